@@ -1,0 +1,41 @@
+namespace Stringline.Law.Facts;
+
+/// <summary>Everything known about one job for one claimant.</summary>
+public sealed record JobFile
+{
+    /// <summary>Name of the job.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The work of improvement.</summary>
+    public required Work Work { get; init; }
+
+    /// <summary>The claimant.</summary>
+    public required Claimant Claimant { get; init; }
+
+    /// <summary>Everyone else; ids are unique.</summary>
+    public IReadOnlyList<Party> Parties { get; init; } = [];
+
+    /// <summary>The claimant's contract.</summary>
+    public Contract Contract { get; init; } = new();
+
+    /// <summary>The dated facts, in the file's order. Their order carries no meaning.</summary>
+    public IReadOnlyList<Entry> Entries { get; init; } = [];
+
+    /// <summary>The party with that id, or null.</summary>
+    public Party? Party(string? id)
+    {
+        foreach (var party in Parties)
+        {
+            if (party.Id == id)
+                return party;
+        }
+
+        return null;
+    }
+
+    /// <summary>The parties in that capacity, in the file's order.</summary>
+    public IEnumerable<Party> In(PartyCapacity capacity) => Parties.Where(p => p.Capacity == capacity);
+
+    /// <summary>The entries of one kind, in the file's order.</summary>
+    public IEnumerable<T> All<T>() where T : Entry => Entries.OfType<T>();
+}

@@ -1,0 +1,100 @@
+namespace Stringline.Law.Facts;
+
+/// <summary>Who contracted for the work (Civ. Code §§ 8160, 9000).</summary>
+public enum WorkKind
+{
+    /// <summary>Not contracted for by a public entity.</summary>
+    Private,
+
+    /// <summary>Contracted for by a California public entity.</summary>
+    Public,
+
+    /// <summary>Contracted for by the United States.</summary>
+    Federal,
+}
+
+/// <summary>What the site is used for, as far as it changes a rule.</summary>
+public enum WorkUse
+{
+    /// <summary>Commercial or mixed use.</summary>
+    Commercial,
+
+    /// <summary>Residential, but not the owner's own dwelling of one to four units.</summary>
+    Residential,
+
+    /// <summary>A personal residence of the owner with four or fewer units (Civ. Code § 8190(d)(1)).</summary>
+    OwnerOccupiedOneToFour,
+}
+
+/// <summary>The work of improvement: the whole structure or scheme (Civ. Code § 8050).</summary>
+public sealed record Work
+{
+    /// <summary>Private, public or federal.</summary>
+    public required WorkKind Kind { get; init; }
+
+    /// <summary>The use, or null when the file does not say.</summary>
+    public WorkUse? Use { get; init; }
+
+    /// <summary>Where the work is.</summary>
+    public required Site Site { get; init; }
+
+    /// <summary>The building permit, if known.</summary>
+    public Permit? Permit { get; init; }
+
+    /// <summary>The recorded payment bond, where there is one.</summary>
+    public PaymentBond? PaymentBond { get; init; }
+
+    /// <summary>
+    /// The public authority whose acceptance a private work waits for, such as streets of a tract
+    /// (Civ. Code § 8180(b)); null when the file names none.
+    /// </summary>
+    public string? SubjectToAcceptanceBy { get; init; }
+
+    /// <summary>The day the whole work commenced at the site, if known.</summary>
+    public LocalDate? Commenced { get; init; }
+}
+
+/// <summary>The site (Civ. Code § 8040): the real property on which the work is.</summary>
+public sealed record Site
+{
+    /// <summary>Street and number.</summary>
+    public string? Street { get; init; }
+
+    /// <summary>City or place.</summary>
+    public string? City { get; init; }
+
+    /// <summary>ZIP code.</summary>
+    public string? Zip { get; init; }
+
+    /// <summary>The county whose recorder keeps the land's records (Civ. Code § 8060).</summary>
+    public required string County { get; init; }
+
+    /// <summary>Assessor's parcel number, as written.</summary>
+    public string? Apn { get; init; }
+
+    /// <summary>Legal description, as written.</summary>
+    public string? Legal { get; init; }
+}
+
+/// <summary>The building permit; its owner address is a place to serve the claim (Civ. Code § 8416(c)(1)).</summary>
+public sealed record Permit
+{
+    /// <summary>Permit number.</summary>
+    public string? Number { get; init; }
+
+    /// <summary>Who issued it.</summary>
+    public string? Authority { get; init; }
+
+    /// <summary>The owner's address as the permit shows it.</summary>
+    public string? OwnerAddress { get; init; }
+}
+
+/// <summary>A recorded payment bond (Civ. Code § 8600 and following; public works § 9550).</summary>
+public sealed record PaymentBond
+{
+    /// <summary>The day it was recorded, or null where it was not.</summary>
+    public LocalDate? Recorded { get; init; }
+
+    /// <summary>The party id of the surety, if it is among the parties.</summary>
+    public string? Surety { get; init; }
+}

@@ -1,0 +1,16 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.LienableAmount;
+
+/// <summary>The amount from the agreed price down to the demand. The steps add up to the demand to the cent.</summary>
+/// <param name="Demand">The amount that may be claimed after all just credits and offsets (Civ. Code § 8416(a)(1)), dollars and cents, never negative.</param>
+/// <param name="Steps">The steps, in order.</param>
+/// <param name="LeftOut">What was billed but may not be claimed, dollars and cents.</param>
+public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut);
+
+/// <summary>One step of the waterfall.</summary>
+/// <param name="Id">Stable id: agreed-price, changes, not-furnished, reasonable-value, outside-reach, paid, paid-elsewhere, credited, waived, charges-left-out, overpaid.</param>
+/// <param name="Title">What it is, in words.</param>
+/// <param name="Amount">Dollars and cents added (negative: taken off).</param>
+/// <param name="Why">The reason, with its section and entries.</param>
+public sealed record WaterfallStep(string Id, string Title, decimal Amount, Reason Why);

@@ -1,0 +1,72 @@
+namespace Stringline.Law.Reasoning;
+
+/// <summary>One way the facts can be taken in law, and the day it gives.</summary>
+/// <param name="Name">What the reading is, such as <c>completion by occupation</c>.</param>
+/// <param name="Day">The day: the statutory last day of a deadline, else the day sought. Not rolled.</param>
+/// <param name="Rolled">Where a last day falls on a day that Code Civ. Proc. § 12a passes over, the day after the roll: an argument only, never planned on. Else null.</param>
+public sealed record Reading(string Name, LocalDate Day, LocalDate? Rolled = null);
+
+/// <summary>The span between the earliest and the latest day over all open readings, both ends included.</summary>
+/// <param name="Earliest">The reading with the earliest day.</param>
+/// <param name="Latest">The reading with the latest day; null where no end is known yet.</param>
+public sealed record Band(Reading Earliest, Reading? Latest);
+
+/// <summary>One answer of the law to the facts, with its reasons.</summary>
+public sealed record Finding
+{
+    /// <summary>Stable id, such as <c>claim-of-lien.last-day</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What it is, in words, for a table.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Where the right is now.</summary>
+    public required Standing Standing { get; init; }
+
+    /// <summary>The day to plan on; null where the finding is no deadline of the claimant, or has no day.</summary>
+    public LocalDate? ActBy { get; init; }
+
+    /// <summary>Whether the days of the readings are last days of a deadline; else they are days as such.</summary>
+    public bool IsDeadline { get; init; }
+
+    /// <summary>Every open reading, earliest first.</summary>
+    public IReadOnlyList<Reading> Readings { get; init; } = [];
+
+    /// <summary>The band over the readings; null where there is none.</summary>
+    public Band? Band { get; init; }
+
+    /// <summary>Dollars and cents where the finding is an amount.</summary>
+    public decimal? Amount { get; init; }
+
+    /// <summary>The reasons, outermost first.</summary>
+    public required IReadOnlyList<Reason> Why { get; init; }
+
+    /// <summary>Facts the file does not hold which, if known, would settle or narrow the finding.</summary>
+    public IReadOnlyList<Question> Questions { get; init; } = [];
+
+    /// <summary>The sections the reasons that applied rest on, each once, in the order met.</summary>
+    public IReadOnlyList<string> Sections
+    {
+        get
+        {
+            var met = new List<string>();
+            void Walk(Reason reason)
+            {
+                if (reason.Applied && reason.Section.Length > 0 && !met.Contains(reason.Section))
+                    met.Add(reason.Section);
+                foreach (var child in reason.Children)
+                    Walk(child);
+            }
+
+            foreach (var reason in Why)
+                Walk(reason);
+            return met;
+        }
+    }
+}
+
+/// <summary>A fact the file does not hold and an answer would need.</summary>
+/// <param name="Text">The question, to be asked of a person.</param>
+/// <param name="Days">How many days the answer could move the band; null where it is not days.</param>
+/// <param name="Dollars">How many dollars the answer could move; null where it is not dollars.</param>
+public sealed record Question(string Text, int? Days = null, decimal? Dollars = null);

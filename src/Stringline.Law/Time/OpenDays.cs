@@ -10,7 +10,7 @@ public sealed class OpenDays
     public static OpenDays Statutory { get; } = new();
 
     /// <summary>Why the day is closed on some list, in words; null when it is open on every list.</summary>
-    public string? WhyClosed(LocalDate day) => day.DayOfWeek switch
+    public string? WhyClosed(LocalDate day) => this is null ? null : day.DayOfWeek switch
     {
         IsoDayOfWeek.Saturday => "Saturday",
         IsoDayOfWeek.Sunday => "Sunday",

@@ -1,0 +1,53 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Time;
+
+/// <summary>Puts readings of a last day into a band with its act-by day.</summary>
+public static class Deadline
+{
+    /// <summary>
+    /// A reading of a deadline of the claimant's own. The roll of Code Civ. Proc. § 12a is shown beside it as an argument, never used.
+    /// </summary>
+    /// <param name="name">The reading.</param>
+    /// <param name="lastDay">The statutory last day.</param>
+    /// <param name="calendar">The calendar.</param>
+    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
+    [Rule("Code Civ. Proc. § 12b", Since = "1951-09-22")]
+    public static Reading Own(string name, LocalDate lastDay, OpenDays calendar)
+    {
+        var rolled = calendar.RollForward(lastDay);
+        return new Reading(name, lastDay, rolled == lastDay ? null : rolled);
+    }
+
+    /// <summary>The day to plan on: the earliest reading's last day, moved back to a day that is open on every list.</summary>
+    /// <param name="readings">At least one reading, in any order.</param>
+    /// <param name="calendar">The calendar.</param>
+    [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
+    public static LocalDate ActBy(IReadOnlyList<Reading> readings, OpenDays calendar)
+    {
+        var earliest = readings[0].Day;
+        for (var i = 1; i < readings.Count; i++)
+            earliest = LocalDate.Min(earliest, readings[i].Day);
+        return calendar.LastOpenDayOnOrBefore(earliest);
+    }
+
+    /// <summary>Sorts readings by day, then by name, and drops a reading said twice.</summary>
+    public static List<Reading> Sorted(IEnumerable<Reading> readings)
+    {
+        var sorted = new List<Reading>();
+        foreach (var reading in readings)
+        {
+            if (!sorted.Contains(reading))
+                sorted.Add(reading);
+        }
+
+        sorted.Sort(static (a, b) => a.Day != b.Day ? a.Day.CompareTo(b.Day) : string.CompareOrdinal(a.Name, b.Name));
+        return sorted;
+    }
+
+    /// <summary>The band over sorted readings.</summary>
+    /// <param name="sorted">Readings, earliest first; not empty.</param>
+    /// <param name="endKnown">False where, on some reading, the time has not begun to run and no end is known.</param>
+    public static Band Band(IReadOnlyList<Reading> sorted, bool endKnown = true) =>
+        new(sorted[0], endKnown ? sorted[^1] : null);
+}

@@ -14,7 +14,7 @@ namespace Stringline.Law.Time;
 public sealed class OpenDays
 {
     /// <summary>First year of the table.</summary>
-    public const int FirstYear = 1900;
+    public const int FirstYear = 1980;
 
     /// <summary>Last year of the table, included.</summary>
     public const int LastYear = 2060;
@@ -139,8 +139,16 @@ public sealed class OpenDays
     {
         // One byte a day; the slot is packed from year, month and day, which a LocalDate holds as such.
         var table = new byte[(LastYear - FirstYear + 1) << 9];
-        for (var day = new LocalDate(FirstYear, 1, 1); day.Year <= LastYear; day = day.PlusDays(1))
-            table[Slot(day)] = (byte)CaliforniaHolidays.Weekend(day);
+        var firstSaturday = LocalDate.FromYearMonthWeekAndDay(FirstYear, 1, 1, IsoDayOfWeek.Saturday);
+        foreach (var first in (ReadOnlySpan<LocalDate>)[firstSaturday.PlusDays(-6), firstSaturday])
+        {
+            for (var day = first; day.Year <= LastYear; day = day.PlusDays(7))
+            {
+                if (InTable(day))
+                    table[Slot(day)] = (byte)CaliforniaHolidays.Weekend(day);
+            }
+        }
+
         for (var year = FirstYear; year <= LastYear + 1; year++)
         {
             foreach (var holiday in CaliforniaHolidays.FallingIn(year))

@@ -2,10 +2,14 @@ using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.FederalWork;
 using Stringline.Law.Licence;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.PaymentBond;
 using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
 
 namespace Stringline.Law;
@@ -42,13 +46,16 @@ public sealed record Assessment
     public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar)
     {
         var facts = new FactsAsOf(job, asOf);
-        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none) : PrivateWork(facts, calendar);
+        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar) : PrivateWork(facts, calendar);
     }
 
-    private static Assessment WithoutLien(FactsAsOf facts, Finding right)
+    private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar)
     {
-        var amount = Demand.Of(facts, new Reach(ReachKind.NoneDue, null, null, [], false));
+        var isPublic = facts.Job.Work.Kind == WorkKind.Public;
+        var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
+        var amount = Demand.Of(facts, reach);
         var findings = new List<Finding> { right, LicenceGate.Assess(facts) };
+        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
@@ -70,7 +77,8 @@ public sealed record Assessment
         var completion = CompletionDay.Of(facts, ownersNotices);
         var firstDay = FirstDay.Of(facts, completion);
         var first = firstDay.Finding(facts);
-        var last = RecordedClaim.Finding(facts, firstDay, LastDay.Of(facts, completion, ownersNotices, calendar), calendar);
+        var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, calendar);
         var action = ActionDays.Finding(facts, firstDay, calendar);
         var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);
@@ -82,6 +90,12 @@ public sealed record Assessment
         findings.Add(first);
         findings.Add(last);
         findings.Add(action);
+        findings.AddRange(Credit.Findings(facts, firstDay, completion, calendar));
+        findings.AddRange(AfterFiling.Findings(facts, calendar));
+        findings.AddRange(ReleaseBond.Findings(facts, firstDay, amount, calendar));
+        findings.AddRange(Release.Findings(facts, firstDay, action, amount, calendar));
+        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
+        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment

@@ -44,17 +44,8 @@ public static class RecordedClaim
         why.AddRange(lastDay.Why);
         if (lastDay.Readings.Count == 0)
             why.Add(Reason.Of("Civ. Code § 8414(b)", $"The work is not complete on any reading, so the time to record does not run yet."));
-        return new Finding
-        {
-            Id = "claim-of-lien.last-day",
-            Title = "Claim of lien: last day to record",
-            Standing = StandingOf(facts, counts, firstDay, lastDay),
-            IsDeadline = true,
-            Readings = lastDay.Readings,
-            Band = lastDay.Readings.Count == 0 ? null : Deadline.Band(lastDay.Readings, lastDay.EndKnown),
-            ActBy = lastDay.Readings.Count == 0 ? null : Deadline.ActBy(lastDay.Readings, calendar),
-            Why = why,
-        };
+        return Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
+            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown);
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)
@@ -62,22 +53,9 @@ public static class RecordedClaim
         if (facts.All<ReleaseRecorded>().Count > 0)
             return Standing.Done;
         if (counts is not null && Days.Of(counts.On) is { } recorded)
-        {
-            if (lastDay.Earliest is not { } earliest || recorded.Latest <= earliest)
-                return Standing.Kept;
-            return IsOver(recorded.Earliest, lastDay) ? Standing.Lost : Standing.InDoubt;
-        }
-
-        if (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest)
+            return lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+        if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
-        if (!facts.HasFurnished)
-            return Standing.NotYet;
-        if (lastDay.Earliest is not { } early || facts.AsOf <= early)
-            return Standing.Open;
-        return IsOver(facts.AsOf, lastDay) ? Standing.Lost : Standing.InDoubt;
+        return lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
     }
-
-    // Over only when every reading, the argument for a roll included, has run out and an uncontested one carries the end.
-    private static bool IsOver(LocalDate day, LastDay lastDay) =>
-        lastDay.EndFirm && lastDay.Readings.All(r => day > (r.Rolled ?? r.Day));
 }

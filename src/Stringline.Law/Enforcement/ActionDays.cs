@@ -21,14 +21,8 @@ public static class ActionDays
     {
         if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || Days.Of(claim.On) is not { } recorded)
         {
-            return new Finding
-            {
-                Id = "enforcement.last-day",
-                Title = "Action to enforce the lien",
-                Standing = Standing.NotYet,
-                IsDeadline = true,
-                Why = [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")],
-            };
+            return Deadline.Finding("enforcement.last-day", "Action to enforce the lien", Standing.NotYet, [], calendar,
+                [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")]);
         }
 
         var readings = new List<Reading>();
@@ -38,17 +32,8 @@ public static class ActionDays
         {
             Reason.Of(Section, $"Claim recorded {recorded}; the action must be brought by {readings[0].Day}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [claim]),
         };
-        return new Finding
-        {
-            Id = "enforcement.last-day",
-            Title = "Action to enforce the lien",
-            Standing = StandingOf(facts, recorded, readings, why),
-            IsDeadline = true,
-            Readings = readings,
-            Band = Deadline.Band(readings),
-            ActBy = Deadline.ActBy(readings, calendar),
-            Why = why,
-        };
+        return Deadline.Finding("enforcement.last-day", "Action to enforce the lien",
+            StandingOf(facts, recorded, readings, why), readings, calendar, why);
     }
 
     private static Standing StandingOf(FactsAsOf facts, Days recorded, List<Reading> readings, List<Reason> why)

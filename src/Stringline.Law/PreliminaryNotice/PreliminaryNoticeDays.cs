@@ -86,19 +86,8 @@ public static class PreliminaryNoticeDays
                 readings.Add(Deadline.Own("first furnishing on its latest day", Period.LastDay(first.Latest, Reach.NoticeDays), calendar));
         }
 
-        var sorted = Deadline.Sorted(readings);
-        return new Finding
-        {
-            Id = "preliminary-notice.last-day",
-            Title = "Preliminary notice",
-            Standing = StandingOf(facts, reach),
-            IsDeadline = true,
-            Readings = sorted,
-            Band = sorted.Count == 0 ? null : Deadline.Band(sorted),
-            ActBy = sorted.Count == 0 ? null : Deadline.ActBy(sorted, calendar),
-            Why = Why(facts, reach),
-            Questions = Questions(facts, reach),
-        };
+        return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", StandingOf(facts, reach),
+            readings, calendar, Why(facts, reach), questions: Questions(facts, reach));
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>

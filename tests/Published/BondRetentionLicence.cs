@@ -108,7 +108,7 @@ public sealed class BondRetentionLicence
                 "2018-06-30",
                 Is("licence", Standing.Kept)),
 
-            new("a private twin with a recorded claim that has expired while the time to record runs on: still barred", School().ClaimRecorded("2018-06-15"),
+            new("a private twin with a recorded claim that has expired while the time to record runs on: still barred", School().ClaimRecorded("2018-06-15").Completed("2018-12-01"),
                 "2018-12-31",
                 Is("enforcement.last-day", Standing.Lost),
                 Is("lien-right", Standing.Lost)),

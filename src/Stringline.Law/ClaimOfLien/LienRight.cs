@@ -38,20 +38,19 @@ public static class LienRight
         {
             Reason.Of(Right, $"Anyone who provides work authorized for a work of improvement has a lien right, a {RoleWords(facts.Job.Claimant.Role)} included."),
         };
-        var standing = lastDay.Standing;
+        var anew = enforcement.Standing == Standing.Lost ? TimeToRecordAnew(facts.AsOf, lastDay) : null;
+        var standing = anew ?? lastDay.Standing;
         foreach (var leg in (Finding[])[licence, notice, lastDay, enforcement])
         {
-            var worse = Worse(standing, leg.Standing, leg == enforcement);
             if (leg.Standing is Standing.Lost or Standing.InDoubt or Standing.Narrowed)
                 why.Add(Reason.Of(leg.Why.Count > 0 ? leg.Why[0].Section : Right, $"{leg.Title}: {leg.Standing.Word()}."));
-            standing = worse;
+            // Where a new claim may be recorded, neither the old claim's day nor its expiry decides.
+            if (anew is null || (leg != lastDay && leg != enforcement))
+                standing = Worse(standing, leg.Standing, leg == enforcement);
         }
 
-        if (enforcement.Standing == Standing.Lost && facts.AsOf <= (lastDay.Band?.Latest?.Day ?? LocalDate.MinIsoValue))
-        {
-            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but the time to record still runs: a new claim may be recorded (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
-            standing = Standing.Open;
-        }
+        if (anew is not null)
+            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
 
         return new Finding
         {
@@ -61,6 +60,19 @@ public static class LienRight
             Why = why,
         };
     }
+
+    /// <summary>
+    /// What is left of the time to record, as if nothing had been recorded; null where it is over. An expired claim ends with its
+    /// 90 days, the right with the time to record.
+    /// </summary>
+    [Rule("Civ. Code § 8460(a)", Sure = Sure.Opinion)]
+    private static Standing? TimeToRecordAnew(LocalDate asOf, Finding lastDay) => lastDay.Band switch
+    {
+        null => Standing.Open,
+        { Earliest.Day: var earliest } when asOf <= earliest => Standing.Open,
+        { Latest: { } latest } when asOf > (latest.Rolled ?? latest.Day) => null,
+        _ => Standing.InDoubt,
+    };
 
     private static Standing Worse(Standing so, Standing leg, bool isEnforcement) => (so, leg) switch
     {

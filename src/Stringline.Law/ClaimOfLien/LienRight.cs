@@ -52,12 +52,21 @@ public static class LienRight
         if (anew is not null)
             why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
 
+        List<Question> questions = [];
+        if (standing != Standing.Done && facts.All<ReleaseRecorded>() is { Count: > 0 } releases)
+        {
+            standing = Worse(standing, Standing.InDoubt, isEnforcement: false);
+            why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
+            questions.Add(new Question("Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
+        }
+
         return new Finding
         {
             Id = "lien-right",
             Title = "Mechanics lien",
             Standing = standing,
             Why = why,
+            Questions = questions,
         };
     }
 

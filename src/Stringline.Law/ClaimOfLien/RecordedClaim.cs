@@ -20,6 +20,34 @@ public static class RecordedClaim
         return counts;
     }
 
+    /// <summary>
+    /// Whether the claim that counts has been released. A release recorded before it concerns an earlier claim and does not end the
+    /// right, unless it says that the debt is satisfied: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v.
+    /// Nowack &amp; Associates (1991) 226 Cal.App.3d 1558.
+    /// </summary>
+    [Rule("Civ. Code § 8490", Sure = Sure.Opinion)]
+    public static Verdict IsReleased(FactsAsOf facts, FirstDay firstDay)
+    {
+        var only = facts.All<ClaimRecorded>().Count < 2;
+        var verdict = Verdict.No;
+        foreach (var release in facts.All<ReleaseRecorded>())
+        {
+            if (only || ThatCounts(facts, firstDay) is not { } counts || Days.Of(counts.On) is not { } recorded)
+                return Verdict.Yes;
+            if (Days.Of(release.On) is { } released)
+            {
+                if (released.Earliest >= recorded.Latest)
+                    return Verdict.Yes;
+                if (released.Latest < recorded.Earliest)
+                    continue;
+            }
+
+            verdict = Verdict.Open;
+        }
+
+        return verdict;
+    }
+
     /// <summary>A claim recorded before the claimant ceased is void; a new one may follow in time.</summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
     private static bool IsPremature(Days recorded, FirstDay firstDay) =>
@@ -50,8 +78,8 @@ public static class RecordedClaim
 
     private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)
     {
-        if (facts.All<ReleaseRecorded>().Count > 0)
-            return Standing.Done;
+        if (IsReleased(facts, firstDay) is not Verdict.No and var released)
+            return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
         if (counts is not null && Days.Of(counts.On) is { } recorded)
             return lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))

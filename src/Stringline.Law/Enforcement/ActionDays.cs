@@ -33,13 +33,13 @@ public static class ActionDays
             Reason.Of(Section, $"Claim recorded {recorded}; the action must be brought by {readings[0].Day}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [claim]),
         };
         return Deadline.Finding("enforcement.last-day", "Action to enforce the lien",
-            StandingOf(facts, recorded, readings, why), readings, calendar, why);
+            StandingOf(facts, RecordedClaim.IsReleased(facts, firstDay), recorded, readings, why), readings, calendar, why);
     }
 
-    private static Standing StandingOf(FactsAsOf facts, Days recorded, List<Reading> readings, List<Reason> why)
+    private static Standing StandingOf(FactsAsOf facts, Verdict released, Days recorded, List<Reading> readings, List<Reason> why)
     {
-        if (facts.All<ReleaseRecorded>().Count > 0)
-            return Standing.Done;
+        if (released != Verdict.No)
+            return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
         foreach (var action in facts.All<ActionFiled>())
         {
             if (Days.Of(action.On) is not { } filed || filed.Latest < recorded.Earliest)

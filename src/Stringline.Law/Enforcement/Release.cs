@@ -15,7 +15,7 @@ public static class Release
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c> and <c>release.when-paid</c>, where they apply.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, FirstDay firstDay, Finding enforcement, Waterfall demand, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || facts.All<ReleaseRecorded>().Count > 0)
+        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || RecordedClaim.IsReleased(facts, firstDay) == Verdict.Yes)
             yield break;
         foreach (var asked in facts.All<ReleaseDemanded>())
         {

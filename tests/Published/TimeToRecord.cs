@@ -252,14 +252,14 @@ public sealed class TimeToRecord
         ],
     }.Holds();
 
-    // The lock's day is not in what was read: any from the day after completion to the claim.
+    // The lock's day is not in what was read: any between completion and the claim.
     private static JobBuilder Lock() => Supplier()
         .NoticeNotInIssue("1939-06-01")
         .Furnished("1939-06-01..1939-11-09", 788.94m)
         .Ended("1939-11-09")
         .Completed("1939-10-30..1939-11-09")
         .OwnerRecorded("1939-11-09", states: "1939-11-09")
-        .Furnished("1939-11-10..1939-12-21", 4.12m)
+        .Furnished("1939-11-10..1939-12-20", 4.12m)
         .ClaimRecorded("1939-12-21");
 
     [Theory]

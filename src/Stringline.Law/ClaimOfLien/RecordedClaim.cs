@@ -13,7 +13,7 @@ public static class RecordedClaim
         ClaimRecorded? counts = null;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is { } recorded && !IsPremature(recorded, firstDay))
+            if (Days.Of(claim.On) is { } recorded && Premature(recorded, firstDay) != Verdict.Yes)
                 counts = claim;
         }
 
@@ -48,10 +48,17 @@ public static class RecordedClaim
         return verdict;
     }
 
-    /// <summary>A claim recorded before the claimant ceased is void; a new one may follow in time.</summary>
+    /// <summary>
+    /// Whether a claim was recorded before the claimant ceased, and so is void; a new one may follow in time. Work entered after
+    /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since.
+    /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static bool IsPremature(Days recorded, FirstDay firstDay) =>
-        firstDay is { Ceased: Verdict.Yes, Day: { } first } && recorded.Latest < first.Earliest;
+    private static Verdict Premature(Days recorded, FirstDay firstDay) => firstDay.Day switch
+    {
+        { } first when recorded.Latest < first.Earliest => Verdict.Yes,
+        { } first when recorded.Earliest < first.Latest => Verdict.Open,
+        _ => Verdict.No,
+    };
 
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
     [Rule("Civ. Code § 8410")]
@@ -63,9 +70,12 @@ public static class RecordedClaim
         {
             if (Days.Of(claim.On) is { } recorded)
             {
-                why.Add(IsPremature(recorded, firstDay)
-                    ? Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had ceased to provide work: void. A new claim may follow inside the time.", claim)
-                    : Reason.Of("Civ. Code § 8410", $"Claim of lien recorded {recorded}.", [claim]));
+                why.Add(Premature(recorded, firstDay) switch
+                {
+                    Verdict.Yes => Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had ceased to provide work: void. A new claim may follow inside the time.", claim),
+                    Verdict.Open => Reason.Of(firstDay.Why[0].Section, $"Claim of lien recorded {recorded}. Whether the claimant had ceased to provide work by then is open; if it had not, the claim is void. A new claim inside the time removes the doubt.", [claim], [.. firstDay.Why]),
+                    _ => Reason.Of("Civ. Code § 8410", $"Claim of lien recorded {recorded}.", [claim]),
+                });
             }
         }
 
@@ -81,7 +91,11 @@ public static class RecordedClaim
         if (IsReleased(facts, firstDay) is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
         if (counts is not null && Days.Of(counts.On) is { } recorded)
-            return lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+        {
+            var standing = lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+            return standing == Standing.Kept && Premature(recorded, firstDay) == Verdict.Open ? Standing.InDoubt : standing;
+        }
+
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
         return lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);

@@ -118,6 +118,7 @@ public sealed class Amount
 
     [Fact]
     [Proves("Civ. Code § 8416(a)(1)")]
+    [Proves("Civ. Code § 8424(b)")]
     public void C_21_one_debt_on_nine_parcels_is_one_sum() => new CaseNote
     {
         Number = "C-21",
@@ -128,13 +129,14 @@ public sealed class Amount
         Question = "One bond or nine? Are the claims forfeited as overstated?",
         Held = "One debt, one security: one bond frees all nine. Not wilfully false; no forfeiture.",
         Then = "Bond of $119,746.77, 150%.",
-        Now = "Bond of $99,788.98, 125% (Awaiting.md). The demand is the debt, once.",
+        Now = "Bond of $99,788.98: 125%, up to the next cent. The demand is the debt, once.",
         Takes =
         [
             new("nine claims", Nine(),
                 "2008-08-01",
                 Demand(79831.18m),
-                Step("agreed-price", 79831.18m)),
+                Step("agreed-price", 79831.18m),
+                Amount("release-bond.amount", 99788.98m)),
         ],
     }.Holds();
 
@@ -150,6 +152,9 @@ public sealed class Amount
     [Fact]
     [Proves("Civ. Code § 8200(a)(3)")]
     [Proves("Civ. Code § 8200(c)")]
+    [Proves("Civ. Code § 8508(a)")]
+    [Proves("Civ. Code § 8530")]
+    [Proves("Civ. Code § 8550(e)")]
     public void C_22_a_lender_who_was_told_nothing_leaves_the_lien_in_doubt() => new CaseNote
     {
         Number = "C-22",
@@ -161,26 +166,34 @@ public sealed class Amount
         Question = "Can the lender's own prepaid fees be reached? Is the claimant without preliminary notice out?",
         Held = "Yes. Yes, out against the lender, unless it can show a factual excuse. A missed five-day notice without harm is not fatal.",
         Then = "Stop notice of the unnoticed claimant barred.",
-        Now = "The same against the lender (Awaiting.md). For the lien the courts are split, so it is in doubt, not lost.",
+        Now = "The same against the lender; the excuse that no lender was knowable when work began is no fact of the job file yet, nor is the fund (Awaiting.md). For the lien the courts are split, so it is in doubt, not lost.",
         Takes =
         [
             new("the claimant that told owner and contractor, not the lender", Subcontractor()
                     .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank")
                     .Furnished("2006-06-01", until: "2007-09-30")
                     .Notice("2006-06-10", Manner.CertifiedMail, "owner", "direct")
-                    .Ended("2007-09-30"),
-                "2007-10-15",
+                    .Ended("2007-09-30")
+                    .StopPayment("2008-03-01..2008-04-30", "bank")
+                    .ActionFiled("2008-05-01..2008-05-31"),
+                "2008-06-30",
                 Is("preliminary-notice.last-day", Standing.InDoubt),
                 Asks("preliminary-notice.last-day", "construction lender"),
+                Is("stop-payment-notice.lender", Standing.Lost),
+                Says("stop-payment-notice.lender", "Brewer"),
+                Says("stop-payment-notice.tell-of-action", "not fatal"),
                 Is("lien-right", Standing.InDoubt)),
 
             new("one that told all three", Subcontractor()
                     .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank")
                     .Furnished("2006-06-01", until: "2007-09-30")
                     .Notice("2006-06-10", Manner.CertifiedMail, "owner", "direct", "bank")
-                    .Ended("2007-09-30"),
+                    .Ended("2007-09-30")
+                    .StopPayment("2007-06-01..2007-06-30", "bank"),
                 "2007-10-15",
                 Is("preliminary-notice.last-day", Standing.Kept),
+                Is("stop-payment-notice.lender", Standing.Kept),
+                Is("stop-payment-notice.last-day", Standing.Kept),
                 IsNot("lien-right", Standing.InDoubt)),
         ],
     }.Holds();

@@ -5,6 +5,9 @@ public sealed class BondRetentionLicence
 {
     [Fact]
     [Proves("Civ. Code § 9000")]
+    [Proves("Civ. Code § 9304")]
+    [Proves("Civ. Code § 9560(b)")]
+    [Proves("Civ. Code § 9560(d)")]
     [Proves("Civ. Code § 8204(a)")]
     public void C_27_a_late_notice_reaches_back_twenty_days_and_a_public_work_bears_no_lien() => new CaseNote
     {
@@ -17,18 +20,32 @@ public sealed class BondRetentionLicence
         Question = "Is the bond claim limited to what the late notice reaches?",
         Held = "No: the same paper met the separate rule for bond notice, which has no reach back; its title does not matter.",
         Then = "Bond: $41,775.00. Stop notice: $625.00.",
-        Now = "The bond and the public notice wait for their rules (Awaiting.md); § 9560(d) must be asked. Here: no lien on a city's job; and on a private twin of the job the same 20 days leave $625.00. "
-            + "The days are not in what was read: any that keep $625.00 inside will do.",
+        Now = "The same: the stop payment notice holds $625.00, the bond notice is in time whatever the reach; § 9560(d), which has since closed the late road for some, is asked. No lien on a city's job; on a private "
+            + "twin of the job the same 20 days leave $625.00. The days are not in what was read: any that keep $625.00 inside will do.",
         Takes =
         [
-            new("as it was: a city job", Steel().Work(w => w with { Kind = WorkKind.Public }),
-                "2000-08-31",
+            new("as it was: a city job", Steel("city")
+                    .Work(w => w with { Kind = WorkKind.Public })
+                    .NoParty("owner")
+                    .Party("city", PartyCapacity.PublicEntity, "The city")
+                    .Completed("2000-06-16", CompletionTheory.Acceptance)
+                    .OwnerRecorded("2000-06-20", states: "2000-06-16")
+                    .Add(i => new BondNoticeGiven { Index = i, On = JobBuilder.When("2000-06-30"), To = ["direct"] }),
+                "2000-07-10",
+                Days("preliminary-notice.reaches-back-to", "2000-06-10"),
+                Is("preliminary-notice.last-day", Standing.Narrowed),
+                Step("outside-reach", -41150.00m),
+                Amount("stop-payment-notice.amount", 625.00m),
+                Days("payment-bond.notice-last-day", "2000-07-05"),
+                Is("payment-bond.notice-last-day", Standing.Kept),
+                Because("payment-bond.notice-last-day", "Civ. Code § 9560(d)"),
+                Asks("payment-bond.notice-last-day", "undisputed progress payments"),
                 Is("lien-right", Standing.Lost),
                 Because("lien-right", "Civ. Code § 9000"),
                 Silent("claim-of-lien.last-day"),
                 Obstacle("Civ. Code § 9000")),
 
-            new("a private twin", Steel(),
+            new("a private twin", Steel("owner"),
                 "2000-08-31",
                 Days("preliminary-notice.reaches-back-to", "2000-06-10"),
                 Is("preliminary-notice.last-day", Standing.Narrowed),
@@ -38,11 +55,11 @@ public sealed class BondRetentionLicence
         ],
     }.Holds();
 
-    private static JobBuilder Steel() => ToSubcontractor(ClaimantRole.Supplier)
+    private static JobBuilder Steel(string told) => ToSubcontractor(ClaimantRole.Supplier)
         .Furnished("2000-03-01", 41150.00m, until: "2000-06-09")
         .Furnished("2000-06-10", 625.00m)
         .Ended("2000-06-10")
-        .Notice("2000-06-30");
+        .Notice("2000-06-30", Manner.CertifiedMail, told, "direct");
 
     [Fact]
     [Proves("Civ. Code § 8416(a)(1)")]

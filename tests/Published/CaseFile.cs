@@ -37,6 +37,10 @@ public static class CaseFile
     public static JobBuilder ReleaseRecorded(this JobBuilder file, string on) =>
         file.Add(i => new ReleaseRecorded { Index = i, On = JobBuilder.When(on) });
 
+    /// <summary>A stop payment notice was given, with a bond.</summary>
+    public static JobBuilder StopPayment(this JobBuilder file, string on, string to, decimal? amount = null) =>
+        file.Add(i => new StopPaymentGiven { Index = i, On = JobBuilder.When(on), To = [to], Amount = amount, Bonded = true });
+
     /// <summary>The site waits for acceptance by a public authority.</summary>
     public static JobBuilder SubjectToAcceptanceBy(this JobBuilder file, string authority) =>
         file.Work(w => w with { SubjectToAcceptanceBy = authority });

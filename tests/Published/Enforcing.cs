@@ -5,8 +5,11 @@ public sealed class Enforcing
 {
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8460(b)")]
+    [Proves("Civ. Code § 8460(b)(1)")]
+    [Proves("Civ. Code § 8460(b)(2)")]
     [Proves("Civ. Code § 8180(b)")]
-    public void C_11_credit_is_known_to_move_the_time_to_sue_and_the_year_waits_for_acceptance() => new CaseNote
+    public void C_11_credit_moves_the_time_to_sue_and_the_year_waits_for_acceptance() => new CaseNote
     {
         Number = "C-11",
         Citation = "Richards v. Hillside Development (1960) 177 Cal.App.2d 776",
@@ -17,9 +20,33 @@ public sealed class Enforcing
         Question = "May credit be given twice, the second notice late? Does the year, counted from the last work, bar the suit?",
         Held = "More than one extension is allowed, if mutual; the year had not begun, since the work waited for acceptance.",
         Then = "Without credit the last day was 21 April 1957, a Sunday; with it 13 February 1958, so the suit was in time.",
-        Now = "The same shape. Until the rule of § 8460(b) is written the engine says the days without credit, and that the credit leaves the action in doubt (Awaiting.md).",
+        Now = "The same shape: the second credit, recorded after the 90 days, holds only while nobody bought or lent in good faith (§ 8460(b)(2)), so the time under the first alone "
+            + "stands beside it and the suit is in doubt until that is known; whether the agreement is mutual is asked.",
         Takes =
         [
+            new("under the first credit alone, recorded on day 88", DirectContractor()
+                    .SubjectToAcceptanceBy("the city")
+                    .Furnished("1955-09-09", until: "1957-01-09")
+                    .Ended("1957-01-09")
+                    .ClaimRecorded("1957-01-21", 6000.00m)
+                    .CreditRecorded("1957-04-19", until: "1957-06-28"),
+                "1957-07-01",
+                Days("credit.last-day", "1957-04-21"),
+                Is("credit.last-day", Standing.Kept),
+                Days("credit.enforcement-last-day", "1957-09-26"),
+                Is("credit.enforcement-last-day", Standing.Open)),
+
+            new("had no acceptance been required: the year from the last work bars the suit", DirectContractor()
+                    .Furnished("1955-09-09", until: "1957-01-09")
+                    .Ended("1957-01-09")
+                    .Completed("1957-01-09")
+                    .ClaimRecorded("1957-01-21", 6000.00m)
+                    .CreditRecorded("1957-04-19", until: "1957-11-15")
+                    .ActionFiled("1958-02-11"),
+                "1958-03-01",
+                Days("credit.enforcement-last-day", "1958-01-09"),
+                Is("credit.enforcement-last-day", Standing.Lost)),
+
             new("as pleaded", DirectContractor()
                     .SubjectToAcceptanceBy("the city")
                     .Price(53769.75m)
@@ -36,6 +63,10 @@ public sealed class Enforcing
                 RecordedInTime,
                 LastDayToSue("1957-04-21"),
                 Because("enforcement.last-day", "Civ. Code § 8460(b)"),
+                Days("credit.enforcement-last-day", "1957-09-26", "1958-02-13"),
+                Is("credit.enforcement-last-day", Standing.InDoubt),
+                RuledOut("credit.enforcement-last-day", "Civ. Code § 8460(b)"),
+                Asks("credit.enforcement-last-day", "mutual"),
                 Is("enforcement.last-day", Standing.InDoubt),
                 Is("lien-right", Standing.InDoubt),
                 Step("agreed-price", 53769.75m),
@@ -192,6 +223,7 @@ public sealed class Enforcing
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8424(b)")]
     public void C_15_four_claims_for_one_debt_are_one_debt() => new CaseNote
     {
         Number = "C-15",
@@ -203,13 +235,14 @@ public sealed class Enforcing
         Question = "What may an owner do against repeated identical claims after a release bond?",
         Held = "Recording is protected and privileged, so no damages; the owner's road is bond, petition or motion.",
         Then = "Current law.",
-        Now = "The days and the one debt are answered; the bond of 125% is not yet (Awaiting.md).",
+        Now = "Bond of 125% of one claim, $322,472.50. That repeating a claim after a bond deserves a warning is our advice, not the holding (Awaiting.md).",
         Takes =
         [
             new("while the fourth claim stood", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30"),
                 "2018-09-01",
                 Band("enforcement.last-day", "2018-09-29", "2018-10-29"),
                 Is("enforcement.last-day", Standing.Open),
+                Amount("release-bond.amount", 322472.50m),
                 Demand(257978.00m)),
 
             new("after its release", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30").ReleaseRecorded("2018-08-01..2020-10-31"),
@@ -230,6 +263,7 @@ public sealed class Enforcing
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8480")]
     public void C_16_a_claim_not_sued_on_expires_the_day_after_the_ninetieth() => new CaseNote
     {
         Number = "C-16",
@@ -241,7 +275,7 @@ public sealed class Enforcing
         Question = "Has the claim expired, and may the owner have a release order?",
         Held = "Yes; granted on 7 February 2025.",
         Then = "Current law.",
-        Now = "Last day to sue 13 June 2024, the very day of the settlement; expired from 14 June. The order itself waits for its rule (Awaiting.md).",
+        Now = "Last day to sue 13 June 2024, the very day of the settlement; expired from 14 June, and from then the owner may petition, ten days after its demand.",
         Takes =
         [
             new("on the ninetieth day", WellRepair(), "2024-06-13",
@@ -253,7 +287,9 @@ public sealed class Enforcing
                 IsNot("lien-right", Standing.Kept)),
 
             new("on the day of the petition", WellRepair(), "2024-12-16",
-                Is("enforcement.last-day", Standing.Lost)),
+                Is("enforcement.last-day", Standing.Lost),
+                Days("release.petition-first-day", "2024-06-14"),
+                Is("release.petition-first-day", Standing.Open)),
         ],
     }.Holds();
 
@@ -275,7 +311,7 @@ public sealed class Enforcing
         Question = "Release, and who pays?",
         Held = "Granted; costs of $480.00 and fees of $1,600.00 to the owner.",
         Then = "Current law.",
-        Now = "Expired. The order ends the lien, not the debt (§ 8480(b)): the demand stays what it is. Order and fees wait for their rule (Awaiting.md).",
+        Now = "Expired. The order ends the lien, not the debt (§ 8480(b)): the demand stays what it is. Fees are the prevailing party's (§ 8488(c)).",
         Takes =
         [
             // Recorded on any day that leaves more than 90 before the ruling; the petition was earlier still.
@@ -286,6 +322,7 @@ public sealed class Enforcing
                 "2023-10-05",
                 Band("enforcement.last-day", "2023-04-01", "2023-10-04"),
                 Is("enforcement.last-day", Standing.Lost),
+                Is("release.petition-first-day", Standing.Open),
                 Demand(70405.87m)),
         ],
     }.Holds();

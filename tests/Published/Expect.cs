@@ -87,6 +87,10 @@ public static class Expect
     public static Expectation LeftOut(decimal dollars) => answer =>
         answer.Amount.LeftOut == dollars ? null : $"left out: expected {LawText.Money(dollars)}, is {LawText.Money(answer.Amount.LeftOut)}.";
 
+    /// <summary>The finding's amount.</summary>
+    public static Expectation Amount(string id, decimal dollars) => answer =>
+        Found(answer, id).Amount is { } found && found == dollars ? null : $"{id}: expected {LawText.Money(dollars)}, is {Found(answer, id).Amount?.ToString(LawText.Instance) ?? "none"}.";
+
     /// <summary>The law finds no such thing on these facts.</summary>
     public static Expectation Silent(string id) => answer => answer.Find(id) is null ? null : $"{id}: is there.";
 

@@ -7,6 +7,7 @@ public sealed class PreliminaryNotice
     [Proves("Civ. Code § 8200(a)")]
     [Proves("Civ. Code § 8200(a)(3)")]
     [Proves("Civ. Code § 8430(a)(2)")]
+    [Proves("Civ. Code § 8508(a)")]
     public void C_23_the_record_tells_of_the_lender() => new CaseNote
     {
         Number = "C-23",
@@ -18,7 +19,7 @@ public sealed class PreliminaryNotice
         Question = "Is a claimant that did not know the lender excused?",
         Held = "No: the public record binds. The stop notice fails.",
         Then = "Lost against the lender.",
-        Now = "The same against the lender (Awaiting.md). As to the lien: told to the direct contractor alone, the notice is none, for the owner is missing; with the owner told it is in doubt. What is claimed above "
+        Now = "The same against the lender. As to the lien: told to the direct contractor alone, the notice is none, for the owner is missing; with the owner told it is in doubt. What is claimed above "
             + "the subcontract price, $13,612.63, was not decided; today's § 8430(a)(2) cuts it.",
         Takes =
         [
@@ -27,6 +28,8 @@ public sealed class PreliminaryNotice
                 "1974-04-01",
                 Is("preliminary-notice.last-day", Standing.Lost),
                 Asks("preliminary-notice.last-day", "owner"),
+                Is("stop-payment-notice.lender", Standing.Lost),
+                Says("stop-payment-notice.lender", "Romak"),
                 Asks("preliminary-notice.last-day", "construction lender"),
                 Is("lien-right", Standing.Lost)),
 
@@ -36,7 +39,9 @@ public sealed class PreliminaryNotice
                 Is("preliminary-notice.last-day", Standing.InDoubt),
                 Asks("preliminary-notice.last-day", "construction lender"),
                 Step("agreed-price", 26574.00m),
+                Is("stop-payment-notice.lender", Standing.Lost),
                 Step("beyond-price", 0m),
+                Says("stop-payment-notice.amount", "$40,186.63, more than the $26,574.00"),
                 Demand(26574.00m)),
         ],
     }.Holds();
@@ -45,7 +50,8 @@ public sealed class PreliminaryNotice
         .Party("lender", PartyCapacity.ConstructionLender, "Lender of record")
         .Price(26574.00m)
         .Furnished("1972-06-01", 40186.63m, until: "1973-11-01..1974-03-01")
-        .Ended("1973-11-01..1974-03-01");
+        .Ended("1973-11-01..1974-03-01")
+        .StopPayment("1974-01-18", "lender", 40186.63m);
 
     [Fact]
     [Proves("Civ. Code § 8200(e)(2)")]
@@ -72,7 +78,8 @@ public sealed class PreliminaryNotice
                     .Ended("2007-12-31"),
                 "2008-01-31",
                 Is("preliminary-notice.last-day", Standing.InDoubt),
-                Asks("preliminary-notice.last-day", "named"),
+                Asks("preliminary-notice.last-day", "Who named The bank on the owner's sheet"),
+                Is("stop-payment-notice.lender", Standing.InDoubt),
                 Is("lien-right", Standing.InDoubt),
                 Demand(1398882.00m)),
 

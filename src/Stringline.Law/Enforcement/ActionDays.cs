@@ -49,7 +49,9 @@ public static class ActionDays
                 return Standing.Kept;
             if (filed.Earliest <= (readings[^1].Rolled ?? readings[^1].Day))
             {
-                why.Add(Reason.Of("Code Civ. Proc. § 12a", $"Filed after the ninetieth day but by the day to which it rolls: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253."));
+                why.Add(filed.Earliest > readings[^1].Day
+                    ? Reason.Of("Code Civ. Proc. § 12a", $"Filed after the ninetieth day but by the day to which it rolls: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253.")
+                    : Reason.Of(Section, $"Whether that was within the {DaysToSue} days turns on a day that is in doubt."));
                 return Standing.InDoubt;
             }
         }

@@ -82,7 +82,7 @@ public sealed record Assessment
         var firstDay = FirstDay.Of(facts, completion);
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var action = ActionDays.Finding(facts, firstDay, calendar);
         var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);
@@ -124,17 +124,13 @@ public sealed record Assessment
     // A second finding of one kind, such as a second payment due, gets a number of its own, so that an id names one finding.
     private static List<Finding> Numbered(List<Finding> findings)
     {
+        var met = new Dictionary<string, int>(findings.Count);
         for (var i = 0; i < findings.Count; i++)
         {
-            var same = 1;
-            for (var j = 0; j < i; j++)
-            {
-                if (findings[j].Id == findings[i].Id)
-                    same++;
-            }
-
-            if (same > 1)
-                findings[i] = findings[i] with { Id = $"{findings[i].Id}.{same}" };
+            var id = findings[i].Id;
+            met[id] = met.TryGetValue(id, out var before) ? before + 1 : 1;
+            if (met[id] > 1)
+                findings[i] = findings[i] with { Id = $"{id}.{met[id]}" };
         }
 
         return findings;

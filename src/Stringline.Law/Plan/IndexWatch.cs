@@ -21,7 +21,6 @@ public static class IndexWatch
         if (!facts.HasFurnished || claim.Standing is Standing.Kept or Standing.Done or Standing.Lost)
             return null;
         var window = LastDay.DaysAfterNotice(facts.Job.Claimant);
-        // Five open days are at most nine calendar days with a holiday in them; the lag is taken in the same way.
         var interval = window - CalendarDays(OpenDaysToRecord + settings.ReserveDays) - CalendarDays(settings.IndexLagDays);
         var why = new List<Reason>
         {
@@ -56,6 +55,7 @@ public static class IndexWatch
         };
     }
 
+    // Open days as calendar days at most: every weekend they can touch and one holiday.
     private static int CalendarDays(int openDays) => openDays + (2 * ((openDays + 4) / 5)) + 1;
 
     private static LocalDate FirstOpenDayFrom(LocalDate day, OpenDays calendar)

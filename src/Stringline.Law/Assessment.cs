@@ -1,5 +1,6 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
+using Stringline.Law.DesignLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.FederalWork;
@@ -104,6 +105,7 @@ public sealed record Assessment
         findings.AddRange(Release.Findings(facts, firstDay, action, amount, calendar));
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
         if (RetentionCap.Finding(facts) is { } cap)

@@ -450,3 +450,6 @@ public sealed record DisputeClaimSent : Entry
     /// <summary>The day the owner received it, if known.</summary>
     public LocalDate? Received { get; init; }
 }
+
+/// <summary>The claimant knew, or had reason to know, that the work will not be commenced (Civ. Code § 8312).</summary>
+public sealed record WorkWillNotCommence : Entry;

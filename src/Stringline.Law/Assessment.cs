@@ -1,12 +1,20 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
+using Stringline.Law.DesignLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.FederalWork;
 using Stringline.Law.Licence;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.PaymentBond;
+using Stringline.Law.Plan;
 using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PromptPayment;
+using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
+using Stringline.Law.Waiver;
 
 namespace Stringline.Law;
 
@@ -39,29 +47,33 @@ public sealed record Assessment
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
     /// <param name="calendar">The days on which offices and courts are closed.</param>
-    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar)
+    /// <param name="plan">What a plan reckons with; null for the defaults.</param>
+    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
     {
         var facts = new FactsAsOf(job, asOf);
-        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none) : PrivateWork(facts, calendar);
+        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
     }
 
-    private static Assessment WithoutLien(FactsAsOf facts, Finding right)
+    private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar)
     {
-        var amount = Demand.Of(facts, new Reach(ReachKind.NoneDue, null, null, [], false));
+        var isPublic = facts.Job.Work.Kind == WorkKind.Public;
+        var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
+        var amount = Demand.Of(facts, reach);
         var findings = new List<Finding> { right, LicenceGate.Assess(facts) };
+        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = findings,
+            Findings = Numbered(findings),
             Amount = amount,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
 
-    private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar)
+    private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar, PlanSettings plan)
     {
         var licence = LicenceGate.Assess(facts);
         var reach = PreliminaryNoticeDays.ReachOf(facts, calendar);
@@ -70,7 +82,8 @@ public sealed record Assessment
         var completion = CompletionDay.Of(facts, ownersNotices);
         var firstDay = FirstDay.Of(facts, completion);
         var first = firstDay.Finding(facts);
-        var last = RecordedClaim.Finding(facts, firstDay, LastDay.Of(facts, completion, ownersNotices, calendar), calendar);
+        var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var action = ActionDays.Finding(facts, firstDay, calendar);
         var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);
@@ -81,16 +94,47 @@ public sealed record Assessment
         findings.Add(CompletionDay.Finding(facts, completion));
         findings.Add(first);
         findings.Add(last);
+        findings.AddRange(BackPlan.Findings(last, facts.AsOf, plan, calendar));
+        if (IndexWatch.Finding(facts, last, plan, calendar) is { } watch)
+            findings.Add(watch);
+        findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
+        findings.AddRange(Credit.Findings(facts, firstDay, completion, calendar));
+        findings.AddRange(AfterFiling.Findings(facts, calendar));
+        findings.AddRange(ReleaseBond.Findings(facts, firstDay, amount, calendar));
+        findings.AddRange(Release.Findings(facts, firstDay, action, amount, calendar));
+        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
+        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
+        findings.AddRange(WaiverFindings.Of(facts, amount));
+        findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
+        if (RetentionCap.Finding(facts) is { } cap)
+            findings.Add(cap);
+        findings.AddRange(StopWork.Findings(facts, calendar));
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = findings,
+            Findings = Numbered(findings),
             Amount = amount,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
+    }
+
+    // A second finding of one kind, such as a second payment due, gets a number of its own, so that an id names one finding.
+    private static List<Finding> Numbered(List<Finding> findings)
+    {
+        var met = new Dictionary<string, int>(findings.Count);
+        for (var i = 0; i < findings.Count; i++)
+        {
+            var id = findings[i].Id;
+            met[id] = met.TryGetValue(id, out var before) ? before + 1 : 1;
+            if (met[id] > 1)
+                findings[i] = findings[i] with { Id = $"{id}.{met[id]}" };
+        }
+
+        return findings;
     }
 }

@@ -135,7 +135,7 @@ public static class CompletionDay
     {
         foreach (var notice in notices)
         {
-            if (notice.Entry.Notice != OwnerNotice.Cessation)
+            if (notice.Entry.Notice != OwnerNotice.Cessation || !notice.IsForWholeWork)
                 continue;
             var verdict = notice.CessationIsEffective(stops, out var why);
             if (verdict == Verdict.No)
@@ -156,7 +156,7 @@ public static class CompletionDay
     {
         foreach (var notice in notices)
         {
-            if (notice.Entry.Notice != OwnerNotice.Completion)
+            if (notice.Entry.Notice != OwnerNotice.Completion || !notice.IsForWholeWork)
                 continue;
             var states = notice.Entry.States is { } day
                 ? new Days(day, day)

@@ -50,14 +50,14 @@ public static class ReleaseBond
     {
         var readings = new List<Reading>();
         if (Days.Of(bond.On) is { } recorded)
-            readings.Add(Deadline.Own("six months, if notice was given when the bond was recorded", Period.SixMonthsAtTheEarliest(recorded.Earliest), calendar));
+            readings.AddRange(Deadline.SixMonths("six months, if notice was given when the bond was recorded", recorded.Earliest, calendar));
         Days? filed = null;
         foreach (var action in facts.All<ActionFiled>())
             filed ??= Days.Of(action.On);
         return Deadline.Finding("release-bond.action-last-day", "Action on the release bond",
             readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: false), readings, calendar,
             [
-                Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it is given to the claimant; counted here from the recording, the earliest day, and by the shorter of calendar months and 182 days (Gov. Code § 6803).", [bond]),
+                Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it is given to the claimant; counted here from the recording, the earliest day.", [bond]),
                 Reason.Of(Section, $"Whether the 90 days of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
             ],
             endKnown: false,

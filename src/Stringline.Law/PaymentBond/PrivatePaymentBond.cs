@@ -50,7 +50,6 @@ public static class PrivatePaymentBond
         foreach (var reading in completion.Open)
         {
             var completed = reading.On.Earliest;
-            var last = Period.SixMonthsAtTheEarliest(completed);
             if (recorded is { } day && day >= completed)
             {
                 var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
@@ -59,8 +58,8 @@ public static class PrivatePaymentBond
                 continue;
             }
 
-            readings.Add(Deadline.Own($"six months after {reading.Name}", last, calendar));
-            why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{reading.Name}» the action is brought within six months after {completed}, by {last}, the shorter of calendar months and 182 days (Gov. Code § 6803).", reading.Why));
+            readings.AddRange(Deadline.SixMonths($"six months after {reading.Name}", completed, calendar));
+            why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{reading.Name}» the action is brought within six months after {completed}.", reading.Why));
         }
 
         if (recorded is null)

@@ -19,6 +19,21 @@ public static class Deadline
         return new Reading(name, lastDay, rolled == lastDay ? null : rolled);
     }
 
+    /// <summary>
+    /// The readings of six months from a day: calendar months, and 182 days where that gives another day (Gov. Code §§ 6803, 6804;
+    /// Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892 differ).
+    /// </summary>
+    [Rule("Gov. Code § 6803", Since = "1943-01-01")]
+    [Rule("Gov. Code § 6804", Since = "1943-01-01")]
+    public static IEnumerable<Reading> SixMonths(string name, LocalDate trigger, OpenDays calendar)
+    {
+        var months = Period.AddMonths(trigger, 6);
+        var days = Period.LastDay(trigger, 182);
+        if (days != months)
+            yield return Own($"{name}, counted as 182 days", days, calendar);
+        yield return Own(name, months, calendar);
+    }
+
     /// <summary>The day to plan on: the earliest reading's last day, moved back to a day that is open on every list.</summary>
     /// <param name="readings">At least one reading, in any order.</param>
     /// <param name="calendar">The calendar.</param>

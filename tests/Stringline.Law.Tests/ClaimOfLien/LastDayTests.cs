@@ -161,6 +161,8 @@ public sealed class LastDayTests
     [InlineData("2026-05-12", "2026-05-08..2026-05-20")]
     [InlineData("2026-05-04", "2026-05-14..2026-05-25")]
     [InlineData("2026-05-10..2026-05-14", "2026-05-01..2026-06-30")]
+    [InlineData("2026-05-04", "2026-05-06..2026-05-11")]
+    [InlineData("2026-05-04..2026-05-05", "2026-05-06..2026-05-11")]
     [Proves("Civ. Code § 8414(b)")]
     public void The_band_over_days_in_doubt_holds_every_exact_pair_of_days_and_no_more(string completed, string recorded)
     {

@@ -20,10 +20,13 @@ public static class RecordedClaim
         return counts;
     }
 
-    /// <summary>A claim recorded before the claimant ceased is void; a new one may follow in time.</summary>
+    /// <summary>
+    /// A claim recorded before the claimant ceased is void; a new one may follow in time. Work furnished after the recording shows
+    /// that it had not ceased, whether or not the file says that it has by now.
+    /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
     private static bool IsPremature(Days recorded, FirstDay firstDay) =>
-        firstDay is { Ceased: Verdict.Yes, Day: { } first } && recorded.Latest < first.Earliest;
+        firstDay.Day is { } first && recorded.Latest < first.Earliest;
 
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
     [Rule("Civ. Code § 8410")]

@@ -38,8 +38,13 @@ public static class LienRight
         {
             Reason.Of(Right, $"Anyone who provides work authorized for a work of improvement has a lien right, a {RoleWords(facts.Job.Claimant.Role)} included."),
         };
-        var standing = lastDay.Standing;
-        foreach (var leg in (Finding[])[licence, notice, lastDay, enforcement])
+        // A claim that has expired leaves the right to record a new one while the time to record still runs.
+        var again = enforcement.Standing == Standing.Lost && RunsStill(facts.AsOf, lastDay);
+        var standing = !again ? lastDay.Standing
+            : lastDay.Band is { } band && facts.AsOf > band.Earliest.Day ? Standing.InDoubt
+            : Standing.Open;
+        Finding[] legs = again ? [licence, notice] : [licence, notice, lastDay, enforcement];
+        foreach (var leg in legs)
         {
             var worse = Worse(standing, leg.Standing, leg == enforcement);
             if (leg.Standing is Standing.Lost or Standing.InDoubt or Standing.Narrowed)
@@ -47,11 +52,8 @@ public static class LienRight
             standing = worse;
         }
 
-        if (enforcement.Standing == Standing.Lost && facts.AsOf <= (lastDay.Band?.Latest?.Day ?? LocalDate.MinIsoValue))
-        {
-            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but the time to record still runs: a new claim may be recorded (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
-            standing = Standing.Open;
-        }
+        if (again)
+            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but the time to record still runs or may still run: a new claim may be recorded (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
 
         return new Finding
         {
@@ -61,6 +63,10 @@ public static class LienRight
             Why = why,
         };
     }
+
+    // Where no end is known the work is not complete on some reading, and the time has not begun.
+    private static bool RunsStill(LocalDate asOf, Finding lastDay) =>
+        lastDay.Band?.Latest is not { } latest || asOf <= latest.Day;
 
     private static Standing Worse(Standing so, Standing leg, bool isEnforcement) => (so, leg) switch
     {

@@ -7,18 +7,30 @@ namespace Stringline.Law.ClaimOfLien;
 /// <summary>Whether the claim was recorded, and when against its first and last day.</summary>
 public static class RecordedClaim
 {
-    /// <summary>The recorded claim that counts: the last one not recorded too early; null where there is none.</summary>
-    public static ClaimRecorded? ThatCounts(FactsAsOf facts, FirstDay firstDay)
+    /// <summary>
+    /// The recorded claim that counts, of those not recorded too early: the last one recorded in time; else the last that may be in
+    /// time; else the last. Null where there is none.
+    /// </summary>
+    public static ClaimRecorded? ThatCounts(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {
         ClaimRecorded? counts = null;
+        var best = 0;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is { } recorded && !IsPremature(recorded, firstDay))
-                counts = claim;
+            if (Days.Of(claim.On) is not { } recorded || IsPremature(recorded, firstDay))
+                continue;
+            var rank = StandingOfRecorded(facts, recorded, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
+            if (counts is not null && rank < best)
+                continue;
+            counts = claim;
+            best = rank;
         }
 
         return counts;
     }
+
+    private static Standing StandingOfRecorded(FactsAsOf facts, Days recorded, LastDay lastDay) =>
+        lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
 
     /// <summary>
     /// A claim recorded before the claimant ceased is void; a new one may follow in time. Work furnished after the recording shows
@@ -32,7 +44,7 @@ public static class RecordedClaim
     [Rule("Civ. Code § 8410")]
     public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, IReadOnlyList<Question> whatWouldNarrow, OpenDays calendar)
     {
-        var counts = ThatCounts(facts, firstDay);
+        var counts = ThatCounts(facts, firstDay, lastDay);
         var why = new List<Reason>();
         foreach (var claim in facts.All<ClaimRecorded>())
         {
@@ -56,7 +68,7 @@ public static class RecordedClaim
         if (facts.All<ReleaseRecorded>().Count > 0)
             return Standing.Done;
         if (counts is not null && Days.Of(counts.On) is { } recorded)
-            return lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+            return StandingOfRecorded(facts, recorded, lastDay);
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
         return lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);

@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -17,9 +16,9 @@ public static class ActionDays
     /// The finding <c>enforcement.last-day</c>: 90 days after recording, without any credit. Without an action the claim expires.
     /// </summary>
     [Rule("Civ. Code § 8460(a)")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, ClaimRecorded? counts, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || Days.Of(claim.On) is not { } recorded)
+        if (counts is not { } claim || Days.Of(claim.On) is not { } recorded)
         {
             return Deadline.Finding("enforcement.last-day", "Action to enforce the lien", Standing.NotYet, [], calendar,
                 [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")]);

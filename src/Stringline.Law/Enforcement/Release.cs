@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -13,9 +12,9 @@ public static class Release
     public const int DemandDays = 10;
 
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c> and <c>release.when-paid</c>, where they apply.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, FirstDay firstDay, Finding enforcement, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Finding enforcement, Waterfall demand, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || facts.All<ReleaseRecorded>().Count > 0)
+        if (counts is not { } claim || facts.All<ReleaseRecorded>().Count > 0)
             yield break;
         foreach (var asked in facts.All<ReleaseDemanded>())
         {

@@ -106,8 +106,10 @@ public sealed class JobBuilder
     public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null) =>
         Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed) });
 
-    public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null) =>
-        Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared) });
+    public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null, bool? inForm = null) =>
+        Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared), InStatutoryForm = inForm });
+
+    public JobBuilder Retained(string on, decimal amount) => Add(i => new Retained { Index = i, On = When(on), Amount = amount });
 
     public JobBuilder ClaimRecorded(string on, decimal? amount = null) =>
         Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount });

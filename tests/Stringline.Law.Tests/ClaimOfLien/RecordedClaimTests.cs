@@ -45,8 +45,13 @@ public sealed class RecordedClaimTests
 
     [Fact]
     [Proves("Civ. Code § 8410")]
-    public void A_second_claim_recorded_too_late_does_not_undo_one_recorded_in_time() =>
-        Assert.Equal(Standing.Kept, Last(Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-08-20")).Standing);
+    [Proves("Civ. Code § 8460(a)")]
+    public void A_second_claim_recorded_too_late_does_not_undo_one_recorded_in_time()
+    {
+        var assessment = Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-08-20").On("2026-09-01");
+        Assert.Equal(Standing.Kept, assessment.Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(["2026-09-03"], assessment.Get("enforcement.last-day").DaysOf());
+    }
 
     [Fact]
     public void A_released_claim_is_done()

@@ -84,7 +84,8 @@ public sealed record Assessment
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
-        var action = ActionDays.Finding(facts, firstDay, calendar);
+        var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
+        var action = ActionDays.Finding(facts, claim, calendar);
         var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);
 
@@ -99,10 +100,10 @@ public sealed record Assessment
             findings.Add(watch);
         findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
-        findings.AddRange(Credit.Findings(facts, firstDay, completion, calendar));
+        findings.AddRange(Credit.Findings(facts, claim, completion, calendar));
         findings.AddRange(AfterFiling.Findings(facts, calendar));
-        findings.AddRange(ReleaseBond.Findings(facts, firstDay, amount, calendar));
-        findings.AddRange(Release.Findings(facts, firstDay, action, amount, calendar));
+        findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
+        findings.AddRange(Release.Findings(facts, claim, action, amount, calendar));
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
         findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));

@@ -1,5 +1,7 @@
 using NodaTime.Text;
+using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Time;
 
 namespace Stringline.Testing;
 
@@ -104,8 +106,10 @@ public sealed class JobBuilder
     public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null) =>
         Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed) });
 
-    public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null) =>
-        Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared) });
+    public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null, bool? inForm = null) =>
+        Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared), InStatutoryForm = inForm });
+
+    public JobBuilder Retained(string on, decimal amount) => Add(i => new Retained { Index = i, On = When(on), Amount = amount });
 
     public JobBuilder ClaimRecorded(string on, decimal? amount = null) =>
         Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount });
@@ -114,6 +118,24 @@ public sealed class JobBuilder
 
     public JobBuilder CreditRecorded(string on, string until) =>
         Add(i => new CreditRecorded { Index = i, On = When(on), Until = Day(until) });
+
+    public JobBuilder ReleaseRecorded(string on) => Add(i => new ReleaseRecorded { Index = i, On = When(on) });
+
+    /// <summary>A licence that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.</summary>
+    public JobBuilder Licensed(params string[] spans) => Claimant(c => c with
+    {
+        License = new License
+        {
+            Required = true,
+            Active = [.. spans.Select(s => s.Split("..") is [var from, var to] ? new LicenseSpan(Day(from), to.Length == 0 ? null : Day(to)) : throw new ArgumentException(s, nameof(spans)))],
+        },
+    });
+
+    /// <summary>The facts as they stand on a day.</summary>
+    public FactsAsOf FactsOn(string asOf) => new(Build(), Day(asOf));
+
+    /// <summary>What the law makes of the job on a day, by the statutory lists of closed days.</summary>
+    public Assessment On(string asOf) => Assessment.Of(Build(), Day(asOf), OpenDays.Statutory);
 
     public JobFile Build() => new()
     {

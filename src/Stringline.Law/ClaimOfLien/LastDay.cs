@@ -90,6 +90,16 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
 
     private static LocalDate[] Ends(Days days) => days.IsExact ? [days.Earliest] : [days.Earliest, days.Latest];
 
+    // The earliest recording that takes effect may be the day of completion itself, inside the span. The recordings that take
+    // effect lie together, so if both ends do, all do.
+    private static LocalDate[] RecordingsToTry(OwnersNotice notice, LocalDate completed)
+    {
+        var from = notice.IsForWholeWork ? completed : notice.Entry.States ?? completed;
+        return from > notice.Recorded.Earliest && from < notice.Recorded.Latest
+            ? [notice.Recorded.Earliest, from, notice.Recorded.Latest]
+            : Ends(notice.Recorded);
+    }
+
     private static void AddReadings(
         CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
         int after, string section, OpenDays calendar, List<Reading> readings, List<Reason> why)
@@ -105,20 +115,20 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         var inDoubt = new List<Reading>();
         foreach (var notice in notices)
         {
-            foreach (var recorded in Ends(notice.Recorded))
+            var surely = true;
+            foreach (var recorded in RecordingsToTry(notice, completed))
             {
                 var shortened = Period.LastDay(recorded, after);
                 var verdict = Shortens(notice, completed, recorded, stops, children);
-                if (!notice.Recorded.IsExact && verdict == Verdict.Yes)
-                    verdict = Verdict.Open;
+                surely &= verdict == Verdict.Yes;
                 if (verdict == Verdict.No || shortened >= unshortened)
                     continue;
                 children.Add(Reason.Of(section, $"{after} days after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
-                if (verdict == Verdict.Yes)
-                    sure = LocalDate.Min(sure, shortened);
-                else
-                    inDoubt.Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
+                inDoubt.Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
             }
+
+            if (surely)
+                sure = LocalDate.Min(sure, Period.LastDay(notice.Recorded.Latest, after));
         }
 
         readings.Add(Deadline.Own(name, sure, calendar));

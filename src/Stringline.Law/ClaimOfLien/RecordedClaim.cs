@@ -7,14 +7,23 @@ namespace Stringline.Law.ClaimOfLien;
 /// <summary>Whether the claim was recorded, and when against its first and last day.</summary>
 public static class RecordedClaim
 {
-    /// <summary>The recorded claim that counts: the last one not recorded too early; null where there is none.</summary>
-    public static ClaimRecorded? ThatCounts(FactsAsOf facts, FirstDay firstDay)
+    /// <summary>
+    /// The recorded claim that counts, of those not recorded too early: the last one recorded in time; else the last that may be in
+    /// time; else the last. Null where there is none.
+    /// </summary>
+    public static ClaimRecorded? ThatCounts(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {
         ClaimRecorded? counts = null;
+        var best = 0;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is { } recorded && Premature(recorded, firstDay) != Verdict.Yes)
-                counts = claim;
+            if (Days.Of(claim.On) is not { } recorded || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
+                continue;
+            var rank = StandingOfRecorded(facts, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
+            if (counts is not null && rank < best)
+                continue;
+            counts = claim;
+            best = rank;
         }
 
         return counts;
@@ -26,13 +35,17 @@ public static class RecordedClaim
     /// Nowack &amp; Associates (1991) 226 Cal.App.3d 1558.
     /// </summary>
     [Rule("Civ. Code § 8490", Sure = Sure.Opinion)]
-    public static Verdict IsReleased(FactsAsOf facts, FirstDay firstDay)
+    public static Verdict IsReleased(FactsAsOf facts, ClaimRecorded? counts)
     {
         var only = facts.All<ClaimRecorded>().Count < 2;
         var verdict = Verdict.No;
         foreach (var release in facts.All<ReleaseRecorded>())
         {
-            if (only || ThatCounts(facts, firstDay) is not { } counts || Days.Of(counts.On) is not { } recorded)
+            if (release.Satisfied == true)
+                return Verdict.Yes;
+            if (release.Satisfied == false)
+                continue;
+            if (only || counts is null || Days.Of(counts.On) is not { } recorded)
                 return Verdict.Yes;
             if (Days.Of(release.On) is { } released)
             {
@@ -46,6 +59,24 @@ public static class RecordedClaim
         }
 
         return verdict;
+    }
+
+    // A claim that was released without the debt being satisfied is gone; the right to record another is not.
+    private static bool IsSpent(FactsAsOf facts, Days recorded)
+    {
+        foreach (var release in facts.All<ReleaseRecorded>())
+        {
+            if (release.Satisfied == false && release.On.Latest >= recorded.Earliest)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static Standing StandingOfRecorded(FactsAsOf facts, Days recorded, FirstDay firstDay, LastDay lastDay)
+    {
+        var standing = lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+        return standing == Standing.Kept && Premature(recorded, firstDay) == Verdict.Open ? Standing.InDoubt : standing;
     }
 
     /// <summary>
@@ -64,7 +95,7 @@ public static class RecordedClaim
     [Rule("Civ. Code § 8410")]
     public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, IReadOnlyList<Question> whatWouldNarrow, OpenDays calendar)
     {
-        var counts = ThatCounts(facts, firstDay);
+        var counts = ThatCounts(facts, firstDay, lastDay);
         var why = new List<Reason>();
         foreach (var claim in facts.All<ClaimRecorded>())
         {
@@ -83,21 +114,21 @@ public static class RecordedClaim
         if (lastDay.Readings.Count == 0)
             why.Add(Reason.Of("Civ. Code § 8414(b)", $"The work is not complete on any reading, so the time to record does not run yet."));
         return Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown, whatWouldNarrow);
+            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown, [.. whatWouldNarrow, .. AboutReleases(facts)]);
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)
     {
-        if (IsReleased(facts, firstDay) is not Verdict.No and var released)
+        if (IsReleased(facts, counts) is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
         if (counts is not null && Days.Of(counts.On) is { } recorded)
-        {
-            var standing = lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
-            return standing == Standing.Kept && Premature(recorded, firstDay) == Verdict.Open ? Standing.InDoubt : standing;
-        }
-
+            return StandingOfRecorded(facts, recorded, firstDay, lastDay);
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
         return lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
     }
+
+    private static IEnumerable<Question> AboutReleases(FactsAsOf facts) => facts.All<ReleaseRecorded>().Any(r => r.Satisfied is null)
+        ? [new Question("Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be recorded in time (release-recorded.satisfied).")]
+        : [];
 }

@@ -50,7 +50,8 @@ public static class CompletionDay
 
         AddWhatTheOwnerStates(notices, readings);
         RuleOutAfterCertain(readings, ruledOut);
-        if (readings.Count == 0 && !awaitsAcceptance)
+        // A contested completion may fail, and then nothing is known of completion: it never moves the day to plan on later.
+        if (!awaitsAcceptance && readings.All(r => r.Firmness == Firmness.Contested))
             AddFloor(facts, readings);
         readings.Sort(static (a, b) => a.On.Earliest != b.On.Earliest
             ? a.On.Earliest.CompareTo(b.On.Earliest)
@@ -195,15 +196,15 @@ public static class CompletionDay
         }
     }
 
-    /// <summary>Where nothing is known of completion: it can hardly have been before the claimant last furnished work. Our rule, so that a day to plan on exists.</summary>
+    /// <summary>Where nothing uncontested is known of completion: it can hardly have been before the claimant last furnished work. Our rule, so that a day to plan on exists.</summary>
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
     private static void AddFloor(FactsAsOf facts, List<CompletionReading> readings)
     {
-        if (facts.LastFurnished is not { } last)
+        if (facts.LastFurnished is not { } last || readings.Any(r => r.On.Earliest <= last.Earliest))
             return;
         var earliest = new Days(last.Earliest, last.Earliest);
         readings.Add(new CompletionReading("completion unknown: not before our own last work", earliest, Firmness.Floor,
-            Reason.Of(Whole, $"The file says nothing of completion of the whole work. It is taken to be no earlier than the claimant's own last work, {earliest}; it may be much later.", [facts.Furnished[^1]])));
+            Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested. It is taken to be no earlier than the claimant's own last work, {earliest}; it may be much later.", [facts.Furnished[^1]])));
     }
 
     /// <summary>The finding <c>completion.day</c>.</summary>

@@ -193,8 +193,14 @@ public sealed class OwnersNotice
             return null;
         var owners = facts.Job.In(PartyCapacity.Owner).ToList();
         var notices = facts.All<NoticeGiven>().Where(n => n.Notice == NoticeKind.Preliminary);
-        return Giving.FirstGiven(notices, owners, out _) is null
-            ? (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {Words} shortens its time unseen.", [Entry]))
-            : null;
+        if (Giving.FirstGiven(notices, owners, out var used) is not { } given)
+            return (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {Words} shortens its time unseen.", [Entry]));
+        if (given.Latest <= Recorded.Earliest)
+            return null;
+        // The owner can owe a copy only to one who had given it notice while the copy could still be given in time. Whether
+        // that holds for a notice between the recording and the tenth day the Code does not say.
+        return given.Earliest > calendar.RollForwardOnAnyList(Period.LastDay(Recorded.Latest, CopyDays))
+            ? (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner preliminary notice {given}, when the time to give copies was over, so none was due to it: the {Words} shortens its time unseen.", [Entry, used!]))
+            : (Verdict.Open, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner preliminary notice {given}, after the {Words} was recorded; whether a copy was due to it is open.", [Entry, used!]));
     }
 }

@@ -17,9 +17,9 @@ public static class ActionDays
     /// The finding <c>enforcement.last-day</c>: 90 days after recording, without any credit. Without an action the claim expires.
     /// </summary>
     [Rule("Civ. Code § 8460(a)")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, ClaimRecorded? counts, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || Days.Of(claim.On) is not { } recorded)
+        if (counts is not { } claim || Days.Of(claim.On) is not { } recorded)
         {
             return Deadline.Finding("enforcement.last-day", "Action to enforce the lien", Standing.NotYet, [], calendar,
                 [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")]);
@@ -33,7 +33,7 @@ public static class ActionDays
             Reason.Of(Section, $"Claim recorded {recorded}; the action must be brought by {readings[0].Day}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [claim]),
         };
         return Deadline.Finding("enforcement.last-day", "Action to enforce the lien",
-            StandingOf(facts, RecordedClaim.IsReleased(facts, firstDay), recorded, readings, why), readings, calendar, why);
+            StandingOf(facts, RecordedClaim.IsReleased(facts, counts), recorded, readings, why), readings, calendar, why);
     }
 
     private static Standing StandingOf(FactsAsOf facts, Verdict released, Days recorded, List<Reading> readings, List<Reason> why)

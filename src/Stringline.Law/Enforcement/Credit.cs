@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
@@ -12,9 +11,9 @@ public static class Credit
     private const string Section = "Civ. Code § 8460(b)";
 
     /// <summary>The findings <c>credit.last-day</c> and, once a notice of credit is recorded, <c>credit.enforcement-last-day</c>.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, FirstDay firstDay, CompletionReadings completion, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, CompletionReadings completion, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || Days.Of(claim.On) is not { } recorded)
+        if (counts is not { } claim || Days.Of(claim.On) is not { } recorded)
             yield break;
         var credits = facts.All<CreditRecorded>();
         yield return LastDayToRecord(facts, claim, recorded, credits, calendar);

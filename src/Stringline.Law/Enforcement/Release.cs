@@ -13,9 +13,9 @@ public static class Release
     public const int DemandDays = 10;
 
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c> and <c>release.when-paid</c>, where they apply.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, FirstDay firstDay, Finding enforcement, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Finding enforcement, Waterfall demand, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || RecordedClaim.IsReleased(facts, firstDay) == Verdict.Yes)
+        if (counts is not { } claim || RecordedClaim.IsReleased(facts, counts) == Verdict.Yes)
             yield break;
         foreach (var asked in facts.All<ReleaseDemanded>())
         {

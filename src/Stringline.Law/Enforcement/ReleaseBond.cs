@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -17,9 +16,9 @@ public static class ReleaseBond
     public static decimal AmountFor(decimal claim) => Math.Ceiling(claim * 1.25m * 100m) / 100m;
 
     /// <summary>The findings <c>release-bond.amount</c> and, once a bond is recorded, <c>release-bond.action-last-day</c>.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, FirstDay firstDay, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Waterfall demand, OpenDays calendar)
     {
-        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim)
+        if (counts is not { } claim)
             yield break;
         var claimed = claim.Amount ?? demand.Demand;
         var amount = AmountFor(claimed);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Facts;
@@ -125,8 +126,50 @@ public sealed class FactsAsOf
         if (byLatest != 0)
             return byLatest;
         var byKind = string.CompareOrdinal(a.GetType().Name, b.GetType().Name);
-        return byKind != 0 ? byKind : ByContent(a, b);
+        if (byKind != 0)
+            return byKind;
+        var byContent = ByContent(a, b);
+        return byContent != 0 ? byContent : string.CompareOrdinal(TheRest(a), TheRest(b));
     }
+
+    // All that an entry says besides its day, its sum and its reference, for entries that tie in those.
+    private static string TheRest(Entry entry) => entry switch
+    {
+        Furnished e => Line(e.Until.Earliest, e.Until.Latest, e.Ref, e.Text),
+        Change e => Line(e.Amount, e.Agreed, e.Text),
+        Paid e => Line(e.From),
+        Charged e => Line(e.Of),
+        NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article),
+        Completed e => Line(e.By, e.Contested),
+        LaborCeased e => Line(e.Until),
+        OwnerRecorded e => Line(e.Notice, e.States, e.ContractOf, e.Instrument),
+        OwnerToldUs e => Line(e.Notice, e.Mailed),
+        Waived e => Line(e.PaymentCleared, e.InStatutoryForm),
+        ClaimServed e => Line(e.Manner, To(e.To), e.Article),
+        ClaimRecorded e => Line(e.Amount, e.Instrument),
+        CreditRecorded e => Line(e.Until, e.Instrument),
+        ActionFiled e => Line(e.Court, e.Case),
+        LisPendensRecorded e => Line(e.Instrument),
+        ReleaseRecorded e => Line(e.Instrument),
+        ReleaseBondRecorded e => Line(e.Amount, e.Instrument),
+        ReleaseDemanded e => Line(e.Instrument),
+        StopPaymentGiven e => Line(To(e.To), e.Amount, e.Bonded),
+        BondNoticeGiven e => Line(To(e.To)),
+        Retained e => Line(e.Amount),
+        PaymentDemanded e => Line(e.Amount),
+        HirerPaid e => Line(e.Amount, e.Of),
+        Disputed e => Line(e.Amount, e.Text),
+        LowerTierClaim e => Line(e.Amount, e.By),
+        NonresponsibilityRecorded e => Line(e.Posted, e.Knew, e.LeaseRequiresWork),
+        DisputeClaimSent e => Line(e.Amount, e.Received),
+        FurnishingEnded or IndexSearched or WorkWillNotCommence or Withdrawn or Credited => "",
+        _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
+    };
+
+    private static string Line(params object?[] parts) =>
+        string.Join('|', parts.Select(p => p is IFormattable f ? f.ToString(null, CultureInfo.InvariantCulture) : p?.ToString()));
+
+    private static string To(IReadOnlyList<string> ids) => string.Join(',', ids);
 
     private static int ByContent(Entry a, Entry b) => (a, b) switch
     {

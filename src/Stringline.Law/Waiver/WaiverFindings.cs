@@ -66,7 +66,9 @@ public static class WaiverFindings
         if (IsUnconditional(waiver) && BeforePaymentCleared(waiver))
             yield return Reason.Of(section, $"Alarm: an unconditional form was signed before its payment cleared. The lead-in of the section allows it only once payment is received, so it may be void; but the form itself says that it binds even unpaid, and that is acted on.", [waiver]);
         if (!IsFinal(waiver) && effect.Released > 0)
-            yield return Reason.Of(section, $"Alarm: its through date reaches further than the money. {effect.Released} of work up to {waiver.Through} is unpaid and released with it (Tesco Controls v. Monterey Mechanical (2004) 124 Cal.App.4th 780).", [waiver]);
+            yield return waiver.Through is { } through
+                ? Reason.Of(section, $"Alarm: its through date reaches further than the money. {effect.Released} of work up to {through} is unpaid and released with it (Tesco Controls v. Monterey Mechanical (2004) 124 Cal.App.4th 780).", [waiver])
+                : Reason.Of(section, $"Alarm: the file gives no through date, so all work is taken as released. {effect.Released} of it is unpaid.", [waiver]);
         if (IsFinal(waiver) && RetentionBeyondExceptions(facts, waiver) is var swallowed and > 0)
             yield return Reason.Of(section, $"Alarm: a final form keeps no retention; {swallowed} of retention is not among its exceptions and goes with it.", [waiver]);
         if (UnlistedChange(facts, waiver) is { } change)

@@ -1,0 +1,96 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.ClaimOfLien;
+
+public sealed class FirstDayTests
+{
+    private static Finding First(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("claim-of-lien.first-day");
+
+    private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m);
+
+    [Theory]
+    [InlineData("2026-04-06", Standing.NotYet)]
+    [InlineData("2026-04-07", Standing.Open)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_claim_may_be_recorded_from_the_day_after_work_ceased(string asOf, Standing expected)
+    {
+        var first = First(Supplier().Ended("2026-04-06"), asOf);
+        Assert.Equal(["2026-04-07 the day after work ceased"], first.Lines());
+        Assert.Equal(expected, first.Standing);
+        Assert.Equal(["Civ. Code § 8414(a)"], first.Sections);
+        Assert.Empty(first.Questions);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8412")]
+    public void A_direct_contractor_rests_on_its_own_section()
+    {
+        var first = First(Supplier().Role(ClaimantRole.DirectContractor, "owner").Ended("2026-04-10"));
+        Assert.Equal(["2026-04-11 the day after work ceased"], first.Lines());
+        Assert.Equal(["Civ. Code § 8412"], first.Sections);
+    }
+
+    // Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457: found complete on 23 December 2013, lien recorded
+    // 2 January 2014, a lower tier repaired trusses on 13 February 2014. Recorded too early.
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_lower_tiers_correction_after_the_end_moves_the_first_day_and_voids_an_earlier_claim()
+    {
+        var assessment = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2010-01-01..").Notice("2013-07-01")
+            .Furnished("2013-07-01", 1000m).Ended("2013-12-23").ClaimRecorded("2014-01-02").Furnished("2014-02-13")
+            .On("2014-02-20");
+        Assert.Equal(["2014-02-14 the day after work ceased"], assessment.Get("claim-of-lien.first-day").Lines());
+        Assert.Contains(assessment.Get("claim-of-lien.last-day").Why, w => !w.Applied && w.Text.Contains("void", StringComparison.Ordinal));
+        Assert.Equal(Standing.NotYet, assessment.Get("enforcement.last-day").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Without_an_end_the_first_day_is_in_doubt_and_the_papers_are_refused()
+    {
+        var assessment = Supplier().On("2026-06-01");
+        var first = assessment.Get("claim-of-lien.first-day");
+        Assert.Equal(["2026-04-07 if nothing more is furnished"], first.Lines());
+        Assert.Equal(Standing.InDoubt, first.Standing);
+        Assert.Null(first.Band!.Latest);
+        Assert.Single(first.Questions);
+        Assert.Contains(assessment.ClaimObstacles, o => o.Section == "Civ. Code § 8414(a)");
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Completion_of_the_whole_work_shows_that_the_claimant_has_ceased_but_only_a_certain_one()
+    {
+        Assert.Equal(Standing.Open, First(Supplier().Completed("2026-05-04")).Standing);
+        Assert.Equal(Standing.InDoubt, First(Supplier().Completed("2026-05-04", contested: true)).Standing);
+    }
+
+    [Theory]
+    [InlineData("2026-04-12", Standing.NotYet)]
+    [InlineData("2026-04-13", Standing.InDoubt)]
+    [InlineData("2026-04-14", Standing.InDoubt)]
+    [InlineData("2026-04-15", Standing.Open)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void An_end_on_a_day_in_doubt_opens_for_certain_only_after_its_latest_day(string asOf, Standing expected)
+    {
+        var first = First(Supplier().Ended("2026-04-12..2026-04-14"), asOf);
+        Assert.Equal(["2026-04-13 the day after work ceased", "2026-04-15 work ceased on its latest day"], first.Lines());
+        Assert.Equal(expected, first.Standing);
+    }
+
+    [Theory]
+    [InlineData("?")]
+    [InlineData(null)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void With_nothing_furnished_or_an_unknown_day_there_is_no_first_day(string? day)
+    {
+        var job = new JobBuilder();
+        if (day is not null)
+            job.Furnished(day, 10m);
+        var first = First(job);
+        Assert.Equal(Standing.NotYet, first.Standing);
+        Assert.Empty(first.Readings);
+        Assert.NotEmpty(job.On("2026-06-01").ClaimObstacles);
+    }
+}

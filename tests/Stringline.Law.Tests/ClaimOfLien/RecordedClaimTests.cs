@@ -1,0 +1,69 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.ClaimOfLien;
+
+/// <summary>Ceased 6 April 2026; completed 4 May 2026; last day Sunday 2 August, which rolls to Monday 3 August.</summary>
+public sealed class RecordedClaimTests
+{
+    private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m)
+        .Ended("2026-04-06").Completed("2026-05-04");
+
+    private static Finding Last(JobBuilder job, string asOf = "2026-09-01") => job.On(asOf).Get("claim-of-lien.last-day");
+
+    [Theory]
+    [InlineData("2026-04-06", Standing.Lost)]
+    [InlineData("2026-04-07", Standing.Kept)]
+    [InlineData("2026-08-02", Standing.Kept)]
+    [InlineData("2026-08-03", Standing.InDoubt)]
+    [InlineData("2026-08-04", Standing.Lost)]
+    [InlineData("2026-07-30..2026-08-02", Standing.Kept)]
+    [InlineData("2026-07-30..2026-08-10", Standing.InDoubt)]
+    [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_claim_recorded_between_first_and_last_day_is_kept(string recorded, Standing expected) =>
+        Assert.Equal(expected, Last(Supplier().ClaimRecorded(recorded)).Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_claim_recorded_too_early_is_void_and_a_new_one_in_time_counts()
+    {
+        var job = Supplier().ClaimRecorded("2026-04-01");
+        Assert.Equal(Standing.Open, Last(job, "2026-06-01").Standing);
+        Assert.Equal(Standing.Kept, Last(job.ClaimRecorded("2026-06-05"), "2026-06-06").Standing);
+        Assert.Equal(["2026-09-03"], job.On("2026-06-06").Get("enforcement.last-day").DaysOf());
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Work_furnished_after_the_recording_shows_that_it_was_too_early_even_if_no_end_is_entered()
+    {
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).ClaimRecorded("2026-03-20").Furnished("2026-04-06", 10m);
+        var assessment = job.On("2026-04-10");
+        Assert.Equal(Standing.Open, assessment.Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(Standing.NotYet, assessment.Get("enforcement.last-day").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8460(a)")]
+    public void A_second_claim_recorded_too_late_does_not_undo_one_recorded_in_time()
+    {
+        var assessment = Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-08-20").On("2026-09-01");
+        Assert.Equal(Standing.Kept, assessment.Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(["2026-09-03"], assessment.Get("enforcement.last-day").DaysOf());
+    }
+
+    [Fact]
+    public void A_released_claim_is_done()
+    {
+        Assert.Equal(Standing.Done, Last(Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01")).Standing);
+        Assert.Equal(Standing.Done, Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01").On("2026-09-01").Get("lien-right").Standing);
+    }
+
+    [Fact]
+    public void Before_the_first_day_and_before_anything_is_furnished_it_is_not_yet()
+    {
+        Assert.Equal(Standing.NotYet, Last(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-03-05"), "2026-03-05").Standing);
+        Assert.Equal(Standing.NotYet, Last(new JobBuilder(), "2026-03-04").Standing);
+    }
+}

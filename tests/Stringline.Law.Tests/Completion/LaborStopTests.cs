@@ -1,0 +1,86 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Tests.Completion;
+
+/// <summary>Labor last worked on Monday 2 March 2026: the sixtieth day without labor is Friday 1 May.</summary>
+public sealed class LaborStopTests
+{
+    private static CompletionReadings Read(JobBuilder job, string asOf = "2026-09-01")
+    {
+        var facts = job.FactsOn(asOf);
+        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory));
+    }
+
+    private static string[] Lines(CompletionReadings readings) => [.. readings.Open.Select(r => $"{r.Name} {r.On.Earliest:uuuu-MM-dd}..{r.On.Latest:uuuu-MM-dd} {r.Firmness}")];
+
+    [Fact]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Sixty_days_without_labor_complete_the_work_on_the_sixtieth()
+    {
+        Assert.Equal(["60 days without labor 2026-05-01..2026-05-01 Certain"], Lines(Read(new JobBuilder().LaborCeased("2026-03-02"))));
+        Assert.Equal(60, LaborStop.IdleDays);
+    }
+
+    [Theory]
+    [InlineData("2026-04-30", "60 days without labor, if it stays stopped 2026-05-01..2026-05-01 Projected")]
+    [InlineData("2026-05-01", "60 days without labor 2026-05-01..2026-05-01 Certain")]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Before_the_sixtieth_day_it_is_a_projection(string asOf, string expected) =>
+        Assert.Equal([expected], Lines(Read(new JobBuilder().LaborCeased("2026-03-02"), asOf)).Where(l => l.StartsWith("60", StringComparison.Ordinal)));
+
+    // Idle on 59 days (3 March to 30 April) when labor resumes on 1 May; on 60 when it resumes on 2 May; on 61 on 3 May.
+    [Theory]
+    [InlineData("2026-05-01", 0)]
+    [InlineData("2026-05-02", 1)]
+    [InlineData("2026-05-03", 1)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Labor_resumed_after_59_idle_days_completes_nothing_and_after_60_does(string resumed, int readings)
+    {
+        var read = Read(new JobBuilder().LaborCeased("2026-03-02", resumed));
+        Assert.Equal(readings, read.Open.Count);
+        Assert.Equal(1 - readings, read.RuledOut.Count(r => r.Section == "Civ. Code § 8180(a)(3)" && !r.Applied));
+        if (readings == 1)
+            Assert.Equal(["60 days without labor 2026-05-01..2026-05-01 Certain"], Lines(read));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void A_stop_on_a_day_in_doubt_gives_a_span_and_a_resumption_inside_it_a_contest()
+    {
+        Assert.Equal(["60 days without labor 2026-05-01..2026-05-05 Certain"], Lines(Read(new JobBuilder().LaborCeased("2026-03-02..2026-03-06"))));
+        var contested = Read(new JobBuilder().LaborCeased("2026-03-02..2026-03-06", "2026-05-04"));
+        Assert.Equal(Firmness.Contested, Assert.Single(contested.Open).Firmness);
+        Assert.Equal(JobBuilder.Day("2026-05-01"), contested.Open[0].On.Earliest);
+    }
+
+    [Theory]
+    [InlineData(ClaimantRole.Subcontractor, Firmness.Contested)]
+    [InlineData(ClaimantRole.Laborer, Firmness.Contested)]
+    [InlineData(ClaimantRole.Supplier, Firmness.Certain)]
+    [InlineData(ClaimantRole.EquipmentLessor, Firmness.Certain)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void The_claimants_own_labor_during_the_stop_speaks_against_it_and_a_delivery_does_not(ClaimantRole role, Firmness expected) =>
+        Assert.Equal(expected, Read(new JobBuilder().Role(role).LaborCeased("2026-03-02").Furnished("2026-04-01", 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)).Firmness);
+
+    [Theory]
+    [InlineData("2026-03-02", Firmness.Certain)]
+    [InlineData("2026-03-03", Firmness.Contested)]
+    [InlineData("2026-05-01", Firmness.Contested)]
+    [InlineData("2026-05-02", Firmness.Certain)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Own_labor_counts_only_after_the_last_day_and_within_the_sixty(string worked, Firmness expected) =>
+        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished(worked, 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)).Firmness);
+
+    // Pence v. Martin (1919) 43 Cal.App. 626 under today's sixty days: stopped 30 January 1915, complete 31 March, however long
+    // after the owner finishes the house with others.
+    [Fact]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    [Proves("Civ. Code § 8180(a)")]
+    public void Work_finished_much_later_by_others_does_not_reopen_a_completion_by_idleness()
+    {
+        var read = Read(new JobBuilder().LaborCeased("1915-01-30").Completed("1915-12-01"), "1916-01-01");
+        Assert.Equal(["60 days without labor 1915-03-31..1915-03-31 Certain"], Lines(read));
+        Assert.Contains(read.RuledOut, r => r.Text.StartsWith("Actual completion", StringComparison.Ordinal));
+    }
+}

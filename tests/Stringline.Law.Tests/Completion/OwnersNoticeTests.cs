@@ -1,0 +1,182 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+using static Stringline.Testing.JobBuilder;
+
+namespace Stringline.Law.Tests.Completion;
+
+public sealed class OwnersNoticeTests
+{
+    private static OwnersNotice Notice(JobBuilder job, string asOf = "2026-12-01") =>
+        Assert.Single(OwnersNotice.Of(job.FactsOn(asOf), OpenDays.Statutory));
+
+    private static JobBuilder Noticed() => new JobBuilder().Furnished("2026-03-02", 10m).Notice("2026-03-03");
+
+    // Completed Monday 4 May 2026: the fifteenth day is Tuesday 19 May. Completed Friday 1 May: Saturday 16 May, which rolls to
+    // Monday 18 May for the owner, since the claimant's time is then the shorter.
+    [Theory]
+    [InlineData("2026-05-04", "2026-05-03", false)]
+    [InlineData("2026-05-04", "2026-05-04", true)]
+    [InlineData("2026-05-04", "2026-05-19", true)]
+    [InlineData("2026-05-04", "2026-05-20", false)]
+    [InlineData("2026-05-01", "2026-05-18", true)]
+    [InlineData("2026-05-01", "2026-05-19", false)]
+    [Proves("Civ. Code § 8182(a)")]
+    [Proves("Civ. Code § 8182(d)")]
+    [Proves("Code Civ. Proc. § 12b")]
+    public void A_notice_of_completion_counts_from_completion_through_the_fifteenth_day_rolled_for_the_owner(string completed, string recorded, bool effective) =>
+        Assert.Equal(effective, Notice(Noticed().OwnerRecorded(recorded)).IsEffectiveIfCompletedOn(Day(completed), Day(recorded)));
+
+    [Fact]
+    [Proves("Civ. Code § 8182(a)")]
+    public void The_owners_last_day_rolls_as_far_as_any_list_lets_it()
+    {
+        // Fifteenth day on every day of a year, against the calendar itself.
+        for (var completed = Day("2026-01-01"); completed < Day("2027-01-01"); completed = completed.PlusDays(1))
+        {
+            var last = OpenDays.Statutory.RollForwardOnAnyList(completed.PlusDays(15));
+            var notice = Notice(Noticed().OwnerRecorded(LawText.IsoDay(last)), "2027-12-01");
+            Assert.True(notice.IsEffectiveIfCompletedOn(completed, last));
+            Assert.False(notice.IsEffectiveIfCompletedOn(completed, last.PlusDays(1)));
+            Assert.True(notice.FirstCompletionServed(last) <= completed);
+            Assert.False(notice.IsEffectiveIfCompletedOn(notice.FirstCompletionServed(last).PlusDays(-1), last));
+        }
+    }
+
+    // Labor last worked Monday 2 March 2026: the thirtieth day is Wednesday 1 April.
+    [Theory]
+    [InlineData("2026-03-31", Verdict.No)]
+    [InlineData("2026-04-01", Verdict.Yes)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_needs_thirty_days_without_labor(string recorded, Verdict expected)
+    {
+        var job = Noticed().LaborCeased("2026-03-02").OwnerRecorded(recorded, OwnerNotice.Cessation);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
+        Assert.Equal(expected != Verdict.No, why.Applied);
+    }
+
+    [Theory]
+    [InlineData("2026-04-15", Verdict.No)]
+    [InlineData("2026-04-16", Verdict.Yes)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_needs_labor_still_stopped_on_its_day(string resumed, Verdict expected)
+    {
+        var job = Noticed().LaborCeased("2026-03-02", resumed).OwnerRecorded("2026-04-15", OwnerNotice.Cessation);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out _));
+    }
+
+    [Theory]
+    [InlineData("2026-03-02..2026-03-10", "2026-04-05", Verdict.Open)]
+    [InlineData("2026-03-02..2026-03-10", "2026-04-09", Verdict.Yes)]
+    [InlineData("2026-03-02..2026-03-10", "2026-03-31", Verdict.No)]
+    [InlineData("2026-03-02", "2026-03-30..2026-04-02", Verdict.Open)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void Days_in_doubt_leave_a_notice_of_cessation_open_unless_every_day_agrees(string ceased, string recorded, Verdict expected)
+    {
+        var job = Noticed().LaborCeased(ceased).OwnerRecorded(recorded, OwnerNotice.Cessation);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out _));
+    }
+
+    [Theory]
+    [InlineData(null, Verdict.Open)]
+    [InlineData("2026-03-16", Verdict.Open)]
+    [InlineData("2026-03-17", Verdict.No)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void Without_a_known_stop_it_is_open_unless_the_notice_itself_shows_fewer_than_thirty_days(string? states, Verdict expected)
+    {
+        var job = Noticed().OwnerRecorded("2026-04-15", OwnerNotice.Cessation, states);
+        Assert.Equal(expected, Notice(job).CessationIsEffective([], out _));
+    }
+
+    // Recorded Monday 4 May 2026: the tenth day is Thursday 14 May; five days for the mail end on Tuesday 19 May.
+    [Theory]
+    [InlineData("2026-05-14", null, Verdict.Yes)]
+    [InlineData("2026-05-15", null, Verdict.Open)]
+    [InlineData("2026-05-19", null, Verdict.Open)]
+    [InlineData("2026-05-20", null, Verdict.No)]
+    [InlineData("2026-05-18", "2026-05-14", Verdict.Yes)]
+    [InlineData("2026-05-18", "2026-05-15", Verdict.No)]
+    [InlineData("2026-06-18", "2026-05-14", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)")]
+    [Proves("Civ. Code § 8190(c)")]
+    public void The_copy_counts_within_ten_days_of_recording_and_mail_under_way_is_open(string received, string? mailed, Verdict expected) =>
+        Assert.Equal(expected, Notice(Noticed().OwnerRecorded("2026-05-04").OwnerToldUs(received, mailed: mailed)).ReachesClaimant);
+
+    // Recorded Thursday 7 May 2026: the tenth day is Sunday 17 May, which rolls to Monday 18 May for the owner.
+    [Theory]
+    [InlineData("2026-05-18", Verdict.Yes)]
+    [InlineData("2026-05-19", Verdict.Open)]
+    [InlineData("2026-05-23", Verdict.Open)]
+    [InlineData("2026-05-24", Verdict.No)]
+    [Proves("Civ. Code § 8190(a)")]
+    public void The_tenth_day_rolls_for_the_owner(string received, Verdict expected) =>
+        Assert.Equal(expected, Notice(Noticed().OwnerRecorded("2026-05-07").OwnerToldUs(received)).ReachesClaimant);
+
+    [Theory]
+    [InlineData("2026-05-10..2026-05-14", Verdict.Yes)]
+    [InlineData("2026-05-10..2026-05-30", Verdict.Open)]
+    [InlineData("2026-05-20..2026-05-30", Verdict.No)]
+    [InlineData("?", Verdict.Open)]
+    [Proves("Civ. Code § 8190(c)")]
+    public void A_copy_on_a_day_in_doubt_is_open_unless_every_day_agrees(string received, Verdict expected) =>
+        Assert.Equal(expected, Notice(Noticed().OwnerRecorded("2026-05-04").OwnerToldUs(received)).ReachesClaimant);
+
+    [Fact]
+    [Proves("Civ. Code § 8190(a)")]
+    public void A_recording_on_a_day_in_doubt_gives_the_owner_the_latest_tenth_day() =>
+        Assert.Equal(Verdict.Yes, Notice(Noticed().OwnerRecorded("2026-05-04..2026-05-06").OwnerToldUs("2026-05-15")).ReachesClaimant);
+
+    [Fact]
+    [Proves("Civ. Code § 8190(c)")]
+    public void Nothing_said_of_a_copy_leaves_both_readings_open() =>
+        Assert.Equal(Verdict.Open, Notice(Noticed().OwnerRecorded("2026-05-04")).ReachesClaimant);
+
+    [Fact]
+    public void A_copy_of_the_other_notice_or_from_before_the_recording_does_not_count()
+    {
+        Assert.Equal(Verdict.Open, Notice(Noticed().OwnerRecorded("2026-05-04").OwnerToldUs("2026-05-10", OwnerNotice.Cessation)).ReachesClaimant);
+        Assert.Equal(Verdict.Open, Notice(Noticed().OwnerRecorded("2026-05-04").OwnerToldUs("2026-05-03")).ReachesClaimant);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8190(d)(1)")]
+    public void An_owner_who_lives_there_need_not_tell_anyone()
+    {
+        var notice = Notice(Noticed().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }).OwnerRecorded("2026-05-04").OwnerToldUs("2026-06-30"));
+        Assert.Equal(Verdict.Yes, notice.ReachesClaimant);
+        Assert.Equal("Civ. Code § 8190(d)(1)", notice.ReachWhy.Section);
+    }
+
+    [Theory]
+    [InlineData(WorkUse.Residential)]
+    [InlineData(null)]
+    [Proves("Civ. Code § 8190(d)(1)")]
+    public void Any_other_owner_must(WorkUse? use) =>
+        Assert.Equal(Verdict.No, Notice(Noticed().Work(w => w with { Use = use }).OwnerRecorded("2026-05-04").OwnerToldUs("2026-06-30")).ReachesClaimant);
+
+    [Theory]
+    [InlineData(ClaimantRole.DirectContractor, false, Verdict.No)]
+    [InlineData(ClaimantRole.Supplier, true, Verdict.No)]
+    [InlineData(ClaimantRole.Supplier, false, Verdict.Yes)]
+    [InlineData(ClaimantRole.Laborer, false, Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)(1)")]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void A_copy_is_due_to_the_direct_contractor_and_to_whoever_gave_the_owner_notice(ClaimantRole role, bool gaveNotice, Verdict expected)
+    {
+        var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Furnished("2026-03-02", 10m);
+        if (gaveNotice)
+            job.Notice("2026-03-03");
+        Assert.Equal(expected, Notice(job.OwnerRecorded("2026-05-04").OwnerToldUs("2026-06-30")).ReachesClaimant);
+    }
+
+    // Recorded 4 May, copies due by 14 May. Nobody can owe a copy to one whose notice comes only afterwards.
+    [Theory]
+    [InlineData("2026-05-04", Verdict.No)]
+    [InlineData("2026-05-05", Verdict.Open)]
+    [InlineData("2026-05-14", Verdict.Open)]
+    [InlineData("2026-05-15", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void A_claimant_who_gave_notice_only_after_the_recording_cannot_count_on_a_copy(string given, Verdict expected) =>
+        Assert.Equal(expected, Notice(new JobBuilder().Furnished("2026-04-27", 10m).Notice(given).OwnerRecorded("2026-05-04").OwnerToldUs("2026-06-30")).ReachesClaimant);
+}

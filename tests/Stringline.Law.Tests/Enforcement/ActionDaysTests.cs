@@ -1,0 +1,84 @@
+using Stringline.Law.Enforcement;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Tests.Enforcement;
+
+/// <summary>Claim recorded on Monday 1 June 2026. 90 days: 29 left in June, 31 in July, 30 in August: Sunday 30 August.</summary>
+public sealed class ActionDaysTests
+{
+    private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04");
+
+    private static Finding Action(JobBuilder job, string asOf) => job.On(asOf).Get("enforcement.last-day");
+
+    [Theory]
+    [InlineData("2026-08-30", Standing.Open)]
+    [InlineData("2026-08-31", Standing.InDoubt)]
+    [InlineData("2026-09-01", Standing.Lost)]
+    [Proves("Civ. Code § 8460(a)")]
+    [Proves("Code Civ. Proc. § 12a")]
+    public void The_action_is_due_within_ninety_days_after_recording(string asOf, Standing expected)
+    {
+        var action = Action(Supplier().ClaimRecorded("2026-06-01"), asOf);
+        Assert.Equal([new Reading("90 days after recording", JobBuilder.Day("2026-08-30"), JobBuilder.Day("2026-08-31"))], action.Readings);
+        Assert.Equal(JobBuilder.Day("2026-08-28"), action.ActBy);
+        Assert.Equal(expected, action.Standing);
+        Assert.Equal(90, ActionDays.DaysToSue);
+    }
+
+    // Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253: the ninetieth day was a Sunday and the Monday a holiday; filed on day 91, in time.
+    [Theory]
+    [InlineData("2026-08-30", Standing.Kept)]
+    [InlineData("2026-08-31", Standing.InDoubt)]
+    [InlineData("2026-09-01", Standing.Lost)]
+    [InlineData("2026-08-28..2026-08-30", Standing.Kept)]
+    [InlineData("2026-08-28..2026-09-02", Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(a)")]
+    public void An_action_filed_on_the_ninetieth_day_is_in_time_and_on_the_rolled_day_an_argument(string filed, Standing expected) =>
+        Assert.Equal(expected, Action(Supplier().ClaimRecorded("2026-06-01").ActionFiled(filed), "2026-10-01").Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    public void Without_a_claim_that_counts_it_is_not_yet()
+    {
+        var action = Action(Supplier(), "2026-06-01");
+        Assert.Equal(Standing.NotYet, action.Standing);
+        Assert.Null(action.ActBy);
+        Assert.Equal(["Civ. Code § 8460(a)"], action.Sections);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    public void An_action_filed_before_the_claim_does_not_enforce_it() =>
+        Assert.Equal(Standing.Open, Action(Supplier().ActionFiled("2026-05-29").ClaimRecorded("2026-06-01"), "2026-06-10").Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    public void A_recording_on_a_day_in_doubt_is_counted_from_its_earliest_day_and_lost_only_after_its_latest()
+    {
+        var job = Supplier().ClaimRecorded("2026-06-02..2026-06-05");
+        Assert.Equal(["2026-08-31 recorded on 2026-06-02", "2026-09-03 recorded on 2026-06-05"], Action(job, "2026-07-01").Lines());
+        Assert.Equal(OpenDays.Statutory.LastOpenDayOnOrBefore(JobBuilder.Day("2026-08-31")), Action(job, "2026-07-01").ActBy);
+        Assert.Equal(Standing.InDoubt, Action(job, "2026-09-03").Standing);
+        Assert.Equal(Standing.Lost, Action(job, "2026-09-10").Standing);
+    }
+
+    // Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703: second claim recorded 21 April 1987, suit 17 July.
+    [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    public void A_second_claim_starts_its_own_ninety_days()
+    {
+        var action = new JobBuilder().Role(Facts.ClaimantRole.DirectContractor, "owner").Licensed("1980-01-01..")
+            .Furnished("1986-11-03", 10m).Ended("1986-11-03").Completed("1987-02-02")
+            .ClaimRecorded("1986-12-01").ClaimRecorded("1987-04-21").ActionFiled("1987-07-17").On("1987-08-01").Get("enforcement.last-day");
+        Assert.Equal(["1987-07-20"], action.DaysOf());
+        Assert.Equal(Standing.Kept, action.Standing);
+    }
+
+    [Fact]
+    public void A_recorded_release_ends_it_and_a_recorded_credit_leaves_it_to_the_credit()
+    {
+        Assert.Equal(Standing.Done, Action(Supplier().ClaimRecorded("2026-06-01").ReleaseRecorded("2026-07-01"), "2026-10-01").Standing);
+        Assert.Equal(Standing.InDoubt, Action(Supplier().ClaimRecorded("2026-06-01").CreditRecorded("2026-07-01", "2026-12-01"), "2026-10-01").Standing);
+    }
+}

@@ -1,0 +1,168 @@
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+
+namespace Stringline.Law.Tests.LienableAmount;
+
+/// <summary>Which of what is owed a payment pays (Civ. Code § 1479), seen by what is left of the demand.</summary>
+public sealed class PaymentOrderTests
+{
+    /// <summary>Notice on 20 April reaches back to 31 March: A and B are out of reach, C and D within.</summary>
+    private static JobBuilder Late() => new JobBuilder().Notice("2026-04-20")
+        .Furnished("2026-03-02", 100m, "A").Furnished("2026-03-16", 200m, "B").Furnished("2026-04-06", 300m, "C").Furnished("2026-04-13", 400m, "D");
+
+    private static Waterfall Amount(JobBuilder job) => job.On("2026-06-01").Amount;
+
+    [Theory]
+    [InlineData(100, 700, 100)]
+    [InlineData(300, 700, 300)]
+    [InlineData(350, 650, 300)]
+    [InlineData(1000, 0, 300)]
+    [Proves("Civ. Code § 1479")]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void An_undirected_payment_pays_what_fell_due_earliest(int paid, int demand, int elsewhere)
+    {
+        var amount = Amount(Late().Paid("2026-05-04", paid));
+        Assert.Equal(demand, amount.Demand);
+        Assert.Equal(["agreed-price 1000.00", "outside-reach -300.00", $"paid -{paid}.00", $"paid-elsewhere {elsewhere}.00"], amount.Lines());
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void A_directed_payment_pays_what_the_debtor_named_and_what_is_left_goes_by_the_order_of_law()
+    {
+        var amount = Amount(Late().Paid("2026-05-04", 350m, "C"));
+        Assert.Equal(400m, amount.Demand);
+        Assert.Equal(50m, amount.Step("paid-elsewhere"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void A_direction_to_something_unknown_is_no_direction() =>
+        Assert.Equal(Amount(Late().Paid("2026-05-04", 350m)).Demand, Amount(Late().Paid("2026-05-04", 350m, "Z")).Demand);
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void Interest_is_paid_before_principal_however_late_it_fell_due()
+    {
+        var amount = Amount(Late().Charged("2026-05-01", 30m, ChargeKind.Interest).Paid("2026-05-04", 330m));
+        Assert.Equal(700m, amount.Demand);
+        Assert.Equal(330m, amount.Step("paid-elsewhere"));
+        Assert.Equal(0m, amount.Step("charges-left-out"));
+        Assert.Equal(30m, amount.LeftOut);
+    }
+
+    // Finance charges are principal of their own day, not interest: a decision of this project.
+    [Theory]
+    [InlineData(ChargeKind.Interest, 680)]
+    [InlineData(ChargeKind.Finance, 650)]
+    [InlineData(ChargeKind.Delay, 650)]
+    [Proves("Civ. Code § 1479")]
+    public void Only_interest_goes_first_and_other_charges_wait_for_their_day(ChargeKind of, int demand) =>
+        Assert.Equal(demand, Amount(Late().Charged("2026-05-01", 30m, of).Paid("2026-05-04", 350m)).Demand);
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void What_is_due_is_paid_before_what_is_not_interest_included()
+    {
+        // Paid on 20 March: A and B are due; the interest of 1 May is not; 50 are left over for it.
+        var amount = Amount(Late().Charged("2026-05-01", 30m, ChargeKind.Interest).Paid("2026-03-20", 350m));
+        Assert.Equal(680m, amount.Demand);
+        Assert.Equal(330m, amount.Step("paid-elsewhere"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void A_payment_before_anything_is_due_waits_for_the_earliest() =>
+        Assert.Equal(650m, Amount(Late().Paid("2026-03-01", 350m)).Demand);
+
+    [Theory]
+    [InlineData(60, 100)]
+    [InlineData(120, 80)]
+    [Proves("Civ. Code § 1479")]
+    public void At_one_maturity_the_unsecured_is_paid_before_the_secured(int paid, int demand)
+    {
+        // Two spans end on 6 April: one begins before the reach-back day of 31 March and is out of reach.
+        var job = new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 1m).Paid("2026-03-02", 1m)
+            .Furnished("2026-04-06", 100m).Furnished("2026-03-16", 100m, until: "2026-04-06");
+        Assert.Equal(demand, Amount(job.Paid("2026-05-04", paid)).Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void Of_two_payments_on_one_day_the_directed_one_is_applied_first()
+    {
+        foreach (var directedFirst in (bool[])[true, false])
+        {
+            var job = Late();
+            if (directedFirst)
+                job.Paid("2026-05-04", 100m, "A").Paid("2026-05-04", 200m);
+            else
+                job.Paid("2026-05-04", 200m).Paid("2026-05-04", 100m, "A");
+            Assert.Equal(700m, Amount(job).Demand);
+        }
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void What_is_received_beyond_all_that_is_owed_is_shown_and_the_demand_is_nothing()
+    {
+        var amount = Amount(Late().Charged("2026-05-01", 30m, ChargeKind.Finance).Paid("2026-05-04", 1100m));
+        Assert.Equal(
+            ["agreed-price 1000.00", "outside-reach -300.00", "paid -1100.00", "paid-elsewhere 330.00", "charges-left-out 0.00", "overpaid 70.00"],
+            amount.Lines());
+        Assert.Equal(0m, amount.Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void A_credit_lowers_the_price_of_work_and_never_pays_interest_or_charges()
+    {
+        var amount = Amount(Late().Charged("2026-03-01", 30m, ChargeKind.Interest).Credited("2026-05-04", 350m));
+        Assert.Equal(["agreed-price 1000.00", "outside-reach -300.00", "credited -350.00", "paid-elsewhere 300.00", "charges-left-out 0.00"], amount.Lines());
+        Assert.Equal(650m, amount.Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void Credits_beyond_all_work_are_excess_even_where_interest_is_owed()
+    {
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged("2026-03-10", 30m, ChargeKind.Interest).Credited("2026-05-04", 120m));
+        Assert.Equal(0m, amount.Demand);
+        Assert.Equal(20m, amount.Step("overpaid"));
+    }
+
+    [Theory]
+    [InlineData(ChargeKind.Interest)]
+    [InlineData(ChargeKind.Finance)]
+    [InlineData(ChargeKind.Delay)]
+    [InlineData(ChargeKind.LostProfit)]
+    [InlineData(ChargeKind.AttorneyFees)]
+    [InlineData(ChargeKind.Other)]
+    [Proves("Civ. Code § 8430(a)")]
+    public void No_charge_that_is_not_for_work_is_part_of_the_claim_and_each_is_named(ChargeKind of)
+    {
+        // Lambert v. Superior Court (1991) 228 Cal.App.3d 383 (delay); Abbett Electric v. California Federal Savings (1991)
+        // 230 Cal.App.3d 355 (fees); Carmel Development v. Anderson (2020) 48 Cal.App.5th 492 (interest).
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged("2026-03-10", 30m, of));
+        Assert.Equal(["agreed-price 100.00", "charges-left-out 0.00"], amount.Lines());
+        Assert.Equal(100m, amount.Demand);
+        Assert.Equal(30m, amount.LeftOut);
+        Assert.Contains("$30.00", Assert.Single(amount.Steps[1].Why.Children).Text, StringComparison.Ordinal);
+    }
+
+    // Abbett Electric: $314,652 of principal and $100,000 of fees under the contract; fees are no part of the lien.
+    [Fact]
+    [Proves("Civ. Code § 8430(a)")]
+    public void Fees_under_the_contract_stay_out_of_the_lien() =>
+        Assert.Equal(314_652m, new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("1970-01-01..")
+            .Furnished("1981-01-05", 314_652m).Charged("1981-03-02", 100_000m, ChargeKind.AttorneyFees).On("1981-06-01").Amount.Demand);
+
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void Cents_are_exact()
+    {
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 0.10m).Furnished("2026-03-03", 0.20m).Paid("2026-03-05", 0.29m));
+        Assert.Equal(0.01m, amount.Demand);
+        Assert.Equal(amount.Demand, amount.Steps.Sum(s => s.Amount));
+    }
+}

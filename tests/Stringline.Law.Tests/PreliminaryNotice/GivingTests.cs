@@ -1,0 +1,67 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using static Stringline.Testing.JobBuilder;
+
+namespace Stringline.Law.Tests.PreliminaryNotice;
+
+public sealed class GivingTests
+{
+    [Theory]
+    [InlineData(Manner.Personal, true)]
+    [InlineData(Manner.CertifiedMail, true)]
+    [InlineData(Manner.RegisteredMail, true)]
+    [InlineData(Manner.ExpressMail, true)]
+    [InlineData(Manner.OvernightCarrier, true)]
+    [InlineData(Manner.Substituted, true)]
+    [InlineData(Manner.CertificateOfMailing, false)]
+    [Proves("Civ. Code § 8106")]
+    [Proves("Civ. Code § 8110")]
+    public void Only_the_named_manners_give_notice(Manner manner, bool good) => Assert.Equal(good, Giving.IsGood(manner));
+
+    [Theory]
+    [InlineData(Manner.Personal, "2026-03-20")]
+    [InlineData(Manner.CertifiedMail, "2026-03-20")]
+    [InlineData(Manner.OvernightCarrier, "2026-03-20")]
+    [InlineData(Manner.Substituted, "2026-03-25")]
+    [Proves("Civ. Code § 8116")]
+    public void Notice_is_complete_on_delivery_or_deposit_but_five_days_after_leaving_and_mailing(Manner manner, string complete) =>
+        Assert.Equal(new Days(Day(complete), Day(complete)), Giving.CompleteOn(new Days(Day("2026-03-20"), Day("2026-03-20")), manner));
+
+    // IGA Aluminum v. Manufacturers Bank (1982) 130 Cal.App.3d 699: first-class mail is not a manner of giving notice.
+    [Fact]
+    [Proves("Civ. Code § 8110")]
+    public void A_certificate_of_mailing_gives_no_preliminary_notice()
+    {
+        var assessment = new JobBuilder().Furnished("2026-03-02", 100m).Notice("2026-03-04", Manner.CertificateOfMailing).Ended("2026-03-02").On("2026-06-01");
+        Assert.Equal(Standing.Lost, assessment.Get("preliminary-notice.last-day").Standing);
+        Assert.Contains(assessment.Get("preliminary-notice.last-day").Why, w => !w.Applied && w.Section == "Civ. Code § 8110");
+        Assert.DoesNotContain("Civ. Code § 8110", assessment.Get("preliminary-notice.last-day").Sections);
+        Assert.Equal(0m, assessment.Amount.Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8116")]
+    public void The_notice_that_surely_reached_them_first_is_the_one_that_counts()
+    {
+        var facts = new JobBuilder()
+            .Notice("2026-03-10", Manner.Substituted)
+            .Notice("2026-03-12")
+            .Notice("2026-03-01..2026-03-31", Manner.Personal)
+            .Notice("?", Manner.Personal)
+            .Notice("2026-03-05", Manner.CertificateOfMailing)
+            .Notice("2026-03-06", Manner.CertifiedMail, "direct")
+            .FactsOn("2026-04-01");
+        var given = Giving.FirstGiven(facts.All<NoticeGiven>(), [facts.Job.Party("owner")!], out var used);
+        Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), given);
+        Assert.Equal(1, used!.Index);
+    }
+
+    [Fact]
+    public void Nobody_reached_is_null()
+    {
+        var facts = new JobBuilder().Notice("2026-03-06", Manner.CertifiedMail, "direct").FactsOn("2026-04-01");
+        Assert.Null(Giving.FirstGiven(facts.All<NoticeGiven>(), [facts.Job.Party("owner")!], out var used));
+        Assert.Null(used);
+    }
+}

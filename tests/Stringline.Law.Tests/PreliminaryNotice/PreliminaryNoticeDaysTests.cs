@@ -1,0 +1,220 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Tests.PreliminaryNotice;
+
+/// <summary>First furnished on Monday 2 March 2026: the twentieth day after is Sunday 22 March.</summary>
+public sealed class PreliminaryNoticeDaysTests
+{
+    private static JobBuilder Supplier() => new JobBuilder().Furnished("2026-03-02", 100m).Furnished("2026-04-06", 50m);
+
+    private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("preliminary-notice.last-day");
+
+    [Theory]
+    [InlineData("2026-02-16", Standing.Kept)]
+    [InlineData("2026-03-02", Standing.Kept)]
+    [InlineData("2026-03-21", Standing.Kept)]
+    [InlineData("2026-03-22", Standing.Kept)]
+    [InlineData("2026-03-23", Standing.Narrowed)]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Notice_is_in_time_through_the_twentieth_day_after_first_furnishing(string given, Standing expected) =>
+        Assert.Equal(expected, Notice(Supplier().Notice(given)).Standing);
+
+    [Theory]
+    [InlineData(Manner.CertifiedMail, "2026-03-22", Standing.Kept)]
+    [InlineData(Manner.Substituted, "2026-03-17", Standing.Kept)]
+    [InlineData(Manner.Substituted, "2026-03-18", Standing.Narrowed)]
+    [Proves("Civ. Code § 8116")]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Mail_counts_from_deposit_and_substituted_service_five_days_later(Manner manner, string done, Standing expected) =>
+        Assert.Equal(expected, Notice(Supplier().Notice(done, manner)).Standing);
+
+    // Act by: 22 March 2026 is a Sunday, so Friday 20 March; no holiday lies near.
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    [Proves("Civ. Code § 10")]
+    [Proves("Code Civ. Proc. § 12a")]
+    public void The_last_day_is_shown_unrolled_with_the_roll_beside_it_and_the_act_by_day_before_it()
+    {
+        var notice = Notice(Supplier(), "2026-03-10");
+        Assert.Equal(Standing.Open, notice.Standing);
+        Assert.True(notice.IsDeadline);
+        Assert.Equal([new Reading("20 days after first furnishing", JobBuilder.Day("2026-03-22"), JobBuilder.Day("2026-03-23"))], notice.Readings);
+        Assert.Equal(JobBuilder.Day("2026-03-20"), notice.ActBy);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void First_furnishing_in_doubt_gives_two_last_days_and_plans_on_the_earlier()
+    {
+        var notice = Notice(new JobBuilder().Furnished("2026-03-03..2026-03-10", 100m), "2026-03-12");
+        Assert.Equal(["2026-03-23 first furnishing on its earliest day", "2026-03-30 first furnishing on its latest day"], notice.Lines());
+        Assert.Equal(OpenDays.Statutory.LastOpenDayOnOrBefore(JobBuilder.Day("2026-03-23")), notice.ActBy);
+    }
+
+    [Theory]
+    [InlineData("2026-03-22", Standing.Open)]
+    [InlineData("2026-03-23", Standing.Narrowed)]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Not_given_it_is_open_through_the_twentieth_day_and_narrows_afterwards(string asOf, Standing expected) =>
+        Assert.Equal(expected, Notice(Supplier(), asOf).Standing);
+
+    [Theory]
+    [InlineData("2026-04-26", Standing.Narrowed)]
+    [InlineData("2026-04-27", Standing.Lost)]
+    [Proves("Civ. Code § 8204(a)")]
+    [Proves("Civ. Code § 8200(c)")]
+    public void Not_given_after_the_work_ended_it_is_lost_once_no_work_lies_within_twenty_days_back(string asOf, Standing expected) =>
+        Assert.Equal(expected, Notice(Supplier().Ended("2026-04-06"), asOf).Standing);
+
+    // Groundtech v. Puryear (Los Angeles Super. Ct., 23SMCV01991, tentative ruling of 28 November 2023): last furnished October
+    // 2022, notice 31 January 2023. The day in October is not in the ruling; its last is taken.
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    [Proves("Civ. Code § 8200(c)")]
+    public void So_late_a_notice_saves_nothing()
+    {
+        var assessment = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2020-01-01..")
+            .Furnished("2022-09-01", 1000m).Furnished("2022-10-31", 1000m).Ended("2022-10-31").Notice("2023-01-31").On("2023-02-01");
+        Assert.Equal(["2023-01-11 20 days before the notice was given"], assessment.Get("preliminary-notice.reaches-back-to").Lines());
+        Assert.Equal(Standing.Lost, assessment.Get("preliminary-notice.last-day").Standing);
+        Assert.Equal(Standing.Lost, assessment.Get("lien-right").Standing);
+        Assert.Equal(0m, assessment.Amount.Demand);
+        Assert.Equal(-2000m, assessment.Amount.Step("outside-reach"));
+    }
+
+    // A look-back is never rolled: 20 days before Friday 31 July 2026 is Saturday 11 July.
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void A_late_notice_reaches_back_twenty_days_and_never_rolls_over_a_weekend()
+    {
+        var assessment = new JobBuilder()
+            .Furnished("2026-05-04", 1m).Furnished("2026-07-10", 10m).Furnished("2026-07-11", 100m).Furnished("2026-08-03", 1000m)
+            .Notice("2026-07-31").On("2026-08-10");
+        var reaches = assessment.Get("preliminary-notice.reaches-back-to");
+        Assert.Equal(["2026-07-11 20 days before the notice was given"], reaches.Lines());
+        Assert.Null(reaches.ActBy);
+        Assert.False(reaches.IsDeadline);
+        Assert.Null(reaches.Readings[0].Rolled);
+        Assert.Equal(1100m, assessment.Amount.Demand);
+        Assert.Equal(-11m, assessment.Amount.Step("outside-reach"));
+        Assert.Equal(0m, assessment.Amount.InDoubt);
+        Assert.Equal(Standing.Narrowed, assessment.Get("lien-right").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void A_notice_on_a_day_in_doubt_reaches_back_by_its_latest_day_and_shows_both()
+    {
+        var assessment = new JobBuilder()
+            .Furnished("2026-05-04", 1m).Furnished("2026-07-08", 10m).Furnished("2026-07-13", 100m)
+            .Notice("2026-07-28..2026-07-31").On("2026-08-10");
+        Assert.Equal(
+            ["2026-07-08 20 days before the earliest day of notice", "2026-07-11 20 days before the latest day of notice"],
+            assessment.Get("preliminary-notice.reaches-back-to").Lines());
+        Assert.Equal(100m, assessment.Amount.Demand);
+        Assert.Equal(10m, assessment.Amount.InDoubt);
+    }
+
+    // Monday 23 March 2026 is the day to which Sunday 22 March rolls.
+    [Theory]
+    [InlineData("2026-03-23", true)]
+    [InlineData("2026-03-24", false)]
+    [Proves("Civ. Code § 8204(a)")]
+    [Proves("Code Civ. Proc. § 12a")]
+    public void A_notice_in_time_only_by_a_roll_is_late_and_the_argument_is_named(string given, bool byRoll)
+    {
+        var facts = Supplier().Notice(given).FactsOn("2026-06-01");
+        var reach = PreliminaryNoticeDays.ReachOf(facts, OpenDays.Statutory);
+        Assert.Equal(ReachKind.Late, reach.Kind);
+        Assert.Equal(byRoll, reach.InTimeByRollOnly);
+        Assert.Equal(byRoll, Notice(Supplier().Notice(given)).Why.Any(w => w.Section == "Code Civ. Proc. § 12a" && !w.Applied));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8200(c)")]
+    public void Two_recipients_on_two_days_count_by_the_later()
+    {
+        var facts = Supplier().Notice("2026-03-10", Manner.CertifiedMail, "owner").Notice("2026-04-01", Manner.CertifiedMail, "direct").FactsOn("2026-06-01");
+        var reach = PreliminaryNoticeDays.ReachOf(facts, OpenDays.Statutory);
+        Assert.Equal(ReachKind.Late, reach.Kind);
+        Assert.Equal(JobBuilder.Day("2026-04-01"), reach.Given!.Value.Latest);
+        Assert.Equal(JobBuilder.Day("2026-03-12"), reach.From!.Value.Latest);
+    }
+
+    // Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001: the owner was noticed, the direct contractor was not; the lien stood.
+    [Fact]
+    [Proves("Civ. Code § 8200(c)")]
+    public void The_contractor_left_out_is_a_doubt_and_the_owner_left_out_is_a_loss()
+    {
+        Assert.Equal(Standing.InDoubt, Notice(Supplier().Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "owner")).Standing);
+        Assert.Equal(Standing.Lost, Notice(Supplier().Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "direct")).Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8200(a)(3)")]
+    [Proves("Civ. Code § 8200(c)")]
+    public void A_lender_left_out_is_a_doubt_for_a_subcontractors_supplier_and_a_loss_for_one_hired_by_the_owner()
+    {
+        Assert.Equal(Standing.InDoubt, Notice(Supplier().Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10")).Standing);
+        Assert.Equal(Standing.Kept, Notice(Supplier().Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "owner", "direct", "bank")).Standing);
+        Assert.Equal(Standing.Lost, Notice(Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "owner")).Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8200(c)")]
+    public void Two_lenders_of_one_hired_by_the_owner_must_both_be_told()
+    {
+        var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender).Party("fund", PartyCapacity.ConstructionLender).Ended("2026-04-06");
+        Assert.Equal(Standing.Lost, Notice(job.Notice("2026-03-10", Manner.CertifiedMail, "bank")).Standing);
+        Assert.Equal(Standing.Kept, Notice(job.Notice("2026-03-11", Manner.CertifiedMail, "fund")).Standing);
+    }
+
+    [Fact]
+    public void Where_the_file_names_no_direct_contractor_it_is_asked_who_that_is()
+    {
+        var notice = Notice(Supplier().NoParty("direct").Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").Notice("2026-03-10", Manner.CertifiedMail, "owner"));
+        Assert.Equal(Standing.InDoubt, notice.Standing);
+        Assert.Contains(notice.Questions, q => q.Text.StartsWith("Who is the direct contractor?", StringComparison.Ordinal));
+    }
+
+    // The work commenced on Monday 2 March 2026; the designer furnished from 2025 on.
+    [Theory]
+    [InlineData(ClaimantRole.DesignProfessional, "2026-03-22", ReachKind.Whole)]
+    [InlineData(ClaimantRole.DesignProfessional, "2026-03-23", ReachKind.Late)]
+    [InlineData(ClaimantRole.Subcontractor, "2026-03-22", ReachKind.Late)]
+    [Proves("Civ. Code § 8204(b)")]
+    public void A_designers_notice_within_twenty_days_after_the_work_commenced_covers_all_its_services(ClaimantRole role, string given, ReachKind expected)
+    {
+        var facts = new JobBuilder().Role(role).Work(w => w with { Commenced = JobBuilder.Day("2026-03-02") })
+            .Furnished("2025-06-02", 900m).Notice(given).FactsOn("2026-06-01");
+        Assert.Equal(expected, PreliminaryNoticeDays.ReachOf(facts, OpenDays.Statutory).Kind);
+    }
+
+    [Fact]
+    public void Before_anything_is_furnished_the_notice_is_not_yet_due()
+    {
+        var notice = Notice(new JobBuilder());
+        Assert.Equal(Standing.NotYet, notice.Standing);
+        Assert.Empty(notice.Readings);
+        Assert.Null(notice.ActBy);
+    }
+
+    // Brown Co. v. Appellate Department (1983) 148 Cal.App.3d 891: a notice before the first delivery is not too early.
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void A_notice_before_the_first_delivery_covers_everything() =>
+        Assert.Equal(150m, Supplier().Notice("2026-01-05").On("2026-06-01").Amount.Demand);
+
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void With_an_unknown_day_of_first_furnishing_the_notice_is_in_doubt_and_asks()
+    {
+        var notice = Notice(new JobBuilder().Furnished("?", 100m));
+        Assert.Equal(Standing.InDoubt, notice.Standing);
+        Assert.Null(notice.ActBy);
+        Assert.Contains(notice.Questions, q => q.Text == "On which day did the claimant first furnish work?");
+    }
+}

@@ -1,0 +1,147 @@
+using CsCheck;
+using Stringline.Law.Facts;
+
+namespace Stringline.Testing;
+
+/// <summary>
+/// Random job files of private work. Every file is one that could be entered; none is made to suit a rule.
+/// </summary>
+public sealed class LienJobGen
+{
+    /// <summary>First day of every window.</summary>
+    public static readonly LocalDate Start = new(2026, 1, 5);
+
+    private static readonly Gen<string?> Reference = Gen.OneOf((string?[])[null, null, "A", "B", "C"]);
+
+    private static readonly Gen<IReadOnlyList<string>> Recipients = Gen.OneOf((IReadOnlyList<string>[])
+        [["owner", "direct"], ["owner", "direct", "bank"], ["owner"], ["direct"], ["bank"]]);
+
+    private static readonly Gen<(ClaimantRole Role, string HiredBy)> Who =
+        Gen.Select(Gen.Enum<ClaimantRole>(), Gen.OneOf("direct", "direct", "owner", "sub"), (role, by) => (role, role == ClaimantRole.DirectContractor ? "owner" : by));
+
+    /// <summary>Days over half a year, so that periods, spans and doubts meet often.</summary>
+    public static LienJobGen HalfAYear { get; } = new(180, 100_000);
+
+    /// <summary>Days and sums so few that entries meet on one day and in one sum.</summary>
+    public static LienJobGen Crowded { get; } = new(3, 3);
+
+    /// <summary>Generators over a window.</summary>
+    /// <param name="days">Length of the window in days.</param>
+    /// <param name="cents">The greatest sum, in cents.</param>
+    private LienJobGen(int days, int cents)
+    {
+        Day = Gen.Int[0, days].Select(Start.PlusDays);
+        AsOf = Gen.Int[0, days + 360].Select(Start.PlusDays);
+        Money = Gen.OneOf(Gen.Int[1, Math.Min(50, cents)], Gen.Int[1, cents]).Select(drawn => drawn / 100m);
+        When = Gen.Frequency(
+            (16, Day.Select(DayFact.On)),
+            (3, Gen.Select(Day, Gen.Int[1, 30], (day, more) => (DayFact)new DayFact.Between(day, day.PlusDays(more)))),
+            (1, Gen.Const((DayFact)new DayFact.Unknown())));
+        Furnished = Gen.Select(When, Gen.Int[0, 60], Gen.OneOf(true, true, true, false), Money, Gen.OneOf(true, true, true, true, false), Reference,
+            (on, more, oneDay, amount, priced, reference) => new Furnished
+            {
+                Index = 0,
+                On = on,
+                Until = oneDay ? on : on switch
+                {
+                    DayFact.Exact(var day) => DayFact.On(day.PlusDays(more)),
+                    DayFact.Between between => new DayFact.Between(between.First.PlusDays(more), between.Last.PlusDays(more)),
+                    _ => on,
+                },
+                Amount = priced ? amount : null,
+                Ref = reference,
+            });
+        Paid = Gen.Select(When, Money, Reference, (on, amount, toward) => new Paid { Index = 0, On = on, Amount = amount, Toward = toward });
+        Credited = Gen.Select(When, Money, (on, amount) => new Credited { Index = 0, On = on, Amount = amount });
+        Waived = Gen.Select(
+            Gen.Select(When, Gen.Enum<WaiverForm>(), Day, Gen.Bool),
+            Gen.Select(Money, Gen.Bool, Day, Gen.Bool),
+            (a, b) => new Waived
+            {
+                Index = 0,
+                On = a.Item1,
+                Form = a.Item2,
+                Through = a.Item4 ? a.Item3 : null,
+                Excepted = b.Item2 ? b.Item1 : null,
+                PaymentCleared = b.Item4 ? b.Item3 : null,
+            });
+        Contested = Gen.Select(When, Gen.Enum<CompletionTheory>(),
+            (on, by) => new Completed { Index = 0, On = on, By = by, Contested = true });
+        Notice = Gen.Select(When, Gen.Enum<Manner>(), Recipients,
+            (on, manner, to) => new NoticeGiven { Index = 0, On = on, Notice = NoticeKind.Preliminary, Manner = manner, To = to });
+        Entry = Gen.Frequency(
+            (8, Make(Furnished)),
+            (1, Make(When.Select(on => new FurnishingEnded { Index = 0, On = on }))),
+            (1, Make(Gen.Select(When, Gen.Int[-cents / 20, cents / 5], Gen.Bool, (on, drawn, agreed) => new Change { Index = 0, On = on, Amount = drawn / 100m, Agreed = agreed }))),
+            (3, Make(Paid)),
+            (1, Make(Credited)),
+            (2, Make(Gen.Select(When, Money, Gen.Enum<ChargeKind>(), Reference, (on, amount, of, reference) => new Charged { Index = 0, On = on, Amount = amount, Of = of, Ref = reference }))),
+            (3, Make(Notice)),
+            (2, Make(Gen.Select(When, Gen.Enum<CompletionTheory>(), Gen.Bool, (on, by, contested) => new Completed { Index = 0, On = on, By = by, Contested = contested }))),
+            (2, Make(Gen.Select(When, Gen.Int[1, 80], Gen.Bool, (on, more, resumed) => new LaborCeased { Index = 0, On = on, Until = resumed && on.Latest is { } last ? last.PlusDays(more) : null }))),
+            (2, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, (on, notice, states, says) => new OwnerRecorded { Index = 0, On = on, Notice = notice, States = says ? states : null }))),
+            (1, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, (on, notice, mailed, known) => new OwnerToldUs { Index = 0, On = on, Notice = notice, Mailed = known ? mailed : null }))),
+            (1, Make(Waived)),
+            (1, Make(Gen.Select(When, Money, (on, amount) => new Retained { Index = 0, On = on, Amount = amount }))),
+            (1, Make(Gen.Select(When, Money, (on, amount) => new ClaimRecorded { Index = 0, On = on, Amount = amount }))),
+            (1, Make(When.Select(on => new ActionFiled { Index = 0, On = on }))),
+            (1, Make(Gen.Select(When, Day, (on, until) => new CreditRecorded { Index = 0, On = on, Until = until }))));
+        var licence = Gen.Frequency(
+            (2, Gen.Const((License?)null)),
+            (1, Gen.Const((License?)new License { Required = false })),
+            (3, Gen.Select(Day, Gen.Int[0, 400], Gen.Bool, (from, length, open) => (License?)new License { Required = true, Active = [new LicenseSpan(from.PlusDays(-60), open ? null : from.PlusDays(length))] })));
+        Private = Gen.Select(
+            Gen.Select(Who, licence, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
+            Gen.Select(Money, Gen.Bool, Money, Gen.Int[0, 3]),
+            Entry.Array[0, 14],
+            (who, price, entries) =>
+            {
+                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor)
+                    .Work(w => w with { Use = who.Item3, SubjectToAcceptanceBy = who.Item4 == 0 ? "City of Davis" : null, Commenced = who.Item4 == 1 ? Start : null })
+                    .Contract(c => c with { Price = price.Item2 ? price.Item1 * 3 : null, ReasonableValue = price.Item4 == 0 ? price.Item3 * 2 : null });
+                if (who.Item5)
+                    job.Party("bank", PartyCapacity.ConstructionLender);
+                foreach (var entry in entries)
+                    job.Add(entry);
+                return job.Build();
+            });
+    }
+
+    /// <summary>A day of the window.</summary>
+    public Gen<LocalDate> Day { get; }
+
+    /// <summary>A day of asking: inside the window or up to a year after it.</summary>
+    public Gen<LocalDate> AsOf { get; }
+
+    /// <summary>Dollars and cents, positive.</summary>
+    public Gen<decimal> Money { get; }
+
+    /// <summary>A day fact: mostly exact, sometimes a span, seldom unknown.</summary>
+    public Gen<DayFact> When { get; }
+
+    private static Gen<Func<int, Entry>> Make<T>(Gen<T> gen) where T : Entry => gen.Select<T, Func<int, Entry>>(entry => index => entry with { Index = index });
+
+    /// <summary>Something furnished: a day or a span.</summary>
+    public Gen<Furnished> Furnished { get; }
+
+    /// <summary>A payment.</summary>
+    public Gen<Paid> Paid { get; }
+
+    /// <summary>A credit.</summary>
+    public Gen<Credited> Credited { get; }
+
+    /// <summary>A waiver and release.</summary>
+    public Gen<Waived> Waived { get; }
+
+    /// <summary>A contested contention of completion.</summary>
+    public Gen<Completed> Contested { get; }
+
+    /// <summary>A preliminary notice.</summary>
+    public Gen<NoticeGiven> Notice { get; }
+
+    /// <summary>Any entry of private work; give it its place.</summary>
+    public Gen<Func<int, Entry>> Entry { get; }
+
+    /// <summary>A job file of private work.</summary>
+    public Gen<JobFile> Private { get; }
+}

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Json;
 
@@ -6,6 +7,8 @@ namespace Stringline.Exchange.Reading;
 /// <summary>Says where a text stops being JSON and what is likely meant.</summary>
 internal static class BrokenJson
 {
+    private static readonly SearchValues<byte> Delimiters = SearchValues.Create(" \t\r\n,:{}[]\""u8);
+
     /// <summary>The fault of a text that is not JSON.</summary>
     public static Fault Fault(ReadOnlySpan<byte> utf8, string file, JsonException error)
     {
@@ -14,29 +17,38 @@ internal static class BrokenJson
         var at = Math.Min(start + (int)(error.BytePositionInLine ?? 0), utf8.Length);
         var column = Encoding.UTF8.GetCharCount(utf8[Math.Min(start, at)..at]) + 1;
         var rest = utf8[at..].TrimStart(" \t\r\n"u8);
-        var found = rest.IsEmpty ? "the end of the file" : Excerpt.Of(FirstLine(utf8[at..]));
-        return new Fault(file, $"line {line + 1}, column {column}", found, Expected(utf8, at, rest));
+        var (found, expected) = Tell(utf8, at, rest);
+        return new Fault(file, $"line {line + 1}, column {column}", found, expected);
     }
 
-    private static string Expected(ReadOnlySpan<byte> utf8, int at, ReadOnlySpan<byte> rest)
+    private static (string Found, string Expected) Tell(ReadOnlySpan<byte> utf8, int at, ReadOnlySpan<byte> rest)
     {
-        var before = utf8[..at].TrimEnd(" \t\r\n"u8);
+        const string Stops = "the rest of the JSON text: the file stops in the middle";
         if (rest.IsEmpty)
-            return "the rest of the JSON text: the file stops in the middle";
-        if (DeepestBefore(utf8[..at]) >= JsonTree.DeepestLevel)
-            return $"braces and brackets at most {JsonTree.DeepestLevel} levels deep";
-        return rest[0] switch
+            return ("the end of the file", Stops);
+        if (utf8[at] < 0x20)
+            return ("a line break, tab or other control character inside a text", "\\n for a line break and \\t for a tab");
+
+        var found = Excerpt.Of(FirstLine(rest));
+        var before = utf8[..at].TrimEnd(" \t\r\n"u8);
+        var depth = DepthAfter(before);
+        if (depth >= JsonTree.DeepestLevel)
+            return (found, $"braces and brackets at most {JsonTree.DeepestLevel} levels deep");
+        if (depth == 0 && !before.IsEmpty)
+            return (found, "nothing more: the job file has ended before it");
+        if (rest.IndexOfAny(Delimiters) < 0)
+            return (found, Stops);
+        return (found, rest[0] switch
         {
             (byte)'/' or (byte)'#' => "no comment: JSON has none",
             (byte)'}' or (byte)']' when before.EndsWith(","u8) => "no comma before a closing brace or bracket",
             (byte)'\'' => "quotation marks \" around texts and names",
-            (byte)'"' or (byte)'{' or (byte)'[' => "a comma, colon or closing brace before it: JSON text",
-            < 0x20 => "no control character inside a text: write a line break as \\n, a tab as \\t",
+            (byte)'"' or (byte)'{' or (byte)'[' => "a comma or colon before it",
             _ => "JSON text",
-        };
+        });
     }
 
-    private static int DeepestBefore(ReadOnlySpan<byte> utf8)
+    private static int DepthAfter(ReadOnlySpan<byte> utf8)
     {
         var depth = 0;
         var inText = false;
@@ -72,6 +84,6 @@ internal static class BrokenJson
     private static ReadOnlySpan<byte> FirstLine(ReadOnlySpan<byte> utf8)
     {
         var end = utf8.IndexOfAny((byte)'\r', (byte)'\n');
-        return end <= 0 ? utf8[..Math.Min(utf8.Length, 60)] : utf8[..end];
+        return end < 0 ? utf8 : utf8[..end];
     }
 }

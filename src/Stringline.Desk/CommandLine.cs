@@ -75,7 +75,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         var ascii = new Option<bool>("--ascii") { Description = "Print text in plain ASCII." };
         var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii };
         command.SetAction(parsed => Answer(
-            UseCases.Assess(parsed.GetRequiredValue(file), parsed.GetValue(asOf) ?? Today.InCalifornia(clock)),
+            UseCases.Assess(parsed.GetRequiredValue(file), Day(parsed.GetValue(asOf))),
             assessment =>
             {
                 if (parsed.GetValue(json))
@@ -96,7 +96,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         command.SetAction(parsed => Answer(
             UseCases.PrepareClaim(
                 parsed.GetRequiredValue(file),
-                parsed.GetValue(asOf) ?? Today.InCalifornia(clock),
+                Day(parsed.GetValue(asOf)),
                 parsed.GetValue(draft),
                 parsed.GetRequiredValue(folder),
                 make),
@@ -128,18 +128,27 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
 
     private static Option<string> Folder() => new("--out") { Description = "The folder to write to.", HelpName = "DIR", Required = true };
 
-    private static Option<LocalDate?> AsOf() => new("--as-of")
+    private static Option<string> AsOf()
     {
-        Description = "The day on which the question is asked, such as 2026-05-01. Default: today in California.",
-        HelpName = "DAY",
-        CustomParser = result =>
+        var option = new Option<string>("--as-of")
         {
-            if (DayText.Read(result.Tokens.Count == 1 ? result.Tokens[0].Value : "", out var day) is not { } expected)
-                return day;
-            result.AddError($"--as-of takes {expected}.");
-            return null;
-        },
-    };
+            Description = "The day on which the question is asked, such as 2026-05-01. Default: today in California.",
+            HelpName = "DAY",
+        };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && DayText.Read(result.Tokens[0].Value, out _) is { } expected)
+                result.AddError($"--as-of takes {expected}.");
+        });
+        return option;
+    }
+
+    private LocalDate Day(string? text)
+    {
+        if (text is null)
+            return Today.InCalifornia(clock);
+        return DayText.Read(text, out var day) is null ? day : throw new ArgumentException("The parser lets no such day pass.", nameof(text));
+    }
 
     private int Answer<T>(Outcome<T> outcome, Action<T> print)
     {

@@ -6,71 +6,101 @@ namespace Stringline.Exchange;
 public static class JobFileWords
 {
     /// <summary><c>work.kind</c>.</summary>
-    public static WordTable<WorkKind> Kind { get; } = new(
-        ("private", WorkKind.Private), ("public", WorkKind.Public), ("federal", WorkKind.Federal));
+    public static WordTable Kind { get; } = new(
+        "private", "public", "federal");
 
     /// <summary><c>work.use</c>.</summary>
-    public static WordTable<WorkUse> Use { get; } = new(
-        ("commercial", WorkUse.Commercial),
-        ("residential", WorkUse.Residential),
-        ("owner-occupied-1-to-4", WorkUse.OwnerOccupiedOneToFour));
+    public static WordTable Use { get; } = new(
+        "commercial",
+        "residential",
+        "owner-occupied-1-to-4");
 
     /// <summary><c>claimant.role</c>.</summary>
-    public static WordTable<ClaimantRole> Role { get; } = new(
-        ("direct-contractor", ClaimantRole.DirectContractor),
-        ("subcontractor", ClaimantRole.Subcontractor),
-        ("supplier", ClaimantRole.Supplier),
-        ("equipment-lessor", ClaimantRole.EquipmentLessor),
-        ("laborer", ClaimantRole.Laborer),
-        ("design-professional", ClaimantRole.DesignProfessional));
+    public static WordTable Role { get; } = new(
+        "direct-contractor",
+        "subcontractor",
+        "supplier",
+        "equipment-lessor",
+        "laborer",
+        "design-professional");
 
     /// <summary><c>parties[].capacity</c>.</summary>
-    public static WordTable<PartyCapacity> Capacity { get; } = new(
-        ("owner", PartyCapacity.Owner),
-        ("direct-contractor", PartyCapacity.DirectContractor),
-        ("subcontractor", PartyCapacity.Subcontractor),
-        ("construction-lender", PartyCapacity.ConstructionLender),
-        ("surety", PartyCapacity.Surety),
-        ("public-entity", PartyCapacity.PublicEntity));
+    public static WordTable Capacity { get; } = new(
+        "owner",
+        "direct-contractor",
+        "subcontractor",
+        "construction-lender",
+        "surety",
+        "public-entity");
 
     /// <summary><c>charged.of</c>.</summary>
-    public static WordTable<ChargeKind> Charge { get; } = new(
-        ("interest", ChargeKind.Interest),
-        ("finance", ChargeKind.Finance),
-        ("delay", ChargeKind.Delay),
-        ("lost-profit", ChargeKind.LostProfit),
-        ("attorney-fees", ChargeKind.AttorneyFees),
-        ("other", ChargeKind.Other));
+    public static WordTable Charge { get; } = new(
+        "interest",
+        "finance",
+        "delay",
+        "lost-profit",
+        "attorney-fees",
+        "other");
 
     /// <summary><c>manner</c> of a paper given.</summary>
-    public static WordTable<Manner> Manner { get; } = new(
-        ("personal", Law.Facts.Manner.Personal),
-        ("certified-mail", Law.Facts.Manner.CertifiedMail),
-        ("registered-mail", Law.Facts.Manner.RegisteredMail),
-        ("express-mail", Law.Facts.Manner.ExpressMail),
-        ("overnight-carrier", Law.Facts.Manner.OvernightCarrier),
-        ("certificate-of-mailing", Law.Facts.Manner.CertificateOfMailing),
-        ("substituted", Law.Facts.Manner.Substituted));
+    public static WordTable Manner { get; } = new(
+        "personal",
+        "certified-mail",
+        "registered-mail",
+        "express-mail",
+        "overnight-carrier",
+        "certificate-of-mailing",
+        "substituted");
 
     /// <summary><c>notice-given.notice</c>.</summary>
-    public static WordTable<NoticeKind> Notice { get; } = new(
-        ("preliminary", NoticeKind.Preliminary), ("completion-claim", NoticeKind.CompletionClaim));
+    public static WordTable Notice { get; } = new(
+        "preliminary", "completion-claim");
 
     /// <summary><c>completed.by</c>.</summary>
-    public static WordTable<CompletionTheory> Completion { get; } = new(
-        ("actual", CompletionTheory.Actual),
-        ("occupation", CompletionTheory.Occupation),
-        ("cessation", CompletionTheory.Cessation),
-        ("acceptance", CompletionTheory.Acceptance));
+    public static WordTable Completion { get; } = new(
+        "actual",
+        "occupation",
+        "cessation",
+        "acceptance");
 
     /// <summary><c>owner-recorded.notice</c> and <c>owner-told-us.notice</c>.</summary>
-    public static WordTable<OwnerNotice> OwnerNotice { get; } = new(
-        ("completion", Law.Facts.OwnerNotice.Completion), ("cessation", Law.Facts.OwnerNotice.Cessation));
+    public static WordTable OwnerNotice { get; } = new(
+        "completion", "cessation");
 
     /// <summary><c>waived.form</c>: the section that prescribes the form.</summary>
-    public static WordTable<WaiverForm> Form { get; } = new(
-        ("8132", WaiverForm.ConditionalProgress),
-        ("8134", WaiverForm.UnconditionalProgress),
-        ("8136", WaiverForm.ConditionalFinal),
-        ("8138", WaiverForm.UnconditionalFinal));
+    public static WordTable Form { get; } = new(
+        "8132",
+        "8134",
+        "8136",
+        "8138");
+
+    /// <summary>The word of <c>work.kind</c>.</summary>
+    public static string Word(WorkKind value) => Kind.Words[(int)value];
+
+    /// <summary>The word of <c>work.use</c>.</summary>
+    public static string Word(WorkUse value) => Use.Words[(int)value];
+
+    /// <summary>The word of <c>claimant.role</c>.</summary>
+    public static string Word(ClaimantRole value) => Role.Words[(int)value];
+
+    /// <summary>The word of <c>parties[].capacity</c>.</summary>
+    public static string Word(PartyCapacity value) => Capacity.Words[(int)value];
+
+    /// <summary>The word of <c>charged.of</c>.</summary>
+    public static string Word(ChargeKind value) => Charge.Words[(int)value];
+
+    /// <summary>The word of <c>manner</c>.</summary>
+    public static string Word(Manner value) => Manner.Words[(int)value];
+
+    /// <summary>The word of <c>notice-given.notice</c>.</summary>
+    public static string Word(NoticeKind value) => Notice.Words[(int)value];
+
+    /// <summary>The word of <c>completed.by</c>.</summary>
+    public static string Word(CompletionTheory value) => Completion.Words[(int)value];
+
+    /// <summary>The word of an owner's notice.</summary>
+    public static string Word(OwnerNotice value) => OwnerNotice.Words[(int)value];
+
+    /// <summary>The section that prescribes a waiver form.</summary>
+    public static string Word(WaiverForm value) => Form.Words[(int)value];
 }

@@ -46,8 +46,8 @@ public static class JobFileWriter
     private static void Work(Utf8JsonWriter json, Work work)
     {
         json.WriteStartObject("work");
-        json.WriteString("kind", JobFileWords.Kind.WordFor(work.Kind));
-        json.Text("use", work.Use is { } use ? JobFileWords.Use.WordFor(use) : null);
+        json.WriteString("kind", JobFileWords.Word(work.Kind));
+        json.Text("use", work.Use is { } use ? JobFileWords.Word(use) : null);
         json.WriteStartObject("site");
         json.Text("street", work.Site.Street);
         json.Text("city", work.Site.City);
@@ -82,7 +82,7 @@ public static class JobFileWriter
     {
         json.WriteStartObject("claimant");
         json.WriteString("name", claimant.Name);
-        json.WriteString("role", JobFileWords.Role.WordFor(claimant.Role));
+        json.WriteString("role", JobFileWords.Word(claimant.Role));
         json.Text("address", claimant.Address);
         json.Text("hiredBy", claimant.HiredBy);
         if (claimant.Signer is { } signer)
@@ -115,7 +115,7 @@ public static class JobFileWriter
     private static void Party(Utf8JsonWriter json, Party party)
     {
         json.WriteString("id", party.Id);
-        json.WriteString("capacity", JobFileWords.Capacity.WordFor(party.Capacity));
+        json.WriteString("capacity", JobFileWords.Word(party.Capacity));
         json.WriteBoolean("reputed", party.Reputed);
         json.WriteString("name", party.Name);
         json.Text("address", party.Address);

@@ -51,23 +51,23 @@ internal sealed class EntryReading(Source source)
                 Index = index,
                 On = When(fields, mayBeUnknown: false),
                 Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                Of = fields.RequiredWord("of", JobFileWords.Charge),
+                Of = (ChargeKind)fields.RequiredWord("of", JobFileWords.Charge),
                 Ref = Mentioned(fields, "ref", source.Refs),
             },
             "notice-given" => new NoticeGiven
             {
                 Index = index,
                 On = When(fields),
-                Notice = fields.RequiredWord("notice", JobFileWords.Notice),
+                Notice = (NoticeKind)fields.RequiredWord("notice", JobFileWords.Notice),
                 To = fields.RequiredPartyIds("to"),
-                Manner = fields.RequiredWord("manner", JobFileWords.Manner),
+                Manner = (Manner)fields.RequiredWord("manner", JobFileWords.Manner),
                 Article = fields.Line("article"),
             },
             "completed" => new Completed
             {
                 Index = index,
                 On = When(fields),
-                By = fields.RequiredWord("by", JobFileWords.Completion),
+                By = (CompletionTheory)fields.RequiredWord("by", JobFileWords.Completion),
                 Contested = fields.Flag("contested"),
             },
             "labor-ceased" => LaborCeased(fields, index),
@@ -75,7 +75,7 @@ internal sealed class EntryReading(Source source)
             {
                 Index = index,
                 On = When(fields),
-                Notice = fields.RequiredWord("notice", JobFileWords.OwnerNotice),
+                Notice = (OwnerNotice)fields.RequiredWord("notice", JobFileWords.OwnerNotice),
                 Instrument = fields.Line("instrument"),
                 States = fields.Day("states"),
             },
@@ -83,7 +83,7 @@ internal sealed class EntryReading(Source source)
             {
                 Index = index,
                 On = When(fields),
-                Notice = fields.RequiredWord("notice", JobFileWords.OwnerNotice),
+                Notice = (OwnerNotice)fields.RequiredWord("notice", JobFileWords.OwnerNotice),
                 Mailed = fields.Day("mailed"),
             },
             "waived" => Waived(fields, index),
@@ -92,7 +92,7 @@ internal sealed class EntryReading(Source source)
                 Index = index,
                 On = When(fields),
                 To = fields.RequiredPartyIds("to"),
-                Manner = fields.RequiredWord("manner", JobFileWords.Manner),
+                Manner = (Manner)fields.RequiredWord("manner", JobFileWords.Manner),
                 Article = fields.Line("article"),
             },
             "claim-recorded" => new ClaimRecorded
@@ -234,7 +234,7 @@ internal sealed class EntryReading(Source source)
         if (form is WaiverForm.ConditionalProgress or WaiverForm.UnconditionalProgress)
             through = fields.RequiredDay("through");
         else if (fields.Raw("through") is { Kind: not JsonKind.Null } piece && form is not null)
-            fields.Fault("through", piece, $"no through date: form {JobFileWords.Form.WordFor(form.Value)} is for final payment");
+            fields.Fault("through", piece, $"no through date: form {JobFileWords.Word(form.Value)} is for final payment");
         return new Waived
         {
             Index = index,
@@ -250,13 +250,10 @@ internal sealed class EntryReading(Source source)
     /// <summary>The form's section as text; the bare number is taken too, since it reads as one.</summary>
     private static WaiverForm? Form(Fields fields)
     {
-        if (fields.Raw("form") is { Kind: JsonKind.Number } number && JobFileWords.Form.TryFind(number.Text, out var form))
-            return form;
-        return fields.Has("form") ? fields.Word("form", JobFileWords.Form) : RequiredForm(fields);
-    }
-
-    private static WaiverForm? RequiredForm(Fields fields)
-    {
+        if (fields.Raw("form") is { Kind: JsonKind.Number } number && JobFileWords.Form.IndexOf(number.Text) is { } index)
+            return (WaiverForm)index;
+        if (fields.Has("form"))
+            return (WaiverForm?)fields.Word("form", JobFileWords.Form);
         fields.RequiredWord("form", JobFileWords.Form);
         return null;
     }

@@ -3,7 +3,7 @@ namespace Stringline.Exchange.Reading;
 /// <summary>Gathers the faults of one file.</summary>
 internal sealed class FaultList(string file, ReadOnlyMemory<byte> utf8)
 {
-    private readonly List<(int At, Fault Fault)> faults = [];
+    private readonly List<Placed> faults = [];
 
     /// <summary>Every fault, in the file's order; faults at one place in the order found.</summary>
     public IReadOnlyList<Fault> InFileOrder => [.. faults.OrderBy(f => f.At).Select(f => f.Fault)];
@@ -17,5 +17,7 @@ internal sealed class FaultList(string file, ReadOnlyMemory<byte> utf8)
 
     /// <summary>A fault told in words.</summary>
     public void Add(int at, string path, string found, string expected) =>
-        faults.Add((at, new Fault(file, path, found, expected)));
+        faults.Add(new Placed(at, new Fault(file, path, found, expected)));
+
+    private sealed record Placed(int At, Fault Fault);
 }

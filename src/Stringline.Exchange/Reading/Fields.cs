@@ -94,22 +94,25 @@ internal sealed class Fields
         return Text(name, lines: false) ?? "";
     }
 
-    /// <summary>One of a set of words.</summary>
-    public T? Word<T>(string name, WordTable<T> table)
-        where T : struct, Enum
+    /// <summary>One of a set of words, as its place in the table.</summary>
+    public int? Word(string name, WordTable table)
     {
         if (Value(name) is not { } value)
             return null;
-        if (value.Kind == JsonKind.Text && table.TryFind(value.Text, out var found))
-            return found;
-        Fault(name, value, OneOf(table.Words, value));
+        if (value.Kind == JsonKind.Text && table.IndexOf(value.Text) is { } index)
+            return index;
+        Fault(name, value, OneOf(table, value.Text));
         return null;
     }
 
-    /// <summary>One of a set of words that must be there.</summary>
-    public T RequiredWord<T>(string name, WordTable<T> table)
-        where T : struct, Enum =>
-        Present(name, OneOf(table.Words, null)) is null ? default : Word(name, table) ?? default;
+    /// <summary>One of a set of words that must be there, as its place in the table.</summary>
+    public int RequiredWord(string name, WordTable table)
+    {
+        if (Value(name) is not null)
+            return Word(name, table) ?? 0;
+        Present(name, OneOf(table, null));
+        return 0;
+    }
 
     /// <summary>True or false.</summary>
     public bool? Truth(string name)
@@ -177,12 +180,12 @@ internal sealed class Fields
         Present(name, "an object in braces { }") is null ? null : Object(name);
 
     /// <summary>The items of an array with their paths; none where it is absent.</summary>
-    public IEnumerable<(JsonPiece Item, string Path)> Items(string name)
+    public IEnumerable<PlacedPiece> Items(string name)
     {
         if (Raw(name) is not { } value)
             return [];
         if (value.Kind == JsonKind.Array)
-            return value.Items.Select((item, i) => (item, $"{PathOf(name)}[{i}]"));
+            return value.Items.Select((item, i) => new PlacedPiece(item, $"{PathOf(name)}[{i}]"));
         Fault(name, value, "a list in brackets [ ]");
         return [];
     }
@@ -260,16 +263,27 @@ internal sealed class Fields
                     "an unknown field",
                     $"one of the fields {string.Join(", ", known)}{Nearest.Clause(field.Name, known)}");
             }
-            else if (piece.Fields.Take(i).Any(earlier => earlier.Name == field.Name))
+            else if (IsSecond(i))
             {
                 source.Faults.Add(field.Start, PathOf(field.Name), "the field a second time", "each field once");
             }
         }
     }
 
-    private static string OneOf(IEnumerable<string> words, JsonPiece? value) =>
-        "one of " + string.Join(", ", words.Select(word => $"\"{word}\""))
-        + (value?.Text is { } text ? Nearest.Clause(text, words) : "");
+    private bool IsSecond(int index)
+    {
+        for (var i = 0; i < index; i++)
+        {
+            if (piece.Fields[i].Name == piece.Fields[index].Name)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static string OneOf(WordTable table, string? text) =>
+        "one of " + string.Join(", ", table.Words.Select(word => $"\"{word}\""))
+        + (text is null ? "" : Nearest.Clause(text, table.Words));
 
     /// <summary>The value of a field; null where it is absent or JSON null.</summary>
     private JsonPiece? Value(string name) => Raw(name) is { Kind: not JsonKind.Null } value ? value : null;

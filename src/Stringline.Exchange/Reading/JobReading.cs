@@ -49,8 +49,8 @@ internal sealed class JobReading(Source source)
     {
         var work = new Work
         {
-            Kind = fields?.RequiredWord("kind", JobFileWords.Kind) ?? default,
-            Use = fields?.Word("use", JobFileWords.Use),
+            Kind = (WorkKind)(fields?.RequiredWord("kind", JobFileWords.Kind) ?? 0),
+            Use = (WorkUse?)fields?.Word("use", JobFileWords.Use),
             Site = Site(fields?.RequiredObject("site")),
             Permit = Permit(fields?.Object("permit")),
             PaymentBond = Bond(fields?.Object("paymentBond")),
@@ -124,7 +124,7 @@ internal sealed class JobReading(Source source)
         var claimant = new Claimant
         {
             Name = fields?.RequiredLine("name", "the claimant's full name") ?? "",
-            Role = fields?.RequiredWord("role", JobFileWords.Role) ?? default,
+            Role = (ClaimantRole)(fields?.RequiredWord("role", JobFileWords.Role) ?? 0),
             Address = fields?.Lines("address"),
             HiredBy = fields?.PartyId("hiredBy"),
             Signer = Signer(fields?.Object("signer")),
@@ -199,7 +199,7 @@ internal sealed class JobReading(Source source)
             var party = new Party
             {
                 Id = fields.RequiredLine("id", "a short id for the party, such as \"p1\""),
-                Capacity = fields.RequiredWord("capacity", JobFileWords.Capacity),
+                Capacity = (PartyCapacity)fields.RequiredWord("capacity", JobFileWords.Capacity),
                 Reputed = fields.Flag("reputed"),
                 Name = fields.RequiredLine("name", "the party's full name"),
                 Address = fields.Lines("address"),

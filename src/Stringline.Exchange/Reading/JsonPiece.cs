@@ -26,4 +26,9 @@ internal sealed record JsonPiece(
 /// <param name="Name">Its name, decoded.</param>
 /// <param name="Start">Offset of the name's first byte.</param>
 /// <param name="Value">Its value.</param>
-internal readonly record struct JsonField(string Name, int Start, JsonPiece Value);
+internal sealed record JsonField(string Name, int Start, JsonPiece Value);
+
+/// <summary>A value with the path at which it stands.</summary>
+/// <param name="Item">The value.</param>
+/// <param name="Path">Its path.</param>
+internal sealed record PlacedPiece(JsonPiece Item, string Path);

@@ -92,34 +92,34 @@ internal static class EntryWriting
                 break;
             case Charged e:
                 json.Money("amount", e.Amount);
-                json.WriteString("of", JobFileWords.Charge.WordFor(e.Of));
+                json.WriteString("of", JobFileWords.Word(e.Of));
                 json.Text("ref", e.Ref);
                 break;
             case NoticeGiven e:
-                json.WriteString("notice", JobFileWords.Notice.WordFor(e.Notice));
+                json.WriteString("notice", JobFileWords.Word(e.Notice));
                 Given(json, e.To, e.Manner, e.Article);
                 break;
             case ClaimServed e:
                 Given(json, e.To, e.Manner, e.Article);
                 break;
             case Completed e:
-                json.WriteString("by", JobFileWords.Completion.WordFor(e.By));
+                json.WriteString("by", JobFileWords.Word(e.By));
                 json.WriteBoolean("contested", e.Contested);
                 break;
             case LaborCeased e:
                 json.Day("until", e.Until);
                 break;
             case OwnerRecorded e:
-                json.WriteString("notice", JobFileWords.OwnerNotice.WordFor(e.Notice));
+                json.WriteString("notice", JobFileWords.Word(e.Notice));
                 json.Text("instrument", e.Instrument);
                 json.Day("states", e.States);
                 break;
             case OwnerToldUs e:
-                json.WriteString("notice", JobFileWords.OwnerNotice.WordFor(e.Notice));
+                json.WriteString("notice", JobFileWords.Word(e.Notice));
                 json.Day("mailed", e.Mailed);
                 break;
             case Waived e:
-                json.WriteString("form", JobFileWords.Form.WordFor(e.Form));
+                json.WriteString("form", JobFileWords.Word(e.Form));
                 json.Day("through", e.Through);
                 json.Money("amount", e.Amount);
                 json.Money("excepted", e.Excepted);
@@ -168,7 +168,7 @@ internal static class EntryWriting
     private static void Given(Utf8JsonWriter json, IEnumerable<string> to, Manner manner, string? article)
     {
         json.Texts("to", to);
-        json.WriteString("manner", JobFileWords.Manner.WordFor(manner));
+        json.WriteString("manner", JobFileWords.Word(manner));
         json.Text("article", article);
     }
 

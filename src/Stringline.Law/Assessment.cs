@@ -1,6 +1,15 @@
+using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Completion;
+using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.FederalWork;
+using Stringline.Law.Licence;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.PaymentBond;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
 
 namespace Stringline.Law;
@@ -20,6 +29,9 @@ public sealed record Assessment
     /// <summary>The amount of a claim of lien.</summary>
     public required Waterfall Amount { get; init; }
 
+    /// <summary>What must be mended before a claim of lien may be recorded; empty where nothing stands in the way.</summary>
+    public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
+
     /// <summary>The caution that goes with every answer on a screen, a sheet or in JSON.</summary>
     public const string Caution =
         "Not legal advice. Confirm with the county recorder, the local rules and a California construction lawyer.";
@@ -31,6 +43,68 @@ public sealed record Assessment
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
     /// <param name="calendar">The days on which offices and courts are closed.</param>
-    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar) =>
-        throw new InvalidOperationException("Being written.");
+    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar)
+    {
+        var facts = new FactsAsOf(job, asOf);
+        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar) : PrivateWork(facts, calendar);
+    }
+
+    private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar)
+    {
+        var isPublic = facts.Job.Work.Kind == WorkKind.Public;
+        var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
+        var amount = Demand.Of(facts, reach);
+        var findings = new List<Finding> { right, LicenceGate.Assess(facts) };
+        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
+        if (Assumptions.Of(facts) is { } assumed)
+            findings.Add(assumed);
+        return new Assessment
+        {
+            AsOf = facts.AsOf,
+            Name = facts.Job.Name,
+            Findings = findings,
+            Amount = amount,
+            ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
+        };
+    }
+
+    private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar)
+    {
+        var licence = LicenceGate.Assess(facts);
+        var reach = PreliminaryNoticeDays.ReachOf(facts, calendar);
+        var notice = PreliminaryNoticeDays.LastDay(facts, reach, calendar);
+        var ownersNotices = OwnersNotice.Of(facts, calendar);
+        var completion = CompletionDay.Of(facts, ownersNotices);
+        var firstDay = FirstDay.Of(facts, completion);
+        var first = firstDay.Finding(facts);
+        var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, calendar);
+        var action = ActionDays.Finding(facts, firstDay, calendar);
+        var right = LienRight.Finding(facts, licence, notice, last, action);
+        var amount = Demand.Of(facts, reach);
+
+        var findings = new List<Finding> { right, licence, notice };
+        if (PreliminaryNoticeDays.ReachesBackTo(facts, reach) is { } reaches)
+            findings.Add(reaches);
+        findings.Add(CompletionDay.Finding(facts, completion));
+        findings.Add(first);
+        findings.Add(last);
+        findings.Add(action);
+        findings.AddRange(Credit.Findings(facts, firstDay, completion, calendar));
+        findings.AddRange(AfterFiling.Findings(facts, calendar));
+        findings.AddRange(ReleaseBond.Findings(facts, firstDay, amount, calendar));
+        findings.AddRange(Release.Findings(facts, firstDay, action, amount, calendar));
+        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
+        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        if (Assumptions.Of(facts) is { } assumed)
+            findings.Add(assumed);
+        return new Assessment
+        {
+            AsOf = facts.AsOf,
+            Name = facts.Job.Name,
+            Findings = findings,
+            Amount = amount,
+            ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
+        };
+    }
 }

@@ -6,10 +6,11 @@ namespace Stringline.Law.LienableAmount;
 /// <param name="Demand">The amount that may be claimed after all just credits and offsets (Civ. Code § 8416(a)(1)), dollars and cents, never negative.</param>
 /// <param name="Steps">The steps, in order.</param>
 /// <param name="LeftOut">What was billed but may not be claimed, dollars and cents.</param>
-public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut);
+/// <param name="InDoubt">Dollars and cents that are left out only because a day is in doubt, or because one entry lies on both sides of a line.</param>
+public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut, decimal InDoubt = 0m);
 
 /// <summary>One step of the waterfall.</summary>
-/// <param name="Id">Stable id: agreed-price, changes, not-furnished, reasonable-value, outside-reach, paid, paid-elsewhere, credited, waived, charges-left-out, overpaid.</param>
+/// <param name="Id">Stable id: agreed-price, changes, beyond-price, not-furnished, reasonable-value, outside-reach, paid, credited, paid-elsewhere, waived, charges-left-out, overpaid.</param>
 /// <param name="Title">What it is, in words.</param>
 /// <param name="Amount">Dollars and cents added (negative: taken off).</param>
 /// <param name="Why">The reason, with its section and entries.</param>

@@ -1,0 +1,166 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.ClaimOfLien;
+
+/// <summary>The last day to record a claim of lien, on every open reading (Civ. Code §§ 8412, 8414).</summary>
+/// <param name="Readings">The readings, earliest first; empty where the work is not complete and no day is known.</param>
+/// <param name="EndKnown">Whether some reading says that the work is complete or is said to be.</param>
+/// <param name="EndFirm">Whether an uncontested reading carries the latest end.</param>
+/// <param name="Why">The reasons.</param>
+public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, bool EndFirm, IReadOnlyList<Reason> Why)
+{
+    /// <summary>Days from completion, for everyone.</summary>
+    public const int DaysFromCompletion = 90;
+
+    /// <summary>Days from the recording of the owner's notice, for a direct contractor.</summary>
+    public const int DirectContractorDays = 60;
+
+    /// <summary>Days from the recording of the owner's notice, for everyone else.</summary>
+    public const int OthersDays = 30;
+
+    /// <summary>The statutory last day on the earliest reading, or null.</summary>
+    public LocalDate? Earliest => Readings.Count == 0 ? null : Readings[0].Day;
+
+    /// <summary>The statutory last day on the latest reading; null where no end is known.</summary>
+    public LocalDate? Latest => Readings.Count == 0 || !EndKnown ? null : Readings[^1].Day;
+
+    /// <summary>Works out the last day on every reading of completion and of the owner's notices.</summary>
+    [Rule("Civ. Code § 8412")]
+    [Rule("Civ. Code § 8414(b)")]
+    public static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
+    {
+        var after = DaysAfterNotice(facts.Job.Claimant);
+        var section = SectionOf(facts.Job.Claimant);
+        var stops = LaborStop.Of(facts);
+        var readings = new List<Reading>();
+        var why = new List<Reason>();
+        foreach (var reading in completion.Open)
+        {
+            foreach (var completed in DaysToTry(reading, notices))
+                AddReadings(reading, completed, notices, stops, after, section, calendar, readings, why);
+        }
+
+        why.AddRange(completion.RuledOut);
+        return new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm, why);
+    }
+
+    /// <summary>
+    /// 60 days belong to a direct contractor alone. A supplier or lessor hired by the owner has 30: Vaughn Materials v. Security
+    /// Pacific (1985) 170 Cal.App.3d 908.
+    /// </summary>
+    [Rule("Civ. Code § 8412(b)")]
+    [Rule("Civ. Code § 8414(b)(2)")]
+    public static int DaysAfterNotice(Claimant claimant) =>
+        claimant.Role == ClaimantRole.DirectContractor ? DirectContractorDays : OthersDays;
+
+    private static string SectionOf(Claimant claimant) =>
+        claimant.Role == ClaimantRole.DirectContractor ? "Civ. Code § 8412" : "Civ. Code § 8414(b)";
+
+    // The last day is not monotonic in the day of completion: a notice of completion takes effect only for some of the days in
+    // doubt. The ends of the span and of the part for which it takes effect show every value.
+    private static List<LocalDate> DaysToTry(CompletionReading reading, IReadOnlyList<OwnersNotice> notices)
+    {
+        var days = new List<LocalDate> { reading.On.Earliest };
+        void Try(LocalDate day)
+        {
+            if (day >= reading.On.Earliest && day <= reading.On.Latest && !days.Contains(day))
+                days.Add(day);
+        }
+
+        Try(reading.On.Latest);
+        if (reading.On.IsExact)
+            return days;
+        foreach (var notice in notices)
+        {
+            foreach (var recorded in Ends(notice.Recorded))
+            {
+                var first = notice.FirstCompletionServed(recorded);
+                Try(first.PlusDays(-1));
+                Try(first);
+                Try(recorded);
+                Try(recorded.PlusDays(1));
+            }
+        }
+
+        return days;
+    }
+
+    private static LocalDate[] Ends(Days days) => days.IsExact ? [days.Earliest] : [days.Earliest, days.Latest];
+
+    private static void AddReadings(
+        CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
+        int after, string section, OpenDays calendar, List<Reading> readings, List<Reason> why)
+    {
+        var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+        var unshortened = Period.LastDay(completed, DaysFromCompletion);
+        var children = new List<Reason>
+        {
+            reading.Why,
+            Reason.Of(section, $"{DaysFromCompletion} days after {completed}: {unshortened}."),
+        };
+        var sure = unshortened;
+        var inDoubt = new List<Reading>();
+        foreach (var notice in notices)
+        {
+            foreach (var recorded in Ends(notice.Recorded))
+            {
+                var shortened = Period.LastDay(recorded, after);
+                var verdict = Shortens(notice, completed, recorded, stops, children);
+                if (!notice.Recorded.IsExact && verdict == Verdict.Yes)
+                    verdict = Verdict.Open;
+                if (verdict == Verdict.No || shortened >= unshortened)
+                    continue;
+                children.Add(Reason.Of(section, $"{after} days after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
+                if (verdict == Verdict.Yes)
+                    sure = LocalDate.Min(sure, shortened);
+                else
+                    inDoubt.Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
+            }
+        }
+
+        readings.Add(Deadline.Own(name, sure, calendar));
+        foreach (var doubtful in inDoubt)
+        {
+            if (doubtful.Day < sure)
+                readings.Add(doubtful);
+        }
+
+        why.Add(Reason.Of(section, $"On the reading «{name}» the last day is {sure}, statutory and not rolled.", [.. children]));
+    }
+
+    /// <summary>Whether an owner's notice shortens this claimant's time if the work was completed on a day.</summary>
+    private static Verdict Shortens(OwnersNotice notice, LocalDate completed, LocalDate recorded, IReadOnlyList<LaborStop> stops, List<Reason> why)
+    {
+        Verdict effective;
+        if (notice.Entry.Notice == OwnerNotice.Cessation)
+        {
+            effective = notice.CessationIsEffective(stops, out var reason);
+            why.Add(reason);
+        }
+        else if (notice.IsEffectiveIfCompletedOn(completed, recorded))
+        {
+            effective = Verdict.Yes;
+            why.Add(Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
+        }
+        else
+        {
+            effective = Verdict.No;
+            why.Add(recorded < completed
+                ? Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, before completion on {completed}: no effect (Munger & Munger v. McBratney (1955) 131 Cal.App.2d Supp. 866).", notice.Entry)
+                : Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, more than {OwnersNotice.RecordingDays} days after completion on {completed}: no effect; a notice can only shorten the time (Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146).", notice.Entry));
+        }
+
+        if (effective == Verdict.No)
+            return Verdict.No;
+        why.Add(notice.ReachWhy);
+        return (effective, notice.ReachesClaimant) switch
+        {
+            (_, Verdict.No) => Verdict.No,
+            (Verdict.Yes, Verdict.Yes) => Verdict.Yes,
+            _ => Verdict.Open,
+        };
+    }
+}

@@ -1,0 +1,60 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Completion;
+
+/// <summary>A stop of labor on the whole work (Civ. Code § 8180(a)(2) to (4)).</summary>
+/// <param name="Entry">The entry.</param>
+/// <param name="Last">The last day of labor.</param>
+/// <param name="Resumed">The day labor resumed; null while it is stopped.</param>
+/// <param name="OwnLabor">An entry by which the claimant itself worked during the first 60 days of the stop; null where none did.</param>
+public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed, Furnished? OwnLabor)
+{
+    /// <summary>Continuous days without labor that complete the work.</summary>
+    public const int IdleDays = 60;
+
+    /// <summary>Continuous days without labor after which a notice of cessation may be recorded.</summary>
+    public const int IdleDaysBeforeNotice = 30;
+
+    /// <summary>The stops of the file whose day is known, earliest first.</summary>
+    public static IReadOnlyList<LaborStop> Of(FactsAsOf facts)
+    {
+        var stops = new List<LaborStop>();
+        foreach (var entry in facts.All<LaborCeased>())
+        {
+            if (Days.Of(entry.On) is { } last)
+                stops.Add(new LaborStop(entry, last, entry.Until, LaborDuring(facts, last, entry.Until)));
+        }
+
+        return stops;
+    }
+
+    /// <summary>The sixtieth continuous day without labor, if labor did not resume before it is over.</summary>
+    [Rule("Civ. Code § 8180(a)(3)")]
+    public Days? SixtiethDay
+    {
+        get
+        {
+            var day = Last.Plus(IdleDays);
+            return Resumed is { } resumed && resumed <= day.Earliest ? null : day;
+        }
+    }
+
+    // A supplier's delivery is no labor; a contractor's or laborer's own work is.
+    private static Furnished? LaborDuring(FactsAsOf facts, Days last, LocalDate? resumed)
+    {
+        if (!facts.FurnishesLabor)
+            return null;
+        var end = last.Latest.PlusDays(IdleDays);
+        foreach (var furnished in facts.Furnished)
+        {
+            if (furnished.Until.Earliest is { } worked && worked > last.Latest && furnished.On.Earliest <= end
+                && (resumed is not { } again || furnished.On.Earliest < again))
+            {
+                return furnished;
+            }
+        }
+
+        return null;
+    }
+}

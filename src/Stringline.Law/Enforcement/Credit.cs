@@ -1,0 +1,96 @@
+using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Enforcement;
+
+/// <summary>Extending the time to sue by credit (Civ. Code § 8460(b)).</summary>
+public static class Credit
+{
+    private const string Section = "Civ. Code § 8460(b)";
+
+    /// <summary>The findings <c>credit.last-day</c> and, once a notice of credit is recorded, <c>credit.enforcement-last-day</c>.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, FirstDay firstDay, CompletionReadings completion, OpenDays calendar)
+    {
+        if (RecordedClaim.ThatCounts(facts, firstDay) is not { } claim || Days.Of(claim.On) is not { } recorded)
+            yield break;
+        var credits = facts.All<CreditRecorded>();
+        yield return LastDayToRecord(facts, claim, recorded, credits, calendar);
+        if (credits.Count > 0)
+            yield return LastDayToSue(facts, credits, completion, calendar);
+    }
+
+    /// <summary>
+    /// Claimant and owner agree on credit, and notice of the fact and its terms is recorded within 90 days after the claim; or later,
+    /// but then only before a purchaser or encumbrancer in good faith and for value. Credit may be given more than once
+    /// (Richards v. Hillside Development (1960) 177 Cal.App.2d 776).
+    /// </summary>
+    [Rule("Civ. Code § 8460(b)(1)")]
+    [Rule("Civ. Code § 8460(b)(2)")]
+    private static Finding LastDayToRecord(FactsAsOf facts, ClaimRecorded claim, Days recorded, List<CreditRecorded> credits, OpenDays calendar)
+    {
+        var lastDay = Period.LastDay(recorded.Earliest, ActionDays.DaysToSue);
+        var why = new List<Reason>
+        {
+            Reason.Of("Civ. Code § 8460(b)(1)", $"If the owner agrees to give or take credit, record notice of the fact and terms of it by {lastDay}; have the owner sign it.", [claim]),
+            Reason.Of("Civ. Code § 8460(b)(2)", $"Later it still counts, but only if nobody has bought or taken a security in good faith and for value in between."),
+        };
+        Days? firstRecorded = null;
+        foreach (var credit in credits)
+        {
+            if (Days.Of(credit.On) is not { } on)
+                continue;
+            firstRecorded ??= on;
+            why.Add(on.Latest <= lastDay
+                ? Reason.Of("Civ. Code § 8460(b)(1)", $"Notice of credit recorded {on}, within the 90 days; the credit ends {credit.Until}.", [credit])
+                : Reason.Of("Civ. Code § 8460(b)(2)", $"Notice of credit recorded {on}, after the 90 days: it holds only while nobody bought or took a security in good faith before it; the credit ends {credit.Until}.", [credit]));
+        }
+
+        List<Reading> readings = [Deadline.Own("90 days after the claim was recorded", lastDay, calendar)];
+        // Past the ninetieth day a credit may still be good, so the right to give one is in doubt and never simply lost.
+        var standing = Deadline.StandingOf(facts.AsOf, readings, firstRecorded, endFirm: false);
+        return Deadline.Finding("credit.last-day", "Notice of credit: last day to record", standing, readings, calendar, why, endKnown: false);
+    }
+
+    /// <summary>90 days after the credit ends, and never later than one year after the work was completed.</summary>
+    [Rule("Civ. Code § 8460(b)")]
+    private static Finding LastDayToSue(FactsAsOf facts, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
+    {
+        var latest = credits[0];
+        foreach (var credit in credits)
+        {
+            if (credit.Until > latest.Until)
+                latest = credit;
+        }
+
+        var afterCredit = Period.LastDay(latest.Until, ActionDays.DaysToSue);
+        var readings = new List<Reading>();
+        var why = new List<Reason> { Reason.Of(Section, $"The credit ends {latest.Until}; the action must be brought within 90 days after: {afterCredit}.", [latest]) };
+        foreach (var reading in completion.Open)
+        {
+            var wall = Period.AddYears(reading.On.Earliest, 1);
+            why.Add(Reason.Of(Section, $"Never later than one year after completion of the work; on the reading «{reading.Name}» {wall}.", reading.Why));
+            readings.Add(wall < afterCredit
+                ? Deadline.Own($"one year after {reading.Name}", wall, calendar)
+                : Deadline.Own("90 days after the credit ends", afterCredit, calendar));
+        }
+
+        if (completion.Open.Count == 0)
+        {
+            why.Add(Reason.NotApplied(Section, $"The one year does not run: the work is not complete on any reading."));
+            readings.Add(Deadline.Own("90 days after the credit ends", afterCredit, calendar));
+        }
+
+        Days? filed = null;
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            filed ??= Days.Of(action.On);
+            why.Add(Reason.Of(Section, $"Action filed {Days.Of(action.On)}.", [action]));
+        }
+
+        return Deadline.Finding("credit.enforcement-last-day", "Action after credit", Deadline.StandingOf(facts.AsOf, readings, filed), readings, calendar, why,
+            questions: [new Question("Is the agreement on credit mutual and signed by the owner? It must be one of claimant and owner.")]);
+    }
+}

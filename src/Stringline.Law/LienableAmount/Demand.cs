@@ -1,0 +1,115 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.LienableAmount;
+
+/// <summary>The claimant's demand after deducting all just credits and offsets (Civ. Code §§ 8416(a)(1), 8430).</summary>
+public static class Demand
+{
+    /// <summary>Works out the waterfall.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="reach">What the preliminary notice leaves within reach.</param>
+    [Rule("Civ. Code § 8416(a)(1)")]
+    [Rule("Civ. Code § 8430(a)")]
+    public static Waterfall Of(FactsAsOf facts, Reach reach)
+    {
+        var steps = new List<WaterfallStep>();
+        var work = new WorkValue(facts, steps);
+        var straddling = work.TakeOffOutsideReach(reach, steps);
+        var charges = Charges(facts);
+        var application = Receive(facts, [.. work.Items, .. charges], steps);
+        var released = Released.TakeOff(facts, work.Items, steps);
+        LeaveOutCharges(facts, charges, steps);
+        if (application.Excess > 0)
+        {
+            steps.Add(new WaterfallStep("overpaid", "Received beyond what is owed", application.Excess,
+                Reason.Of("Civ. Code § 1479", $"Payments and credits exceed all that is owed by {application.Excess}.")));
+        }
+
+        var demand = work.Items.Where(i => i.Secured).Sum(i => i.Unpaid) - released;
+        return new Waterfall(demand, steps, charges.Sum(c => c.Value), straddling);
+    }
+
+    private static List<Obligation> Charges(FactsAsOf facts) =>
+        [.. facts.All<Charged>().Select(c => new Obligation
+        {
+            Entry = c,
+            From = c.On.Earliest,
+            Due = c.On.Latest ?? facts.AsOf,
+            Ref = c.Ref,
+            IsWork = false,
+            IsInterest = c.Of == ChargeKind.Interest,
+            Value = c.Amount,
+            Unpaid = c.Amount,
+        })];
+
+    private static Application Receive(FactsAsOf facts, List<Obligation> owed, List<WaterfallStep> steps)
+    {
+        var application = new Application(owed);
+        var payments = facts.All<Paid>();
+        var credits = facts.All<Credited>();
+        // Each sum is applied when it comes; of two on one day, the directed one first.
+        foreach (var receipt in payments.Cast<Entry>().Concat(credits)
+            .OrderBy(e => e.On.Latest ?? facts.AsOf)
+            .ThenBy(e => e is not Paid { Toward: not null }))
+        {
+            switch (receipt)
+            {
+                case Paid payment:
+                    application.Pay(payment);
+                    break;
+                case Credited credit:
+                    application.Credit(credit);
+                    break;
+                default:
+                    throw new InvalidOperationException($"No receipt: {receipt.GetType().Name}.");
+            }
+        }
+
+        if (payments.Count > 0)
+        {
+            var paid = payments.Sum(p => p.Amount);
+            steps.Add(new WaterfallStep("paid", "Paid", -paid,
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Payments received: {paid}.", [.. payments],
+                    Reason.Of("Civ. Code § 1479", $"Applied as the debtor directed; else interest first, then what fell due earliest, the unsecured before the secured. An invoice is taken to fall due in the order of its day."))));
+        }
+
+        if (credits.Count > 0)
+        {
+            var credited = credits.Sum(c => c.Amount);
+            steps.Add(new WaterfallStep("credited", "Credits", -credited,
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Credits, returns and back charges allowed: {credited}.", [.. credits])));
+        }
+
+        if (application.Elsewhere > 0)
+        {
+            steps.Add(new WaterfallStep("paid-elsewhere", "Of that, counted toward what is not in the claim", application.Elsewhere,
+                Reason.Of("Civ. Code § 1479", $"{application.Elsewhere} of the payments and credits went to work outside the reach of the notice, to interest or to charges, so it does not lower the claim.")));
+        }
+
+        return application;
+    }
+
+    /// <summary>Charges that are not for work are named and left out.</summary>
+    [Rule("Civ. Code § 8430(a)", Sure = Sure.Opinion)]
+    private static void LeaveOutCharges(FactsAsOf facts, List<Obligation> charges, List<WaterfallStep> steps)
+    {
+        if (charges.Count == 0)
+            return;
+        var each = facts.All<Charged>().Select(c => Reason.NotApplied(WhyLeftOut(c.Of).Section, $"{c.Amount}: {WhyLeftOut(c.Of).Words}", c)).ToArray();
+        steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
+            Reason.Of("Civ. Code § 8430(a)", $"{charges.Sum(c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
+    }
+
+    private static (string Section, string Words) WhyLeftOut(ChargeKind kind) => kind switch
+    {
+        ChargeKind.Interest => ("Civ. Code § 8430(a)", "interest is not the value or price of work (Carmel Development v. Anderson (2020) 48 Cal.App.5th 492)."),
+        ChargeKind.Finance => ("Civ. Code § 8430(a)", "finance and service charges are not the value or price of work (from memory)."),
+        ChargeKind.Delay => ("Civ. Code § 8430(a)", "delay and disruption are not the value or price of work (Lambert v. Superior Court (1991) 228 Cal.App.3d 383)."),
+        ChargeKind.LostProfit => ("Civ. Code § 8430(a)", "lost profit is not the value or price of work (from memory)."),
+        ChargeKind.AttorneyFees => ("Civ. Code § 8430(a)", "attorney's fees are no part of the lien (Abbett Electric v. California Federal Savings (1991) 230 Cal.App.3d 355)."),
+        ChargeKind.Other => ("Civ. Code § 8430(a)", "the file says that it is not for work."),
+        _ => throw new InvalidOperationException($"No such charge: {kind}."),
+    };
+}

@@ -1,0 +1,75 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PaymentBond;
+
+/// <summary>A claim on the payment bond of a private work (Civ. Code §§ 8600-8614).</summary>
+public static class PrivatePaymentBond
+{
+
+    /// <summary>The findings <c>payment-bond.notice-last-day</c> and <c>payment-bond.action-last-day</c>; none where the file knows of no bond.</summary>
+    public static IEnumerable<Finding> Findings(
+        FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
+    {
+        if (facts.Job.Work.PaymentBond is null && !facts.Job.In(PartyCapacity.Surety).Any())
+            yield break;
+        yield return BondNotice.Finding(facts, NoticeNotNeeded(facts, reach), completion, notices, BondNotice.Private, calendar);
+        yield return LastDayToSue(facts, completion, calendar);
+    }
+
+    /// <summary>A laborer needs no notice, and a preliminary notice stands in for the bond notice.</summary>
+    [Rule("Civ. Code § 8612(a)")]
+    [Rule("Civ. Code § 8612(e)")]
+    private static Reason? NoticeNotNeeded(FactsAsOf facts, Reach reach)
+    {
+        if (facts.Job.Claimant.Role == ClaimantRole.Laborer)
+            return Reason.Of("Civ. Code § 8612(e)", $"A laborer need give no notice for a claim on the bond.");
+        return reach.Kind switch
+        {
+            ReachKind.Whole => Reason.Of("Civ. Code § 8612(a)", $"Preliminary notice was given in time, so no other notice is needed for the bond."),
+            ReachKind.NoneDue => null,
+            ReachKind.Late or ReachKind.NotGiven => null,
+            _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
+        };
+    }
+
+    /// <summary>
+    /// Six months after completion where the bond was recorded before completion; else four years from when the claim accrued, so
+    /// that the six months are planned on where the file does not show the recording.
+    /// </summary>
+    [Rule("Civ. Code § 8609")]
+    [Rule("Civ. Code § 8610")]
+    private static Finding LastDayToSue(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    {
+        var recorded = facts.Job.Work.PaymentBond?.Recorded;
+        var readings = new List<Reading>();
+        var why = new List<Reason>();
+        foreach (var reading in completion.Open)
+        {
+            var completed = reading.On.Earliest;
+            if (recorded is { } day && day >= completed)
+            {
+                var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
+                readings.Add(Deadline.Own($"four years, since the bond was recorded after {reading.Name}", years, calendar));
+                why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{reading.Name}» the bond was recorded on {day}, not before completion; the general four years apply (Code Civ. Proc. § 337), counted here from the last work."));
+                continue;
+            }
+
+            readings.AddRange(Deadline.SixMonths($"six months after {reading.Name}", completed, calendar));
+            why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{reading.Name}» the action is brought within six months after {completed}.", reading.Why));
+        }
+
+        if (recorded is null)
+            why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the six months are planned on, and an unrecorded bond leaves four years (Code Civ. Proc. § 337)."));
+        Days? filed = null;
+        foreach (var action in facts.All<ActionFiled>())
+            filed ??= Days.Of(action.On);
+        var standing = readings.Count == 0 ? Standing.NotYet
+            : Deadline.StandingOf(facts.AsOf, readings, filed, completion.EndFirm && recorded is not null);
+        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", standing, readings, calendar, why, completion.EndKnown,
+            recorded is null ? [new Question("On which day was the payment bond recorded? Add work.paymentBond.recorded.")] : []);
+    }
+}

@@ -1,0 +1,62 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>When a notice counts as given, by manner (Civ. Code §§ 8106, 8110, 8116).</summary>
+public static class Giving
+{
+    /// <summary>Whether the manner is one in which a notice of this part of the Code may be given.</summary>
+    [Rule("Civ. Code § 8106")]
+    [Rule("Civ. Code § 8110")]
+    public static bool IsGood(Manner manner) => manner switch
+    {
+        Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail
+            or Manner.OvernightCarrier or Manner.Substituted => true,
+        // First-class mail is no manner of giving notice; a certificate of mailing does not make it one.
+        Manner.CertificateOfMailing => false,
+        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
+    };
+
+    /// <summary>The day on which notice is complete: on delivery or deposit; five days after mailing where it was left and mailed.</summary>
+    [Rule("Civ. Code § 8116")]
+    public static Days CompleteOn(Days done, Manner manner) =>
+        manner == Manner.Substituted ? done.Plus(5) : done;
+
+    /// <summary>The day on which a preliminary notice first counted as given to any of the parties; null where none did.</summary>
+    /// <param name="notices">Preliminary notices, earliest first.</param>
+    /// <param name="anyOf">The parties of whom one must have been reached.</param>
+    /// <param name="used">The entry that reached one of them.</param>
+    public static Days? FirstGiven(IEnumerable<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
+    {
+        Days? first = null;
+        used = null;
+        foreach (var notice in notices)
+        {
+            if (!IsGood(notice.Manner) || !Reaches(notice, anyOf) || Days.Of(notice.On) is not { } done)
+                continue;
+            var complete = CompleteOn(done, notice.Manner);
+            // The notice whose last possible day comes first is the one that surely reached them.
+            if (first is { } so && so.Latest <= complete.Latest)
+                continue;
+            first = complete;
+            used = notice;
+        }
+
+        return first;
+    }
+
+    private static bool Reaches(NoticeGiven notice, IReadOnlyList<Party> anyOf)
+    {
+        foreach (var id in notice.To)
+        {
+            foreach (var party in anyOf)
+            {
+                if (party.Id == id)
+                    return true;
+            }
+        }
+
+        return false;
+    }
+}

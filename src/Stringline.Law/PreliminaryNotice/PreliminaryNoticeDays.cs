@@ -1,0 +1,217 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>The preliminary notice on private work: last day, whether it was given, and how far back it reaches.</summary>
+public static class PreliminaryNoticeDays
+{
+    private const string TwentyDays = "Civ. Code § 8204(a)";
+
+    /// <summary>How far back a claim of lien reaches, on the notices of the file.</summary>
+    [Rule("Civ. Code § 8204(a)")]
+    [Rule("Civ. Code § 8200(c)")]
+    public static Reach ReachOf(FactsAsOf facts, OpenDays calendar)
+    {
+        var recipients = Recipients.Of(facts);
+        if (recipients.Count == 0)
+            return new Reach(ReachKind.NoneDue, null, null, [], false);
+
+        var notices = Preliminary(facts);
+        var missing = new List<Recipient>();
+        Days? given = null;
+        var essentialMissing = false;
+        foreach (var recipient in recipients)
+        {
+            var day = Giving.FirstGiven(notices, recipient.AnyOf, out _);
+            if (day is not { } reached)
+            {
+                missing.Add(recipient);
+                essentialMissing |= IsEssential(recipient, recipients);
+            }
+            else if (IsEssential(recipient, recipients) || recipient.Who == PartyCapacity.DirectContractor)
+            {
+                // One notice to several persons: the lien goes by the latest of owner and contractor, the safer count.
+                given = given is { } so ? Days.Later(so, reached) : reached;
+            }
+        }
+
+        if (essentialMissing || given is not { } done)
+        {
+            var fromToday = facts.AsOf.PlusDays(-Reach.LookBackDays);
+            return StillInTime(facts, facts.AsOf)
+                ? new Reach(ReachKind.NotGiven, new Days(LocalDate.MinIsoValue, LocalDate.MinIsoValue), null, missing, false)
+                : new Reach(ReachKind.NotGiven, new Days(fromToday, fromToday), null, missing, false);
+        }
+
+        var from = done.Plus(-Reach.LookBackDays);
+        if (StillInTime(facts, done.Latest) || DesignNoticeInTime(facts, done.Latest))
+            return new Reach(ReachKind.Whole, from, done, missing, false);
+        var byRoll = facts.FirstFurnished is { } first
+            && done.Latest <= calendar.RollForward(Period.LastDay(first.Earliest, Reach.NoticeDays));
+        return new Reach(ReachKind.Late, from, done, missing, byRoll);
+    }
+
+    /// <summary>
+    /// Whose missing notice takes the lien away: the owner's; and the lender's where the lender is the only one to whom notice is due.
+    /// A direct contractor left out puts the lien in doubt only: Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001.
+    /// </summary>
+    [Rule("Civ. Code § 8200(c)", Sure = Sure.OurReading)]
+    private static bool IsEssential(Recipient recipient, IReadOnlyList<Recipient> all) =>
+        recipient.Who == PartyCapacity.Owner
+        || (recipient.Who == PartyCapacity.ConstructionLender && all.All(r => r.Who == PartyCapacity.ConstructionLender));
+
+    private static bool StillInTime(FactsAsOf facts, LocalDate day) => facts.HasFurnished
+        ? facts.FirstFurnished is { } first && day <= Period.LastDay(first.Earliest, Reach.NoticeDays)
+        : true;
+
+    /// <summary>A design professional's notice within 20 days after the work commenced covers all its services.</summary>
+    [Rule("Civ. Code § 8204(b)")]
+    private static bool DesignNoticeInTime(FactsAsOf facts, LocalDate given) =>
+        facts.Job.Claimant.Role == ClaimantRole.DesignProfessional
+        && facts.Job.Work.Commenced is { } commenced
+        && given <= Period.LastDay(commenced, Reach.NoticeDays);
+
+    /// <summary>The finding <c>preliminary-notice.last-day</c>.</summary>
+    [Rule("Civ. Code § 8204(a)")]
+    public static Finding LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
+    {
+        var readings = new List<Reading>();
+        if (facts.FirstFurnished is { } first && reach.Kind != ReachKind.NoneDue)
+        {
+            var last = Period.LastDay(first.Earliest, Reach.NoticeDays);
+            readings.Add(Deadline.Own(first.IsExact ? "20 days after first furnishing" : "first furnishing on its earliest day", last, calendar));
+            if (!first.IsExact)
+                readings.Add(Deadline.Own("first furnishing on its latest day", Period.LastDay(first.Latest, Reach.NoticeDays), calendar));
+        }
+
+        return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", StandingOf(facts, reach),
+            readings, calendar, Why(facts, reach), questions: Questions(facts, reach));
+    }
+
+    /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>
+    [Rule("Civ. Code § 8204(a)")]
+    public static Finding? ReachesBackTo(FactsAsOf facts, Reach reach)
+    {
+        if (reach.Kind == ReachKind.NoneDue)
+            return null;
+        var given = reach.Kind != ReachKind.NotGiven;
+        var from = (given ? reach.Given!.Value : new Days(facts.AsOf, facts.AsOf)).Plus(-Reach.LookBackDays);
+        var readings = new List<Reading>();
+        if (given)
+        {
+            readings.Add(new Reading(from.IsExact ? "20 days before the notice was given" : "20 days before the earliest day of notice", from.Earliest));
+            if (!from.IsExact)
+                readings.Add(new Reading("20 days before the latest day of notice", from.Latest));
+        }
+        else
+        {
+            readings.Add(new Reading("if notice is given on the day of asking", from.Earliest));
+        }
+
+        var wholeWhy = Reason.Of(TwentyDays, $"The notice was in time, so everything furnished is within reach, also before this day.");
+        var lateWhy = Reason.Of(TwentyDays, $"A late notice covers work furnished within 20 days before it, from {from.Latest} on; a look-back is never rolled.");
+        return new Finding
+        {
+            Id = "preliminary-notice.reaches-back-to",
+            Title = "The notice reaches back to",
+            Standing = StandingOf(facts, reach),
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why = [reach.Kind == ReachKind.Whole ? wholeWhy : lateWhy],
+        };
+    }
+
+    private static Standing StandingOf(FactsAsOf facts, Reach reach) => reach.Kind switch
+    {
+        ReachKind.NoneDue => Standing.Kept,
+        ReachKind.Whole => reach.Missing.Count == 0 ? Standing.Kept : Standing.InDoubt,
+        ReachKind.Late when !CoversAnything(facts, reach) => Standing.Lost,
+        ReachKind.Late => Standing.Narrowed,
+        ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
+        ReachKind.NotGiven when facts.FirstFurnished is null => Standing.InDoubt,
+        ReachKind.NotGiven when StillInTime(facts, facts.AsOf) => Standing.Open,
+        ReachKind.NotGiven when !CoversAnything(facts, reach) => Standing.Lost,
+        ReachKind.NotGiven => Standing.Narrowed,
+        _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
+    };
+
+    /// <summary>Whether the reach holds any work of the claimant, past or to come.</summary>
+    internal static bool CoversAnything(FactsAsOf facts, Reach reach)
+    {
+        if (facts.All<FurnishingEnded>().Count == 0)
+            return true;
+        foreach (var furnished in facts.Furnished)
+        {
+            if (reach.MayCover(furnished.Until.Latest))
+                return true;
+        }
+
+        return facts.Furnished.Count == 0;
+    }
+
+    private static List<Reason> Why(FactsAsOf facts, Reach reach)
+    {
+        var why = new List<Reason>();
+        if (reach.Kind == ReachKind.NoneDue)
+        {
+            why.Add(facts.Job.Claimant.Role == ClaimantRole.Laborer
+                ? Reason.Of("Civ. Code § 8200(e)(1)", $"A laborer gives no preliminary notice.")
+                : Reason.Of("Civ. Code § 8200(e)(2)", $"The claimant has a direct contract with the owner, so notice is due to a construction lender only, and the file names none."));
+            return why;
+        }
+
+        if (facts.FirstFurnished is { } first)
+            why.Add(Reason.Of(TwentyDays, $"First furnished {first}; the notice is in time through the twentieth day after.", [facts.Furnished[0]]));
+        var notices = Preliminary(facts);
+        foreach (var recipient in Recipients.Of(facts))
+        {
+            if (Giving.FirstGiven(notices, recipient.AnyOf, out var used) is { } day)
+                why.Add(Reason.Of(recipient.Section, $"Given to the {recipient.Words}: {day}.", [used!], Reason.Of("Civ. Code § 8116", $"Complete on delivery or deposit; five days after mailing where it was left and mailed.")));
+            else
+                why.Add(Reason.Of(recipient.Section, $"Due to the {recipient.Words}; the file shows none given."));
+        }
+
+        foreach (var notice in notices)
+        {
+            if (!Giving.IsGood(notice.Manner))
+                why.Add(Reason.NotApplied("Civ. Code § 8110", $"A notice sent by first-class mail with a certificate of mailing counts for nothing here: registered, certified or express mail or an overnight carrier is needed.", notice));
+        }
+
+        if (reach.Kind == ReachKind.Late)
+        {
+            why.Add(Reason.Of(TwentyDays, $"Later than the twentieth day: work furnished before {reach.From!.Value.Latest} is out of reach."));
+            if (reach.InTimeByRollOnly)
+                why.Add(Reason.NotApplied("Code Civ. Proc. § 12a", $"It would be in time if the last day rolled past a weekend or holiday: an argument only; the claimant's own days are never rolled."));
+        }
+
+        return why;
+    }
+
+    private static List<Question> Questions(FactsAsOf facts, Reach reach)
+    {
+        var questions = new List<Question>();
+        foreach (var recipient in reach.Missing)
+        {
+            questions.Add(recipient.AnyOf.Count == 0
+                ? new Question($"Who is the {recipient.Words}? The file names none, and notice is due to it.")
+                : new Question($"Was notice given to the {recipient.Words}? The file shows none."));
+        }
+
+        if (facts.HasFurnished && facts.FirstFurnished is null)
+            questions.Add(new Question("On which day did the claimant first furnish work?"));
+        if (facts.Job.Claimant.Role == ClaimantRole.DesignProfessional && facts.Job.Work.Commenced is null && reach.Kind == ReachKind.Late)
+            questions.Add(new Question("On which day did the work commence at the site? A design professional's notice within 20 days after it covers all services (add work.commenced)."));
+        if (facts.HiredByOwner && !facts.Job.In(PartyCapacity.ConstructionLender).Any())
+            questions.Add(new Question("Is there a construction lender? Notice would be due to it (look for a construction deed of trust and on the building permit)."));
+        return questions;
+    }
+
+    private static List<NoticeGiven> Preliminary(FactsAsOf facts)
+    {
+        var notices = facts.All<NoticeGiven>();
+        notices.RemoveAll(n => n.Notice != NoticeKind.Preliminary);
+        return notices;
+    }
+}

@@ -1,0 +1,53 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>What a preliminary notice, or its lack, leaves within reach of a claim of lien.</summary>
+public enum ReachKind
+{
+    /// <summary>No notice is due from this claimant: all its work is within reach.</summary>
+    NoneDue,
+
+    /// <summary>Notice was given in time: all its work is within reach.</summary>
+    Whole,
+
+    /// <summary>Notice was given late: only work within the 20 days before it and afterwards is within reach.</summary>
+    Late,
+
+    /// <summary>Notice is due and was not given to a person without whom there is no lien.</summary>
+    NotGiven,
+}
+
+/// <summary>How far back the claim of lien reaches (Civ. Code § 8204(a)).</summary>
+/// <param name="Kind">Which case.</param>
+/// <param name="From">
+/// The day from which work is covered. For <see cref="ReachKind.NotGiven"/> the day that a notice given on the day of asking
+/// would reach back to; null for <see cref="ReachKind.NoneDue"/>.
+/// </param>
+/// <param name="Given">The day notice was complete toward the owner and the direct contractor; null where it was not.</param>
+/// <param name="Missing">Recipients not reached.</param>
+/// <param name="InTimeByRollOnly">Whether a late notice would be in time if the last day rolled (Code Civ. Proc. § 12a).</param>
+public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyList<Recipient> Missing, bool InTimeByRollOnly)
+{
+    /// <summary>Days counted back from the day of notice. Never rolled: there is no act to do on the day reached.</summary>
+    public const int LookBackDays = 20;
+
+    /// <summary>Days from first furnishing within which the notice is in time.</summary>
+    public const int NoticeDays = 20;
+
+    /// <summary>Whether work furnished no earlier than a day is surely within reach.</summary>
+    public bool SurelyCovers(LocalDate? earliestDay) => Kind switch
+    {
+        ReachKind.NoneDue or ReachKind.Whole => true,
+        ReachKind.Late or ReachKind.NotGiven => earliestDay is { } day && From is { } from && day >= from.Latest,
+        _ => throw new InvalidOperationException($"No such reach: {Kind}."),
+    };
+
+    /// <summary>Whether work furnished no later than a day may be within reach on some reading of the days in doubt.</summary>
+    public bool MayCover(LocalDate? latestDay) => Kind switch
+    {
+        ReachKind.NoneDue or ReachKind.Whole => true,
+        ReachKind.Late or ReachKind.NotGiven => latestDay is not { } day || (From is { } from && day >= from.Earliest),
+        _ => throw new InvalidOperationException($"No such reach: {Kind}."),
+    };
+}

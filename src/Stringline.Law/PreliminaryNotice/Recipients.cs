@@ -1,0 +1,63 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>Those among whom one notice is due: reaching any one of them will do.</summary>
+/// <param name="Who">Whom the statute names: owner, direct contractor or construction lender.</param>
+/// <param name="AnyOf">The parties of the file who answer to it; empty where the file names none.</param>
+/// <param name="Section">The section.</param>
+public sealed record Recipient(PartyCapacity Who, IReadOnlyList<Party> AnyOf, string Section)
+{
+    /// <summary>In words, with the names.</summary>
+    public string Words => Who switch
+    {
+        PartyCapacity.Owner => "owner",
+        PartyCapacity.DirectContractor => "direct contractor",
+        PartyCapacity.ConstructionLender => "construction lender",
+        PartyCapacity.PublicEntity => "public entity",
+        PartyCapacity.Subcontractor => "subcontractor",
+        PartyCapacity.Surety => "surety",
+        _ => throw new InvalidOperationException($"No words for {Who}."),
+    } + (AnyOf.Count == 0 ? "" : " " + string.Join(" or ", AnyOf.Select(p => p.Name)));
+}
+
+/// <summary>Who must be given preliminary notice on private work (Civ. Code § 8200).</summary>
+public static class Recipients
+{
+    /// <summary>The persons to whom notice is due; empty where none is due.</summary>
+    public static IReadOnlyList<Recipient> Of(FactsAsOf facts)
+    {
+        if (facts.Job.Claimant.Role == ClaimantRole.Laborer)
+            return LaborerGivesNone();
+        return facts.HiredByOwner ? ToLenderOnly(facts) : ToOwnerContractorAndLender(facts);
+    }
+
+    [Rule("Civ. Code § 8200(e)(1)")]
+    private static IReadOnlyList<Recipient> LaborerGivesNone() => [];
+
+    [Rule("Civ. Code § 8200(e)(2)")]
+    private static List<Recipient> ToLenderOnly(FactsAsOf facts) =>
+        Lenders(facts, "Civ. Code § 8200(e)(2)");
+
+    [Rule("Civ. Code § 8200(a)")]
+    private static List<Recipient> ToOwnerContractorAndLender(FactsAsOf facts)
+    {
+        // One co-owner is told for all; which contractor the work goes to is known only where the claimant was hired by it.
+        var contractors = facts.Hirer is { Capacity: PartyCapacity.DirectContractor } hirer
+            ? [hirer]
+            : facts.Job.In(PartyCapacity.DirectContractor).ToList();
+        return
+        [
+            new Recipient(PartyCapacity.Owner, facts.Job.In(PartyCapacity.Owner).ToList(), "Civ. Code § 8200(a)(1)"),
+            new Recipient(PartyCapacity.DirectContractor, contractors, "Civ. Code § 8200(a)(2)"),
+            .. Lenders(facts, "Civ. Code § 8200(a)(3)"),
+        ];
+    }
+
+    [Rule("Civ. Code § 8200(a)(3)")]
+    private static List<Recipient> Lenders(FactsAsOf facts, string section) =>
+        facts.Job.In(PartyCapacity.ConstructionLender)
+            .Select(lender => new Recipient(PartyCapacity.ConstructionLender, [lender], section))
+            .ToList();
+}

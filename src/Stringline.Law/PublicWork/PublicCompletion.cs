@@ -1,0 +1,78 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PublicWork;
+
+/// <summary>Completion of public work (Civ. Code § 9200): by acceptance or by 60 idle days; never by finishing or use alone.</summary>
+public static class PublicCompletion
+{
+    private const string Section = "Civ. Code § 9200";
+
+    /// <summary>The readings of completion.</summary>
+    [Rule("Civ. Code § 9200(a)")]
+    [Rule("Civ. Code § 9200(b)")]
+    public static CompletionReadings Of(FactsAsOf facts)
+    {
+        var open = new List<CompletionReading>();
+        var ruledOut = new List<Reason>();
+        foreach (var entry in facts.All<Completed>())
+        {
+            if (Days.Of(entry.On) is not { } day)
+                continue;
+            if (entry.By == CompletionTheory.Acceptance)
+            {
+                open.Add(new CompletionReading("acceptance by the public entity", day, entry.Contested ? Firmness.Contested : Firmness.Certain,
+                    Reason.Of("Civ. Code § 9200(a)", $"The public entity accepted the work {day}.", [entry])));
+            }
+            else if (entry.By == CompletionTheory.Cessation)
+            {
+                open.Add(new CompletionReading("completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
+                    Reason.Of("Civ. Code § 9200(b)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself (labor-ceased).", [entry])));
+            }
+            else
+            {
+                ruledOut.Add(Reason.NotApplied(Section, $"On public work neither finishing nor use completes the work in law; the contention of {day} is passed over.", entry));
+            }
+        }
+
+        foreach (var stop in LaborStop.Of(facts))
+        {
+            if (stop.SixtiethDay is not { } day)
+            {
+                ruledOut.Add(Reason.NotApplied("Civ. Code § 9200(b)", $"Labor ceased {stop.Last} but resumed before 60 continuous days had run.", stop.Entry));
+                continue;
+            }
+
+            // On a State Contract Act job idleness does not complete the work; the file cannot tell, so it is never more than asserted.
+            open.Add(new CompletionReading("60 days without labor", day, facts.AsOf < day.Latest ? Firmness.Projected : Firmness.Asserted,
+                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])));
+        }
+
+        open.Sort(static (a, b) => a.On.Earliest != b.On.Earliest ? a.On.Earliest.CompareTo(b.On.Earliest) : string.CompareOrdinal(a.Name, b.Name));
+        return new CompletionReadings(open, ruledOut, AwaitsAcceptance: true);
+    }
+
+    /// <summary>The finding <c>completion.day</c>.</summary>
+    public static Finding Finding(FactsAsOf facts, CompletionReadings completion)
+    {
+        var readings = Deadline.Sorted(completion.Open.Select(r => new Reading(r.Name, r.On.Earliest)));
+        var why = completion.Open.Select(r => r.Why).ToList();
+        if (why.Count == 0)
+            why.Add(Reason.Of(Section, $"The public entity has not accepted the work, and labor has not ceased for 60 days: it is not complete."));
+        why.AddRange(completion.RuledOut);
+        return new Finding
+        {
+            Id = "completion.day",
+            Title = "Completion of the work",
+            Standing = readings.Count == 0 || !completion.EndKnown ? Standing.NotYet
+                : readings.Count == 1 && completion.Open[0].Firmness == Firmness.Certain && completion.Open[0].On.IsExact && readings[0].Day <= facts.AsOf ? Standing.Done
+                : Standing.InDoubt,
+            Readings = readings,
+            Band = readings.Count == 0 ? null : Deadline.Band(readings, completion.EndKnown),
+            Why = why,
+            Questions = readings.Count == 0 ? [new Question("Has the public entity accepted the work, and on which day? Watch its agenda and the county index.")] : [],
+        };
+    }
+}

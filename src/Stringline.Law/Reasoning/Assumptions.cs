@@ -1,0 +1,39 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Reasoning;
+
+/// <summary>What an assessment takes for granted, said aloud.</summary>
+public static class Assumptions
+{
+    /// <summary>The day on which the sections used here came into force.</summary>
+    private static readonly LocalDate InForce = new(2012, 7, 1);
+
+    /// <summary>The finding <c>assumptions</c>; null where nothing is assumed.</summary>
+    public static Finding? Of(FactsAsOf facts)
+    {
+        var why = new List<Reason>();
+        if (facts.LeftOut.Count > 0)
+            why.Add(Reason.Of("", $"{facts.LeftOut.Count} entries begin after {facts.AsOf} and are left out, as they were not known then.", [.. facts.LeftOut]));
+        if (facts.Known.Any(e => e.On.Earliest < InForce))
+            why.Add(Reason.Of("Stats. 2010 ch. 697", $"Some facts are older than {InForce}, when the sections used here came into force; they are assessed under today's sections."));
+        var undated = facts.Known.Where(e => e.On is DayFact.Unknown).ToArray();
+        if (undated.Length > 0)
+            why.Add(Reason.Of("", $"{undated.Length} entries have no known day; they are counted on the safer side.", undated));
+        if (facts.Job.Contract.Price is not null && facts.HasFurnished && facts.Furnished.All(f => f.Amount is null))
+            why.Add(Reason.Of("Civ. Code § 8430(a)", $"Nothing furnished is priced in the file; once the claimant has ceased to provide work the whole price, with its agreed changes, is taken as the value of it."));
+        var unpriced = facts.Furnished.Where(f => f.Amount is null).ToArray();
+        if (unpriced.Length > 0 && unpriced.Length < facts.Furnished.Count)
+            why.Add(Reason.Of("Civ. Code § 8430(a)", $"{unpriced.Length} furnished items have no price and count for nothing.", unpriced));
+        if (facts.HiredByOwner && !facts.Job.In(PartyCapacity.ConstructionLender).Any())
+            why.Add(Reason.Of("Civ. Code § 8200(e)(2)", $"The file names no construction lender; it is assumed that there is none."));
+        if (facts.Job.Work.Use is null)
+            why.Add(Reason.Of("Civ. Code § 8190(d)(1)", $"The file does not say whether the owner lives there; a copy of the owner's notice is taken to be due."));
+        return why.Count == 0 ? null : new Finding
+        {
+            Id = "assumptions",
+            Title = "Taken for granted",
+            Standing = Standing.Open,
+            Why = why,
+        };
+    }
+}

@@ -1,0 +1,38 @@
+namespace Stringline.Law.Reasoning;
+
+/// <summary>How sure we are of a rule's text.</summary>
+public enum Sure
+{
+    /// <summary>The section was read in the Code.</summary>
+    Read,
+
+    /// <summary>The rule is a published opinion's, read in part.</summary>
+    Opinion,
+
+    /// <summary>From memory: check before relying on it.</summary>
+    FromMemory,
+
+    /// <summary>Our own reading or rule, acting on the safer side where the text is silent.</summary>
+    OurReading,
+}
+
+/// <summary>
+/// Marks a member as the home of a rule of law and names its section, so that a reader can go from a section to its rule
+/// and its test. The table in <c>docs/sources-of-law.md</c> is made from these marks.
+/// </summary>
+/// <param name="section">The section, such as <c>Civ. Code § 8414(b)(2)</c>.</param>
+[AttributeUsage(AttributeTargets.Method | AttributeTargets.Property | AttributeTargets.Class, AllowMultiple = true)]
+public sealed class RuleAttribute(string section) : Attribute
+{
+    /// <summary>The section.</summary>
+    public string Section { get; } = section;
+
+    /// <summary>First day on which this version governs, as an ISO day.</summary>
+    public string Since { get; init; } = "2012-07-01";
+
+    /// <summary>Last day on which this version governs, as an ISO day; empty while it is in force.</summary>
+    public string Until { get; init; } = "";
+
+    /// <summary>How sure.</summary>
+    public Sure Sure { get; init; } = Sure.Read;
+}

@@ -1,0 +1,162 @@
+using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>The stop payment notice on private work, to the owner and to a construction lender (Civ. Code §§ 8500-8560).</summary>
+public static class PrivateStopPayment
+{
+    private const string SameTime = "Civ. Code § 8508(b)";
+
+    /// <summary>All findings of the remedy.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Waterfall demand, OpenDays calendar)
+    {
+        var toOwner = ToOwner(facts, reach, notice);
+        var toLender = ToLender(facts, notice);
+        yield return LastDayToGive(facts, toOwner, toLender, lastDay, calendar);
+        yield return toOwner;
+        if (toLender is not null)
+            yield return toLender;
+        yield return Amount(facts, demand);
+        foreach (var finding in StopPaymentDays.ActionWindow(facts, lastDay.Readings, lastDay.EndKnown, lastDay.EndFirm, StopPaymentDays.Private, calendar))
+            yield return finding;
+    }
+
+    /// <summary>It is given before the claimant's own time to record a claim of lien ends; it may be given before work ceases.</summary>
+    [Rule("Civ. Code § 8508(b)")]
+    private static Finding LastDayToGive(FactsAsOf facts, Finding toOwner, Finding? toLender, LastDay lastDay, OpenDays calendar)
+    {
+        var why = new List<Reason>
+        {
+            Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends; it need not wait until work has ceased."),
+        };
+        why.AddRange(lastDay.Why);
+        var given = StopPaymentDays.FirstGiven(facts, out var notice);
+        if (notice is not null)
+            why.Add(Reason.Of(SameTime, $"Stop payment notice given {given!.Value}.", [notice]));
+        Standing standing;
+        if (toOwner.Standing == Standing.Lost && toLender is null or { Standing: Standing.Lost })
+            standing = Standing.Lost;
+        else if (!facts.HasFurnished)
+            standing = Standing.NotYet;
+        else if (lastDay.Readings.Count == 0)
+            standing = given is null ? Standing.Open : Standing.Kept;
+        else
+            standing = Deadline.StandingOf(facts.AsOf, lastDay.Readings, given, lastDay.EndFirm);
+        return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", standing, lastDay.Readings, calendar, why, lastDay.EndKnown);
+    }
+
+    /// <summary>To the owner: everyone with a lien right except a direct contractor.</summary>
+    [Rule("Civ. Code § 8520(a)")]
+    [Rule("Civ. Code § 8522")]
+    [Rule("Civ. Code § 8508(a)")]
+    private static Finding ToOwner(FactsAsOf facts, Reach reach, Finding notice)
+    {
+        if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
+        {
+            return To("owner", "Stop payment notice to the owner", Standing.Lost,
+                Reason.Of("Civ. Code § 8520(a)", $"A direct contractor gives no stop payment notice to the owner."));
+        }
+
+        var why = new List<Reason>
+        {
+            Reason.Of("Civ. Code § 8506(a)", $"Given to the owner or the owner's architect; the owner then withholds from the direct contractor enough to pay the claim as stated (Civ. Code § 8522(a))."),
+        };
+        if (facts.Job.Work.PaymentBond is { Recorded: not null })
+            why.Add(Reason.Of("Civ. Code § 8522(b)", $"A payment bond is recorded: the owner may decline to withhold, and then says so within 30 days and sends the bond."));
+        why.Add(Reason.Of("Civ. Code § 8520(b)", $"If the owner demands a stop payment notice, give it at once: who does not loses the lien. The Code sets no number of days."));
+        var standing = reach.Kind switch
+        {
+            ReachKind.NotGiven => notice.Standing,
+            ReachKind.Late => notice.Standing,
+            ReachKind.NoneDue or ReachKind.Whole => Given(facts, PartyCapacity.Owner) ? Standing.Kept : Standing.Open,
+            _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
+        };
+        if (reach.Kind == ReachKind.NotGiven)
+            why.Add(Reason.Of("Civ. Code § 8508(a)", $"It is valid only with the preliminary notice, which the file does not show.", [.. notice.Why]));
+        return To("owner", "Stop payment notice to the owner", standing, [.. why]);
+    }
+
+    /// <summary>To a construction lender: everyone, a direct contractor too, if preliminary notice reached that lender.</summary>
+    [Rule("Civ. Code § 8530")]
+    [Rule("Civ. Code § 8532")]
+    [Rule("Civ. Code § 8536")]
+    [Rule("Civ. Code § 8508(a)")]
+    private static Finding? ToLender(FactsAsOf facts, Finding notice)
+    {
+        var lenders = facts.Job.In(PartyCapacity.ConstructionLender).ToList();
+        if (lenders.Count == 0)
+            return null;
+        var why = new List<Reason>
+        {
+            Reason.Of("Civ. Code § 8506(b)", $"Effective only if given to the manager or another responsible person at the office or branch that holds the fund."),
+            Reason.Of("Civ. Code § 8532", $"With a bond of 125 percent of the claim the lender must withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped envelope (Civ. Code § 8538)."),
+        };
+        if (facts.Job.Work.PaymentBond is { Recorded: not null } && facts.Job.Claimant.Role != ClaimantRole.DirectContractor)
+            why.Add(Reason.Of("Civ. Code § 8536(b)", $"A payment bond is recorded: the lender may choose not to withhold even for a bonded notice, if the bond was recorded before it got any stop payment notice."));
+        var needed = facts.Job.Claimant.Role != ClaimantRole.Laborer;
+        var notices = facts.All<NoticeGiven>();
+        notices.RemoveAll(n => n.Notice != NoticeKind.Preliminary);
+        var unnoticed = needed ? lenders.Where(l => Giving.FirstGiven(notices, [l], out _) is null).ToList() : [];
+        Standing standing;
+        if (unnoticed.Count == 0)
+        {
+            standing = Given(facts, PartyCapacity.ConstructionLender) ? Standing.Kept : Standing.Open;
+        }
+        else
+        {
+            why.Add(Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {string.Join(", ", unnoticed.Select(l => l.Name))}; without it a stop payment notice to it fails (Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767; Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [.. notice.Why]));
+            standing = facts.All<FurnishingEnded>().Count > 0 && facts.LastFurnished is { } last && facts.AsOf > last.Latest.PlusDays(Reach.LookBackDays)
+                ? Standing.Lost
+                : Standing.InDoubt;
+            if (facts.All<NoticeGiven>().Any(n => n.Notice == NoticeKind.Preliminary && Reaches(facts, n, PartyCapacity.ConstructionLender)))
+                standing = Standing.InDoubt;
+        }
+
+        return To("lender", "Stop payment notice to the construction lender", standing, [.. why]);
+    }
+
+    private static bool Reaches(FactsAsOf facts, NoticeGiven notice, PartyCapacity capacity) =>
+        notice.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity);
+
+    private static bool Given(FactsAsOf facts, PartyCapacity capacity) =>
+        facts.All<StopPaymentGiven>().Any(g => g.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity));
+
+    private static Finding To(string whom, string title, Standing standing, params Reason[] why) => new()
+    {
+        Id = "stop-payment-notice." + whom,
+        Title = title,
+        Standing = standing,
+        Why = why,
+    };
+
+    /// <summary>Only what is due for work provided through the day of the notice; a false notice, or one for work not provided, forfeits the fund and the lien.</summary>
+    [Rule("Civ. Code § 8502(c)")]
+    [Rule("Civ. Code § 8504")]
+    [Rule("Civ. Code § 8510")]
+    private static Finding Amount(FactsAsOf facts, Waterfall demand)
+    {
+        var given = facts.All<StopPaymentGiven>();
+        var amount = given.Count > 0 && given[^1].Amount is { } claimed ? claimed : demand.Demand;
+        var why = new List<Reason>
+        {
+            Reason.Of("Civ. Code § 8502(c)", $"The notice may claim only what is due for work provided through its day: {demand.Demand} as of {facts.AsOf}. Work to come is never included (Civ. Code § 8504).", [.. given]),
+            Reason.Of("Civ. Code § 8510", $"The money may be freed by a bond of 125 percent of the amount claimed: {ReleaseBond.AmountFor(amount)}."),
+        };
+        if (given.Count > 0 && given[^1].Amount is { } stated && stated > demand.Demand)
+            why.Add(Reason.Of("Civ. Code § 8504", $"The notice claims {stated}, more than the {demand.Demand} that the file supports: if that is wilful, the fund and the lien are forfeited.", [given[^1]]));
+        return new Finding
+        {
+            Id = "stop-payment-notice.amount",
+            Title = "Stop payment notice: amount it can hold",
+            Standing = demand.Demand > 0 ? Standing.Open : Standing.NotYet,
+            Amount = demand.Demand,
+            Why = why,
+        };
+    }
+}

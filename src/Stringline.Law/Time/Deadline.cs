@@ -1,0 +1,119 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Time;
+
+/// <summary>Puts readings of a last day into a band with its act-by day.</summary>
+public static class Deadline
+{
+    /// <summary>
+    /// A reading of a deadline of the claimant's own. The roll of Code Civ. Proc. § 12a is shown beside it as an argument, never used.
+    /// </summary>
+    /// <param name="name">The reading.</param>
+    /// <param name="lastDay">The statutory last day.</param>
+    /// <param name="calendar">The calendar.</param>
+    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
+    [Rule("Code Civ. Proc. § 12b", Since = "1951-09-22")]
+    public static Reading Own(string name, LocalDate lastDay, OpenDays calendar)
+    {
+        var rolled = calendar.RollForward(lastDay);
+        return new Reading(name, lastDay, rolled == lastDay ? null : rolled);
+    }
+
+    /// <summary>
+    /// The readings of six months from a day: calendar months, and 182 days where that gives another day (Gov. Code §§ 6803, 6804;
+    /// Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892 differ).
+    /// </summary>
+    [Rule("Gov. Code § 6803", Since = "1943-01-01")]
+    [Rule("Gov. Code § 6804", Since = "1943-01-01")]
+    public static IEnumerable<Reading> SixMonths(string name, LocalDate trigger, OpenDays calendar)
+    {
+        var months = Period.AddMonths(trigger, 6);
+        var days = Period.LastDay(trigger, 182);
+        if (days != months)
+            yield return Own($"{name}, counted as 182 days", days, calendar);
+        yield return Own(name, months, calendar);
+    }
+
+    /// <summary>The day to plan on: the earliest reading's last day, moved back to a day that is open on every list.</summary>
+    /// <param name="readings">At least one reading, in any order.</param>
+    /// <param name="calendar">The calendar.</param>
+    [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
+    public static LocalDate ActBy(IReadOnlyList<Reading> readings, OpenDays calendar)
+    {
+        var earliest = readings[0].Day;
+        for (var i = 1; i < readings.Count; i++)
+            earliest = LocalDate.Min(earliest, readings[i].Day);
+        return calendar.LastOpenDayOnOrBefore(earliest);
+    }
+
+    /// <summary>Sorts readings by day, then by name, and drops a reading said twice.</summary>
+    public static List<Reading> Sorted(IEnumerable<Reading> readings)
+    {
+        var sorted = new List<Reading>();
+        foreach (var reading in readings)
+        {
+            if (!sorted.Contains(reading))
+                sorted.Add(reading);
+        }
+
+        sorted.Sort(static (a, b) => a.Day != b.Day ? a.Day.CompareTo(b.Day) : string.CompareOrdinal(a.Name, b.Name));
+        return sorted;
+    }
+
+    /// <summary>The band over sorted readings.</summary>
+    /// <param name="sorted">Readings, earliest first; not empty.</param>
+    /// <param name="endKnown">False where, on some reading, the time has not begun to run and no end is known.</param>
+    public static Band Band(IReadOnlyList<Reading> sorted, bool endKnown = true) =>
+        new(sorted[0], endKnown ? sorted[^1] : null);
+
+    /// <summary>A finding of the claimant's own deadline, with its band and act-by day.</summary>
+    /// <param name="id">Stable id.</param>
+    /// <param name="title">What it is, in words.</param>
+    /// <param name="standing">Where it stands.</param>
+    /// <param name="readings">Readings of the last day; may be empty.</param>
+    /// <param name="calendar">The calendar.</param>
+    /// <param name="why">The reasons.</param>
+    /// <param name="endKnown">False where, on some reading, no end is known.</param>
+    /// <param name="questions">What the file does not answer.</param>
+    public static Finding Finding(
+        string id, string title, Standing standing, IEnumerable<Reading> readings, OpenDays calendar,
+        IReadOnlyList<Reason> why, bool endKnown = true, IReadOnlyList<Question>? questions = null)
+    {
+        var sorted = Sorted(readings);
+        return new Finding
+        {
+            Id = id,
+            Title = title,
+            Standing = standing,
+            IsDeadline = true,
+            Readings = sorted,
+            Band = sorted.Count == 0 ? null : Band(sorted, endKnown),
+            ActBy = sorted.Count == 0 ? null : ActBy(sorted, calendar),
+            Why = why,
+            Questions = questions ?? [],
+        };
+    }
+
+    /// <summary>Where a deadline of the claimant's own stands.</summary>
+    /// <param name="asOf">The day of asking.</param>
+    /// <param name="readings">Readings of the last day; not empty, in any order.</param>
+    /// <param name="done">The day on which the act was done; null where it was not.</param>
+    /// <param name="endFirm">Whether an uncontested reading carries the latest end: only then can it be lost.</param>
+    public static Standing StandingOf(LocalDate asOf, IReadOnlyList<Reading> readings, Days? done, bool endFirm = true)
+    {
+        var earliest = readings.Min(r => r.Day);
+        if (done is { } day)
+        {
+            if (day.Latest <= earliest)
+                return Standing.Kept;
+            return endFirm && IsPast(day.Earliest, readings) ? Standing.Lost : Standing.InDoubt;
+        }
+
+        if (asOf <= earliest)
+            return Standing.Open;
+        return endFirm && IsPast(asOf, readings) ? Standing.Lost : Standing.InDoubt;
+    }
+
+    /// <summary>Whether a day is past every reading, the argument for a roll included.</summary>
+    public static bool IsPast(LocalDate day, IReadOnlyList<Reading> readings) => readings.All(r => day > (r.Rolled ?? r.Day));
+}

@@ -33,14 +33,14 @@ internal static class AssessmentText
     private static void Table(StringBuilder page, IReadOnlyList<Finding> findings)
     {
         page.Heading("Where things stand");
-        page.Row(("What", TitleWidth), ("Standing", StandingWidth), ("Act by", DayWidth), ("Day, or band of days", BandWidth));
+        page.Row(new("What", TitleWidth), new("Standing", StandingWidth), new("Act by", DayWidth), new("Day, or band of days", BandWidth));
         foreach (var finding in findings)
         {
             page.Row(
-                (finding.Title, TitleWidth),
-                (finding.Standing.Word(), StandingWidth),
-                (finding.ActBy is { } day ? LawText.Day(day) : "", DayWidth),
-                (Span(finding), BandWidth));
+                new(finding.Title, TitleWidth),
+                new(finding.Standing.Word(), StandingWidth),
+                new(finding.ActBy is { } day ? LawText.Day(day) : "", DayWidth),
+                new(Span(finding), BandWidth));
         }
     }
 
@@ -70,9 +70,9 @@ internal static class AssessmentText
     }
 
     private static void Money(StringBuilder page, string title, decimal dollars, string grounds) => page.Row(
-        (title, StepWidth),
-        (LawText.Money(dollars), -MoneyWidth),
-        (grounds, Layout.Width - StepWidth - MoneyWidth - 4));
+        new(title, StepWidth),
+        new(LawText.Money(dollars), MoneyWidth, FlushRight: true),
+        new(grounds, Layout.Width - StepWidth - MoneyWidth - 4));
 
     private static void Questions(StringBuilder page, IReadOnlyList<Finding> findings)
     {

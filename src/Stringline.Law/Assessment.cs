@@ -1,16 +1,20 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
+using Stringline.Law.DesignLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.FederalWork;
 using Stringline.Law.Licence;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PaymentBond;
+using Stringline.Law.Plan;
 using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PromptPayment;
 using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
+using Stringline.Law.Waiver;
 
 namespace Stringline.Law;
 
@@ -43,10 +47,11 @@ public sealed record Assessment
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
     /// <param name="calendar">The days on which offices and courts are closed.</param>
-    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar)
+    /// <param name="plan">What a plan reckons with; null for the defaults.</param>
+    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
     {
         var facts = new FactsAsOf(job, asOf);
-        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar) : PrivateWork(facts, calendar);
+        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
     }
 
     private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar)
@@ -62,13 +67,13 @@ public sealed record Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = findings,
+            Findings = Numbered(findings),
             Amount = amount,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
 
-    private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar)
+    private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar, PlanSettings plan)
     {
         var licence = LicenceGate.Assess(facts);
         var reach = PreliminaryNoticeDays.ReachOf(facts, calendar);
@@ -78,7 +83,7 @@ public sealed record Assessment
         var firstDay = FirstDay.Of(facts, completion);
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var action = ActionDays.Finding(facts, firstDay, calendar);
         var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);
@@ -89,6 +94,10 @@ public sealed record Assessment
         findings.Add(CompletionDay.Finding(facts, completion));
         findings.Add(first);
         findings.Add(last);
+        findings.AddRange(BackPlan.Findings(last, facts.AsOf, plan, calendar));
+        if (IndexWatch.Finding(facts, last, plan, calendar) is { } watch)
+            findings.Add(watch);
+        findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
         findings.AddRange(Credit.Findings(facts, firstDay, completion, calendar));
         findings.AddRange(AfterFiling.Findings(facts, calendar));
@@ -96,15 +105,36 @@ public sealed record Assessment
         findings.AddRange(Release.Findings(facts, firstDay, action, amount, calendar));
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
+        findings.AddRange(WaiverFindings.Of(facts, amount));
+        findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
+        if (RetentionCap.Finding(facts) is { } cap)
+            findings.Add(cap);
+        findings.AddRange(StopWork.Findings(facts, calendar));
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = findings,
+            Findings = Numbered(findings),
             Amount = amount,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
+    }
+
+    // A second finding of one kind, such as a second payment due, gets a number of its own, so that an id names one finding.
+    private static List<Finding> Numbered(List<Finding> findings)
+    {
+        var met = new Dictionary<string, int>(findings.Count);
+        for (var i = 0; i < findings.Count; i++)
+        {
+            var id = findings[i].Id;
+            met[id] = met.TryGetValue(id, out var before) ? before + 1 : 1;
+            if (met[id] > 1)
+                findings[i] = findings[i] with { Id = $"{id}.{met[id]}" };
+        }
+
+        return findings;
     }
 }

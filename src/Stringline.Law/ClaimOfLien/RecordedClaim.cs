@@ -27,7 +27,7 @@ public static class RecordedClaim
 
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, IReadOnlyList<Question> whatWouldNarrow, OpenDays calendar)
     {
         var counts = ThatCounts(facts, firstDay);
         var why = new List<Reason>();
@@ -45,7 +45,7 @@ public static class RecordedClaim
         if (lastDay.Readings.Count == 0)
             why.Add(Reason.Of("Civ. Code § 8414(b)", $"The work is not complete on any reading, so the time to record does not run yet."));
         return Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown);
+            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown, whatWouldNarrow);
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)

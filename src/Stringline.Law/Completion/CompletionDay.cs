@@ -134,7 +134,7 @@ public static class CompletionDay
     {
         foreach (var notice in notices)
         {
-            if (notice.Entry.Notice != OwnerNotice.Cessation)
+            if (notice.Entry.Notice != OwnerNotice.Cessation || !notice.IsForWholeWork)
                 continue;
             var verdict = notice.CessationIsEffective(stops, out var why);
             if (verdict == Verdict.No)
@@ -155,7 +155,7 @@ public static class CompletionDay
     {
         foreach (var notice in notices)
         {
-            if (notice.Entry.Notice != OwnerNotice.Completion)
+            if (notice.Entry.Notice != OwnerNotice.Completion || !notice.IsForWholeWork)
                 continue;
             var states = notice.Entry.States is { } day
                 ? new Days(day, day)

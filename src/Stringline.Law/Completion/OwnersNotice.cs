@@ -29,7 +29,7 @@ public sealed class OwnersNotice
         Recorded = recorded;
         this.facts = facts;
         this.calendar = calendar;
-        (ReachesClaimant, ReachWhy) = CopyGiven();
+        (ReachesClaimant, ReachWhy) = AppliesToContract() is { } other ? other : CopyGiven();
     }
 
     /// <summary>The entry.</summary>
@@ -56,6 +56,9 @@ public sealed class OwnersNotice
 
         return notices;
     }
+
+    /// <summary>Whether it is for the whole work, and not for one of several direct contracts only (Civ. Code § 8186).</summary>
+    public bool IsForWholeWork => Entry.ContractOf is null;
 
     /// <summary>In words.</summary>
     public string Words => Entry.Notice == OwnerNotice.Completion ? "notice of completion" : "notice of cessation";
@@ -121,6 +124,20 @@ public sealed class OwnersNotice
 
         why = Reason.Of("Civ. Code § 8188(a)", $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]);
         return Verdict.Open;
+    }
+
+    /// <summary>
+    /// A notice for one of several direct contracts shortens the time of those under that contract only. Null where it may count
+    /// against this claimant and the copy decides.
+    /// </summary>
+    [Rule("Civ. Code § 8186", Sure = Sure.OurReading)]
+    private (Verdict Verdict, Reason Why)? AppliesToContract()
+    {
+        if (IsForWholeWork || facts.Job.Claimant.HiredBy == Entry.ContractOf)
+            return null;
+        if (facts.Hirer is { Capacity: PartyCapacity.DirectContractor })
+            return (Verdict.No, Reason.NotApplied("Civ. Code § 8186", $"The {Words} is for one direct contract only, and the claimant works under another: it does not shorten this claimant's time.", Entry));
+        return (Verdict.Open, Reason.Of("Civ. Code § 8186", $"The {Words} is for one direct contract only; whether the claimant works under it is open.", [Entry]));
     }
 
     /// <summary>

@@ -13,6 +13,15 @@ public abstract record Entry
     /// <summary>When it happened; for a span of work, its first day.</summary>
     public required DayFact On { get; init; }
 
+    /// <summary>Name by which a later entry may replace this one; unique in the file.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>The <see cref="Id"/> of the entry that this one replaces; nothing is erased, the older one just counts no more.</summary>
+    public string? Supersedes { get; init; }
+
+    /// <summary>The day on which the claimant learned it; null: on the day it happened.</summary>
+    public LocalDate? Learned { get; init; }
+
     /// <summary>The entry's JSON path in the file, such as <c>entries[3]</c>.</summary>
     public string Path => $"entries[{Index}]";
 }
@@ -212,6 +221,9 @@ public sealed record OwnerRecorded : Entry
 
     /// <summary>The day of completion (or on which labor ceased) that it states.</summary>
     public LocalDate? States { get; init; }
+
+    /// <summary>The party id of the direct contractor for whose contract alone it was recorded (Civ. Code § 8186); null for the whole work.</summary>
+    public string? ContractOf { get; init; }
 }
 
 /// <summary>We received the owner's copy of the recorded notice (Civ. Code § 8190).</summary>
@@ -257,6 +269,9 @@ public sealed record Waived : Entry
 
     /// <summary>The day the described payment cleared; null while it has not.</summary>
     public LocalDate? PaymentCleared { get; init; }
+
+    /// <summary>False where the paper does not follow the statutory form; null where the file does not say.</summary>
+    public bool? InStatutoryForm { get; init; }
 }
 
 /// <summary>A copy of the claim of lien was served (Civ. Code § 8416(c)).</summary>
@@ -352,3 +367,89 @@ public sealed record BondNoticeGiven : Entry
     /// <summary>Party ids to whom it was given.</summary>
     public required IReadOnlyList<string> To { get; init; }
 }
+
+/// <summary>An entry made by mistake is taken back: it names it in <see cref="Entry.Supersedes"/> and says nothing else.</summary>
+public sealed record Withdrawn : Entry;
+
+/// <summary>The county index was searched for the owner's notices and nothing unknown was found.</summary>
+public sealed record IndexSearched : Entry;
+
+/// <summary>Retention withheld from the claimant.</summary>
+public sealed record Retained : Entry
+{
+    /// <summary>Dollars and cents, positive.</summary>
+    public required decimal Amount { get; init; }
+}
+
+/// <summary>The claimant gave a notice demanding payment due under its contract (Civ. Code § 8800).</summary>
+public sealed record PaymentDemanded : Entry
+{
+    /// <summary>Dollars and cents demanded, positive.</summary>
+    public required decimal Amount { get; init; }
+}
+
+/// <summary>Which money the hirer received.</summary>
+public enum PaymentOf
+{
+    /// <summary>A progress payment.</summary>
+    Progress,
+
+    /// <summary>Retention.</summary>
+    Retention,
+}
+
+/// <summary>The one who hired the claimant was paid for the claimant's work.</summary>
+public sealed record HirerPaid : Entry
+{
+    /// <summary>The claimant's share of it, dollars and cents, positive.</summary>
+    public required decimal Amount { get; init; }
+
+    /// <summary>Progress payment or retention.</summary>
+    public required PaymentOf Of { get; init; }
+}
+
+/// <summary>An amount that the payer disputes in good faith.</summary>
+public sealed record Disputed : Entry
+{
+    /// <summary>Dollars and cents in dispute, positive.</summary>
+    public required decimal Amount { get; init; }
+
+    /// <summary>What about.</summary>
+    public string? Text { get; init; }
+}
+
+/// <summary>A claim of lien of someone working under the claimant's own contract (Civ. Code § 8434).</summary>
+public sealed record LowerTierClaim : Entry
+{
+    /// <summary>Dollars and cents claimed, positive.</summary>
+    public required decimal Amount { get; init; }
+
+    /// <summary>By whom.</summary>
+    public string? By { get; init; }
+}
+
+/// <summary>An owner who did not contract for the work gave notice of nonresponsibility (Civ. Code § 8444); <see cref="Entry.On"/> is the day it was recorded.</summary>
+public sealed record NonresponsibilityRecorded : Entry
+{
+    /// <summary>The day it was posted at the site, if known.</summary>
+    public LocalDate? Posted { get; init; }
+
+    /// <summary>The day on which that owner learned of the work, if known.</summary>
+    public LocalDate? Knew { get; init; }
+
+    /// <summary>Whether the lease in effect makes the tenant do the work; null where the file does not say.</summary>
+    public bool? LeaseRequiresWork { get; init; }
+}
+
+/// <summary>The claimant sent a claim under Civ. Code § 8850 by registered or certified mail.</summary>
+public sealed record DisputeClaimSent : Entry
+{
+    /// <summary>Dollars and cents claimed, if money.</summary>
+    public decimal? Amount { get; init; }
+
+    /// <summary>The day the owner received it, if known.</summary>
+    public LocalDate? Received { get; init; }
+}
+
+/// <summary>The claimant knew, or had reason to know, that the work will not be commenced (Civ. Code § 8312).</summary>
+public sealed record WorkWillNotCommence : Entry;

@@ -3,7 +3,7 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Facts;
 
 /// <summary>
-/// A job file as it stands on a day: the entries that can have happened by then, sorted by kind and day so that the
+/// A job file as it was known on a day: the entries that can have happened and were learned by then, sorted by kind and day so that the
 /// order in which the file lists them carries no meaning.
 /// </summary>
 public sealed class FactsAsOf
@@ -18,17 +18,33 @@ public sealed class FactsAsOf
         var known = new List<Entry>(job.Entries.Count);
         foreach (var entry in job.Entries)
         {
-            if (entry.On.Earliest > asOf)
+            if (entry.On.Earliest > asOf || entry.Learned > asOf)
                 leftOut.Add(entry);
             else
                 known.Add(entry);
         }
+
+        DropSuperseded(known);
 
         known.Sort(ByDay);
         Known = known;
         Furnished = All<Furnished>();
         FirstFurnished = Ends(first: true);
         LastFurnished = Ends(first: false);
+    }
+
+    // An entry replaced by one that was known by then counts no more; the replacement says all that is left of it.
+    private static void DropSuperseded(List<Entry> known)
+    {
+        HashSet<string>? replaced = null;
+        foreach (var entry in known)
+        {
+            if (entry.Supersedes is { } id)
+                (replaced ??= []).Add(id);
+        }
+
+        if (replaced is not null)
+            known.RemoveAll(e => e is Withdrawn || (e.Id is { } id && replaced.Contains(id)));
     }
 
     private readonly List<Entry> leftOut = [];

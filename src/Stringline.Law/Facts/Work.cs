@@ -52,6 +52,24 @@ public sealed record Work
 
     /// <summary>The day the whole work commenced at the site, if known.</summary>
     public LocalDate? Commenced { get; init; }
+
+    /// <summary>Whether two or more direct contracts, each for a portion, make up the work (Civ. Code § 8186); null where the file does not say.</summary>
+    public bool? SeveralDirectContracts { get; init; }
+
+    /// <summary>The number of separate residential structures, each a work of its own (Civ. Code § 8448); null where the file does not say.</summary>
+    public int? ResidentialStructures { get; init; }
+
+    /// <summary>Whether the work is on a condominium or other common interest development; null where the file does not say.</summary>
+    public bool? CommonInterest { get; init; }
+
+    /// <summary>Whether the claimant's work is site improvement under a direct contract of its own (Civ. Code § 8454); null where the file does not say.</summary>
+    public bool? SiteImprovement { get; init; }
+
+    /// <summary>Whether the one who contracted for the work is a tenant or other holder of less than the fee (Civ. Code § 8442); null where the file does not say.</summary>
+    public bool? OrderedByTenant { get; init; }
+
+    /// <summary>Whether the building is residential, not mixed-use and not over four stories (Civ. Code §§ 8811, 8850); null where the file does not say.</summary>
+    public bool? LowRiseResidential { get; init; }
 }
 
 /// <summary>The site (Civ. Code § 8040): the real property on which the work is.</summary>

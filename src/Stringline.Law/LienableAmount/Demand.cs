@@ -19,7 +19,8 @@ public static class Demand
         var straddling = work.TakeOffOutsideReach(reach, steps);
         var charges = Charges(facts);
         var application = Receive(facts, [.. work.Items, .. charges], steps);
-        var released = Released.TakeOff(facts, work.Items, steps);
+        var waivers = Released.TakeOff(facts, work.Items, steps);
+        var released = waivers.Where(w => w.Binds).Select(w => w.Released).DefaultIfEmpty(0m).Max();
         LeaveOutCharges(facts, charges, steps);
         if (application.Excess > 0)
         {
@@ -28,7 +29,7 @@ public static class Demand
         }
 
         var demand = work.Items.Where(i => i.Secured).Sum(i => i.Unpaid) - released;
-        return new Waterfall(demand, steps, charges.Sum(c => c.Value), straddling);
+        return new Waterfall(demand, steps, charges.Sum(c => c.Value), straddling) { Waivers = waivers };
     }
 
     private static List<Obligation> Charges(FactsAsOf facts) =>

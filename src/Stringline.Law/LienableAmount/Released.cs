@@ -6,9 +6,9 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>What the claimant's own waivers and releases take out of the claim (Civ. Code §§ 8132-8138).</summary>
 internal static class Released
 {
-    /// <summary>Whether a waiver binds on a day: an unconditional one on signing, a conditional one once its payment has cleared.</summary>
+    /// <summary>Whether a waiver binds on a day: an unconditional one on signing, a conditional one once its payment has cleared; neither if it does not follow the form.</summary>
     [Rule("Civ. Code § 8124")]
-    public static bool Binds(Waived waiver, LocalDate asOf) => waiver.Form switch
+    public static bool Binds(Waived waiver, LocalDate asOf) => waiver.InStatutoryForm != false && waiver.Form switch
     {
         WaiverForm.UnconditionalProgress or WaiverForm.UnconditionalFinal => true,
         WaiverForm.ConditionalProgress or WaiverForm.ConditionalFinal => waiver.PaymentCleared is { } cleared && cleared <= asOf,
@@ -34,29 +34,46 @@ internal static class Released
     [Rule("Civ. Code § 8134")]
     [Rule("Civ. Code § 8136")]
     [Rule("Civ. Code § 8138")]
-    public static decimal TakeOff(FactsAsOf facts, List<Obligation> items, List<WaterfallStep> steps)
+    public static IReadOnlyList<WaiverEffect> TakeOff(FactsAsOf facts, List<Obligation> items, List<WaterfallStep> steps)
     {
-        decimal most = 0;
+        var effects = new List<WaiverEffect>();
         var why = new List<Reason>();
+        decimal most = 0;
         foreach (var waiver in facts.All<Waived>())
         {
             var section = Section(waiver.Form);
-            if (!Binds(waiver, facts.AsOf))
+            var unpaid = items.Where(i => i.Secured && IsReleased(waiver, i)).Sum(i => i.Unpaid);
+            var kept = Math.Min(unpaid, (waiver.Excepted ?? 0) + RetentionKept(facts, waiver));
+            var effect = new WaiverEffect(waiver, Binds(waiver, facts.AsOf), unpaid, kept);
+            effects.Add(effect);
+            if (!effect.Binds)
             {
-                why.Add(Reason.NotApplied(section, $"The conditional waiver and release does not bind: the file shows no cleared payment.", waiver));
+                why.Add(waiver.InStatutoryForm == false
+                    ? Reason.NotApplied("Civ. Code § 8124(a)", $"The paper does not follow the statutory form and releases nothing.", waiver)
+                    : Reason.NotApplied(section, $"The conditional waiver and release does not bind: the file shows no cleared payment.", waiver));
                 continue;
             }
 
-            var unpaid = items.Where(i => i.Secured && IsReleased(waiver, i)).Sum(i => i.Unpaid);
-            var released = Math.Max(0, unpaid - (waiver.Excepted ?? 0));
-            most = Math.Max(most, released);
-            why.Add(Reason.Of(section, $"The waiver and release binds; {unpaid} of the work it reaches is unpaid and {waiver.Excepted ?? 0m} is excepted: {released} is released.", [waiver]));
+            most = Math.Max(most, effect.Released);
+            why.Add(Reason.Of(section, $"The waiver and release binds; {unpaid} of the work it reaches is unpaid and {kept} of that is kept: {effect.Released} is released.", [waiver]));
         }
 
         if (why.Count > 0)
             steps.Add(new WaterfallStep("waived", "Released by waiver", -most, Reason.Of("Civ. Code § 8124", $"Rights that the claimant has released: {most}.", [.. why])));
-        return most;
+        return effects;
     }
+
+    /// <summary>A progress form keeps retention; a final form does not.</summary>
+    [Rule("Civ. Code § 8132")]
+    [Rule("Civ. Code § 8134")]
+    private static decimal RetentionKept(FactsAsOf facts, Waived waiver) => waiver.Form switch
+    {
+        WaiverForm.ConditionalProgress or WaiverForm.UnconditionalProgress => facts.All<Retained>()
+            .Where(r => waiver.Through is not { } through || r.On.Latest <= through)
+            .Sum(r => r.Amount),
+        WaiverForm.ConditionalFinal or WaiverForm.UnconditionalFinal => 0m,
+        _ => throw new InvalidOperationException($"No such form: {waiver.Form}."),
+    };
 
     // Work on a day in doubt, or over days on both sides of the through date, counts as released: the safer side.
     private static bool IsReleased(Waived waiver, Obligation item) => waiver.Form switch

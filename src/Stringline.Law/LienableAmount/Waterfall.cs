@@ -7,7 +7,22 @@ namespace Stringline.Law.LienableAmount;
 /// <param name="Steps">The steps, in order.</param>
 /// <param name="LeftOut">What was billed but may not be claimed, dollars and cents.</param>
 /// <param name="InDoubt">Dollars and cents that are left out only because a day is in doubt, or because one entry lies on both sides of a line.</param>
-public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut, decimal InDoubt = 0m);
+public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut, decimal InDoubt = 0m)
+{
+    /// <summary>What each waiver and release of the file does to the demand, by the day it was signed.</summary>
+    public IReadOnlyList<WaiverEffect> Waivers { get; init; } = [];
+}
+
+/// <summary>What one waiver and release does to the demand.</summary>
+/// <param name="Waiver">The paper.</param>
+/// <param name="Binds">Whether it binds on the day of asking.</param>
+/// <param name="Reached">Unpaid dollars and cents of the work it reaches.</param>
+/// <param name="Kept">What of that its exceptions keep alive.</param>
+public sealed record WaiverEffect(Facts.Waived Waiver, bool Binds, decimal Reached, decimal Kept)
+{
+    /// <summary>What it releases, or would release once it binds.</summary>
+    public decimal Released => Reached - Kept;
+}
 
 /// <summary>One step of the waterfall.</summary>
 /// <param name="Id">Stable id: agreed-price, changes, beyond-price, not-furnished, reasonable-value, outside-reach, paid, credited, paid-elsewhere, waived, charges-left-out, overpaid.</param>

@@ -179,6 +179,7 @@ public static class PreliminaryNoticeDays
                 why.Add(Reason.NotApplied("Civ. Code § 8110", $"A notice sent by first-class mail with a certificate of mailing counts for nothing here: registered, certified or express mail or an overnight carrier is needed.", notice));
         }
 
+        why.AddRange(Proof.Alarms(facts, notices));
         if (reach.Kind == ReachKind.Late)
         {
             why.Add(Reason.Of(TwentyDays, $"Later than the twentieth day: work furnished before {reach.From!.Value.Latest} is out of reach."));
@@ -203,6 +204,8 @@ public static class PreliminaryNoticeDays
             questions.Add(new Question("On which day did the claimant first furnish work?"));
         if (facts.Job.Claimant.Role == ClaimantRole.DesignProfessional && facts.Job.Work.Commenced is null && reach.Kind == ReachKind.Late)
             questions.Add(new Question("On which day did the work commence at the site? A design professional's notice within 20 days after it covers all services (add work.commenced)."));
+        if (facts.Hirer is { Capacity: PartyCapacity.Subcontractor })
+            questions.Add(new Question("Did the claimant work under contracts with more than one subcontractor? Each needs a notice of its own (Civ. Code § 8206(b)); keep a job file for each."));
         if (facts.HiredByOwner && !facts.Job.In(PartyCapacity.ConstructionLender).Any())
             questions.Add(new Question("Is there a construction lender? Notice would be due to it (look for a construction deed of trust and on the building permit)."));
         return questions;

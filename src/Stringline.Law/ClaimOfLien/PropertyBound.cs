@@ -1,0 +1,115 @@
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.ClaimOfLien;
+
+/// <summary>What property a claim binds, and for how much of it it can be enforced (Civ. Code §§ 8434, 8440-8448, 8186, 8454).</summary>
+public static class PropertyBound
+{
+    /// <summary>Days from knowledge within which notice of nonresponsibility is both posted and recorded.</summary>
+    public const int NonresponsibilityDays = 10;
+
+    /// <summary>The findings <c>lien-right.property</c> and, for contractors, <c>claim-of-lien.enforceable</c>.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, Waterfall demand, OpenDays calendar)
+    {
+        yield return Property(facts, calendar);
+        if (Enforceable(facts, demand) is { } enforceable)
+            yield return enforceable;
+    }
+
+    [Rule("Civ. Code § 8440")]
+    [Rule("Civ. Code § 8442")]
+    [Rule("Civ. Code § 8448")]
+    [Rule("Civ. Code § 8446")]
+    [Rule("Civ. Code § 8454")]
+    [Rule("Civ. Code § 4615", Sure = Sure.FromMemory)]
+    private static Finding Property(FactsAsOf facts, OpenDays calendar)
+    {
+        var work = facts.Job.Work;
+        var why = new List<Reason> { Reason.Of("Civ. Code § 8440", $"The lien reaches the work of improvement, the land under it and the space needed to use it.") };
+        var questions = new List<Question>();
+        var standing = Standing.Open;
+        if (work.OrderedByTenant == true)
+        {
+            why.Add(Reason.Of("Civ. Code § 8442", $"A tenant contracted for the work: its leasehold is bound; the landlord's fee too if the work was done with the landlord's knowledge and no good notice of nonresponsibility was given."));
+            standing = Nonresponsibility(facts, calendar, why, questions);
+        }
+        else if (work.OrderedByTenant is null)
+        {
+            why.Add(Reason.Of("Civ. Code § 8442(a)", $"Assumed: the owner in the file holds the fee and contracted for the work."));
+            questions.Add(new Question("Did a tenant or other holder of less than the fee contract for the work? (work.orderedByTenant)"));
+        }
+
+        var residential = work.Use is WorkUse.Residential or WorkUse.OwnerOccupiedOneToFour;
+        if (work.ResidentialStructures > 1)
+            why.Add(Reason.Of("Civ. Code § 8448", $"Each of the {work.ResidentialStructures.Value} residential structures is a work of its own and completes alone; the completion in this file is taken to be that of the structure claimed on, and material that cannot be told apart is split under Civ. Code § 8446."));
+        else if (residential && work.ResidentialStructures is null)
+            questions.Add(new Question("How many separate residential structures does the job have? Each completes alone (work.residentialStructures)."));
+        if (work.CommonInterest == true)
+            why.Add(Reason.Of("Civ. Code § 4615", $"In a condominium or other common interest development an owner's unit is bound only for work that owner agreed to, or that the association authorized on common area; one owner may free a unit by paying its share. The association may be served (Civ. Code § 8119)."));
+        else if (residential && work.CommonInterest is null)
+            questions.Add(new Question("Is it a condominium or other common interest development? (work.commonInterest)"));
+        if (work.SiteImprovement == true)
+            why.Add(Reason.Of("Civ. Code § 8454", $"Site improvement under a direct contract of its own is a separate work of improvement; completion in this file is taken to be that of the site improvement."));
+        if (work.SeveralDirectContracts == true)
+            why.Add(Reason.Of("Civ. Code § 8186", $"With several direct contracts the owner may record a notice of completion for one of them; it shortens the time of those under that contract only. The 90 days still run from completion of the whole work (our reading)."));
+        else if (work.SeveralDirectContracts is null && facts.All<OwnerRecorded>().Count > 0)
+            questions.Add(new Question("Does the recorded notice speak of one direct contract only? (owner-recorded.contractOf, work.severalDirectContracts)"));
+        return new Finding { Id = "lien-right.property", Title = "Property the lien reaches", Standing = standing, Why = why, Questions = questions };
+    }
+
+    /// <summary>Good only if both posted and recorded within 10 days of knowledge; it does not shield an owner whose lease makes the tenant build (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).</summary>
+    [Rule("Civ. Code § 8444")]
+    private static Standing Nonresponsibility(FactsAsOf facts, OpenDays calendar, List<Reason> why, List<Question> questions)
+    {
+        var notices = facts.All<NonresponsibilityRecorded>();
+        if (notices.Count == 0)
+            return Standing.Open;
+        var notice = notices[0];
+        if (Days.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
+        {
+            why.Add(Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within 10 days of knowledge is open.", [notice]));
+            questions.Add(new Question("When did the landlord learn of the work, and when was the notice posted?"));
+            return Standing.InDoubt;
+        }
+
+        var last = calendar.RollForwardOnAnyList(Period.LastDay(knew, NonresponsibilityDays));
+        if (posted > last || recorded.Earliest > last)
+        {
+            why.Add(Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, not both by {last}: no effect.", notice));
+            return Standing.Open;
+        }
+
+        if (notice.LeaseRequiresWork != false)
+        {
+            why.Add(Reason.Of("Civ. Code § 8444", $"Posted and recorded in time; but it does not shield an owner whose lease in effect makes the tenant do the work (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).", [notice]));
+            if (notice.LeaseRequiresWork is null)
+                questions.Add(new Question("Does the lease require the tenant to do this work?"));
+            return Standing.InDoubt;
+        }
+
+        why.Add(Reason.Of("Civ. Code § 8444", $"A good notice of nonresponsibility was posted and recorded by {last}: the fee is not bound, the leasehold is.", [notice]));
+        return Standing.Narrowed;
+    }
+
+    /// <summary>A contractor enforces only what is due less the lien claims of those under its own contract; the recorded figure may be higher.</summary>
+    [Rule("Civ. Code § 8434")]
+    private static Finding? Enforceable(FactsAsOf facts, Waterfall demand)
+    {
+        if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
+            return null;
+        var lower = facts.All<LowerTierClaim>();
+        var claims = lower.Sum(c => c.Amount);
+        return new Finding
+        {
+            Id = "claim-of-lien.enforceable",
+            Title = "Of the demand, enforceable net of lower tiers",
+            Standing = Standing.Open,
+            Amount = Math.Max(0, demand.Demand - claims),
+            Why = [Reason.Of("Civ. Code § 8434", $"The demand of {demand.Demand} less lien claims of {claims} within the claimant's own contract.", [.. lower])],
+            Questions = lower.Count == 0 ? [new Question("Has anyone under the claimant's own contract claimed a lien? (lower-tier-claim)")] : [],
+        };
+    }
+}

@@ -1,0 +1,59 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.ClaimOfLien;
+
+/// <summary>
+/// The facts that, if known, would narrow the band of the last day to record, by how many days each moves it. Each is found by
+/// asking again with the doubt settled, not by a guess.
+/// </summary>
+public static class WhatWouldNarrow
+{
+    /// <summary>The questions, the one that moves most first; empty where the band is one day.</summary>
+    public static IReadOnlyList<Question> Questions(
+        FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, LastDay lastDay, OpenDays calendar)
+    {
+        if (lastDay.Readings.Count < 2)
+            return [];
+        var questions = new List<Question>();
+        void Ask(FormattableString text, LastDay settled)
+        {
+            if (Moved(lastDay, settled) is var days and > 0)
+                questions.Add(new Question(text.ToString(LawText.Instance), Days: days));
+        }
+
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness != Firmness.Certain && completion.Open.Count > 1)
+                Ask($"Can «{reading.Name}» ({reading.On.Earliest}) be ruled out?", Without(reading, facts, completion, notices, calendar));
+            if (!reading.On.IsExact)
+                Ask($"On which day exactly was «{reading.Name}», {reading.On}?", On(reading, reading.On.Latest, facts, completion, notices, calendar));
+        }
+
+        foreach (var notice in notices)
+        {
+            if (notice.ReachesClaimant == Verdict.Open)
+                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us, mailed)", LastDay.Of(facts, completion, [.. notices.Where(n => n != notice)], calendar));
+        }
+
+        return [.. questions.OrderByDescending(q => q.Days).ThenBy(q => q.Text, StringComparer.Ordinal)];
+    }
+
+    private static LastDay Without(CompletionReading reading, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
+        LastDay.Of(facts, completion with { Open = [.. completion.Open.Where(r => r != reading)] }, notices, calendar);
+
+    private static LastDay On(CompletionReading reading, LocalDate day, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
+        LastDay.Of(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new Days(day, day) } : r)] }, notices, calendar);
+
+    // How far the ends of the band move when the doubt is settled.
+    private static int Moved(LastDay before, LastDay after)
+    {
+        if (before.Earliest is not { } was || after.Earliest is not { } now)
+            return 0;
+        var early = NodaTime.Period.DaysBetween(was, now);
+        var late = NodaTime.Period.DaysBetween(after.Readings[^1].Day, before.Readings[^1].Day);
+        return Math.Max(0, early) + Math.Max(0, late);
+    }
+}

@@ -1,0 +1,67 @@
+using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Plan;
+
+/// <summary>How often the county index is searched, so that a recorded notice of completion never eats the window unseen.</summary>
+public static class IndexWatch
+{
+    // Search the index, settle the amount, sign, mail the copy, go to the counter.
+    private const int OpenDaysToRecord = 5;
+
+    /// <summary>
+    /// The finding <c>index-watch.next-day</c>; none where a claim is recorded or nothing has been furnished. Two searches lie no
+    /// further apart than the window the notice leaves, less the index's lag and the days it takes to record.
+    /// </summary>
+    [Rule("Civ. Code § 8414(b)(2)", Sure = Sure.OurReading)]
+    public static Finding? Finding(FactsAsOf facts, Finding claim, PlanSettings settings, OpenDays calendar)
+    {
+        if (!facts.HasFurnished || claim.Standing is Standing.Kept or Standing.Done or Standing.Lost)
+            return null;
+        var window = LastDay.DaysAfterNotice(facts.Job.Claimant);
+        var interval = window - CalendarDays(OpenDaysToRecord + settings.ReserveDays) - CalendarDays(settings.IndexLagDays);
+        var why = new List<Reason>
+        {
+            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion leaves {window} days from its recording. Less the index's lag of {settings.IndexLagDays} open days (common practice, no source) and {OpenDaysToRecord + settings.ReserveDays} open days to record, searches may lie {interval} days apart."),
+        };
+        if (settings.MailBacklogDays >= window)
+            why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
+        LocalDate? last = null;
+        foreach (var search in facts.All<IndexSearched>())
+        {
+            if (search.On.Earliest is { } day && (last is not { } so || day > so))
+            {
+                last = day;
+                why.Add(Reason.Of("", $"Searched {day}.", [search]));
+            }
+        }
+
+        var next = last is { } searched ? calendar.LastOpenDayOnOrBefore(searched.PlusDays(interval)) : FirstOpenDayFrom(facts.AsOf, calendar);
+        if (last is null)
+            why.Add(Reason.Of("", $"The file shows no search yet: search at once."));
+        var readings = new List<Reading> { new(last is null ? "no search yet" : "after the last search", next) };
+        return new Finding
+        {
+            Id = "index-watch.next-day",
+            Title = "Search the county index",
+            Standing = facts.AsOf <= next ? Standing.Open : Standing.InDoubt,
+            IsDeadline = true,
+            ActBy = next,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why = why,
+        };
+    }
+
+    // Open days as calendar days at most: every weekend they can touch and one holiday.
+    private static int CalendarDays(int openDays) => openDays + (2 * ((openDays + 4) / 5)) + 1;
+
+    private static LocalDate FirstOpenDayFrom(LocalDate day, OpenDays calendar)
+    {
+        while (!calendar.IsOpen(day))
+            day = day.PlusDays(1);
+        return day;
+    }
+}

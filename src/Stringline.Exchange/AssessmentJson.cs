@@ -35,6 +35,7 @@ public static class AssessmentJson
                 Finding(json, finding);
             json.WriteEndArray();
             Amount(json, assessment.Amount);
+            Reasons(json, "claimObstacles", assessment.ClaimObstacles);
             json.WriteEndObject();
         }
 
@@ -71,7 +72,7 @@ public static class AssessmentJson
         json.WriteEndArray();
         json.Money("amount", finding.Amount);
         json.Texts("sections", finding.Sections);
-        Why(json, finding.Why);
+        Reasons(json, "why", finding.Why);
         json.WriteStartArray("questions");
         foreach (var question in finding.Questions)
         {
@@ -87,9 +88,9 @@ public static class AssessmentJson
         json.WriteEndObject();
     }
 
-    private static void Why(Utf8JsonWriter json, IReadOnlyList<Reason> reasons)
+    private static void Reasons(Utf8JsonWriter json, string name, IReadOnlyList<Reason> reasons)
     {
-        json.WriteStartArray("why");
+        json.WriteStartArray(name);
         foreach (var reason in reasons)
         {
             json.WriteStartObject();
@@ -108,7 +109,7 @@ public static class AssessmentJson
         if (!reason.Applied)
             json.WriteBoolean("applied", false);
         if (reason.Children.Count > 0)
-            Why(json, reason.Children);
+            Reasons(json, "why", reason.Children);
     }
 
     private static void Amount(Utf8JsonWriter json, Waterfall amount)

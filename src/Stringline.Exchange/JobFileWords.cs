@@ -74,6 +74,12 @@ public static class JobFileWords
         "8136",
         "8138");
 
+    /// <summary><c>hirer-paid.of</c>.</summary>
+    public static WordTable PaymentOf { get; } = new("progress", "retention");
+
+    /// <summary>The word of <c>hirer-paid.of</c>.</summary>
+    public static string Word(PaymentOf value) => PaymentOf.Words[(int)value];
+
     /// <summary>The word of <c>work.kind</c>.</summary>
     public static string Word(WorkKind value) => Kind.Words[(int)value];
 

@@ -75,6 +75,13 @@ public static class JobFileWriter
 
         json.Text("subjectToAcceptanceBy", work.SubjectToAcceptanceBy);
         json.Day("commenced", work.Commenced);
+        json.Truth("severalDirectContracts", work.SeveralDirectContracts);
+        if (work.ResidentialStructures is { } structures)
+            json.WriteNumber("residentialStructures", structures);
+        json.Truth("commonInterest", work.CommonInterest);
+        json.Truth("siteImprovement", work.SiteImprovement);
+        json.Truth("orderedByTenant", work.OrderedByTenant);
+        json.Truth("lowRiseResidential", work.LowRiseResidential);
         json.WriteEndObject();
     }
 

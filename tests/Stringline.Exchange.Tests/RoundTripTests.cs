@@ -63,6 +63,19 @@ public sealed class RoundTripTests
         Assert.Contains("\"form\": \"8136\"", Encoding.UTF8.GetString(JobFileWriter.Write(job)), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_correction_keeps_the_ref_of_the_entry_it_replaces()
+    {
+        var job = Read(Encoding.UTF8.GetBytes("""
+            { "format": "stringline-job/1", "name": "n", "work": { "kind": "private", "site": { "county": "Yolo" } },
+              "claimant": { "name": "c", "role": "supplier" },
+              "entries": [ { "what": "furnished", "on": "2026-03-02", "amount": 100.00, "ref": "INV-1", "id": "e1" },
+                { "what": "furnished", "on": "2026-03-02", "amount": 110.00, "ref": "INV-1", "id": "e2", "supersedes": "e1", "learned": "2026-03-09" },
+                { "what": "paid", "on": "2026-03-20", "amount": 110.00, "toward": "INV-1" } ] }
+            """));
+        Assert.Equal(["INV-1", "INV-1"], job.All<Furnished>().Select(furnished => furnished.Ref));
+    }
+
     [Theory]
     [InlineData("0", "0.00")]
     [InlineData("-0.00", "0.00")]

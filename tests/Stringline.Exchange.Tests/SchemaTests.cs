@@ -20,8 +20,8 @@ public sealed class SchemaTests
     [
         "amount-with-an-exponent", "between-reversed", "day-that-does-not-exist", "field-twice", "hired-by-nobody-known",
         "labor-resumed-before-it-stopped", "license-span-after-an-open-one", "license-span-reversed", "license-spans-overlap",
-        "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "span-reversed", "surety-unknown",
-        "title-without-a-name", "two-entries-with-one-ref", "two-parties-with-one-id",
+        "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other", "span-reversed", "surety-unknown",
+        "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
     ];
 
     [Fact]
@@ -66,7 +66,7 @@ public sealed class SchemaTests
     {
         var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
         var objects = Objects(root, root, "").ToList();
-        Assert.Equal(11 + 22, objects.Count);
+        Assert.Equal(11 + 32, objects.Count);
         foreach (var (path, schema) in objects)
             Assert.Equal(Names(schema), KnownToTheReader(path, schema));
     }

@@ -17,6 +17,7 @@ public sealed partial class WordTests
         Check<NoticeKind>(JobFileWords.Notice);
         Check<CompletionTheory>(JobFileWords.Completion);
         Check<OwnerNotice>(JobFileWords.OwnerNotice);
+        Check<PaymentOf>(JobFileWords.PaymentOf);
     }
 
     [Fact]

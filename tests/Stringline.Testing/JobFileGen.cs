@@ -96,6 +96,8 @@ public static class JobFileGen
         from bond in Gen.Select(MaybeValue(Day), MaybeOneOf(ids))
         from acceptance in Maybe(Line)
         from commenced in MaybeValue(Day)
+        from structures in MaybeValue(Gen.Int[1, 9999])
+        from said in MaybeValue(Gen.Bool).Array[5]
         select new Work
         {
             Kind = kind,
@@ -113,6 +115,12 @@ public static class JobFileGen
             PaymentBond = hasBond ? new PaymentBond { Recorded = bond.Item1, Surety = bond.Item2 } : null,
             SubjectToAcceptanceBy = acceptance,
             Commenced = commenced,
+            SeveralDirectContracts = said[0],
+            ResidentialStructures = structures,
+            CommonInterest = said[1],
+            SiteImprovement = said[2],
+            OrderedByTenant = said[3],
+            LowRiseResidential = said[4],
         };
 
     private static Gen<Claimant> Claimant(string[] ids) =>
@@ -163,16 +171,28 @@ public static class JobFileGen
         for (var i = 0; i < count; i++)
         {
             var index = i;
-            gen = gen.SelectMany(before => Entry(index, ids, Refs(before)).Select(entry => new List<Entry>(before) { entry }));
+            gen =
+                from before in gen
+                from entry in Entry(index, ids, Refs(before), before.Exists(older => older.Id is not null))
+                from placed in InJournal(entry, [.. before.Select(older => older.Id).OfType<string>()])
+                select new List<Entry>(before) { placed };
         }
 
         return gen;
     }
 
+    /// <summary>Names some entries, and lets some replace one before them, so that no replacement goes in a circle.</summary>
+    private static Gen<Entry> InJournal(Entry entry, string[] before) =>
+        from named in Gen.Bool
+        from supersedes in MaybeOneOf(before)
+        from learned in MaybeValue(Day)
+        where supersedes is not null || entry is not Withdrawn
+        select entry with { Id = named ? $"e{entry.Index}" : null, Supersedes = supersedes, Learned = learned };
+
     private static string[] Refs(List<Entry> entries) =>
         [.. entries.Select(entry => entry switch { Furnished f => f.Ref, Charged c => c.Ref, _ => null }).OfType<string>()];
 
-    private static Gen<Entry> Entry(int index, string[] ids, string[] refs)
+    private static Gen<Entry> Entry(int index, string[] ids, string[] refs, bool hasOlder)
     {
         var reference = Gen.Bool.Select(has => has ? $"R-{index}" : null);
         var kinds = new List<Gen<Entry>>
@@ -205,8 +225,8 @@ public static class JobFileGen
             from when in When
             from resumed in MaybeValue(Gen.Int[1, 90])
             select (Entry)new LaborCeased { Index = index, On = when, Until = resumed is { } days && when.Latest is { } last ? last.PlusDays(days) : null },
-            Gen.Select(When, Gen.Enum<OwnerNotice>(), Maybe(Line), MaybeValue(Day)).Select((on, notice, instrument, states) =>
-                (Entry)new OwnerRecorded { Index = index, On = on, Notice = notice, Instrument = instrument, States = states }),
+            Gen.Select(When, Gen.Enum<OwnerNotice>(), Maybe(Line), MaybeValue(Day), MaybeOneOf(ids)).Select((on, notice, instrument, states, of) =>
+                (Entry)new OwnerRecorded { Index = index, On = on, Notice = notice, Instrument = instrument, States = states, ContractOf = of }),
             Gen.Select(When, Gen.Enum<OwnerNotice>(), MaybeValue(Day)).Select((on, notice, mailed) =>
                 (Entry)new OwnerToldUs { Index = index, On = on, Notice = notice, Mailed = mailed }),
             from when in When
@@ -215,6 +235,7 @@ public static class JobFileGen
             from amount in MaybeValue(Money)
             from excepted in MaybeValue(Money)
             from cleared in MaybeValue(Day)
+            from statutory in MaybeValue(Gen.Bool)
             select (Entry)new Waived
             {
                 Index = index,
@@ -224,6 +245,7 @@ public static class JobFileGen
                 Amount = amount,
                 Excepted = excepted,
                 PaymentCleared = cleared,
+                InStatutoryForm = statutory,
             },
             Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
                 (Entry)new ClaimRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
@@ -236,7 +258,23 @@ public static class JobFileGen
             Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
                 (Entry)new ReleaseBondRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new ReleaseDemanded { Index = index, On = on, Instrument = instrument }),
+            When.Select(on => (Entry)new IndexSearched { Index = index, On = on }),
+            When.Select(on => (Entry)new WorkWillNotCommence { Index = index, On = on }),
+            Gen.Select(When, Positive).Select((on, amount) => (Entry)new Retained { Index = index, On = on, Amount = amount }),
+            Gen.Select(When, Positive).Select((on, amount) => (Entry)new PaymentDemanded { Index = index, On = on, Amount = amount }),
+            Gen.Select(When, Positive, Gen.Enum<PaymentOf>()).Select((on, amount, of) =>
+                (Entry)new HirerPaid { Index = index, On = on, Amount = amount, Of = of }),
+            Gen.Select(When, Positive, Maybe(Lines)).Select((on, amount, text) =>
+                (Entry)new Disputed { Index = index, On = on, Amount = amount, Text = text }),
+            Gen.Select(When, Positive, Maybe(Line)).Select((on, amount, by) =>
+                (Entry)new LowerTierClaim { Index = index, On = on, Amount = amount, By = by }),
+            Gen.Select(When, MaybeValue(Day), MaybeValue(Day), MaybeValue(Gen.Bool)).Select((on, posted, knew, lease) =>
+                (Entry)new NonresponsibilityRecorded { Index = index, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease }),
+            Gen.Select(When, MaybeValue(Positive), MaybeValue(Day)).Select((on, amount, received) =>
+                (Entry)new DisputeClaimSent { Index = index, On = on, Amount = amount, Received = received }),
         };
+        if (hasOlder)
+            kinds.Add(When.Select(on => (Entry)new Withdrawn { Index = index, On = on }));
         if (ids.Length > 0)
         {
             var to = Gen.Int[1, ids.Length].Select(count => (IReadOnlyList<string>)ids[..count]);

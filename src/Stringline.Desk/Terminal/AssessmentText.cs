@@ -24,6 +24,7 @@ internal static class AssessmentText
         page.Append(CultureInfo.InvariantCulture, $"As of {LawText.Day(assessment.AsOf)}\n");
         page.Wrapped(Assessment.Caution, "", "");
         Table(page, assessment.Findings);
+        Obstacles(page, assessment.ClaimObstacles);
         Amount(page, assessment.Amount);
         Questions(page, assessment.Findings);
         Whys(page, assessment.Findings);
@@ -51,6 +52,14 @@ internal static class AssessmentText
         { Latest: { } latest } band when latest.Day == band.Earliest.Day => LawText.IsoDay(latest.Day),
         { Latest: { } latest } band => $"{LawText.IsoDay(band.Earliest.Day)} to {LawText.IsoDay(latest.Day)}",
     };
+
+    private static void Obstacles(StringBuilder page, IReadOnlyList<Reason> obstacles)
+    {
+        if (obstacles.Count == 0)
+            return;
+        page.Heading("What stands in the way of recording a claim of lien");
+        ReasonTree.Draw(page, obstacles);
+    }
 
     private static void Amount(StringBuilder page, Waterfall amount)
     {

@@ -11,7 +11,8 @@ internal sealed class EntryReading(Source source)
         "furnished", "furnishing-ended", "change", "paid", "credited", "charged", "notice-given", "completed", "labor-ceased",
         "owner-recorded", "owner-told-us", "waived", "claim-served", "claim-recorded", "credit-recorded", "action-filed",
         "lis-pendens-recorded", "release-recorded", "release-bond-recorded", "release-demanded", "stop-payment-given",
-        "bond-notice-given",
+        "bond-notice-given", "withdrawn", "index-searched", "retained", "payment-demanded", "hirer-paid", "disputed", "lower-tier-claim",
+        "nonresponsibility-recorded", "dispute-claim-sent", "work-will-not-commence",
     ];
 
     /// <summary>The entry; null with a fault where its kind is not known, in which case nothing else can be said of it.</summary>
@@ -52,7 +53,7 @@ internal sealed class EntryReading(Source source)
                 On = When(fields, mayBeUnknown: false),
                 Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
                 Of = (ChargeKind)fields.RequiredWord("of", JobFileWords.Charge),
-                Ref = Mentioned(fields, "ref", source.Refs),
+                Ref = fields.Line("ref"),
             },
             "notice-given" => new NoticeGiven
             {
@@ -78,6 +79,7 @@ internal sealed class EntryReading(Source source)
                 Notice = (OwnerNotice)fields.RequiredWord("notice", JobFileWords.OwnerNotice),
                 Instrument = fields.Line("instrument"),
                 States = fields.Day("states"),
+                ContractOf = fields.PartyId("contractOf"),
             },
             "owner-told-us" => new OwnerToldUs
             {
@@ -135,11 +137,80 @@ internal sealed class EntryReading(Source source)
                 Bonded = fields.Flag("bonded"),
             },
             "bond-notice-given" => new BondNoticeGiven { Index = index, On = When(fields), To = fields.RequiredPartyIds("to") },
+            "withdrawn" => Withdrawn(fields, index),
+            "index-searched" => new IndexSearched { Index = index, On = When(fields) },
+            "retained" => new Retained { Index = index, On = When(fields), Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero) },
+            "payment-demanded" => new PaymentDemanded
+            {
+                Index = index,
+                On = When(fields),
+                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+            },
+            "hirer-paid" => new HirerPaid
+            {
+                Index = index,
+                On = When(fields),
+                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+                Of = (PaymentOf)fields.RequiredWord("of", JobFileWords.PaymentOf),
+            },
+            "disputed" => new Disputed
+            {
+                Index = index,
+                On = When(fields),
+                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+                Text = fields.Lines("text"),
+            },
+            "lower-tier-claim" => new LowerTierClaim
+            {
+                Index = index,
+                On = When(fields),
+                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+                By = fields.Line("by"),
+            },
+            "nonresponsibility-recorded" => new NonresponsibilityRecorded
+            {
+                Index = index,
+                On = When(fields),
+                Posted = fields.Day("posted"),
+                Knew = fields.Day("knew"),
+                LeaseRequiresWork = fields.Truth("leaseRequiresWork"),
+            },
+            "dispute-claim-sent" => new DisputeClaimSent
+            {
+                Index = index,
+                On = When(fields),
+                Amount = fields.Money("amount", MoneyRange.AboveZero),
+                Received = fields.Day("received"),
+            },
+            "work-will-not-commence" => new WorkWillNotCommence { Index = index, On = When(fields) },
             _ => Unknown(fields, what),
         };
-        if (entry is not null)
-            fields.Finish();
-        return entry;
+        return entry is null ? null : InJournal(entry, fields);
+    }
+
+    /// <summary>What every entry may say of its place in the journal: its name, what it replaces, when it was learned.</summary>
+    private Entry InJournal(Entry entry, Fields fields)
+    {
+        var id = Mentioned(fields, "id", source.EntryIds);
+        var supersedes = Mentioned(fields, "supersedes", source.Superseded);
+        var key = id ?? entry.Path;
+        if (supersedes is not null)
+            source.Replacements[key] = supersedes;
+        if (entry is Furnished { Ref: not null } or Charged { Ref: not null })
+            source.Refs.Add(new RefMention(fields.Raw("ref")!.Text!, fields.Raw("ref")!, fields.PathOf("ref"), key));
+        var learned = fields.Day("learned");
+        fields.Finish();
+        return id is null && supersedes is null && learned is null
+            ? entry
+            : entry with { Id = id, Supersedes = supersedes, Learned = learned };
+    }
+
+    private static Withdrawn Withdrawn(Fields fields, int index)
+    {
+        var on = When(fields);
+        if (!fields.Has("supersedes"))
+            fields.Fault("an entry that takes nothing back", "`supersedes` with the id of the entry that was made by mistake");
+        return new Withdrawn { Index = index, On = on };
     }
 
     private static Entry? Unknown(Fields fields, string what)
@@ -177,7 +248,7 @@ internal sealed class EntryReading(Source source)
         return new DayFact.Unknown();
     }
 
-    private Furnished Furnished(Fields fields, int index)
+    private static Furnished Furnished(Fields fields, int index)
     {
         var (on, until) = Span(fields);
         return new Furnished
@@ -187,7 +258,7 @@ internal sealed class EntryReading(Source source)
             Until = until,
             Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
             Text = fields.Lines("text"),
-            Ref = Mentioned(fields, "ref", source.Refs),
+            Ref = fields.Line("ref"),
         };
     }
 
@@ -244,6 +315,7 @@ internal sealed class EntryReading(Source source)
             Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
             Excepted = fields.Money("excepted", MoneyRange.ZeroOrMore),
             PaymentCleared = fields.Day("paymentCleared"),
+            InStatutoryForm = fields.Truth("inStatutoryForm"),
         };
     }
 

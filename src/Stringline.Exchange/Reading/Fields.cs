@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Stringline.Law.Facts;
 
@@ -130,6 +131,17 @@ internal sealed class Fields
 
     /// <summary>True or false, and it must be said.</summary>
     public bool RequiredTruth(string name) => Present(name, "true or false") is not null && (Truth(name) ?? false);
+
+    /// <summary>A count from 1 to 9,999.</summary>
+    public int? Count(string name)
+    {
+        if (Value(name) is not { } value)
+            return null;
+        if (value.Kind == JsonKind.Number && value.Text!.Length <= 4 && int.TryParse(value.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0)
+            return count;
+        Fault(name, value, "a whole number from 1 to 9999");
+        return null;
+    }
 
     /// <summary>A known day.</summary>
     public LocalDate? Day(string name) => Value(name) is { } value ? DayOf(PathOf(name), value) : null;

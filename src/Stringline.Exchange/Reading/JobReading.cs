@@ -56,6 +56,12 @@ internal sealed class JobReading(Source source)
             PaymentBond = Bond(fields?.Object("paymentBond")),
             SubjectToAcceptanceBy = fields?.Line("subjectToAcceptanceBy"),
             Commenced = fields?.Day("commenced"),
+            SeveralDirectContracts = fields?.Truth("severalDirectContracts"),
+            ResidentialStructures = fields?.Count("residentialStructures"),
+            CommonInterest = fields?.Truth("commonInterest"),
+            SiteImprovement = fields?.Truth("siteImprovement"),
+            OrderedByTenant = fields?.Truth("orderedByTenant"),
+            LowRiseResidential = fields?.Truth("lowRiseResidential"),
         };
         fields?.Finish();
         return work;

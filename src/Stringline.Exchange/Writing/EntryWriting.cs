@@ -14,6 +14,9 @@ internal static class EntryWriting
         else
             When(json, entry.On);
         Rest(json, entry);
+        json.Text("id", entry.Id);
+        json.Text("supersedes", entry.Supersedes);
+        json.Day("learned", entry.Learned);
     }
 
     private static string What(Entry entry) => entry switch
@@ -40,6 +43,16 @@ internal static class EntryWriting
         ReleaseDemanded => "release-demanded",
         StopPaymentGiven => "stop-payment-given",
         BondNoticeGiven => "bond-notice-given",
+        Withdrawn => "withdrawn",
+        IndexSearched => "index-searched",
+        Retained => "retained",
+        PaymentDemanded => "payment-demanded",
+        HirerPaid => "hirer-paid",
+        Disputed => "disputed",
+        LowerTierClaim => "lower-tier-claim",
+        NonresponsibilityRecorded => "nonresponsibility-recorded",
+        DisputeClaimSent => "dispute-claim-sent",
+        WorkWillNotCommence => "work-will-not-commence",
         _ => throw Unsayable(entry, "has a kind the format does not know"),
     };
 
@@ -113,6 +126,7 @@ internal static class EntryWriting
                 json.WriteString("notice", JobFileWords.Word(e.Notice));
                 json.Text("instrument", e.Instrument);
                 json.Day("states", e.States);
+                json.Text("contractOf", e.ContractOf);
                 break;
             case OwnerToldUs e:
                 json.WriteString("notice", JobFileWords.Word(e.Notice));
@@ -124,6 +138,7 @@ internal static class EntryWriting
                 json.Money("amount", e.Amount);
                 json.Money("excepted", e.Excepted);
                 json.Day("paymentCleared", e.PaymentCleared);
+                json.Truth("inStatutoryForm", e.InStatutoryForm);
                 break;
             case ClaimRecorded e:
                 json.Money("amount", e.Amount);
@@ -158,7 +173,34 @@ internal static class EntryWriting
             case BondNoticeGiven e:
                 json.Texts("to", e.To);
                 break;
-            case FurnishingEnded:
+            case Retained e:
+                json.Money("amount", e.Amount);
+                break;
+            case PaymentDemanded e:
+                json.Money("amount", e.Amount);
+                break;
+            case HirerPaid e:
+                json.Money("amount", e.Amount);
+                json.WriteString("of", JobFileWords.Word(e.Of));
+                break;
+            case Disputed e:
+                json.Money("amount", e.Amount);
+                json.Text("text", e.Text);
+                break;
+            case LowerTierClaim e:
+                json.Money("amount", e.Amount);
+                json.Text("by", e.By);
+                break;
+            case NonresponsibilityRecorded e:
+                json.Day("posted", e.Posted);
+                json.Day("knew", e.Knew);
+                json.Truth("leaseRequiresWork", e.LeaseRequiresWork);
+                break;
+            case DisputeClaimSent e:
+                json.Money("amount", e.Amount);
+                json.Day("received", e.Received);
+                break;
+            case FurnishingEnded or Withdrawn or IndexSearched or WorkWillNotCommence:
                 break;
             default:
                 throw Unsayable(entry, "has a kind the format does not know");

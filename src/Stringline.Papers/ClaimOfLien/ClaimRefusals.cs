@@ -13,10 +13,16 @@ internal static class ClaimRefusals
     /// <summary>The reasons; none when the packet may be made.</summary>
     public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, ClaimFacts facts, Service service, RecorderOffice? office, Measure measure) =>
     [
-        .. Right(assessment), .. Demand(facts), .. Missing(job, facts), .. service.Refusals,
+        .. assessment.ClaimObstacles.Count > 0 ? Obstacles(assessment) : [.. Right(assessment), .. Demand(facts)],
+        .. Missing(job, facts), .. service.Refusals,
         .. Office(facts, office), .. Room(facts, measure), .. Letters(facts),
     ];
 
+    /// <summary>What the law says must be mended first.</summary>
+    private static IEnumerable<Refusal> Obstacles(Assessment assessment) => assessment.ClaimObstacles.Select(o => new Refusal(
+        "law", "assessment", o.Text, string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the assessment says and asks for.")), o.Section));
+
+    /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
     private static IEnumerable<Refusal> Right(Assessment assessment)
     {
         foreach (var (id, lost) in (IEnumerable<(string, string)>)
@@ -30,7 +36,7 @@ internal static class ClaimRefusals
         }
 
         var first = assessment.Find("claim-of-lien.first-day");
-        if (first is null || first.Standing is Standing.InDoubt or Standing.Lost)
+        if (first is null or { Standing: Standing.Lost } or { Standing: Standing.InDoubt, Band: null or { Latest: null } })
         {
             yield return new Refusal("not-ceased", "claim-of-lien.first-day",
                 $"The file does not show that the claimant's work has ended. {(first is null ? "" : Why(first))}".TrimEnd(),

@@ -65,7 +65,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
 
     private IEnumerable<Block> TooEarly()
     {
-        if (first is not { Standing: Standing.NotYet })
+        if (first is not { Standing: Standing.NotYet or Standing.InDoubt })
             yield break;
         var day = first.Band is { } band ? band.Latest?.Day ?? band.Earliest.Day : first.Readings.Select(r => (LocalDate?)r.Day).Max();
         yield return new Paragraph(day is { } d ? $"Do not record before {DayOfWeek(d)}." : "Do not record yet: the first day is not known.", Large) { Before = 4 };

@@ -54,7 +54,7 @@ public static class PaperText
         if (string.IsNullOrWhiteSpace(text))
             return null;
         var lines = text.ReplaceLineEndings("\n").Replace('\t', ' ').Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        return string.Join('\n', lines).Normalize(System.Text.NormalizationForm.FormC);
+        return LatinComposition.Of(string.Join('\n', lines));
     }
 
     /// <summary>The text on one line.</summary>

@@ -41,14 +41,16 @@ internal static class ClaimPaper
 
     private static IEnumerable<Block> Contents(ClaimFacts facts)
     {
-        yield return new FieldRow("Claimant’s demand", facts.Demand > 0 ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."] : [null]) { Number = "1." };
+        yield return new FieldRow("Claimant’s demand", facts.Demand > 0 ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."] : [null]) { Number = "1.", FirstStyle = TypeStyle.BodyBold };
         yield return new FieldRow(facts.Owners.Count == 1 ? "Owner or reputed owner" : "Owners or reputed owners", [.. Owners(facts)]) { Number = "2." };
         yield return new FieldRow("Kind of work furnished by claimant", facts.Work) { Number = "3." };
         yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
         yield return new FieldRow("Site", [.. Site(facts)]) { Number = "5." };
-        yield return new FieldRow("Claimant", [facts.Claimant, facts.Address, .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
+        yield return new FieldRow("Claimant", [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
         yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that follow are part of this claim.", TypeStyle.Body) { Before = 9 };
     }
+
+    private static string? Lines(params IReadOnlyList<string?> parts) => Clean(string.Join('\n', parts));
 
     /// <summary>Each name on a line of its own: the recorder indexes it (Gov. Code § 27288.1(a)).</summary>
     private static IEnumerable<string?> Owners(ClaimFacts facts)

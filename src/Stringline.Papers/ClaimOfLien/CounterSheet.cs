@@ -16,10 +16,10 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>File name.</summary>
     public const string FileName = "counter-sheet.pdf";
 
-    private static readonly TypeStyle Text = new(Face.Sans, 10.5, 14);
-    private static readonly TypeStyle Bold = new(Face.SansBold, 10.5, 14);
-    private static readonly TypeStyle Head = new(Face.SansBold, 13, 17);
-    private static readonly TypeStyle Small = new(Face.Sans, 9, 12);
+    private static readonly TypeStyle Text = new(Face.Sans, 10, 13);
+    private static readonly TypeStyle Bold = new(Face.SansBold, 10, 13);
+    private static readonly TypeStyle Head = new(Face.SansBold, 12.5, 16);
+    private static readonly TypeStyle Small = new(Face.Sans, 9, 11.5);
     private static readonly TypeStyle Large = new(Face.SansBold, 15, 20);
 
     private readonly Finding? last = assessment.Find("claim-of-lien.last-day");
@@ -28,7 +28,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>The sheet's plan.</summary>
     public PaperPlan Plan(bool draft) => new()
     {
-        Title = $"{Title}: {Title2}",
+        Title = $"{Title}: claim of mechanics lien",
         Foot = $"{Title}, not to be recorded. {Short(job.Name)}",
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = assessment.AsOf,
@@ -36,12 +36,10 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. HandOver(), .. Check(), .. GetBack(), .. Ask(), .. BeforeYouHandItOver()],
     };
 
-    private static string Title2 => "claim of mechanics lien";
-
     private IEnumerable<Block> Top() =>
     [
         new Heading("Counter sheet: claim of mechanics lien", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
-        new Paragraph($"{OneLine(job.Name)}. Claimant: {facts.Claimant ?? "not named"}. Amount: {Dollars(facts.Demand)}. As of {Day(assessment.AsOf)}.", Text) { Before = 3 },
+        new Paragraph($"{OneLine(job.Name)}, as of {Day(assessment.AsOf)}\n{facts.Claimant ?? "Claimant not named"}: {Dollars(facts.Demand)}", Text) { Before = 3 },
         new Paragraph(Assessment.Caution, Bold) { Before = 5 },
     ];
 
@@ -162,7 +160,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         yield return new Together(new Table(
             [new Column("Part", 0.33), new Column("Reckoned", 0.53), new Column("Dollars", 0.14, true)],
             [.. fee.Parts.Select(p => (IReadOnlyList<string?>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
-        { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4 });
+        { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
         yield return new Paragraph(WhatCouldChangeIt(), Text) { Before = 5 };
     }
 
@@ -208,10 +206,10 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "No social security, account or tax number stands on any page."),
     ];
 
-    private static Heading Section(string text) => new(text, Head) { Before = 13, Align = Align.Left };
+    private static Heading Section(string text) => new(text, Head) { Before = 11, Align = Align.Left };
 
     private static IEnumerable<Block> Ticks(params IReadOnlyList<string> lines) =>
-        lines.Select(l => new TickBox(l, false) { Style = Text, Before = 3 });
+        lines.Select(l => new TickBox(l, false) { Style = Text, Before = 2.5 });
 
     /// <summary>A name short enough for the foot.</summary>
     private static string Short(string name)

@@ -49,7 +49,7 @@ internal sealed class Measure
         var space = Width(" ", style);
         var line = "";
         var used = 0.0;
-        foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Pieces(w, style, width)))
+        foreach (var word in Words(paragraph).SelectMany(w => Pieces(w, style, width)))
         {
             var wide = Width(word, style);
             if (line.Length > 0 && used + space + wide > width)
@@ -63,6 +63,26 @@ internal sealed class Measure
         }
 
         lines.Add(line);
+    }
+
+    /// <summary>The words; a section sign stays with its number.</summary>
+    private static IEnumerable<string> Words(string paragraph)
+    {
+        var held = "";
+        foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (word.EndsWith('§'))
+            {
+                held += word + " ";
+                continue;
+            }
+
+            yield return held + word;
+            held = "";
+        }
+
+        if (held.Length > 0)
+            yield return held.TrimEnd();
     }
 
     private IEnumerable<string> Pieces(string word, TypeStyle style, double width)

@@ -22,6 +22,9 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     /// <summary>White above in points.</summary>
     public double Before { get; init; } = 7;
 
+    /// <summary>Type of the value's first line, where it differs from the rest.</summary>
+    public TypeStyle? FirstStyle { get; init; }
+
     /// <summary>Type of the value.</summary>
     public TypeStyle Style { get; init; } = TypeStyle.Body;
 
@@ -47,6 +50,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
             var written = i < values.Count ? values[i].Item1 : null;
             var blank = i < values.Count && written is null;
             var apart = i > 0 && i < values.Count && (values[i].Item2 || blank) ? Between : 0;
+            var style = i == 0 ? FirstStyle ?? Style : Style;
             var height = blank ? BlankHeight : Style.Pitch;
             yield return new Strip
             {
@@ -61,7 +65,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
                     if (label is not null)
                         ink.Text(label, x + numberWidth, baseline, LabelStyle);
                     if (written is not null)
-                        ink.Text(written, x + LabelWidth + gap, baseline, Style);
+                        ink.Text(written, x + LabelWidth + gap, baseline, style);
                     if (blank)
                         ink.Rule(x + LabelWidth + gap, x + width, baseline + 2);
                 },

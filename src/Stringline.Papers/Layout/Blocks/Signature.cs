@@ -11,6 +11,9 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
     /// <summary>Room above the rule for ink, points.</summary>
     private const double Room = 25;
 
+    /// <summary>From the first rule to the second one, points.</summary>
+    private const double ToSecond = 33;
+
     private const double RuleShare = 0.56;
 
     /// <summary>White above in points.</summary>
@@ -24,11 +27,10 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
         var left = width * RuleShare;
         var names = Name is null ? [] : measure.Lines(Name, style, left);
         var under = Under.SelectMany(u => measure.Lines(u, style, left)).ToList();
-        var blankName = Name is null ? 24 : 0;
-        var leftHeight = Room + 3 + ((names.Count + under.Count) * style.Pitch) + (Name is null ? blankName + small.Pitch : 0);
+        var leftHeight = Room + ((names.Count + under.Count) * style.Pitch) + (Name is null ? ToSecond + 2 + small.Pitch : 3);
         yield return new Strip
         {
-            Height = Math.Max(leftHeight, Room + small.Pitch + 24 + small.Pitch + 4),
+            Height = Math.Max(leftHeight, Room + ToSecond + 2 + small.Pitch),
             Before = Before,
             ToPrevious = true,
             Draw = (ink, x, y) =>
@@ -37,11 +39,10 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
                 var top = y + Room + 3;
                 if (Name is null)
                 {
-                    ink.Text("Signature", x, top + Clings.Baseline(small) - 1, small);
-                    ink.Rule(x, x + left, top + blankName + 4);
-                    top += blankName + 5;
-                    ink.Text("Name, printed", x, top + Clings.Baseline(small), small);
-                    top += small.Pitch;
+                    ink.Text("Signature", x, y + Room + 2 + Clings.Baseline(small), small);
+                    ink.Rule(x, x + left, y + Room + ToSecond);
+                    ink.Text("Name, printed", x, y + Room + ToSecond + 2 + Clings.Baseline(small), small);
+                    top = y + Room + ToSecond + 2 + small.Pitch;
                 }
 
                 foreach (var line in names.Concat(under))
@@ -53,7 +54,7 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
                 var right = x + left + 22;
                 ink.Rule(right, x + width, y + Room);
                 ink.Text("Date of signing", right, y + Room + 2 + Clings.Baseline(small), small);
-                var second = y + Room + small.Pitch + 24;
+                var second = y + Room + ToSecond;
                 ink.Rule(right, x + width, second);
                 ink.Text("Signed at (city, state)", right, second + 2 + Clings.Baseline(small), small);
             },

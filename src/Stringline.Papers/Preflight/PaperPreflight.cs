@@ -140,7 +140,7 @@ public static class PaperPreflight
 
     private static PreflightCheck Held(ReadBack read, IReadOnlyList<string> texts)
     {
-        var whole = Squeeze(string.Concat(read.Body.Select(w => w.Text)));
+        var whole = read.Columns();
         var missing = texts.Where(t => !whole.Contains(Squeeze(t), StringComparison.Ordinal)).ToList();
         return new PreflightCheck("names and facts", missing.Count == 0,
             missing.Count == 0 ? "every name and fact is read back whole" : $"not read back: {string.Join("; ", missing)}", "Gov. Code §§ 27201(a), 27288.1");

@@ -75,6 +75,38 @@ internal sealed class ReadBack
     /// <summary>The words of all pages, running feet and the word DRAFT left out.</summary>
     public IEnumerable<ReadWord> Body => Pages.SelectMany(p => p.Words).Where(w => w.Baseline < Layout.Sheet.FootBaseline - 8);
 
+    /// <summary>
+    /// The text column by column: what stands under the same left edge, over all pages, feet left out and white space dropped.
+    /// A value beside a label, or in a table's cell, is whole here though the lines of a page mix it with its neighbours.
+    /// </summary>
+    public string Columns()
+    {
+        var columns = new SortedDictionary<double, System.Text.StringBuilder>();
+        foreach (var line in Pages.SelectMany(p => p.Lines).Where(l => l[0].Baseline < Layout.Sheet.FootBaseline - 8))
+        {
+            for (var i = 0; i < line.Count; i++)
+            {
+                var begins = i == 0 || line[i].Left - line[i - 1].Right > ColumnGap;
+                var column = begins ? Math.Round(line[i].Left) : Math.Round(Start(line, i));
+                if (!columns.TryGetValue(column, out var text))
+                    columns[column] = text = new System.Text.StringBuilder();
+                text.Append(line[i].Text);
+            }
+        }
+
+        return string.Join('\n', columns.Values);
+    }
+
+    /// <summary>White wider than this parts columns; a space between words is a third of it.</summary>
+    private const double ColumnGap = 8;
+
+    private static double Start(IReadOnlyList<ReadWord> line, int at)
+    {
+        while (at > 0 && line[at].Left - line[at - 1].Right <= ColumnGap)
+            at--;
+        return line[at].Left;
+    }
+
     private static ReadPage Read(Page page)
     {
         var letters = page.Letters.Select(l => new ReadLetter(

@@ -128,7 +128,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         {
             yield return new Table(
                 [new Column("Reading of the facts", 0.44), new Column("Last day", 0.34), new Column("Weekend or holiday", 0.22)],
-                [.. last.Readings.Select(r => (IReadOnlyList<string?>)[r.Name, DayOfWeek(r.Day), r.Rolled is { } rolled ? $"rolls to {Day(rolled)}: an argument only" : ""])])
+                [.. last.Readings.Select(r => (IReadOnlyList<string>)[r.Name, DayOfWeek(r.Day), r.Rolled is { } rolled ? $"rolls to {Day(rolled)}: an argument only" : ""])])
             { Style = Small, HeadStyle = Small with { Face = Face.SansBold } };
         }
     }
@@ -159,7 +159,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         yield return new Paragraph(fee.Source, Text) { Before = 2, WithNext = true };
         yield return new Together(new Table(
             [new Column("Part", 0.33), new Column("Reckoned", 0.53), new Column("Dollars", 0.14, true)],
-            [.. fee.Parts.Select(p => (IReadOnlyList<string?>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
+            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
         { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
         yield return new Paragraph(WhatCouldChangeIt(), Text) { Before = 5 };
     }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -48,9 +49,9 @@ internal sealed class Service
         var sound = good.Where(Sound).ToList();
         var inPlace = !sound.Exists(e => Recipients(e).Any(p => p.Capacity == PartyCapacity.Owner));
         Mailings = [.. sound
-            .GroupBy(e => (((DayFact.Exact)e.On).Day, e.Manner))
-            .OrderBy(g => g.Key.Day)
-            .Select(g => new Mailing(g.Key.Day, g.Key.Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace))];
+            .GroupBy(e => $"{LawText.IsoDay(((DayFact.Exact)e.On).Day)} {e.Manner}")
+            .OrderBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace))];
         Done = Mailings.Count > 0;
         foreach (var entry in entries.Where(e => !IsGood(e.Manner)))
             WrongManner(entry, good);

@@ -35,7 +35,7 @@ internal static class ServiceAffidavit
 
     private static TickBox Box(string text, bool ticked) => new(text, ticked) { Indent = 154 };
 
-    private static IReadOnlyList<string?> Row(Addressee to, Manner? manner) =>
+    private static IReadOnlyList<string> Row(Addressee to, Manner? manner) =>
     [
         to.Address is { } address ? $"{to.Name}\n{address}\n({to.AddressIs})" : $"{to.Name}\nAddress: ______________________________",
         to.Capacity,

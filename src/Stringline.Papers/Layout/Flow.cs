@@ -3,7 +3,7 @@ namespace Stringline.Papers.Layout;
 /// <summary>A strip with its place on a page.</summary>
 /// <param name="Strip">The strip.</param>
 /// <param name="Top">Its top in points from the top of the page.</param>
-internal readonly record struct Placed(Strip Strip, double Top);
+internal sealed record Placed(Strip Strip, double Top);
 
 /// <summary>
 /// Lays strips onto pages from top to bottom. Runs of strips that cling together go to the next page as one
@@ -54,7 +54,13 @@ internal static class Flow
         }
     }
 
-    private static double Height(IReadOnlyList<Strip> run) => run.Sum(s => s.Before + s.Height);
+    private static double Height(IReadOnlyList<Strip> run)
+    {
+        var height = 0.0;
+        foreach (var strip in run)
+            height += strip.Before + strip.Height;
+        return height;
+    }
 
     private static double HeightAtTop(IReadOnlyList<Strip> run) => Height(run) - run[0].Before;
 

@@ -7,7 +7,7 @@ internal sealed class Measure
 {
     private readonly XGraphics graphics;
     private readonly Dictionary<TypeStyle, XFont> fonts = [];
-    private readonly Dictionary<(TypeStyle Style, string Text), double> widths = [];
+    private readonly Dictionary<TypeStyle, Dictionary<string, double>> widths = [];
 
     /// <summary>Makes a measure.</summary>
     public Measure()
@@ -27,8 +27,10 @@ internal sealed class Measure
     /// <summary>Width of the text set on one line.</summary>
     public double Width(string text, TypeStyle style)
     {
-        if (!widths.TryGetValue((style, text), out var width))
-            widths[(style, text)] = width = graphics.MeasureString(text, Font(style)).Width;
+        if (!widths.TryGetValue(style, out var known))
+            widths[style] = known = new Dictionary<string, double>(StringComparer.Ordinal);
+        if (!known.TryGetValue(text, out var width))
+            known[text] = width = graphics.MeasureString(text, Font(style)).Width;
         return width;
     }
 

@@ -23,22 +23,27 @@ internal sealed record ReturnBlock(string Name, string Address)
     {
         var lines = Setting(measure) ?? throw new InvalidOperationException("Name and address do not fit in the return block.");
         var y = Sheet.ReturnBlockTop;
-        foreach (var (text, style, before) in lines)
+        foreach (var line in lines)
         {
-            y += before;
-            ink.Text(text, Sheet.Left, y + Clings.Baseline(style), style);
-            y += style.Pitch;
+            y += line.Before;
+            ink.Text(line.Text, Sheet.Left, y + Clings.Baseline(line.Style), line.Style);
+            y += line.Style.Pitch;
         }
     }
 
-    private List<(string Text, TypeStyle Style, double Before)>? Setting(Measure measure)
+    private sealed record Line(string Text, TypeStyle Style, double Before);
+
+    private List<Line>? Setting(Measure measure)
     {
         foreach (var together in (bool[])[false, true])
         {
             foreach (var size in Sizes)
             {
                 var lines = Set(measure, size, together);
-                if (lines.Sum(l => l.Before + l.Style.Pitch) <= Room)
+                var height = 0.0;
+                foreach (var line in lines)
+                    height += line.Before + line.Style.Pitch;
+                if (height <= Room)
                     return lines;
             }
         }
@@ -46,16 +51,16 @@ internal sealed record ReturnBlock(string Name, string Address)
         return null;
     }
 
-    private List<(string Text, TypeStyle Style, double Before)> Set(Measure measure, double size, bool together)
+    private List<Line> Set(Measure measure, double size, bool together)
     {
         var text = TypeStyle.Body.At(size) with { Pitch = Math.Max(9, size * 1.22) };
         var head = new TypeStyle(Face.SerifBold, Math.Min(8, size), 10.5);
-        var lines = new List<(string, TypeStyle, double)>();
+        var lines = new List<Line>();
         void Add(string words, TypeStyle style, double before)
         {
             foreach (var line in measure.Lines(words, style, Width))
             {
-                lines.Add((line, style, before));
+                lines.Add(new Line(line, style, before));
                 before = 0;
             }
         }

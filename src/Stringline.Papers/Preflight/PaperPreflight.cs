@@ -36,8 +36,21 @@ public static class PaperPreflight
 
     private static PreflightCheck SideMargins(ReadBack read)
     {
-        var left = Everything(read).Min(x => x.Left);
-        var right = Everything(read).Min(x => x.Page.Width - x.Right);
+        var (left, right) = (double.MaxValue, double.MaxValue);
+        void Widen(ReadPage page, double from, double to)
+        {
+            left = Math.Min(left, from);
+            right = Math.Min(right, page.Width - to);
+        }
+
+        foreach (var page in read.Pages)
+        {
+            foreach (var word in page.Words)
+                Widen(page, word.Left, word.Right);
+            foreach (var shape in page.Shapes)
+                Widen(page, shape.Left, shape.Right);
+        }
+
         var least = Math.Min(left, right);
         return new PreflightCheck("side margins", least >= Sheet.LeastSideMargin - 0.1,
             $"{left:0.#} points left and {right:0.#} right at the narrowest; 36 (½ inch) is the least", "Gov. Code § 27361.6");
@@ -115,12 +128,21 @@ public static class PaperPreflight
     /// <summary>Penalty print: more than nine lines an inch, or more than 22 characters an inch.</summary>
     private static PreflightCheck PrintDensity(ReadBack read)
     {
-        var pitch = read.Pages.SelectMany(p => Columns(p).SelectMany(c => c.Zip(c.Skip(1), (a, b) => b - a))).Where(d => d > 1).DefaultIfEmpty(14).Min();
+        var pitch = double.MaxValue;
+        foreach (var page in read.Pages)
+        {
+            var above = new Dictionary<int, ReadWord>();
+            foreach (var line in page.Lines)
+            {
+                var column = (int)Math.Round(line[0].Left);
+                if (above.TryGetValue(column, out var word))
+                    pitch = Math.Min(pitch, line[0].Baseline - word.Baseline);
+                above[column] = line[0];
+            }
+        }
+
         return new PreflightCheck("print density", pitch >= 8, $"lines stand {pitch:0.#} points apart at the closest; 8 is the least", "Gov. Code § 27361(a)(1)");
     }
-
-    private static IEnumerable<List<double>> Columns(ReadPage page) => page.Lines
-        .GroupBy(l => Math.Round(l[0].Left)).Select(g => g.Select(l => l[0].Baseline).ToList());
 
     private static PreflightCheck Signatures(ReadBack read, IReadOnlyList<string> signers)
     {
@@ -152,10 +174,6 @@ public static class PaperPreflight
         var good = marked == (draft ? read.Pages.Count : 0);
         return new PreflightCheck(draft ? "DRAFT on each page" : "no DRAFT", good, $"DRAFT stands on {marked} of {read.Pages.Count} pages", "");
     }
-
-    private static IEnumerable<(ReadPage Page, double Left, double Right)> Everything(ReadBack read) => read.Pages.SelectMany(p =>
-        p.Letters.Where(l => l.Upright && !l.Blank).Select(l => (p, l.Left, l.Right))
-            .Concat(p.Shapes.Select(s => (p, s.Left, s.Right))));
 
     private static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 

@@ -1,5 +1,6 @@
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
 
 namespace Stringline.Papers.Preflight;
 
@@ -62,7 +63,7 @@ internal sealed class ReadBack
     public IReadOnlyList<ReadPage> Pages { get; }
 
     /// <summary>Reads a paper strictly.</summary>
-    /// <exception cref="UglyToad.PdfPig.Core.PdfDocumentFormatException">The bytes are no sound PDF.</exception>
+    /// <exception cref="PdfDocumentFormatException">The bytes are no sound PDF.</exception>
     public static ReadBack Of(ReadOnlyMemory<byte> bytes)
     {
         using var document = PdfDocument.Open(bytes.ToArray(), new ParsingOptions { UseLenientParsing = false });
@@ -81,13 +82,14 @@ internal sealed class ReadBack
     /// </summary>
     public string Columns()
     {
-        var columns = new SortedDictionary<double, System.Text.StringBuilder>();
+        var columns = new Dictionary<int, System.Text.StringBuilder>();
         foreach (var line in Pages.SelectMany(p => p.Lines).Where(l => l[0].Baseline < Layout.Sheet.FootBaseline - 8))
         {
+            var column = 0;
             for (var i = 0; i < line.Count; i++)
             {
-                var begins = i == 0 || line[i].Left - line[i - 1].Right > ColumnGap;
-                var column = begins ? Math.Round(line[i].Left) : Math.Round(Start(line, i));
+                if (i == 0 || line[i].Left - line[i - 1].Right > ColumnGap)
+                    column = (int)Math.Round(line[i].Left);
                 if (!columns.TryGetValue(column, out var text))
                     columns[column] = text = new System.Text.StringBuilder();
                 text.Append(line[i].Text);
@@ -100,33 +102,50 @@ internal sealed class ReadBack
     /// <summary>White wider than this parts columns; a space between words is a third of it.</summary>
     private const double ColumnGap = 8;
 
-    private static double Start(IReadOnlyList<ReadWord> line, int at)
-    {
-        while (at > 0 && line[at].Left - line[at - 1].Right <= ColumnGap)
-            at--;
-        return line[at].Left;
-    }
-
     private static ReadPage Read(Page page)
     {
         var letters = page.Letters.Select(l => new ReadLetter(
             l.Value, Math.Min(l.StartBaseLine.X, l.EndBaseLine.X), Math.Max(l.StartBaseLine.X, l.EndBaseLine.X),
             page.Height - l.StartBaseLine.Y, l.PointSize, l.FontName ?? "", l.TextOrientation == TextOrientation.Horizontal)).ToList();
-        var shapes = page.Paths.Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>()
-            .Select(r => new ReadShape(r.Left, page.Height - r.Top, r.Right, page.Height - r.Bottom))
-            .Concat(page.GetImages().Select(i => new ReadShape(i.BoundingBox.Left, page.Height - i.BoundingBox.Top, i.BoundingBox.Right, page.Height - i.BoundingBox.Bottom)))
-            .ToList();
+        var shapes = new List<ReadShape>();
+        void Shape(PdfRectangle r) => shapes.Add(new ReadShape(r.Left, page.Height - r.Top, r.Right, page.Height - r.Bottom));
+        foreach (var path in page.Paths)
+        {
+            if (path.GetBoundingRectangle() is { } box)
+                Shape(box);
+        }
+
+        foreach (var image in page.GetImages())
+            Shape(image.BoundingBox);
         return new ReadPage(page.Number, page.Width, page.Height, letters, Lines(letters, page.Number), shapes);
     }
 
-    private static List<IReadOnlyList<ReadWord>> Lines(List<ReadLetter> letters, int page) =>
-    [
-        .. letters.Where(l => l.Upright)
-            .GroupBy(l => Math.Round(l.Baseline * 2))
-            .OrderBy(g => g.Key)
-            .Select(g => (IReadOnlyList<ReadWord>)Words(g.OrderBy(l => l.Left), page))
-            .Where(l => l.Count > 0),
-    ];
+    /// <summary>Upright letters by baseline, to half a point, from top to bottom and left to right.</summary>
+    private static List<IReadOnlyList<ReadWord>> Lines(List<ReadLetter> letters, int page)
+    {
+        var lines = new Dictionary<int, List<ReadLetter>>();
+        foreach (var letter in letters.Where(l => l.Upright))
+        {
+            var baseline = (int)Math.Round(letter.Baseline * 2);
+            if (!lines.TryGetValue(baseline, out var line))
+                lines[baseline] = line = [];
+            line.Add(letter);
+        }
+
+        return [.. lines.OrderBy(l => l.Key).Select(l => (IReadOnlyList<ReadWord>)Words(FromLeft(l.Value), page)).Where(l => l.Count > 0)];
+    }
+
+    /// <summary>Letters of a line from left to right; a loose accent stays after the letter it stands on.</summary>
+    private static IEnumerable<ReadLetter> FromLeft(List<ReadLetter> line)
+    {
+        for (var i = 1; i < line.Count; i++)
+        {
+            if (line[i].Left < line[i - 1].Left)
+                return line.OrderBy(l => l.Left);
+        }
+
+        return line;
+    }
 
     private static List<ReadWord> Words(IEnumerable<ReadLetter> line, int page)
     {

@@ -31,25 +31,36 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     /// <summary>Type of the label.</summary>
     public TypeStyle LabelStyle { get; init; } = TypeStyle.BodyBold;
 
+    private sealed record Line(string? Text, bool Begins);
+
     /// <inheritdoc/>
     public override IEnumerable<Strip> Cut(Measure measure, double width)
     {
         const double gap = 12;
         var numberWidth = Number is null ? 0 : 18;
         var labels = measure.Lines(Label, LabelStyle, LabelWidth - numberWidth);
-        var values = Values
-            .SelectMany(v => v is null
-                ? [((string?)null, false)]
-                : measure.Lines(v, Style, width - LabelWidth - gap).Select((line, i) => ((string?)line, i == 0)))
-            .ToList();
+        var values = new List<Line>();
+        foreach (var value in Values)
+        {
+            if (value is null)
+            {
+                values.Add(new Line(null, true));
+                continue;
+            }
+
+            var lines = measure.Lines(value, Style, width - LabelWidth - gap);
+            for (var i = 0; i < lines.Count; i++)
+                values.Add(new Line(lines[i], i == 0));
+        }
+
         var count = Math.Max(labels.Count, values.Count);
         for (var i = 0; i < count; i++)
         {
             var label = i < labels.Count ? labels[i] : null;
             var number = i == 0 ? Number : null;
-            var written = i < values.Count ? values[i].Item1 : null;
+            var written = i < values.Count ? values[i].Text : null;
             var blank = i < values.Count && written is null;
-            var apart = i > 0 && i < values.Count && (values[i].Item2 || blank) ? Between : 0;
+            var apart = i > 0 && i < values.Count && (values[i].Begins || blank) ? Between : 0;
             var style = i == 0 ? FirstStyle ?? Style : Style;
             var height = blank ? BlankHeight : Style.Pitch;
             yield return new Strip

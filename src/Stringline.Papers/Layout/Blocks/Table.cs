@@ -4,12 +4,12 @@ namespace Stringline.Papers.Layout;
 /// <param name="Head">The words at its head.</param>
 /// <param name="Share">Its share of the width, 0 to 1.</param>
 /// <param name="AtRight">Whether it is set to the right, as amounts are.</param>
-internal readonly record struct Column(string Head, double Share, bool AtRight = false);
+internal sealed record Column(string Head, double Share, bool AtRight = false);
 
 /// <summary>Rows under column heads, parted by hair rules. A row of up to ten lines is never cut.</summary>
 /// <param name="Columns">The columns; their shares add up to 1.</param>
-/// <param name="Rows">The cells, a list for each row. A null cell is a blank to be filled in by hand.</param>
-internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string?>> Rows) : Block
+/// <param name="Rows">The cells, a list for each row.</param>
+internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows) : Block
 {
     private const double Pad = 3;
 
@@ -28,7 +28,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
     /// <inheritdoc/>
     public override IEnumerable<Strip> Cut(Measure measure, double width)
     {
-        foreach (var strip in Row(measure, width, [.. Columns.Select(c => (string?)c.Head)], HeadStyle))
+        foreach (var strip in Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle))
             yield return strip with { ToNext = Glue.Fast, Before = strip.Before == 0 ? 0 : Before };
         for (var i = 0; i < Rows.Count; i++)
         {
@@ -37,16 +37,21 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
         }
     }
 
-    private IEnumerable<Strip> Row(Measure measure, double width, IReadOnlyList<string?> cells, TypeStyle style)
+    private sealed record Cell(double Left, double Wide, bool AtRight, IReadOnlyList<string> Lines);
+
+    private IEnumerable<Strip> Row(Measure measure, double width, IReadOnlyList<string> cells, TypeStyle style)
     {
         const double gutter = 10;
-        var columns = Columns.Select((c, i) => (
-            Left: width * Columns.Take(i).Sum(b => b.Share),
-            Wide: (width * c.Share) - (i == Columns.Count - 1 ? 0 : gutter),
-            c.AtRight,
-            Blank: cells[i] is null,
-            Lines: measure.Lines(cells[i] ?? "", style, (width * c.Share) - (i == Columns.Count - 1 ? 0 : gutter)))).ToList();
-        var count = columns.Max(c => c.Lines.Count);
+        var columns = new List<Cell>();
+        var (left, count) = (0.0, 0);
+        for (var i = 0; i < Columns.Count; i++)
+        {
+            var wide = (width * Columns[i].Share) - (i == Columns.Count - 1 ? 0 : gutter);
+            columns.Add(new Cell(left, wide, Columns[i].AtRight, measure.Lines(cells[i], style, wide)));
+            left += width * Columns[i].Share;
+            count = Math.Max(count, columns[i].Lines.Count);
+        }
+
         for (var i = 0; i < count; i++)
         {
             var line = i;

@@ -60,6 +60,13 @@ public static class PaperText
     /// <summary>The text on one line.</summary>
     public static string OneLine(string text) => text.ReplaceLineEndings(", ");
 
+    /// <summary>The text on one line, cut with an ellipsis where it is longer than so many characters.</summary>
+    internal static string Shortened(string text, int most)
+    {
+        var line = OneLine(text);
+        return line.Length <= most ? line : line[..(most - 2)].TrimEnd() + " …";
+    }
+
     private static string Words(long number)
     {
         foreach (var (unit, name) in Units)

@@ -125,7 +125,7 @@ public sealed class LayoutTests
                 Work = job.Work with { Site = job.Work.Site with { Legal = legal } },
             };
             Kept.Packet("random", job);
-        }, iter: 60, threads: 2);
+        }, iter: 30, threads: 2);
     }
 
     /// <summary>Breaking into lines loses and adds no letter, and no line is wider than its column.</summary>

@@ -21,7 +21,7 @@ internal static class ClaimPaper
     public static PaperPlan Plan(ClaimFacts facts, Service service, LocalDate made, bool draft) => new()
     {
         Title = Title,
-        Foot = Title,
+        Foot = facts.Claimant is { } name ? $"{Title}, {Shortened(name, 60)}" : Title,
         Made = made,
         Draft = draft,
         Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
@@ -58,8 +58,13 @@ internal static class ClaimPaper
         if (facts.Owners.Count == 0)
             return [null];
         var names = facts.Owners.Select(o => $"{OneLine(Clean(o.Name) ?? "")} ({Service.CapacityOf(o)})");
-        var record = facts.Owners.Select(o => OneLine(Clean(o.Name) ?? ""));
-        return [.. names, $"Name in which the interest appears of record, as far as claimant knows: {string.Join("; ", record)}."];
+        return
+        [
+            .. names,
+            facts.Owners.Count == 1
+                ? "This is the name in which the interest appears of record, as far as claimant knows."
+                : "These are the names in which the interest appears of record, as far as claimant knows.",
+        ];
     }
 
     private static string Hirer(Party hirer)

@@ -29,18 +29,18 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     public PaperPlan Plan(bool draft) => new()
     {
         Title = $"{Title}: claim of mechanics lien",
-        Foot = $"{Title}, not to be recorded. {Short(job.Name)}",
+        Foot = $"{Title}, not to be recorded. {Shortened(job.Name, 50)}",
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = assessment.AsOf,
         Draft = draft,
-        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. HandOver(), .. Check(), .. GetBack(), .. Ask(), .. BeforeYouHandItOver()],
+        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Check(), .. BeforeYouHandItOver(), .. GetBack()],
     };
 
     private IEnumerable<Block> Top() =>
     [
         new Heading("Counter sheet: claim of mechanics lien", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
         new Paragraph($"{OneLine(job.Name)}, as of {Day(assessment.AsOf)}\n{facts.Claimant ?? "Claimant not named"}: {Dollars(facts.Demand)}", Text) { Before = 3 },
-        new Paragraph(Assessment.Caution, Bold) { Before = 5 },
+        new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
     ];
 
     /// <summary>What must be seen before anything else, the day in doubt before all.</summary>
@@ -74,7 +74,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     {
         if (service.Done)
             yield break;
-        yield return new Paragraph("Serve before you record. The file shows no mailing of this claim.", Large) { Before = 4 };
+        yield return new Paragraph("Serve before you record: the file shows no mailing.", Large) { Before = 4 };
         string[] steps =
         [
             "Sign the claim and the verification in ink on both originals, with date and place.",
@@ -146,11 +146,10 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     [
         Section("Hand over"),
         .. Ticks(
-            $"Two originals of the claim, {claimPages} page{(claimPages == 1 ? "" : "s")} each, both signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, printed on one side, black ink.",
+            $"Two originals of the claim, {claimPages} page{(claimPages == 1 ? "" : "s")} each, both signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side only, black ink.",
             "No notary, no acknowledgment page: a verified claim of lien is recorded without one (Civ. Code § 8416(b); Gov. Code § 27287). An added page only costs more.",
             $"A check for {Dollars(fee.Total)}, payable to the {fee.Office.Name}.",
-            "A self-addressed stamped envelope for the stamped copy.",
-            "This sheet stays with you."),
+            "A self-addressed stamped envelope for the stamped copy."),
     ];
 
     private IEnumerable<Block> Check()
@@ -158,7 +157,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         yield return Section($"The check: {Dollars(fee.Total)}, estimated");
         yield return new Paragraph(fee.Source, Text) { Before = 2, WithNext = true };
         yield return new Together(new Table(
-            [new Column("Part", 0.33), new Column("Reckoned", 0.53), new Column("Dollars", 0.14, true)],
+            [new Column("Part", 0.25), new Column("Reckoned", 0.64), new Column("Dollars", 0.11, true)],
             [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
         { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
         yield return new Paragraph(WhatCouldChangeIt(), Text) { Before = 5 };
@@ -167,7 +166,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private string WhatCouldChangeIt()
     {
         var office = fee.Office;
-        var words = "What could change it at the counter: prices change, often on January 1 or July 1; the homes fee by parcels or titles; "
+        var words = "What could change it at the counter: prices change, often on January 1 or July 1 (a bill of 2026, AB 2224, may change them from January 1, 2027); the homes fee by parcels or titles; "
             + (office.NoticeFirst is null ? "a fee for the recorder’s notice of involuntary lien, whose price was not read; " : "")
             + (office.Covenant is null ? "a $2 restrictive covenant fee where the county took it up; " : "")
             + "a person counted under more than one name; a page printed on both sides or on paper of another size. Ask, or take a second check.";
@@ -196,9 +195,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     [
         Section("Before you hand it over"),
         .. Ticks(
-            "One title only on page 1, directly under the top 2½ inches: CLAIM OF MECHANICS LIEN.",
-            "Your name and address in the upper left; the upper right 5 by 2½ inches empty.",
-            "White margins of ½ inch left and right on every page; no page printed on both sides.",
+            "Printed at actual size (100 percent), nothing cut off: your name and address in the upper left, the upper right 5 by 2½ inches empty, the one title directly below, ½ inch white left and right on every page.",
             "The owner’s name is spelled as on the deed; so is yours. Look the deed up if you have not.",
             "Claim and verification signed in ink, dated, with place. Affidavit filled in and signed by the person who mailed.",
             $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}. Land in two counties: record in each.",
@@ -210,11 +207,4 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
 
     private static IEnumerable<Block> Ticks(params IReadOnlyList<string> lines) =>
         lines.Select(l => new TickBox(l, false) { Style = Text, Before = 2.5 });
-
-    /// <summary>A name short enough for the foot.</summary>
-    private static string Short(string name)
-    {
-        var line = OneLine(name);
-        return line.Length <= 50 ? line : line[..48].TrimEnd() + " …";
-    }
 }

@@ -88,7 +88,7 @@ public static class PaperPreflight
     }
 
     private static PreflightCheck PageCount(ReadBack read, PaperExpectations expected) => new("pages", read.Pages.Count == expected.Pages,
-        $"{read.Pages.Count} read; the fee is for {expected.Pages}", "Gov. Code § 27361(a)");
+        $"{read.Pages.Count} read; {(expected.Recorded is null ? "laid out were" : "the fee is for")} {expected.Pages}", expected.Recorded is null ? "" : "Gov. Code § 27361(a)");
 
     private static PreflightCheck RecordersSpace(ReadBack read)
     {

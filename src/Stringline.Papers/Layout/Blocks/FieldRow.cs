@@ -36,7 +36,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     /// <inheritdoc/>
     public override IEnumerable<Strip> Cut(Measure measure, double width)
     {
-        const double gap = 12;
+        var gap = LabelWidth > 0 ? 12.0 : 0;
         var numberWidth = Number is null ? 0 : 18;
         var labels = measure.Lines(Label, LabelStyle, LabelWidth - numberWidth);
         var values = new List<Line>();

@@ -159,6 +159,7 @@ public sealed class ClaimPacketTests
         Assert.NotEmpty(refusal.Right);
         var draft = Kept.Packet($"draft-{id}", job, draft: true);
         Assert.Contains(draft.InTheWay, r => r.Id == id);
+        Assert.Contains("Only a draft. Not to be signed, served or recorded", draft.Sheet().Text, StringComparison.Ordinal);
         Assert.All(draft.Preflight, r => Assert.True(r.Check("DRAFT on each page")?.Passed, r.ToString()));
     }
 

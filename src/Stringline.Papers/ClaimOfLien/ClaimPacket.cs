@@ -32,7 +32,7 @@ public static class ClaimPacket
         var claim = Press.Print(ClaimPaper.Plan(facts, service, assessment.AsOf, draft), measure);
         var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" });
         var fee = RecordingFee.Of(recorder, Request(facts, claim.Pages));
-        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages).Plan(draft), measure);
+        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals).Plan(draft), measure);
 
         List<PaperFile> files =
         [

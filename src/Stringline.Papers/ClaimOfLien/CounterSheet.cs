@@ -8,7 +8,7 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.ClaimOfLien;
 
 /// <summary>The page for whoever stands at the counter: what first, by when, where, with what, and what to bring back. Never recorded.</summary>
-internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages)
+internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay)
 {
     /// <summary>Title.</summary>
     public const string Title = "Counter sheet";
@@ -46,9 +46,21 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>What must be seen before anything else, the day in doubt before all.</summary>
     private IEnumerable<Block> First()
     {
-        List<Block> warnings = [.. LastDayInDoubt(), .. TooEarly(), .. Unserved(), .. OtherWarnings()];
+        List<Block> warnings = [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. Unserved(), .. OtherWarnings()];
         if (warnings.Count > 0)
             yield return new Framed([new Heading("First", Head) { Before = 0, Align = Align.Left }, .. warnings]) { Thickness = 2 };
+    }
+
+    private IEnumerable<Block> OnlyADraft()
+    {
+        const int shown = 6;
+        if (inTheWay.Count == 0)
+            yield break;
+        yield return new Paragraph("Only a draft. Not to be signed, served or recorded:", Large) { Before = 2 };
+        foreach (var refusal in inTheWay.Take(shown))
+            yield return new Paragraph($"{refusal.Where}: {refusal.There}", Text) { Before = 2, Indent = 12, Mark = "•" };
+        if (inTheWay.Count > shown)
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", Text) { Before = 2, Indent = 12 };
     }
 
     private IEnumerable<Block> LastDayInDoubt()
@@ -114,7 +126,12 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             new Paragraph(actBy is { } day ? DayOfWeek(day) : "no day can be given", new TypeStyle(Face.SansBold, 29, 36)) { Before = 0, WithNext = true },
         ];
         if (actBy is { } by && by < assessment.AsOf)
-            lines.Add(new Paragraph("That day is past. Record on the next day the office is open, and ask a lawyer which reading carries it.", Bold) { Before = 2 });
+        {
+            lines.Add(new Paragraph(last?.Standing == Standing.Lost
+                ? "The time to record is over."
+                : "That day is past. If a packet is made at all, record on the next day the office is open, and ask a lawyer which reading carries it.", Bold) { Before = 2 });
+        }
+
         if (last?.Band is { } band)
         {
             lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}", Large) { Before = 3 });

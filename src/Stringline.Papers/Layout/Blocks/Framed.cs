@@ -1,7 +1,7 @@
 namespace Stringline.Papers.Layout;
 
-/// <summary>Blocks in a frame, never cut: for what must be seen first.</summary>
-/// <param name="Blocks">The blocks; together lower than a page.</param>
+/// <summary>Blocks in a frame, never cut: for what must be seen first. What no page can hold flows without a frame.</summary>
+/// <param name="Blocks">The blocks.</param>
 internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
 {
     private const double Pad = 9;
@@ -17,6 +17,13 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
     {
         var strips = Blocks.SelectMany(b => b.Cut(measure, width - (2 * Pad))).ToList();
         var inside = strips.Sum(s => s.Before + s.Height) - strips[0].Before;
+        if (inside > Sheet.Bottom - Sheet.Top - 60)
+        {
+            foreach (var strip in Blocks.SelectMany(b => b.Cut(measure, width)))
+                yield return strip;
+            yield break;
+        }
+
         yield return new Strip
         {
             Before = Before,

@@ -10,8 +10,7 @@ namespace Stringline.Desk;
 /// <param name="output">Answers, as bytes of UTF-8.</param>
 /// <param name="errors">Refusals and wrong usage.</param>
 /// <param name="clock">Tells the day where the user does not.</param>
-/// <param name="packetMaker">Makes papers; null where this build has none, and then there is no packet command.</param>
-internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock, PacketMaker? packetMaker)
+internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock)
 {
     /// <summary>Done.</summary>
     public const int Done = 0;
@@ -56,14 +55,10 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
             "Keeps a payment claim on a California construction job true, from the first delivery to the last dollar.\n" + Assessment.Caution)
         {
             Assess(),
+            new Command("packet", "Make the papers that go to the counter together.") { Claim() },
+            Schema(),
+            Demo(),
         };
-        if (packetMaker is not null)
-        {
-            root.Add(new Command("packet", "Make the papers that go to the counter together.") { Claim(packetMaker) });
-        }
-
-        root.Add(Schema());
-        root.Add(Demo());
         return root;
     }
 
@@ -86,7 +81,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         return command;
     }
 
-    private Command Claim(PacketMaker make)
+    private Command Claim()
     {
         var file = File();
         var folder = Folder();
@@ -98,9 +93,8 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
                 parsed.GetRequiredValue(file),
                 Day(parsed.GetValue(asOf)),
                 parsed.GetValue(draft),
-                parsed.GetRequiredValue(folder),
-                make),
-            packet => Print(string.Join('\n', [.. packet.Files, .. packet.Remarks, Assessment.Caution]) + "\n", ascii: false)));
+                parsed.GetRequiredValue(folder)),
+            packet => Print(PacketText.Of(packet), ascii: false)));
         return command;
     }
 

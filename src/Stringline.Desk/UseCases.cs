@@ -3,6 +3,8 @@ using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
+using Stringline.Papers;
+using Stringline.Papers.ClaimOfLien;
 
 namespace Stringline.Desk;
 
@@ -17,13 +19,17 @@ internal static class UseCases
         Open(path).Then(job => new Outcome<Assessment>.Done(Assess(job, asOf)));
 
     /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
-    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder, PacketMaker make) =>
-        Open(path).Then(job => make(job, Assess(job, asOf), draft) switch
+    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder) =>
+        Open(path).Then(job =>
         {
-            Packet.Refused refused => new Outcome<WrittenPacket>.Refused(refused.Reasons),
-            Packet.Made made => FileDrop.WriteAll(folder, made.Files)
-                .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made.Remarks))),
-            _ => throw new InvalidOperationException("Neither made nor refused."),
+            var assessment = Assess(job, asOf);
+            return ClaimPacket.Prepare(job, assessment, office: null, draft) switch
+            {
+                PacketOutcome.Refused refused => new Outcome<WrittenPacket>.Refused([.. refused.Refusals.Select(r => r.ToString())]),
+                PacketOutcome.Made made => FileDrop.WriteAll(folder, [.. made.Files.Select(f => new FinishedFile(f.Name, f.Bytes))])
+                    .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment))),
+                _ => throw new InvalidOperationException("Neither made nor refused."),
+            };
         });
 
     /// <summary>Writes the demo job into a folder.</summary>

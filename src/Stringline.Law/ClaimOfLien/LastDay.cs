@@ -30,21 +30,27 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     /// <summary>Works out the last day on every reading of completion and of the owner's notices.</summary>
     [Rule("Civ. Code § 8412")]
     [Rule("Civ. Code § 8414(b)")]
-    public static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
+    public static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
+        Of(facts, completion, notices, calendar, []);
+
+    /// <summary>The days alone, without their reasons: for asking what another answer would move.</summary>
+    internal static LastDay WithoutReasons(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
+        Of(facts, completion, notices, calendar, null);
+
+    private static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar, List<Reason>? why)
     {
         var after = DaysAfterNotice(facts.Job.Claimant);
         var section = SectionOf(facts.Job.Claimant);
         var stops = LaborStop.Of(facts);
         var readings = new List<Reading>();
-        var why = new List<Reason>();
         foreach (var reading in completion.Open)
         {
             foreach (var completed in DaysToTry(reading, notices))
                 AddReadings(reading, completed, notices, stops, after, section, calendar, readings, why);
         }
 
-        why.AddRange(completion.RuledOut);
-        return new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm, why);
+        why?.AddRange(completion.RuledOut);
+        return new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm, why ?? []);
     }
 
     /// <summary>
@@ -102,15 +108,15 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
 
     private static void AddReadings(
         CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
-        int after, string section, OpenDays calendar, List<Reading> readings, List<Reason> why)
+        int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
         var unshortened = Period.LastDay(completed, DaysFromCompletion);
-        var children = new List<Reason>
-        {
+        List<Reason>? children = why is null ? null :
+        [
             reading.Why,
             Reason.Of(section, $"{DaysFromCompletion} days after {completed}: {unshortened}."),
-        };
+        ];
         var sure = unshortened;
         var inDoubt = new List<Reading>();
         foreach (var notice in notices)
@@ -123,7 +129,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
                 surely &= verdict == Verdict.Yes;
                 if (verdict == Verdict.No || shortened >= unshortened)
                     continue;
-                children.Add(Reason.Of(section, $"{after} days after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
+                children?.Add(Reason.Of(section, $"{after} days after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
                 inDoubt.Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
             }
 
@@ -138,11 +144,11 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
                 readings.Add(doubtful);
         }
 
-        why.Add(Reason.Of(section, $"On the reading «{name}» the last day is {sure}, statutory and not rolled.", [.. children]));
+        why?.Add(Reason.Of(section, $"On the reading «{name}» the last day is {sure}, statutory and not rolled.", [.. children ?? []]));
     }
 
     /// <summary>Whether an owner's notice shortens this claimant's time if the work was completed on a day.</summary>
-    private static Verdict Shortens(OwnersNotice notice, LocalDate completed, LocalDate recorded, IReadOnlyList<LaborStop> stops, List<Reason> why)
+    private static Verdict Shortens(OwnersNotice notice, LocalDate completed, LocalDate recorded, IReadOnlyList<LaborStop> stops, List<Reason>? why)
     {
         Verdict effective;
         if (!notice.IsForWholeWork)
@@ -151,31 +157,31 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             effective = notice.Entry.States is { } stated
                 ? notice.IsEffectiveIfCompletedOn(stated, recorded) ? Verdict.Yes : Verdict.No
                 : Verdict.Open;
-            why.Add(effective == Verdict.No
+            why?.Add(effective == Verdict.No
                 ? Reason.NotApplied("Civ. Code § 8186", $"The {notice.Words} for one direct contract was recorded on {recorded}, not within {OwnersNotice.RecordingDays} days after the completion it states: no effect.", notice.Entry)
                 : Reason.Of("Civ. Code § 8186", $"The {notice.Words} was recorded on {recorded} for one direct contract only; for those under it the time runs from the recording.", [notice.Entry]));
         }
         else if (notice.Entry.Notice == OwnerNotice.Cessation)
         {
             effective = notice.CessationIsEffective(stops, out var reason);
-            why.Add(reason);
+            why?.Add(reason);
         }
         else if (notice.IsEffectiveIfCompletedOn(completed, recorded))
         {
             effective = Verdict.Yes;
-            why.Add(Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
+            why?.Add(Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
         }
         else
         {
             effective = Verdict.No;
-            why.Add(recorded < completed
+            why?.Add(recorded < completed
                 ? Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, before completion on {completed}: no effect (Munger & Munger v. McBratney (1955) 131 Cal.App.2d Supp. 866).", notice.Entry)
                 : Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, more than {OwnersNotice.RecordingDays} days after completion on {completed}: no effect; a notice can only shorten the time (Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146).", notice.Entry));
         }
 
         if (effective == Verdict.No)
             return Verdict.No;
-        why.Add(notice.ReachWhy);
+        why?.Add(notice.ReachWhy);
         return (effective, notice.ReachesClaimant) switch
         {
             (_, Verdict.No) => Verdict.No,

@@ -35,17 +35,17 @@ public static class WhatWouldNarrow
         foreach (var notice in notices)
         {
             if (notice.ReachesClaimant == Verdict.Open)
-                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us, mailed)", LastDay.Of(facts, completion, [.. notices.Where(n => n != notice)], calendar));
+                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us, mailed)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
         }
 
         return [.. questions.OrderByDescending(q => q.Days).ThenBy(q => q.Text, StringComparer.Ordinal)];
     }
 
     private static LastDay Without(CompletionReading reading, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
-        LastDay.Of(facts, completion with { Open = [.. completion.Open.Where(r => r != reading)] }, notices, calendar);
+        LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Where(r => r != reading)] }, notices, calendar);
 
     private static LastDay On(CompletionReading reading, LocalDate day, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
-        LastDay.Of(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new Days(day, day) } : r)] }, notices, calendar);
+        LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new Days(day, day) } : r)] }, notices, calendar);
 
     // How far the ends of the band move when the doubt is settled.
     private static int Moved(LastDay before, LastDay after)

@@ -28,7 +28,7 @@ public static class Credit
     /// </summary>
     [Rule("Civ. Code § 8460(b)(1)")]
     [Rule("Civ. Code § 8460(b)(2)")]
-    private static Finding LastDayToRecord(FactsAsOf facts, ClaimRecorded claim, Days recorded, List<CreditRecorded> credits, OpenDays calendar)
+    private static Finding LastDayToRecord(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<CreditRecorded> credits, OpenDays calendar)
     {
         var lastDay = Period.LastDay(recorded.Earliest, ActionDays.DaysToSue);
         var why = new List<Reason>
@@ -58,7 +58,7 @@ public static class Credit
     /// late, and so holds only against those who have not bought or lent since, the time without it stands beside.
     /// </summary>
     [Rule("Civ. Code § 8460(b)")]
-    private static Finding LastDayToSue(FactsAsOf facts, ClaimRecorded claim, Days recorded, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
+    private static Finding LastDayToSue(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
     {
         var ninety = Period.LastDay(recorded.Earliest, ActionDays.DaysToSue);
         var latest = credits[0];

@@ -39,7 +39,7 @@ public static class ReleaseBond
             yield return LastDayOnBond(facts, bonds[^1], calendar);
     }
 
-    private static IEnumerable<Reason> Short(List<ReleaseBondRecorded> bonds, decimal amount) =>
+    private static IEnumerable<Reason> Short(IReadOnlyList<ReleaseBondRecorded> bonds, decimal amount) =>
         bonds.Where(b => b.Amount < amount)
             .Select(b => Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {b.Amount!.Value} is less than 125 percent of the claim.", [b]));
 

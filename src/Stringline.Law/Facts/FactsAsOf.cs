@@ -49,6 +49,8 @@ public sealed class FactsAsOf
     }
 
     private readonly List<Entry> leftOut = [];
+    private readonly Dictionary<Type, Entry[]> byKind = [];
+    private NoticeGiven[]? preliminary;
 
     /// <summary>The file.</summary>
     public JobFile Job { get; }
@@ -75,17 +77,25 @@ public sealed class FactsAsOf
     public bool HasFurnished => Furnished.Count > 0;
 
     /// <summary>The entries of one kind, earliest first.</summary>
-    public List<T> All<T>() where T : Entry
+    public IReadOnlyList<T> All<T>() where T : Entry
     {
-        var found = new List<T>();
+        if (byKind.TryGetValue(typeof(T), out var sorted))
+            return (T[])sorted;
+        List<T>? found = null;
         foreach (var entry in Known)
         {
             if (entry is T wanted)
-                found.Add(wanted);
+                (found ??= []).Add(wanted);
         }
 
-        return found;
+        T[] all = found is null ? [] : [.. found];
+        byKind.Add(typeof(T), all);
+        return all;
     }
+
+    /// <summary>The preliminary notices, earliest first.</summary>
+    public IReadOnlyList<NoticeGiven> PreliminaryNotices =>
+        preliminary ??= [.. All<NoticeGiven>().Where(n => n.Notice == NoticeKind.Preliminary)];
 
     /// <summary>The party who contracted with the claimant, or null.</summary>
     public Party? Hirer => Job.Party(Job.Claimant.HiredBy);

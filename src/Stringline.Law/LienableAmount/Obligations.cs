@@ -35,10 +35,29 @@ internal sealed class Obligation
 }
 
 /// <summary>Applies what was received to what is owed (Civ. Code § 1479).</summary>
-internal sealed class Application(List<Obligation> owed)
+internal sealed class Application
 {
-    /// <summary>Dollars and cents that went to work within reach.</summary>
-    public decimal ToSecured { get; private set; }
+    // Earliest maturity first; at equal maturity the unsecured before the secured.
+    private readonly Obligation[] byMaturity;
+    private readonly Obligation[] interest;
+    private readonly Dictionary<string, List<Obligation>> byRef = new(StringComparer.Ordinal);
+    private int firstUnpaid;
+
+    /// <summary>Makes ready to apply payments and credits.</summary>
+    /// <param name="owed">Everything owed.</param>
+    public Application(List<Obligation> owed)
+    {
+        byMaturity = [.. owed.OrderBy(o => o.Due).ThenBy(o => o.Secured)];
+        interest = Array.FindAll(byMaturity, o => o.IsInterest);
+        foreach (var obligation in byMaturity)
+        {
+            if (obligation.Ref is not { } name)
+                continue;
+            if (!byRef.TryGetValue(name, out var named))
+                byRef[name] = named = [];
+            named.Add(obligation);
+        }
+    }
 
     /// <summary>Dollars and cents that went to work out of reach, interest and charges.</summary>
     public decimal Elsewhere { get; private set; }
@@ -51,13 +70,10 @@ internal sealed class Application(List<Obligation> owed)
     public void Pay(Paid payment)
     {
         var left = payment.Amount;
-        if (payment.Toward is { } toward)
+        if (payment.Toward is { } toward && byRef.TryGetValue(toward, out var named))
         {
-            foreach (var obligation in owed)
-            {
-                if (obligation.Ref == toward)
-                    left = PayTo(obligation, left);
-            }
+            foreach (var obligation in named)
+                left = PayTo(obligation, left);
         }
 
         ByLaw(left, payment.On.Latest, workOnly: false);
@@ -70,22 +86,28 @@ internal sealed class Application(List<Obligation> owed)
     /// The order of law where nobody chose: what is due before what is not; of that, interest; then by earliest maturity
     /// (Jessup Farms v. Baldwin (1983) 33 Cal.3d 639); at equal maturity the unsecured before the secured. Inside one class the
     /// statute shares ratably; since its members stand on the same day and the same side of every line drawn here, paying
-    /// them in turn gives the same totals.
+    /// them in turn gives the same totals. On an unknown day no interest is taken to be due, so that the demand is the lower.
     /// </summary>
     [Rule("Civ. Code § 1479", Since = "1872-01-01")]
     private void ByLaw(decimal left, LocalDate? day, bool workOnly)
     {
-        bool IsDue(Obligation obligation) => day is not { } paid || obligation.Due <= paid;
-        foreach (var obligation in owed
-            .Where(o => o.Unpaid > 0 && (o.IsWork || !workOnly))
-            .OrderBy(o => !IsDue(o))
-            .ThenBy(o => !(o.IsInterest && IsDue(o)))
-            .ThenBy(o => o.Due)
-            .ThenBy(o => o.Secured))
+        if (!workOnly && day is { } paid)
         {
-            if (left == 0)
-                return;
-            left = PayTo(obligation, left);
+            foreach (var due in interest)
+            {
+                if (left == 0 || due.Due > paid)
+                    break;
+                left = PayTo(due, left);
+            }
+        }
+
+        // Whatever is due by a day stands before whatever is not, since all stand in the order of their maturity.
+        while (firstUnpaid < byMaturity.Length && byMaturity[firstUnpaid].Unpaid == 0)
+            firstUnpaid++;
+        for (var i = firstUnpaid; i < byMaturity.Length && left > 0; i++)
+        {
+            if (byMaturity[i].IsWork || !workOnly)
+                left = PayTo(byMaturity[i], left);
         }
 
         Excess += left;
@@ -95,9 +117,7 @@ internal sealed class Application(List<Obligation> owed)
     {
         var part = Math.Min(money, obligation.Unpaid);
         obligation.Unpaid -= part;
-        if (obligation.Secured)
-            ToSecured += part;
-        else
+        if (!obligation.Secured)
             Elsewhere += part;
         return money - part;
     }

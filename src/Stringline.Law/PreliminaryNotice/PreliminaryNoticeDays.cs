@@ -18,7 +18,7 @@ public static class PreliminaryNoticeDays
         if (recipients.Count == 0)
             return new Reach(ReachKind.NoneDue, null, null, [], false);
 
-        var notices = Preliminary(facts);
+        var notices = facts.PreliminaryNotices;
         var missing = new List<Recipient>();
         Days? given = null;
         var essentialMissing = false;
@@ -174,7 +174,7 @@ public static class PreliminaryNoticeDays
 
         if (facts.FirstFurnished is { } first)
             why.Add(Reason.Of(TwentyDays, $"First furnished {first}; the notice is in time through the twentieth day after.", [facts.Furnished[0]]));
-        var notices = Preliminary(facts);
+        var notices = facts.PreliminaryNotices;
         foreach (var recipient in Recipients.Of(facts))
         {
             if (Giving.FirstGiven(notices, recipient.AnyOf, out var used) is { } day)
@@ -212,7 +212,7 @@ public static class PreliminaryNoticeDays
 
         if (reach.Missing.Any(r => r.Who == PartyCapacity.ConstructionLender))
         {
-            foreach (var lender in ReputedLendersTold(facts, Preliminary(facts)))
+            foreach (var lender in ReputedLendersTold(facts, facts.PreliminaryNotices))
                 questions.Add(new Question($"Who named {lender.Name} as the construction lender, and in which paper? Keep it: notice to a reputed lender stands on it."));
         }
 
@@ -225,12 +225,5 @@ public static class PreliminaryNoticeDays
         if (facts.HiredByOwner && !facts.Job.In(PartyCapacity.ConstructionLender).Any())
             questions.Add(new Question("Is there a construction lender? Notice would be due to it (look for a construction deed of trust and on the building permit)."));
         return questions;
-    }
-
-    private static List<NoticeGiven> Preliminary(FactsAsOf facts)
-    {
-        var notices = facts.All<NoticeGiven>();
-        notices.RemoveAll(n => n.Notice != NoticeKind.Preliminary);
-        return notices;
     }
 }

@@ -40,7 +40,7 @@ public static class PublicNotice
         var recipients = RecipientsOf(facts);
         if (recipients.Count == 0)
             return new Reach(ReachKind.NoneDue, null, null, [], false);
-        var notices = Preliminary(facts);
+        var notices = facts.PreliminaryNotices;
         var missing = new List<Recipient>();
         Days? given = null;
         foreach (var recipient in recipients)
@@ -77,7 +77,7 @@ public static class PublicNotice
             readings.Add(Deadline.Own("20 days after first furnishing, to cover all of it", Period.LastDay(first.Earliest, Reach.NoticeDays), calendar));
         foreach (var recipient in RecipientsOf(facts))
         {
-            why.Add(Giving.FirstGiven(Preliminary(facts), recipient.AnyOf, out var used) is { } day
+            why.Add(Giving.FirstGiven(facts.PreliminaryNotices, recipient.AnyOf, out var used) is { } day
                 ? Reason.Of(recipient.Section, $"Given to the {recipient.Words}: {day}.", [used!])
                 : Reason.Of(recipient.Section, $"Due to the {recipient.Words}; the file shows none given."));
         }
@@ -115,12 +115,5 @@ public static class PublicNotice
             Band = Deadline.Band(readings),
             Why = [Reason.Of("Civ. Code § 9304", $"It covers work within 20 days before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
         };
-    }
-
-    private static List<NoticeGiven> Preliminary(FactsAsOf facts)
-    {
-        var notices = facts.All<NoticeGiven>();
-        notices.RemoveAll(n => n.Notice != NoticeKind.Preliminary);
-        return notices;
     }
 }

@@ -33,9 +33,8 @@ public static class PrivateStopPayment
     {
         var why = new List<Reason>
         {
-            Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends; it need not wait until work has ceased."),
+            Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings (see claim-of-lien.last-day); it need not wait until work has ceased."),
         };
-        why.AddRange(lastDay.Why);
         var given = StopPaymentDays.FirstGiven(facts, out var notice);
         if (notice is not null)
             why.Add(Reason.Of(SameTime, $"Stop payment notice given {given!.Value}.", [notice]));
@@ -100,9 +99,7 @@ public static class PrivateStopPayment
         if (facts.Job.Work.PaymentBond is { Recorded: not null } && facts.Job.Claimant.Role != ClaimantRole.DirectContractor)
             why.Add(Reason.Of("Civ. Code § 8536(b)", $"A payment bond is recorded: the lender may choose not to withhold even for a bonded notice, if the bond was recorded before it got any stop payment notice."));
         var needed = facts.Job.Claimant.Role != ClaimantRole.Laborer;
-        var notices = facts.All<NoticeGiven>();
-        notices.RemoveAll(n => n.Notice != NoticeKind.Preliminary);
-        var unnoticed = needed ? lenders.Where(l => Giving.FirstGiven(notices, [l], out _) is null).ToList() : [];
+        var unnoticed = needed ? lenders.Where(l => Giving.FirstGiven(facts.PreliminaryNotices, [l], out _) is null).ToList() : [];
         Standing standing;
         if (unnoticed.Count == 0)
         {
@@ -114,7 +111,7 @@ public static class PrivateStopPayment
             standing = facts.All<FurnishingEnded>().Count > 0 && facts.LastFurnished is { } last && facts.AsOf > last.Latest.PlusDays(Reach.LookBackDays)
                 ? Standing.Lost
                 : Standing.InDoubt;
-            if (facts.All<NoticeGiven>().Any(n => n.Notice == NoticeKind.Preliminary && Reaches(facts, n, PartyCapacity.ConstructionLender)))
+            if (facts.PreliminaryNotices.Any(n => Reaches(facts, n, PartyCapacity.ConstructionLender)))
                 standing = Standing.InDoubt;
         }
 

@@ -1,0 +1,25 @@
+using BenchmarkDotNet.Attributes;
+using Stringline.Exchange;
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Time;
+using Stringline.Papers;
+using Stringline.Papers.ClaimOfLien;
+using Stringline.Testing;
+
+namespace Stringline.Bench;
+
+/// <summary>The packet of the demo job once everything is warm: laid out, written, read back and checked.</summary>
+[MemoryDiagnoser]
+[ShortRunJob]
+public class PacketBench
+{
+    private readonly JobFile demo = ((JobFileResult.Read)JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;
+    private Assessment assessment = null!;
+
+    [GlobalSetup]
+    public void Assess() => assessment = Assessment.Of(demo, new LocalDate(2026, 6, 22), OpenDays.Statutory);
+
+    [Benchmark]
+    public PacketOutcome ClaimPacketOfTheDemoJob() => ClaimPacket.Prepare(demo, assessment, null, draft: false);
+}

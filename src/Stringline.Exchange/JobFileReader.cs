@@ -56,7 +56,7 @@ public static class JobFileReader
             return new JobFileResult.Refused([encoding]);
         if (utf8.Span.StartsWith("\uFEFF"u8))
             utf8 = utf8[3..];
-        if (utf8.Span.IndexOfAnyExcept(" \t\r\n"u8) < 0)
+        if (utf8.Span.TrimStart(" \t\r\n"u8).IsEmpty)
             return Refuse(fileName, "", "an empty file", "a job file: JSON text in braces { }");
 
         JsonPiece root;

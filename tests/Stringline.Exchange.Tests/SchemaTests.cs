@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
 using Json.Schema;
+using Stringline.Law.Facts;
 using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests;
@@ -80,6 +81,41 @@ public sealed class SchemaTests
             Faults("""{ "what": "nothing of the kind" }"""), f => f.Path == "entries[0].what");
         Assert.Equal(inSchema, fault.Expected["one of ".Length..].Split(", "));
     }
+
+    /// <summary>So that a fact added to the law is not forgotten in the format.</summary>
+    [Fact]
+    public void Every_fact_the_law_knows_can_be_said_in_a_job_file()
+    {
+        var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
+        var objects = Objects(root, root, "").ToList();
+        AssertSaid(typeof(JobFile), Object(""));
+        AssertSaid(typeof(Work), Object("work"));
+        AssertSaid(typeof(Site), Object("work.site"));
+        AssertSaid(typeof(Permit), Object("work.permit"));
+        AssertSaid(typeof(PaymentBond), Object("work.paymentBond"));
+        AssertSaid(typeof(Claimant), Object("claimant"));
+        AssertSaid(typeof(Signer), Object("claimant.signer"));
+        AssertSaid(typeof(License), Object("claimant.license"));
+        AssertSaid(typeof(LicenseSpan), Object("claimant.license.active[0]"));
+        AssertSaid(typeof(Party), Object("parties[0]"));
+        AssertSaid(typeof(Contract), Object("contract"));
+        foreach (var kind in typeof(Entry).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry))))
+            AssertSaid(kind, root["$defs"]!["entry-" + Kebab(kind.Name)]!.AsObject());
+
+        JsonObject Object(string path) => objects.First(found => found.Path == path).Schema;
+    }
+
+    private static void AssertSaid(Type fact, JsonObject schema)
+    {
+        var fields = schema["properties"]!.AsObject();
+        foreach (var property in fact.GetProperties().Where(property => property.SetMethod is not null && property.Name != nameof(Entry.Index)))
+        {
+            var name = fact == typeof(Furnished) && property.Name == nameof(Furnished.Until) ? "to" : JsonNamingPolicy.CamelCase.ConvertName(property.Name);
+            Assert.True(fields.ContainsKey(name), $"{fact.Name}.{property.Name} has no field.");
+        }
+    }
+
+    private static string Kebab(string name) => JsonNamingPolicy.KebabCaseLower.ConvertName(name);
 
     /// <summary>Puts an object that holds only an unknown field in the place and reads from the refusal which fields are known there.</summary>
     private static IEnumerable<string> KnownToTheReader(string path, JsonObject schema)

@@ -254,7 +254,8 @@ public static class JobFileGen
             Gen.Select(When, Maybe(Line), Maybe(Line)).Select((on, court, number) =>
                 (Entry)new ActionFiled { Index = index, On = on, Court = court, Case = number }),
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new LisPendensRecorded { Index = index, On = on, Instrument = instrument }),
-            Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new ReleaseRecorded { Index = index, On = on, Instrument = instrument }),
+            Gen.Select(When, Maybe(Line), MaybeValue(Gen.Bool)).Select((on, instrument, satisfied) =>
+                (Entry)new ReleaseRecorded { Index = index, On = on, Instrument = instrument, Satisfied = satisfied }),
             Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
                 (Entry)new ReleaseBondRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new ReleaseDemanded { Index = index, On = on, Instrument = instrument }),

@@ -119,7 +119,13 @@ internal sealed class EntryReading(Source source)
                 Case = fields.Line("case"),
             },
             "lis-pendens-recorded" => new LisPendensRecorded { Index = index, On = When(fields), Instrument = fields.Line("instrument") },
-            "release-recorded" => new ReleaseRecorded { Index = index, On = When(fields), Instrument = fields.Line("instrument") },
+            "release-recorded" => new ReleaseRecorded
+            {
+                Index = index,
+                On = When(fields),
+                Instrument = fields.Line("instrument"),
+                Satisfied = fields.Truth("satisfied"),
+            },
             "release-bond-recorded" => new ReleaseBondRecorded
             {
                 Index = index,

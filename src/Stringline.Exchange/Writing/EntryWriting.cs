@@ -157,6 +157,7 @@ internal static class EntryWriting
                 break;
             case ReleaseRecorded e:
                 json.Text("instrument", e.Instrument);
+                json.Truth("satisfied", e.Satisfied);
                 break;
             case ReleaseBondRecorded e:
                 json.Money("amount", e.Amount);

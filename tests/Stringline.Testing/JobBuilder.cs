@@ -55,9 +55,9 @@ public sealed class JobBuilder
 
     public JobBuilder Price(decimal price) => Contract(c => c with { Price = price });
 
-    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody")
+    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed = false)
     {
-        parties.Add(new Party { Id = id, Capacity = capacity, Name = name, Address = "3 Quay St, Davis, CA 95616" });
+        parties.Add(new Party { Id = id, Capacity = capacity, Reputed = reputed, Name = name, Address = "3 Quay St, Davis, CA 95616" });
         return this;
     }
 

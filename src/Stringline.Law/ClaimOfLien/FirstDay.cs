@@ -26,6 +26,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
                 [Reason.Of(section, $"A claim may be recorded only after the claimant has ceased to provide work; the file does not show when it last did.")]);
         }
 
+        var complete = completion.Open.FirstOrDefault(r => r.Firmness == Completion.Firmness.Certain && r.On.Latest <= facts.AsOf);
         if (ended.Count > 0)
         {
             var end = Days.Of(ended[^1].On) ?? last;
@@ -36,15 +37,36 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
             };
             if (last.Latest > end.Latest)
                 why.Add(Reason.Of(section, $"Work was furnished {last}, after the end that the file gives; the later day counts, a lower tier's corrections too (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]]));
-            return new FirstDay(ceased.Plus(1), Verdict.Yes, why);
+            return WithRepairs(ceased, Days.Later(end, UpTo(complete, last)), Verdict.Yes, complete, why, section, facts);
         }
 
-        var complete = completion.Open.FirstOrDefault(r => r.Firmness == Completion.Firmness.Certain && r.On.Latest <= facts.AsOf);
         return complete is not null
-            ? new FirstDay(last.Plus(1), Verdict.Yes,
-                [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)])
+            ? WithRepairs(last, UpTo(complete, last), Verdict.Yes, complete,
+                [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts)
             : new FirstDay(last.Plus(1), Verdict.Open,
                 [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])]);
+    }
+
+    /// <summary>Whether work was furnished after the whole was complete, so that the two ends of <see cref="Day"/> are two readings.</summary>
+    public bool WorkAfterCompletion { get; private init; }
+
+    private static Days UpTo(Completion.CompletionReading? complete, Days last) => complete is { On.Latest: var completed }
+        ? new Days(LocalDate.Min(last.Earliest, completed), LocalDate.Min(last.Latest, completed))
+        : last;
+
+    /// <summary>
+    /// What was done after the whole work was complete counts if it was still owed under the contract (Precision Framing), and does
+    /// not if it only cured a defect (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288; Mott v. Wright (1919) 43 Cal.App. 21): both
+    /// readings stand. It never moves the last day.
+    /// </summary>
+    [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
+    private static FirstDay WithRepairs(
+        Days ceased, Days ceasedWithout, Verdict verdict, Completion.CompletionReading? complete, List<Reason> why, string section, FactsAsOf facts)
+    {
+        if (complete is null || ceased == ceasedWithout)
+            return new FirstDay(ceased.Plus(1), verdict, why);
+        why.Add(Reason.Of(section, $"The whole work was complete {complete.On}. If what was furnished afterwards only cured a defect, it does not count and the claimant had ceased {ceasedWithout} (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288); if it was still owed, it counts. To be safe record after it.", [facts.Furnished[^1]], complete.Why));
+        return new FirstDay(new Days(ceasedWithout.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion = true };
     }
 
     private static string Section(FactsAsOf facts) =>
@@ -56,9 +78,12 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         var readings = new List<Reading>();
         if (Day is { } day)
         {
-            readings.Add(new Reading(Ceased == Verdict.Yes ? "the day after work ceased" : "if nothing more is furnished", day.Earliest));
+            readings.Add(new Reading(
+                WorkAfterCompletion ? "if the work after completion only cured a defect"
+                : Ceased == Verdict.Yes ? "the day after work ceased"
+                : "if nothing more is furnished", day.Earliest));
             if (!day.IsExact)
-                readings.Add(new Reading("work ceased on its latest day", day.Latest));
+                readings.Add(new Reading(WorkAfterCompletion ? "if the work after completion was still owed" : "work ceased on its latest day", day.Latest));
         }
 
         return new Finding

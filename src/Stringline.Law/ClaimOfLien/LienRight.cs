@@ -38,22 +38,27 @@ public static class LienRight
         {
             Reason.Of(Right, $"Anyone who provides work authorized for a work of improvement has a lien right, a {RoleWords(facts.Job.Claimant.Role)} included."),
         };
-        // A claim that has expired leaves the right to record a new one while the time to record still runs.
-        var again = enforcement.Standing == Standing.Lost && RunsStill(facts.AsOf, lastDay);
-        var standing = !again ? lastDay.Standing
-            : lastDay.Band is { } band && facts.AsOf > band.Earliest.Day ? Standing.InDoubt
-            : Standing.Open;
-        Finding[] legs = again ? [licence, notice] : [licence, notice, lastDay, enforcement];
-        foreach (var leg in legs)
+        var anew = enforcement.Standing == Standing.Lost ? TimeToRecordAnew(facts.AsOf, lastDay) : null;
+        var standing = anew ?? lastDay.Standing;
+        foreach (var leg in (Finding[])[licence, notice, lastDay, enforcement])
         {
-            var worse = Worse(standing, leg.Standing, leg == enforcement);
             if (leg.Standing is Standing.Lost or Standing.InDoubt or Standing.Narrowed)
                 why.Add(Reason.Of(leg.Why.Count > 0 ? leg.Why[0].Section : Right, $"{leg.Title}: {leg.Standing.Word()}."));
-            standing = worse;
+            // Where a new claim may be recorded, neither the old claim's day nor its expiry decides.
+            if (anew is null || (leg != lastDay && leg != enforcement))
+                standing = Worse(standing, leg.Standing, leg == enforcement);
         }
 
-        if (again)
-            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but the time to record still runs or may still run: a new claim may be recorded (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
+        if (anew is not null)
+            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
+
+        List<Question> questions = [];
+        if (standing != Standing.Done && facts.All<ReleaseRecorded>() is { Count: > 0 } releases)
+        {
+            standing = Worse(standing, Standing.InDoubt, isEnforcement: false);
+            why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
+            questions.Add(new Question("Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
+        }
 
         return new Finding
         {
@@ -61,12 +66,22 @@ public static class LienRight
             Title = "Mechanics lien",
             Standing = standing,
             Why = why,
+            Questions = questions,
         };
     }
 
-    // Where no end is known the work is not complete on some reading, and the time has not begun.
-    private static bool RunsStill(LocalDate asOf, Finding lastDay) =>
-        lastDay.Band?.Latest is not { } latest || asOf <= latest.Day;
+    /// <summary>
+    /// What is left of the time to record, as if nothing had been recorded; null where it is over. An expired claim ends with its
+    /// 90 days, the right with the time to record.
+    /// </summary>
+    [Rule("Civ. Code § 8460(a)", Sure = Sure.Opinion)]
+    private static Standing? TimeToRecordAnew(LocalDate asOf, Finding lastDay) => lastDay.Band switch
+    {
+        null => Standing.Open,
+        { Earliest.Day: var earliest } when asOf <= earliest => Standing.Open,
+        { Latest: { } latest } when asOf > (latest.Rolled ?? latest.Day) => null,
+        _ => Standing.InDoubt,
+    };
 
     private static Standing Worse(Standing so, Standing leg, bool isEnforcement) => (so, leg) switch
     {

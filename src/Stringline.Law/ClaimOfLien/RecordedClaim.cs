@@ -17,9 +17,9 @@ public static class RecordedClaim
         var best = 0;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is not { } recorded || IsPremature(recorded, firstDay))
+            if (Days.Of(claim.On) is not { } recorded || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
                 continue;
-            var rank = StandingOfRecorded(facts, recorded, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
+            var rank = StandingOfRecorded(facts, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
             if (counts is not null && rank < best)
                 continue;
             counts = claim;
@@ -29,16 +29,67 @@ public static class RecordedClaim
         return counts;
     }
 
-    private static Standing StandingOfRecorded(FactsAsOf facts, Days recorded, LastDay lastDay) =>
-        lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+    /// <summary>
+    /// Whether the claim that counts has been released. A release recorded before it concerns an earlier claim and does not end the
+    /// right, unless it says that the debt is satisfied: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v.
+    /// Nowack &amp; Associates (1991) 226 Cal.App.3d 1558.
+    /// </summary>
+    [Rule("Civ. Code § 8490", Sure = Sure.Opinion)]
+    public static Verdict IsReleased(FactsAsOf facts, ClaimRecorded? counts)
+    {
+        var only = facts.All<ClaimRecorded>().Count < 2;
+        var verdict = Verdict.No;
+        foreach (var release in facts.All<ReleaseRecorded>())
+        {
+            if (release.Satisfied == true)
+                return Verdict.Yes;
+            if (release.Satisfied == false)
+                continue;
+            if (only || counts is null || Days.Of(counts.On) is not { } recorded)
+                return Verdict.Yes;
+            if (Days.Of(release.On) is { } released)
+            {
+                if (released.Earliest >= recorded.Latest)
+                    return Verdict.Yes;
+                if (released.Latest < recorded.Earliest)
+                    continue;
+            }
+
+            verdict = Verdict.Open;
+        }
+
+        return verdict;
+    }
+
+    // A claim that was released without the debt being satisfied is gone; the right to record another is not.
+    private static bool IsSpent(FactsAsOf facts, Days recorded)
+    {
+        foreach (var release in facts.All<ReleaseRecorded>())
+        {
+            if (release.Satisfied == false && release.On.Latest >= recorded.Earliest)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static Standing StandingOfRecorded(FactsAsOf facts, Days recorded, FirstDay firstDay, LastDay lastDay)
+    {
+        var standing = lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
+        return standing == Standing.Kept && Premature(recorded, firstDay) == Verdict.Open ? Standing.InDoubt : standing;
+    }
 
     /// <summary>
-    /// A claim recorded before the claimant ceased is void; a new one may follow in time. Work furnished after the recording shows
-    /// that it had not ceased, whether or not the file says that it has by now.
+    /// Whether a claim was recorded before the claimant ceased, and so is void; a new one may follow in time. Work entered after
+    /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static bool IsPremature(Days recorded, FirstDay firstDay) =>
-        firstDay.Day is { } first && recorded.Latest < first.Earliest;
+    private static Verdict Premature(Days recorded, FirstDay firstDay) => firstDay.Day switch
+    {
+        { } first when recorded.Latest < first.Earliest => Verdict.Yes,
+        { } first when recorded.Earliest < first.Latest => Verdict.Open,
+        _ => Verdict.No,
+    };
 
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
     [Rule("Civ. Code § 8410")]
@@ -50,9 +101,12 @@ public static class RecordedClaim
         {
             if (Days.Of(claim.On) is { } recorded)
             {
-                why.Add(IsPremature(recorded, firstDay)
-                    ? Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had ceased to provide work: void. A new claim may follow inside the time.", claim)
-                    : Reason.Of("Civ. Code § 8410", $"Claim of lien recorded {recorded}.", [claim]));
+                why.Add(Premature(recorded, firstDay) switch
+                {
+                    Verdict.Yes => Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had ceased to provide work: void. A new claim may follow inside the time.", claim),
+                    Verdict.Open => Reason.Of(firstDay.Why[0].Section, $"Claim of lien recorded {recorded}. Whether the claimant had ceased to provide work by then is open; if it had not, the claim is void. A new claim inside the time removes the doubt.", [claim], [.. firstDay.Why]),
+                    _ => Reason.Of("Civ. Code § 8410", $"Claim of lien recorded {recorded}.", [claim]),
+                });
             }
         }
 
@@ -60,17 +114,21 @@ public static class RecordedClaim
         if (lastDay.Readings.Count == 0)
             why.Add(Reason.Of("Civ. Code § 8414(b)", $"The work is not complete on any reading, so the time to record does not run yet."));
         return Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown, whatWouldNarrow);
+            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown, [.. whatWouldNarrow, .. AboutReleases(facts)]);
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)
     {
-        if (facts.All<ReleaseRecorded>().Count > 0)
-            return Standing.Done;
+        if (IsReleased(facts, counts) is not Verdict.No and var released)
+            return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
         if (counts is not null && Days.Of(counts.On) is { } recorded)
-            return StandingOfRecorded(facts, recorded, lastDay);
+            return StandingOfRecorded(facts, recorded, firstDay, lastDay);
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
         return lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
     }
+
+    private static IEnumerable<Question> AboutReleases(FactsAsOf facts) => facts.All<ReleaseRecorded>().Any(r => r.Satisfied is null)
+        ? [new Question("Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be recorded in time (release-recorded.satisfied).")]
+        : [];
 }

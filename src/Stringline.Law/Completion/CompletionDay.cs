@@ -235,7 +235,9 @@ public static class CompletionDay
     {
         if (completion.Open.Count == 0 || !completion.EndKnown)
             return Reasoning.Standing.NotYet;
-        if (completion.Open.Count > 1 || completion.Open[0].Firmness != Firmness.Certain || !completion.Open[0].On.IsExact)
+        // Several theories that give one day leave nothing in doubt, if the facts of one of them make it so.
+        var day = completion.Open[0].On;
+        if (!day.IsExact || completion.Open.Any(r => r.On != day) || completion.Open.All(r => r.Firmness != Firmness.Certain))
             return Reasoning.Standing.InDoubt;
         return completion.Open[0].On.Earliest <= facts.AsOf ? Reasoning.Standing.Done : Reasoning.Standing.NotYet;
     }

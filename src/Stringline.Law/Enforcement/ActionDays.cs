@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -32,13 +33,13 @@ public static class ActionDays
             Reason.Of(Section, $"Claim recorded {recorded}; the action must be brought by {readings[0].Day}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [claim]),
         };
         return Deadline.Finding("enforcement.last-day", "Action to enforce the lien",
-            StandingOf(facts, recorded, readings, why), readings, calendar, why);
+            StandingOf(facts, RecordedClaim.IsReleased(facts, counts), recorded, readings, why), readings, calendar, why);
     }
 
-    private static Standing StandingOf(FactsAsOf facts, Days recorded, List<Reading> readings, List<Reason> why)
+    private static Standing StandingOf(FactsAsOf facts, Verdict released, Days recorded, List<Reading> readings, List<Reason> why)
     {
-        if (facts.All<ReleaseRecorded>().Count > 0)
-            return Standing.Done;
+        if (released != Verdict.No)
+            return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
         foreach (var action in facts.All<ActionFiled>())
         {
             if (Days.Of(action.On) is not { } filed || filed.Latest < recorded.Earliest)
@@ -48,7 +49,9 @@ public static class ActionDays
                 return Standing.Kept;
             if (filed.Earliest <= (readings[^1].Rolled ?? readings[^1].Day))
             {
-                why.Add(Reason.Of("Code Civ. Proc. § 12a", $"Filed after the ninetieth day but by the day to which it rolls: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253."));
+                why.Add(filed.Earliest > readings[^1].Day
+                    ? Reason.Of("Code Civ. Proc. § 12a", $"Filed after the ninetieth day but by the day to which it rolls: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253.")
+                    : Reason.Of(Section, $"Whether that was within the {DaysToSue} days turns on a day that is in doubt."));
                 return Standing.InDoubt;
             }
         }

@@ -18,7 +18,7 @@ public static class Credit
         var credits = facts.All<CreditRecorded>();
         yield return LastDayToRecord(facts, claim, recorded, credits, calendar);
         if (credits.Count > 0)
-            yield return LastDayToSue(facts, credits, completion, calendar);
+            yield return LastDayToSue(facts, claim, recorded, credits, completion, calendar);
     }
 
     /// <summary>
@@ -53,35 +53,51 @@ public static class Credit
         return Deadline.Finding("credit.last-day", "Notice of credit: last day to record", standing, readings, calendar, why, endKnown: false);
     }
 
-    /// <summary>90 days after the credit ends, and never later than one year after the work was completed.</summary>
+    /// <summary>
+    /// 90 days after the credit ends, and never later than one year after the work was completed. Where the last credit was recorded
+    /// late, and so holds only against those who have not bought or lent since, the time without it stands beside.
+    /// </summary>
     [Rule("Civ. Code § 8460(b)")]
-    private static Finding LastDayToSue(FactsAsOf facts, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
+    private static Finding LastDayToSue(FactsAsOf facts, ClaimRecorded claim, Days recorded, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
     {
+        var ninety = Period.LastDay(recorded.Earliest, ActionDays.DaysToSue);
         var latest = credits[0];
+        CreditRecorded? inTime = null;
         foreach (var credit in credits)
         {
             if (credit.Until > latest.Until)
                 latest = credit;
+            if (Days.Of(credit.On) is { } on && on.Latest <= ninety && (inTime is null || credit.Until > inTime.Until))
+                inTime = credit;
         }
 
-        var afterCredit = Period.LastDay(latest.Until, ActionDays.DaysToSue);
         var readings = new List<Reading>();
-        var why = new List<Reason> { Reason.Of(Section, $"The credit ends {latest.Until}; the action must be brought within 90 days after: {afterCredit}.", [latest]) };
+        var why = new List<Reason>();
+        AddAfter(latest, "90 days after the credit ends", Reason.Of(Section, $"The credit ends {latest.Until}; the action must be brought within 90 days after: {Period.LastDay(latest.Until, ActionDays.DaysToSue)}.", [latest]));
+        if (inTime is null)
+            AddEnd(ninety, "90 days after recording, if the late notice of credit does not hold", Reason.Of("Civ. Code § 8460(b)(2)", $"If someone bought or took a security in good faith before the notice of credit, the time ended 90 days after the claim was recorded: {ninety}.", [claim]));
+        else if (inTime.Until < latest.Until)
+            AddAfter(inTime, "90 days after the credit recorded in time, if the late one does not hold", Reason.Of("Civ. Code § 8460(b)(2)", $"If someone bought or took a security in good faith before the later notice of credit, the credit that ends {inTime.Until} counts: {Period.LastDay(inTime.Until, ActionDays.DaysToSue)}.", [inTime]));
+
+        void AddAfter(CreditRecorded credit, string name, Reason reason) => AddEnd(Period.LastDay(credit.Until, ActionDays.DaysToSue), name, reason);
+
+        void AddEnd(LocalDate end, string name, Reason reason)
+        {
+            why.Add(reason);
+            foreach (var reading in completion.Open)
+            {
+                var wall = Period.AddYears(reading.On.Earliest, 1);
+                readings.Add(wall < end ? Deadline.Own($"one year after {reading.Name}", wall, calendar) : Deadline.Own(name, end, calendar));
+            }
+
+            if (completion.Open.Count == 0)
+                readings.Add(Deadline.Own(name, end, calendar));
+        }
+
         foreach (var reading in completion.Open)
-        {
-            var wall = Period.AddYears(reading.On.Earliest, 1);
-            why.Add(Reason.Of(Section, $"Never later than one year after completion of the work; on the reading «{reading.Name}» {wall}.", reading.Why));
-            readings.Add(wall < afterCredit
-                ? Deadline.Own($"one year after {reading.Name}", wall, calendar)
-                : Deadline.Own("90 days after the credit ends", afterCredit, calendar));
-        }
-
+            why.Add(Reason.Of(Section, $"Never later than one year after completion of the work; on the reading «{reading.Name}» {Period.AddYears(reading.On.Earliest, 1)}.", reading.Why));
         if (completion.Open.Count == 0)
-        {
             why.Add(Reason.NotApplied(Section, $"The one year does not run: the work is not complete on any reading."));
-            readings.Add(Deadline.Own("90 days after the credit ends", afterCredit, calendar));
-        }
-
         Days? filed = null;
         foreach (var action in facts.All<ActionFiled>())
         {

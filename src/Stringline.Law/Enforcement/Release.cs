@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -14,7 +15,7 @@ public static class Release
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c> and <c>release.when-paid</c>, where they apply.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Finding enforcement, Waterfall demand, OpenDays calendar)
     {
-        if (counts is not { } claim || facts.All<ReleaseRecorded>().Count > 0)
+        if (counts is not { } claim || RecordedClaim.IsReleased(facts, counts) == Verdict.Yes)
             yield break;
         foreach (var asked in facts.All<ReleaseDemanded>())
         {

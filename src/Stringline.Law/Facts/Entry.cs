@@ -327,6 +327,9 @@ public sealed record LisPendensRecorded : Entry
 /// <summary>A release of the claim of lien was recorded.</summary>
 public sealed record ReleaseRecorded : Entry
 {
+    /// <summary>Whether it says that the debt is satisfied; false where it only gives up the claim; null where the file does not say.</summary>
+    public bool? Satisfied { get; init; }
+
     /// <summary>Recorder's instrument number.</summary>
     public string? Instrument { get; init; }
 }

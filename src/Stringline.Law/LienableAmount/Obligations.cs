@@ -67,7 +67,7 @@ internal sealed class Application(List<Obligation> owed)
     public void Credit(Credited credit) => ByLaw(credit.Amount, credit.On.Latest, workOnly: true);
 
     /// <summary>
-    /// The order of law where nobody chose: what is due before what is not; interest; then principal by earliest maturity
+    /// The order of law where nobody chose: what is due before what is not; of that, interest; then by earliest maturity
     /// (Jessup Farms v. Baldwin (1983) 33 Cal.3d 639); at equal maturity the unsecured before the secured. Inside one class the
     /// statute shares ratably; since its members stand on the same day and the same side of every line drawn here, paying
     /// them in turn gives the same totals.
@@ -75,10 +75,11 @@ internal sealed class Application(List<Obligation> owed)
     [Rule("Civ. Code § 1479", Since = "1872-01-01")]
     private void ByLaw(decimal left, LocalDate? day, bool workOnly)
     {
+        bool IsDue(Obligation obligation) => day is not { } paid || obligation.Due <= paid;
         foreach (var obligation in owed
             .Where(o => o.Unpaid > 0 && (o.IsWork || !workOnly))
-            .OrderBy(o => day is { } paid && o.Due > paid)
-            .ThenBy(o => !o.IsInterest)
+            .OrderBy(o => !IsDue(o))
+            .ThenBy(o => !(o.IsInterest && IsDue(o)))
             .ThenBy(o => o.Due)
             .ThenBy(o => o.Secured))
         {

@@ -22,13 +22,15 @@ public static class PreliminaryNoticeDays
         var missing = new List<Recipient>();
         Days? given = null;
         var essentialMissing = false;
+        var reputedLenderTold = ReputedLendersTold(facts, notices).Any();
         foreach (var recipient in recipients)
         {
             var day = Giving.FirstGiven(notices, recipient.AnyOf, out _);
             if (day is not { } reached)
             {
                 missing.Add(recipient);
-                essentialMissing |= IsEssential(recipient, recipients);
+                essentialMissing |= IsEssential(recipient, recipients)
+                    && !(recipient.Who == PartyCapacity.ConstructionLender && reputedLenderTold);
             }
             else if (IsEssential(recipient, recipients) || recipient.Who == PartyCapacity.DirectContractor)
             {
@@ -61,6 +63,14 @@ public static class PreliminaryNoticeDays
     private static bool IsEssential(Recipient recipient, IReadOnlyList<Recipient> all) =>
         recipient.Who == PartyCapacity.Owner
         || (recipient.Who == PartyCapacity.ConstructionLender && all.All(r => r.Who == PartyCapacity.ConstructionLender));
+
+    /// <summary>
+    /// Notice to a reputed lender will do, where the claimant reasonably and in good faith took it for the lender. Whether it did is
+    /// a question of fact, so the lien is in doubt and not lost: Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368.
+    /// </summary>
+    [Rule("Civ. Code § 8200(a)(3)", Sure = Sure.Opinion)]
+    private static IEnumerable<Party> ReputedLendersTold(FactsAsOf facts, IReadOnlyList<NoticeGiven> notices) =>
+        facts.Job.In(PartyCapacity.ConstructionLender).Where(l => l.Reputed && Giving.FirstGiven(notices, [l], out _) is not null);
 
     private static bool StillInTime(FactsAsOf facts, LocalDate day) => facts.HasFurnished
         ? facts.FirstFurnished is { } first && day <= Period.LastDay(first.Earliest, Reach.NoticeDays)
@@ -198,6 +208,12 @@ public static class PreliminaryNoticeDays
             questions.Add(recipient.AnyOf.Count == 0
                 ? new Question($"Who is the {recipient.Words}? The file names none, and notice is due to it.")
                 : new Question($"Was notice given to the {recipient.Words}? The file shows none."));
+        }
+
+        if (reach.Missing.Any(r => r.Who == PartyCapacity.ConstructionLender))
+        {
+            foreach (var lender in ReputedLendersTold(facts, Preliminary(facts)))
+                questions.Add(new Question($"Who named {lender.Name} as the construction lender, and in which paper? Keep it: notice to a reputed lender stands on it."));
         }
 
         if (facts.HasFurnished && facts.FirstFurnished is null)

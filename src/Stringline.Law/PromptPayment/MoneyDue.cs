@@ -86,8 +86,18 @@ public static class MoneyDue
     private static Finding HirersRetention(FactsAsOf facts, HirerPaid received, Days on, OpenDays calendar)
     {
         var due = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, ContractorRetentionDays));
-        return Owed(facts, "retention.due", "Retention from the one who hired us", due, received.Amount - PaidAfter(facts, on.Earliest), "Civ. Code § 8818", received,
+        var unpaid = received.Amount - PaidAfter(facts, on.Earliest);
+        var finding = Owed(facts, "retention.due", "Retention from the one who hired us", due, unpaid, "Civ. Code § 8818", received,
             Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {on}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [received]));
+        if (finding.Standing != Standing.Open || facts.All<Disputed>() is not { Count: > 0 } disputes)
+            return finding;
+        var whole = Late.Penalty(unpaid, due, facts.AsOf);
+        return finding with
+        {
+            Standing = Standing.InDoubt,
+            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {unpaid} is wrongly withheld, and the penalty for {whole.WholeMonths} whole months is {whole.ForMonths}.", [.. disputes])],
+            Questions = [new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it.", Dollars: whole.ForMonths - finding.Amount)],
+        };
     }
 
     /// <summary>Owner to direct contractor: retention within 45 days after completion of the work.</summary>

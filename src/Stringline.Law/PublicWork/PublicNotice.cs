@@ -95,6 +95,28 @@ public static class PublicNotice
             questions: [.. reach.Missing.Select(m => new Question($"Was notice given to the {m.Words}? The file shows none."))]);
     }
 
+    /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>
+    [Rule("Civ. Code § 9304")]
+    public static Finding? ReachesBackTo(Reach reach, Finding notice)
+    {
+        if (reach is not { Kind: not ReachKind.NoneDue, From: { } from })
+            return null;
+        List<Reading> readings = reach.Kind == ReachKind.NotGiven
+            ? [new Reading("if notice is given on the day of asking", from.Earliest)]
+            : from.IsExact
+                ? [new Reading("20 days before the notice was given", from.Earliest)]
+                : [new Reading("20 days before the earliest day of notice", from.Earliest), new Reading("20 days before the latest day of notice", from.Latest)];
+        return new Finding
+        {
+            Id = "preliminary-notice.reaches-back-to",
+            Title = "The notice reaches back to",
+            Standing = notice.Standing,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why = [Reason.Of("Civ. Code § 9304", $"It covers work within 20 days before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
+        };
+    }
+
     private static List<NoticeGiven> Preliminary(FactsAsOf facts)
     {
         var notices = facts.All<NoticeGiven>();

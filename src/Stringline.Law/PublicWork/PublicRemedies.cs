@@ -24,6 +24,8 @@ public static class PublicRemedies
     {
         var notice = PublicNotice.LastDay(facts, reach, calendar);
         yield return notice;
+        if (PublicNotice.ReachesBackTo(reach, notice) is { } reaches)
+            yield return reaches;
         var completion = PublicCompletion.Of(facts);
         yield return PublicCompletion.Finding(facts, completion);
         if (NotForDirectContractor(facts) is { } none)

@@ -1,0 +1,36 @@
+# Sourced by ./run and ./test: a quiet .NET, and the tools that the build needs. Says plainly what is missing.
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_SKIP_FIRST_TIME_EXPERIENCE=1 DOTNET_GENERATE_ASPNET_CERTIFICATE=false
+export MSBUILDDISABLENODEREUSE=1 DOTNET_CLI_USE_MSBUILD_SERVER=0
+
+fail() { printf '%s\n' "$@" >&2; exit 1; }
+
+# need COMMAND PACKAGE WHAT-FOR: makes sure that a command is there, through Debian's packages where that is possible.
+need() {
+  command -v "$1" >/dev/null 2>&1 && return
+  if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
+    echo "Installing $2 ($3) ..." >&2
+    { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $2; } >/dev/null 2>&1 || true
+  fi
+  command -v "$1" >/dev/null 2>&1 || fail "Stringline needs the command '$1' ($3)." "Install it, for example: sudo apt-get install $2"
+}
+
+need_dotnet() {
+  local version
+  version=$(cd "$root" && dotnet --version 2>/dev/null) || version=0
+  [ "${version%%.*}" -ge 10 ] 2>/dev/null ||
+    fail "Stringline needs the .NET SDK 10 (command 'dotnet'); found: ${version/#0/none}." "Install it from the packages of your system or from Microsoft, then run this again."
+}
+
+# Publishes the program, compiled ahead of time for this machine, into out/stringline. Skips it while no source is newer.
+# The lock files that are committed hold no runtime identifier, so this restore writes its own under obj/.
+publish() {
+  local tool="$root/out/stringline/stringline.dll"
+  if [ -f "$tool" ] && [ -z "$(find "$root"/src "$root"/data "$root"/Directory.* "$root"/global.json \
+      \( -name obj -o -name bin -o -name node_modules \) -prune -o -type f -newer "$tool" -print -quit)" ]; then
+    return
+  fi
+  echo "Building Stringline ..." >&2
+  (cd "$root" && dotnet publish src/Stringline.Desk -c Release --use-current-runtime --self-contained false -v quiet -maxcpucount:2 \
+    -p:PublishReadyToRun=true -p:RestoreLockedMode=false -p:NuGetLockFilePath=obj/publish.lock.json -o out/stringline) >&2
+  touch "$tool"
+}

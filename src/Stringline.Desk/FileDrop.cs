@@ -1,0 +1,84 @@
+namespace Stringline.Desk;
+
+/// <summary>Writes a set of files into a folder so that either all of them are there, complete, or the folder is as it was.</summary>
+internal static class FileDrop
+{
+    /// <summary>Writes the files; files of the same name are replaced, others are left alone.</summary>
+    /// <param name="folder">Where to; made if it is not there.</param>
+    /// <param name="files">What; names are plain and differ from each other.</param>
+    /// <returns>The full paths written, in the order given; refused where the folder cannot be written to.</returns>
+    public static Outcome<IReadOnlyList<string>> WriteAll(string folder, IReadOnlyList<FinishedFile> files)
+    {
+        var target = Path.GetFullPath(folder);
+        try
+        {
+            if (File.Exists(target))
+                return Refuse(folder, "it is a file, not a folder");
+
+            // Inside the folder where there is one, so that the moves never cross from one disk to another.
+            var exists = Directory.Exists(target);
+            var parent = exists ? target : Path.GetDirectoryName(target) ?? target;
+            Directory.CreateDirectory(parent);
+            var workshop = Path.Combine(parent, ".stringline-" + Guid.NewGuid().ToString("N"));
+            try
+            {
+                var made = Directory.CreateDirectory(Path.Combine(workshop, "new")).FullName;
+                foreach (var file in files)
+                    WriteThrough(Path.Combine(made, file.Name), file.Bytes.Span);
+                if (exists)
+                    Exchange(files, made, target, Directory.CreateDirectory(Path.Combine(workshop, "old")).FullName);
+                else
+                    Directory.Move(made, target);
+            }
+            finally
+            {
+                if (Directory.Exists(workshop))
+                    Directory.Delete(workshop, recursive: true);
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Refuse(folder, e.Message);
+        }
+
+        return new Outcome<IReadOnlyList<string>>.Done([.. files.Select(file => Path.Combine(target, file.Name))]);
+    }
+
+    private static Outcome<IReadOnlyList<string>>.Refused Refuse(string folder, string why) =>
+        new([$"{folder} cannot be written to: {why}\n  Nothing was written. Name a folder that this user may write to."]);
+
+    private static void WriteThrough(string path, ReadOnlySpan<byte> bytes)
+    {
+        using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write);
+        stream.Write(bytes);
+        stream.Flush(flushToDisk: true);
+    }
+
+    /// <summary>Moves the new files in and the old ones out; when one move fails, undoes those before it.</summary>
+    private static void Exchange(IReadOnlyList<FinishedFile> files, string made, string target, string kept)
+    {
+        var undo = new Stack<(string From, string To)>();
+        try
+        {
+            foreach (var name in files.Select(file => file.Name))
+            {
+                var place = Path.Combine(target, name);
+                if (File.Exists(place))
+                    Move(place, Path.Combine(kept, name));
+                Move(Path.Combine(made, name), place);
+            }
+        }
+        catch
+        {
+            while (undo.TryPop(out var move))
+                File.Move(move.To, move.From);
+            throw;
+        }
+
+        void Move(string from, string to)
+        {
+            File.Move(from, to);
+            undo.Push((from, to));
+        }
+    }
+}

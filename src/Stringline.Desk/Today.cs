@@ -1,0 +1,9 @@
+namespace Stringline.Desk;
+
+/// <summary>The day it is in California. The only clock of the program.</summary>
+internal static class Today
+{
+    /// <summary>The local date at the clock's moment.</summary>
+    public static LocalDate InCalifornia(IClock clock) =>
+        clock.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).Date;
+}

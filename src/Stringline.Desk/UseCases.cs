@@ -1,0 +1,56 @@
+using System.Reflection;
+using Stringline.Exchange;
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Time;
+using Stringline.Papers;
+using Stringline.Papers.ClaimOfLien;
+
+namespace Stringline.Desk;
+
+/// <summary>What the desk can do, one method each. The command line and every later screen call these and only these.</summary>
+internal static class UseCases
+{
+    /// <summary>The file name of the demo job.</summary>
+    public const string DemoFile = "alder-court.json";
+
+    /// <summary>Reads a job file and assesses it.</summary>
+    public static Outcome<Assessment> Assess(string path, LocalDate asOf) =>
+        Open(path).Then(job => new Outcome<Assessment>.Done(Assess(job, asOf)));
+
+    /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
+    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder) =>
+        Open(path).Then(job =>
+        {
+            var assessment = Assess(job, asOf);
+            return ClaimPacket.Prepare(job, assessment, office: null, draft) switch
+            {
+                PacketOutcome.Refused refused => new Outcome<WrittenPacket>.Refused([.. refused.Refusals.Select(r => r.ToString())]),
+                PacketOutcome.Made made => FileDrop.WriteAll(folder, [.. made.Files.Select(f => new FinishedFile(f.Name, f.Bytes))])
+                    .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment))),
+                _ => throw new InvalidOperationException("Neither made nor refused."),
+            };
+        });
+
+    /// <summary>Writes the demo job into a folder.</summary>
+    public static Outcome<IReadOnlyList<string>> WriteDemo(string folder)
+    {
+        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(DemoFile)
+            ?? throw new InvalidOperationException("The demo job is missing from the program.");
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return FileDrop.WriteAll(folder, [new FinishedFile(DemoFile, bytes)]);
+    }
+
+    private static Assessment Assess(JobFile job, LocalDate asOf) => Assessment.Of(job, asOf, Calendar());
+
+    /// <summary>Open: county closing days are not known yet, so only the statutory lists close an office.</summary>
+    private static OpenDays Calendar() => OpenDays.Statutory;
+
+    private static Outcome<JobFile> Open(string path) => JobFileReader.ReadFile(path) switch
+    {
+        JobFileResult.Read read => new Outcome<JobFile>.Done(read.Job),
+        JobFileResult.Refused refused => new Outcome<JobFile>.Refused([.. refused.Faults.Select(fault => fault.ToString())]),
+        _ => throw new InvalidOperationException("Neither read nor refused."),
+    };
+}

@@ -1,0 +1,112 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Exchange;
+
+/// <summary>The words of the job file's closed sets. Reader, writer and screens take them from here only.</summary>
+public static class JobFileWords
+{
+    /// <summary><c>work.kind</c>.</summary>
+    public static WordTable Kind { get; } = new(
+        "private", "public", "federal");
+
+    /// <summary><c>work.use</c>.</summary>
+    public static WordTable Use { get; } = new(
+        "commercial",
+        "residential",
+        "owner-occupied-1-to-4");
+
+    /// <summary><c>claimant.role</c>.</summary>
+    public static WordTable Role { get; } = new(
+        "direct-contractor",
+        "subcontractor",
+        "supplier",
+        "equipment-lessor",
+        "laborer",
+        "design-professional");
+
+    /// <summary><c>parties[].capacity</c>.</summary>
+    public static WordTable Capacity { get; } = new(
+        "owner",
+        "direct-contractor",
+        "subcontractor",
+        "construction-lender",
+        "surety",
+        "public-entity");
+
+    /// <summary><c>charged.of</c>.</summary>
+    public static WordTable Charge { get; } = new(
+        "interest",
+        "finance",
+        "delay",
+        "lost-profit",
+        "attorney-fees",
+        "other");
+
+    /// <summary><c>manner</c> of a paper given.</summary>
+    public static WordTable Manner { get; } = new(
+        "personal",
+        "certified-mail",
+        "registered-mail",
+        "express-mail",
+        "overnight-carrier",
+        "certificate-of-mailing",
+        "substituted");
+
+    /// <summary><c>notice-given.notice</c>.</summary>
+    public static WordTable Notice { get; } = new(
+        "preliminary", "completion-claim");
+
+    /// <summary><c>completed.by</c>.</summary>
+    public static WordTable Completion { get; } = new(
+        "actual",
+        "occupation",
+        "cessation",
+        "acceptance");
+
+    /// <summary><c>owner-recorded.notice</c> and <c>owner-told-us.notice</c>.</summary>
+    public static WordTable OwnerNotice { get; } = new(
+        "completion", "cessation");
+
+    /// <summary><c>waived.form</c>: the section that prescribes the form.</summary>
+    public static WordTable Form { get; } = new(
+        "8132",
+        "8134",
+        "8136",
+        "8138");
+
+    /// <summary><c>hirer-paid.of</c>.</summary>
+    public static WordTable PaymentOf { get; } = new("progress", "retention");
+
+    /// <summary>The word of <c>hirer-paid.of</c>.</summary>
+    public static string Word(PaymentOf value) => PaymentOf.Words[(int)value];
+
+    /// <summary>The word of <c>work.kind</c>.</summary>
+    public static string Word(WorkKind value) => Kind.Words[(int)value];
+
+    /// <summary>The word of <c>work.use</c>.</summary>
+    public static string Word(WorkUse value) => Use.Words[(int)value];
+
+    /// <summary>The word of <c>claimant.role</c>.</summary>
+    public static string Word(ClaimantRole value) => Role.Words[(int)value];
+
+    /// <summary>The word of <c>parties[].capacity</c>.</summary>
+    public static string Word(PartyCapacity value) => Capacity.Words[(int)value];
+
+    /// <summary>The word of <c>charged.of</c>.</summary>
+    public static string Word(ChargeKind value) => Charge.Words[(int)value];
+
+    /// <summary>The word of <c>manner</c>.</summary>
+    public static string Word(Manner value) => Manner.Words[(int)value];
+
+    /// <summary>The word of <c>notice-given.notice</c>.</summary>
+    public static string Word(NoticeKind value) => Notice.Words[(int)value];
+
+    /// <summary>The word of <c>completed.by</c>.</summary>
+    public static string Word(CompletionTheory value) => Completion.Words[(int)value];
+
+    /// <summary>The word of an owner's notice.</summary>
+    public static string Word(OwnerNotice value) => OwnerNotice.Words[(int)value];
+
+    /// <summary>The section that prescribes a waiver form.</summary>
+    public static string Word(WaiverForm value) => Form.Words[(int)value];
+}

@@ -1,0 +1,76 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Exchange.Reading;
+
+/// <summary>Checks what one part of a file says of another, once all of it is read.</summary>
+internal static class Crossings
+{
+    public static void Check(Source source, IReadOnlyList<Party> parties)
+    {
+        var ids = parties.Select(party => party.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
+        foreach (var mention in source.PartyIds.Where(mention => !ids.Contains(mention.Name)))
+            source.Faults.Add(mention.Piece, mention.Path, Choice("the id of a party in `parties`", mention.Name, ids));
+
+        var refs = Refs(source);
+
+        foreach (var mention in source.Towards.Where(mention => !refs.Contains(mention.Name)))
+            source.Faults.Add(mention.Piece, mention.Path, Choice("the `ref` of an entry that was furnished or charged", mention.Name, refs));
+
+        var entries = Unique(source, source.EntryIds, "an id that no other entry has");
+        foreach (var mention in source.Superseded)
+        {
+            if (!entries.Contains(mention.Name))
+                source.Faults.Add(mention.Piece, mention.Path, Choice("the `id` of another entry", mention.Name, entries));
+            else if (Replaces(source.Replacements, mention.Name, mention.Name))
+                source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this one");
+        }
+    }
+
+    private static HashSet<string> Unique(Source source, List<Mention> mentions, string expected)
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var mention in mentions.Where(mention => !names.Add(mention.Name)))
+            source.Faults.Add(mention.Piece, mention.Path, expected);
+        return names;
+    }
+
+    /// <summary>A ref is unique, but an entry keeps the ref of the one it replaces.</summary>
+    private static HashSet<string> Refs(Source source)
+    {
+        var holders = new Dictionary<string, List<string>>(StringComparer.Ordinal);
+        foreach (var mention in source.Refs)
+        {
+            if (!holders.TryGetValue(mention.Name, out var others))
+                holders.Add(mention.Name, others = []);
+            if (others.Count > 0 && !others.Exists(other =>
+                Replaces(source.Replacements, mention.Entry, other) || Replaces(source.Replacements, other, mention.Entry)))
+            {
+                source.Faults.Add(mention.Piece, mention.Path, "a ref that no other entry has, unless it replaces that entry");
+            }
+
+            others.Add(mention.Entry);
+        }
+
+        return [.. holders.Keys];
+    }
+
+    /// <summary>Whether an entry replaces another, itself or through others.</summary>
+    private static bool Replaces(Dictionary<string, string> replacements, string entry, string other)
+    {
+        for (var steps = 0; steps <= replacements.Count && replacements.TryGetValue(entry, out var older); steps++)
+        {
+            if (older == other)
+                return true;
+            entry = older;
+        }
+
+        return false;
+    }
+
+    private static string Choice(string meaning, string name, HashSet<string> known) => known.Count switch
+    {
+        0 => $"{meaning}; there is none yet",
+        <= 12 => $"{meaning}: {string.Join(", ", known.Select(id => $"\"{id}\""))}",
+        _ => meaning + Nearest.Clause(name, known),
+    };
+}

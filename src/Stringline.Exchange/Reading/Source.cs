@@ -1,0 +1,39 @@
+namespace Stringline.Exchange.Reading;
+
+/// <summary>A place in the file that names something defined elsewhere in it.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Piece">Where it stands.</param>
+/// <param name="Path">Its path.</param>
+internal record Mention(string Name, JsonPiece Piece, string Path);
+
+/// <summary>A ref given to work or a charge.</summary>
+/// <param name="Name">The ref.</param>
+/// <param name="Piece">Where it stands.</param>
+/// <param name="Path">Its path.</param>
+/// <param name="Entry">The id of its entry; where it has none, its path.</param>
+internal sealed record RefMention(string Name, JsonPiece Piece, string Path, string Entry) : Mention(Name, Piece, Path);
+
+/// <summary>What one reading of a file gathers on its way: faults, and names to be checked when everything is read.</summary>
+internal sealed class Source(FaultList faults)
+{
+    /// <summary>The faults so far.</summary>
+    public FaultList Faults { get; } = faults;
+
+    /// <summary>Mentions of party ids.</summary>
+    public List<Mention> PartyIds { get; } = [];
+
+    /// <summary>Mentions of refs by payments.</summary>
+    public List<Mention> Towards { get; } = [];
+
+    /// <summary>Refs given to work and charges.</summary>
+    public List<RefMention> Refs { get; } = [];
+
+    /// <summary>Ids given to entries.</summary>
+    public List<Mention> EntryIds { get; } = [];
+
+    /// <summary>Mentions of entry ids by entries that replace them.</summary>
+    public List<Mention> Superseded { get; } = [];
+
+    /// <summary>By the id of an entry, the id of the one it replaces.</summary>
+    public Dictionary<string, string> Replacements { get; } = [];
+}

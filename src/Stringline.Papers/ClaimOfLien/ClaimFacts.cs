@@ -1,0 +1,96 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Papers.Fees;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>What a claim of lien says, taken from the job file; null where the file does not hold it.</summary>
+internal sealed record ClaimFacts
+{
+    /// <summary>The claimant's name.</summary>
+    public required string? Claimant { get; init; }
+
+    /// <summary>The claimant's address.</summary>
+    public required string? Address { get; init; }
+
+    /// <summary>The signer's name.</summary>
+    public required string? Signer { get; init; }
+
+    /// <summary>The signer's title.</summary>
+    public required string? SignerTitle { get; init; }
+
+    /// <summary>Contractor's licence in words, or null.</summary>
+    public required string? License { get; init; }
+
+    /// <summary>Owners and reputed owners.</summary>
+    public required IReadOnlyList<Party> Owners { get; init; }
+
+    /// <summary>The kind of work.</summary>
+    public required string? Work { get; init; }
+
+    /// <summary>By whom employed, or to whom furnished.</summary>
+    public required Party? HiredBy { get; init; }
+
+    /// <summary>Street, city and ZIP on one or two lines.</summary>
+    public required string? Street { get; init; }
+
+    /// <summary>County, as we write it.</summary>
+    public required string? County { get; init; }
+
+    /// <summary>Assessor's parcel number as written.</summary>
+    public required string? Apn { get; init; }
+
+    /// <summary>Legal description as written.</summary>
+    public required string? Legal { get; init; }
+
+    /// <summary>The demand, dollars and cents.</summary>
+    public required decimal Demand { get; init; }
+
+    /// <summary>Whether the claimant is a natural person who signs for himself or herself.</summary>
+    public bool SignsForSelf => SignerTitle is null && Signer == Claimant;
+
+    /// <summary>Number of parcels named, at least 1.</summary>
+    public int Parcels => Math.Max(1, (Apn ?? "").Replace(" and ", ";", StringComparison.OrdinalIgnoreCase)
+        .Split([';', ',', '&', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Length);
+
+    /// <summary>Takes the facts.</summary>
+    public static ClaimFacts Of(JobFile job, Assessment assessment)
+    {
+        var claimant = job.Claimant;
+        var site = job.Work.Site;
+        return new ClaimFacts
+        {
+            Claimant = Line(claimant.Name),
+            Address = Clean(claimant.Address),
+            Signer = Line(claimant.Signer?.Name),
+            SignerTitle = Line(claimant.Signer?.Title),
+            License = LicenseWords(claimant.License),
+            Owners = [.. job.In(PartyCapacity.Owner).Where(o => Clean(o.Name) is not null)],
+            Work = Clean(job.Contract.Work),
+            HiredBy = claimant.HiredBy is null ? null : job.Party(claimant.HiredBy),
+            Street = StreetWords(site),
+            County = Counties.Find(site.County),
+            Apn = Clean(site.Apn),
+            Legal = Clean(site.Legal),
+            Demand = assessment.Amount.Demand,
+        };
+    }
+
+    private static string? Line(string? text) => Clean(text) is { } clean ? OneLine(clean) : null;
+
+    private static string? LicenseWords(License? license)
+    {
+        if (Clean(license?.Number) is not { } number)
+            return null;
+        return Clean(license?.Class) is { } kind ? $"Contractor's license no. {number}, class {kind}" : $"Contractor's license no. {number}";
+    }
+
+    private static string? StreetWords(Site site)
+    {
+        if (Clean(site.Street) is not { } street)
+            return null;
+        var place = string.Join(", ", new[] { Clean(site.City), "California" }.OfType<string>());
+        return $"{street}, {place}{(Clean(site.Zip) is { } zip ? " " + zip : "")}";
+    }
+}

@@ -1,0 +1,82 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Papers.Fees;
+using Stringline.Papers.Layout;
+using Stringline.Papers.Preflight;
+using Stringline.Papers.Prescribed;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>The packet for recording a claim of mechanics lien (Civ. Code § 8416): the claim, and the counter sheet.</summary>
+/// <remarks>It reads no clock and touches no file: the day comes with the assessment, the bytes go to the caller.</remarks>
+public static class ClaimPacket
+{
+    /// <summary>Makes the packet, or says why not.</summary>
+    /// <param name="job">The facts.</param>
+    /// <param name="assessment">What the law makes of them; days and amounts are taken from it and never worked out here.</param>
+    /// <param name="office">The recorder's prices; null takes the shipped row of the site's county.</param>
+    /// <param name="draft">Prints in spite of every reason against it, with DRAFT across each page; missing facts become blanks.</param>
+    /// <returns>The packet, or every reason why there is none.</returns>
+    public static PacketOutcome Prepare(JobFile job, Assessment assessment, RecorderOffice? office, bool draft)
+    {
+        var measure = new Measure();
+        var facts = ClaimFacts.Of(job, assessment);
+        var service = Service.Of(job, assessment.AsOf);
+        var refusals = ClaimRefusals.Of(job, assessment, facts, service, office, measure);
+        if (refusals.Count > 0 && !draft)
+            return new PacketOutcome.Refused(refusals);
+        if (refusals.FirstOrDefault(r => r.Id == "return-block-full") is { } full)
+            return new PacketOutcome.Refused([full]);
+
+        var claim = Press.Print(ClaimPaper.Plan(facts, service, assessment.AsOf, draft), measure);
+        var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" });
+        var fee = RecordingFee.Of(recorder, Request(facts, claim.Pages));
+        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals).Plan(draft), measure);
+
+        List<PaperFile> files =
+        [
+            new(ClaimPaper.FileName, ClaimPaper.Title, claim.Pages, claim.Bytes),
+            new(CounterSheet.FileName, CounterSheet.Title, sheet.Pages, sheet.Bytes),
+        ];
+        List<PreflightReport> reports =
+        [
+            PaperPreflight.Check(files[0], Expected(facts, claim.Pages, draft)),
+            PaperPreflight.Check(files[1], new PaperExpectations { Pages = sheet.Pages, Draft = draft }),
+        ];
+        var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();
+        return failed.Count > 0 && !draft
+            ? new PacketOutcome.Refused(failed)
+            : new PacketOutcome.Made(files, fee, reports, [.. refusals, .. failed]);
+    }
+
+    /// <summary>A paper that fails its check is not handed over.</summary>
+    private static Refusal Failed(PreflightReport report, PreflightCheck check) =>
+        new("preflight", $"{report.Paper}: {check.Name}", check.Words, "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
+
+    private static FeeRequest Request(ClaimFacts facts, int pages) => new()
+    {
+        Pages = pages,
+        Parcels = facts.Parcels,
+        Names = 1 + Math.Max(1, facts.Owners.Count),
+        NamesAtEachAddress = [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => g.Count()).DefaultIfEmpty(1)],
+        ConformedCopy = true,
+    };
+
+    private static PaperExpectations Expected(ClaimFacts facts, int pages, bool draft) => new()
+    {
+        Pages = pages,
+        Draft = draft,
+        Recorded = new RecordedPaper("CLAIM OF MECHANICS LIEN", facts.Claimant ?? "", facts.Address ?? ""),
+        Wording = PrescribedText.NoticeOfMechanicsLien,
+        WordingPoints = 10,
+        LastSentenceInCapitals = true,
+        Signers = facts.Signer is { } signer ? [signer, signer] : [],
+        MustHold =
+        [
+            .. facts.Owners.Select(o => Clean(o.Name)).OfType<string>().Select(OneLine),
+            .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal }.OfType<string>(),
+            .. facts.Demand > 0 ? [Dollars(facts.Demand)] : Array.Empty<string>(),
+        ],
+    };
+}

@@ -1,0 +1,123 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.Layout;
+using Stringline.Papers.Prescribed;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>
+/// The claim of mechanics lien: the contents of Civ. Code § 8416(a) in the order of its paragraphs, signed, verified,
+/// with the statutory notice and the proof of service affidavit. No acknowledgment (Civ. Code § 8416(b), Gov. Code § 27287).
+/// </summary>
+internal static class ClaimPaper
+{
+    /// <summary>Title, and file name's stem.</summary>
+    public const string Title = "Claim of Mechanics Lien";
+
+    /// <summary>File name.</summary>
+    public const string FileName = "claim-of-mechanics-lien.pdf";
+
+    /// <summary>The paper's plan.</summary>
+    public static PaperPlan Plan(ClaimFacts facts, Service service, LocalDate made, bool draft) => new()
+    {
+        Title = Title,
+        Foot = facts.Claimant is { } name ? $"{Title}, {Shortened(name, 60)}" : Title,
+        Made = made,
+        Draft = draft,
+        Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
+        Blocks =
+        [
+            .. Head(facts), .. Contents(facts), .. Signed(facts), Verification(facts), Notice(PrescribedText.NoticeOfMechanicsLien),
+            .. service.Mailings.Select(m => ServiceAffidavit.Blocks(m)),
+        ],
+    };
+
+    private static IEnumerable<Block> Head(ClaimFacts facts) =>
+    [
+        new Heading("CLAIM OF MECHANICS LIEN", TypeStyle.Title) { Before = 0 },
+        new Heading("California Civil Code section 8416", TypeStyle.Body) { Before = 0 },
+        new Paragraph($"{facts.Claimant ?? "The undersigned"} (“claimant”) claims a mechanics lien under sections 8400 and following of the California Civil Code upon the real property described in paragraph 5 and the work of improvement there, and states:", TypeStyle.Body) { Before = 10 },
+    ];
+
+    private static IEnumerable<Block> Contents(ClaimFacts facts)
+    {
+        yield return new FieldRow("Claimant’s demand", facts.Demand > 0 ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."] : [null]) { Number = "1.", FirstStyle = TypeStyle.BodyBold };
+        yield return new FieldRow(facts.Owners.Count == 1 ? "Owner or reputed owner" : "Owners or reputed owners", [.. Owners(facts)]) { Number = "2." };
+        yield return new FieldRow("Kind of work furnished by claimant", facts.Work) { Number = "3." };
+        yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
+        yield return new FieldRow("Site", [.. Site(facts)]) { Number = "5." };
+        yield return new FieldRow("Claimant", [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
+        yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that follow are part of this claim.", TypeStyle.Body) { Before = 9 };
+    }
+
+    private static string? Lines(params IReadOnlyList<string?> parts) => Clean(string.Join('\n', parts));
+
+    /// <summary>Each name on a line of its own: the recorder indexes it (Gov. Code § 27288.1(a)).</summary>
+    private static IEnumerable<string?> Owners(ClaimFacts facts)
+    {
+        if (facts.Owners.Count == 0)
+            return [null];
+        var names = facts.Owners.Select(o => $"{OneLine(Clean(o.Name) ?? "")} ({Service.CapacityOf(o)})");
+        return
+        [
+            .. names,
+            facts.Owners.Count == 1
+                ? "This is the name in which the interest appears of record, as far as claimant knows."
+                : "These are the names in which the interest appears of record, as far as claimant knows.",
+        ];
+    }
+
+    private static string Hirer(Party hirer)
+    {
+        var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})";
+        return Clean(hirer.Address) is { } address ? $"{name}\n{OneLine(address)}" : name;
+    }
+
+    private static IEnumerable<string?> Site(ClaimFacts facts)
+    {
+        if (facts.Street is null && facts.Legal is null)
+            return [null];
+        return new[]
+        {
+            facts.Street,
+            facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}") + ", State of California" : null,
+            facts.Apn is { } apn ? $"Assessor’s parcel number: {OneLine(apn)}" : null,
+            facts.Legal is { } legal ? $"Legal description: {legal}" : null,
+        }.OfType<string>();
+    }
+
+    private static IEnumerable<Block> Signed(ClaimFacts facts) =>
+        [new Signature(facts.Signer, [.. Under(facts)]) { Before = 10 }];
+
+    private static IEnumerable<string> Under(ClaimFacts facts)
+    {
+        if (facts.SignsForSelf)
+            return ["Claimant"];
+        return facts.SignerTitle is { } title
+            ? [$"{title}, for claimant {facts.Claimant}"]
+            : [$"For claimant {facts.Claimant}"];
+    }
+
+    /// <summary>Verified by the claimant, or by an agent within the agent's authority (Civ. Code §§ 8066, 8416(a)). The form of the oath follows Code Civ. Proc. §§ 446 and 2015.5, from memory.</summary>
+    private static Together Verification(ClaimFacts facts)
+    {
+        var who = facts.SignsForSelf
+            ? "I am the claimant named in the foregoing claim of mechanics lien."
+            : facts.SignerTitle is { } title
+                ? $"I am {title} of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to make this verification for the claimant."
+                : $"I am the agent of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to make this verification for the claimant.";
+        return new Together(
+            new Heading("VERIFICATION", TypeStyle.Heading) { Before = 20 },
+            new Paragraph($"{who} I have read the claim and know its contents. The statements in it are true of my own knowledge.", TypeStyle.Body),
+            new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body),
+            new Signature(facts.Signer, [.. Under(facts)]));
+    }
+
+    /// <summary>The notice, letter for letter, in boldface of at least ten points (Civ. Code § 8416(a)(8)); its own first two lines are its headings.</summary>
+    internal static Together Notice(PrescribedText text) => new(
+    [
+        new Heading(text.Paragraphs[0], TypeStyle.Notice.At(12.5)) { Before = 22 },
+        new Heading(text.Paragraphs[1], TypeStyle.Notice.At(12)) { Before = 0 },
+        .. text.Paragraphs.Skip(2).Select(p => new Paragraph(p, TypeStyle.Notice) { Before = 8 }),
+    ]);
+}

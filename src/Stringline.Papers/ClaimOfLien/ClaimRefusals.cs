@@ -1,0 +1,100 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Papers.Fees;
+using Stringline.Papers.Layout;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>Every reason why a claim of lien is not printed, all at once.</summary>
+internal static class ClaimRefusals
+{
+    /// <summary>The reasons; none when the packet may be made.</summary>
+    public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, ClaimFacts facts, Service service, RecorderOffice? office, Measure measure) =>
+    [
+        .. assessment.ClaimObstacles.Count > 0 ? Obstacles(assessment) : [.. Right(assessment), .. Demand(facts)],
+        .. Missing(job, facts), .. service.Refusals,
+        .. Office(facts, office), .. Room(facts, measure), .. Letters(facts),
+    ];
+
+    /// <summary>What the law says must be mended first.</summary>
+    private static IEnumerable<Refusal> Obstacles(Assessment assessment) => assessment.ClaimObstacles.Select(o => new Refusal(
+        "law", "assessment", o.Text, string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the assessment says and asks for.")), o.Section));
+
+    /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
+    private static IEnumerable<Refusal> Right(Assessment assessment)
+    {
+        foreach (var (id, lost) in (IEnumerable<(string, string)>)
+            [("lien-right", "The right to a lien is lost."), ("claim-of-lien.last-day", "The time to record is over.")])
+        {
+            var finding = assessment.Find(id);
+            if (finding is null)
+                yield return new Refusal("not-assessed", id, "The assessment has no such finding.", "A claim of lien is for private work whose facts can be assessed: see what the assessment says and asks for.", "Civ. Code § 8400");
+            else if (finding.Standing == Standing.Lost)
+                yield return new Refusal("right-lost", id, $"{lost} {Why(finding)}", "See the reasons; a packet is made only while the right stands.", string.Join("; ", finding.Sections));
+        }
+
+        var first = assessment.Find("claim-of-lien.first-day");
+        if (first is null or { Standing: Standing.Lost } or { Standing: Standing.InDoubt, Band: null or { Latest: null } })
+        {
+            yield return new Refusal("not-ceased", "claim-of-lien.first-day",
+                $"The file does not show that the claimant's work has ended. {(first is null ? "" : Why(first))}".TrimEnd(),
+                "Add a \"furnishing-ended\" entry with its day. A claim recorded before the claimant has ceased to provide work (a direct contractor: has completed the direct contract) is premature.",
+                "Civ. Code §§ 8412, 8414");
+        }
+    }
+
+    private static IEnumerable<Refusal> Demand(ClaimFacts facts)
+    {
+        if (facts.Demand <= 0)
+            yield return new Refusal("demand-not-positive", "amount.demand", $"The demand after all just credits and offsets is {Dollars(facts.Demand)}.", "Nothing is left to claim; see the steps of the amount.", "Civ. Code § 8416(a)(1)");
+    }
+
+    private static IEnumerable<Refusal> Missing(JobFile job, ClaimFacts facts)
+    {
+        if (facts.Claimant is null)
+            yield return Missing("claimant-name-missing", "claimant.name", "Add the claimant's full name.", "Civ. Code § 8416(a)");
+        if (facts.Address is null)
+            yield return Missing("claimant-address-missing", "claimant.address", "Add the claimant's address.", "Civ. Code § 8416(a)(6)");
+        if (facts.Signer is null)
+            yield return Missing("signer-missing", "claimant.signer.name", "Add the name of the person who signs and verifies; it is typed under the signatures.", "Civ. Code § 8416(a)");
+        if (facts.Owners.Count == 0)
+            yield return new Refusal("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add one with the name on the deed. If the owner is not known, add the person reasonably believed to be the owner, with \"reputed\": true; the copy of the claim must go to that person.", "Civ. Code § 8416(a)(2), (a)(7); Gov. Code § 27288.1(a)");
+        if (facts.Work is null)
+            yield return Missing("work-missing", "contract.work", "Say in a few words what kind of work was furnished.", "Civ. Code § 8416(a)(3)");
+        if (facts.HiredBy is null)
+            yield return new Refusal("hirer-missing", "claimant.hiredBy", job.Claimant.HiredBy is { Length: > 0 } id ? $"'{id}' is no party." : "Nothing is there.", "Name the party id of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+        else if (Clean(facts.HiredBy.Name) is null)
+            yield return new Refusal("hirer-missing", "claimant.hiredBy", "That party has no name.", "Add the name of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+        if (facts.Street is null && facts.Legal is null)
+            yield return Missing("site-missing", "work.site", "Add the street address or the legal description.", "Civ. Code § 8416(a)(5)");
+        if (facts.County is null)
+            yield return new Refusal("county-missing", "work.site.county", string.IsNullOrWhiteSpace(job.Work.Site.County) ? "Nothing is there." : $"'{job.Work.Site.County}' is no county of California.", "Name one of the 58 counties: the claim is recorded where the land lies.", "Civ. Code § 8060");
+    }
+
+    private static Refusal Missing(string id, string where, string right, string section) => new(id, where, "Nothing is there.", right, section);
+
+    private static IEnumerable<Refusal> Office(ClaimFacts facts, RecorderOffice? office)
+    {
+        if (office is not null && facts.County is not null && office.County != facts.County)
+            yield return new Refusal("wrong-county", "work.site.county", $"The site is in {facts.County} County, the recorder is that of {office.County} County.", "Record in the county of the site.", "Civ. Code § 8060");
+    }
+
+    private static IEnumerable<Refusal> Room(ClaimFacts facts, Measure measure)
+    {
+        if (!new ReturnBlock(facts.Claimant ?? "", facts.Address ?? "").Fits(measure))
+            yield return new Refusal("return-block-full", "claimant.address", "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.", "Shorten the mailing address.", "Gov. Code § 27361.6");
+    }
+
+    private static IEnumerable<Refusal> Letters(ClaimFacts facts)
+    {
+        var texts = new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name, facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
+            .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address]));
+        var missing = texts.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, LatinComposition.Of(t))).Distinct().ToList();
+        if (missing.Count > 0)
+            yield return new Refusal("letters-missing", "the texts of the claim", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents, as the deed does.", "Gov. Code § 27201(a)");
+    }
+
+    private static string Why(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Text));
+}

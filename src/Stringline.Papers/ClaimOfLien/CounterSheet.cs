@@ -1,0 +1,227 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Papers.Fees;
+using Stringline.Papers.Layout;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>The page for whoever stands at the counter: what first, by when, where, with what, and what to bring back. Never recorded.</summary>
+internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay)
+{
+    /// <summary>Title.</summary>
+    public const string Title = "Counter sheet";
+
+    /// <summary>File name.</summary>
+    public const string FileName = "counter-sheet.pdf";
+
+    private static readonly TypeStyle Text = new(Face.Sans, 10, 13);
+    private static readonly TypeStyle Bold = new(Face.SansBold, 10, 13);
+    private static readonly TypeStyle Head = new(Face.SansBold, 12.5, 16);
+    private static readonly TypeStyle Small = new(Face.Sans, 9, 11.5);
+    private static readonly TypeStyle Large = new(Face.SansBold, 15, 20);
+
+    private readonly Finding? last = assessment.Find("claim-of-lien.last-day");
+    private readonly Finding? first = assessment.Find("claim-of-lien.first-day");
+
+    /// <summary>The sheet's plan.</summary>
+    public PaperPlan Plan(bool draft) => new()
+    {
+        Title = $"{Title}: claim of mechanics lien",
+        Foot = $"{Title}, not to be recorded. {Shortened(job.Name, 50)}",
+        FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
+        Made = assessment.AsOf,
+        Draft = draft,
+        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Check(), .. BeforeYouHandItOver(), .. GetBack()],
+    };
+
+    private IEnumerable<Block> Top() =>
+    [
+        new Heading("Counter sheet: claim of mechanics lien", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
+        new Paragraph($"{OneLine(job.Name)}, as of {Day(assessment.AsOf)}\n{facts.Claimant ?? "Claimant not named"}: {Dollars(facts.Demand)}", Text) { Before = 3 },
+        new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
+    ];
+
+    /// <summary>What must be seen before anything else, the day in doubt before all.</summary>
+    private IEnumerable<Block> First()
+    {
+        List<Block> warnings = [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. Unserved(), .. OtherWarnings()];
+        if (warnings.Count > 0)
+            yield return new Framed([new Heading("First", Head) { Before = 0, Align = Align.Left }, .. warnings]) { Thickness = 2 };
+    }
+
+    private IEnumerable<Block> OnlyADraft()
+    {
+        const int shown = 6;
+        if (inTheWay.Count == 0)
+            yield break;
+        yield return new Paragraph("Only a draft. Not to be signed, served or recorded:", Large) { Before = 2 };
+        foreach (var refusal in inTheWay.Take(shown))
+            yield return new Paragraph($"{refusal.Where}: {refusal.There}", Text) { Before = 2, Indent = 12, Mark = "•" };
+        if (inTheWay.Count > shown)
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", Text) { Before = 2, Indent = 12 };
+    }
+
+    private IEnumerable<Block> LastDayInDoubt()
+    {
+        if (last is not { Standing: Standing.InDoubt })
+            yield break;
+        yield return last.Band is { } band
+            ? new Paragraph($"The last day is in doubt. It may be {DayOfWeek(band.Earliest.Day)}, or {(band.Latest is { } latest ? DayOfWeek(latest.Day) : "a later day that is not known yet")}.", Large) { Before = 2 }
+            : new Paragraph("The last day is in doubt, and no day can be given.", Large) { Before = 2 };
+        yield return new Paragraph("Plan on the first. If that day is past, record at once: the later day is an argument, not a plan.", Text) { Before = 2 };
+    }
+
+    private IEnumerable<Block> TooEarly()
+    {
+        if (first is not { Standing: Standing.NotYet or Standing.InDoubt })
+            yield break;
+        var day = first.Band is { } band ? band.Latest?.Day ?? band.Earliest.Day : first.Readings.Select(r => (LocalDate?)r.Day).Max();
+        yield return new Paragraph(day is { } d ? $"Do not record before {DayOfWeek(d)}." : "Do not record yet: the first day is not known.", Large) { Before = 4 };
+        yield return new Paragraph($"A claim recorded too early is no claim ({string.Join("; ", first.Sections.DefaultIfEmpty("Civ. Code §§ 8412, 8414"))}).", Text) { Before = 2 };
+    }
+
+    private IEnumerable<Block> Unserved()
+    {
+        if (service.Done)
+            yield break;
+        yield return new Paragraph("Serve before you record: the file shows no mailing.", Large) { Before = 4 };
+        string[] steps =
+        [
+            "Sign the claim and the verification in ink on both originals, with date and place.",
+            $"Copy the whole claim, the Notice of Mechanics Lien included, and mail a copy to {(facts.Owners.Count == 1 ? OneLine(facts.Owners[0].Name) : "each owner")} by registered mail, certified mail, or first-class mail with a certificate of mailing. No other mail, no courier, not by hand (Civ. Code § 8416(c)).",
+            "Then fill in the blanks of the proof of service affidavit on both originals; the person who mailed signs it. Keep the postal receipt.",
+            "Then record. Afterwards enter the mailing in the job file as claim-served, with its day, manner and article number.",
+        ];
+        for (var i = 0; i < steps.Length; i++)
+            yield return new Paragraph(steps[i], Text) { Before = 3, Indent = 18, Mark = $"{i + 1}." };
+    }
+
+    private IEnumerable<Block> OtherWarnings()
+    {
+        IEnumerable<string> words =
+        [
+            .. service.Notes,
+            .. job.All<ClaimRecorded>().Where(c => c.On.Earliest is not { } day || day <= assessment.AsOf)
+                .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second is meant."),
+            .. RightInDoubt(),
+            .. service.Done ? ["Before you go: the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."] : Array.Empty<string>(),
+        ];
+        return words.Select(w => new Paragraph(w, Text) { Before = 4, Indent = 12, Mark = "•" });
+    }
+
+    private IEnumerable<string> RightInDoubt()
+    {
+        if (assessment.Find("lien-right") is { Standing: Standing.InDoubt or Standing.Narrowed } right)
+            yield return $"The right to a lien is {right.Standing.Word()}. {string.Join(" ", right.Why.Where(w => w.Applied).Select(w => w.Text))}";
+    }
+
+    private IEnumerable<Block> Days()
+    {
+        var actBy = last?.ActBy;
+        List<Block> lines =
+        [
+            new Paragraph("ACT BY", Bold) { Before = 0, WithNext = true },
+            new Paragraph(actBy is { } day ? DayOfWeek(day) : "no day can be given", new TypeStyle(Face.SansBold, 29, 36)) { Before = 0, WithNext = true },
+        ];
+        if (actBy is { } by && by < assessment.AsOf)
+        {
+            lines.Add(new Paragraph(last?.Standing == Standing.Lost
+                ? "The time to record is over."
+                : "That day is past. If a packet is made at all, record on the next day the office is open, and ask a lawyer which reading carries it.", Bold) { Before = 2 });
+        }
+
+        if (last?.Band is { } band)
+        {
+            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}", Large) { Before = 3 });
+            if (last.Readings.Count == 1)
+                lines.Add(new Paragraph($"Reading: {last.Readings[0].Name}. {Roll(last.Readings[0])}".TrimEnd(), Text) { Before = 1 });
+            lines.Add(new Paragraph("The paper must be recorded, not only mailed or handed in, by then. Plan on the act-by day.", Text) { Before = 2 });
+        }
+
+        yield return new Framed(lines);
+        if (last is { Readings.Count: > 1 })
+        {
+            yield return new Table(
+                [new Column("Reading of the facts", 0.44), new Column("Last day", 0.34), new Column("Weekend or holiday", 0.22)],
+                [.. last.Readings.Select(r => (IReadOnlyList<string>)[r.Name, DayOfWeek(r.Day), r.Rolled is { } rolled ? $"rolls to {Day(rolled)}: an argument only" : ""])])
+            { Style = Small, HeadStyle = Small with { Face = Face.SansBold } };
+        }
+    }
+
+    private static string Roll(Reading reading) =>
+        reading.Rolled is { } rolled ? $"It falls on a closed day; that it rolls to {Day(rolled)} is an argument only." : "";
+
+    private IEnumerable<Block> Where() =>
+    [
+        Section("Where"),
+        new Paragraph($"{fee.Office.Name}, the county where the site lies (Civ. Code § 8060). Hours: {fee.Office.Hours ?? "ask"}.", Text) { Before = 2 },
+    ];
+
+    private IEnumerable<Block> HandOver() =>
+    [
+        Section("Hand over"),
+        .. Ticks(
+            $"Two originals of the claim, {claimPages} page{(claimPages == 1 ? "" : "s")} each, both signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side only, black ink.",
+            "No notary, no acknowledgment page: a verified claim of lien is recorded without one (Civ. Code § 8416(b); Gov. Code § 27287). An added page only costs more.",
+            $"A check for {Dollars(fee.Total)}, payable to the {fee.Office.Name}.",
+            "A self-addressed stamped envelope for the stamped copy."),
+    ];
+
+    private IEnumerable<Block> Check()
+    {
+        yield return Section($"The check: {Dollars(fee.Total)}, estimated");
+        yield return new Paragraph(fee.Source, Text) { Before = 2, WithNext = true };
+        yield return new Together(new Table(
+            [new Column("Part", 0.25), new Column("Reckoned", 0.64), new Column("Dollars", 0.11, true)],
+            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
+        { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
+        yield return new Paragraph(WhatCouldChangeIt(), Text) { Before = 5 };
+    }
+
+    private string WhatCouldChangeIt()
+    {
+        var office = fee.Office;
+        var words = "What could change it at the counter: prices change, often on January 1 or July 1 (a bill of 2026, AB 2224, may change them from January 1, 2027); the homes fee by parcels or titles; "
+            + (office.NoticeFirst is null ? "a fee for the recorder’s notice of involuntary lien, whose price was not read; " : "")
+            + (office.Covenant is null ? "a $2 restrictive covenant fee where the county took it up; " : "")
+            + "a person counted under more than one name; a page printed on both sides or on paper of another size. Ask, or take a second check.";
+        return office.Note is { } note ? $"{words} Note on this county: {note}" : words;
+    }
+
+    private static IEnumerable<Block> GetBack() =>
+    [
+        Section("Bring back"),
+        .. Ticks(
+            "The conformed copy: the second original with the recorder’s stamp.",
+            "The instrument number and the recording date: enter both in the job file as claim-recorded. The time to sue runs from that date.",
+            "The receipt. If the paper is refused: the refusal in writing, with the reason, at once."),
+    ];
+
+    private static IEnumerable<Block> Ask() =>
+    [
+        Section("Ask before you go"),
+        .. Ticks(
+            "Until what hour is a paper taken and recorded the same day? Is the office open on the day you plan?",
+            "How long between handing in and recording? If there is a backlog, how is same-day recording had? Never mail it if mail waits weeks.",
+            "What does a claim of mechanics lien of this many pages cost, with every fee, and is a check “not to exceed” an amount taken?"),
+    ];
+
+    private IEnumerable<Block> BeforeYouHandItOver() =>
+    [
+        Section("Before you hand it over"),
+        .. Ticks(
+            "Printed at actual size (100 percent), nothing cut off: your name and address in the upper left, the upper right 5 by 2½ inches empty, the one title directly below, ½ inch white left and right on every page.",
+            "The owner’s name is spelled as on the deed; so is yours. Look the deed up if you have not.",
+            "Claim and verification signed in ink, dated, with place. Affidavit filled in and signed by the person who mailed.",
+            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}. Land in two counties: record in each.",
+            "The check is not short: that is the commonest reason for a rejection.",
+            "No social security, account or tax number stands on any page."),
+    ];
+
+    private static Heading Section(string text) => new(text, Head) { Before = 11, Align = Align.Left };
+
+    private static IEnumerable<Block> Ticks(params IReadOnlyList<string> lines) =>
+        lines.Select(l => new TickBox(l, false) { Style = Text, Before = 2.5 });
+}

@@ -1,0 +1,18 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>Someone to whom a copy of the claim goes.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Address">Address; null leaves a blank.</param>
+/// <param name="AddressIs">What the address is, in words.</param>
+/// <param name="Capacity">Title or capacity in which served.</param>
+/// <param name="Article">Article number; null leaves a blank.</param>
+internal sealed record Addressee(string Name, string? Address, string AddressIs, string Capacity, string? Article);
+
+/// <summary>One mailing of copies, or the mailing still to be made.</summary>
+/// <param name="Day">Day of deposit; null leaves a blank.</param>
+/// <param name="Manner">By which mail; null leaves the boxes empty.</param>
+/// <param name="To">To whom.</param>
+/// <param name="InPlaceOfOwner">Whether it went to the lender or direct contractor because the owner cannot be served (Civ. Code § 8416(c)(2)).</param>
+internal sealed record Mailing(LocalDate? Day, Manner? Manner, IReadOnlyList<Addressee> To, bool InPlaceOfOwner);

@@ -1,0 +1,166 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>What the job file shows of serving the claim (Civ. Code § 8416(c)).</summary>
+internal sealed class Service
+{
+    private static readonly PartyCapacity[] InPlaceOfOwner = [PartyCapacity.ConstructionLender, PartyCapacity.DirectContractor];
+
+    private readonly JobFile job;
+    private readonly List<Refusal> refusals = [];
+    private readonly List<string> notes = [];
+
+    private Service(JobFile job) => this.job = job;
+
+    /// <summary>The mailings for the affidavit: those made, or one with blanks where none was.</summary>
+    public IReadOnlyList<Mailing> Mailings { get; private set; } = [];
+
+    /// <summary>Whether a good mailing is in the file.</summary>
+    public bool Done { get; private set; }
+
+    /// <summary>What stands against the affidavit.</summary>
+    public IReadOnlyList<Refusal> Refusals => refusals;
+
+    /// <summary>What the counter sheet must say about it.</summary>
+    public IReadOnlyList<string> Notes => notes;
+
+    /// <summary>The only three mails (Civ. Code § 8416(c)(1)).</summary>
+    public static bool IsGood(Manner manner) => manner switch
+    {
+        Manner.RegisteredMail or Manner.CertifiedMail or Manner.CertificateOfMailing => true,
+        Manner.Personal or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted => false,
+        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
+    };
+
+    /// <summary>Reads the job file as known on a day.</summary>
+    public static Service Of(JobFile job, LocalDate asOf)
+    {
+        var service = new Service(job);
+        service.Read([.. job.All<ClaimServed>().Where(e => e.On.Earliest is not { } day || day <= asOf)]);
+        return service;
+    }
+
+    private void Read(IReadOnlyList<ClaimServed> entries)
+    {
+        var good = entries.Where(e => IsGood(e.Manner)).ToList();
+        var sound = good.Where(Sound).ToList();
+        var inPlace = !sound.Exists(e => Recipients(e).Any(p => p.Capacity == PartyCapacity.Owner));
+        Mailings = [.. sound
+            .GroupBy(e => $"{LawText.IsoDay(((DayFact.Exact)e.On).Day)} {e.Manner}")
+            .OrderBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace))];
+        Done = Mailings.Count > 0;
+        foreach (var entry in entries.Where(e => !IsGood(e.Manner)))
+            WrongManner(entry, good);
+        if (Done)
+            NoteWhoIsLeft(good);
+        else
+            Mailings = [new Mailing(null, null, [.. job.In(PartyCapacity.Owner).Select(p => To(p, null))], false)];
+        if (!Done && !job.In(PartyCapacity.Owner).Any(o => AddressOf(o) is not null) && job.In(PartyCapacity.Owner).Any())
+        {
+            refusals.Add(new Refusal("owner-address-missing", "parties", "No owner has an address to mail the copy to.",
+                "Add the residence or place of business as the owner's \"address\", or the owner's address on the building permit as work.permit.ownerAddress. If no owner can be reached by mail, mail to the construction lender or direct contractor and enter that mailing as \"claim-served\".",
+                "Civ. Code § 8416(a)(7), (c)"));
+        }
+    }
+
+    /// <summary>Whether the entry can go into an affidavit; says why not where it cannot.</summary>
+    private bool Sound(ClaimServed entry)
+    {
+        var before = refusals.Count;
+        if (entry.On is not DayFact.Exact)
+        {
+            refusals.Add(new Refusal("served-day-missing", $"{entry.Path}.on", "The day of mailing is not exact.",
+                "The affidavit states the day: enter the one on the postal receipt.", "Civ. Code § 8416(a)(7)"));
+        }
+
+        if (entry.To.Count == 0)
+            refusals.Add(new Refusal("served-nobody", $"{entry.Path}.to", "Nobody is named.", "Name the party ids to whom the copy was mailed.", "Civ. Code § 8416(a)(7)"));
+        foreach (var id in entry.To)
+        {
+            if (job.Party(id) is not { } party)
+                refusals.Add(new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{id}' is no party.", "Name ids that stand in \"parties\".", "Civ. Code § 8416(a)(7)"));
+            else if (Counts(party) && AddressOf(party) is null)
+                refusals.Add(new Refusal("served-address-missing", $"parties[{IndexOf(party)}].address", $"{party.Name} was served, but no address is there.", "Add the address to which the copy was mailed.", "Civ. Code § 8416(a)(7)"));
+        }
+
+        if (refusals.Count == before && Recipients(entry).Count == 0)
+        {
+            refusals.Add(new Refusal("served-wrong-person", $"{entry.Path}.to", "The copy went to nobody whom the section names.",
+                "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.", "Civ. Code § 8416(c)"));
+        }
+
+        foreach (var other in entry.To.Select(job.Party).OfType<Party>().Where(p => !Counts(p)))
+            notes.Add($"The copy to {OneLine(other.Name)} is an extra: it is not service under § 8416(c) and is left out of the affidavit.");
+        return refusals.Count == before;
+    }
+
+    private void WrongManner(ClaimServed entry, List<ClaimServed> good)
+    {
+        var how = Words(entry.Manner);
+        if (entry.To.Count > 0 && entry.To.All(id => good.Exists(g => g.To.Contains(id))))
+        {
+            notes.Add($"The copy sent by {how} ({entry.Path}) does not count under § 8416(c) and is left out of the affidavit; the mailing to the same persons does.");
+            return;
+        }
+
+        refusals.Add(new Refusal("served-wrong-manner", $"{entry.Path}.manner", $"The copy went by {how}.",
+            "A copy of a claim of lien goes only by registered mail, certified mail, or first-class mail with a certificate of mailing, postage prepaid. Hand and courier do not count here, though they do for other notices, and a claim not served as the section says is unenforceable. Mail a copy by one of the three and enter that mailing.",
+            "Civ. Code § 8416(c), (e)"));
+    }
+
+    private void NoteWhoIsLeft(List<ClaimServed> good)
+    {
+        var left = job.In(PartyCapacity.Owner).Where(o => !good.Exists(e => e.To.Contains(o.Id))).ToList();
+        if (left.Count > 0 && Mailings.All(m => m.InPlaceOfOwner))
+            notes.Add("The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by these mails (§ 8416(c)(2)): the affidavit has a blank for why.");
+        else if (left.Count > 0)
+            notes.Add($"No mailing is entered to {string.Join("; ", left.Select(o => OneLine(o.Name)))}. Mail each owner a copy and have it in an affidavit before recording.");
+    }
+
+    private IReadOnlyList<Party> Recipients(ClaimServed entry) => [.. entry.To.Select(job.Party).OfType<Party>().Where(Counts)];
+
+    private static bool Counts(Party party) => party.Capacity == PartyCapacity.Owner || InPlaceOfOwner.Contains(party.Capacity);
+
+    private Addressee To(Party party, string? article) =>
+        new(OneLine(Clean(party.Name) ?? ""), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number ? Article(number) : null);
+
+    private string? AddressOf(Party party) =>
+        Clean(party.Address) ?? (party.Capacity == PartyCapacity.Owner ? Clean(job.Work.Permit?.OwnerAddress) : null);
+
+    private static string AddressIs(Party party) =>
+        Clean(party.Address) is null ? "owner's address on the building permit" : "residence or place of business";
+
+    private int IndexOf(Party party) => job.Parties.TakeWhile(p => p != party).Count();
+
+    /// <summary>The capacity in words.</summary>
+    public static string CapacityOf(Party party)
+    {
+        var words = party.Capacity switch
+        {
+            PartyCapacity.Owner => "owner",
+            PartyCapacity.DirectContractor => "direct contractor",
+            PartyCapacity.Subcontractor => "subcontractor",
+            PartyCapacity.ConstructionLender => "construction lender",
+            PartyCapacity.Surety => "surety",
+            PartyCapacity.PublicEntity => "public entity",
+            _ => throw new ArgumentOutOfRangeException(nameof(party), party.Capacity, "Not a capacity."),
+        };
+        return party.Reputed ? "reputed " + words : words;
+    }
+
+    private static string Words(Manner manner) => manner switch
+    {
+        Manner.Personal => "hand (personal delivery)",
+        Manner.CertifiedMail => "certified mail",
+        Manner.RegisteredMail => "registered mail",
+        Manner.ExpressMail => "express mail",
+        Manner.OvernightCarrier => "courier (overnight carrier)",
+        Manner.CertificateOfMailing => "first-class mail with a certificate of mailing",
+        Manner.Substituted => "leaving and mailing (substituted service)",
+        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
+    };
+}

@@ -1,0 +1,66 @@
+namespace Stringline.Papers.Layout;
+
+/// <summary>Where lines stand in their column.</summary>
+internal enum Align
+{
+    /// <summary>At the left edge.</summary>
+    Left,
+
+    /// <summary>In the middle.</summary>
+    Center,
+}
+
+/// <summary>Running text. Never one line alone at the foot or head of a page.</summary>
+/// <param name="Text">The text; line ends in it are kept.</param>
+/// <param name="Style">Type.</param>
+internal sealed record Paragraph(string Text, TypeStyle Style) : Block
+{
+    /// <summary>White above in points.</summary>
+    public double Before { get; init; } = 7;
+
+    /// <summary>Indent of every line in points.</summary>
+    public double Indent { get; init; }
+
+    /// <summary>Mark in the indent before the first line, such as a bullet.</summary>
+    public string? Mark { get; init; }
+
+    /// <summary>Where the lines stand.</summary>
+    public Align Align { get; init; }
+
+    /// <summary>Whether it clings to what follows, as a heading does.</summary>
+    public bool WithNext { get; init; }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    {
+        var lines = measure.Lines(Text, Style, width - Indent);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var line = lines[i];
+            var first = i == 0;
+            yield return new Strip
+            {
+                Height = Style.Pitch,
+                Before = first ? Before : 0,
+                ToNext = Clings.Line(i, lines.Count) || (WithNext && i == lines.Count - 1) ? Glue.Fast : Glue.None,
+                Draw = (ink, x, y) =>
+                {
+                    var start = Align == Align.Center ? (width - Indent - measure.Width(line, Style)) / 2 : 0;
+                    ink.Text(line, x + Indent + start, y + Clings.Baseline(Style), Style);
+                    if (first && Mark is not null)
+                        ink.Text(Mark, x + Indent - measure.Width(Mark, Style) - 6, y + Clings.Baseline(Style), Style);
+                },
+            };
+        }
+    }
+}
+
+/// <summary>Rules that all lines of text share.</summary>
+internal static class Clings
+{
+    /// <summary>Whether a line clings to the next so that no page begins or ends with a single line of a longer text.</summary>
+    public static bool Line(int line, int count) => line < count - 1 && (count <= 3 || line == 0 || line == count - 2);
+
+    /// <summary>Distance from a line's top to its baseline in points: ascenders and accents stay inside the line.</summary>
+    public static double Baseline(TypeStyle style) => (style.Pitch + (0.72 * style.Points)) / 2;
+}

@@ -1,0 +1,81 @@
+namespace Stringline.Papers.Layout;
+
+/// <summary>A column of a table.</summary>
+/// <param name="Head">The words at its head.</param>
+/// <param name="Share">Its share of the width, 0 to 1.</param>
+/// <param name="AtRight">Whether it is set to the right, as amounts are.</param>
+internal sealed record Column(string Head, double Share, bool AtRight = false);
+
+/// <summary>Rows under column heads, parted by hair rules. A row of up to ten lines is never cut.</summary>
+/// <param name="Columns">The columns; their shares add up to 1.</param>
+/// <param name="Rows">The cells, a list for each row.</param>
+internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string>> Rows) : Block
+{
+    private const double Pad = 3;
+
+    /// <summary>White above in points.</summary>
+    public double Before { get; init; } = 8;
+
+    /// <summary>Type of the cells.</summary>
+    public TypeStyle Style { get; init; } = TypeStyle.Body;
+
+    /// <summary>Type of the heads.</summary>
+    public TypeStyle HeadStyle { get; init; } = TypeStyle.BodyBold;
+
+    /// <summary>Whether the last row is a sum: set in the heads' type.</summary>
+    public bool LastIsSum { get; init; }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    {
+        foreach (var strip in Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle))
+            yield return strip with { ToNext = Glue.Fast, Before = strip.Before == 0 ? 0 : Before };
+        for (var i = 0; i < Rows.Count; i++)
+        {
+            foreach (var strip in Row(measure, width, Rows[i], LastIsSum && i == Rows.Count - 1 ? HeadStyle : Style))
+                yield return strip;
+        }
+    }
+
+    private sealed record Cell(double Left, double Wide, bool AtRight, IReadOnlyList<string> Lines);
+
+    private IEnumerable<Strip> Row(Measure measure, double width, IReadOnlyList<string> cells, TypeStyle style)
+    {
+        const double gutter = 10;
+        var columns = new List<Cell>();
+        var (left, count) = (0.0, 0);
+        for (var i = 0; i < Columns.Count; i++)
+        {
+            var wide = (width * Columns[i].Share) - (i == Columns.Count - 1 ? 0 : gutter);
+            columns.Add(new Cell(left, wide, Columns[i].AtRight, measure.Lines(cells[i], style, wide)));
+            left += width * Columns[i].Share;
+            count = Math.Max(count, columns[i].Lines.Count);
+        }
+
+        for (var i = 0; i < count; i++)
+        {
+            var line = i;
+            var last = i == count - 1;
+            yield return new Strip
+            {
+                Height = style.Pitch + (last ? Pad + 1 : 0),
+                Before = i == 0 ? Pad : 0,
+                ToNext = !last && (count <= 10 || Clings.Line(i, count)) ? Glue.Fast : Glue.None,
+                Draw = (ink, x, y) =>
+                {
+                    foreach (var column in columns)
+                    {
+                        var baseline = y + Clings.Baseline(style);
+                        if (line < column.Lines.Count && column.AtRight)
+                            ink.TextEndingAt(column.Lines[line], x + column.Left + column.Wide, baseline, style);
+                        else if (line < column.Lines.Count)
+                            ink.Text(column.Lines[line], x + column.Left, baseline, style);
+                    }
+
+                    if (last)
+                        ink.Rule(x, x + width, y + style.Pitch + Pad);
+                },
+            };
+        }
+    }
+}

@@ -1,0 +1,30 @@
+namespace Stringline.Papers.Layout;
+
+/// <summary>Blocks that stay on one page as long as one page can hold them.</summary>
+/// <param name="Blocks">The blocks.</param>
+internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    {
+        Strip? waiting = null;
+        foreach (var strip in Blocks.SelectMany(b => b.Cut(measure, width)))
+        {
+            if (waiting is not null)
+                yield return waiting with { ToNext = waiting.ToNext == Glue.None ? Glue.Group : waiting.ToNext };
+            waiting = strip;
+        }
+
+        if (waiting is not null)
+            yield return waiting;
+    }
+}
+
+/// <summary>Begins a new page.</summary>
+/// <param name="First">The block that stands at its head.</param>
+internal sealed record OnNewPage(Block First) : Block
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Strip> Cut(Measure measure, double width) =>
+        First.Cut(measure, width).Select((s, i) => i == 0 ? s with { OnNewPage = true } : s);
+}

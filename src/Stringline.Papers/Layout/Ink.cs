@@ -1,0 +1,51 @@
+using PdfSharp.Drawing;
+
+namespace Stringline.Papers.Layout;
+
+/// <summary>What can be put on a page: text on a baseline, rules, boxes. Points, origin top left.</summary>
+internal sealed class Ink(XGraphics graphics, Measure measure)
+{
+    /// <summary>Text whose first letter begins at <paramref name="x"/>.</summary>
+    public void Text(string text, double x, double baseline, TypeStyle style) =>
+        graphics.DrawString(text, measure.Font(style), XBrushes.Black, x, baseline);
+
+    /// <summary>Text that ends at <paramref name="right"/>.</summary>
+    public void TextEndingAt(string text, double right, double baseline, TypeStyle style) =>
+        Text(text, right - measure.Width(text, style), baseline, style);
+
+    /// <summary>A horizontal rule half a point thick.</summary>
+    public void Rule(double left, double right, double y) => graphics.DrawLine(HairPen, left, y, right, y);
+
+    /// <summary>An empty square, ticked with a cross or not.</summary>
+    public void Box(double x, double y, double side, bool ticked)
+    {
+        graphics.DrawRectangle(BoxPen, x, y, side, side);
+        if (!ticked)
+            return;
+        graphics.DrawLine(TickPen, x + 1.5, y + 1.5, x + side - 1.5, y + side - 1.5);
+        graphics.DrawLine(TickPen, x + 1.5, y + side - 1.5, x + side - 1.5, y + 1.5);
+    }
+
+    /// <summary>A frame.</summary>
+    public void Frame(double left, double top, double width, double height, double thickness) =>
+        graphics.DrawRectangle(new XPen(XColors.Black, thickness), left, top, width, height);
+
+    /// <summary>DRAFT, large and light, from corner to corner under the text.</summary>
+    public void Draft()
+    {
+        var font = measure.Font(DraftStyle);
+        var state = graphics.Save();
+        graphics.TranslateTransform(Sheet.Width / 2, Sheet.Height / 2);
+        graphics.RotateTransform(-52);
+        graphics.DrawString("DRAFT", font, DraftBrush, -graphics.MeasureString("DRAFT", font).Width / 2, 60);
+        graphics.Restore(state);
+    }
+
+    /// <summary>Type of the word DRAFT: the only type on any paper of 100 points or more.</summary>
+    private static readonly TypeStyle DraftStyle = new(Face.SansBold, 190, 190);
+
+    private static readonly XBrush DraftBrush = new XSolidBrush(XColor.FromArgb(226, 226, 226));
+    private static readonly XPen HairPen = new(XColors.Black, 0.5);
+    private static readonly XPen BoxPen = new(XColors.Black, 0.8);
+    private static readonly XPen TickPen = new(XColors.Black, 1.2);
+}

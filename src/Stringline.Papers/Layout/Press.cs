@@ -1,0 +1,60 @@
+using System.Security.Cryptography;
+using System.Text;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+
+namespace Stringline.Papers.Layout;
+
+/// <summary>A printed paper.</summary>
+/// <param name="Bytes">The PDF file.</param>
+/// <param name="Pages">Number of pages.</param>
+internal sealed record Printed(byte[] Bytes, int Pages);
+
+/// <summary>Prints a plan: lays it out, then writes it as a PDF.</summary>
+internal static class Press
+{
+    /// <summary>Prints the plan on sheets of 8½ by 11 inches, one side each.</summary>
+    public static Printed Print(PaperPlan plan) => Print(plan, new Measure());
+
+    /// <summary>Prints the plan with a measure that was used for it before.</summary>
+    public static Printed Print(PaperPlan plan, Measure measure)
+    {
+        var strips = plan.Blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth)).ToList();
+        var firstTop = plan.Return is null ? Sheet.Top : Sheet.TitleTop;
+        var pages = Flow.OntoPages(strips, firstTop, Sheet.Top, Sheet.Bottom);
+        using var document = new PdfDocument();
+        document.Info.Title = plan.Title;
+        document.Info.Creator = "Stringline";
+        document.Info.CreationDate = document.Info.ModificationDate = plan.Made.AtMidnight().ToDateTimeUnspecified();
+        document.Internals.FirstDocumentID = document.Internals.SecondDocumentID = Id(plan);
+        for (var i = 0; i < pages.Count; i++)
+            Draw(document.AddPage(), plan, measure, pages[i], i, pages.Count);
+        using var bytes = new MemoryStream();
+        document.Save(bytes);
+        return new Printed(bytes.ToArray(), pages.Count);
+    }
+
+    private static void Draw(PdfPage page, PaperPlan plan, Measure measure, IReadOnlyList<Placed> placed, int number, int count)
+    {
+        page.Width = XUnit.FromPoint(Sheet.Width);
+        page.Height = XUnit.FromPoint(Sheet.Height);
+        using var graphics = XGraphics.FromPdfPage(page);
+        var ink = new Ink(graphics, measure);
+        if (plan.Draft)
+            ink.Draft();
+        if (number == 0 && plan.Return is { } block)
+        {
+            block.Draw(ink, measure);
+            ink.Rule(Sheet.ReturnBlockRight, Sheet.Right, Sheet.RecorderBand + 4);
+        }
+
+        foreach (var (strip, top) in placed)
+            strip.Draw(ink, Sheet.Left, top);
+        ink.Text(plan.Foot, Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
+        ink.TextEndingAt(string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}"), Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
+    }
+
+    /// <summary>The same plan gets the same id: a hash of title, foot and day, not a random number.</summary>
+    private static string Id(PaperPlan plan) =>
+        Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{plan.Title}\n{plan.Foot}\n{Law.Reasoning.LawText.IsoDay(plan.Made)}")).AsSpan(0, 8));
+}

@@ -1,0 +1,181 @@
+using Stringline.Papers.Layout;
+
+namespace Stringline.Papers.Preflight;
+
+/// <summary>
+/// Reads a finished paper back and checks it against what recorder and statute require. The reader is another library
+/// than the writer, so a fault of the writer does not hide itself.
+/// </summary>
+public static class PaperPreflight
+{
+    /// <summary>Checks a paper. Every check that is called for is made; none stops the others.</summary>
+    /// <exception cref="UglyToad.PdfPig.Core.PdfDocumentFormatException">The bytes are no sound PDF.</exception>
+    public static PreflightReport Check(PaperFile paper, PaperExpectations expected)
+    {
+        var read = ReadBack.Of(paper.Bytes);
+        List<PreflightCheck> checks = [PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), PageCount(read, expected)];
+        if (expected.Recorded is { } recorded)
+            checks.AddRange([RecordersSpace(read), ReturnBlock(read, recorded), Title(read, recorded), PrintDensity(read)]);
+        if (expected.Wording is not null)
+            checks.AddRange(WordingChecks.Of(read, expected));
+        if (expected.Signers.Count > 0)
+            checks.Add(Signatures(read, expected.Signers));
+        if (expected.MustHold.Count > 0)
+            checks.Add(Held(read, expected.MustHold));
+        checks.Add(DraftMark(read, expected.Draft));
+        return new PreflightReport(paper.Name, checks);
+    }
+
+    private static PreflightCheck PageSize(ReadBack read)
+    {
+        var wrong = read.Pages.Where(p => Math.Abs(p.Width - Sheet.Width) > 0.5 || Math.Abs(p.Height - Sheet.Height) > 0.5).ToList();
+        return new PreflightCheck("page size", wrong.Count == 0,
+            wrong.Count == 0 ? "every page is 8½ by 11 inches" : $"{Pages(wrong)}: {wrong[0].Width / 72:0.##} by {wrong[0].Height / 72:0.##} inches; 8½ by 11, upright, would be right",
+            "Gov. Code § 27361.5(a)");
+    }
+
+    private static PreflightCheck SideMargins(ReadBack read)
+    {
+        var (left, right) = (double.MaxValue, double.MaxValue);
+        void Widen(ReadPage page, double from, double to)
+        {
+            left = Math.Min(left, from);
+            right = Math.Min(right, page.Width - to);
+        }
+
+        foreach (var page in read.Pages)
+        {
+            foreach (var word in page.Words)
+                Widen(page, word.Left, word.Right);
+            foreach (var shape in page.Shapes)
+                Widen(page, shape.Left, shape.Right);
+        }
+
+        var least = Math.Min(left, right);
+        return new PreflightCheck("side margins", least >= Sheet.LeastSideMargin - 0.1,
+            $"{left:0.#} points left and {right:0.#} right at the narrowest; 36 (½ inch) is the least", "Gov. Code § 27361.6");
+    }
+
+    private static PreflightCheck InsideThePage(ReadBack read)
+    {
+        const double least = 18;
+        var wrong = read.Pages.Where(p => p.Letters.Any(l => l.Upright && (l.Baseline - (0.8 * l.Points) < least || l.Baseline + (0.25 * l.Points) > p.Height - least))).ToList();
+        return new PreflightCheck("inside the page", wrong.Count == 0,
+            wrong.Count == 0 ? "no text is cut off above or below" : $"{Pages(wrong)}: text stands within ¼ inch of the upper or lower edge", "");
+    }
+
+    private static PreflightCheck NoOverlap(ReadBack read)
+    {
+        var clash = read.Pages.Select(Clash).FirstOrDefault(c => c is not null);
+        return new PreflightCheck("no overlap", clash is null, clash ?? "no text stands on other text", "");
+    }
+
+    private static string? Clash(ReadPage page)
+    {
+        var words = page.Words.OrderBy(w => w.Baseline).ToList();
+        for (var i = 0; i < words.Count; i++)
+        {
+            var above = words[i];
+            for (var j = i + 1; j < words.Count && words[j].Baseline - (0.72 * words[j].Points) < above.Baseline - 0.5; j++)
+            {
+                var below = words[j];
+                if (Math.Min(above.Right, below.Right) - Math.Max(above.Left, below.Left) > 0.5)
+                    return $"page {page.Number}: '{above.Text}' and '{below.Text}' stand on each other";
+            }
+        }
+
+        return null;
+    }
+
+    private static PreflightCheck PageCount(ReadBack read, PaperExpectations expected) => new("pages", read.Pages.Count == expected.Pages,
+        $"{read.Pages.Count} read; {(expected.Recorded is null ? "laid out were" : "the fee is for")} {expected.Pages}", expected.Recorded is null ? "" : "Gov. Code § 27361(a)");
+
+    private static PreflightCheck RecordersSpace(ReadBack read)
+    {
+        var page = read.Pages[0];
+        var letter = page.Letters.FirstOrDefault(l => l.Upright && l.Right > Sheet.ReturnBlockRight && l.Baseline - (0.72 * l.Points) < Sheet.RecorderBand);
+        var shape = page.Shapes.FirstOrDefault(s => s.Right > Sheet.ReturnBlockRight + 1 && s.Top < Sheet.RecorderBand);
+        return new PreflightCheck("recorder’s space", letter is null && shape is null,
+            letter is null && shape is null
+                ? "the right 5 inches of the top 2½ inches are empty"
+                : $"{(letter is null ? "a drawn line" : $"'{letter.Text}'")} stands in it; the right 5 by 2½ inches of page 1 must be empty",
+            "Gov. Code § 27361.6");
+    }
+
+    private static PreflightCheck ReturnBlock(ReadBack read, RecordedPaper recorded)
+    {
+        var block = read.Pages[0].Words.Where(w => w.Baseline < Sheet.RecorderBand && w.Right <= Sheet.ReturnBlockRight).Select(w => w.Text);
+        var there = Squeeze(string.Concat(block));
+        var name = there.Contains(Squeeze(recorded.ReturnName), StringComparison.Ordinal);
+        var address = there.Contains(Squeeze(recorded.ReturnAddress), StringComparison.Ordinal);
+        var heads = there.Contains("RECORDINGREQUESTEDBY", StringComparison.Ordinal) && there.Contains("WHENRECORDEDMAILTO", StringComparison.Ordinal);
+        return new PreflightCheck("return block", name && address && heads,
+            name && address && heads ? "who asks for recording, and name and address for return, stand in the left 3½ inches" : $"in the left 3½ inches of the top 2½ inches {(heads ? "" : "the heads, ")}{(name ? "" : "the name, ")}{(address ? "" : "the address, ")}are not all there",
+            "Gov. Code § 27361.6");
+    }
+
+    private static PreflightCheck Title(ReadBack read, RecordedPaper recorded)
+    {
+        var first = read.Pages[0].Lines.FirstOrDefault(l => l[0].Baseline > Sheet.RecorderBand);
+        var title = first is null ? "" : string.Join(' ', first.Select(w => w.Text));
+        var below = first is null ? 0 : first[0].Baseline - Sheet.RecorderBand;
+        var good = title == recorded.Title && below <= 36;
+        return new PreflightCheck("title", good,
+            good ? $"'{title}' stands directly below the recorder’s space" : $"'{title}' stands {below:0} points below the recorder’s space; '{recorded.Title}' within 36 would be right",
+            "Gov. Code § 27324");
+    }
+
+    /// <summary>Penalty print: more than nine lines an inch, or more than 22 characters an inch.</summary>
+    private static PreflightCheck PrintDensity(ReadBack read)
+    {
+        var pitch = double.MaxValue;
+        foreach (var page in read.Pages)
+        {
+            var above = new Dictionary<int, ReadWord>();
+            foreach (var line in page.Lines)
+            {
+                var column = (int)Math.Round(line[0].Left);
+                if (above.TryGetValue(column, out var word))
+                    pitch = Math.Min(pitch, line[0].Baseline - word.Baseline);
+                above[column] = line[0];
+            }
+        }
+
+        return new PreflightCheck("print density", pitch >= 8, $"lines stand {pitch:0.#} points apart at the closest; 8 is the least", "Gov. Code § 27361(a)(1)");
+    }
+
+    private static PreflightCheck Signatures(ReadBack read, IReadOnlyList<string> signers)
+    {
+        var missing = signers.Distinct().Where(name => read.Pages.Sum(p => RulesOver(p, name)) < signers.Count(s => s == name)).ToList();
+        return new PreflightCheck("names under signatures", missing.Count == 0,
+            missing.Count == 0 ? "each name is typed under its signature" : $"{string.Join("; ", missing)}: not typed under {signers.Count(s => s == missing[0])} signature rule(s)", "Gov. Code § 27201(a)");
+    }
+
+    /// <summary>How many signature rules of the page have the name typed directly under them, on one line or several.</summary>
+    private static int RulesOver(ReadPage page, string name)
+    {
+        var sought = Squeeze(name);
+        return page.Shapes.Count(s => s.IsRule && Squeeze(string.Concat(page.Words
+            .Where(w => w.Left >= s.Left - 1 && w.Right <= s.Right + 1 && w.Baseline > s.Top && w.Baseline < s.Top + 70)
+            .Select(w => w.Text))).StartsWith(sought, StringComparison.Ordinal));
+    }
+
+    private static PreflightCheck Held(ReadBack read, IReadOnlyList<string> texts)
+    {
+        var whole = read.Columns();
+        var missing = texts.Where(t => !whole.Contains(Squeeze(t), StringComparison.Ordinal)).ToList();
+        return new PreflightCheck("names and facts", missing.Count == 0,
+            missing.Count == 0 ? "every name and fact is read back whole" : $"not read back: {string.Join("; ", missing)}", "Gov. Code §§ 27201(a), 27288.1");
+    }
+
+    private static PreflightCheck DraftMark(ReadBack read, bool draft)
+    {
+        var marked = read.Pages.Count(p => string.Concat(p.Letters.Where(l => !l.Upright).Select(l => l.Text)) == "DRAFT");
+        var good = marked == (draft ? read.Pages.Count : 0);
+        return new PreflightCheck(draft ? "DRAFT on each page" : "no DRAFT", good, $"DRAFT stands on {marked} of {read.Pages.Count} pages", "");
+    }
+
+    private static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+
+    private static string Pages(IEnumerable<ReadPage> pages) => "page " + string.Join(", ", pages.Select(p => p.Number));
+}

@@ -1,0 +1,74 @@
+namespace Stringline.Papers.Preflight;
+
+/// <summary>Checks of prescribed wording: its letters, its type, its last sentence.</summary>
+internal static class WordingChecks
+{
+    /// <summary>The checks that are called for.</summary>
+    public static IEnumerable<PreflightCheck> Of(ReadBack read, PaperExpectations expected)
+    {
+        var wording = expected.Wording ?? throw new ArgumentException("No wording is expected.", nameof(expected));
+        var sought = wording.Body.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        var words = read.Body.ToList();
+        var exact = Find(words, sought, StringComparison.Ordinal);
+        var found = exact ?? Find(words, sought, StringComparison.OrdinalIgnoreCase);
+        yield return new PreflightCheck("notice wording", exact is not null,
+            exact is not null ? $"equal to {wording.Section}, letter for letter" : $"not the words of {wording.Section}{Difference(words, sought)}", wording.Section);
+        if (expected.WordingPoints is { } points)
+            yield return Type(found, points, wording.Section);
+        if (expected.LastSentenceInCapitals)
+            yield return Capitals(found, wording.Paragraphs[^1].Split(' ', StringSplitOptions.RemoveEmptyEntries).Length, wording.Section);
+    }
+
+    private static PreflightCheck Type(IReadOnlyList<ReadWord>? found, double points, string section)
+    {
+        if (found is null)
+            return new PreflightCheck("notice type", false, "the notice was not found", section);
+        var least = found.SelectMany(w => w.Letters).Min(l => l.Points);
+        var light = found.FirstOrDefault(w => w.Letters.Any(l => !l.Bold));
+        return new PreflightCheck("notice type", least >= points - 0.005 && light is null,
+            $"{least:0.##} points at the smallest, {(light is null ? "all boldface" : $"'{light.Text}' is not boldface")}; {points:0.##}-point boldface is the least", section);
+    }
+
+    private static PreflightCheck Capitals(IReadOnlyList<ReadWord>? found, int words, string section)
+    {
+        if (found is null)
+            return new PreflightCheck("last sentence in capitals", false, "the notice was not found", section);
+        var wrong = found.TakeLast(words).FirstOrDefault(w => w.Text.StartsWith("www.", StringComparison.OrdinalIgnoreCase)
+            ? w.Text.Any(char.IsUpper)
+            : w.Text.Any(char.IsLower));
+        return new PreflightCheck("last sentence in capitals", wrong is null,
+            wrong is null ? "capitals, the web address in lower case" : $"'{wrong.Text}' is not; capitals, but the web address in lower case, would be right", section);
+    }
+
+    private static List<ReadWord>? Find(List<ReadWord> words, string[] sought, StringComparison comparison)
+    {
+        for (var at = 0; at + sought.Length <= words.Count; at++)
+        {
+            var same = 0;
+            while (same < sought.Length && string.Equals(words[at + same].Text, sought[same], comparison))
+                same++;
+            if (same == sought.Length)
+                return words.GetRange(at, sought.Length);
+        }
+
+        return null;
+    }
+
+    private static string Difference(List<ReadWord> words, string[] sought)
+    {
+        var (best, at) = (0, -1);
+        for (var start = 0; start < words.Count; start++)
+        {
+            var same = 0;
+            while (same < sought.Length && start + same < words.Count && words[start + same].Text == sought[same])
+                same++;
+            if (same > best)
+                (best, at) = (same, start);
+        }
+
+        if (at < 0)
+            return ": none of them was found";
+        var there = at + best < words.Count ? words[at + best].Text : "the end of the paper";
+        return $": after '{sought[best - 1]}' stands '{there}'; '{sought[Math.Min(best, sought.Length - 1)]}' would be right";
+    }
+}

@@ -1,0 +1,25 @@
+using System.Reflection;
+using System.Text.RegularExpressions;
+
+namespace Stringline.Published;
+
+/// <summary>That no case of the collection is missing or told twice.</summary>
+public sealed partial class Completeness
+{
+    [Fact]
+    public void Every_case_from_C_01_to_C_29_is_told_once()
+    {
+        var told = typeof(CaseNote).Assembly.GetTypes()
+            .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly))
+            .Select(m => CaseNumber().Match(m.Name))
+            .Where(m => m.Success)
+            .Select(m => m.Value)
+            .Order(StringComparer.Ordinal)
+            .ToArray();
+
+        Assert.Equal([.. Enumerable.Range(1, 29).Select(n => $"C_{n:00}")], told);
+    }
+
+    [GeneratedRegex("^C_[0-9]{2}")]
+    private static partial Regex CaseNumber();
+}

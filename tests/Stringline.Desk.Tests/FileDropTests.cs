@@ -1,0 +1,59 @@
+using System.Text;
+
+namespace Stringline.Desk.Tests;
+
+public sealed class FileDropTests : IDisposable
+{
+    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+
+    public void Dispose() => Directory.Delete(root, recursive: true);
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_made_with_all_the_files()
+    {
+        var folder = Path.Combine(root, "a", "b");
+        var written = Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(FileDrop.WriteAll(folder, [File("1.txt", "one"), File("2.txt", "two")]));
+        Assert.Equal([Path.Combine(folder, "1.txt"), Path.Combine(folder, "2.txt")], written.Value);
+        Assert.Equal(["1.txt=one", "2.txt=two"], Content(folder));
+        Assert.Equal(["b"], Names(Path.Combine(root, "a")));
+    }
+
+    [Fact]
+    public void In_a_folder_that_is_there_the_same_names_are_replaced_and_others_left()
+    {
+        Put("1.txt", "old");
+        Put("other.txt", "kept");
+        Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(FileDrop.WriteAll(root, [File("1.txt", "new"), File("2.txt", "two")]));
+        Assert.Equal(["1.txt=new", "2.txt=two", "other.txt=kept"], Content(root));
+    }
+
+    [Fact]
+    public void When_one_file_cannot_take_its_place_the_folder_is_as_it_was()
+    {
+        Put("1.txt", "old");
+        Directory.CreateDirectory(Path.Combine(root, "2.txt"));
+        var refused = Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(FileDrop.WriteAll(root, [File("1.txt", "new"), File("2.txt", "two")]));
+        Assert.StartsWith(root + " cannot be written to: ", Assert.Single(refused.Why), StringComparison.Ordinal);
+        Assert.Equal(["1.txt=old"], Content(root));
+        Assert.Equal(["1.txt", "2.txt"], Names(root));
+    }
+
+    [Fact]
+    public void A_file_in_the_place_of_the_folder_is_refused_and_left_alone()
+    {
+        Put("folder", "a file");
+        var refused = Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(FileDrop.WriteAll(Path.Combine(root, "folder"), [File("1.txt", "new")]));
+        Assert.Contains("it is a file, not a folder", Assert.Single(refused.Why), StringComparison.Ordinal);
+        Assert.Equal(["folder=a file"], Content(root));
+    }
+
+    private static FinishedFile File(string name, string text) => new(name, Encoding.UTF8.GetBytes(text));
+
+    private static IEnumerable<string> Names(string folder) =>
+        Directory.GetFileSystemEntries(folder).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal);
+
+    private static IEnumerable<string> Content(string folder) => Directory.GetFiles(folder)
+        .Order(StringComparer.Ordinal).Select(path => $"{Path.GetFileName(path)}={System.IO.File.ReadAllText(path)}");
+
+    private void Put(string name, string text) => System.IO.File.WriteAllText(Path.Combine(root, name), text);
+}

@@ -1,0 +1,34 @@
+using System.Diagnostics;
+using System.Text;
+using Stringline.Testing;
+
+namespace Stringline.Desk.Tests;
+
+/// <summary>The program as a process. <c>STRINGLINE_TOOL</c> names the published one; without it, the one built with the tests runs.</summary>
+internal static class Tool
+{
+    /// <summary>The published program, or null.</summary>
+    public static string? Published => Environment.GetEnvironmentVariable("STRINGLINE_TOOL") is { Length: > 0 } path ? Repository.Path(path) : null;
+
+    /// <summary>Runs the program and waits for its end.</summary>
+    public static async Task<Answer> Run(params string[] args)
+    {
+        string[] command = Published is { } published ? [published] : ["dotnet", Path.Combine(AppContext.BaseDirectory, "stringline.dll")];
+        var start = new ProcessStartInfo(command[0], [.. command[1..], .. args])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+            StandardErrorEncoding = Encoding.UTF8,
+        };
+        start.Environment["LC_ALL"] = "C.UTF-8";
+        var watch = Stopwatch.StartNew();
+        using var process = Process.Start(start)!;
+        var output = process.StandardOutput.ReadToEndAsync();
+        var errors = process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return new Answer(process.ExitCode, await output, await errors, watch.Elapsed);
+    }
+
+    internal sealed record Answer(int Status, string Output, string Errors, TimeSpan Took);
+}

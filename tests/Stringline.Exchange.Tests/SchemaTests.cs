@@ -1,0 +1,152 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CsCheck;
+using Json.Schema;
+using Stringline.Testing;
+
+namespace Stringline.Exchange.Tests;
+
+/// <summary>
+/// The published schema and the reader are two tellings of one format. An independent validator (JsonSchema.Net) holds
+/// the schema against what the writer writes and against every refused file.
+/// </summary>
+public sealed class SchemaTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(Repository.Path("data/job-file.schema.json")));
+
+    /// <summary>Refusals that JSON Schema 2020-12 cannot tell: order of days, names that must exist or be unique, how a number is spelled.</summary>
+    private static readonly string[] BeyondTheSchema =
+    [
+        "amount-with-an-exponent", "between-reversed", "day-that-does-not-exist", "field-twice", "hired-by-nobody-known",
+        "labor-resumed-before-it-stopped", "license-span-after-an-open-one", "license-span-reversed", "license-spans-overlap",
+        "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other", "span-reversed", "surety-unknown",
+        "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
+    ];
+
+    [Fact]
+    public void The_program_carries_the_committed_schema() =>
+        Assert.Equal(File.ReadAllBytes(Repository.Path("data/job-file.schema.json")), JobFileSchema.Utf8());
+
+    [Fact]
+    public void The_schema_is_itself_valid_by_its_meta_schema()
+    {
+        using var own = JsonDocument.Parse(JobFileSchema.Utf8());
+        Assert.True(MetaSchemas.Draft202012.Evaluate(own.RootElement).IsValid);
+    }
+
+    [Fact]
+    public void The_demo_job_is_valid() => Assert.True(IsValid(File.ReadAllBytes(Repository.Path("data/demo/alder-court.json"))));
+
+    [Fact]
+    public void Whatever_the_writer_writes_is_valid() =>
+        JobFileGen.Job.Sample(job => Assert.True(IsValid(JobFileWriter.Write(job))));
+
+    [Theory]
+    [MemberData(nameof(RefusalTests.Names), MemberType = typeof(RefusalTests))]
+    public void The_schema_refuses_what_the_reader_refuses_but_for_a_named_few(string name)
+    {
+        var bytes = File.ReadAllBytes(Repository.Path($"tests/Stringline.Exchange.Tests/Refusals/{name}.json"));
+        bool isValid;
+        try
+        {
+            isValid = IsValid(bytes);
+        }
+        catch (Exception e) when (e is JsonException or InvalidOperationException)
+        {
+            // Not JSON, or JSON whose bytes or escapes are no text: it never gets as far as the schema.
+            isValid = false;
+        }
+
+        Assert.Equal(BeyondTheSchema.Contains(name), isValid);
+    }
+
+    [Fact]
+    public void Every_object_has_the_same_fields_in_the_schema_and_in_the_reader()
+    {
+        var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
+        var objects = Objects(root, root, "").ToList();
+        Assert.Equal(11 + 32, objects.Count);
+        foreach (var (path, schema) in objects)
+            Assert.Equal(Names(schema), KnownToTheReader(path, schema));
+    }
+
+    [Fact]
+    public void The_kinds_of_entry_are_the_same_in_the_schema_and_in_the_reader()
+    {
+        var definitions = JsonNode.Parse(JobFileSchema.Utf8())!["$defs"]!.AsObject();
+        var inSchema = definitions.Select(d => d.Value!["properties"]?["what"]?["const"]?.GetValue<string>()).OfType<string>();
+        var fault = Assert.Single(
+            Faults("""{ "what": "nothing of the kind" }"""), f => f.Path == "entries[0].what");
+        Assert.Equal(inSchema, fault.Expected["one of ".Length..].Split(", "));
+    }
+
+    /// <summary>Puts an object that holds only an unknown field in the place and reads from the refusal which fields are known there.</summary>
+    private static IEnumerable<string> KnownToTheReader(string path, JsonObject schema)
+    {
+        var probe = new JsonObject { ["unknown-to-all"] = 1 };
+        if (schema["properties"]!["what"]?["const"] is { } what)
+            probe["what"] = what.DeepClone();
+        JsonNode place = probe;
+        foreach (var step in path.Split('.', StringSplitOptions.RemoveEmptyEntries).Reverse())
+        {
+            place = step.EndsWith("[0]", StringComparison.Ordinal)
+                ? new JsonObject { [step[..^3]] = new JsonArray(place) }
+                : new JsonObject { [step] = place };
+        }
+
+        var refused = (JobFileResult.Refused)JobFileReader.Read(Encoding.UTF8.GetBytes(place.ToJsonString()), "probe.json");
+        var at = path.Length == 0 ? "unknown-to-all" : path + ".unknown-to-all";
+        var fault = Assert.Single(refused.Faults, f => f.Path == at);
+        return fault.Expected["one of the fields ".Length..].Split(", ").Order(StringComparer.Ordinal);
+    }
+
+    private static IReadOnlyList<Fault> Faults(string entry) => ((JobFileResult.Refused)JobFileReader.Read(
+        Encoding.UTF8.GetBytes($$"""{ "entries": [ {{entry}} ] }"""), "probe.json")).Faults;
+
+    private static IEnumerable<string> Names(JsonObject schema) =>
+        schema["properties"]!.AsObject().Select(property => property.Key).Order(StringComparer.Ordinal);
+
+    /// <summary>Every object the schema describes, with the path at which it stands in a file.</summary>
+    private static IEnumerable<(string Path, JsonObject Schema)> Objects(JsonObject root, JsonObject schema, string path)
+    {
+        if (schema["$ref"]?.GetValue<string>() is { } reference)
+        {
+            var target = root["$defs"]![reference["#/$defs/".Length..]]!.AsObject();
+            foreach (var found in Objects(root, target, path))
+                yield return found;
+            yield break;
+        }
+
+        if (schema["items"] is JsonObject items)
+        {
+            foreach (var found in Objects(root, items, path + "[0]"))
+                yield return found;
+        }
+
+        foreach (var branch in schema["oneOf"]?.AsArray().OfType<JsonObject>().Where(b => b["$ref"] is not null) ?? [])
+        {
+            foreach (var found in Objects(root, branch, path))
+                yield return found;
+        }
+
+        if (schema["properties"] is not JsonObject properties)
+            yield break;
+        Assert.False(schema["additionalProperties"]!.GetValue<bool>());
+        yield return (path, schema);
+        foreach (var property in properties)
+        {
+            if (property.Value is not JsonObject value)
+                continue;
+            foreach (var found in Objects(root, value, path.Length == 0 ? property.Key : $"{path}.{property.Key}"))
+                yield return found;
+        }
+    }
+
+    private static bool IsValid(byte[] utf8)
+    {
+        var options = new EvaluationOptions { RequireFormatValidation = false, OutputFormat = OutputFormat.Flag };
+        using var file = JsonDocument.Parse(utf8);
+        return Schema.Evaluate(file.RootElement, options).IsValid;
+    }
+}

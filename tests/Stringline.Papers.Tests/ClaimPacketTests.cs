@@ -1,0 +1,266 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Papers.ClaimOfLien;
+using static Stringline.Papers.Tests.Jobs;
+
+namespace Stringline.Papers.Tests;
+
+public sealed class ClaimPacketTests
+{
+    private static readonly Reading Saturday = new("completion by occupation on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"));
+    private static readonly Reading July = new("completion by actual finish on May 1, 2026", Day("2026-07-30"));
+
+    [Fact]
+    public void A_packet_for_the_demo_job_passes_its_preflight()
+    {
+        var made = Kept.Packet("demo", Demo());
+        Assert.All(made.Preflight, r => Assert.True(r.Passed, r.ToString()));
+        Assert.Empty(made.InTheWay);
+        Assert.Equal(["claim-of-mechanics-lien.pdf", "counter-sheet.pdf"], made.Files.Select(f => f.Name));
+    }
+
+    /// <summary>Civ. Code § 8416(a)(1)-(8), read in the Civil Code as updated 10 July 2026: each paragraph's content stands in the claim.</summary>
+    [Theory]
+    [InlineData("$12,345.67")]
+    [InlineData("after deducting all just credits and offsets")]
+    [InlineData("Alder Court Partners, LLC (reputed owner)")]
+    [InlineData("Cut limestone, sills, copings and mortar")]
+    [InlineData("Łukasz Masonry, Inc. (subcontractor)")]
+    [InlineData("418 Alder Court, Woodland, California 95695")]
+    [InlineData("County of Yolo")]
+    [InlineData("027-310-014-000")]
+    [InlineData("Lot 14 of Alder Court Subdivision")]
+    [InlineData("2200 Plumb Street Sacramento, CA 95811")]
+    [InlineData("VERIFICATION")]
+    [InlineData("NOTICE OF MECHANICS LIEN ATTENTION!")]
+    [InlineData("PROOF OF SERVICE AFFIDAVIT")]
+    public void The_claim_holds_what_section_8416_asks_for(string text) =>
+        Assert.Contains(text, Kept.Packet("contents", Demo()).Claim().Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_claim_bears_no_acknowledgment_of_a_notary() =>
+        Assert.DoesNotContain("notary", Kept.Packet("notary", Demo()).Claim().Text, StringComparison.OrdinalIgnoreCase);
+
+    [Fact]
+    public void An_unserved_claim_leaves_the_affidavit_blank_and_the_counter_sheet_says_so_first()
+    {
+        var made = Kept.Packet("unserved", Demo());
+        var affidavit = made.Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
+        Assert.Contains("Alder Court Partners, LLC", affidavit, StringComparison.Ordinal);
+        Assert.DoesNotContain("2026", affidavit, StringComparison.Ordinal);
+        var sheet = made.Sheet().Text;
+        Assert.True(sheet.IndexOf("Serve before you record", StringComparison.Ordinal) < sheet.IndexOf("ACT BY", StringComparison.Ordinal));
+    }
+
+    /// <summary>Civ. Code § 8416(a)(7): date, manner, name, address, title or capacity; the article number is our own care.</summary>
+    [Fact]
+    public void A_served_claim_has_its_mailing_in_the_affidavit()
+    {
+        var made = Kept.Packet("served", Served());
+        var affidavit = made.Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
+        Assert.Contains("May 4, 2026", affidavit, StringComparison.Ordinal);
+        Assert.Contains("7012 1010 0000 1234 5678", affidavit, StringComparison.Ordinal);
+        Assert.Contains("77 Cordage Way", affidavit, StringComparison.Ordinal);
+        Assert.Contains("reputed owner", affidavit, StringComparison.Ordinal);
+        Assert.DoesNotContain("Serve before you record", made.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>The cross of a ticked box is two slanting lines, so three squares have two more shapes where one is ticked.</summary>
+    [Theory]
+    [InlineData(Manner.RegisteredMail, "registered")]
+    [InlineData(Manner.CertifiedMail, "certified")]
+    [InlineData(Manner.CertificateOfMailing, "first-class")]
+    public void Only_the_box_of_the_mail_used_is_ticked(Manner manner, string word)
+    {
+        var page = Kept.Packet($"ticked-{word}", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })).Claim().Pages[^1];
+        var crosses = page.Shapes.Where(s => s.Bottom - s.Top is > 3 and < 8 && s.Right - s.Left is > 3 and < 8).ToList();
+        Assert.Equal(2, crosses.Count);
+        var line = page.Words.First(w => w.Text == word && w.Baseline > crosses[0].Top);
+        Assert.All(crosses, c => Assert.InRange(line.Baseline - c.Bottom, -2, 4));
+    }
+
+    /// <summary>Civ. Code § 8416(c), read in the Civil Code as updated 10 July 2026: registered, certified, or first-class mail with a certificate of mailing.</summary>
+    [Theory]
+    [InlineData(Manner.Personal, "hand")]
+    [InlineData(Manner.OvernightCarrier, "courier")]
+    [InlineData(Manner.ExpressMail, "express mail")]
+    [InlineData(Manner.Substituted, "leaving and mailing")]
+    public void A_copy_sent_by_any_other_means_is_refused_and_said_so(Manner manner, string word)
+    {
+        var refusal = Assert.Single(Kept.Refusals(Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })));
+        Assert.Equal("served-wrong-manner", refusal.Id);
+        Assert.Equal("entries[2].manner", refusal.Where);
+        Assert.Contains(word, refusal.There, StringComparison.Ordinal);
+        Assert.Contains("Hand and courier do not count", refusal.Right, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_copy_by_courier_beside_a_good_mailing_is_left_out_and_said_so()
+    {
+        var job = Served().With(new ClaimServed { Index = 3, On = DayFact.On(Day("2026-05-05")), To = ["p1"], Manner = Manner.OvernightCarrier });
+        var made = Kept.Packet("courier-too", job);
+        Assert.DoesNotContain("May 5, 2026", made.Claim().Text, StringComparison.Ordinal);
+        Assert.Contains("courier (overnight carrier) (entries[3]) does not count", made.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mailing_after_the_day_of_asking_is_not_yet_made()
+    {
+        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-07")), To = ["p1"], Manner = Manner.CertifiedMail });
+        Assert.Contains("Serve before you record", Kept.Packet("later", job).Sheet().Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8416(c)(2): the lender or the original contractor, only where the owner cannot be served.</summary>
+    [Fact]
+    public void Service_on_the_direct_contractor_alone_asks_why_the_owner_cannot_be_served()
+    {
+        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p3"], Manner = Manner.CertifiedMail });
+        var made = Kept.Packet("in-place", job);
+        Assert.Contains("cannot be served in the manner described, because", made.Claim().Text, StringComparison.Ordinal);
+        Assert.Contains("good only if no owner can be served", made.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8416(c)(1): the address shown by the building permit is a place to serve.</summary>
+    [Fact]
+    public void An_owner_without_an_address_is_served_at_the_permits()
+    {
+        var job = Served().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" });
+        var affidavit = Kept.Packet("permit", job).Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
+        Assert.Contains("77 Cordage Way, Davis, CA 95616", affidavit, StringComparison.Ordinal);
+        Assert.Contains("on the building permit)", affidavit, StringComparison.Ordinal);
+    }
+
+    public static TheoryData<string, string, JobFile> Incomplete() => new()
+    {
+        { "claimant-name-missing", "claimant.name", Demo() with { Claimant = Demo().Claimant with { Name = " " } } },
+        { "claimant-address-missing", "claimant.address", Demo() with { Claimant = Demo().Claimant with { Address = null } } },
+        { "signer-missing", "claimant.signer.name", Demo() with { Claimant = Demo().Claimant with { Signer = null } } },
+        { "owner-missing", "parties", Demo().WithOwners() },
+        { "work-missing", "contract.work", Demo() with { Contract = Demo().Contract with { Work = "" } } },
+        { "hirer-missing", "claimant.hiredBy", Demo() with { Claimant = Demo().Claimant with { HiredBy = null } } },
+        { "hirer-missing", "claimant.hiredBy", Demo() with { Claimant = Demo().Claimant with { HiredBy = "p9" } } },
+        { "site-missing", "work.site", Demo() with { Work = Demo().Work with { Site = new Site { County = "Yolo" } } } },
+        { "county-missing", "work.site.county", Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { County = "Clark" } } } },
+        { "owner-address-missing", "parties", Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Nemo" }) with { Work = Demo().Work with { Permit = null } } },
+        { "served-day-missing", "entries[2].on", Demo().With(new ClaimServed { Index = 2, On = new DayFact.Unknown(), To = ["p1"], Manner = Manner.CertifiedMail }) },
+        { "served-unknown-party", "entries[2].to", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p9"], Manner = Manner.CertifiedMail }) },
+        { "served-nobody", "entries[2].to", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = [], Manner = Manner.CertifiedMail }) },
+        { "served-wrong-person", "entries[2].to", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p2"], Manner = Manner.CertifiedMail }) },
+        { "letters-missing", "the texts of the claim", Demo() with { Contract = Demo().Contract with { Work = "石 work" } } },
+    };
+
+    [Theory]
+    [MemberData(nameof(Incomplete), DisableDiscoveryEnumeration = true)]
+    public void A_missing_fact_is_a_named_refusal_and_a_draft_prints_anyway(string id, string where, JobFile job)
+    {
+        var refusal = Assert.Single(Kept.Refusals(job));
+        Assert.Equal((id, where), (refusal.Id, refusal.Where));
+        Assert.NotEmpty(refusal.Right);
+        var draft = Kept.Packet($"draft-{id}", job, draft: true);
+        Assert.Contains(draft.InTheWay, r => r.Id == id);
+        Assert.Contains("Only a draft. Not to be signed, served or recorded", draft.Sheet().Text, StringComparison.Ordinal);
+        Assert.All(draft.Preflight, r => Assert.True(r.Check("DRAFT on each page")?.Passed, r.ToString()));
+    }
+
+    [Fact]
+    public void All_reasons_are_given_at_once()
+    {
+        var job = Demo() with { Claimant = Demo().Claimant with { Address = null, Signer = null } };
+        Assert.Equal(["demand-not-positive", "claimant-address-missing", "signer-missing"], Kept.Refusals(job, job.Assessed(0m)).Select(r => r.Id));
+    }
+
+    [Theory]
+    [InlineData("lien-right")]
+    [InlineData("claim-of-lien.last-day")]
+    public void A_lost_right_is_refused_with_its_reasons(string id)
+    {
+        var lost = id == "lien-right" ? Right(Standing.Lost) : LastDay(Standing.Lost, Saturday);
+        var refusal = Assert.Single(Kept.Refusals(Demo(), Demo().Assessed(instead: lost)));
+        Assert.Equal(("right-lost", id), (refusal.Id, refusal.Where));
+        Assert.Contains(lost.Why[0].Text, refusal.There, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_obstacle_that_the_law_names_is_a_refusal()
+    {
+        var assessment = Demo().Assessed() with { ClaimObstacles = [Reason.Of("Civ. Code § 8200(c)", $"No preliminary notice was given.")] };
+        var refusal = Assert.Single(Kept.Refusals(Demo(), assessment));
+        Assert.Equal(("law", "No preliminary notice was given.", "Civ. Code § 8200(c)"), (refusal.Id, refusal.There, refusal.Section));
+    }
+
+    [Fact]
+    public void A_file_that_does_not_show_the_work_ended_is_refused() =>
+        Assert.Equal("not-ceased", Assert.Single(Kept.Refusals(Demo(), Demo().Assessed(instead: FirstDay(Standing.InDoubt)))).Id);
+
+    [Fact]
+    public void A_first_day_to_come_stands_on_the_counter_sheet()
+    {
+        var made = Kept.Packet("too-early", Demo(), Demo().Assessed(instead: FirstDay(Standing.NotYet, new Reading("the day after the last delivery", Day("2026-05-11")))));
+        Assert.Contains("Do not record before Monday, May 11, 2026.", made.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_last_day_in_doubt_stands_first_on_the_counter_sheet_in_large_type_with_both_days()
+    {
+        var made = Kept.Packet("in-doubt", Demo(), Demo().Assessed(instead: LastDay(Standing.InDoubt, Saturday, July)));
+        var sheet = made.Sheet();
+        Assert.Contains("First The last day is in doubt. It may be Saturday, June 27, 2026, or Thursday, July 30, 2026.", sheet.Text, StringComparison.Ordinal);
+        Assert.All(sheet.Pages[0].Words.SkipWhile(w => w.Text != "First").Skip(1).TakeWhile(w => w.Text != "Plan"), w => Assert.True(w.Points >= 14, w.Text));
+        Assert.Contains("rolls to June 29, 2026: an argument only", sheet.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_act_by_day_is_set_in_28_points_or_more_with_its_weekday()
+    {
+        var large = Kept.Packet("act-by", Demo()).Sheet().Pages[0].Words.Where(w => w.Points >= 28).Select(w => w.Text);
+        Assert.Equal(["Friday,", "June", "26,", "2026"], large);
+    }
+
+    [Fact]
+    public void The_counter_sheet_bears_the_caution() =>
+        Assert.Contains(Assessment.Caution, Kept.Packet("caution", Demo()).Sheet().Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_recorded_paper_bears_no_caution_and_no_name_of_the_program()
+    {
+        var text = Kept.Packet("clean", Demo()).Claim().Text;
+        Assert.DoesNotContain("Not legal advice", text, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("Stringline", text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void A_draft_says_so_across_each_page_and_a_good_paper_does_not()
+    {
+        var draft = Kept.Packet("draft", Demo(), draft: true);
+        Assert.All(draft.Preflight, r => Assert.True(r.Passed, r.ToString()));
+        Assert.All(draft.Claim().Pages, p => Assert.Equal("DRAFT", string.Concat(p.Letters.Where(l => !l.Upright).Select(l => l.Text))));
+        Assert.All(Kept.Packet("fair", Demo()).Claim().Pages, p => Assert.DoesNotContain(p.Letters, l => !l.Upright));
+    }
+
+    [Fact]
+    public void The_recorder_of_another_county_is_refused() =>
+        Assert.Equal("wrong-county", Assert.Single(Assert.IsType<PacketOutcome.Refused>(
+            ClaimPacket.Prepare(Demo(), Demo().Assessed(), Fees.RecorderTable.For("Kern"), draft: false)).Refusals).Id);
+
+    [Fact]
+    public void A_packet_is_made_for_each_of_the_58_counties()
+    {
+        foreach (var county in Fees.Counties.All)
+        {
+            var job = Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { County = county } } };
+            var made = Kept.Packet($"county-{county}", job);
+            // $70 to $130: common practice, no source, says $70 to $110; counties that list a notice fee of $20 lie above it.
+            Assert.InRange(made.Fee.Total, 70m, 135m);
+        }
+    }
+
+    [Fact]
+    public void Packets_made_at_the_same_time_do_not_disturb_each_other()
+    {
+        var alone = Kept.Packet("alone", Demo()).Claim().Text;
+        var texts = new string[16];
+        Parallel.For(0, texts.Length, i => texts[i] = Kept.Packet($"thread-{i}", Demo()).Claim().Text);
+        Assert.All(texts, t => Assert.Equal(alone, t));
+    }
+}

@@ -1,0 +1,38 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Papers.ClaimOfLien;
+using Stringline.Papers.Preflight;
+
+namespace Stringline.Papers.Tests;
+
+/// <summary>Makes packets, and leaves the papers for the eye in the folder that STRINGLINE_PAPERS_OUT names, if it is set.</summary>
+internal static class Kept
+{
+    private static readonly string? Folder = Environment.GetEnvironmentVariable("STRINGLINE_PAPERS_OUT");
+
+    public static PacketOutcome.Made Packet(string name, JobFile job, Assessment? assessment = null, bool draft = false)
+    {
+        var outcome = ClaimPacket.Prepare(job, assessment ?? job.Assessed(), null, draft);
+        if (outcome is PacketOutcome.Refused refused)
+            Assert.Fail(string.Join("\n", refused.Refusals));
+        var made = Assert.IsType<PacketOutcome.Made>(outcome);
+        foreach (var file in made.Files)
+            Keep($"{name}-{file.Name}", file);
+        return made;
+    }
+
+    public static IReadOnlyList<Refusal> Refusals(JobFile job, Assessment? assessment = null) =>
+        Assert.IsType<PacketOutcome.Refused>(ClaimPacket.Prepare(job, assessment ?? job.Assessed(), null, draft: false)).Refusals;
+
+    public static ReadBack Claim(this PacketOutcome.Made made) => ReadBack.Of(made.Files[0].Bytes);
+
+    public static ReadBack Sheet(this PacketOutcome.Made made) => ReadBack.Of(made.Files[1].Bytes);
+
+    public static void Keep(string name, PaperFile file)
+    {
+        if (Folder is null)
+            return;
+        Directory.CreateDirectory(Folder);
+        File.WriteAllBytes(Path.Combine(Folder, name), file.Bytes.ToArray());
+    }
+}

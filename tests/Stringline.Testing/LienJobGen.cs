@@ -85,7 +85,24 @@ public sealed class LienJobGen
             (1, Make(Gen.Select(When, Money, (on, amount) => new Retained { Index = 0, On = on, Amount = amount }))),
             (1, Make(Gen.Select(When, Money, (on, amount) => new ClaimRecorded { Index = 0, On = on, Amount = amount }))),
             (1, Make(When.Select(on => new ActionFiled { Index = 0, On = on }))),
-            (1, Make(Gen.Select(When, Day, (on, until) => new CreditRecorded { Index = 0, On = on, Until = until }))));
+            (1, Make(Gen.Select(When, Day, (on, until) => new CreditRecorded { Index = 0, On = on, Until = until }))),
+            (5, Gen.OneOf(
+                Make(Gen.Select(When, Gen.Enum<Manner>(), Recipients, (on, manner, to) => new ClaimServed { Index = 0, On = on, Manner = manner, To = to })),
+                Make(Gen.Select(When, Recipients, (on, to) => new NoticeGiven { Index = 0, On = on, Notice = NoticeKind.CompletionClaim, Manner = Manner.CertifiedMail, To = to })),
+                Make(Gen.Select(When, Money, Gen.Bool, Recipients, (on, amount, bonded, to) => new StopPaymentGiven { Index = 0, On = on, Amount = amount, Bonded = bonded, To = to })),
+                Make(Gen.Select(When, Recipients, (on, to) => new BondNoticeGiven { Index = 0, On = on, To = to })),
+                Make(When.Select(on => new LisPendensRecorded { Index = 0, On = on })),
+                Make(When.Select(on => new ReleaseRecorded { Index = 0, On = on })),
+                Make(Gen.Select(When, Money, (on, amount) => new ReleaseBondRecorded { Index = 0, On = on, Amount = amount })),
+                Make(When.Select(on => new ReleaseDemanded { Index = 0, On = on })),
+                Make(When.Select(on => new IndexSearched { Index = 0, On = on })),
+                Make(Gen.Select(When, Money, (on, amount) => new PaymentDemanded { Index = 0, On = on, Amount = amount })),
+                Make(Gen.Select(When, Money, Gen.Enum<PaymentOf>(), (on, amount, of) => new HirerPaid { Index = 0, On = on, Amount = amount, Of = of })),
+                Make(Gen.Select(When, Money, (on, amount) => new Disputed { Index = 0, On = on, Amount = amount })),
+                Make(Gen.Select(When, Money, (on, amount) => new LowerTierClaim { Index = 0, On = on, Amount = amount })),
+                Make(Gen.Select(When, Day, Day, Gen.Bool, (on, posted, knew, lease) => new NonresponsibilityRecorded { Index = 0, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease })),
+                Make(Gen.Select(When, Money, Day, (on, amount, received) => new DisputeClaimSent { Index = 0, On = on, Amount = amount, Received = received })),
+                Make(When.Select(on => new WorkWillNotCommence { Index = 0, On = on })))));
         var licence = Gen.Frequency(
             (2, Gen.Const((License?)null)),
             (1, Gen.Const((License?)new License { Required = false })),

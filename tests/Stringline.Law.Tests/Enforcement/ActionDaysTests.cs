@@ -1,4 +1,5 @@
 using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -68,7 +69,7 @@ public sealed class ActionDaysTests
     [Proves("Civ. Code § 8460(a)")]
     public void A_second_claim_starts_its_own_ninety_days()
     {
-        var action = new JobBuilder().Role(Facts.ClaimantRole.DirectContractor, "owner").Licensed("1980-01-01..")
+        var action = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("1980-01-01..")
             .Furnished("1986-11-03", 10m).Ended("1986-11-03").Completed("1987-02-02")
             .ClaimRecorded("1986-12-01").ClaimRecorded("1987-04-21").ActionFiled("1987-07-17").On("1987-08-01").Get("enforcement.last-day");
         Assert.Equal(["1987-07-20"], action.DaysOf());

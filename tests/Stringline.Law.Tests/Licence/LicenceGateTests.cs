@@ -10,23 +10,23 @@ public sealed class LicenceGateTests
     private static JobBuilder Subcontractor() => new JobBuilder().Role(ClaimantRole.Subcontractor)
         .Furnished("2026-03-02", 100m).Furnished("2026-03-20", 100m);
 
-    private static Standing Standing(JobBuilder job) => job.On("2026-04-01").Get("licence").Standing;
+    private static Standing Found(JobBuilder job) => job.On("2026-04-01").Get("licence").Standing;
 
     [Theory]
-    [InlineData("2026-03-02..2026-03-20", Reasoning.Standing.Kept)]
-    [InlineData("2026-01-01..", Reasoning.Standing.Kept)]
-    [InlineData("2026-03-03..2026-03-20", Reasoning.Standing.Lost)]
-    [InlineData("2026-03-02..2026-03-19", Reasoning.Standing.Lost)]
+    [InlineData("2026-03-02..2026-03-20", Standing.Kept)]
+    [InlineData("2026-01-01..", Standing.Kept)]
+    [InlineData("2026-03-03..2026-03-20", Standing.Lost)]
+    [InlineData("2026-03-02..2026-03-19", Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void One_day_of_work_without_a_licence_bars_everything(string span, Standing expected) =>
-        Assert.Equal(expected, Standing(Subcontractor().Licensed(span)));
+        Assert.Equal(expected, Found(Subcontractor().Licensed(span)));
 
     [Theory]
-    [InlineData("2026-03-10", "2026-03-11", Reasoning.Standing.Kept)]
-    [InlineData("2026-03-10", "2026-03-12", Reasoning.Standing.Lost)]
+    [InlineData("2026-03-10", "2026-03-11", Standing.Kept)]
+    [InlineData("2026-03-10", "2026-03-12", Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void Two_spans_must_meet_without_a_day_between_them(string firstEnds, string secondBegins, Standing expected) =>
-        Assert.Equal(expected, Standing(Subcontractor().Licensed($"2026-01-01..{firstEnds}", $"{secondBegins}..2026-12-31")));
+        Assert.Equal(expected, Found(Subcontractor().Licensed($"2026-01-01..{firstEnds}", $"{secondBegins}..2026-12-31")));
 
     // American Building Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954: licensed at first, suspended midway; no
     // recovery, also not for the licensed days.
@@ -38,49 +38,49 @@ public sealed class LicenceGateTests
         var assessment = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2015-01-01..2018-01-24")
             .Furnished("2017-08-01", 100m).Furnished("2018-05-31", 100m).Notice("2017-08-02").Ended("2018-05-31")
             .On("2018-06-01");
-        Assert.Equal(Reasoning.Standing.Lost, assessment.Get("licence").Standing);
-        Assert.Equal(Reasoning.Standing.Lost, assessment.Get("lien-right").Standing);
+        Assert.Equal(Standing.Lost, assessment.Get("licence").Standing);
+        Assert.Equal(Standing.Lost, assessment.Get("lien-right").Standing);
         Assert.NotEmpty(assessment.ClaimObstacles);
         Assert.Contains("2018-01-25", assessment.Get("licence").Why[0].Text, StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("2026-03-01..2026-03-10", "2026-03-05..", Reasoning.Standing.InDoubt)]
-    [InlineData("2026-03-01..2026-03-10", "2026-03-01..", Reasoning.Standing.Kept)]
-    [InlineData("2026-03-01..2026-03-10", "2026-03-11..", Reasoning.Standing.Lost)]
+    [InlineData("2026-03-01..2026-03-10", "2026-03-05..", Standing.InDoubt)]
+    [InlineData("2026-03-01..2026-03-10", "2026-03-01..", Standing.Kept)]
+    [InlineData("2026-03-01..2026-03-10", "2026-03-11..", Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void A_first_day_in_doubt_leaves_the_licence_in_doubt_unless_every_day_agrees(string first, string span, Standing expected) =>
-        Assert.Equal(expected, Standing(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed(span).Furnished(first, 100m).Furnished("2026-03-20")));
+        Assert.Equal(expected, Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed(span).Furnished(first, 100m).Furnished("2026-03-20")));
 
     [Theory]
-    [InlineData("2026-03-20..2026-03-30", "2026-03-30", Reasoning.Standing.Kept)]
-    [InlineData("2026-03-20..2026-03-30", "2026-03-25", Reasoning.Standing.InDoubt)]
-    [InlineData("2026-03-20..2026-03-30", "2026-03-19", Reasoning.Standing.Lost)]
+    [InlineData("2026-03-20..2026-03-30", "2026-03-30", Standing.Kept)]
+    [InlineData("2026-03-20..2026-03-30", "2026-03-25", Standing.InDoubt)]
+    [InlineData("2026-03-20..2026-03-30", "2026-03-19", Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void A_last_day_in_doubt_does_the_same(string last, string licenceEnds, Standing expected) =>
-        Assert.Equal(expected, Standing(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed($"2026-01-01..{licenceEnds}").Furnished("2026-03-02", 100m).Furnished(last)));
+        Assert.Equal(expected, Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed($"2026-01-01..{licenceEnds}").Furnished("2026-03-02", 100m).Furnished(last)));
 
     [Fact]
     public void An_unknown_day_of_work_leaves_the_licence_in_doubt()
     {
         var licence = Subcontractor().Furnished("?").Licensed("2026-01-01..").On("2026-04-01").Get("licence");
-        Assert.Equal(Reasoning.Standing.InDoubt, licence.Standing);
+        Assert.Equal(Standing.InDoubt, licence.Standing);
         Assert.Single(licence.Questions);
     }
 
     [Fact]
     public void A_licence_without_days_is_in_doubt_and_before_any_work_it_is_open()
     {
-        Assert.Equal(Reasoning.Standing.InDoubt, Standing(Subcontractor().Licensed()));
-        Assert.Equal(Reasoning.Standing.Open, Standing(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2026-01-01..")));
+        Assert.Equal(Standing.InDoubt, Found(Subcontractor().Licensed()));
+        Assert.Equal(Standing.Open, Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2026-01-01..")));
     }
 
     [Theory]
-    [InlineData(ClaimantRole.DirectContractor, Reasoning.Standing.InDoubt)]
-    [InlineData(ClaimantRole.Subcontractor, Reasoning.Standing.InDoubt)]
-    [InlineData(ClaimantRole.Supplier, Reasoning.Standing.Kept)]
-    [InlineData(ClaimantRole.EquipmentLessor, Reasoning.Standing.Kept)]
-    [InlineData(ClaimantRole.Laborer, Reasoning.Standing.Kept)]
+    [InlineData(ClaimantRole.DirectContractor, Standing.InDoubt)]
+    [InlineData(ClaimantRole.Subcontractor, Standing.InDoubt)]
+    [InlineData(ClaimantRole.Supplier, Standing.Kept)]
+    [InlineData(ClaimantRole.EquipmentLessor, Standing.Kept)]
+    [InlineData(ClaimantRole.Laborer, Standing.Kept)]
     [Proves("Bus. & Prof. Code § 7026")]
     [Proves("Bus. & Prof. Code § 7052")]
     public void A_silent_file_is_a_doubt_for_a_contractor_and_none_for_one_who_only_furnishes(ClaimantRole role, Standing expected)
@@ -91,12 +91,12 @@ public sealed class LicenceGateTests
     }
 
     [Theory]
-    [InlineData(ClaimantRole.Subcontractor, Reasoning.Standing.InDoubt)]
-    [InlineData(ClaimantRole.Supplier, Reasoning.Standing.Kept)]
+    [InlineData(ClaimantRole.Subcontractor, Standing.InDoubt)]
+    [InlineData(ClaimantRole.Supplier, Standing.Kept)]
     [Proves("Bus. & Prof. Code § 7026")]
     [Proves("Bus. & Prof. Code § 7052")]
     public void Saying_that_no_licence_is_needed_does_not_settle_it_for_a_contractor(ClaimantRole role, Standing expected) =>
-        Assert.Equal(expected, Standing(new JobBuilder().Role(role).Claimant(c => c with { License = new License { Required = false } }).Furnished("2026-03-02")));
+        Assert.Equal(expected, Found(new JobBuilder().Role(role).Claimant(c => c with { License = new License { Required = false } }).Furnished("2026-03-02")));
 
     [Fact]
     public void The_first_uncovered_day_is_found_through_overlapping_spans_in_any_order()

@@ -58,7 +58,7 @@ public sealed class DemandProperties
             {
                 var demand = Amount(asked.Job, asked.AsOf).Demand;
                 Assert.True(asked.Job.Contract.ReasonableValue is not { } reasonable || demand <= reasonable);
-                var furnished = asked.Job.All<Furnished>().ToList();
+                var furnished = new FactsAsOf(asked.Job, asked.AsOf).Furnished;
                 Assert.True(furnished.Count > 0 || demand == 0);
                 Assert.True(furnished.All(f => f.Amount is null) || demand <= furnished.Sum(f => f.Amount ?? 0));
             },

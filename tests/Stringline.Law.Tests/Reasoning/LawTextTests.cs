@@ -1,0 +1,51 @@
+using System.Globalization;
+using Stringline.Law.Reasoning;
+using static Stringline.Testing.JobBuilder;
+
+namespace Stringline.Law.Tests.Reasoning;
+
+public sealed class LawTextTests
+{
+    [Theory]
+    [InlineData("0", "$0.00")]
+    [InlineData("1234.5", "$1,234.50")]
+    [InlineData("-20", "-$20.00")]
+    [InlineData("1000000.01", "$1,000,000.01")]
+    public void Money_is_dollars_and_cents(string dollars, string text) =>
+        Assert.Equal(text, LawText.Money(decimal.Parse(dollars, CultureInfo.InvariantCulture)));
+
+    [Fact]
+    public void Days_and_money_inside_a_reason_are_written_alike()
+    {
+        LocalDate? maybe = Day("2026-06-27");
+        var reason = Reason.Of("Civ. Code § 8414(b)", $"Last day {Day("2026-06-27")}, {maybe}, demand {1234.5m}, {3} entries.");
+        Assert.Equal("Last day 2026-06-27 (Sat), 2026-06-27 (Sat), demand $1,234.50, 3 entries.", reason.Text);
+    }
+
+    [Fact]
+    public void A_finding_lists_the_sections_that_applied_once_each_children_included()
+    {
+        var finding = new Finding
+        {
+            Id = "x",
+            Title = "x",
+            Standing = Standing.Open,
+            Why =
+            [
+                Reason.Of("A", $"a", Reason.Of("B", $"b"), Reason.NotApplied("C", $"c")),
+                Reason.Of("", $"group", Reason.Of("A", $"again"), Reason.Of("D", $"d")),
+                Reason.NotApplied("E", $"e"),
+            ],
+        };
+        Assert.Equal(["A", "B", "D"], finding.Sections);
+    }
+
+    [Fact]
+    public void Every_standing_has_its_word()
+    {
+        Assert.Equal(
+            ["not yet", "open", "kept", "narrowed", "lost", "in doubt", "done"],
+            Enum.GetValues<Standing>().Select(s => s.Word()));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ((Standing)99).Word());
+    }
+}

@@ -119,7 +119,7 @@ public sealed class JobBuilder
     public JobBuilder CreditRecorded(string on, string until) =>
         Add(i => new CreditRecorded { Index = i, On = When(on), Until = Day(until) });
 
-    public JobBuilder ReleaseRecorded(string on) => Add(i => new ReleaseRecorded { Index = i, On = When(on) });
+    public JobBuilder ReleaseRecorded(string on, bool? satisfied = null) => Add(i => new ReleaseRecorded { Index = i, On = When(on), Satisfied = satisfied });
 
     /// <summary>A licence that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.</summary>
     public JobBuilder Licensed(params string[] spans) => Claimant(c => c with

@@ -92,7 +92,7 @@ public sealed class LienJobGen
                 Make(Gen.Select(When, Money, Gen.Bool, Recipients, (on, amount, bonded, to) => new StopPaymentGiven { Index = 0, On = on, Amount = amount, Bonded = bonded, To = to })),
                 Make(Gen.Select(When, Recipients, (on, to) => new BondNoticeGiven { Index = 0, On = on, To = to })),
                 Make(When.Select(on => new LisPendensRecorded { Index = 0, On = on })),
-                Make(When.Select(on => new ReleaseRecorded { Index = 0, On = on })),
+                Make(Gen.Select(When, Gen.OneOf((bool?[])[null, true, false]), (on, satisfied) => new ReleaseRecorded { Index = 0, On = on, Satisfied = satisfied })),
                 Make(Gen.Select(When, Money, (on, amount) => new ReleaseBondRecorded { Index = 0, On = on, Amount = amount })),
                 Make(When.Select(on => new ReleaseDemanded { Index = 0, On = on })),
                 Make(When.Select(on => new IndexSearched { Index = 0, On = on })),

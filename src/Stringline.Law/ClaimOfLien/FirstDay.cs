@@ -37,11 +37,11 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
             };
             if (last.Latest > end.Latest)
                 why.Add(Reason.Of(section, $"Work was furnished {last}, after the end that the file gives; the later day counts, a lower tier's corrections too (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]]));
-            return WithRepairs(ceased, Days.Later(end, UpTo(complete, last)), Verdict.Yes, complete, why, section, facts);
+            return WithRepairs(ceased, Days.Later(end, UpTo(complete, facts, last)), Verdict.Yes, complete, why, section, facts);
         }
 
         return complete is not null
-            ? WithRepairs(last, UpTo(complete, last), Verdict.Yes, complete,
+            ? WithRepairs(last, UpTo(complete, facts, last), Verdict.Yes, complete,
                 [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts)
             : new FirstDay(last.Plus(1), Verdict.Open,
                 [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])]);
@@ -50,9 +50,21 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     /// <summary>Whether work was furnished after the whole was complete, so that the two ends of <see cref="Day"/> are two readings.</summary>
     public bool WorkAfterCompletion { get; private init; }
 
-    private static Days UpTo(Completion.CompletionReading? complete, Days last) => complete is { On.Latest: var completed }
-        ? new Days(LocalDate.Min(last.Earliest, completed), LocalDate.Min(last.Latest, completed))
-        : last;
+    // The last work that was not begun after completion; what runs past completion is cut to it.
+    private static Days UpTo(Completion.CompletionReading? complete, FactsAsOf facts, Days last)
+    {
+        if (complete is not { On.Latest: var completed })
+            return last;
+        Days? before = null;
+        foreach (var furnished in facts.Furnished)
+        {
+            if (!(furnished.On.Earliest > completed) && Days.Of(furnished.Until) is { } until)
+                before = before is { } so ? Days.Later(so, until) : until;
+        }
+
+        var counted = before ?? last;
+        return new Days(LocalDate.Min(counted.Earliest, completed), LocalDate.Min(counted.Latest, completed));
+    }
 
     /// <summary>
     /// What was done after the whole work was complete counts if it was still owed under the contract (Precision Framing), and does

@@ -45,6 +45,23 @@ public sealed class FirstDayTests
         Assert.Equal(Standing.NotYet, assessment.Get("enforcement.last-day").Standing);
     }
 
+    // Hundley v. Marinkovich (1942) 53 Cal.App.2d 288: a lock replaced after completion; against Precision Framing above.
+    [Theory]
+    [InlineData("2026-05-08", Standing.Lost)]
+    [InlineData("2026-05-09", Standing.InDoubt)]
+    [InlineData("2026-05-20", Standing.InDoubt)]
+    [InlineData("2026-06-11", Standing.Kept)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_repair_after_a_certain_completion_leaves_both_first_days(string recorded, Standing expected)
+    {
+        var job = Supplier().Furnished("2026-05-08", 10m).Ended("2026-05-08").Completed("2026-05-11").Furnished("2026-06-10", 4.12m).ClaimRecorded(recorded);
+        Assert.Equal(
+            ["2026-05-09 if the work after completion only cured a defect", "2026-06-11 if the work after completion was still owed"],
+            First(job, "2026-06-20").Lines());
+        // 90 days from 11 May are 9 August.
+        Assert.Equal(expected, job.On("2026-08-20").Get("claim-of-lien.last-day").Standing);
+    }
+
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
     public void Without_an_end_the_first_day_is_in_doubt_and_the_papers_are_refused()

@@ -53,7 +53,25 @@ public sealed class RecordedClaimTests
         Assert.Equal(["2026-09-03"], assessment.Get("enforcement.last-day").DaysOf());
     }
 
+    // Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435: the release of an expired claim does not bar a later one. Santa Clara Land
+    // Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558: one that says the debt is satisfied does.
+    [Theory]
+    [InlineData(false, Standing.Kept)]
+    [InlineData(null, Standing.Kept)]
+    [InlineData(true, Standing.Done)]
+    [Proves("Civ. Code § 8490")]
+    public void A_release_before_the_claim_that_counts_ends_it_only_if_it_says_that_the_debt_is_satisfied(bool? satisfied, Standing expected) =>
+        Assert.Equal(expected, Last(Supplier().ClaimRecorded("2026-05-05").ReleaseRecorded("2026-05-20", satisfied).ClaimRecorded("2026-06-05")).Standing);
+
+    [Theory]
+    [InlineData("2026-07-15", Standing.Open)]
+    [InlineData("2026-09-01", Standing.Lost)]
+    [Proves("Civ. Code § 8490")]
+    public void A_claim_released_without_satisfaction_is_gone_and_the_time_to_record_another_is_not(string asOf, Standing expected) =>
+        Assert.Equal(expected, Last(Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01", satisfied: false), asOf).Standing);
+
     [Fact]
+    [Proves("Civ. Code § 8490")]
     public void A_released_claim_is_done()
     {
         Assert.Equal(Standing.Done, Last(Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01")).Standing);

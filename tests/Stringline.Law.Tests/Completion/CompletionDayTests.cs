@@ -37,6 +37,13 @@ public sealed class CompletionDayTests
         Assert.Empty(day.Questions);
     }
 
+    [Theory]
+    [InlineData("2026-05-04", Standing.Done)]
+    [InlineData("2026-05-01", Standing.InDoubt)]
+    [Proves("Civ. Code § 8180(a)(1)")]
+    public void Theories_that_agree_on_one_day_leave_nothing_in_doubt_if_one_is_certain(string states, Standing expected) =>
+        Assert.Equal(expected, Day(new JobBuilder().Completed("2026-05-04").OwnerRecorded("2026-05-13", states: states)).Standing);
+
     [Fact]
     [Proves("Civ. Code § 8180(a)(1)")]
     public void A_completion_on_a_day_in_doubt_shows_both_ends_and_stays_in_doubt()

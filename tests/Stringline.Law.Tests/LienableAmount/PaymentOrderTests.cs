@@ -62,12 +62,12 @@ public sealed class PaymentOrderTests
 
     [Fact]
     [Proves("Civ. Code § 1479")]
-    public void What_is_due_is_paid_before_what_is_not_interest_included()
+    public void What_is_due_is_paid_before_what_is_not_and_interest_not_yet_due_waits_for_its_day()
     {
-        // Paid on 20 March: A and B are due; the interest of 1 May is not; 50 are left over for it.
+        // Paid on 20 March: A and B are due; C of 6 April comes before the interest of 1 May, and gets the 50 left over.
         var amount = Amount(Late().Charged("2026-05-01", 30m, ChargeKind.Interest).Paid("2026-03-20", 350m));
-        Assert.Equal(680m, amount.Demand);
-        Assert.Equal(330m, amount.Step("paid-elsewhere"));
+        Assert.Equal(650m, amount.Demand);
+        Assert.Equal(300m, amount.Step("paid-elsewhere"));
     }
 
     [Fact]

@@ -172,6 +172,19 @@ public sealed class PreliminaryNoticeDaysTests
         Assert.Equal(Standing.Kept, Notice(job.Notice("2026-03-11", Manner.CertifiedMail, "fund")).Standing);
     }
 
+    // Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368: the owner's own sheet named another bank.
+    [Fact]
+    [Proves("Civ. Code § 8200(a)(3)")]
+    public void A_reputed_lender_that_was_told_leaves_the_true_one_left_out_in_doubt_and_not_lost()
+    {
+        var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("true", PartyCapacity.ConstructionLender).Party("named", PartyCapacity.ConstructionLender)
+            .Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "named").Build();
+        var reputed = job with { Parties = [.. job.Parties.Select(p => p with { Reputed = p.Id == "named" })] };
+        static Standing Of(JobFile job) => Assessment.Of(job, JobBuilder.Day("2026-06-01"), OpenDays.Statutory).Get("preliminary-notice.last-day").Standing;
+        Assert.Equal(Standing.Lost, Of(job));
+        Assert.Equal(Standing.InDoubt, Of(reputed));
+    }
+
     [Fact]
     public void Where_the_file_names_no_direct_contractor_it_is_asked_who_that_is()
     {

@@ -67,30 +67,35 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
 
     // The last day is not monotonic in the day of completion: a notice of completion takes effect only for some of the days in
     // doubt. The ends of the span and of the part for which it takes effect show every value.
-    private static List<LocalDate> DaysToTry(CompletionReading reading, IReadOnlyList<OwnersNotice> notices)
+    private static LocalDate[] DaysToTry(CompletionReading reading, IReadOnlyList<OwnersNotice> notices)
     {
-        var days = new List<LocalDate> { reading.On.Earliest };
+        var (first, last) = (reading.On.Earliest, reading.On.Latest);
+        if (reading.On.IsExact)
+            return [first];
+        var span = NodaTime.Period.DaysBetween(first, last);
+        var afterFirst = new List<int> { 0, span };
         void Try(LocalDate day)
         {
-            if (day >= reading.On.Earliest && day <= reading.On.Latest && !days.Contains(day))
-                days.Add(day);
+            var offset = NodaTime.Period.DaysBetween(first, day);
+            if (offset > 0 && offset < span && !afterFirst.Contains(offset))
+                afterFirst.Add(offset);
         }
 
-        Try(reading.On.Latest);
-        if (reading.On.IsExact)
-            return days;
         foreach (var notice in notices)
         {
             foreach (var recorded in Ends(notice.Recorded))
             {
-                var first = notice.FirstCompletionServed(recorded);
-                Try(first.PlusDays(-1));
-                Try(first);
+                var served = notice.FirstCompletionServed(recorded);
+                Try(served.PlusDays(-1));
+                Try(served);
                 Try(recorded);
                 Try(recorded.PlusDays(1));
             }
         }
 
+        var days = new LocalDate[afterFirst.Count];
+        for (var i = 0; i < days.Length; i++)
+            days[i] = first.PlusDays(afterFirst[i]);
         return days;
     }
 

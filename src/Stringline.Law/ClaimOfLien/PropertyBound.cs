@@ -101,7 +101,7 @@ public static class PropertyBound
         if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
             return null;
         var lower = facts.All<LowerTierClaim>();
-        var claims = lower.Sum(c => c.Amount);
+        var claims = Total.Of(lower, c => c.Amount);
         return new Finding
         {
             Id = "claim-of-lien.enforceable",

@@ -38,7 +38,8 @@ public static class WhatWouldNarrow
                 Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us, mailed)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
         }
 
-        return [.. questions.OrderByDescending(q => q.Days).ThenBy(q => q.Text, StringComparer.Ordinal)];
+        questions.Sort(static (a, b) => a.Days != b.Days ? b.Days!.Value.CompareTo(a.Days!.Value) : string.CompareOrdinal(a.Text, b.Text));
+        return questions;
     }
 
     private static LastDay Without(CompletionReading reading, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>

@@ -20,7 +20,9 @@ public static class Demand
         var charges = Charges(facts);
         var application = Receive(facts, [.. work.Items, .. charges], steps);
         var waivers = Released.TakeOff(facts, work.Items, steps);
-        var released = waivers.Where(w => w.Binds).Select(w => w.Released).DefaultIfEmpty(0m).Max();
+        var released = 0m;
+        foreach (var waiver in waivers)
+            released = waiver.Binds ? Math.Max(released, waiver.Released) : released;
         LeaveOutCharges(facts, charges, steps);
         if (application.Excess > 0)
         {
@@ -28,32 +30,56 @@ public static class Demand
                 Reason.Of("Civ. Code § 1479", $"Payments and credits exceed all that is owed by {application.Excess}.")));
         }
 
-        var demand = work.Items.Where(i => i.Secured).Sum(i => i.Unpaid) - released;
-        return new Waterfall(demand, steps, charges.Sum(c => c.Value), straddling) { Waivers = waivers };
+        var demand = Total.Of(work.Items.Where(i => i.Secured), i => i.Unpaid) - released;
+        return new Waterfall(demand, steps, Total.Of(charges, c => c.Value), straddling) { Waivers = waivers };
     }
 
-    private static List<Obligation> Charges(FactsAsOf facts) =>
-        [.. facts.All<Charged>().Select(c => new Obligation
+    private static List<Obligation> Charges(FactsAsOf facts)
+    {
+        var charges = new List<Obligation>();
+        foreach (var charged in facts.All<Charged>())
         {
-            Entry = c,
-            From = c.On.Earliest,
-            Due = c.On.Latest ?? facts.AsOf,
-            Ref = c.Ref,
-            IsWork = false,
-            IsInterest = c.Of == ChargeKind.Interest,
-            Value = c.Amount,
-            Unpaid = c.Amount,
-        })];
+            charges.Add(new Obligation
+            {
+                Order = facts.Furnished.Count + 1 + charges.Count,
+                Entry = charged,
+                From = charged.On.Earliest,
+                Due = charged.On.Latest ?? facts.AsOf,
+                Ref = charged.Ref,
+                IsWork = false,
+                IsInterest = charged.Of == ChargeKind.Interest,
+                Value = charged.Amount,
+                Unpaid = charged.Amount,
+            });
+        }
+
+        return charges;
+    }
+
+    // Each sum is applied when it comes; of two on one day, the directed one first, then as the entries stand.
+    private static Entry[] InTheOrderReceived(FactsAsOf facts)
+    {
+        Entry[] receipts = [.. facts.All<Paid>(), .. facts.All<Credited>()];
+        var place = new Dictionary<Entry, int>(receipts.Length, ReferenceEqualityComparer.Instance);
+        for (var i = 0; i < receipts.Length; i++)
+            place[receipts[i]] = i;
+        Array.Sort(receipts, (a, b) =>
+        {
+            var byDay = (a.On.Latest ?? facts.AsOf).CompareTo(b.On.Latest ?? facts.AsOf);
+            if (byDay != 0)
+                return byDay;
+            var (undirectedA, undirectedB) = (a is not Paid { Toward: not null }, b is not Paid { Toward: not null });
+            return undirectedA != undirectedB ? (undirectedA ? 1 : -1) : place[a].CompareTo(place[b]);
+        });
+        return receipts;
+    }
 
     private static Application Receive(FactsAsOf facts, List<Obligation> owed, List<WaterfallStep> steps)
     {
         var application = new Application(owed);
         var payments = facts.All<Paid>();
         var credits = facts.All<Credited>();
-        // Each sum is applied when it comes; of two on one day, the directed one first.
-        foreach (var receipt in payments.Cast<Entry>().Concat(credits)
-            .OrderBy(e => e.On.Latest ?? facts.AsOf)
-            .ThenBy(e => e is not Paid { Toward: not null }))
+        foreach (var receipt in InTheOrderReceived(facts))
         {
             switch (receipt)
             {
@@ -70,7 +96,7 @@ public static class Demand
 
         if (payments.Count > 0)
         {
-            var paid = payments.Sum(p => p.Amount);
+            var paid = Total.Of(payments, p => p.Amount);
             steps.Add(new WaterfallStep("paid", "Paid", -paid,
                 Reason.Of("Civ. Code § 8416(a)(1)", $"Payments received: {paid}.", [.. payments],
                     Reason.Of("Civ. Code § 1479", $"Applied as the debtor directed; else interest first, then what fell due earliest, the unsecured before the secured. An invoice is taken to fall due in the order of its day."))));
@@ -78,7 +104,7 @@ public static class Demand
 
         if (credits.Count > 0)
         {
-            var credited = credits.Sum(c => c.Amount);
+            var credited = Total.Of(credits, c => c.Amount);
             steps.Add(new WaterfallStep("credited", "Credits", -credited,
                 Reason.Of("Civ. Code § 8416(a)(1)", $"Credits, returns and back charges allowed: {credited}.", [.. credits])));
         }
@@ -100,7 +126,7 @@ public static class Demand
             return;
         var each = facts.All<Charged>().Select(c => Reason.NotApplied(WhyLeftOut(c.Of).Section, $"{c.Amount}: {WhyLeftOut(c.Of).Words}", c)).ToArray();
         steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
-            Reason.Of("Civ. Code § 8430(a)", $"{charges.Sum(c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
+            Reason.Of("Civ. Code § 8430(a)", $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
     }
 
     private static (string Section, string Words) WhyLeftOut(ChargeKind kind) => kind switch

@@ -32,6 +32,26 @@ internal sealed class Obligation
 
     /// <summary>Dollars and cents still unpaid.</summary>
     public decimal Unpaid { get; set; }
+
+    /// <summary>Place in the order of the entries, so that equal ones stay in it.</summary>
+    public required int Order { get; init; }
+
+    /// <summary>By first day, an unknown one first; then in the order of the entries.</summary>
+    public static int ByFirstDay(Obligation a, Obligation b) => (a.From, b.From) switch
+    {
+        ({ } x, { } y) when x != y => x.CompareTo(y),
+        (null, { }) => -1,
+        ({ }, null) => 1,
+        _ => a.Order.CompareTo(b.Order),
+    };
+
+    /// <summary>By maturity; at equal maturity the unsecured first; then in the order of the entries.</summary>
+    public static int ByMaturity(Obligation a, Obligation b)
+    {
+        if (a.Due != b.Due)
+            return a.Due.CompareTo(b.Due);
+        return a.Secured != b.Secured ? (a.Secured ? 1 : -1) : a.Order.CompareTo(b.Order);
+    }
 }
 
 /// <summary>Applies what was received to what is owed (Civ. Code § 1479).</summary>
@@ -47,7 +67,8 @@ internal sealed class Application
     /// <param name="owed">Everything owed.</param>
     public Application(List<Obligation> owed)
     {
-        byMaturity = [.. owed.OrderBy(o => o.Due).ThenBy(o => o.Secured)];
+        byMaturity = owed.ToArray();
+        Array.Sort(byMaturity, Obligation.ByMaturity);
         interest = Array.FindAll(byMaturity, o => o.IsInterest);
         foreach (var obligation in byMaturity)
         {

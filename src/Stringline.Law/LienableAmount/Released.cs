@@ -42,7 +42,7 @@ internal static class Released
         foreach (var waiver in facts.All<Waived>())
         {
             var section = Section(waiver.Form);
-            var unpaid = items.Where(i => i.Secured && IsReleased(waiver, i)).Sum(i => i.Unpaid);
+            var unpaid = Total.Of(items.Where(i => i.Secured && IsReleased(waiver, i)), i => i.Unpaid);
             var kept = Math.Min(unpaid, (waiver.Excepted ?? 0) + RetentionKept(facts, waiver));
             var effect = new WaiverEffect(waiver, Binds(waiver, facts.AsOf), unpaid, kept);
             effects.Add(effect);
@@ -68,9 +68,8 @@ internal static class Released
     [Rule("Civ. Code § 8134")]
     private static decimal RetentionKept(FactsAsOf facts, Waived waiver) => waiver.Form switch
     {
-        WaiverForm.ConditionalProgress or WaiverForm.UnconditionalProgress => facts.All<Retained>()
-            .Where(r => waiver.Through is not { } through || r.On.Latest <= through)
-            .Sum(r => r.Amount),
+        WaiverForm.ConditionalProgress or WaiverForm.UnconditionalProgress => Total.Of(
+            facts.All<Retained>().Where(r => waiver.Through is not { } through || r.On.Latest <= through), r => r.Amount),
         WaiverForm.ConditionalFinal or WaiverForm.UnconditionalFinal => 0m,
         _ => throw new InvalidOperationException($"No such form: {waiver.Form}."),
     };

@@ -15,7 +15,13 @@ internal sealed class WorkValue
     public WorkValue(FactsAsOf facts, List<WaterfallStep> steps)
     {
         this.facts = facts;
-        Items = [.. facts.Furnished.Where(f => f.Amount is not null).Select(Item)];
+        Items = new List<Obligation>(facts.Furnished.Count);
+        foreach (var furnished in facts.Furnished)
+        {
+            if (furnished.Amount is { } amount)
+                Items.Add(Item(furnished, amount));
+        }
+
         if (facts.Job.Contract.Price is { } price)
             AgreedPrice(price, steps);
         else
@@ -26,17 +32,18 @@ internal sealed class WorkValue
     /// <summary>The items of work, earliest first, at the value that may be claimed for them.</summary>
     public List<Obligation> Items { get; }
 
-    private decimal Total => Items.Sum(i => i.Value);
+    private decimal Whole => Total.Of(Items, i => i.Value);
 
-    private Obligation Item(Furnished furnished) => new()
+    private Obligation Item(Furnished furnished, decimal amount) => new()
     {
+        Order = Items.Count,
         Entry = furnished,
         From = furnished.On.Earliest,
         Due = furnished.Until.Latest ?? facts.AsOf,
         Ref = furnished.Ref,
         IsWork = true,
-        Value = furnished.Amount!.Value,
-        Unpaid = furnished.Amount.Value,
+        Value = amount,
+        Unpaid = amount,
     };
 
     [Rule("Civ. Code § 8430(a)(2)")]
@@ -47,7 +54,7 @@ internal sealed class WorkValue
         var cap = price + Changes(steps, counted: _ => true);
         if (Items.Count == 0 && facts.HasFurnished)
             WholePriceAsOneItem(cap);
-        var furnished = Total;
+        var furnished = Whole;
         if (furnished > Math.Max(0, cap))
         {
             CutLatest(furnished - Math.Max(0, cap));
@@ -55,7 +62,7 @@ internal sealed class WorkValue
                 Reason.Of(Price, $"{furnished} was furnished; {furnished - Math.Max(0, cap)} of it lies beyond the price with its agreed changes and is not claimed.")));
         }
 
-        var value = Total;
+        var value = Whole;
         if (value != cap)
         {
             steps.Add(new WaterfallStep("not-furnished", "Not furnished", value - cap,
@@ -67,7 +74,7 @@ internal sealed class WorkValue
     [Rule("Civ. Code § 8430(a)(2)", Sure = Sure.OurReading)]
     private void UnitPrices(List<WaterfallStep> steps)
     {
-        var furnished = Total;
+        var furnished = Whole;
         steps.Add(new WaterfallStep("agreed-price", "Furnished at the agreed prices", furnished,
             Reason.Of(Price, $"No total price is agreed; what was furnished counts at the prices it was billed at.", [.. facts.Furnished])));
         var deductions = Changes(steps, counted: c => c.Amount < 0);
@@ -84,7 +91,7 @@ internal sealed class WorkValue
         if (changes.Count == 0)
             return 0;
         var agreed = changes.Where(c => c.Agreed && counted(c)).ToArray();
-        var sum = agreed.Sum(c => c.Amount);
+        var sum = Total.Of(agreed, c => c.Amount);
         var left = changes.Where(c => !c.Agreed).Select(c => Reason.NotApplied("Civ. Code § 8430(c)", $"The change of {c.Amount} is not agreed in writing and is not counted.", c)).ToArray();
         var unit = changes.Where(c => c.Agreed && !counted(c)).Select(c => Reason.NotApplied("Civ. Code § 8430(a)(2)", $"No total price is agreed, so the extra of {c.Amount} counts only through what was furnished for it.", c)).ToArray();
         steps.Add(new WaterfallStep("changes", "Agreed changes", sum,
@@ -100,6 +107,7 @@ internal sealed class WorkValue
             return;
         Items.Add(new Obligation
         {
+            Order = 0,
             Entry = facts.Furnished[0],
             From = facts.FirstFurnished?.Earliest,
             Due = facts.LastFurnished?.Latest ?? facts.AsOf,
@@ -113,7 +121,7 @@ internal sealed class WorkValue
     [Rule("Civ. Code § 8430(a)(1)")]
     private void ReasonableValue(List<WaterfallStep> steps)
     {
-        var value = Total;
+        var value = Whole;
         if (facts.Job.Contract.ReasonableValue is not { } reasonable || reasonable >= value)
             return;
         CutLatest(value - reasonable);
@@ -121,10 +129,18 @@ internal sealed class WorkValue
             Reason.Of("Civ. Code § 8430(a)(1)", $"The reasonable value of the work, {reasonable}, is less than its price, {value}; the lesser counts.")));
     }
 
-    // What lies beyond a cap is the last that was furnished.
+    // What lies beyond a cap is the last that was furnished. Items stand in the order of their first day; a later end is later.
     private void CutLatest(decimal excess)
     {
-        foreach (var item in Items.OrderByDescending(i => i.Due).ThenByDescending(i => i.From))
+        if (excess <= 0)
+            return;
+        var latestFirst = Items.ToArray();
+        Array.Sort(latestFirst, static (a, b) =>
+        {
+            var byEnd = b.Due.CompareTo(a.Due);
+            return byEnd != 0 ? byEnd : Obligation.ByFirstDay(b, a);
+        });
+        foreach (var item in latestFirst)
         {
             var cut = Math.Min(excess, item.Value);
             item.Value -= cut;

@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -110,14 +111,14 @@ public static class MoneyDue
         // The latest reading: the owner's time gets the benefit of every doubt.
         var completed = completion.Open.Max(r => r.On.Latest);
         var due = calendar.RollForwardOnAnyList(Period.LastDay(completed, OwnerRetentionDays));
-        return Owed(facts, "retention.due", "Retention from the owner", due, held.Sum(r => r.Amount), "Civ. Code § 8818", held[^1],
+        return Owed(facts, "retention.due", "Retention from the owner", due, Total.Of(held, r => r.Amount), "Civ. Code § 8818", held[^1],
             Reason.Of("Civ. Code § 8812", $"Due within 45 days after completion of the work, taken at its latest day {completed}.", [.. held]));
     }
 
     private static Finding Owed(FactsAsOf facts, string id, string title, LocalDate due, decimal unpaid, string penaltySection, Entry fact, Reason why)
     {
         var owed = Math.Max(0, unpaid);
-        var disputed = facts.All<Disputed>().Sum(d => d.Amount);
+        var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
         var withheld = Late.WronglyWithheld(owed, disputed);
         var penalty = Late.Penalty(withheld, due, facts.AsOf);
         var readings = new List<Reading> { new("last day for the payer", due) };
@@ -139,5 +140,5 @@ public static class MoneyDue
     }
 
     private static decimal PaidAfter(FactsAsOf facts, LocalDate day) =>
-        facts.All<Paid>().Where(p => p.On.Earliest >= day).Sum(p => p.Amount);
+        Total.Of(facts.All<Paid>().Where(p => p.On.Earliest >= day), p => p.Amount);
 }

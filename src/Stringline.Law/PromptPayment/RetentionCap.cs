@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
@@ -25,13 +26,13 @@ public static class RetentionCap
             return Answer(Standing.Done, null, [Reason.NotApplied("Civ. Code § 8811", $"The contract was made on {made}, before {From}: no cap.", [.. held])]);
         if (facts.Job.Work.LowRiseResidential == true)
             return Answer(Standing.Done, null, [Reason.NotApplied("Civ. Code § 8811(b)(3)", $"A residential project that is not mixed-use and not over four stories has no cap.", [.. held])]);
-        var retained = held.Sum(r => r.Amount);
+        var retained = Total.Of(held, r => r.Amount);
         var question = facts.Job.Work.LowRiseResidential is null && facts.Job.Work.Use is WorkUse.Residential or WorkUse.OwnerOccupiedOneToFour
             ? "Is the project residential, not mixed-use and not over four stories? Then there is no cap (add work.lowRiseResidential)."
             : null;
         if (facts.Job.Contract.Price is not { } price)
             return Answer(Standing.InDoubt, null, [Reason.Of("Civ. Code § 8811", $"{retained} is retained; the cap is 5 percent of the price, which the file does not give.", [.. held])], "What is the contract price?");
-        var whole = price + facts.All<Change>().Where(c => c.Agreed).Sum(c => c.Amount);
+        var whole = price + Total.Of(facts.All<Change>().Where(c => c.Agreed), c => c.Amount);
         var cap = decimal.Round(whole * Percent / 100m, 2, MidpointRounding.AwayFromZero);
         var excess = Math.Max(0, retained - cap);
         return Answer(question is not null ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept, excess,

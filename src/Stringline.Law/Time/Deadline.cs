@@ -40,10 +40,15 @@ public static class Deadline
     [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
     public static LocalDate ActBy(IReadOnlyList<Reading> readings, OpenDays calendar)
     {
+        return calendar.LastOpenDayOnOrBefore(Earliest(readings));
+    }
+
+    private static LocalDate Earliest(IReadOnlyList<Reading> readings)
+    {
         var earliest = readings[0].Day;
         for (var i = 1; i < readings.Count; i++)
             earliest = LocalDate.Min(earliest, readings[i].Day);
-        return calendar.LastOpenDayOnOrBefore(earliest);
+        return earliest;
     }
 
     /// <summary>Sorts readings by day, then by name, and drops a reading said twice.</summary>
@@ -101,7 +106,7 @@ public static class Deadline
     /// <param name="endFirm">Whether an uncontested reading carries the latest end: only then can it be lost.</param>
     public static Standing StandingOf(LocalDate asOf, IReadOnlyList<Reading> readings, Days? done, bool endFirm = true)
     {
-        var earliest = readings.Min(r => r.Day);
+        var earliest = Earliest(readings);
         if (done is { } day)
         {
             if (day.Latest <= earliest)

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Stringline.Law.Time;
 
 /// <summary>
@@ -8,7 +6,7 @@ namespace Stringline.Law.Time;
 /// </summary>
 /// <remarks>
 /// Immutable; any number of threads may ask one instance. The years <see cref="FirstYear"/> to <see cref="LastYear"/> are
-/// answered from a table, other years are worked out each time; the answers are the same. The days of the moon are known
+/// answered from tables made when a year is first asked for, other years are worked out each time; the answers are the same. The days of the moon are known
 /// through <see cref="MoonDays.KnownThrough"/> and the rows are meant for <see cref="CaliforniaHolidays.SureFrom"/> and after.
 /// </remarks>
 public sealed class OpenDays
@@ -19,19 +17,20 @@ public sealed class OpenDays
     /// <summary>Last year of the table, included.</summary>
     public const int LastYear = 2060;
 
-    private readonly byte[] table;
-    private readonly FrozenDictionary<LocalDate, CountyClosing> closings;
+    // What the statutory lists make of a year never changes, so whoever asks first makes its table and everyone may keep it.
+    private static readonly byte[]?[] Years = new byte[LastYear - FirstYear + 1][];
 
-    private OpenDays(byte[] table, string? county, FrozenDictionary<LocalDate, CountyClosing> closings)
+    // By the day packed into a number; null where no county's days are counted.
+    private readonly Dictionary<int, CountyClosing>? closings;
+
+    private OpenDays(string? county, Dictionary<int, CountyClosing>? closings)
     {
-        this.table = table;
         this.closings = closings;
         County = county;
     }
 
     /// <summary>The statutory lists alone, for a county whose own closing days are not known.</summary>
-    public static OpenDays Statutory { get; } =
-        new(StatutoryTable(), null, FrozenDictionary<LocalDate, CountyClosing>.Empty);
+    public static OpenDays Statutory { get; } = new(null, null);
 
     /// <summary>The county whose own closing days are counted; null where none are.</summary>
     public string? County { get; }
@@ -44,27 +43,25 @@ public sealed class OpenDays
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(county);
         ArgumentNullException.ThrowIfNull(rows);
-        var table = (byte[])Statutory.table.Clone();
-        var closings = new Dictionary<LocalDate, CountyClosing>();
+        var closings = new Dictionary<int, CountyClosing>();
         foreach (var row in rows)
         {
             if (!string.Equals(row.County, county, StringComparison.OrdinalIgnoreCase))
                 continue;
             var day = Iso(row.Day);
-            if (!closings.TryAdd(day, row))
-                throw new ArgumentException($"{county} County has two closing rows for {Reasoning.LawText.Day(day)}: \"{closings[day].Why}\" and \"{row.Why}\". Keep one.", nameof(rows));
-            if (InTable(day))
-                table[Slot(day)] |= (byte)HolidayLists.County;
+            if (!closings.TryAdd(Packed(day), row))
+                throw new ArgumentException($"{county} County has two closing rows for {Reasoning.LawText.Day(day)}: \"{closings[Packed(day)].Why}\" and \"{row.Why}\". Keep one.", nameof(rows));
         }
 
-        return new OpenDays(table, county, closings.ToFrozenDictionary());
+        return new OpenDays(county, closings);
     }
 
     /// <summary>The lists on which the day is closed; <see cref="HolidayLists.None"/> where it is open on every list.</summary>
     public HolidayLists ListsOn(LocalDate day)
     {
         day = Iso(day);
-        return InTable(day) ? (HolidayLists)table[Slot(day)] : ComputedLists(day);
+        var statutory = InTable(day) ? (HolidayLists)YearOf(day)[SlotInYear(day)] : CaliforniaHolidays.ListsOn(day);
+        return closings is not null && closings.ContainsKey(Packed(day)) ? statutory | HolidayLists.County : statutory;
     }
 
     /// <summary>Whether the day is open on every list: not a Saturday or Sunday and no holiday of State, courts or county.</summary>
@@ -87,7 +84,7 @@ public sealed class OpenDays
             why.Add(day.DayOfWeek == IsoDayOfWeek.Saturday ? "Saturday" : "Sunday");
         foreach (var holiday in CaliforniaHolidays.On(day).GroupBy(kept => kept.Rule))
             why.Add(InWords(holiday.Key, holiday.Aggregate(HolidayLists.None, (lists, kept) => lists | kept.Lists), holiday.All(kept => kept.Observance is not null)));
-        if (closings.TryGetValue(day, out var closing))
+        if (closings is not null && closings.TryGetValue(Packed(day), out var closing))
             why.Add($"{County} County closed: {closing.Why}");
         return string.Join("; ", why);
     }
@@ -122,9 +119,6 @@ public sealed class OpenDays
         return day;
     }
 
-    private HolidayLists ComputedLists(LocalDate day) =>
-        CaliforniaHolidays.ListsOn(day) | (closings.ContainsKey(day) ? HolidayLists.County : HolidayLists.None);
-
     private static string InWords(HolidayRule rule, HolidayLists lists, bool observed) => (lists, observed) switch
     {
         (HolidayLists.State, false) => $"{rule.Name} (State holiday, not kept by the courts)",
@@ -135,26 +129,21 @@ public sealed class OpenDays
         (_, true) => $"{rule.Name}, observed",
     };
 
-    private static byte[] StatutoryTable()
-    {
-        // One byte a day; the slot is packed from year, month and day, which a LocalDate holds as such.
-        var table = new byte[(LastYear - FirstYear + 1) << 9];
-        var firstSaturday = LocalDate.FromYearMonthWeekAndDay(FirstYear, 1, 1, IsoDayOfWeek.Saturday);
-        foreach (var first in (ReadOnlySpan<LocalDate>)[firstSaturday.PlusDays(-6), firstSaturday])
-        {
-            for (var day = first; day.Year <= LastYear; day = day.PlusDays(7))
-            {
-                if (InTable(day))
-                    table[Slot(day)] = (byte)CaliforniaHolidays.Weekend(day);
-            }
-        }
+    private static byte[] YearOf(LocalDate day) => Years[day.Year - FirstYear] ??= StatutoryYear(day.Year);
 
-        for (var year = FirstYear; year <= LastYear + 1; year++)
+    private static byte[] StatutoryYear(int year)
+    {
+        // One byte a day; the slot is packed from month and day, which a LocalDate holds as such.
+        var table = new byte[13 << 5];
+        for (var day = new LocalDate(year, 1, 1); day.Year == year; day = day.PlusDays(1))
+            table[SlotInYear(day)] = (byte)CaliforniaHolidays.Weekend(day);
+        // New Year's Day of the next year may be observed on the last day of this one.
+        foreach (var falling in (int[])[year, year + 1])
         {
-            foreach (var holiday in CaliforniaHolidays.FallingIn(year))
+            foreach (var holiday in CaliforniaHolidays.FallingIn(falling))
             {
-                if (InTable(holiday.Day))
-                    table[Slot(holiday.Day)] |= (byte)holiday.Lists;
+                if (holiday.Day.Year == year)
+                    table[SlotInYear(holiday.Day)] |= (byte)holiday.Lists;
             }
         }
 
@@ -163,7 +152,9 @@ public sealed class OpenDays
 
     private static bool InTable(LocalDate day) => day.Year is >= FirstYear and <= LastYear;
 
-    private static int Slot(LocalDate day) => ((day.Year - FirstYear) << 9) | (day.Month << 5) | day.Day;
+    private static int SlotInYear(LocalDate day) => (day.Month << 5) | day.Day;
+
+    private static int Packed(LocalDate day) => (day.Year << 9) | SlotInYear(day);
 
     private static LocalDate Iso(LocalDate day) =>
         day.Calendar == CalendarSystem.Iso ? day : day.WithCalendar(CalendarSystem.Iso);

@@ -83,7 +83,7 @@ public static class WaiverFindings
     [Rule("Civ. Code § 8136")]
     [Rule("Civ. Code § 8138")]
     private static decimal RetentionBeyondExceptions(FactsAsOf facts, Waived waiver) =>
-        Math.Max(0, facts.All<Retained>().Sum(r => r.Amount) - (waiver.Excepted ?? 0));
+        Math.Max(0, Total.Of(facts.All<Retained>(), r => r.Amount) - (waiver.Excepted ?? 0));
 
     private static Change? UnlistedChange(FactsAsOf facts, Waived waiver)
     {

@@ -107,5 +107,7 @@ public sealed class LicenceGateTests
         Assert.Null(LicenceGate.FirstUncoveredDay(active, Day("2026-02-22"), Day("2030-01-01")));
         Assert.Equal(Day("2025-12-31"), LicenceGate.FirstUncoveredDay(active, Day("2025-12-31"), Day("2026-01-05")));
         Assert.Equal(Day("2026-01-01"), LicenceGate.FirstUncoveredDay([], Day("2026-01-01"), Day("2026-01-01")));
+        // A span of one day covers that day.
+        Assert.Null(LicenceGate.FirstUncoveredDay([new(Day("2026-01-01"), Day("2026-01-01"))], Day("2026-01-01"), Day("2026-01-01")));
     }
 }

@@ -9,9 +9,14 @@ namespace Stringline.Law.ClaimOfLien;
 /// <param name="Readings">The readings, earliest first; empty where the work is not complete and no day is known.</param>
 /// <param name="EndKnown">Whether some reading says that the work is complete or is said to be.</param>
 /// <param name="EndFirm">Whether an uncontested reading carries the latest end.</param>
-/// <param name="Why">The reasons.</param>
-public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, bool EndFirm, IReadOnlyList<Reason> Why)
+public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, bool EndFirm)
 {
+    private Func<IReadOnlyList<Reason>>? explain;
+    private IReadOnlyList<Reason>? why;
+
+    /// <summary>The reasons, put together when first read.</summary>
+    public IReadOnlyList<Reason> Why => why ??= explain?.Invoke() ?? [];
+
     /// <summary>Days from completion, for everyone.</summary>
     public const int DaysFromCompletion = 90;
 
@@ -31,7 +36,15 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     [Rule("Civ. Code § 8412")]
     [Rule("Civ. Code § 8414(b)")]
     public static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
-        Of(facts, completion, notices, calendar, []);
+        Of(facts, completion, notices, calendar, null) with
+        {
+            explain = () =>
+            {
+                var why = new List<Reason>();
+                Of(facts, completion, notices, calendar, why);
+                return why;
+            },
+        };
 
     /// <summary>The days alone, without their reasons: for asking what another answer would move.</summary>
     internal static LastDay WithoutReasons(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
@@ -50,7 +63,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         }
 
         why?.AddRange(completion.RuledOut);
-        return new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm, why ?? []);
+        return new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm);
     }
 
     /// <summary>

@@ -92,10 +92,19 @@ public static class RecordedClaim
     };
 
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="firstDay">The first day to record.</param>
+    /// <param name="lastDay">The last day to record.</param>
+    /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
+    /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, IReadOnlyList<Question> whatWouldNarrow, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
+        Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
+            StandingOf(facts, ThatCounts(facts, firstDay, lastDay), firstDay, lastDay), lastDay.Readings, calendar,
+            () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts)]);
+
+    private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {
-        var counts = ThatCounts(facts, firstDay, lastDay);
         var why = new List<Reason>();
         foreach (var claim in facts.All<ClaimRecorded>())
         {
@@ -113,8 +122,7 @@ public static class RecordedClaim
         why.AddRange(lastDay.Why);
         if (lastDay.Readings.Count == 0)
             why.Add(Reason.Of("Civ. Code § 8414(b)", $"The work is not complete on any reading, so the time to record does not run yet."));
-        return Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar, why, lastDay.EndKnown, [.. whatWouldNarrow, .. AboutReleases(facts)]);
+        return why;
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)

@@ -262,6 +262,8 @@ public static class CompletionDay
             questions.Add(new Question("Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
         if (completion.Open.Any(r => r.Name == "completion by occupation" && r.Firmness != Firmness.Certain) && facts.All<LaborCeased>().Count == 0)
             questions.Add(new Question("When did labor on the whole work cease? Occupation completes it only together with that (add labor-ceased)."));
+        if (facts.All<LaborCeased>().Count > 0 && !facts.All<Completed>().Any(c => c.By == CompletionTheory.Actual))
+            questions.Add(new Question("Was the work finished when labor ceased? Then the 90 days run from that day, and not from the sixtieth day after it (add completed, by actual).", Days: LaborStop.IdleDays));
         if (facts.All<Completed>().Any(c => c.By == CompletionTheory.Acceptance) && !completion.AwaitsAcceptance)
             questions.Add(new Question("Was the work subject to acceptance by a public entity? Then only the acceptance completes it (add work.subjectToAcceptanceBy)."));
         if (completion.Open.Any(r => r.Firmness == Firmness.Contested))

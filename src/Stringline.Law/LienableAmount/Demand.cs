@@ -74,6 +74,8 @@ public static class Demand
         return receipts;
     }
 
+    private static readonly Reason OrderOfPayment = Reason.Of("Civ. Code § 1479", $"Applied as the debtor directed; else interest first, then what fell due earliest, the unsecured before the secured. An invoice is taken to fall due in the order of its day.");
+
     private static Application Receive(FactsAsOf facts, List<Obligation> owed, List<WaterfallStep> steps)
     {
         var application = new Application(owed);
@@ -98,15 +100,15 @@ public static class Demand
         {
             var paid = Total.Of(payments, p => p.Amount);
             steps.Add(new WaterfallStep("paid", "Paid", -paid,
-                Reason.Of("Civ. Code § 8416(a)(1)", $"Payments received: {paid}.", [.. payments],
-                    Reason.Of("Civ. Code § 1479", $"Applied as the debtor directed; else interest first, then what fell due earliest, the unsecured before the secured. An invoice is taken to fall due in the order of its day."))));
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Payments received: {paid}.", payments,
+                    OrderOfPayment)));
         }
 
         if (credits.Count > 0)
         {
             var credited = Total.Of(credits, c => c.Amount);
             steps.Add(new WaterfallStep("credited", "Credits", -credited,
-                Reason.Of("Civ. Code § 8416(a)(1)", $"Credits, returns and back charges allowed: {credited}.", [.. credits])));
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Credits, returns and back charges allowed: {credited}.", credits)));
         }
 
         if (application.Elsewhere > 0)

@@ -60,7 +60,7 @@ internal sealed class Application
     // Earliest maturity first; at equal maturity the unsecured before the secured.
     private readonly Obligation[] byMaturity;
     private readonly Obligation[] interest;
-    private readonly Dictionary<string, List<Obligation>> byRef = new(StringComparer.Ordinal);
+    private Dictionary<string, List<Obligation>>? byRef;
     private int firstUnpaid;
 
     /// <summary>Makes ready to apply payments and credits.</summary>
@@ -69,15 +69,22 @@ internal sealed class Application
     {
         byMaturity = owed.ToArray();
         Array.Sort(byMaturity, Obligation.ByMaturity);
-        interest = Array.FindAll(byMaturity, o => o.IsInterest);
+        interest = Array.FindAll(byMaturity, static o => o.IsInterest);
+    }
+
+    private Dictionary<string, List<Obligation>> ByRef()
+    {
+        var found = new Dictionary<string, List<Obligation>>(StringComparer.Ordinal);
         foreach (var obligation in byMaturity)
         {
             if (obligation.Ref is not { } name)
                 continue;
-            if (!byRef.TryGetValue(name, out var named))
-                byRef[name] = named = [];
+            if (!found.TryGetValue(name, out var named))
+                found[name] = named = [];
             named.Add(obligation);
         }
+
+        return found;
     }
 
     /// <summary>Dollars and cents that went to work out of reach, interest and charges.</summary>
@@ -91,7 +98,7 @@ internal sealed class Application
     public void Pay(Paid payment)
     {
         var left = payment.Amount;
-        if (payment.Toward is { } toward && byRef.TryGetValue(toward, out var named))
+        if (payment.Toward is { } toward && (byRef ??= ByRef()).TryGetValue(toward, out var named))
         {
             foreach (var obligation in named)
                 left = PayTo(obligation, left);

@@ -66,7 +66,7 @@ internal sealed class WorkValue
         if (value != cap)
         {
             steps.Add(new WaterfallStep("not-furnished", "Not furnished", value - cap,
-                Reason.Of("Civ. Code § 8430(a)(1)", $"Only work that was provided can be claimed: {value} was furnished.", [.. Items.Select(i => i.Entry).OfType<Entry>()])));
+                Reason.Of("Civ. Code § 8430(a)(1)", $"Only work that was provided can be claimed: {value} was furnished.", facts.Furnished)));
         }
     }
 
@@ -76,7 +76,7 @@ internal sealed class WorkValue
     {
         var furnished = Whole;
         steps.Add(new WaterfallStep("agreed-price", "Furnished at the agreed prices", furnished,
-            Reason.Of(Price, $"No total price is agreed; what was furnished counts at the prices it was billed at.", [.. facts.Furnished])));
+            Reason.Of(Price, $"No total price is agreed; what was furnished counts at the prices it was billed at.", facts.Furnished)));
         var deductions = Changes(steps, counted: c => c.Amount < 0);
         CutLatest(Math.Min(furnished, -deductions));
         if (furnished + deductions < 0)

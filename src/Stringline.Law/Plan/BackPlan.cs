@@ -25,22 +25,22 @@ public static class BackPlan
         var amount = OpenDaysBefore(sign, 1, calendar);
         var index = OpenDaysBefore(amount, 1, calendar);
         yield return Step("back-plan.index-check", "Search the county index once more", index, asOf,
-            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion recorded unseen would bring the last day forward."));
+            () => [Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion recorded unseen would bring the last day forward.")]);
         yield return Step("back-plan.amount", "Settle the amount", amount, asOf,
-            Reason.Of("Civ. Code § 8416(a)(1)", $"The demand after all just credits and offsets."));
+            () => [Reason.Of("Civ. Code § 8416(a)(1)", $"The demand after all just credits and offsets.")]);
         yield return Step("back-plan.sign", "Sign and verify the claim", sign, asOf,
-            Reason.Of("Civ. Code § 8416(a)", $"The claim is signed and verified by the claimant."));
+            () => [Reason.Of("Civ. Code § 8416(a)", $"The claim is signed and verified by the claimant.")]);
         yield return Step("back-plan.mail-copy", "Mail the copy to the owner and sign the proof of service", mail, asOf,
-            Reason.Of("Civ. Code § 8416(c)", $"The copy goes first, since the completed affidavit of service is part of the claim (Civ. Code § 8416(a)(7)); mail is complete on deposit (Civ. Code § 8416(d))."));
+            () => [Reason.Of("Civ. Code § 8416(c)", $"The copy goes first, since the completed affidavit of service is part of the claim (Civ. Code § 8416(a)(7)); mail is complete on deposit (Civ. Code § 8416(d)).")]);
         yield return Step("back-plan.counter", "Hand the papers in at the recorder's counter", counter, asOf,
-            Reason.Of("Gov. Code § 27201", $"During office hours, {settings.ReserveDays} open days before the act-by day {actBy}, so that a refusal can be mended."));
+            () => [Reason.Of("Gov. Code § 27201", $"During office hours, {settings.ReserveDays} open {(settings.ReserveDays == 1 ? "day" : "days")} before the act-by day {actBy}, so that a refusal can be mended.")]);
         yield return Step("back-plan.mail-to-recorder", "Or mail the papers to the recorder", calendar.LastOpenDayOnOrBefore(actBy.PlusDays(-settings.MailBacklogDays)), asOf,
-            Reason.Of("Gov. Code § 27201", $"What counts is the recording, not the postmark; {settings.MailBacklogDays} days are reckoned for the mail and the office's backlog (common practice, no source)."));
+            () => [Reason.Of("Gov. Code § 27201", $"What counts is the recording, not the postmark; {settings.MailBacklogDays} days are reckoned for the mail and the office's backlog (common practice, no source).")]);
     }
 
-    private static Finding Step(string id, string title, LocalDate day, LocalDate asOf, Reason why)
+    private static Finding Step(string id, string title, LocalDate day, LocalDate asOf, Func<IReadOnlyList<Reason>> explain)
     {
-        var readings = new List<Reading> { new("counted back from the act-by day", day) };
+        var reading = new Reading("counted back from the act-by day", day);
         return new Finding
         {
             Id = id,
@@ -48,9 +48,9 @@ public static class BackPlan
             Standing = asOf <= day ? Standing.Open : Standing.InDoubt,
             IsDeadline = true,
             ActBy = day,
-            Readings = readings,
-            Band = Deadline.Band(readings),
-            Why = [why],
+            Readings = [reading],
+            Band = new Band(reading, reading),
+            Explain = explain,
         };
     }
 

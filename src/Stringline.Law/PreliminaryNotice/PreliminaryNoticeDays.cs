@@ -97,7 +97,7 @@ public static class PreliminaryNoticeDays
         }
 
         return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", StandingOf(facts, reach),
-            readings, calendar, Why(facts, reach), questions: Questions(facts, reach));
+            readings, calendar, () => Why(facts, reach), endKnown: true, () => Questions(facts, reach));
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>

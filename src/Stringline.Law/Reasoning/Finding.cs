@@ -14,6 +14,9 @@ public sealed record Band(Reading Earliest, Reading? Latest);
 /// <summary>One answer of the law to the facts, with its reasons.</summary>
 public sealed record Finding
 {
+    private IReadOnlyList<Reason>? why;
+    private IReadOnlyList<Question>? questions;
+
     /// <summary>Stable id, such as <c>claim-of-lien.last-day</c>.</summary>
     public required string Id { get; init; }
 
@@ -38,11 +41,25 @@ public sealed record Finding
     /// <summary>Dollars and cents where the finding is an amount.</summary>
     public decimal? Amount { get; init; }
 
-    /// <summary>The reasons, outermost first.</summary>
-    public required IReadOnlyList<Reason> Why { get; init; }
+    /// <summary>The reasons, outermost first. Where <see cref="Explain"/> is given they are put together when first read.</summary>
+    public IReadOnlyList<Reason> Why
+    {
+        get => why ??= Explain?.Invoke() ?? [];
+        init => why = value;
+    }
 
-    /// <summary>Facts the file does not hold which, if known, would settle or narrow the finding.</summary>
-    public IReadOnlyList<Question> Questions { get; init; } = [];
+    /// <summary>Facts the file does not hold which, if known, would settle or narrow the finding. Where <see cref="Ask"/> is given they are worked out when first read.</summary>
+    public IReadOnlyList<Question> Questions
+    {
+        get => questions ??= Ask?.Invoke() ?? [];
+        init => questions = value;
+    }
+
+    /// <summary>Makes the reasons, for a finding whose reasons are many and seldom read.</summary>
+    internal Func<IReadOnlyList<Reason>>? Explain { get; init; }
+
+    /// <summary>Makes the questions, for a finding whose questions are costly and seldom read.</summary>
+    internal Func<IReadOnlyList<Question>>? Ask { get; init; }
 
     /// <summary>The sections the reasons that applied rest on, each once, in the order met.</summary>
     public IReadOnlyList<string> Sections

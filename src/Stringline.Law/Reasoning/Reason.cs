@@ -10,7 +10,7 @@ public sealed class Reason
 {
     private readonly FormattableString template;
 
-    private Reason(FormattableString template, string section, bool applied, Entry[] facts, Reason[] children)
+    private Reason(FormattableString template, string section, bool applied, IReadOnlyList<Entry> facts, IReadOnlyList<Reason> children)
     {
         this.template = template;
         Section = section;
@@ -39,7 +39,7 @@ public sealed class Reason
         new(text, section, true, [], children);
 
     /// <summary>A rule that applied to some entries.</summary>
-    public static Reason Of(string section, FormattableString text, Entry[] facts, params Reason[] children) =>
+    public static Reason Of(string section, FormattableString text, IReadOnlyList<Entry> facts, params Reason[] children) =>
         new(text, section, true, facts, children);
 
     /// <summary>A rule that was looked at and did not apply; the text says why not.</summary>

@@ -100,18 +100,24 @@ public static class StopPaymentDays
     private static Finding LastDayToSue(
         FactsAsOf facts, IReadOnlyList<Reading> timeToGive, bool endKnown, bool endFirm, Sections sections, OpenDays calendar, bool given)
     {
-        var readings = timeToGive.Select(r => Deadline.Own(r.Name, Period.LastDay(r.Day, DaysToSue), calendar)).ToList();
-        var why = timeToGive
-            .Select(r => Reason.Of(sections.Last, $"On the reading «{r.Name}» the time to give a stop payment notice ends {r.Day}; the action must be brought within 90 days after that end, not after the giving, and the end is not rolled: {Period.LastDay(r.Day, DaysToSue)}."))
-            .ToList();
+        var readings = new List<Reading>(timeToGive.Count);
+        foreach (var reading in timeToGive)
+            readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
         Days? filed = null;
         foreach (var action in facts.All<ActionFiled>())
-        {
             filed ??= Days.Of(action.On);
-            why.Add(Reason.Of(sections.Last, $"Action filed {Days.Of(action.On)}; it counts here if it is on the stop payment notice too.", [action]));
-        }
-
         var standing = !given ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm);
-        return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar, why, endKnown);
+        return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
+            () => WhyLastDayToSue(facts, timeToGive, sections), endKnown);
+    }
+
+    private static List<Reason> WhyLastDayToSue(FactsAsOf facts, IReadOnlyList<Reading> timeToGive, Sections sections)
+    {
+        var why = new List<Reason>();
+        foreach (var reading in timeToGive)
+            why.Add(Reason.Of(sections.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within 90 days after that end, not after the giving, and the end is not rolled: {Period.LastDay(reading.Day, DaysToSue)}."));
+        foreach (var action in facts.All<ActionFiled>())
+            why.Add(Reason.Of(sections.Last, $"Action filed {Days.Of(action.On)}; it counts here if it is on the stop payment notice too.", [action]));
+        return why;
     }
 }

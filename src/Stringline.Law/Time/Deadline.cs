@@ -81,10 +81,21 @@ public static class Deadline
     /// <param name="endKnown">False where, on some reading, no end is known.</param>
     /// <param name="questions">What the file does not answer.</param>
     public static Finding Finding(
-        string id, string title, Standing standing, IEnumerable<Reading> readings, OpenDays calendar,
-        IReadOnlyList<Reason> why, bool endKnown = true, IReadOnlyList<Question>? questions = null)
+        string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar,
+        IReadOnlyList<Reason> why, bool endKnown = true, IReadOnlyList<Question>? questions = null) =>
+        Made(id, title, standing, readings, calendar, endKnown, why, questions, null, null);
+
+    /// <summary>The same, with reasons and questions that are put together when first read.</summary>
+    internal static Finding Finding(
+        string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar,
+        Func<IReadOnlyList<Reason>> explain, bool endKnown, Func<IReadOnlyList<Question>>? ask = null) =>
+        Made(id, title, standing, readings, calendar, endKnown, null, ask is null ? [] : null, explain, ask);
+
+    private static Finding Made(
+        string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar, bool endKnown,
+        IReadOnlyList<Reason>? why, IReadOnlyList<Question>? questions, Func<IReadOnlyList<Reason>>? explain, Func<IReadOnlyList<Question>>? ask)
     {
-        var sorted = Sorted(readings);
+        var sorted = readings.Count < 2 ? readings : Sorted(readings);
         return new Finding
         {
             Id = id,
@@ -94,8 +105,10 @@ public static class Deadline
             Readings = sorted,
             Band = sorted.Count == 0 ? null : Band(sorted, endKnown),
             ActBy = sorted.Count == 0 ? null : ActBy(sorted, calendar),
-            Why = why,
-            Questions = questions ?? [],
+            Why = why!,
+            Questions = questions!,
+            Explain = explain,
+            Ask = ask,
         };
     }
 

@@ -1,0 +1,152 @@
+using System.Globalization;
+
+namespace Stringline.Law.Facts;
+
+/// <summary>
+/// The order in which entries are weighed: unknown days first, then by day. Ties are broken by what an entry says and never by its
+/// place in the file, so that the file's order carries no meaning.
+/// </summary>
+internal static class EntryOrder
+{
+    /// <summary>The entries in that order.</summary>
+    public static Entry[] Sorted(List<Entry> entries)
+    {
+        var sorted = entries.ToArray();
+        var keys = new long[sorted.Length];
+        for (var i = 0; i < keys.Length; i++)
+            keys[i] = Key(sorted[i]);
+        Array.Sort(keys, sorted);
+        var start = 0;
+        for (var i = 1; i <= keys.Length; i++)
+        {
+            if (i < keys.Length && keys[i] == keys[start])
+                continue;
+            if (i - start > 1)
+                Array.Sort(sorted, start, i - start, ByContent);
+            start = i;
+        }
+
+        return sorted;
+    }
+
+    private static readonly Comparer<Entry> ByContent = Comparer<Entry>.Create(static (a, b) =>
+    {
+        var bySum = BySumAndReference(a, b);
+        if (bySum != 0)
+            return bySum;
+        return (a, b) switch
+        {
+            (Paid x, Paid y) => string.CompareOrdinal(x.From, y.From),
+            (Furnished x, Furnished y) => ByEndThenText(x, y),
+            _ => string.CompareOrdinal(TheRest(a), TheRest(b)),
+        };
+    });
+
+    // Earliest day, latest day and kind in one number: 21, 21 and 6 bits.
+    private static long Key(Entry entry) => ((long)Packed(entry.On.Earliest) << 27) | ((long)Packed(entry.On.Latest) << 6) | (long)Kind(entry);
+
+    private static int Packed(LocalDate? day) => day is { } known ? (known.Year << 9) | (known.Month << 5) | known.Day : 0;
+
+    private static int Kind(Entry entry) => entry switch
+    {
+        ActionFiled => 1,
+        BondNoticeGiven => 2,
+        Change => 3,
+        Charged => 4,
+        ClaimRecorded => 5,
+        ClaimServed => 6,
+        Completed => 7,
+        CreditRecorded => 8,
+        Credited => 9,
+        DisputeClaimSent => 10,
+        Disputed => 11,
+        Furnished => 12,
+        FurnishingEnded => 13,
+        HirerPaid => 14,
+        IndexSearched => 15,
+        LaborCeased => 16,
+        LisPendensRecorded => 17,
+        LowerTierClaim => 18,
+        NonresponsibilityRecorded => 19,
+        NoticeGiven => 20,
+        OwnerRecorded => 21,
+        OwnerToldUs => 22,
+        Paid => 23,
+        PaymentDemanded => 24,
+        ReleaseBondRecorded => 25,
+        ReleaseDemanded => 26,
+        ReleaseRecorded => 27,
+        Retained => 28,
+        StopPaymentGiven => 29,
+        Waived => 30,
+        Withdrawn => 31,
+        WorkWillNotCommence => 32,
+        _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
+    };
+
+    private static int ByEndThenText(Furnished a, Furnished b)
+    {
+        var byEnd = Packed(a.Until.Latest).CompareTo(Packed(b.Until.Latest));
+        if (byEnd != 0)
+            return byEnd;
+        var byStartOfEnd = Packed(a.Until.Earliest).CompareTo(Packed(b.Until.Earliest));
+        if (byStartOfEnd != 0)
+            return byStartOfEnd;
+        var byText = string.CompareOrdinal(a.Text, b.Text);
+        return byText != 0 ? byText : string.CompareOrdinal(a.Ref, b.Ref);
+    }
+
+    // All that an entry says besides its day, its sum and its reference, for entries that tie in those.
+    private static string TheRest(Entry entry) => entry switch
+    {
+        Change e => Line(e.Amount, e.Agreed, e.Text),
+        Charged e => Line(e.Of),
+        NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article),
+        Completed e => Line(e.By, e.Contested),
+        LaborCeased e => Line(e.Until),
+        OwnerRecorded e => Line(e.Notice, e.States, e.ContractOf, e.Instrument),
+        OwnerToldUs e => Line(e.Notice, e.Mailed),
+        Waived e => Line(e.PaymentCleared, e.InStatutoryForm),
+        ClaimServed e => Line(e.Manner, To(e.To), e.Article),
+        ClaimRecorded e => Line(e.Amount, e.Instrument),
+        CreditRecorded e => Line(e.Until, e.Instrument),
+        ActionFiled e => Line(e.Court, e.Case),
+        LisPendensRecorded e => Line(e.Instrument),
+        ReleaseRecorded e => Line(e.Instrument),
+        ReleaseBondRecorded e => Line(e.Amount, e.Instrument),
+        ReleaseDemanded e => Line(e.Instrument),
+        StopPaymentGiven e => Line(To(e.To), e.Amount, e.Bonded),
+        BondNoticeGiven e => Line(To(e.To)),
+        Retained e => Line(e.Amount),
+        PaymentDemanded e => Line(e.Amount),
+        HirerPaid e => Line(e.Amount, e.Of),
+        Disputed e => Line(e.Amount, e.Text),
+        LowerTierClaim e => Line(e.Amount, e.By),
+        NonresponsibilityRecorded e => Line(e.Posted, e.Knew, e.LeaseRequiresWork),
+        DisputeClaimSent e => Line(e.Amount, e.Received),
+        Furnished or Paid or FurnishingEnded or IndexSearched or WorkWillNotCommence or Withdrawn or Credited => "",
+        _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
+    };
+
+    private static string Line(params object?[] parts) =>
+        string.Join('|', parts.Select(p => p is IFormattable f ? f.ToString(null, CultureInfo.InvariantCulture) : p?.ToString()));
+
+    private static string To(IReadOnlyList<string> ids) => string.Join(',', ids);
+
+    private static int BySumAndReference(Entry a, Entry b) => (a, b) switch
+    {
+        (Furnished x, Furnished y) => ByAmountThenText(x.Amount, x.Ref ?? x.Text, y.Amount, y.Ref ?? y.Text),
+        (Paid x, Paid y) => ByAmountThenText(x.Amount, x.Toward, y.Amount, y.Toward),
+        (Charged x, Charged y) => ByAmountThenText(x.Amount, x.Ref, y.Amount, y.Ref),
+        (Credited x, Credited y) => ByAmountThenText(x.Amount, x.Text, y.Amount, y.Text),
+        (Waived x, Waived y) => (x.Form, x.Through, x.Amount ?? 0, x.Excepted ?? 0)
+            .CompareTo((y.Form, y.Through, y.Amount ?? 0, y.Excepted ?? 0)),
+        _ => 0,
+    };
+
+    private static int ByAmountThenText(decimal? amountA, string? textA, decimal? amountB, string? textB)
+    {
+        var byText = string.CompareOrdinal(textA, textB);
+        return byText != 0 ? byText : decimal.Compare(amountA ?? 0, amountB ?? 0);
+    }
+}

@@ -58,7 +58,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         var readings = new List<Reading>();
         foreach (var reading in completion.Open)
         {
-            foreach (var completed in DaysToTry(reading, notices))
+            foreach (var completed in DaysToTry.Completions(reading, notices))
                 AddReadings(reading, completed, notices, stops, after, section, calendar, readings, why);
         }
 
@@ -78,52 +78,6 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     private static string SectionOf(Claimant claimant) =>
         claimant.Role == ClaimantRole.DirectContractor ? "Civ. Code § 8412" : "Civ. Code § 8414(b)";
 
-    // The last day is not monotonic in the day of completion: a notice of completion takes effect only for some of the days in
-    // doubt. The ends of the span and of the part for which it takes effect show every value.
-    private static LocalDate[] DaysToTry(CompletionReading reading, IReadOnlyList<OwnersNotice> notices)
-    {
-        var (first, last) = (reading.On.Earliest, reading.On.Latest);
-        if (reading.On.IsExact)
-            return [first];
-        var span = NodaTime.Period.DaysBetween(first, last);
-        var afterFirst = new List<int> { 0, span };
-        void Try(LocalDate day)
-        {
-            var offset = NodaTime.Period.DaysBetween(first, day);
-            if (offset > 0 && offset < span && !afterFirst.Contains(offset))
-                afterFirst.Add(offset);
-        }
-
-        foreach (var notice in notices)
-        {
-            foreach (var recorded in Ends(notice.Recorded))
-            {
-                var served = notice.FirstCompletionServed(recorded);
-                Try(served.PlusDays(-1));
-                Try(served);
-                Try(recorded);
-                Try(recorded.PlusDays(1));
-            }
-        }
-
-        var days = new LocalDate[afterFirst.Count];
-        for (var i = 0; i < days.Length; i++)
-            days[i] = first.PlusDays(afterFirst[i]);
-        return days;
-    }
-
-    private static LocalDate[] Ends(Days days) => days.IsExact ? [days.Earliest] : [days.Earliest, days.Latest];
-
-    // The earliest recording that takes effect may be the day of completion itself, inside the span. The recordings that take
-    // effect lie together, so if both ends do, all do.
-    private static LocalDate[] RecordingsToTry(OwnersNotice notice, LocalDate completed)
-    {
-        var from = notice.IsForWholeWork ? completed : notice.Entry.States ?? completed;
-        return from > notice.Recorded.Earliest && from < notice.Recorded.Latest
-            ? [notice.Recorded.Earliest, from, notice.Recorded.Latest]
-            : Ends(notice.Recorded);
-    }
-
     private static void AddReadings(
         CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
         int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
@@ -140,7 +94,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         foreach (var notice in notices)
         {
             var surely = true;
-            foreach (var recorded in RecordingsToTry(notice, completed))
+            foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
                 var shortened = Period.LastDay(recorded, after);
                 var verdict = Shortens(notice, completed, recorded, stops, children);

@@ -49,7 +49,7 @@ public static class CompletionDay
         }
 
         AddWhatTheOwnerStates(notices, readings);
-        RuleOutAfterCertain(readings, ruledOut);
+        RuleOutAfterCertain(readings, ruledOut, Whole);
         // A contested completion may fail, and then nothing is known of completion: it never moves the day to plan on later.
         if (!awaitsAcceptance && readings.All(r => r.Firmness == Firmness.Contested))
             AddFloor(facts, readings);
@@ -145,7 +145,8 @@ public static class CompletionDay
             }
 
             readings.Add(new CompletionReading("recorded notice of cessation", notice.Recorded,
-                verdict == Verdict.Yes ? Firmness.Certain : Firmness.Asserted,
+                // On some days of a doubt it has no effect at all, so it may fail as one that somebody disputes.
+                verdict == Verdict.Yes ? Firmness.Certain : stops.Count > 0 ? Firmness.Contested : Firmness.Asserted,
                 Reason.Of("Civ. Code § 8180(a)(4)", $"The owner recorded a notice of cessation {notice.Recorded}: complete in law that day.", [notice.Entry], why)));
         }
     }
@@ -170,7 +171,7 @@ public static class CompletionDay
 
     /// <summary>Completion is the first of the events that count, so a certain one rules out whatever is said to have come later.</summary>
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
-    private static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut)
+    internal static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section)
     {
         CompletionReading? first = null;
         foreach (var reading in readings)
@@ -186,7 +187,7 @@ public static class CompletionDay
             var reading = readings[i];
             if (reading.On.Earliest > first.On.Latest)
             {
-                ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
+                ruledOut.Add(Reason.NotApplied(section, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
                 readings.RemoveAt(i);
             }
             else if (reading.On.Latest > first.On.Latest)

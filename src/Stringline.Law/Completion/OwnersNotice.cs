@@ -60,6 +60,9 @@ public sealed class OwnersNotice
     /// <summary>Whether it is for the whole work, and not for one of several direct contracts only (Civ. Code § 8186).</summary>
     public bool IsForWholeWork => Entry.ContractOf is null;
 
+    /// <summary>The completion within 15 days of which it is recorded: that of the whole work, or of the one contract, which only the notice itself states.</summary>
+    internal LocalDate CompletionToServe(LocalDate wholeCompleted) => IsForWholeWork ? wholeCompleted : Entry.States ?? wholeCompleted;
+
     /// <summary>In words.</summary>
     public string Words => Entry.Notice == OwnerNotice.Completion ? "notice of completion" : "notice of cessation";
 
@@ -92,9 +95,10 @@ public sealed class OwnersNotice
         foreach (var stop in stops)
         {
             var needed = stop.Last.Plus(LaborStop.IdleDaysBeforeNotice);
-            if (stop.Resumed is { } resumed && resumed <= Recorded.Earliest)
+            // No recording finds thirty days in a stop that ended on the thirtieth or before.
+            if (stop.Resumed is { } resumed && (resumed <= Recorded.Earliest || resumed <= needed.Earliest))
                 continue;
-            if (Recorded.Earliest >= needed.Latest)
+            if (Recorded.Earliest >= needed.Latest && !(stop.Resumed <= Recorded.Latest))
             {
                 why = Reason.Of("Civ. Code § 8188(a)", $"Labor had stopped on {stop.Last}, at least 30 days before the notice of cessation was recorded, and was still stopped.", [Entry, stop.Entry]);
                 return Verdict.Yes;
@@ -102,7 +106,7 @@ public sealed class OwnersNotice
 
             if (Recorded.Latest >= needed.Earliest)
             {
-                why = Reason.Of("Civ. Code § 8188(a)", $"Labor stopped {stop.Last}; whether 30 days had run when the notice of cessation was recorded is open.", [Entry, stop.Entry]);
+                why = Reason.Of("Civ. Code § 8188(a)", $"Labor stopped {stop.Last}; whether 30 days had run, and labor was still stopped, when the notice of cessation was recorded {Recorded} is open.", [Entry, stop.Entry]);
                 return Verdict.Open;
             }
 
@@ -112,7 +116,7 @@ public sealed class OwnersNotice
 
         if (stops.Count > 0)
         {
-            why = Reason.NotApplied("Civ. Code § 8188(a)", $"Labor had resumed before the notice of cessation was recorded: no effect.", Entry);
+            why = Reason.NotApplied("Civ. Code § 8188(a)", $"Labor had resumed before the notice of cessation was recorded, or before 30 days had run: no effect.", Entry);
             return Verdict.No;
         }
 

@@ -43,35 +43,25 @@ public static class BondNotice
         var why = new List<Reason>();
         foreach (var reading in completion.Open)
         {
-            var completed = reading.On.Earliest;
-            var plain = Period.LastDay(completed, DaysFromCompletion);
-            var shortened = false;
-            foreach (var notice in notices)
-            {
-                var recorded = notice.Recorded.Earliest;
-                var counts = notice.Entry.Notice == OwnerNotice.Completion
-                    ? notice.IsEffectiveIfCompletedOn(completed, recorded)
-                    : law.CessationCounts;
-                if (!counts)
-                    continue;
-                var last = Period.LastDay(recorded, DaysFromNotice);
-                readings.Add(Deadline.Own($"15 days after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar));
-                why.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within 15 days, by {last}.", [notice.Entry]));
-                shortened = true;
-            }
+            foreach (var completed in DaysToTry.Completions(reading, notices))
+                AddReadings(reading, completed, notices, law, calendar, readings, why);
+        }
 
-            if (shortened)
+        // A recorded notice is planned on even where nothing else is known of completion.
+        foreach (var notice in completion.Open.Count == 0 ? notices : [])
+        {
+            if (notice.Entry.Notice == OwnerNotice.Cessation && !law.CessationCounts)
                 continue;
-            readings.Add(Deadline.Own($"75 days after {reading.Name}", plain, calendar));
-            why.Add(Reason.Of(law.Section, $"On the reading «{reading.Name}» no notice of completion that counts is recorded: notice to surety and principal within 75 days, by {plain}.", reading.Why));
+            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+                AddFifteenDays(notice, recorded, law, calendar, readings, why);
         }
 
         why.Add(Reason.Of(law.LateRoad, $"For one with no direct contract with the contractor the late notice may be closed where the subcontractor it supplied was paid its undisputed progress payments, or was terminated and paid; have counsel look at it."));
         Days? given = null;
-        foreach (var notice in facts.All<BondNoticeGiven>())
+        foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            given ??= Days.Of(notice.On);
-            why.Add(Reason.Of(law.Section, $"Notice given to surety and principal {Days.Of(notice.On)}.", [notice]));
+            given ??= Days.Of(paper.On);
+            why.Add(Reason.Of(law.Section, $"Notice given to surety and principal {Days.Of(paper.On)}.", [paper]));
         }
 
         var standing = readings.Count == 0
@@ -79,5 +69,43 @@ public static class BondNotice
             : Deadline.StandingOf(facts.AsOf, readings, given, completion.EndFirm);
         return Deadline.Finding("payment-bond.notice-last-day", "Notice of a claim on the payment bond", standing, readings, calendar, why, completion.EndKnown,
             [new Question("Was the subcontractor that the claimant supplied paid its undisputed progress payments, or terminated and paid? Then the late bond notice may be closed.")]);
+    }
+
+    private static void AddReadings(
+        CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, Law law, OpenDays calendar, List<Reading> readings, List<Reason> why)
+    {
+        var shortened = false;
+        foreach (var notice in notices)
+        {
+            // Only a notice of completion of the whole work surely takes the 75 days away; any other is planned on beside them.
+            var isCompletion = notice.Entry.Notice == OwnerNotice.Completion;
+            var surely = isCompletion && notice.IsForWholeWork;
+            foreach (var recorded in DaysToTry.Recordings(notice, completed))
+            {
+                var counts = isCompletion ? notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded) : law.CessationCounts;
+                surely &= counts;
+                if (counts)
+                    AddFifteenDays(notice, recorded, law, calendar, readings, why);
+            }
+
+            shortened |= surely;
+        }
+
+        if (shortened)
+            return;
+        var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+        var plain = Period.LastDay(completed, DaysFromCompletion);
+        readings.Add(Deadline.Own($"75 days after {name}", plain, calendar));
+        why.Add(Reason.Of(law.Section, $"On the reading «{name}» no notice of completion that surely counts is recorded: notice to surety and principal within 75 days, by {plain}.", reading.Why));
+    }
+
+    private static void AddFifteenDays(OwnersNotice notice, LocalDate recorded, Law law, OpenDays calendar, List<Reading> readings, List<Reason> why)
+    {
+        var last = Period.LastDay(recorded, DaysFromNotice);
+        var reading = Deadline.Own($"15 days after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar);
+        if (readings.Contains(reading))
+            return;
+        readings.Add(reading);
+        why.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within 15 days, by {last}.", [notice.Entry]));
     }
 }

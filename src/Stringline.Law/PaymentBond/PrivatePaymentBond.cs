@@ -9,7 +9,6 @@ namespace Stringline.Law.PaymentBond;
 /// <summary>A claim on the payment bond of a private work (Civ. Code §§ 8600-8614).</summary>
 public static class PrivatePaymentBond
 {
-
     /// <summary>The findings <c>payment-bond.notice-last-day</c> and <c>payment-bond.action-last-day</c>; none where the file knows of no bond.</summary>
     public static IEnumerable<Finding> Findings(
         FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
@@ -49,19 +48,36 @@ public static class PrivatePaymentBond
         var why = new List<Reason>();
         foreach (var reading in completion.Open)
         {
-            var completed = reading.On.Earliest;
-            if (recorded is { } day && day >= completed)
+            // A completion in doubt on both sides of the recording gives the four years on one side and the six months on the other.
+            foreach (var completed in DaysToTry.AroundDay(reading.On, recorded))
             {
-                var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
-                readings.Add(Deadline.Own($"four years, since the bond was recorded after {reading.Name}", years, calendar));
-                why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{reading.Name}» the bond was recorded on {day}, not before completion; the general four years apply (Code Civ. Proc. § 337), counted here from the last work."));
-                continue;
-            }
+                var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+                if (recorded is { } day && day >= completed)
+                {
+                    var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
+                    readings.Add(Deadline.Own($"four years, since the bond was recorded after {name}", years, calendar));
+                    why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{name}» the bond was recorded on {day}, not before completion.", [.. reading.Why.Facts]));
+                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general four years apply, counted here from the last work: {years}.", reading.Why));
+                    continue;
+                }
 
-            readings.AddRange(Deadline.SixMonths($"six months after {reading.Name}", completed, calendar));
-            why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{reading.Name}» the action is brought within six months after {completed}.", reading.Why));
+                readings.AddRange(Deadline.SixMonths($"six months after {name}", completed, calendar));
+                why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{name}» the action is brought within six months after {completed}.", reading.Why));
+            }
         }
 
+        // Where every completion may fail, the work may have been completed after the recording all the same.
+        if (!completion.EndFirm && recorded is { } bond && completion.Open.Any(r => bond >= r.On.Earliest))
+        {
+            var earliest = bond.PlusDays(1);
+            if (facts.LastFurnished is { } worked)
+                earliest = LocalDate.Max(earliest, worked.Earliest);
+            readings.AddRange(Deadline.SixMonths("six months, if the work was completed only after the bond was recorded", earliest, calendar));
+            why.Add(Reason.Of("Civ. Code § 8610", $"No day of completion is certain. If the work was completed only after the bond was recorded on {bond}, the action is brought within six months after completion, {earliest} at the earliest."));
+        }
+
+        if (readings.Count == 0)
+            why.Add(Reason.Of("Civ. Code § 8610", $"The time to sue is counted from completion of the work, and nothing in the file completes it."));
         if (recorded is null)
             why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the six months are planned on, and an unrecorded bond leaves four years (Code Civ. Proc. § 337)."));
         Days? filed = null;

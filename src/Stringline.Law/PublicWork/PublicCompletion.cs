@@ -50,6 +50,7 @@ public static class PublicCompletion
                 Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])));
         }
 
+        CompletionDay.RuleOutAfterCertain(open, ruledOut, Section);
         open.Sort(static (a, b) => a.On.Earliest != b.On.Earliest ? a.On.Earliest.CompareTo(b.On.Earliest) : string.CompareOrdinal(a.Name, b.Name));
         return new CompletionReadings(open, ruledOut, AwaitsAcceptance: true);
     }
@@ -57,7 +58,9 @@ public static class PublicCompletion
     /// <summary>The finding <c>completion.day</c>.</summary>
     public static Finding Finding(FactsAsOf facts, CompletionReadings completion)
     {
-        var readings = Deadline.Sorted(completion.Open.Select(r => new Reading(r.Name, r.On.Earliest)));
+        var readings = Deadline.Sorted(completion.Open.SelectMany(r => r.On.IsExact
+            ? (Reading[])[new Reading(r.Name, r.On.Earliest)]
+            : [new Reading(r.Name, r.On.Earliest), new Reading(r.Name + ", at the latest", r.On.Latest)]));
         var why = completion.Open.Select(r => r.Why).ToList();
         if (why.Count == 0)
             why.Add(Reason.Of(Section, $"The public entity has not accepted the work, and labor has not ceased for 60 days: it is not complete."));

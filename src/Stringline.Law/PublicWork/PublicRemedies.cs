@@ -35,7 +35,7 @@ public static class PublicRemedies
         }
 
         var owners = OwnersNotice.Of(facts, calendar);
-        var timeToGive = TimeToGive(completion, owners, calendar, out var why);
+        var timeToGive = TimeToGive(facts, completion, owners, calendar, out var why);
         yield return LastDayToGive(facts, reach, notice, timeToGive, completion, why, calendar);
         yield return Amount(facts, demand);
         foreach (var finding in StopPaymentDays.ActionWindow(facts, timeToGive, completion.EndKnown, completion.EndFirm, StopPaymentDays.Public, calendar))
@@ -55,7 +55,7 @@ public static class PublicRemedies
     /// </summary>
     [Rule("Civ. Code § 9356(a)")]
     [Rule("Civ. Code § 9356(b)", Sure = Sure.FromMemory)]
-    private static List<Reading> TimeToGive(CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar, out List<Reason> why)
+    private static List<Reading> TimeToGive(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar, out List<Reason> why)
     {
         why = [];
         var readings = new List<Reading>();
@@ -68,20 +68,29 @@ public static class PublicRemedies
                 readings.Add(Deadline.Own(reading.Name + ", at the latest", Period.LastDay(reading.On.Latest, DaysFromCompletion), calendar));
         }
 
+        var fromRecording = new List<Reading>();
+        var shortest = LocalDate.MaxIsoValue;
         foreach (var notice in owners)
         {
-            var last = Period.LastDay(notice.Recorded.Earliest, DaysFromRecording);
+            var last = notice.Recorded.Plus(DaysFromRecording);
             why.Add(Reason.Of("Civ. Code § 9356(a)", $"A {notice.Words} was recorded {notice.Recorded}: 30 days after it, {last}.", [notice.Entry]));
-            var effective = completion.Open.Count > 0 && completion.Open.All(r =>
-                notice.Entry.Notice == OwnerNotice.Cessation || (r.On.IsExact && notice.IsEffectiveIfCompletedOn(r.On.Earliest, notice.Recorded.Earliest)));
-            // Where the recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
-            if (effective)
-                readings.RemoveAll(r => r.Day > last);
-            readings.Add(Deadline.Own($"30 days after the {notice.Words} of {LawText.IsoDay(notice.Recorded.Earliest)}", last, calendar));
+            if (SurelyCounts(facts, notice, completion))
+                shortest = LocalDate.Min(shortest, last.Latest);
+            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+                fromRecording.Add(Deadline.Own($"30 days after the {notice.Words} of {LawText.IsoDay(recorded)}", Period.LastDay(recorded, DaysFromRecording), calendar));
         }
 
-        return Deadline.Sorted(readings);
+        // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
+        return Deadline.Sorted([.. readings.Where(r => r.Day <= shortest), .. fromRecording]);
     }
+
+    private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.Entry.Notice switch
+    {
+        OwnerNotice.Cessation => completion.Open.Count > 0 && notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
+        OwnerNotice.Completion => completion.Open.Count > 0 && completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
+            DaysToTry.Ends(notice.Recorded).All(recorded => notice.IsEffectiveIfCompletedOn(completed, recorded)))),
+        _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
+    };
 
     [Rule("Civ. Code § 9356(a)")]
     private static Finding LastDayToGive(

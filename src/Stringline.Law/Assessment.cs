@@ -100,10 +100,11 @@ public sealed record Assessment
             findings.Add(watch);
         findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
-        findings.AddRange(Credit.Findings(facts, claim, completion, calendar));
+        List<Finding> credit = [.. Credit.Findings(facts, claim, completion, calendar)];
+        findings.AddRange(credit);
         findings.AddRange(AfterFiling.Findings(facts, calendar));
         findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
-        findings.AddRange(Release.Findings(facts, claim, action, amount, calendar));
+        findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
         findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));

@@ -86,21 +86,29 @@ public static class Credit
             why.Add(reason);
             foreach (var reading in completion.Open)
             {
-                var wall = Period.AddYears(reading.On.Earliest, 1);
-                readings.Add(wall < end ? Deadline.Own($"one year after {reading.Name}", wall, calendar) : Deadline.Own(name, end, calendar));
+                foreach (var completed in DaysToTry.Ends(reading.On))
+                {
+                    var wall = Period.AddYears(completed, 1);
+                    var of = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+                    readings.Add(wall < end ? Deadline.Own($"one year after {of}", wall, calendar) : Deadline.Own(name, end, calendar));
+                }
             }
 
-            if (completion.Open.Count == 0)
+            // Where every completion may fail the year may not have begun, and the end of the credit alone ends the time.
+            if (!completion.EndFirm)
                 readings.Add(Deadline.Own(name, end, calendar));
         }
 
         foreach (var reading in completion.Open)
-            why.Add(Reason.Of(Section, $"Never later than one year after completion of the work; on the reading «{reading.Name}» {Period.AddYears(reading.On.Earliest, 1)}.", reading.Why));
+            why.Add(Reason.Of(Section, $"Never later than one year after completion of the work; on the reading «{reading.Name}» {new Days(Period.AddYears(reading.On.Earliest, 1), Period.AddYears(reading.On.Latest, 1))}.", reading.Why));
         if (completion.Open.Count == 0)
             why.Add(Reason.NotApplied(Section, $"The one year does not run: the work is not complete on any reading."));
         Days? filed = null;
         foreach (var action in facts.All<ActionFiled>())
         {
+            // One brought before the claim was recorded does not enforce it.
+            if (Days.Of(action.On)?.Latest < recorded.Earliest)
+                continue;
             filed ??= Days.Of(action.On);
             why.Add(Reason.Of(Section, $"Action filed {Days.Of(action.On)}.", [action]));
         }

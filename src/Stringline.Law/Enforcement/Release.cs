@@ -13,7 +13,12 @@ public static class Release
     public const int DemandDays = 10;
 
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c> and <c>release.when-paid</c>, where they apply.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Finding enforcement, Waterfall demand, OpenDays calendar)
+    /// <param name="facts">The facts.</param>
+    /// <param name="counts">The recorded claim that counts.</param>
+    /// <param name="timeToSue">The time to sue: <c>credit.enforcement-last-day</c> where credit is recorded, else <c>enforcement.last-day</c>.</param>
+    /// <param name="demand">The demand.</param>
+    /// <param name="calendar">The calendar.</param>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Finding timeToSue, Waterfall demand, OpenDays calendar)
     {
         if (counts is not { } claim || RecordedClaim.IsReleased(facts, counts) == Verdict.Yes)
             yield break;
@@ -26,7 +31,7 @@ public static class Release
             }
         }
 
-        if (enforcement.Standing is Standing.Lost or Standing.InDoubt or Standing.Open && enforcement.Band is { } band)
+        if (timeToSue.Standing is Standing.Lost or Standing.InDoubt or Standing.Open && timeToSue.Band is { } band)
             yield return Petition(facts, band.Earliest.Day);
         if (demand.Demand == 0)
             yield return WhenPaid(claim);

@@ -16,8 +16,8 @@ public static class PrivateStopPayment
     /// <summary>All findings of the remedy.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Waterfall demand, OpenDays calendar)
     {
-        var toOwner = ToOwner(facts, reach, notice);
-        var toLender = ToLender(facts, notice);
+        var toOwner = ToOwner(facts, reach, notice, lastDay);
+        var toLender = ToLender(facts, notice, lastDay);
         yield return LastDayToGive(facts, toOwner, toLender, lastDay, calendar);
         yield return toOwner;
         if (toLender is not null)
@@ -54,7 +54,7 @@ public static class PrivateStopPayment
     [Rule("Civ. Code § 8520(a)")]
     [Rule("Civ. Code § 8522")]
     [Rule("Civ. Code § 8508(a)")]
-    private static Finding ToOwner(FactsAsOf facts, Reach reach, Finding notice)
+    private static Finding ToOwner(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
         {
@@ -69,11 +69,11 @@ public static class PrivateStopPayment
         if (facts.Job.Work.PaymentBond is { Recorded: not null })
             why.Add(Reason.Of("Civ. Code § 8522(b)", $"A payment bond is recorded: the owner may decline to withhold, and then says so within 30 days and sends the bond."));
         why.Add(Reason.Of("Civ. Code § 8520(b)", $"If the owner demands a stop payment notice, give it at once: who does not loses the lien. The Code sets no number of days."));
+        var timely = Timely(facts, PartyCapacity.Owner, lastDay);
         var standing = reach.Kind switch
         {
-            ReachKind.NotGiven => notice.Standing,
-            ReachKind.Late => notice.Standing,
-            ReachKind.NoneDue or ReachKind.Whole => Given(facts, PartyCapacity.Owner) ? Standing.Kept : Standing.Open,
+            ReachKind.NotGiven or ReachKind.Late => timely is Standing.Lost ? timely : notice.Standing,
+            ReachKind.NoneDue or ReachKind.Whole => timely,
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
         if (reach.Kind == ReachKind.NotGiven)
@@ -86,7 +86,7 @@ public static class PrivateStopPayment
     [Rule("Civ. Code § 8532")]
     [Rule("Civ. Code § 8536")]
     [Rule("Civ. Code § 8508(a)")]
-    private static Finding? ToLender(FactsAsOf facts, Finding notice)
+    private static Finding? ToLender(FactsAsOf facts, Finding notice, LastDay lastDay)
     {
         var lenders = facts.Job.In(PartyCapacity.ConstructionLender).ToList();
         if (lenders.Count == 0)
@@ -103,7 +103,7 @@ public static class PrivateStopPayment
         Standing standing;
         if (unnoticed.Count == 0)
         {
-            standing = Given(facts, PartyCapacity.ConstructionLender) ? Standing.Kept : Standing.Open;
+            standing = Timely(facts, PartyCapacity.ConstructionLender, lastDay);
         }
         else
         {
@@ -121,8 +121,25 @@ public static class PrivateStopPayment
     private static bool Reaches(FactsAsOf facts, NoticeGiven notice, PartyCapacity capacity) =>
         notice.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity);
 
-    private static bool Given(FactsAsOf facts, PartyCapacity capacity) =>
-        facts.All<StopPaymentGiven>().Any(g => g.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity));
+    /// <summary>Whether it was given to that holder in time, or still can be.</summary>
+    private static Standing Timely(FactsAsOf facts, PartyCapacity capacity, LastDay lastDay)
+    {
+        Days? given = null;
+        var onAnUnknownDay = false;
+        foreach (var paper in facts.All<StopPaymentGiven>())
+        {
+            if (!paper.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity))
+                continue;
+            given ??= Days.Of(paper.On);
+            onAnUnknownDay |= paper.On is DayFact.Unknown;
+        }
+
+        if (given is null && onAnUnknownDay)
+            return Standing.InDoubt;
+        return lastDay.Readings.Count == 0
+            ? given is null ? Standing.Open : Standing.Kept
+            : Deadline.StandingOf(facts.AsOf, lastDay.Readings, given, lastDay.EndFirm);
+    }
 
     private static Finding To(string whom, string title, Standing standing, params Reason[] why) => new()
     {

@@ -48,7 +48,7 @@ public static class StopPaymentDays
         if (given is { } on && notice is not null)
             yield return FirstDayToSue(facts, notice, on, sections);
         if (timeToGive.Count > 0)
-            yield return LastDayToSue(facts, timeToGive, endKnown, endFirm, sections, calendar, given is not null);
+            yield return LastDayToSue(facts, timeToGive, endKnown, endFirm, sections, calendar, given);
         if (given is null)
             yield break;
         foreach (var action in facts.All<ActionFiled>())
@@ -98,26 +98,53 @@ public static class StopPaymentDays
     }
 
     private static Finding LastDayToSue(
-        FactsAsOf facts, IReadOnlyList<Reading> timeToGive, bool endKnown, bool endFirm, Sections sections, OpenDays calendar, bool given)
+        FactsAsOf facts, IReadOnlyList<Reading> timeToGive, bool endKnown, bool endFirm, Sections sections, OpenDays calendar, Days? given)
     {
         var readings = new List<Reading>(timeToGive.Count);
         foreach (var reading in timeToGive)
             readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
         Days? filed = null;
+        var early = false;
         foreach (var action in facts.All<ActionFiled>())
-            filed ??= Days.Of(action.On);
-        var standing = !given ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm);
+        {
+            if (given is not { } on || Days.Of(action.On) is not { } brought)
+                continue;
+            var counts = IsOnTheNotice(on, brought);
+            early |= counts == Verdict.Open;
+            if (counts == Verdict.Yes)
+                filed ??= brought;
+        }
+
+        var standing = given is null ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm);
+        if (early && standing is Standing.Open or Standing.Lost)
+            standing = Standing.InDoubt;
         return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
-            () => WhyLastDayToSue(facts, timeToGive, sections), endKnown);
+            () => WhyLastDayToSue(facts, timeToGive, sections, given), endKnown);
     }
 
-    private static List<Reason> WhyLastDayToSue(FactsAsOf facts, IReadOnlyList<Reading> timeToGive, Sections sections)
+    // One filed before the notice is none on it; one filed inside the ten days may be thrown out as brought too early.
+    private static Verdict IsOnTheNotice(Days given, Days brought) =>
+        brought.Latest < given.Earliest ? Verdict.No
+        : brought.Earliest < given.Latest.PlusDays(DaysBeforeAction + 1) ? Verdict.Open
+        : Verdict.Yes;
+
+    private static List<Reason> WhyLastDayToSue(FactsAsOf facts, IReadOnlyList<Reading> timeToGive, Sections sections, Days? given)
     {
         var why = new List<Reason>();
         foreach (var reading in timeToGive)
             why.Add(Reason.Of(sections.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within 90 days after that end, not after the giving, and the end is not rolled: {Period.LastDay(reading.Day, DaysToSue)}."));
         foreach (var action in facts.All<ActionFiled>())
-            why.Add(Reason.Of(sections.Last, $"Action filed {Days.Of(action.On)}; it counts here if it is on the stop payment notice too.", [action]));
+        {
+            if (given is not { } on || Days.Of(action.On) is not { } brought)
+                continue;
+            why.Add(IsOnTheNotice(on, brought) switch
+            {
+                Verdict.No => Reason.NotApplied(sections.First, $"The action filed {brought} was filed before the notice was given; it is none on the notice.", action),
+                Verdict.Open => Reason.Of(sections.First, $"Action filed {brought}, when ten days from giving the notice had not surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]),
+                _ => Reason.Of(sections.Last, $"Action filed {brought}; it counts here if it is on the stop payment notice too.", [action]),
+            });
+        }
+
         return why;
     }
 }

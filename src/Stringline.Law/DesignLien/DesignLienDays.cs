@@ -54,6 +54,8 @@ public static class DesignLienDays
             if (Days.Of(knew.On) is not { } on)
                 continue;
             List<Reading> readings = [Deadline.Own("90 days after knowing that work will not commence", Period.LastDay(on.Earliest, Ninety), calendar)];
+            if (!on.IsExact)
+                readings.Add(Deadline.Own("90 days after knowing it, at the latest", Period.LastDay(on.Latest, Ninety), calendar));
             Days? recorded = null;
             foreach (var claim in facts.All<ClaimRecorded>())
                 recorded ??= Days.Of(claim.On);

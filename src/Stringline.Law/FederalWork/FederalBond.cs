@@ -30,7 +30,7 @@ public static class FederalBond
             Band = Deadline.Band(from),
             Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within 90 days after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
-        List<Reading> until = [Deadline.Own("one year after last furnishing", Period.AddYears(last.Earliest, 1), calendar)];
+        var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
         Days? filed = null;
         foreach (var action in facts.All<ActionFiled>())
             filed ??= Days.Of(action.On);
@@ -38,6 +38,10 @@ public static class FederalBond
             Deadline.StandingOf(facts.AsOf, until, filed), until, calendar,
             [Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (text from memory).", [facts.Furnished[^1]])]);
     }
+
+    private static List<Reading> Readings(Days last, string name, Func<LocalDate, LocalDate> count, OpenDays calendar) => last.IsExact
+        ? [Deadline.Own(name, count(last.Earliest), calendar)]
+        : [Deadline.Own($"{name} on its earliest day", count(last.Earliest), calendar), Deadline.Own($"{name} on its latest day", count(last.Latest), calendar)];
 
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
     [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21", Sure = Sure.FromMemory)]
@@ -50,7 +54,7 @@ public static class FederalBond
                 [Reason.Of("40 U.S.C. § 3133(b)(2)", $"The claimant has a contract with the prime contractor, so no notice to it is needed.")]);
         }
 
-        List<Reading> readings = [Deadline.Own("90 days after last furnishing", Period.LastDay(last.Earliest, NoticeDays), calendar)];
+        var readings = Readings(last, "90 days after last furnishing", day => Period.LastDay(day, NoticeDays), calendar);
         var why = new List<Reason>
         {
             Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within 90 days after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),

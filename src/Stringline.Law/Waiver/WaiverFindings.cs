@@ -72,7 +72,7 @@ public static class WaiverFindings
         if (IsFinal(waiver) && RetentionBeyondExceptions(facts, waiver) is var swallowed and > 0)
             yield return Reason.Of(section, $"Alarm: a final form keeps no retention; {swallowed} of retention is not among its exceptions and goes with it.", [waiver]);
         if (UnlistedChange(facts, waiver) is { } change)
-            yield return Reason.Of(section, $"Alarm: a written change order signed before it ({change.Amount}) is released unless it is listed as an exception.", [waiver, change]);
+            yield return Reason.Of(section, $"Alarm: a written change order that may have been signed before it ({change.Amount}) is released unless it is listed as an exception.", [waiver, change]);
     }
 
     [Rule("Civ. Code § 8134")]
@@ -91,7 +91,8 @@ public static class WaiverFindings
             return null;
         foreach (var change in facts.All<Change>())
         {
-            if (change.Agreed && change.Amount > 0 && change.On.Earliest is { } on && waiver.On.Latest is { } signed && on < signed)
+            // Of two papers of one day either may have been first, and of a day that is not known too.
+            if (change.Agreed && change.Amount > 0 && !(change.On.Earliest > waiver.On.Latest))
                 return change;
         }
 

@@ -139,6 +139,7 @@ public static class MoneyDue
         };
     }
 
-    private static decimal PaidAfter(FactsAsOf facts, LocalDate day) =>
+    /// <summary>What the file shows as paid on a day and after it, dollars and cents.</summary>
+    internal static decimal PaidAfter(FactsAsOf facts, LocalDate day) =>
         Total.Of(facts.All<Paid>().Where(p => p.On.Earliest >= day), p => p.Amount);
 }

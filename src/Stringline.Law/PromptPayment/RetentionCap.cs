@@ -23,9 +23,9 @@ public static class RetentionCap
         if (facts.Job.Contract.On is not { } made)
             return Answer(Standing.InDoubt, null, [Reason.Of("Civ. Code § 8811", $"The cap depends on the day of the contract, which the file does not give.", [.. held])], "On which day was the contract made? Add contract.on.");
         if (made < From)
-            return Answer(Standing.Done, null, [Reason.NotApplied("Civ. Code § 8811", $"The contract was made on {made}, before {From}: no cap.", [.. held])]);
+            return Answer(Standing.Done, null, [Reason.Of("Civ. Code § 8811", $"The cap is on contracts made on or after {From}; this one was made on {made}: no cap.", [.. held])]);
         if (facts.Job.Work.LowRiseResidential == true)
-            return Answer(Standing.Done, null, [Reason.NotApplied("Civ. Code § 8811(b)(3)", $"A residential project that is not mixed-use and not over four stories has no cap.", [.. held])]);
+            return Answer(Standing.Done, null, [Reason.Of("Civ. Code § 8811(b)(3)", $"A residential project that is not mixed-use and not over four stories has no cap.", [.. held])]);
         var retained = Total.Of(held, r => r.Amount);
         var question = facts.Job.Work.LowRiseResidential is null && facts.Job.Work.Use is WorkUse.Residential or WorkUse.OwnerOccupiedOneToFour
             ? "Is the project residential, not mixed-use and not over four stories? Then there is no cap (add work.lowRiseResidential)."

@@ -35,17 +35,19 @@ public static class StopWork
             return null;
         foreach (var demanded in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(demanded.On) is not { } on)
+            // One that was paid since leaves nothing to stop work for.
+            if (Days.Of(demanded.On) is not { } on || MoneyDue.PaidAfter(facts, on.Earliest) >= demanded.Amount)
                 continue;
             var due = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, MoneyDue.OwnerProgressDays));
             var first = Period.FirstDayAfter(due, UnpaidDays);
             List<Reading> readings = [new Reading("unpaid for 35 days after the due day", first)];
             var written = facts.Job.Contract.Written;
+            var disputes = facts.All<Disputed>();
             return new Finding
             {
                 Id = "stop-work.notice-first-day",
                 Title = "Notice to stop work: first day",
-                Standing = written == false ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : written is null ? Standing.InDoubt : Standing.Open,
+                Standing = written == false ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : written is null || disputes.Count > 0 ? Standing.InDoubt : Standing.Open,
                 Readings = readings,
                 Band = Deadline.Band(readings),
                 Why =
@@ -54,7 +56,11 @@ public static class StopWork
                     Reason.Of("Civ. Code § 8834", $"At least 5 days before, post notice of intent at the site and its main office, by {Period.LookBack(first, PostingDays)} for a notice on that day, with a copy to each direct subcontractor; work may stop on the eleventh day after the notice."),
                     .. written == false ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
                 ],
-                Questions = written is null ? [new Question("Is the direct contract in writing? Only then may work be stopped this way (add contract.written).")] : [],
+                Questions =
+                [
+                    .. written is null ? (Question[])[new Question("Is the direct contract in writing? Only then may work be stopped this way (add contract.written).")] : [],
+                    .. disputes.Count > 0 ? (Question[])[new Question("Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
+                ],
             };
         }
 
@@ -76,7 +82,7 @@ public static class StopWork
                 Id = "dispute-claim.owners-statement",
                 Title = "Claim under the 2026 procedure",
                 Standing = Standing.Lost,
-                Why = [Reason.NotApplied("Civ. Code § 8850", $"The contract was made on {made}; the procedure governs contracts made from 2026-01-01 until 2030-01-01.", claim)],
+                Why = [Reason.Of("Civ. Code § 8850", $"The contract was made on {made}; the procedure governs contracts made from 2026-01-01 until 2030-01-01.", [claim])],
             };
         }
 
@@ -89,7 +95,7 @@ public static class StopWork
         {
             Id = "dispute-claim.owners-statement",
             Title = "Claim under the 2026 procedure: owner's statement",
-            Standing = facts.Job.Work.LowRiseResidential == true ? Standing.Lost : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            Standing = facts.Job.Work.LowRiseResidential == true ? Standing.Lost : facts.Job.Contract.On is null ? Standing.InDoubt : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
             Readings = readings,
             Band = Deadline.Band(readings),
             Why =
@@ -97,7 +103,11 @@ public static class StopWork
                 Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within 30 days of receipt on {day}, what is disputed and what is not, and pays the undisputed part within 60 days after; silence denies the whole (Civ. Code § 8850(g)).", [claim]),
                 Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
             ],
-            Questions = facts.Job.Work.LowRiseResidential is null ? [new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply (add work.lowRiseResidential).")] : [],
+            Questions =
+            [
+                .. facts.Job.Contract.On is null ? (Question[])[new Question("On which day was the contract made? The procedure governs contracts from 2026-01-01 until 2030-01-01 (add contract.on).")] : [],
+                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply (add work.lowRiseResidential).")] : [],
+            ],
         };
     }
 }

@@ -64,10 +64,20 @@ public static class PropertyBound
     [Rule("Civ. Code § 8444")]
     private static Standing Nonresponsibility(FactsAsOf facts, OpenDays calendar, List<Reason> why, List<Question> questions)
     {
-        var notices = facts.All<NonresponsibilityRecorded>();
-        if (notices.Count == 0)
-            return Standing.Open;
-        var notice = notices[0];
+        // Of several the one that does most for the landlord counts.
+        var best = Standing.Open;
+        foreach (var notice in facts.All<NonresponsibilityRecorded>())
+        {
+            var does = WhatItDoes(notice, calendar, why, questions);
+            if (does == Standing.Narrowed || best == Standing.Open)
+                best = does;
+        }
+
+        return best;
+    }
+
+    private static Standing WhatItDoes(NonresponsibilityRecorded notice, OpenDays calendar, List<Reason> why, List<Question> questions)
+    {
         if (Days.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
         {
             why.Add(Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within 10 days of knowledge is open.", [notice]));

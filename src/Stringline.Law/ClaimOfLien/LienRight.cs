@@ -55,9 +55,14 @@ public static class LienRight
         List<Question> questions = [];
         if (standing != Standing.Done && facts.All<ReleaseRecorded>() is { Count: > 0 } releases)
         {
-            standing = Worse(standing, Standing.InDoubt, isEnforcement: false);
+            // Known to give up the claim alone, it leaves the right as it is.
+            if (releases.Any(r => r.Satisfied is null))
+            {
+                standing = Worse(standing, Standing.InDoubt, isEnforcement: false);
+                questions.Add(new Question("Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
+            }
+
             why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
-            questions.Add(new Question("Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
         }
 
         return new Finding

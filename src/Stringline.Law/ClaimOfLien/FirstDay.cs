@@ -53,8 +53,14 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     // The last work that was not begun after completion; what runs past completion is cut to it.
     private static Days UpTo(Completion.CompletionReading? complete, FactsAsOf facts, Days last)
     {
-        if (complete is not { On.Latest: var completed })
+        if (complete is not { On: var doubt })
             return last;
+        var (early, late) = (UpTo(doubt.Earliest, facts, last), UpTo(doubt.Latest, facts, last));
+        return new Days(LocalDate.Min(early.Earliest, late.Earliest), LocalDate.Max(early.Latest, late.Latest));
+    }
+
+    private static Days UpTo(LocalDate completed, FactsAsOf facts, Days last)
+    {
         Days? before = null;
         foreach (var furnished in facts.Furnished)
         {

@@ -21,10 +21,9 @@ public static class IndexWatch
         if (!facts.HasFurnished || claim.Standing is Standing.Kept or Standing.Done or Standing.Lost)
             return null;
         var window = LastDay.DaysAfterNotice(facts.Job.Claimant);
-        var interval = window - CalendarDays(OpenDaysToRecord + settings.ReserveDays) - CalendarDays(settings.IndexLagDays);
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion leaves {window} days from its recording. Less the index's lag of {settings.IndexLagDays} open days (common practice, no source) and {OpenDaysToRecord + settings.ReserveDays} open days to record, searches may lie {interval} days apart."),
+            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion leaves {window} days from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
         };
         if (settings.MailBacklogDays >= window)
             why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
@@ -38,7 +37,7 @@ public static class IndexWatch
             }
         }
 
-        var next = last is { } searched ? calendar.LastOpenDayOnOrBefore(searched.PlusDays(interval)) : FirstOpenDayFrom(facts.AsOf, calendar);
+        var next = last is { } searched ? AfterSearch(searched, window, settings, calendar, why) : FirstOpenDayFrom(facts.AsOf, calendar);
         if (last is null)
             why.Add(Reason.Of("", $"The file shows no search yet: search at once."));
         var readings = new List<Reading> { new(last is null ? "no search yet" : "after the last search", next) };
@@ -55,8 +54,18 @@ public static class IndexWatch
         };
     }
 
-    // Open days as calendar days at most: every weekend they can touch and one holiday.
-    private static int CalendarDays(int openDays) => openDays + (2 * ((openDays + 4) / 5)) + 1;
+    // Against the calendar itself: the earliest notice that the last search could not show yet must still be answered in time.
+    private static LocalDate AfterSearch(LocalDate searched, int window, PlanSettings settings, OpenDays calendar, List<Reason> why)
+    {
+        var unseen = settings.IndexLagDays == 0 ? searched : BackPlan.OpenDaysBefore(searched, settings.IndexLagDays - 1, calendar);
+        var actBy = calendar.LastOpenDayOnOrBefore(Period.LastDay(unseen, window));
+        var next = BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + OpenDaysToRecord - 1, calendar);
+        why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have to be answered by {actBy}, so the next search is due by {next}."));
+        if (next > searched)
+            return next;
+        why.Add(Reason.Of("", $"With these settings no search comes soon enough: search every open day."));
+        return FirstOpenDayFrom(searched.PlusDays(1), calendar);
+    }
 
     private static LocalDate FirstOpenDayFrom(LocalDate day, OpenDays calendar)
     {

@@ -12,10 +12,7 @@ public sealed class AssessmentProperties
 
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
-    private static Gen<JobFile> AnyWork(LienJobGen draw) => Gen.Select(draw.Private, Gen.Frequency((8, Gen.Const(WorkKind.Private)), (1, Gen.Const(WorkKind.Public)), (1, Gen.Const(WorkKind.Federal))),
-        (job, kind) => job with { Work = job.Work with { Kind = kind } });
-
-    private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Select(AnyWork(Draw), Draw.AsOf);
+    private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Select(Draw.AnyWork, Draw.AsOf);
 
     private static readonly Gen<(JobFile Job, LocalDate AsOf)> AskedPrivate = Gen.Select(Draw.Private, Draw.AsOf);
 
@@ -25,26 +22,12 @@ public sealed class AssessmentProperties
 
     private static string Print((JobFile Job, LocalDate AsOf) asked) => $"{asked.AsOf}: {asked.Job.Work.Kind} {asked.Job.Print()}";
 
-    /// <summary>All that an answer says, without its reasons, which name entries by their place.</summary>
-    private static string[] Said(Assessment assessment, bool assumptions = true) =>
-    [
-        .. assessment.Findings.Where(f => assumptions || f.Id != "assumptions").SelectMany(f => (string[])
-        [
-            $"{f.Id}: {f.Standing}, act by {f.ActBy}, amount {f.Amount}, end {f.Band?.Latest?.Day}",
-            .. f.Readings.Select(r => $"  {r}"),
-            .. f.Questions.Select(q => $"  {q}"),
-        ]),
-        .. assessment.Amount.Lines(),
-        $"demand {assessment.Amount.Demand}, left out {assessment.Amount.LeftOut}, in doubt {assessment.Amount.InDoubt}",
-        .. assessment.ClaimObstacles.Select(o => $"obstacle {o.Section}"),
-    ];
-
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public void The_order_of_the_entries_carries_no_meaning(bool crowded) =>
-        Gen.Select(AnyWork(crowded ? LienJobGen.Crowded : Draw), Draw.AsOf).SelectMany(asked => Gen.Shuffle(asked.Item1.Entries.ToArray()), (asked, order) => (asked: (Job: asked.Item1, AsOf: asked.Item2), order)).Sample(
-            t => Assert.Equal(Said(Of(t.asked.Job, t.asked.AsOf)), Said(Of(t.asked.Job.Reordered(t.order), t.asked.AsOf))),
+        Gen.Select((crowded ? LienJobGen.Crowded : Draw).Journal, Draw.AsOf).SelectMany(asked => Gen.Shuffle(asked.Item1.Entries.ToArray()), (asked, order) => (asked: (Job: asked.Item1, AsOf: asked.Item2), order)).Sample(
+            t => Assert.Equal(Of(t.asked.Job, t.asked.AsOf).Said(reasons: true), Of(t.asked.Job.Reordered(t.order), t.asked.AsOf).Said(reasons: true)),
             print: t => $"{Print(t.asked)}{Environment.NewLine}as {t.asked.Job.Reordered(t.order).Print()}", iter: Times);
 
     [Fact]
@@ -53,7 +36,7 @@ public sealed class AssessmentProperties
             asked =>
             {
                 var known = asked.Job.Reordered(asked.Job.Entries.Where(e => !(e.On.Earliest > asked.AsOf)));
-                Assert.Equal(Said(Of(known, asked.AsOf), assumptions: false), Said(Of(asked.Job, asked.AsOf), assumptions: false));
+                Assert.Equal(Of(known, asked.AsOf).Said(assumptions: false), Of(asked.Job, asked.AsOf).Said(assumptions: false));
             },
             print: Print, iter: Times);
 

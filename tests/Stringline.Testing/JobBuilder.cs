@@ -55,9 +55,9 @@ public sealed class JobBuilder
 
     public JobBuilder Price(decimal price) => Contract(c => c with { Price = price });
 
-    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed = false)
+    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed = false, string? address = "3 Quay St, Davis, CA 95616")
     {
-        parties.Add(new Party { Id = id, Capacity = capacity, Reputed = reputed, Name = name, Address = "3 Quay St, Davis, CA 95616" });
+        parties.Add(new Party { Id = id, Capacity = capacity, Reputed = reputed, Name = name, Address = address });
         return this;
     }
 
@@ -100,8 +100,8 @@ public sealed class JobBuilder
     public JobBuilder LaborCeased(string on, string? until = null) =>
         Add(i => new LaborCeased { Index = i, On = When(on), Until = until is null ? null : Day(until) });
 
-    public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null) =>
-        Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states) });
+    public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null, string? contractOf = null) =>
+        Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states), ContractOf = contractOf });
 
     public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null) =>
         Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed) });
@@ -120,6 +120,56 @@ public sealed class JobBuilder
         Add(i => new CreditRecorded { Index = i, On = When(on), Until = Day(until) });
 
     public JobBuilder ReleaseRecorded(string on, bool? satisfied = null) => Add(i => new ReleaseRecorded { Index = i, On = When(on), Satisfied = satisfied });
+
+    public JobBuilder ReleaseDemanded(string on) => Add(i => new ReleaseDemanded { Index = i, On = When(on) });
+
+    public JobBuilder ReleaseBond(string on, decimal? amount = null) => Add(i => new ReleaseBondRecorded { Index = i, On = When(on), Amount = amount });
+
+    public JobBuilder LisPendens(string on) => Add(i => new LisPendensRecorded { Index = i, On = When(on) });
+
+    public JobBuilder StopPaymentGiven(string on, decimal? amount = null, bool bonded = false, params string[] to) =>
+        Add(i => new StopPaymentGiven { Index = i, On = When(on), Amount = amount, Bonded = bonded, To = to.Length == 0 ? ["owner"] : to });
+
+    public JobBuilder BondNoticeGiven(string on) => Add(i => new BondNoticeGiven { Index = i, On = When(on), To = ["surety", "direct"] });
+
+    public JobBuilder IndexSearched(string on) => Add(i => new IndexSearched { Index = i, On = When(on) });
+
+    public JobBuilder PaymentDemanded(string on, decimal amount) => Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount });
+
+    public JobBuilder HirerPaid(string on, decimal amount, PaymentOf of = PaymentOf.Progress) =>
+        Add(i => new HirerPaid { Index = i, On = When(on), Amount = amount, Of = of });
+
+    public JobBuilder Disputed(string on, decimal amount) => Add(i => new Disputed { Index = i, On = When(on), Amount = amount });
+
+    public JobBuilder LowerTier(string on, decimal amount) => Add(i => new LowerTierClaim { Index = i, On = When(on), Amount = amount });
+
+    public JobBuilder Nonresponsibility(string recorded, string? posted, string? knew, bool? leaseRequiresWork = false) =>
+        Add(i => new NonresponsibilityRecorded { Index = i, On = When(recorded), Posted = posted is null ? null : Day(posted), Knew = knew is null ? null : Day(knew), LeaseRequiresWork = leaseRequiresWork });
+
+    public JobBuilder DisputeClaim(string sent, string? received = null, decimal? amount = null) =>
+        Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = amount });
+
+    public JobBuilder WillNotCommence(string on) => Add(i => new WorkWillNotCommence { Index = i, On = When(on) });
+
+    /// <summary>Takes back the entry of that id.</summary>
+    public JobBuilder Withdrawn(string on, string id) => Add(i => new Withdrawn { Index = i, On = When(on), Supersedes = id });
+
+    /// <summary>Changes the entry added last, such as its id, what it supersedes, or when it was learned.</summary>
+    public JobBuilder Which(Func<Entry, Entry> change)
+    {
+        entries[^1] = change(entries[^1]);
+        return this;
+    }
+
+    /// <summary>A construction lender, <c>bank</c>.</summary>
+    public JobBuilder Lender() => Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank");
+
+    /// <summary>A payment bond; recorded on that day, or not known to be.</summary>
+    public JobBuilder PaymentBond(string? recorded) => Work(w => w with { PaymentBond = new PaymentBond { Recorded = recorded is null ? null : Day(recorded) } });
+
+    /// <summary>A city's job: no owner but the public entity <c>city</c>; the claimant works for the subcontractor <c>sub</c>.</summary>
+    public JobBuilder PublicWork() => Work(w => w with { Kind = WorkKind.Public }).NoParty("owner")
+        .Party("city", PartyCapacity.PublicEntity, "City of Davis").Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Role(claimant.Role, "sub");
 
     /// <summary>A licence that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.</summary>
     public JobBuilder Licensed(params string[] spans) => Claimant(c => c with

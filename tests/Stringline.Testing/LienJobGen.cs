@@ -4,12 +4,14 @@ using Stringline.Law.Facts;
 namespace Stringline.Testing;
 
 /// <summary>
-/// Random job files of private work. Every file is one that could be entered; none is made to suit a rule.
+/// Random job files, mostly of private work. Every file is one that could be entered; none is made to suit a rule.
 /// </summary>
 public sealed class LienJobGen
 {
     /// <summary>First day of every window.</summary>
     public static readonly LocalDate Start = new(2026, 1, 5);
+
+    private static readonly Gen<bool?> MaybeKnown = Gen.OneOf((bool?[])[null, true, false]);
 
     private static readonly Gen<string?> Reference = Gen.OneOf((string?[])[null, null, "A", "B", "C"]);
 
@@ -56,7 +58,8 @@ public sealed class LienJobGen
         Waived = Gen.Select(
             Gen.Select(When, Gen.Enum<WaiverForm>(), Day, Gen.Bool),
             Gen.Select(Money, Gen.Bool, Day, Gen.Bool),
-            (a, b) => new Waived
+            Gen.OneOf((bool?[])[null, null, true, false]),
+            (a, b, inForm) => new Waived
             {
                 Index = 0,
                 On = a.Item1,
@@ -64,6 +67,7 @@ public sealed class LienJobGen
                 Through = a.Item4 ? a.Item3 : null,
                 Excepted = b.Item2 ? b.Item1 : null,
                 PaymentCleared = b.Item4 ? b.Item3 : null,
+                InStatutoryForm = inForm,
             });
         Contested = Gen.Select(When, Gen.Enum<CompletionTheory>(),
             (on, by) => new Completed { Index = 0, On = on, By = by, Contested = true });
@@ -79,7 +83,7 @@ public sealed class LienJobGen
             (3, Make(Notice)),
             (2, Make(Gen.Select(When, Gen.Enum<CompletionTheory>(), Gen.Bool, (on, by, contested) => new Completed { Index = 0, On = on, By = by, Contested = contested }))),
             (2, Make(Gen.Select(When, Gen.Int[1, 80], Gen.Bool, (on, more, resumed) => new LaborCeased { Index = 0, On = on, Until = resumed && on.Latest is { } last ? last.PlusDays(more) : null }))),
-            (2, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, (on, notice, states, says) => new OwnerRecorded { Index = 0, On = on, Notice = notice, States = says ? states : null }))),
+            (2, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, Gen.OneOf((string?[])[null, null, null, "direct", "second"]), (on, notice, states, says, contract) => new OwnerRecorded { Index = 0, On = on, Notice = notice, States = says ? states : null, ContractOf = contract }))),
             (1, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, (on, notice, mailed, known) => new OwnerToldUs { Index = 0, On = on, Notice = notice, Mailed = known ? mailed : null }))),
             (1, Make(Waived)),
             (1, Make(Gen.Select(When, Money, (on, amount) => new Retained { Index = 0, On = on, Amount = amount }))),
@@ -92,7 +96,7 @@ public sealed class LienJobGen
                 Make(Gen.Select(When, Money, Gen.Bool, Recipients, (on, amount, bonded, to) => new StopPaymentGiven { Index = 0, On = on, Amount = amount, Bonded = bonded, To = to })),
                 Make(Gen.Select(When, Recipients, (on, to) => new BondNoticeGiven { Index = 0, On = on, To = to })),
                 Make(When.Select(on => new LisPendensRecorded { Index = 0, On = on })),
-                Make(Gen.Select(When, Gen.OneOf((bool?[])[null, true, false]), (on, satisfied) => new ReleaseRecorded { Index = 0, On = on, Satisfied = satisfied })),
+                Make(Gen.Select(When, MaybeKnown, (on, satisfied) => new ReleaseRecorded { Index = 0, On = on, Satisfied = satisfied })),
                 Make(Gen.Select(When, Money, (on, amount) => new ReleaseBondRecorded { Index = 0, On = on, Amount = amount })),
                 Make(When.Select(on => new ReleaseDemanded { Index = 0, On = on })),
                 Make(When.Select(on => new IndexSearched { Index = 0, On = on })),
@@ -107,13 +111,20 @@ public sealed class LienJobGen
             (2, Gen.Const((License?)null)),
             (1, Gen.Const((License?)new License { Required = false })),
             (3, Gen.Select(Day, Gen.Int[0, 400], Gen.Bool, (from, length, open) => (License?)new License { Required = true, Active = [new LicenseSpan(from.PlusDays(-60), open ? null : from.PlusDays(length))] })));
+        var more = Gen.Select(
+            Gen.Select(MaybeKnown, MaybeKnown, MaybeKnown, MaybeKnown),
+            Gen.Frequency((2, Gen.Const((PaymentBond?)null)), (1, Gen.Const((PaymentBond?)new PaymentBond())), (2, Day.Select(day => (PaymentBond?)new PaymentBond { Recorded = day }))),
+            Gen.OneOf((LocalDate?[])[null, new LocalDate(2025, 12, 31), Start]));
         Private = Gen.Select(
             Gen.Select(Who, licence, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
             Gen.Select(Money, Gen.Bool, Money, Gen.Int[0, 3]),
+            more,
             Entry.Array[0, 14],
-            (who, price, entries) =>
+            (who, price, rest, entries) =>
             {
-                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor)
+                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor).Party("second", PartyCapacity.DirectContractor)
+                    .Work(w => w with { PaymentBond = rest.Item2, SeveralDirectContracts = rest.Item1.Item1, OrderedByTenant = rest.Item1.Item2, LowRiseResidential = rest.Item1.Item3 })
+                    .Contract(c => c with { On = rest.Item3, Written = rest.Item1.Item4 })
                     .Work(w => w with { Use = who.Item3, SubjectToAcceptanceBy = who.Item4 == 0 ? "City of Davis" : null, Commenced = who.Item4 == 1 ? Start : null })
                     .Contract(c => c with { Price = price.Item2 ? price.Item1 * 3 : null, ReasonableValue = price.Item4 == 0 ? price.Item3 * 2 : null });
                 if (who.Item5)
@@ -161,4 +172,28 @@ public sealed class LienJobGen
 
     /// <summary>A job file of private work.</summary>
     public Gen<JobFile> Private { get; }
+
+    /// <summary>A job file of any work: on public work the owner is the public entity.</summary>
+    public Gen<JobFile> AnyWork => Gen.Select(Private, Gen.Frequency((6, Gen.Const(WorkKind.Private)), (2, Gen.Const(WorkKind.Public)), (1, Gen.Const(WorkKind.Federal))), Of);
+
+    /// <summary>A job file of any work whose entries replace each other, are taken back, and are learned on days of their own.</summary>
+    public Gen<JobFile> Journal => Gen.Select(AnyWork, Gen.Select(Gen.Int[0, 9], Gen.Int[0, 13], Gen.Int[0, 9], Day).Array[14], When, (job, drawn, on) => job with
+    {
+        Entries =
+        [
+            .. job.Entries.Select((e, i) => e with
+            {
+                Id = $"e{i}",
+                Supersedes = drawn[i].Item1 < 2 && drawn[i].Item2 < i ? $"e{drawn[i].Item2}" : null,
+                Learned = drawn[i].Item3 < 3 ? drawn[i].Item4 : null,
+            }),
+            .. job.Entries.Count > 0 && drawn[0].Item1 < 3 ? (Entry[])[new Withdrawn { Index = job.Entries.Count, On = on, Supersedes = $"e{drawn[0].Item2}", Learned = drawn[0].Item3 < 3 ? drawn[0].Item4 : null }] : [],
+        ],
+    });
+
+    private static JobFile Of(JobFile job, WorkKind kind) => job with
+    {
+        Work = job.Work with { Kind = kind },
+        Parties = [.. job.Parties.Select(p => kind == WorkKind.Public && p.Capacity == PartyCapacity.Owner ? p with { Capacity = PartyCapacity.PublicEntity } : p)],
+    };
 }

@@ -107,4 +107,17 @@ public sealed class LienRightTests
         Assert.Equal(Standing.Open, Right(Supplier().ClaimRecorded("2026-05-10")).Standing);
         Assert.Equal(Standing.Kept, Right(Supplier().ClaimRecorded("2026-05-10").ActionFiled("2026-05-20")).Standing);
     }
+
+    // Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558.
+    [Theory]
+    [InlineData(false, Standing.Open, false)]
+    [InlineData(null, Standing.InDoubt, true)]
+    [InlineData(true, Standing.Done, false)]
+    [Proves("Civ. Code § 8490")]
+    public void After_a_release_the_right_stands_on_whether_the_release_says_that_the_debt_is_satisfied(bool? satisfied, Standing expected, bool asks)
+    {
+        var right = Right(Supplier().ClaimRecorded("2026-05-10").ReleaseRecorded("2026-05-18", satisfied).ClaimRecorded("2026-05-20"));
+        Assert.Equal(expected, right.Standing);
+        Assert.Equal(asks, right.Asks("satisfied"));
+    }
 }

@@ -1,0 +1,125 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.ClaimOfLien;
+
+/// <summary>What the lien reaches, and how much of it a contractor can enforce.</summary>
+public sealed class PropertyBoundTests
+{
+    private static Finding Property(Func<Work, Work> work, Action<JobBuilder>? more = null)
+    {
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Work(work);
+        more?.Invoke(job);
+        return job.On("2026-06-01").Get("lien-right.property");
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8440")]
+    public void It_reaches_the_work_and_the_land_under_it() => Assert.Contains("Civ. Code § 8440", Property(w => w).Sections);
+
+    [Theory]
+    [InlineData(true, "Civ. Code § 8442", false)]
+    [InlineData(false, null, false)]
+    [InlineData(null, "Civ. Code § 8442(a)", true)]
+    [Proves("Civ. Code § 8442")]
+    public void Whether_a_tenant_ordered_the_work_decides_whose_interest_is_bound(bool? tenant, string? section, bool asks)
+    {
+        var property = Property(w => w with { OrderedByTenant = tenant });
+        Assert.Equal(section is null ? [] : [section], property.Sections.Where(s => s.StartsWith("Civ. Code § 8442", StringComparison.Ordinal)));
+        Assert.Equal(asks, property.Asks("tenant"));
+    }
+
+    // Known Monday 2 March: the tenth day is Thursday 12 March. Known Thursday 5 March: Sunday 15 March, which rolls to Monday for the owner.
+    [Theory]
+    [InlineData("2026-03-12", "2026-03-12", "2026-03-02", false, Standing.Narrowed)]
+    [InlineData("2026-03-13", "2026-03-12", "2026-03-02", false, Standing.Open)]
+    [InlineData("2026-03-12", "2026-03-13", "2026-03-02", false, Standing.Open)]
+    [InlineData("2026-03-16", "2026-03-16", "2026-03-05", false, Standing.Narrowed)]
+    [InlineData("2026-03-17", "2026-03-16", "2026-03-05", false, Standing.Open)]
+    [InlineData("2026-03-12", null, "2026-03-02", false, Standing.InDoubt)]
+    [InlineData("2026-03-12", "2026-03-12", null, false, Standing.InDoubt)]
+    [InlineData("?", "2026-03-12", "2026-03-02", false, Standing.InDoubt)]
+    [InlineData("2026-03-12", "2026-03-12", "2026-03-02", true, Standing.InDoubt)] // Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314
+    [InlineData("2026-03-12", "2026-03-12", "2026-03-02", null, Standing.InDoubt)]
+    [Proves("Civ. Code § 8444")]
+    public void A_notice_of_nonresponsibility_frees_the_fee_only_if_both_posted_and_recorded_within_ten_days_of_knowledge(string recorded, string? posted, string? knew, bool? lease, Standing expected) =>
+        Assert.Equal(expected, Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility(recorded, posted, knew, lease)).Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8444")]
+    public void Of_several_notices_the_one_that_does_most_counts()
+    {
+        var late = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-10", "2026-03-20", "2026-03-02").Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02"));
+        Assert.Equal(Standing.Narrowed, late.Standing);
+    }
+
+    [Theory]
+    [InlineData(10, true, false)]
+    [InlineData(1, false, false)]
+    [InlineData(null, false, true)]
+    [Proves("Civ. Code § 8448")]
+    [Proves("Civ. Code § 8446")]
+    public void Of_several_residential_structures_each_completes_alone(int? structures, bool says, bool asks)
+    {
+        var property = Property(w => w with { Use = WorkUse.Residential, ResidentialStructures = structures });
+        Assert.Equal(says, property.Says("completes alone"));
+        Assert.Equal(says, property.Says("split under Civ. Code § 8446"));
+        Assert.Equal(asks, property.Asks("separate residential structures"));
+        Assert.False(Property(w => w with { ResidentialStructures = null }).Asks("separate residential structures"));
+    }
+
+    [Theory]
+    [InlineData(true, true, false)]
+    [InlineData(false, false, false)]
+    [InlineData(null, false, true)]
+    [Proves("Civ. Code § 4615")]
+    public void In_a_condominium_a_unit_is_bound_only_for_what_its_owner_agreed_to(bool? common, bool says, bool asks)
+    {
+        var property = Property(w => w with { Use = WorkUse.Residential, CommonInterest = common });
+        Assert.Equal(says, property.Sections.Contains("Civ. Code § 4615"));
+        Assert.Equal(asks, property.Asks("common interest development"));
+    }
+
+    [Theory]
+    [InlineData(true, true)]
+    [InlineData(false, false)]
+    [InlineData(null, false)]
+    [Proves("Civ. Code § 8454")]
+    public void Site_improvement_under_its_own_contract_is_a_work_of_its_own(bool? site, bool says) =>
+        Assert.Equal(says, Property(w => w with { SiteImprovement = site }).Sections.Contains("Civ. Code § 8454"));
+
+    [Theory]
+    [InlineData(true, true, true, false)]
+    [InlineData(null, true, false, true)]
+    [InlineData(null, false, false, false)]
+    [InlineData(false, true, false, false)]
+    [Proves("Civ. Code § 8186")]
+    public void Several_direct_contracts_are_said_or_asked_once_a_notice_is_recorded(bool? several, bool recorded, bool says, bool asks)
+    {
+        var property = Property(w => w with { SeveralDirectContracts = several }, j => { if (recorded) j.OwnerRecorded("2026-05-04"); });
+        Assert.Equal(says, property.Sections.Contains("Civ. Code § 8186"));
+        Assert.Equal(asks, property.Asks("one direct contract only"));
+    }
+
+    [Theory]
+    [InlineData(ClaimantRole.DirectContractor, "owner", 700)]
+    [InlineData(ClaimantRole.Subcontractor, "direct", 700)]
+    [InlineData(ClaimantRole.Supplier, "direct", null)]
+    [InlineData(ClaimantRole.Laborer, "direct", null)]
+    [Proves("Civ. Code § 8434")]
+    public void A_contractor_enforces_its_demand_less_the_claims_of_those_under_it(ClaimantRole role, string hiredBy, int? enforceable)
+    {
+        var assessment = new JobBuilder().Role(role, hiredBy).Notice("2026-03-02").Furnished("2026-03-02", 1000m).LowerTier("2026-05-04", 200m).LowerTier("2026-05-11", 100m).On("2026-06-01");
+        Assert.Equal((decimal?)enforceable, assessment.Find("claim-of-lien.enforceable")?.Amount);
+        Assert.Equal(1000m, assessment.Amount.Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8434")]
+    public void It_never_falls_below_nothing_and_is_asked_where_the_file_names_none()
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Notice("2026-03-02").Furnished("2026-03-02", 1000m);
+        Assert.True(job.On("2026-06-01").Get("claim-of-lien.enforceable").Asks("claimed a lien"));
+        Assert.Equal(0m, job.LowerTier("2026-05-04", 1000.01m).On("2026-06-01").Get("claim-of-lien.enforceable").Amount);
+    }
+}

@@ -1,0 +1,41 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Tests.ClaimOfLien;
+
+/// <summary>Which fact would narrow the band of the last day, and by how many days.</summary>
+public sealed class WhatWouldNarrowTests
+{
+    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06");
+
+    private static (string Text, int? Days)[] Asked(JobBuilder job) => [.. job.On("2026-06-01").Get("claim-of-lien.last-day").Questions.Select(q => (q.Text, q.Days))];
+
+    [Fact]
+    public void One_certain_day_leaves_nothing_to_ask() => Assert.Empty(Asked(Job().Completed("2026-05-04")));
+
+    // Completed 1 to 20 May: last day 30 July to 18 August. Known exactly, the band closes by its whole width of 19 days.
+    [Fact]
+    public void A_day_in_doubt_is_asked_for_with_the_width_of_its_band()
+    {
+        var only = Assert.Single(Asked(Job().Completed("2026-05-01..2026-05-20")));
+        Assert.Contains("On which day exactly", only.Text, StringComparison.Ordinal);
+        Assert.Equal(19, only.Days);
+    }
+
+    // Recorded 18 May, copy not known: 17 June if it counts, else 2 August. That it does not count moves the early end by 46 days.
+    [Fact]
+    public void A_copy_of_which_nothing_is_known_is_asked_for_with_the_days_it_moves()
+    {
+        var copy = Asked(Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: "2026-05-04"))[0];
+        Assert.Contains("owner's copy", copy.Text, StringComparison.Ordinal);
+        Assert.Equal(46, copy.Days);
+    }
+
+    // Occupied 1 April (contested) against finished 4 May (certain): 30 June against 2 August, 33 days.
+    [Fact]
+    public void A_contested_reading_is_asked_about_with_the_days_it_costs()
+    {
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-01", CompletionTheory.Occupation, contested: true));
+        Assert.Contains(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal) && q.Days == 33);
+        Assert.Equal(asked.OrderByDescending(q => q.Days), asked);
+    }
+}

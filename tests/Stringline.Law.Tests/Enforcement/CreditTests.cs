@@ -1,0 +1,106 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.Enforcement;
+
+/// <summary>
+/// Claim recorded on Monday 1 June 2026; its ninetieth day is Sunday 30 August. A credit to 15 December gives until Monday 15 March
+/// 2027; the year from completion on 4 May 2026 ends on 4 May 2027.
+/// </summary>
+public sealed class CreditTests
+{
+    private static JobBuilder Job(string? completed = "2026-05-04")
+    {
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").ClaimRecorded("2026-06-01");
+        return completed is null ? job : job.Completed(completed);
+    }
+
+    [Theory]
+    [InlineData("2026-08-30", Standing.Kept)]
+    [InlineData("2026-08-31", Standing.InDoubt)]
+    [InlineData("2026-11-02", Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(b)(1)")]
+    [Proves("Civ. Code § 8460(b)(2)")]
+    public void Notice_of_credit_is_recorded_within_ninety_days_of_the_claim_and_later_holds_only_against_those_who_did_not_buy(string recorded, Standing expected)
+    {
+        var last = Job().CreditRecorded(recorded, "2026-12-15").On("2026-11-09").Get("credit.last-day");
+        Assert.Equal(["2026-08-30"], last.DaysOf());
+        Assert.Equal("2026-08-28", last.Plan());
+        Assert.Equal(expected, last.Standing);
+        Assert.Equal(expected == Standing.Kept, last.Says("within the 90 days"));
+    }
+
+    [Theory]
+    [InlineData("2026-08-30", Standing.Open)]
+    [InlineData("2026-12-31", Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(b)(2)")]
+    public void The_right_to_give_credit_is_never_called_lost(string asOf, Standing expected) =>
+        Assert.Equal(expected, Job().On(asOf).Get("credit.last-day").Standing);
+
+    [Theory]
+    [InlineData("2027-03-15", Standing.Open)]
+    [InlineData("2027-03-16", Standing.Lost)]
+    [Proves("Civ. Code § 8460(b)")]
+    public void The_action_is_due_within_ninety_days_after_the_credit_ends(string asOf, Standing expected)
+    {
+        var job = Job().CreditRecorded("2026-08-03", "2026-12-15");
+        Assert.Equal(["2027-03-15"], job.On(asOf).Get("credit.enforcement-last-day").DaysOf());
+        Assert.Equal(expected, job.On(asOf).Get("credit.enforcement-last-day").Standing);
+        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, job.ActionFiled(asOf).On("2027-06-01").Get("credit.enforcement-last-day").Standing);
+    }
+
+    // Ninety days after 3 February 2027 are 4 May 2027, the very day on which the year ends.
+    [Theory]
+    [InlineData("2027-02-02", "2027-05-03")]
+    [InlineData("2027-02-03", "2027-05-04")]
+    [InlineData("2027-02-04", "2027-05-04")]
+    [InlineData("2029-01-01", "2027-05-04")]
+    [Proves("Civ. Code § 8460(b)")]
+    public void Never_later_than_one_year_after_completion_however_long_the_credit(string until, string lastDay) =>
+        Assert.Equal([lastDay], Job().CreditRecorded("2026-08-03", until).On("2026-09-01").Get("credit.enforcement-last-day").DaysOf());
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)")]
+    public void While_completion_is_unknown_or_contested_the_year_is_planned_on_and_the_credit_alone_ends_the_time()
+    {
+        // Not before our own last work on 2 March 2026, so the year may end on 2 March 2027; it may also end much later.
+        var unknown = Job(null).CreditRecorded("2026-08-03", "2026-12-15");
+        Assert.Equal(["2027-03-02", "2027-03-15"], unknown.On("2026-09-01").Get("credit.enforcement-last-day").DaysOf());
+        Assert.Equal(Standing.InDoubt, unknown.On("2027-03-10").Get("credit.enforcement-last-day").Standing);
+        Assert.Equal(Standing.Lost, unknown.On("2027-03-16").Get("credit.enforcement-last-day").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)")]
+    public void A_completion_in_doubt_ends_the_year_on_both_its_ends()
+    {
+        var job = Job("2026-03-04..2026-03-10").CreditRecorded("2026-08-03", "2026-12-15");
+        Assert.Equal(["2027-03-04", "2027-03-10"], job.On("2026-09-01").Get("credit.enforcement-last-day").DaysOf());
+        Assert.Equal(Standing.InDoubt, job.On("2027-03-10").Get("credit.enforcement-last-day").Standing);
+    }
+
+    // Richards v. Hillside Development (1960) 177 Cal.App.2d 776: more than one credit may be given.
+    [Fact]
+    [Proves("Civ. Code § 8460(b)(2)")]
+    public void A_second_credit_recorded_late_leaves_the_time_under_the_first_beside_it()
+    {
+        var last = Job().CreditRecorded("2026-08-03", "2026-10-15").CreditRecorded("2026-10-12", "2026-12-15").On("2026-11-02").Get("credit.enforcement-last-day");
+        Assert.Equal(["2027-01-13", "2027-03-15"], last.DaysOf());
+        Assert.Equal("2027-01-13", last.Plan());
+        Assert.True(last.Asks("mutual"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)(2)")]
+    public void A_first_credit_recorded_late_leaves_the_ninety_days_beside_it() =>
+        Assert.Equal(["2026-08-30", "2027-03-15"], Job().CreditRecorded("2026-09-14", "2026-12-15").On("2026-11-02").Get("credit.enforcement-last-day").DaysOf());
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)")]
+    public void An_action_filed_before_the_claim_does_not_enforce_it() =>
+        Assert.Equal(Standing.Open, Job().ActionFiled("2026-05-29").CreditRecorded("2026-08-03", "2026-12-15").On("2026-11-02").Get("credit.enforcement-last-day").Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)(1)")]
+    public void Without_a_claim_there_is_nothing_to_extend() =>
+        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04").On("2026-06-01").Find("credit.last-day"));
+}

@@ -1,0 +1,114 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.PaymentBond;
+
+/// <summary>
+/// Private work completed on Monday 4 May 2026, no preliminary notice: 75 days end on Saturday 18 July, which would roll to Monday
+/// 20 July; the day to plan on is Friday 17 July.
+/// </summary>
+public sealed class BondNoticeTests
+{
+    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Role(role).PaymentBond("2026-01-12")
+        .Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
+
+    private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("payment-bond.notice-last-day");
+
+    [Theory]
+    [InlineData("2026-07-18", Standing.Open)]
+    [InlineData("2026-07-20", Standing.InDoubt)]
+    [InlineData("2026-07-21", Standing.Lost)]
+    [Proves("Civ. Code § 8612(b)")]
+    public void Without_a_recorded_notice_of_completion_it_is_due_within_75_days_after_completion(string asOf, Standing expected)
+    {
+        var notice = Notice(Job(), asOf);
+        Assert.Equal([new Reading("75 days after actual completion", JobBuilder.Day("2026-07-18"), JobBuilder.Day("2026-07-20"))], notice.Readings);
+        Assert.Equal("2026-07-17", notice.Plan());
+        Assert.Equal(expected, notice.Standing);
+    }
+
+    [Theory]
+    [InlineData("2026-07-18", Standing.Kept)]
+    [InlineData("2026-07-20", Standing.InDoubt)]
+    [InlineData("2026-07-21", Standing.Lost)]
+    [Proves("Civ. Code § 8612(b)")]
+    public void Given_on_the_last_day_it_is_in_time(string given, Standing expected) =>
+        Assert.Equal(expected, Notice(Job().BondNoticeGiven(given), "2026-10-01").Standing);
+
+    // The fifteenth day after completion is 19 May; a notice recorded on the 20th has no effect.
+    [Theory]
+    [InlineData("2026-05-04", "2026-05-19")]
+    [InlineData("2026-05-19", "2026-06-03")]
+    [InlineData("2026-05-20", "2026-07-18")]
+    [Proves("Civ. Code § 8612(b)")]
+    public void A_notice_of_completion_that_takes_effect_leaves_fifteen_days(string recorded, string lastDay) =>
+        Assert.Equal([lastDay], Notice(Job().OwnerRecorded(recorded, states: "2026-05-04")).DaysOf());
+
+    [Fact]
+    [Proves("Civ. Code § 8612(b)")]
+    public void A_notice_of_cessation_is_not_named_and_shortens_nothing() =>
+        Assert.Equal(["2026-07-18"], Notice(Job().LaborCeased("2026-04-10").OwnerRecorded("2026-05-11", OwnerNotice.Cessation)).DaysOf());
+
+    [Fact]
+    [Proves("Civ. Code § 8612(b)")]
+    public void A_notice_for_one_direct_contract_leaves_the_75_days_standing_beside_its_fifteen()
+    {
+        var job = Job().OwnerRecorded("2026-05-18", states: "2026-05-04", contractOf: "direct");
+        Assert.Equal(["2026-06-02", "2026-07-18"], Notice(job).DaysOf());
+        Assert.Equal(Standing.InDoubt, Notice(job, "2026-06-10").Standing);
+    }
+
+    [Theory]
+    [InlineData("2026-03-22", Standing.Kept)]
+    [InlineData("2026-03-23", Standing.Open)]
+    [InlineData(null, Standing.Open)]
+    [Proves("Civ. Code § 8612(a)")]
+    public void A_preliminary_notice_that_reaches_everything_stands_in_for_it(string? preliminary, Standing expected)
+    {
+        var job = preliminary is null ? Job() : Job().Notice(preliminary);
+        Assert.Equal(expected, Notice(job).Standing);
+        Assert.Equal(expected == Standing.Kept, Notice(job).Readings.Count == 0);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8612(e)")]
+    public void A_laborer_gives_none()
+    {
+        var notice = Notice(Job(ClaimantRole.Laborer), "2027-06-01");
+        Assert.Equal(Standing.Kept, notice.Standing);
+        Assert.Equal(["Civ. Code § 8612(e)"], notice.Sections);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8612(d)")]
+    public void That_the_late_road_may_be_closed_is_said_and_asked()
+    {
+        Assert.Contains("Civ. Code § 8612(d)", Notice(Job()).Sections);
+        Assert.True(Notice(Job()).Asks("undisputed progress payments"));
+        Assert.DoesNotContain("Civ. Code § 8612(d)", Notice(Job().Notice("2026-03-02")).Sections);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8612(a)")]
+    public void Where_the_file_knows_of_no_bond_nothing_is_said_and_a_surety_is_enough_to_know_of_one()
+    {
+        var none = new JobBuilder().Furnished("2026-03-02", 1000m).Completed("2026-05-04");
+        Assert.Null(none.On("2026-06-01").Find("payment-bond.notice-last-day"));
+        Assert.Null(none.On("2026-06-01").Find("payment-bond.action-last-day"));
+        Assert.NotNull(none.Party("surety", PartyCapacity.Surety).On("2026-06-01").Find("payment-bond.notice-last-day"));
+    }
+
+    // Completed between 1 and 20 May, notice of completion recorded on the 20th: if it was completed by 4 May the notice has no effect
+    // and 75 days run; from 5 May on it has, and 15 days run from it.
+    [Fact]
+    [Proves("Civ. Code § 8612(b)")]
+    public void A_completion_in_doubt_is_planned_on_its_shortest_reading_and_lost_only_on_its_longest()
+    {
+        var job = new JobBuilder().PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-01..2026-05-20");
+        Assert.Equal(["2026-07-15", "2026-08-03"], Notice(job).DaysOf());
+        Assert.Equal(Standing.InDoubt, Notice(job, "2026-08-03").Standing);
+        Assert.Equal(Standing.Lost, Notice(job, "2026-08-04").Standing);
+        Assert.Contains("2026-06-04", Notice(job.OwnerRecorded("2026-05-20")).DaysOf());
+        Assert.Equal("2026-06-04", Notice(job).Plan());
+    }
+}

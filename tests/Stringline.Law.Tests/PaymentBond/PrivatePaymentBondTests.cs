@@ -1,0 +1,90 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.PaymentBond;
+
+/// <summary>
+/// Private work completed on Monday 4 May 2026. Six months end on Wednesday 4 November; counted as 182 days, on Monday 2 November.
+/// Last furnished Monday 6 April 2026: four years end on 6 April 2030.
+/// </summary>
+public sealed class PrivatePaymentBondTests
+{
+    private static JobBuilder Job(string? recorded = "2026-05-03", string completed = "2026-05-04") => new JobBuilder().PaymentBond(recorded)
+        .Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06").Completed(completed);
+
+    private static Finding Action(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("payment-bond.action-last-day");
+
+    [Theory]
+    [InlineData("2026-11-02", Standing.Open)]
+    [InlineData("2026-11-03", Standing.InDoubt)]
+    [InlineData("2026-11-04", Standing.InDoubt)]
+    [InlineData("2026-11-05", Standing.Lost)]
+    [Proves("Civ. Code § 8610")]
+    public void On_a_bond_recorded_before_completion_the_action_is_due_within_six_months_after_it(string asOf, Standing expected)
+    {
+        var action = Action(Job(), asOf);
+        Assert.Equal(["2026-11-02", "2026-11-04"], action.DaysOf());
+        Assert.Equal("2026-11-02", action.Plan());
+        Assert.Equal(expected, action.Standing);
+    }
+
+    [Theory]
+    [InlineData("2026-11-02", Standing.Kept)]
+    [InlineData("2026-11-04", Standing.InDoubt)]
+    [InlineData("2026-11-05", Standing.Lost)]
+    [Proves("Civ. Code § 8610")]
+    public void An_action_on_the_182nd_day_is_in_time_on_every_reading(string filed, Standing expected) =>
+        Assert.Equal(expected, Action(Job().ActionFiled(filed), "2027-01-04").Standing);
+
+    // The four years of Code Civ. Proc. § 337 for a bond recorded on or after completion.
+    [Fact]
+    [Proves("Civ. Code § 8609")]
+    [Proves("Civ. Code § 8610")]
+    public void A_bond_recorded_on_the_day_of_completion_or_later_leaves_four_years()
+    {
+        var action = Action(Job("2026-05-04"));
+        Assert.Equal(["2030-04-06"], action.DaysOf());
+        Assert.True(action.RuledOut("Civ. Code § 8610"));
+        Assert.Equal(Standing.Open, Action(Job("2026-05-04"), "2026-12-01").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8610")]
+    public void Where_the_recording_is_not_known_the_six_months_are_planned_on_and_nothing_is_called_lost()
+    {
+        var action = Action(Job(null), "2027-06-01");
+        Assert.Equal("2026-11-02", action.Plan());
+        Assert.Equal(Standing.InDoubt, action.Standing);
+        Assert.True(action.Asks("On which day was the payment bond recorded"));
+        Assert.False(Action(Job()).Asks("On which day was the payment bond recorded"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8610")]
+    public void Before_any_completion_the_time_does_not_run()
+    {
+        var action = Action(new JobBuilder().PaymentBond("2026-01-12").Notice("2026-03-02").Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).Furnished("2026-03-02", 1m));
+        Assert.Equal(Standing.NotYet, action.Standing);
+        Assert.Null(action.ActBy);
+    }
+
+    // Last furnished 6 April, bond recorded 4 May, completion unknown: it may have come on 5 May at the earliest after the bond.
+    [Fact]
+    [Proves("Civ. Code § 8610")]
+    public void While_completion_is_unknown_the_six_months_are_planned_on_even_if_the_bond_came_after_our_own_work()
+    {
+        var job = new JobBuilder().PaymentBond("2026-05-04").Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06");
+        Assert.Equal(["2026-11-03", "2026-11-05", "2030-04-06"], Action(job).DaysOf());
+    }
+
+    // Completed between 1 and 20 May, bond recorded on the 10th. By the 10th: recorded no earlier than completion, four years. On the
+    // 11th or later: recorded before, six months, at the earliest from the 11th: 11 November, or 182 days, 9 November.
+    [Fact]
+    [Proves("Civ. Code § 8610")]
+    public void A_bond_recorded_while_completion_is_in_doubt_is_planned_on_the_six_months()
+    {
+        var job = Job("2026-05-10", "2026-05-01..2026-05-20");
+        Assert.Equal("2026-11-09", Action(job).Plan());
+        Assert.Equal("2030-04-06", Action(job).DaysOf()[^1]);
+        Assert.Equal(Standing.InDoubt, Action(job, "2027-01-04").Standing);
+    }
+}

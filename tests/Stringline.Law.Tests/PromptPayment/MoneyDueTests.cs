@@ -1,0 +1,139 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.PromptPayment;
+
+/// <summary>When progress payments and retention are due. The payer's last day is rolled, the claimant's never.</summary>
+public sealed class MoneyDueTests
+{
+    private static JobBuilder Direct() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2020-01-01..").Furnished("2026-03-02", 50000m);
+
+    private static JobBuilder Sub(ClaimantRole role = ClaimantRole.Subcontractor) => new JobBuilder().Role(role).Licensed("2020-01-01..").Notice("2026-03-02").Furnished("2026-03-02", 50000m);
+
+    // Demanded Monday 1 June: Wednesday 1 July. Demanded Wednesday 3 June: Friday 3 July is Independence Day observed by the courts, so
+    // Monday 6 July.
+    [Theory]
+    [InlineData("2026-06-01", "2026-07-01")]
+    [InlineData("2026-06-03", "2026-07-06")]
+    [Proves("Civ. Code § 8800(a)")]
+    public void The_owner_pays_within_thirty_days_after_a_demand(string demanded, string due) =>
+        Assert.Equal([due], Direct().PaymentDemanded(demanded, 12000m).On("2026-06-10").Get("prompt-payment.progress").DaysOf());
+
+    [Theory]
+    [InlineData("2026-07-01", Standing.NotYet, 0)]
+    [InlineData("2026-07-02", Standing.Open, 0)]
+    [InlineData("2026-10-01", Standing.Open, 720)]
+    [Proves("Civ. Code § 8800(a)")]
+    [Proves("Civ. Code § 8800(c)")]
+    public void What_the_owner_holds_after_that_costs_two_percent_a_month(string asOf, Standing expected, int penalty)
+    {
+        var due = Direct().PaymentDemanded("2026-06-01", 12000m).On(asOf).Get("prompt-payment.progress");
+        Assert.Equal(expected, due.Standing);
+        Assert.Equal(penalty, due.Amount);
+        Assert.Null(due.ActBy);
+    }
+
+    // 4,000 in dispute: 6,000 may be held, and 2% x 3 months on the other 6,000 are 360.
+    [Fact]
+    [Proves("Civ. Code § 8800(b)")]
+    public void Of_a_good_faith_dispute_150_percent_is_left_out() =>
+        Assert.Equal(360m, Direct().PaymentDemanded("2026-06-01", 12000m).Disputed("2026-06-05", 4000m).On("2026-10-01").Get("prompt-payment.progress").Amount);
+
+    [Theory]
+    [InlineData("2026-06-20", 12000, Standing.Done)]
+    [InlineData("2026-06-20", 11999, Standing.Open)]
+    [InlineData("2026-05-31", 12000, Standing.Open)]
+    [Proves("Civ. Code § 8800(a)")]
+    public void A_payment_after_the_demand_answers_it(string paid, int amount, Standing expected) =>
+        Assert.Equal(expected, Direct().PaymentDemanded("2026-06-01", 12000m).Paid(paid, amount).On("2026-07-20").Get("prompt-payment.progress").Standing);
+
+    // Received Monday 16 March: Monday 23 March.
+    [Theory]
+    [InlineData("2026-03-23", Standing.NotYet, 0)]
+    [InlineData("2026-03-24", Standing.Open, 0)]
+    [InlineData("2026-06-22", Standing.Open, 480)]
+    [InlineData("2026-06-23", Standing.Open, 720)]
+    [Proves("Bus. & Prof. Code § 7108.5")]
+    public void A_contractor_pays_its_subcontractor_within_seven_days_of_being_paid(string asOf, Standing expected, int penalty)
+    {
+        var due = Sub().HirerPaid("2026-03-16", 12000m).On(asOf).Get("prompt-payment.progress");
+        Assert.Equal(["2026-03-23"], due.DaysOf());
+        Assert.Equal(expected, due.Standing);
+        Assert.Equal(penalty, due.Amount);
+    }
+
+    [Theory]
+    [InlineData(ClaimantRole.Supplier)]
+    [InlineData(ClaimantRole.EquipmentLessor)]
+    [Proves("Bus. & Prof. Code § 7108.5")]
+    public void Whether_it_helps_anyone_but_a_subcontractor_is_in_doubt(ClaimantRole role) =>
+        Assert.Equal(Standing.InDoubt, Sub(role).HirerPaid("2026-03-16", 12000m).On("2026-06-23").Get("prompt-payment.progress").Standing);
+
+    // Completed Monday 1 June: the 45th day is Thursday 16 July. Completed by 5 June at the latest: Monday 20 July.
+    [Theory]
+    [InlineData("2026-06-01", "2026-07-16")]
+    [InlineData("2026-06-01..2026-06-05", "2026-07-20")]
+    [Proves("Civ. Code § 8812")]
+    public void The_owner_pays_retention_within_45_days_after_completion_at_its_latest(string completed, string due) =>
+        Assert.Equal([due], Direct().Retained("2026-05-01", 12000m).Completed(completed).On("2026-06-20").Get("retention.due").DaysOf());
+
+    [Theory]
+    [InlineData("2026-07-16", Standing.NotYet, 0)]
+    [InlineData("2026-07-17", Standing.Open, 0)]
+    [InlineData("2026-10-16", Standing.Open, 720)]
+    [Proves("Civ. Code § 8812")]
+    [Proves("Civ. Code § 8818")]
+    public void Retention_held_after_that_costs_two_percent_a_month(string asOf, Standing expected, int penalty)
+    {
+        var due = Direct().Retained("2026-05-01", 12000m).Completed("2026-06-01").On(asOf).Get("retention.due");
+        Assert.Equal(expected, due.Standing);
+        Assert.Equal(penalty, due.Amount);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8812(c)")]
+    public void Of_the_owners_retention_150_percent_of_a_dispute_may_be_held() =>
+        Assert.Equal(360m, Direct().Retained("2026-05-01", 12000m).Completed("2026-06-01").Disputed("2026-06-05", 4000m).On("2026-10-16").Get("retention.due").Amount);
+
+    [Fact]
+    [Proves("Civ. Code § 8812")]
+    public void Before_completion_or_without_retention_nothing_is_due()
+    {
+        Assert.Null(Direct().Retained("2026-05-01", 12000m).On("2026-10-16").Find("retention.due"));
+        Assert.Null(Direct().Completed("2026-06-01").On("2026-10-16").Find("retention.due"));
+    }
+
+    // Received Monday 11 May: Thursday 21 May.
+    [Theory]
+    [InlineData("2026-05-21", Standing.NotYet, 0)]
+    [InlineData("2026-05-22", Standing.Open, 0)]
+    [InlineData("2026-08-20", Standing.Open, 480)]
+    [InlineData("2026-08-21", Standing.Open, 720)]
+    [Proves("Civ. Code § 8814")]
+    [Proves("Civ. Code § 8818")]
+    public void A_contractor_passes_retention_on_within_ten_days_of_receiving_it(string asOf, Standing expected, int penalty)
+    {
+        var due = Sub().HirerPaid("2026-05-11", 12000m, PaymentOf.Retention).On(asOf).Get("retention.due");
+        Assert.Equal(["2026-05-21"], due.DaysOf());
+        Assert.Equal(expected, due.Standing);
+        Assert.Equal(penalty, due.Amount);
+    }
+
+    // United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082: a dispute about other money excuses nothing.
+    [Fact]
+    [Proves("Civ. Code § 8814(c)")]
+    [Proves("Civ. Code § 8814")]
+    public void A_dispute_leaves_retention_in_doubt_with_both_penalties_until_it_is_said_what_it_is_about()
+    {
+        var due = Sub().HirerPaid("2026-05-11", 12000m, PaymentOf.Retention).Disputed("2026-05-15", 4000m).On("2026-08-21").Get("retention.due");
+        Assert.Equal(Standing.InDoubt, due.Standing);
+        Assert.Equal(360m, due.Amount);
+        Assert.True(due.Says("the penalty for 3 whole months is $720.00"));
+        Assert.Equal(360m, Assert.Single(due.Questions).Dollars);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8430(a)")]
+    public void No_penalty_ever_enters_the_demand() =>
+        Assert.Equal(50000m, Sub().HirerPaid("2026-03-16", 12000m).HirerPaid("2026-05-11", 12000m, PaymentOf.Retention).On("2027-03-16").Amount.Demand);
+}

@@ -33,10 +33,6 @@ public static class CaseFile
     public static JobBuilder NoticeNotInIssue(this JobBuilder file, string firstDayOfWork) =>
         file.Notice(firstDayOfWork, Manner.CertifiedMail, "owner", "direct");
 
-    /// <summary>A release of the recorded claim was itself recorded.</summary>
-    public static JobBuilder ReleaseRecorded(this JobBuilder file, string on) =>
-        file.Add(i => new ReleaseRecorded { Index = i, On = JobBuilder.When(on) });
-
     /// <summary>A stop payment notice was given, with a bond.</summary>
     public static JobBuilder StopPayment(this JobBuilder file, string on, string to, decimal? amount = null) =>
         file.Add(i => new StopPaymentGiven { Index = i, On = JobBuilder.When(on), To = [to], Amount = amount, Bonded = true });

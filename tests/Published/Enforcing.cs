@@ -125,6 +125,7 @@ public sealed class Enforcing
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8490")]
     public void C_13_releasing_an_expired_claim_does_not_bar_a_new_one() => new CaseNote
     {
         Number = "C-13",
@@ -136,15 +137,30 @@ public sealed class Enforcing
         Question = "Does releasing an expired claim bar a later one for the same work?",
         Held = "No, when the release does not say that the debt is satisfied.",
         Then = "First claim expired after 5 June 1990. Second: last day to sue 20 January 1991, a Sunday; the 21st was a holiday.",
-        Now = "The same. Whether the second claim was recorded in time is not in what was read, and what the release says is no fact of the job file yet, so the right is in doubt, not gone.",
+        Now = "The same. Whether the second claim was recorded in time is not in what was read. While the file does not say what the release says, the right is in doubt and the engine asks.",
         Takes =
         [
-            new("as the court held", DirectContractor()
-                    .Furnished("1989-01-01..1990-03-06")
-                    .Ended("1989-01-01..1990-03-06")
-                    .ClaimRecorded("1990-03-07")
-                    .ReleaseRecorded("1990-08-28")
-                    .ClaimRecorded("1990-10-22"),
+            new("as the court held, after the release and before the second claim; the work, for the example, just completed", Released(satisfied: false).Completed("1990-07-24"),
+                "1990-10-01",
+                LastDayToRecord("1990-10-22"),
+                Is("claim-of-lien.last-day", Standing.Open),
+                Is("enforcement.last-day", Standing.NotYet),
+                Because("lien-right", "Civ. Code § 8490"),
+                Is("lien-right", Standing.Open)),
+
+            new("as the court held, after the second claim", Released(satisfied: false).Completed("1990-07-24").ClaimRecorded("1990-10-22"),
+                "1991-01-10",
+                RecordedInTime,
+                LastDayToSue("1991-01-20"),
+                Is("enforcement.last-day", Standing.Open),
+                Is("lien-right", Standing.Open)),
+
+            new("the opposite pole: had the release said that the debt is satisfied", Released(satisfied: true).Completed("1990-07-24").ClaimRecorded("1990-10-22"),
+                "1991-01-10",
+                Is("lien-right", Standing.Done),
+                Obstacle("Civ. Code § 8490")),
+
+            new("while the file does not say what the release says", Released(satisfied: null).ClaimRecorded("1990-10-22"),
                 "1991-01-10",
                 LastDayToSue("1991-01-20"),
                 Is("enforcement.last-day", Standing.Open),
@@ -152,29 +168,23 @@ public sealed class Enforcing
                 Asks("lien-right", "satisfied"),
                 Is("lien-right", Standing.InDoubt)),
 
-            new("had the work been completed so late that the second claim was in time", DirectContractor()
-                    .Furnished("1989-01-01..1990-03-06")
-                    .Ended("1989-01-01..1990-03-06")
-                    .Completed("1990-07-24")
-                    .ClaimRecorded("1990-03-07")
-                    .ReleaseRecorded("1990-08-28")
-                    .ClaimRecorded("1990-10-22"),
-                "1991-01-10",
-                LastDayToRecord("1990-10-22"),
-                RecordedInTime),
-
-            new("the first claim, the day after its ninetieth", DirectContractor()
-                    .Furnished("1989-01-01..1990-03-06")
-                    .Ended("1989-01-01..1990-03-06")
-                    .ClaimRecorded("1990-03-07"),
+            new("the first claim, the day after its ninetieth", FirstClaim(),
                 "1990-06-06",
                 LastDayToSue("1990-06-05"),
                 Is("enforcement.last-day", Standing.Lost)),
         ],
     }.Holds();
 
+    private static JobBuilder FirstClaim() => DirectContractor()
+        .Furnished("1989-01-01..1990-03-06")
+        .Ended("1989-01-01..1990-03-06")
+        .ClaimRecorded("1990-03-07");
+
+    private static JobBuilder Released(bool? satisfied) => FirstClaim().ReleaseRecorded("1990-08-28", satisfied);
+
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8490")]
     public void C_14_a_release_that_says_satisfied_ends_the_matter() => new CaseNote
     {
         Number = "C-14",
@@ -187,7 +197,7 @@ public sealed class Enforcing
         Question = "Can a claimant that released its claim as satisfied later record again for the same money?",
         Held = "No. The release ends the lien, and the lender comes first. The opposite pole to C-13.",
         Then = "The later claim fails.",
-        Now = "The same. The words of a release are no fact of the job file yet (Awaiting.md): the engine asks for them and leaves the later claim in doubt.",
+        Now = "The same: the right is done and a new claim is refused. While the file does not say what the release says, the engine asks and leaves the later claim in doubt.",
         Takes =
         [
             new("the first contract", DesignProfessional()
@@ -201,14 +211,20 @@ public sealed class Enforcing
                 Is("enforcement.last-day", Standing.InDoubt),
                 Demand(30021.00m)),
 
-            new("the second contract, released", Second().ReleaseRecorded("1983-12-06..1990-12-31"),
+            new("the second contract, released", Second().ReleaseRecorded("1983-12-06..1990-12-31", satisfied: true),
                 "1991-01-31",
                 Is("claim-of-lien.last-day", Standing.Done),
                 Is("enforcement.last-day", Standing.Done),
                 Is("lien-right", Standing.Done),
                 Obstacle("Civ. Code § 8490")),
 
-            new("the later claim", Second().ReleaseRecorded("1983-12-06..1984-12-31").ClaimRecorded("1985-01-01..1990-12-31"),
+            new("the later claim", Second().ReleaseRecorded("1983-12-06..1984-12-31", satisfied: true).ClaimRecorded("1985-01-01..1990-12-31"),
+                "1991-01-31",
+                Is("claim-of-lien.last-day", Standing.Done),
+                Is("lien-right", Standing.Done),
+                Obstacle("Civ. Code § 8490")),
+
+            new("the later claim, while the file does not say what the release says", Second().ReleaseRecorded("1983-12-06..1984-12-31").ClaimRecorded("1985-01-01..1990-12-31"),
                 "1991-01-31",
                 Asks("lien-right", "satisfied"),
                 IsNot("lien-right", Standing.Kept),
@@ -238,7 +254,13 @@ public sealed class Enforcing
         Now = "Bond of 125% of one claim, $322,472.50. That repeating a claim after a bond deserves a warning is our advice, not the holding (Awaiting.md).",
         Takes =
         [
-            new("while the fourth claim stood", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30"),
+            new("while the fourth claim stood, with the bond for the third recorded", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30", satisfied: false).ReleaseBond("2018-05-01..2018-07-31", 322472.50m),
+                "2018-09-01",
+                Amount("release-bond.amount", 322472.50m),
+                Is("release-bond.amount", Standing.Done),
+                Asks("release-bond.action-last-day", "notice of the release bond")),
+
+            new("while the fourth claim stood, and it is not known what the release says", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30"),
                 "2018-09-01",
                 Band("enforcement.last-day", "2018-09-29", "2018-10-29"),
                 Is("enforcement.last-day", Standing.Open),
@@ -264,6 +286,8 @@ public sealed class Enforcing
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     [Proves("Civ. Code § 8480")]
+    [Proves("Civ. Code § 8482")]
+    [Proves("Civ. Code § 8486(a)")]
     public void C_16_a_claim_not_sued_on_expires_the_day_after_the_ninetieth() => new CaseNote
     {
         Number = "C-16",
@@ -286,8 +310,12 @@ public sealed class Enforcing
                 Is("enforcement.last-day", Standing.Lost),
                 IsNot("lien-right", Standing.Kept)),
 
-            new("on the day of the petition", WellRepair(), "2024-12-16",
+            // The day of the demand is not in what was read: at least ten days before the petition.
+            new("on the day of the petition, the release demanded ten days before", WellRepair().ReleaseDemanded("2024-12-06"), "2024-12-16",
                 Is("enforcement.last-day", Standing.Lost),
+                Days("release.answer-by", "2024-12-16"),
+                Because("release.answer-by", "Civ. Code § 8482"),
+                Says("release.petition-first-day", "hearing is held within 30 days"),
                 Days("release.petition-first-day", "2024-06-14"),
                 Is("release.petition-first-day", Standing.Open)),
         ],
@@ -301,6 +329,8 @@ public sealed class Enforcing
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8480")]
+    [Proves("Civ. Code § 8488(c)")]
     public void C_17_an_expired_claim_is_gone_but_the_debt_is_not() => new CaseNote
     {
         Number = "C-17",
@@ -318,8 +348,10 @@ public sealed class Enforcing
             new("on the day of the ruling", DirectContractor()
                     .Furnished("2022-01-01..2023-07-05", 70405.87m, until: "2022-01-01..2023-07-05")
                     .Ended("2022-01-01..2023-07-05")
-                    .ClaimRecorded("2023-01-01..2023-07-06", 70405.87m),
+                    .ClaimRecorded("2023-01-01..2023-07-06", 70405.87m)
+                    .ReleaseDemanded("2023-04-02..2023-09-25"),
                 "2023-10-05",
+                Says("release.answer-by", "attorney's fees"),
                 Band("enforcement.last-day", "2023-04-01", "2023-10-04"),
                 Is("enforcement.last-day", Standing.Lost),
                 Is("release.petition-first-day", Standing.Open),

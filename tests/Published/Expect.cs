@@ -21,6 +21,13 @@ public static class Expect
         return found == (earliest, latest) ? null : $"{id}: expected from {earliest} to {latest ?? "no known end"}, is from {found.Item1} to {found.Item2 ?? "no known end"}.";
     };
 
+    /// <summary>The day to plan on.</summary>
+    public static Expectation PlannedOn(string id, string day) => answer =>
+    {
+        var found = Found(answer, id).ActBy is { } actBy ? LawText.IsoDay(actBy) : "no day";
+        return found == day ? null : $"{id}: expected to act by {day}, is {found}.";
+    };
+
     /// <summary>Where the right or duty is.</summary>
     public static Expectation Is(string id, Standing standing) => answer =>
         Found(answer, id).Standing is var found && found == standing ? null : $"{id}: expected «{standing.Word()}», is «{found.Word()}».";

@@ -159,6 +159,7 @@ public sealed class Principles
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8490")]
     public void P_06_missing_the_ninety_days_kills_the_recorded_claim_not_the_right() => new CaseNote
     {
         Number = "P-06",
@@ -169,7 +170,7 @@ public sealed class Principles
         Question = "May the claimant record again?",
         Held = "Yes, in time; and releasing one claim does not end the right unless it says that the debt is satisfied.",
         Then = "A new claim may be recorded.",
-        Now = "The same, sister of C-12 and C-13. After the release and before a new claim the engine calls the matter done (Awaiting.md).",
+        Now = "The same, sister of C-12 and C-13.",
         Takes =
         [
             new("expired, the work still going on", Expired(), "2026-06-01",
@@ -187,7 +188,22 @@ public sealed class Principles
                 LastDayToRecord("2026-05-30"),
                 Is("lien-right", Standing.Lost)),
 
-            new("released and recorded again", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02").ClaimRecorded("2026-06-10"), "2026-06-15",
+            new("released, the debt not satisfied, and the time to record still running", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02", satisfied: false), "2026-06-15",
+                LastDayToRecord("2026-08-28"),
+                Is("claim-of-lien.last-day", Standing.Open),
+                Is("lien-right", Standing.Open),
+                NoObstacle),
+
+            new("released as satisfied", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02", satisfied: true), "2026-06-15",
+                Is("lien-right", Standing.Done),
+                Obstacle("Civ. Code § 8490")),
+
+            new("released, the debt not satisfied, and recorded again", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02", satisfied: false).ClaimRecorded("2026-06-10"), "2026-06-15",
+                RecordedInTime,
+                LastDayToSue("2026-09-08"),
+                Is("lien-right", Standing.Open)),
+
+            new("released and recorded again, while the file does not say what the release says", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02").ClaimRecorded("2026-06-10"), "2026-06-15",
                 RecordedInTime,
                 LastDayToSue("2026-09-08"),
                 Is("lien-right", Standing.InDoubt),

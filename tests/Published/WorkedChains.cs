@@ -1,7 +1,7 @@
 namespace Stringline.Published;
 
 /// <summary>
-/// Worked examples of chains on private work. Source of every expected day: computed apart, with Python's own calendar arithmetic, from
+/// Worked examples of chains on private, public and federal work. Source of every expected day: computed apart, with Python's own calendar arithmetic, from
 /// the words of the section, not with this project's code. Statutory last days, not rolled.
 /// </summary>
 public sealed class WorkedChains
@@ -118,6 +118,76 @@ public sealed class WorkedChains
             Days("stop-payment-notice.last-day", "2026-08-29"),
             Days("stop-payment-notice.action-first-day", "2026-06-26"),
             Days("stop-payment-notice.action-last-day", "2026-11-27"));
+
+    /// <summary>Payment bond of a private work: 75 days, or 15 from a recorded notice of completion; six months on both readings (§§ 8610, 8612).</summary>
+    [Fact]
+    [Proves("Civ. Code § 8610")]
+    [Proves("Civ. Code § 8612(b)")]
+    [Proves("Gov. Code § 6803")]
+    [Proves("Gov. Code § 6804")]
+    public void The_payment_bond_of_a_private_work()
+    {
+        Check("completed 31 March, bond recorded before; no preliminary notice", Bonded("2026-03-31"), "2026-04-15",
+            Days("payment-bond.notice-last-day", "2026-06-14"),
+            Days("payment-bond.action-last-day", "2026-09-29", "2026-09-30"));
+        Check("notice of completion recorded on the day", Bonded("2026-03-31").OwnerRecorded("2026-03-31", states: "2026-03-31"), "2026-04-10",
+            Days("payment-bond.notice-last-day", "2026-04-15"));
+        Check("completed 31 August, leap-year February", Bonded("2027-08-31"), "2027-09-15",
+            Days("payment-bond.action-last-day", "2028-02-29"));
+    }
+
+    private static JobBuilder Bonded(string completed) => Subcontractor()
+        .PaymentBond("2026-01-12")
+        .Furnished("2026-02-02", until: "2026-03-02")
+        .Ended("2026-03-02")
+        .Completed(completed);
+
+    /// <summary>Public work accepted 10 February 2026, nothing recorded; and with a notice of completion recorded 1 June 2026 (§§ 9356, 9502, 9558, 9560).</summary>
+    [Fact]
+    [Proves("Civ. Code § 9356(a)")]
+    [Proves("Civ. Code § 9356(b)")]
+    [Proves("Civ. Code § 9502(b)")]
+    [Proves("Civ. Code § 9558")]
+    [Proves("Civ. Code § 9560(b)")]
+    public void The_two_chains_of_public_work()
+    {
+        var furnished = CaseFile.Begin(ClaimantRole.Supplier, "sub").PublicWork().Furnished("2025-12-01").Ended("2025-12-22");
+        Check("accepted 10 February, nothing recorded", furnished.Completed("2026-02-10", CompletionTheory.Acceptance), "2026-02-20",
+            Days("stop-payment-notice.last-day", "2026-05-11"),
+            Days("payment-bond.notice-last-day", "2026-04-26"),
+            Days("stop-payment-notice.action-last-day", "2026-08-09"),
+            Days("payment-bond.action-last-day", "2026-11-09", "2026-11-11"),
+            PlannedOn("payment-bond.notice-last-day", "2026-04-23"), // Friday 24 April is a State holiday (Gov. Code § 6700)
+            PlannedOn("stop-payment-notice.action-last-day", "2026-08-07"),
+            PlannedOn("payment-bond.action-last-day", "2026-11-09"));
+        var noticed = CaseFile.Begin(ClaimantRole.Supplier, "sub").PublicWork().Furnished("2025-12-01").Ended("2025-12-22")
+            .Completed("2026-05-28", CompletionTheory.Acceptance).OwnerRecorded("2026-06-01", states: "2026-05-28");
+        Check("notice of completion recorded 1 June", noticed, "2026-06-08",
+            Days("stop-payment-notice.last-day", "2026-07-01"),
+            Days("payment-bond.notice-last-day", "2026-06-16"),
+            Days("stop-payment-notice.action-last-day", "2026-09-29"),
+            Days("payment-bond.action-last-day", "2026-12-30", "2027-01-01"),
+            PlannedOn("payment-bond.action-last-day", "2026-12-30"));
+    }
+
+    /// <summary>Federal work, last furnished 15 April 2026 (40 U.S.C. § 3133(b), text from memory).</summary>
+    [Fact]
+    [Proves("40 U.S.C. § 3133(b)(1)")]
+    [Proves("40 U.S.C. § 3133(b)(2)")]
+    [Proves("40 U.S.C. § 3133(b)(4)")]
+    public void The_bond_of_a_federal_work() =>
+        Check("last furnished 15 April 2026 to a subcontractor", ToSubcontractor(ClaimantRole.Supplier).Work(w => w with { Kind = WorkKind.Federal }).Furnished("2026-03-02", until: "2026-04-15"), "2026-05-01",
+            Days("federal-bond.notice-last-day", "2026-07-14"),
+            Days("federal-bond.action-first-day", "2026-07-15"),
+            Days("federal-bond.action-last-day", "2027-04-15"));
+
+    /// <summary>Two percent a month: $12,000.00 wrongly held for three whole months is $720.00 (§ 8800(c)).</summary>
+    [Fact]
+    [Proves("Civ. Code § 8800(a)")]
+    [Proves("Civ. Code § 8800(c)")]
+    public void Two_percent_a_month() =>
+        Check("demanded 1 June, due 1 July, asked 1 October", DirectContractor().Furnished("2026-03-02").PaymentDemanded("2026-06-01", 12000.00m), "2026-10-01",
+            Amount("prompt-payment.progress", 720.00m));
 
     private static JobBuilder Done(JobBuilder file, string completed)
     {

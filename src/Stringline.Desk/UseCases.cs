@@ -19,8 +19,11 @@ internal static class UseCases
         Open(path).Then(job => new Outcome<Assessment>.Done(Assess(job, asOf)));
 
     /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
-    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder) =>
-        Open(path).Then(job =>
+    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder)
+    {
+        // The papers' libraries get ready on another core while the file is read and assessed.
+        var ready = Task.Run(ClaimPacket.GetReady);
+        var written = Open(path).Then(job =>
         {
             var assessment = Assess(job, asOf);
             return ClaimPacket.Prepare(job, assessment, office: null, draft) switch
@@ -31,6 +34,9 @@ internal static class UseCases
                 _ => throw new InvalidOperationException("Neither made nor refused."),
             };
         });
+        ready.GetAwaiter().GetResult();
+        return written;
+    }
 
     /// <summary>Writes the demo job into a folder.</summary>
     public static Outcome<IReadOnlyList<string>> WriteDemo(string folder)

@@ -11,25 +11,20 @@ internal static class EntryOrder
     /// <summary>The entries in that order.</summary>
     public static Entry[] Sorted(List<Entry> entries)
     {
-        var sorted = entries.ToArray();
-        var keys = new long[sorted.Length];
-        for (var i = 0; i < keys.Length; i++)
-            keys[i] = Key(sorted[i]);
-        Array.Sort(keys, sorted);
-        var start = 0;
-        for (var i = 1; i <= keys.Length; i++)
-        {
-            if (i < keys.Length && keys[i] == keys[start])
-                continue;
-            if (i - start > 1)
-                Array.Sort(sorted, start, i - start, ByContent);
-            start = i;
-        }
-
+        var keyed = new Keyed[entries.Count];
+        for (var i = 0; i < keyed.Length; i++)
+            keyed[i] = new Keyed(Key(entries[i]), entries[i]);
+        Array.Sort(keyed, static (a, b) => a.Key != b.Key ? a.Key.CompareTo(b.Key) : ByContent(a.Entry, b.Entry));
+        var sorted = new Entry[keyed.Length];
+        for (var i = 0; i < sorted.Length; i++)
+            sorted[i] = keyed[i].Entry;
         return sorted;
     }
 
-    private static readonly Comparer<Entry> ByContent = Comparer<Entry>.Create(static (a, b) =>
+    // A class and no struct: the framework's sort of references is compiled ahead, one of a new struct at every start.
+    private sealed record Keyed(long Key, Entry Entry);
+
+    private static int ByContent(Entry a, Entry b)
     {
         var bySum = BySumAndReference(a, b);
         if (bySum != 0)
@@ -40,7 +35,7 @@ internal static class EntryOrder
             (Furnished x, Furnished y) => ByEndThenText(x, y),
             _ => string.CompareOrdinal(TheRest(a), TheRest(b)),
         };
-    });
+    }
 
     // Earliest day, latest day and kind in one number: 21, 21 and 6 bits.
     private static long Key(Entry entry) => ((long)Packed(entry.On.Earliest) << 27) | ((long)Packed(entry.On.Latest) << 6) | (long)Kind(entry);

@@ -1,22 +1,31 @@
 using System.Globalization;
-using NodaTime.Text;
 
 namespace Stringline.Law.Reasoning;
 
 /// <summary>How days and dollars are written in reasons: the same on every machine.</summary>
 public sealed class LawText : IFormatProvider, ICustomFormatter
 {
-    private static readonly LocalDatePattern DayPattern =
-        LocalDatePattern.CreateWithInvariantCulture("uuuu-MM-dd' ('ddd')'");
-
     /// <summary>The one instance.</summary>
     public static LawText Instance { get; } = new();
 
     /// <summary>A day with its weekday: <c>2026-06-27 (Sat)</c>.</summary>
-    public static string Day(LocalDate day) => DayPattern.Format(day);
+    public static string Day(LocalDate day) => $"{IsoDay(day)} ({Weekday(day.DayOfWeek)})";
 
     /// <summary>A day alone: <c>2026-06-27</c>.</summary>
-    public static string IsoDay(LocalDate day) => LocalDatePattern.Iso.Format(day);
+    public static string IsoDay(LocalDate day) =>
+        string.Create(CultureInfo.InvariantCulture, $"{day.Year:0000}-{day.Month:00}-{day.Day:00}");
+
+    private static string Weekday(IsoDayOfWeek day) => day switch
+    {
+        IsoDayOfWeek.Monday => "Mon",
+        IsoDayOfWeek.Tuesday => "Tue",
+        IsoDayOfWeek.Wednesday => "Wed",
+        IsoDayOfWeek.Thursday => "Thu",
+        IsoDayOfWeek.Friday => "Fri",
+        IsoDayOfWeek.Saturday => "Sat",
+        IsoDayOfWeek.Sunday => "Sun",
+        _ => throw new ArgumentOutOfRangeException(nameof(day), day, "Not a day of the week."),
+    };
 
     /// <summary>Dollars and cents: <c>$1,234.56</c>, <c>-$20.00</c>.</summary>
     public static string Money(decimal dollars) => dollars < 0

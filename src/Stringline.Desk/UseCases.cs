@@ -15,8 +15,13 @@ internal static class UseCases
     public const string DemoFile = "alder-court.json";
 
     /// <summary>Reads a job file and assesses it.</summary>
-    public static Outcome<Assessment> Assess(string path, LocalDate asOf) =>
-        Open(path).Then(job => new Outcome<Assessment>.Done(Assess(job, asOf)));
+    public static Outcome<Assessment> Assess(string path, LocalDate asOf)
+    {
+        var ready = Task.Run(HeadStart.Law);
+        var job = Open(path);
+        ready.GetAwaiter().GetResult();
+        return job.Then(read => new Outcome<Assessment>.Done(Assess(read, asOf)));
+    }
 
     /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
     public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder)

@@ -11,7 +11,7 @@ namespace Stringline.Bench;
 
 /// <summary>The packet of the demo job once everything is warm: laid out, written, read back and checked.</summary>
 [MemoryDiagnoser]
-[ShortRunJob]
+[SimpleJob(warmupCount: 15, iterationCount: 15)]
 public class PacketBench
 {
     private readonly JobFile demo = ((JobFileResult.Read)JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Exchange;
 
@@ -9,8 +10,7 @@ public static class DayText
     private const int LastYear = 2199;
 
     /// <summary>The day as <c>2026-03-02</c>.</summary>
-    public static string Write(LocalDate day) =>
-        string.Create(CultureInfo.InvariantCulture, $"{day.Year:0000}-{day.Month:00}-{day.Day:00}");
+    public static string Write(LocalDate day) => LawText.IsoDay(day);
 
     /// <summary>Reads a day strictly. Says what would be right where the text is no day.</summary>
     /// <returns>Null where the day was read; else what would be right.</returns>

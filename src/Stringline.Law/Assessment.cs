@@ -83,8 +83,8 @@ public sealed record Assessment
         var firstDay = FirstDay.Of(facts, completion);
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var action = ActionDays.Finding(facts, claim, calendar);
         var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);

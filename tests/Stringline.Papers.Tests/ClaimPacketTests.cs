@@ -246,7 +246,7 @@ public sealed class ClaimPacketTests
     [Fact]
     public void A_packet_is_made_for_each_of_the_58_counties()
     {
-        foreach (var county in Fees.Counties.All)
+        foreach (var county in Counties.All)
         {
             var job = Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { County = county } } };
             var made = Kept.Packet($"county-{county}", job);

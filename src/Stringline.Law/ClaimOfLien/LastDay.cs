@@ -82,7 +82,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
         int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
-        var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+        var name = reading.NameOn(completed);
         var unshortened = Period.LastDay(completed, DaysFromCompletion);
         List<Reason>? children = why is null ? null :
         [

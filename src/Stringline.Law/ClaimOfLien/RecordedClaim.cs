@@ -95,12 +95,13 @@ public static class RecordedClaim
     /// <param name="facts">The facts.</param>
     /// <param name="firstDay">The first day to record.</param>
     /// <param name="lastDay">The last day to record.</param>
+    /// <param name="counts">The claim that counts, or null.</param>
     /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
+    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
         Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, ThatCounts(facts, firstDay, lastDay), firstDay, lastDay), lastDay.Readings, calendar,
+            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar,
             () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts)]);
 
     private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)

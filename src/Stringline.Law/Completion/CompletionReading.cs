@@ -26,7 +26,11 @@ public enum Firmness
 /// <param name="On">The day of completion under it.</param>
 /// <param name="Firmness">How firmly the facts carry it.</param>
 /// <param name="Why">Its reason.</param>
-public sealed record CompletionReading(string Name, Days On, Firmness Firmness, Reason Why);
+public sealed record CompletionReading(string Name, Days On, Firmness Firmness, Reason Why)
+{
+    /// <summary>The reading's name for one of the days it can be: the day is said only where there is a choice.</summary>
+    public string NameOn(LocalDate completed) => On.IsExact ? Name : $"{Name} on {LawText.IsoDay(completed)}";
+}
 
 /// <summary>All readings of completion.</summary>
 /// <param name="Open">Readings that are not ruled out, earliest first.</param>

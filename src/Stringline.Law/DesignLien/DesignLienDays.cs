@@ -56,9 +56,7 @@ public static class DesignLienDays
             List<Reading> readings = [Deadline.Own("90 days after knowing that work will not commence", Period.LastDay(on.Earliest, Ninety), calendar)];
             if (!on.IsExact)
                 readings.Add(Deadline.Own("90 days after knowing it, at the latest", Period.LastDay(on.Latest, Ninety), calendar));
-            Days? recorded = null;
-            foreach (var claim in facts.All<ClaimRecorded>())
-                recorded ??= Days.Of(claim.On);
+            var recorded = facts.FirstDayOf<ClaimRecorded>();
             yield return Deadline.Finding("design-lien.last-day", "Design professional's lien: last day to record",
                 Deadline.StandingOf(facts.AsOf, readings, recorded), readings, calendar,
                 [Reason.Of("Civ. Code § 8312", $"No later than 90 days after the claimant knew or had reason to know {on} that the work will not be commenced.", [knew])]);

@@ -34,12 +34,9 @@ public static class AfterFiling
         {
             Reason.Of("Civ. Code § 8461", $"The claimant records a notice of pendency of the action on or before {last}; buyers and lenders are bound only from its recording.", [action]),
         };
-        Days? done = null;
+        var done = facts.FirstDayOf<LisPendensRecorded>();
         foreach (var recorded in facts.All<LisPendensRecorded>())
-        {
-            done ??= Days.Of(recorded.On);
             why.Add(Reason.Of("Civ. Code § 8461", $"Notice of pendency of action recorded {Days.Of(recorded.On)}.", [recorded]));
-        }
 
         List<Reading> readings = [Deadline.Own("20 days after the action was filed", last, calendar)];
         // A late notice still binds whoever comes after it.

@@ -89,7 +89,7 @@ public static class Credit
                 foreach (var completed in DaysToTry.Ends(reading.On))
                 {
                     var wall = Period.AddYears(completed, 1);
-                    var of = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+                    var of = reading.NameOn(completed);
                     readings.Add(wall < end ? Deadline.Own($"one year after {of}", wall, calendar) : Deadline.Own(name, end, calendar));
                 }
             }

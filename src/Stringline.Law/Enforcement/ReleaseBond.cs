@@ -50,9 +50,7 @@ public static class ReleaseBond
         var readings = new List<Reading>();
         if (Days.Of(bond.On) is { } recorded)
             readings.AddRange(Deadline.SixMonths("six months, if notice was given when the bond was recorded", recorded.Earliest, calendar));
-        Days? filed = null;
-        foreach (var action in facts.All<ActionFiled>())
-            filed ??= Days.Of(action.On);
+        var filed = facts.FirstDayOf<ActionFiled>();
         return Deadline.Finding("release-bond.action-last-day", "Action on the release bond",
             readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: false), readings, calendar,
             [

@@ -104,6 +104,18 @@ public sealed class FactsAsOf
         }
     }
 
+    /// <summary>The known day of the first entry of one kind that has one; null where none does.</summary>
+    public Days? FirstDayOf<T>() where T : Entry
+    {
+        foreach (var entry in All<T>())
+        {
+            if (Days.Of(entry.On) is { } day)
+                return day;
+        }
+
+        return null;
+    }
+
     /// <summary>The preliminary notices, earliest first.</summary>
     public IReadOnlyList<NoticeGiven> PreliminaryNotices =>
         preliminary ??= [.. All<NoticeGiven>().Where(n => n.Notice == NoticeKind.Preliminary)];

@@ -31,9 +31,7 @@ public static class FederalBond
             Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within 90 days after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
         var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
-        Days? filed = null;
-        foreach (var action in facts.All<ActionFiled>())
-            filed ??= Days.Of(action.On);
+        var filed = facts.FirstDayOf<ActionFiled>();
         yield return Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day",
             Deadline.StandingOf(facts.AsOf, until, filed), until, calendar,
             [Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (text from memory).", [facts.Furnished[^1]])]);
@@ -59,12 +57,9 @@ public static class FederalBond
         {
             Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within 90 days after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
         };
-        Days? given = null;
+        var given = facts.FirstDayOf<BondNoticeGiven>();
         foreach (var notice in facts.All<BondNoticeGiven>())
-        {
-            given ??= Days.Of(notice.On);
             why.Add(Reason.Of("40 U.S.C. § 3133(b)(2)", $"Notice given {Days.Of(notice.On)}.", [notice]));
-        }
 
         return Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", Deadline.StandingOf(facts.AsOf, readings, given), readings, calendar, why);
     }

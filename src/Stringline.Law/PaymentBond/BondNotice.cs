@@ -57,12 +57,9 @@ public static class BondNotice
         }
 
         why.Add(Reason.Of(law.LateRoad, $"For one with no direct contract with the contractor the late notice may be closed where the subcontractor it supplied was paid its undisputed progress payments, or was terminated and paid; have counsel look at it."));
-        Days? given = null;
+        var given = facts.FirstDayOf<BondNoticeGiven>();
         foreach (var paper in facts.All<BondNoticeGiven>())
-        {
-            given ??= Days.Of(paper.On);
             why.Add(Reason.Of(law.Section, $"Notice given to surety and principal {Days.Of(paper.On)}.", [paper]));
-        }
 
         var standing = readings.Count == 0
             ? given is null ? Standing.NotYet : Standing.Kept
@@ -93,7 +90,7 @@ public static class BondNotice
 
         if (shortened)
             return;
-        var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+        var name = reading.NameOn(completed);
         var plain = Period.LastDay(completed, DaysFromCompletion);
         readings.Add(Deadline.Own($"75 days after {name}", plain, calendar));
         why.Add(Reason.Of(law.Section, $"On the reading «{name}» no notice of completion that surely counts is recorded: notice to surety and principal within 75 days, by {plain}.", reading.Why));

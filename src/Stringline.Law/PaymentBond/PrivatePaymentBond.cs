@@ -51,7 +51,7 @@ public static class PrivatePaymentBond
             // A completion in doubt on both sides of the recording gives the four years on one side and the six months on the other.
             foreach (var completed in DaysToTry.AroundDay(reading.On, recorded))
             {
-                var name = reading.On.IsExact ? reading.Name : $"{reading.Name} on {LawText.IsoDay(completed)}";
+                var name = reading.NameOn(completed);
                 if (recorded is { } day && day >= completed)
                 {
                     var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
@@ -80,9 +80,7 @@ public static class PrivatePaymentBond
             why.Add(Reason.Of("Civ. Code § 8610", $"The time to sue is counted from completion of the work, and nothing in the file completes it."));
         if (recorded is null)
             why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the six months are planned on, and an unrecorded bond leaves four years (Code Civ. Proc. § 337)."));
-        Days? filed = null;
-        foreach (var action in facts.All<ActionFiled>())
-            filed ??= Days.Of(action.On);
+        var filed = facts.FirstDayOf<ActionFiled>();
         var standing = readings.Count == 0 ? Standing.NotYet
             : Deadline.StandingOf(facts.AsOf, readings, filed, completion.EndFirm && recorded is not null);
         return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", standing, readings, calendar, why, completion.EndKnown,

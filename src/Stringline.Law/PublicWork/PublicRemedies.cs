@@ -158,9 +158,7 @@ public static class PublicRemedies
         var why = timeToGive.Select(r => Reason.Of("Civ. Code § 9558", $"On the reading «{r.Name}» the time to give a stop payment notice ends {r.Day}; the action is brought within six months after it.")).ToList();
         if (why.Count == 0)
             why.Add(Reason.Of("Civ. Code § 9558", $"Six months after the time to give a stop payment notice ends; that time does not run yet."));
-        Days? filed = null;
-        foreach (var action in facts.All<ActionFiled>())
-            filed ??= Days.Of(action.On);
+        var filed = facts.FirstDayOf<ActionFiled>();
         var standing = readings.Count == 0 ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, filed, completion.EndFirm);
         return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", standing, readings, calendar, why, completion.EndKnown);
     }

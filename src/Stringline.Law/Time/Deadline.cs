@@ -28,7 +28,7 @@ public static class Deadline
     public static IEnumerable<Reading> SixMonths(string name, LocalDate trigger, OpenDays calendar)
     {
         var months = Period.AddMonths(trigger, 6);
-        var days = Period.LastDay(trigger, 182);
+        var days = Period.LastDay(trigger, Period.HalfYearInDays);
         if (days != months)
             yield return Own($"{name}, counted as 182 days", days, calendar);
         yield return Own(name, months, calendar);

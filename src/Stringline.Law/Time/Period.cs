@@ -12,7 +12,8 @@ namespace Stringline.Law.Time;
 /// </remarks>
 public static class Period
 {
-    private const int HalfYearInDays = 182;
+    /// <summary>Days of half a year (Gov. Code § 6803).</summary>
+    public const int HalfYearInDays = 182;
 
     /// <summary>The last day of a period of days (Civ. Code § 10).</summary>
     /// <param name="trigger">The day from which the law counts; not counted itself.</param>

@@ -1,6 +1,5 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;

@@ -1,4 +1,5 @@
 using NodaTime.Text;
+using Stringline.Law.Facts;
 
 namespace Stringline.Papers.Fees;
 

@@ -1,6 +1,6 @@
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Facts;
 
-/// <summary>The 58 counties (Gov. Code §§ 23101-23158, from memory).</summary>
+/// <summary>California's 58 counties, named as in Gov. Code §§ 23101-23158 (from memory), without the word county.</summary>
 public static class Counties
 {
     /// <summary>Their names in order of the alphabet.</summary>

@@ -11,6 +11,18 @@ public sealed class ClaimPacketTests
     private static readonly Reading Saturday = new("completion by occupation on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"));
     private static readonly Reading July = new("completion by actual finish on May 1, 2026", Day("2026-07-30"));
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_mailing_that_was_taken_back_or_not_yet_learned_of_is_not_on_the_affidavit(bool takenBack)
+    {
+        var mailed = new ClaimServed { Index = 2, Id = "mailed", On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = Manner.CertifiedMail };
+        var job = takenBack
+            ? Demo().With(mailed, new Withdrawn { Index = 3, On = DayFact.On(Day("2026-05-05")), Supersedes = "mailed" })
+            : Demo().With(mailed with { Learned = Day("2026-05-20") });
+        Assert.Equal(Kept.Packet("never-mailed", Demo()).Claim().Text, Kept.Packet(takenBack ? "taken-back" : "not-learned", job).Claim().Text);
+    }
+
     [Fact]
     public void A_packet_for_the_demo_job_passes_its_preflight()
     {

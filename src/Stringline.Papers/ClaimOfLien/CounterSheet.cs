@@ -103,7 +103,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         IEnumerable<string> words =
         [
             .. service.Notes,
-            .. job.All<ClaimRecorded>().Where(c => c.On.Earliest is not { } day || day <= assessment.AsOf)
+            .. new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
                 .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second is meant."),
             .. RightInDoubt(),
             .. service.Done ? ["Before you go: the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."] : Array.Empty<string>(),

@@ -39,7 +39,7 @@ internal sealed class Service
     public static Service Of(JobFile job, LocalDate asOf)
     {
         var service = new Service(job);
-        service.Read([.. job.All<ClaimServed>().Where(e => e.On.Earliest is not { } day || day <= asOf)]);
+        service.Read(new FactsAsOf(job, asOf).All<ClaimServed>());
         return service;
     }
 

@@ -67,13 +67,13 @@ internal static class ClaimPaper
         ];
     }
 
-    private static string Hirer(Party hirer)
+    internal static string Hirer(Party hirer)
     {
         var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})";
         return Clean(hirer.Address) is { } address ? $"{name}\n{OneLine(address)}" : name;
     }
 
-    private static IEnumerable<string?> Site(ClaimFacts facts)
+    internal static IEnumerable<string?> Site(ClaimFacts facts)
     {
         if (facts.Street is null && facts.Legal is null)
             return [null];

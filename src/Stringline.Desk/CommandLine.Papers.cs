@@ -25,7 +25,7 @@ internal sealed partial class CommandLine
         command.Add(Claim());
         if (!papers)
             return command;
-        foreach (var paper in PaperCatalogue.All)
+        foreach (var paper in PaperCatalogue.All.Where(p => p.Id != "claim"))
             command.Add(PaperCommand(paper));
         return command;
     }

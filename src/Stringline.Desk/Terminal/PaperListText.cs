@@ -15,7 +15,6 @@ internal static class PaperListText
         page.Append('\n');
         Row("id", "title", "section", "work", "it is");
         page.Append('─', Layout.Width).Append('\n');
-        Row("claim", "Claim of Mechanics Lien", "Civ. Code § 8416", "private", "recorded");
         foreach (var paper in papers)
             Row(paper.Id, paper.Title, paper.Sections, paper.WorksWords, paper.UseWord);
         page.Append('\n');

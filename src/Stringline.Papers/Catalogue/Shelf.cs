@@ -1,5 +1,11 @@
+using Stringline.Papers.ClaimOfLien;
+using Stringline.Papers.Completion;
+using Stringline.Papers.Enforcement;
 using Stringline.Papers.Mailing;
+using Stringline.Papers.PaymentBond;
 using Stringline.Papers.PreliminaryNotice;
+using Stringline.Papers.PromptPayment;
+using Stringline.Papers.StopPaymentNotice;
 using Stringline.Papers.Waiver;
 using Stringline.Papers.Writing;
 
@@ -28,5 +34,16 @@ internal static class Shelf
         ProofOfNotice.Shelved,
         CertifiedMailSheet.Shelved,
         .. WaiverPaper.Papers,
+        PaymentDemandPaper.Shelved,
+        StopWorkPaper.Shelved,
+        CompletionPaper.Shelved,
+        .. StopPaymentPaper.Papers,
+        StopPaymentReleasePaper.Shelved,
+        .. BondNoticePaper.Papers,
+        .. ClaimShelf.Papers,
+        CreditPaper.Shelved,
+        LisPendensPaper.Shelved,
+        .. ReleasePaper.Papers,
+        ReleaseDemandPaper.Shelved,
     ];
 }

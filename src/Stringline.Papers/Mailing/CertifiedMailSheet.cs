@@ -37,7 +37,7 @@ internal static class CertifiedMailSheet
         leaf.Head("Registered, certified and express mail, and certificates of mailing");
         leaf.Line("Sender", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Line("Job", OneLine(matter.Job.Name));
-        leaf.Line("Deposited at (post office, city), on (date)", (string?)null);
+        leaf.Line("Deposited on (date)", (string?)null);
         leaf.Rows(
             [new Column("Addressee", 0.4), new Column("What, and day", 0.25), new Column("Article number", 0.35)],
             [.. items.Select(i => (IReadOnlyList<string>)[
@@ -46,7 +46,8 @@ internal static class CertifiedMailSheet
                 i.Article is { } article ? ArticleNumber.Printed(article) : "________________________"])]);
         if (items.Any(i => i.Article is null))
             leaf.Blank("article numbers, copied from the labels");
-        leaf.Add(new Signature(null, "Accepted by (postal clerk’s initials and stamp), or mailed by"));
+        leaf.Line("Mailed by (name)", (string?)null);
+        leaf.Line("Post office’s stamp or initials", (string?)null);
         return new Bundle([leaf], new Guide
         {
             First = ["Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and most swaps. It does not show that the number is the one on your label: compare."],

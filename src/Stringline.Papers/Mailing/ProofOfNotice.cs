@@ -68,7 +68,7 @@ internal static class ProofOfNotice
         leaf.Head("California Civil Code section 8118");
         leaf.Line("Type of notice", $"{char.ToUpperInvariant(kind[0])}{kind[1..]}, given by {matter.Facts.Claimant ?? "the claimant"}");
         leaf.Line("Work", [.. ClaimPaper.Site(matter.Facts).Take(1)]);
-        leaf.Line("Given by (name of the person who delivered or mailed it)", (string?)null);
+        leaf.Line("Given by (name)", (string?)null);
         var parts = Parts(to, given);
         foreach (var part in parts)
             Put(leaf, matter, part);
@@ -107,8 +107,8 @@ internal static class ProofOfNotice
     private static void Put(Leaf leaf, Matter matter, Part part)
     {
         leaf.Line("Date given", part.Day is { } day ? Day(day) : null);
-        leaf.Line(part.Manner is Manner.Personal or Manner.Substituted ? "Place of delivery" : "Place of deposit or delivery (post office or address, city, state)", (string?)null);
-        leaf.Line("Manner", part.Manner is null ? "as marked here:" : "as marked here:");
+        leaf.Line("Place (city, state)", (string?)null);
+        leaf.Line("Manner", "as marked here:");
         foreach (var (manner, words) in Ways)
             leaf.Add(new TickBox(words, part.Manner == manner) { Indent = 154, Before = 2 });
         if (part.Manner is null)

@@ -38,7 +38,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
     private IEnumerable<Block> Top() =>
     [
-        new Heading($"{Title}: {char.ToLowerInvariant(paper.Title[0])}{paper.Title[1..]}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
+        new Heading($"{Title}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
         new Paragraph($"{OneLine(matter.Job.Name)}, as of {Day(matter.AsOf)}. {paper.Sections}.", Text) { Before = 3 },
         new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
     ];

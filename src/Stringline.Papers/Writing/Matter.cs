@@ -78,6 +78,13 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     /// <summary>The parties in a capacity that have a name.</summary>
     public IReadOnlyList<Party> In(PartyCapacity capacity) => [.. job.In(capacity).Where(p => Clean(p.Name) is not null)];
 
+    /// <summary>The first owner with a name; null where there is none.</summary>
+    public Party? Owner => In(PartyCapacity.Owner) is [var first, ..] ? first : null;
+
+    /// <summary>The last known entry of a kind; null where there is none.</summary>
+    public T? Last<T>()
+        where T : Entry => Known.All<T>() is [.., var last] ? last : null;
+
     /// <summary>Address of a party; an owner without one has that of the building permit (Civ. Code § 8108(a)).</summary>
     public string? AddressOf(Party party) =>
         Clean(party.Address) ?? (party.Capacity == PartyCapacity.Owner ? Clean(job.Work.Permit?.OwnerAddress) : null);

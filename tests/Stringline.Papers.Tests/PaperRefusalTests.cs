@@ -84,7 +84,7 @@ public sealed class PaperRefusalTests
     [Fact]
     public void A_bond_notice_too_late_or_without_surety_or_principal()
     {
-        Refuses("bond-notice", "right-lost", asOf: "2026-07-20");
+        Refuses("bond-notice", "right-lost", j => j with { Entries = [.. j.Entries.Where(e => e is not NoticeGiven)] }, asOf: "2026-07-20");
         Refuses("bond-notice", "surety-missing", j => Without(j, PartyCapacity.Surety));
         Refuses("bond-notice", "principal-missing", j => Without(j, PartyCapacity.DirectContractor));
     }

@@ -48,6 +48,13 @@ internal static class PacketText
         if (assessment.Find(deadline) is not { } claim)
             return;
         text.AppendLine();
+        if (!claim.IsDeadline)
+        {
+            if (claim.Band is { } from)
+                text.AppendLine($"Not before {LawText.Day((from.Latest ?? from.Earliest).Day)}.");
+            return;
+        }
+
         if (claim.ActBy is { } actBy)
             text.AppendLine($"Act by {LawText.Day(actBy)}.");
         if (claim.Band is { } band)

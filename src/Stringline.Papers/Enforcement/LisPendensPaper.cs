@@ -39,7 +39,7 @@ internal static class LisPendensPaper
         leaf.Field("Action", $"The action was commenced {(action?.On is DayFact.Exact on ? $"on {Day(on.Day)}" : "on ______________")}. It seeks to enforce, by foreclosure sale of the property described in paragraph 7, the claim of mechanics lien {RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}. It alleges a real property claim.");
         leaf.Field("Property affected", [.. NoticeContents.Site(matter)]);
         leaf.Say("Notice is given that the action described above is pending and affects title to that real property.");
-        leaf.Sign(null, "Attorney for plaintiff", "State Bar no. ____________");
+        leaf.Sign(null, "Attorney for plaintiff: State Bar number");
         return new Bundle([leaf], new Guide
         {
             First =

@@ -52,7 +52,7 @@ internal static class ReleasePaper
                 partial ? "The part that is not released stays bound, and the time to sue goes on." : "Once recorded, the claim is gone. Give it only against money in the bank, or because the claim has expired.",
                 "The paper does not say that the debt is satisfied. A new claim within its time stays possible only so long as no release says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read them.",
                 .. Owing(matter, partial),
-                "After an owner’s demand for release of an expired claim, answer within ten days: the one who loses the petition pays the other’s attorney (Civ. Code §§ 8482, 8488).",
+                .. matter.Known.All<ReleaseDemanded>().Count > 0 ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney (Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
             After = ["Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if the paper says that the debt is."],

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PaymentBond;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
@@ -36,7 +37,7 @@ internal static class BondNoticePaper
         leaf.Head(heads);
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim against the payment bond for the work described here.");
-        leaf.Field("Claimant’s demand", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Assessment.Amount.Demand, "Civ. Code § 8102(a)(6)(C)"));
+        leaf.Field("Claimant’s demand", TypeStyle.BodyBold, NoticeContents.Demand(matter, BondClaim.Of(matter.Known).Demand, "Civ. Code § 8102(a)(6)(C)"));
         leaf.Field("Bond", [
             $"Surety: {string.Join("; ", sureties.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
             $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
@@ -51,6 +52,7 @@ internal static class BondNoticePaper
             First =
             [
                 "The notice goes to the surety and to the bond principal, both. One of them is not enough.",
+                "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
                 "For one without a contract with the contractor this late road may be closed where the subcontractor it supplied was paid or terminated: ask counsel.",
                 .. matter.Assessment.Find("preliminary-notice.last-day") is { Standing: Law.Reasoning.Standing.Kept } ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."] : Array.Empty<string>(),

@@ -33,11 +33,10 @@ internal static class PaymentDemandPaper
         leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With the reckoning of what is due");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned.");
+        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
         leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
         NoticeContents.Put(leaf, matter);
-        leaf.Say("If any part is disputed, please say in writing which part and why, and pay the rest.");
         Signing.Claimant(leaf, matter, "Civ. Code § 8800");
         Reckoning(leaf, matter, amount);
         return new Bundle([leaf], new Guide

@@ -138,10 +138,10 @@ internal static class StopPaymentPaper
 
     private static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
     {
-        leaf.Field("Amount claimed, due for work provided through the date of this notice", TypeStyle.BodyBold, NoticeContents.Demand(matter, demand, $"{section}(c)"));
-        NoticeContents.Put(leaf, matter, "General description of the work provided and to be provided");
+        leaf.Field("Amount claimed", TypeStyle.BodyBold, NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
+        NoticeContents.Put(leaf, matter, "General description of work");
         var total = matter.Need(PriceEstimate.Of(matter.Known) ?? Furnished(matter), "estimate-missing", "contract.price", "Add the agreed price, or the amounts of what was furnished.", $"{section}(b)");
-        leaf.Field("Estimate of the total amount in value of the work provided and to be provided", total is { } value ? Dollars(value) : null);
+        leaf.Field("Estimated total value", TypeStyle.BodyBold, total is { } value ? [Dollars(value), "This is an estimate of the total amount in value of the work provided and to be provided."] : [null]);
     }
 
     /// <summary>Where only unit prices are agreed: what was furnished, as the waterfall has it.</summary>

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Waiver;
@@ -128,8 +129,13 @@ public sealed record WaiverToBe
                 section));
         }
 
+        if (MissingLetters() is { Count: > 0 } letters)
+            refusals.Add(new Refusal("letters-missing", "the texts of the paper", $"The typeface has no letter for {string.Join(" ", letters.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", section));
         return refusals;
     }
+
+    private List<string> MissingLetters() =>
+        [.. Blanks.Values.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, t).Concat(TypeCase.Missing(Face.SerifBold, t))).Distinct()];
 
     private static string? Figures(decimal? amount) => amount is { } dollars ? Dollars(dollars)[1..] : null;
 

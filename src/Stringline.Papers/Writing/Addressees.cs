@@ -1,7 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Papers.ClaimOfLien;
-using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -43,7 +42,6 @@ internal static class Addressees
     public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, string? attention = null)
     {
         leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention)).DefaultIfEmpty(null)]);
-        leaf.Add(new Paragraph("", TypeStyle.Small) { Before = 0 });
     }
 
     private static string Lines(Matter matter, Party party, string? attention) =>

@@ -66,6 +66,16 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (paper.Deadline is null || matter.Assessment.Find(paper.Deadline) is not { } last)
             yield break;
+        if (!last.IsDeadline)
+        {
+            if (last.Band is { } from)
+                yield return new Framed(new Paragraph("NOT BEFORE", Bold) { Before = 0, WithNext = true }, new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
+            yield break;
+        }
+
+        // A duty that is done, or that was never due, has no day.
+        if (last is { ActBy: null, Band: null, Standing: Standing.Kept or Standing.Done })
+            yield break;
         List<Block> lines =
         [
             new Paragraph("ACT BY", Bold) { Before = 0, WithNext = true },

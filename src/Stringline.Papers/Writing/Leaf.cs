@@ -80,7 +80,7 @@ internal sealed class Leaf(string FileName, string Title)
     public void Field(string label, TypeStyle? first, IReadOnlyList<string?> values)
     {
         number++;
-        Row(new FieldRow(label, [.. values.Select(Clean)]) { Number = string.Create(CultureInfo.InvariantCulture, $"{number}."), FirstStyle = first });
+        Row(new FieldRow(label, [.. values.Select(Clean)]) { Number = string.Create(CultureInfo.InvariantCulture, $"{number}."), FirstStyle = first, Before = 5.5 });
     }
 
     /// <summary>A label and its value without a number.</summary>

@@ -13,7 +13,7 @@ internal static class NoticeContents
     /// <param name="leaf">The paper.</param>
     /// <param name="matter">The matter.</param>
     /// <param name="work">The label of the statement of work.</param>
-    public static void Put(Leaf leaf, Matter matter, string work = "Work provided by claimant")
+    public static void Put(Leaf leaf, Matter matter, string work = "Work provided")
     {
         People(leaf, matter);
         Giver(leaf, matter);
@@ -35,7 +35,7 @@ internal static class NoticeContents
         leaf.Field(isPublic ? "Public entity" : "Owner or reputed owner", [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
         leaf.Field("Direct contractor", [.. Contractors(matter)]);
         if (!isPublic)
-            leaf.Field("Construction lender, if any", [.. matter.In(PartyCapacity.ConstructionLender).Select(p => Person(matter, p)).DefaultIfEmpty("none known")]);
+            leaf.Field("Construction lender", [.. matter.In(PartyCapacity.ConstructionLender).Select(p => Person(matter, p)).DefaultIfEmpty("none known")]);
         leaf.Field("Site", [.. Site(matter)]);
     }
 
@@ -47,7 +47,7 @@ internal static class NoticeContents
         leaf.Field("Claimant, who gives this notice", [
             name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
-        leaf.Field("Claimant’s relationship", Relationship(matter));
+        leaf.Field("Relationship", Relationship(matter));
     }
 
     /// <summary>Name, capacity and address of a person.</summary>
@@ -86,10 +86,14 @@ internal static class NoticeContents
     };
 
     /// <summary>The demand (paragraph (6)(C)); none above zero is a reason against the paper.</summary>
-    public static IReadOnlyList<string?> Demand(Matter matter, decimal demand, string section)
+    /// <param name="matter">The matter.</param>
+    /// <param name="demand">Dollars and cents.</param>
+    /// <param name="section">The section that asks for it.</param>
+    /// <param name="due">For what it is due, with a space before and a comma after; or nothing.</param>
+    public static IReadOnlyList<string?> Demand(Matter matter, decimal demand, string section, string due = "")
     {
         if (demand > 0)
-            return [Dollars(demand), $"({InWords(demand)}), after deducting all just credits and offsets."];
+            return [Dollars(demand), $"({InWords(demand)}),{due} after deducting all just credits and offsets."];
         matter.Refuse("demand-not-positive", "amount.demand", $"The demand after all just credits and offsets is {Dollars(demand)}.", "Nothing is left to claim; see the steps of the amount.", section);
         return [null];
     }

@@ -18,7 +18,7 @@ internal static class Signing
 
     /// <summary>The owner's verification; the job file is the claimant's and does not know who signs for the owner.</summary>
     public static void VerifyOwner(Leaf leaf, string paper) =>
-        leaf.Oath("VERIFICATION", $"I am the owner named in the foregoing {paper}, or I am authorized to make this verification for the owner. I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", null, "Owner, or title and authority to sign for the owner: ____________________");
+        leaf.Oath("VERIFICATION", $"I am the owner named in the foregoing {paper}, or I am authorized to make this verification for the owner. I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", null, "Owner, or title and authority to sign for the owner");
 
     private static string? Signer(Matter matter, string section) =>
         matter.Need(matter.Facts.Signer, "signer-missing", "claimant.signer.name", "Add the name of the person who signs; it is typed under the signature.", section);

@@ -36,7 +36,7 @@ internal sealed class TitleReading(Source source)
             _ => throw new InvalidOperationException("Not a form of title."),
         };
         if (holding.Persons.Count < least)
-            fields.Fault($"{holding.Persons.Count} persons", $"`persons` with {who}");
+            fields.Fault(holding.Persons.Count == 1 ? "1 person" : $"{holding.Persons.Count} persons", $"`persons` with {who}");
         if (who.Length == 0 && holding.Persons.Count > 0)
             fields.Fault("persons", fields.Raw("persons")!, "no persons: a company or public entity is indexed under the party's own `name`");
         if (holding.Form == TitleForm.Trust && holding.Trust is null)

@@ -16,11 +16,11 @@ internal static class Table
         foreach (var row in rows)
         {
             var bytes = row.Bytes is { } known ? Text($"{known:N0}") : "-";
-            to.WriteLine(Text($"{row.Name,-53}{row.Median,12:N3}{row.Least,12:N3}{row.Most,12:N3}{bytes,13}{row.Median / ours.Median,10:N3}"));
+            to.WriteLine(Text($"{row.Name,-53}{row.Median,12:N3}{row.Least,12:N3}{row.Most,12:N3}{bytes,13}{row.RatioTo(ours),10:N3}"));
         }
 
         to.WriteLine();
-        to.WriteLine(Text($"ratio: time over that of \"{ours.Name}\". Times differ between machines and with their load: trust the ratios only."));
+        to.WriteLine(Text($"ratio: time over that of \"{ours.Name}\" in the same round, the middle of the rounds. Times differ between machines and with their load: trust the ratios only."));
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

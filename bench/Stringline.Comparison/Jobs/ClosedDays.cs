@@ -3,13 +3,13 @@ using Stringline.Law.Time;
 namespace Stringline.Comparison.Jobs;
 
 /// <summary>
-/// The weekdays that are closed on the State's or the courts' list, 2023 to 2028, for the engines that have no calendar of their
+/// The weekdays that are closed on the State's or the courts' list, 2023 to 2029, for the engines that have no calendar of their
 /// own. The list of days is the same for all; moving back past them is each engine's own work.
 /// </summary>
 public static class ClosedDays
 {
     private static readonly int First = Serial.Of(new LocalDate(2023, 1, 1));
-    private static readonly int Last = Serial.Of(new LocalDate(2028, 12, 31));
+    private static readonly int Last = Serial.Of(new LocalDate(2029, 12, 31));
 
     public static readonly IReadOnlyList<int> Holidays =
         [.. Enumerable.Range(First, Last - First + 1).Where(day => !IsWeekend(day) && !OpenDays.Statutory.IsOpen(Serial.Day(day)))];

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Stringline.Comparison.Contenders;
 using Stringline.Comparison.Jobs;
 using Stringline.Comparison.Sheet;
@@ -58,14 +57,12 @@ internal sealed class Rounds
         GC.Collect();
         GC.WaitForPendingFinalizers();
         var before = GC.GetTotalAllocatedBytes(precise: true);
-        var watch = Stopwatch.StartNew();
-        contender.Answer(jobs, theirs);
-        watch.Stop();
+        var spent = Spent.On(() => contender.Answer(jobs, theirs));
         var allocated = GC.GetTotalAllocatedBytes(precise: true) - before;
         Agreement.Check(contender.Name, jobs, ours, theirs);
         if (!counts)
             return;
-        figures.Add(watch.Elapsed, jobs.Length);
+        figures.Add(spent / jobs.Length);
         figures.Bytes = (double)allocated / jobs.Length;
     }
 
@@ -79,8 +76,8 @@ internal sealed class Rounds
         Agreement.Check("LibreOffice Calc", jobs, ours, theirs);
         if (!counts)
             return;
-        sheet.Add(worked - startUp, jobs.Length - FewRows);
-        sheetAlone.Add(worked - loaded, jobs.Length);
+        sheet.Add((worked - startUp) / (jobs.Length - FewRows));
+        sheetAlone.Add((worked - loaded) / jobs.Length);
     }
 
     private async Task WriteSheets()

@@ -11,9 +11,9 @@ internal sealed class Calc(string soffice, string folder)
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
-    /// <summary>Opens, works out and saves a spreadsheet, and says how long that took from start to exit.</summary>
+    /// <summary>Opens, works out and saves a spreadsheet, and says what that took from start to exit.</summary>
     /// <exception cref="InvalidOperationException">The program failed, did not end, or wrote nothing.</exception>
-    public TimeSpan Convert(string path, out string csv)
+    public Spent Convert(string path, out string csv)
     {
         csv = Path.Combine(folder, Path.GetFileNameWithoutExtension(path) + ".csv");
         File.Delete(csv);
@@ -22,20 +22,23 @@ internal sealed class Calc(string soffice, string folder)
             [$"-env:UserInstallation=file://{Path.Combine(folder, "profile")}", "--headless", "--norestore", "--convert-to", "csv", "--outdir", folder, path])
             start.ArgumentList.Add(argument);
 
-        var watch = Stopwatch.StartNew();
-        using var process = Process.Start(start) ?? throw new InvalidOperationException($"{soffice} did not start.");
+        var output = csv;
+        return Spent.OnChildren(() => Run(start, path, output));
+    }
+
+    private static void Run(ProcessStartInfo start, string path, string csv)
+    {
+        using var process = Process.Start(start) ?? throw new InvalidOperationException($"{start.FileName} did not start.");
         var said = process.StandardOutput.ReadToEndAsync();
         var complained = process.StandardError.ReadToEndAsync();
         if (!process.WaitForExit(Patience))
         {
             process.Kill(entireProcessTree: true);
-            throw new InvalidOperationException($"{soffice} had not ended after {Patience.TotalMinutes} minutes with {path}.");
+            throw new InvalidOperationException($"{start.FileName} had not ended after {Patience.TotalMinutes} minutes with {path}.");
         }
 
-        watch.Stop();
         if (process.ExitCode != 0 || !File.Exists(csv))
-            throw new InvalidOperationException($"{soffice} made no CSV of {path} (exit {process.ExitCode}): {said.Result} {complained.Result}");
-        return watch.Elapsed;
+            throw new InvalidOperationException($"{start.FileName} made no CSV of {path} (exit {process.ExitCode}): {said.Result} {complained.Result}");
     }
 
     /// <summary>Reads the six days back from the CSV.</summary>

@@ -36,6 +36,13 @@ public sealed record Assessment
     /// <summary>What must be mended before a claim of lien may be recorded; empty where nothing stands in the way.</summary>
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
 
+    /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
+    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, owed, noticeIsDue);
+
+    private IReadOnlyList<NextStep>? next;
+    private decimal? owed;
+    private bool noticeIsDue;
+
     /// <summary>The caution that goes with every answer on a screen, a sheet or in JSON.</summary>
     public const string Caution =
         "Not legal advice. Confirm with the county recorder, the local rules and a California construction lawyer.";
@@ -69,6 +76,8 @@ public sealed record Assessment
             Name = facts.Job.Name,
             Findings = findings,
             Amount = amount,
+            owed = Owed(facts, amount),
+            noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
@@ -121,7 +130,13 @@ public sealed record Assessment
             Name = facts.Job.Name,
             Findings = findings,
             Amount = amount,
+            owed = Owed(facts, amount),
+            noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
     }
+
+    // Nothing priced is not the same as nothing owed.
+    private static decimal? Owed(FactsAsOf facts, Waterfall amount) =>
+        amount.Demand == 0 && facts.Furnished.All(static f => f.Amount is null) ? null : amount.Demand;
 }

@@ -2,9 +2,9 @@ using System.Reflection;
 using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
 using Stringline.Papers;
 using Stringline.Papers.ClaimOfLien;
+using Stringline.Places;
 
 namespace Stringline.Desk;
 
@@ -53,10 +53,13 @@ internal static class UseCases
         return FileDrop.WriteAll(folder, [new FinishedFile(DemoFile, bytes)]);
     }
 
-    private static Assessment Assess(JobFile job, LocalDate asOf) => Assessment.Of(job, asOf, Calendar());
-
-    /// <summary>Open: county closing days are not known yet, so only the statutory lists close an office.</summary>
-    private static OpenDays Calendar() => OpenDays.Statutory;
+    /// <summary>The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.</summary>
+    private static Assessment Assess(JobFile job, LocalDate asOf)
+    {
+        var site = job.Work.Site;
+        var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County));
+        return SiteCounty.Question(site) is { } question ? assessment with { Findings = [.. assessment.Findings, question] } : assessment;
+    }
 
     private static Outcome<JobFile> Open(string path) => JobFileReader.ReadFile(path) switch
     {

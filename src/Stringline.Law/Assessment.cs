@@ -67,7 +67,7 @@ public sealed record Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = Numbered(findings),
+            Findings = findings,
             Amount = amount,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
@@ -119,24 +119,9 @@ public sealed record Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = Numbered(findings),
+            Findings = findings,
             Amount = amount,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
-    }
-
-    // A second finding of one kind, such as a second payment due, gets a number of its own, so that an id names one finding.
-    private static List<Finding> Numbered(List<Finding> findings)
-    {
-        var met = new Dictionary<string, int>(findings.Count);
-        for (var i = 0; i < findings.Count; i++)
-        {
-            var id = findings[i].Id;
-            met[id] = met.TryGetValue(id, out var before) ? before + 1 : 1;
-            if (met[id] > 1)
-                findings[i] = findings[i] with { Id = $"{id}.{met[id]}" };
-        }
-
-        return findings;
     }
 }

@@ -57,7 +57,7 @@ public static class JobFileGen
 
     private static Gen<List<Party>> Parties =>
         from count in Gen.Int[0, 6]
-        from parties in Gen.Select(Gen.Enum<PartyCapacity>(), Gen.Bool, Line, Maybe(Lines)).List[count]
+        from parties in Gen.Select(Gen.Enum<PartyCapacity>(), Gen.Bool, Line, Maybe(Lines), Title).List[count]
         select parties.Select((p, i) => new Party
         {
             Id = $"p{i + 1}",
@@ -65,7 +65,28 @@ public static class JobFileGen
             Reputed = p.Item2,
             Name = p.Item3,
             Address = p.Item4,
+            HoldsTitleAs = p.Item5,
         }).ToList();
+
+    private static Gen<TitleHolding?> Title =>
+        from said in Gen.Bool
+        from form in Gen.Enum<TitleForm>()
+        from persons in Holder.List[2, 4]
+        from trust in Line
+        from decedent in Holder
+        select said ? TitleOf(form, persons, trust, decedent) : null;
+
+    private static Gen<TitleHolder> Holder => Gen.Frequency(
+        (1, Line.Select(entity => new TitleHolder { Entity = entity })),
+        (3, Gen.Select(Line, Maybe(Line), Maybe(Line)).Select((surname, given, suffix) => new TitleHolder { Surname = surname, Given = given, Suffix = suffix })));
+
+    private static TitleHolding TitleOf(TitleForm form, List<TitleHolder> persons, string trust, TitleHolder decedent) => new()
+    {
+        Form = form,
+        Persons = form is TitleForm.Company or TitleForm.PublicEntity ? [] : persons,
+        Trust = form == TitleForm.Trust ? trust : null,
+        Decedent = form == TitleForm.Estate ? decedent : null,
+    };
 
     private static Gen<Contract> Contract =>
         from day in MaybeValue(Day)

@@ -209,6 +209,7 @@ internal sealed class JobReading(Source source)
                 Reputed = fields.Flag("reputed"),
                 Name = fields.RequiredLine("name", "the party's full name"),
                 Address = fields.Lines("address"),
+                HoldsTitleAs = new TitleReading(source).Holding(fields.Object("holdsTitleAs")),
             };
             fields.Finish();
             if (party.Id.Length > 0 && !ids.Add(party.Id))

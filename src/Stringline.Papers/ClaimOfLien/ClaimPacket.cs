@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Papers.Fees;
+using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
 using Stringline.Papers.Prescribed;
@@ -69,8 +70,8 @@ public static class ClaimPacket
     {
         Pages = pages,
         Parcels = facts.Parcels,
-        Names = 1 + Math.Max(1, facts.Owners.Count),
-        NamesAtEachAddress = [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => g.Count()).DefaultIfEmpty(1)],
+        Names = Math.Max(2, facts.Names.Count),
+        NamesAtEachAddress = [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => IndexNames.Of(null, g).Count).DefaultIfEmpty(1)],
         ConformedCopy = true,
     };
 
@@ -86,6 +87,7 @@ public static class ClaimPacket
         MustHold =
         [
             .. facts.Owners.Select(o => Clean(o.Name)).OfType<string>().Select(OneLine),
+            .. facts.Owners.SelectMany(IndexNames.OfOwner).Select(n => n.Written),
             .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal }.OfType<string>(),
             .. facts.Demand > 0 ? [Dollars(facts.Demand)] : Array.Empty<string>(),
         ],

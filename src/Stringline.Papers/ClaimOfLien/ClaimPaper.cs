@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Prescribed;
 using static Stringline.Papers.PaperText;
@@ -57,7 +58,7 @@ internal static class ClaimPaper
     {
         if (facts.Owners.Count == 0)
             return [null];
-        var names = facts.Owners.Select(o => $"{OneLine(Clean(o.Name) ?? "")} ({Service.CapacityOf(o)})");
+        var names = facts.Owners.Select(o => $"{OneLine(Clean(o.Name) ?? "")} ({Service.CapacityOf(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
         return
         [
             .. names,

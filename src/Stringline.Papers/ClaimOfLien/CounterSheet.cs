@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Counter;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
@@ -16,11 +17,11 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>File name.</summary>
     public const string FileName = "counter-sheet.pdf";
 
-    private static readonly TypeStyle Text = new(Face.Sans, 10, 13);
-    private static readonly TypeStyle Bold = new(Face.SansBold, 10, 13);
-    private static readonly TypeStyle Head = new(Face.SansBold, 12.5, 16);
-    private static readonly TypeStyle Small = new(Face.Sans, 9, 11.5);
-    private static readonly TypeStyle Large = new(Face.SansBold, 15, 20);
+    private static readonly TypeStyle Text = CounterType.Text;
+    private static readonly TypeStyle Bold = CounterType.Bold;
+    private static readonly TypeStyle Head = CounterType.Head;
+    private static readonly TypeStyle Small = CounterType.Small;
+    private static readonly TypeStyle Large = CounterType.Large;
 
     private readonly Finding? last = assessment.Find("claim-of-lien.last-day");
     private readonly Finding? first = assessment.Find("claim-of-lien.first-day");
@@ -33,7 +34,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = assessment.AsOf,
         Draft = draft,
-        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Check(), .. BeforeYouHandItOver(), .. GetBack()],
+        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Names(), .. Check(), .. BeforeYouHandItOver(), .. GetBack()],
     };
 
     private IEnumerable<Block> Top() =>
@@ -46,7 +47,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>What must be seen before anything else, the day in doubt before all.</summary>
     private IEnumerable<Block> First()
     {
-        List<Block> warnings = [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. Unserved(), .. OtherWarnings()];
+        List<Block> warnings = [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. RecorderBlocks.CountyQuestion(assessment), .. Unserved(), .. OtherWarnings()];
         if (warnings.Count > 0)
             yield return new Framed([new Heading("First", Head) { Before = 0, Align = Align.Left }, .. warnings]) { Thickness = 2 };
     }
@@ -156,7 +157,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private IEnumerable<Block> Where() =>
     [
         Section("Where"),
-        new Paragraph($"{fee.Office.Name}, the county where the site lies (Civ. Code § 8060). Hours: {fee.Office.Hours ?? "ask"}.", Text) { Before = 2 },
+        .. RecorderBlocks.Where(fee.Office),
     ];
 
     private IEnumerable<Block> HandOver() =>
@@ -169,26 +170,9 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "A self-addressed stamped envelope for the stamped copy."),
     ];
 
-    private IEnumerable<Block> Check()
-    {
-        yield return Section($"The check: {Dollars(fee.Total)}, estimated");
-        yield return new Paragraph(fee.Source, Text) { Before = 2, WithNext = true };
-        yield return new Together(new Table(
-            [new Column("Part", 0.25), new Column("Reckoned", 0.64), new Column("Dollars", 0.11, true)],
-            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
-        { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
-        yield return new Paragraph(WhatCouldChangeIt(), Text) { Before = 5 };
-    }
+    private IEnumerable<Block> Names() => [Section("Names the recorder will index"), .. RecorderBlocks.Names(facts.Names, facts.Owners)];
 
-    private string WhatCouldChangeIt()
-    {
-        var office = fee.Office;
-        var words = "What could change it at the counter: prices change, often on January 1 or July 1 (a bill of 2026, AB 2224, may change them from January 1, 2027); the homes fee by parcels or titles; "
-            + (office.NoticeFirst is null ? "a fee for the recorder’s notice of involuntary lien, whose price was not read; " : "")
-            + (office.Covenant is null ? "a $2 restrictive covenant fee where the county took it up; " : "")
-            + "a person counted under more than one name; a page printed on both sides or on paper of another size. Ask, or take a second check.";
-        return office.Note is { } note ? $"{words} Note on this county: {note}" : words;
-    }
+    private IEnumerable<Block> Check() => [Section($"The check: {Dollars(fee.Total)}, estimated"), .. RecorderBlocks.Check(fee)];
 
     private static IEnumerable<Block> GetBack() =>
     [

@@ -62,7 +62,7 @@ public sealed class RecordingFeeTests
 
     /// <summary>14 + 2×3: schedule of 2022, exemption on the face.</summary>
     [Fact]
-    public void San_Francisco_document_not_related_to_real_property() => Assert.Equal(20m, Total("San Francisco", new FeeRequest { Pages = 3, Exempt = true }));
+    public void San_Francisco_document_not_related_to_real_property() => Assert.Equal(20m, Total("San Francisco", new FeeRequest { Pages = 3, Exemption = HomesFeeExemption.NotRealProperty }));
 
     /// <summary>Gov. Code § 27361.2, $1 each beyond the first; § 27361(a)(1), $1 each page of penalty print.</summary>
     [Fact]

@@ -28,19 +28,25 @@ public static class JobFileWriter
         using (var json = new Utf8JsonWriter(buffer, Options))
         {
             json.WriteStartObject();
-            json.WriteString("format", JobFileReader.Format);
-            json.WriteString("name", job.Name);
-            Work(json, job.Work);
-            Claimant(json, job.Claimant);
-            Rows(json, "parties", job.Parties, Party);
-            if (job.Contract != new Contract())
-                Contract(json, job.Contract);
+            Head(json, job);
             Rows(json, "entries", job.Entries, EntryWriting.Write);
             json.WriteEndObject();
         }
 
         buffer.Write("\n"u8);
         return buffer.WrittenSpan.ToArray();
+    }
+
+    /// <summary>Writes the fields of everything but the entries.</summary>
+    internal static void Head(Utf8JsonWriter json, JobFile job)
+    {
+        json.WriteString("format", JobFileReader.Format);
+        json.WriteString("name", job.Name);
+        Work(json, job.Work);
+        Claimant(json, job.Claimant);
+        Rows(json, "parties", job.Parties, Party);
+        if (job.Contract != new Contract())
+            Contract(json, job.Contract);
     }
 
     private static void Work(Utf8JsonWriter json, Work work)

@@ -11,7 +11,7 @@ namespace Stringline.Desk;
 /// <param name="output">Answers, as bytes of UTF-8.</param>
 /// <param name="errors">Refusals and wrong usage.</param>
 /// <param name="clock">Tells the day where the user does not.</param>
-internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock)
+internal sealed partial class CommandLine(Stream output, TextWriter errors, IClock clock)
 {
     /// <summary>Done.</summary>
     public const int Done = 0;
@@ -28,7 +28,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
     /// <summary>Runs one command and gives the exit status.</summary>
     public int Run(IReadOnlyList<string> args)
     {
-        var parsed = Root().Parse(args);
+        var parsed = Root(papers: args is ["packet", ..]).Parse(args);
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)
@@ -50,13 +50,14 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         }
     }
 
-    private RootCommand Root()
+    /// <param name="papers">Whether the commands of the papers are built too: they are many, and only <c>packet</c> needs them.</param>
+    private RootCommand Root(bool papers)
     {
         var root = new RootCommand(
             "Keeps a payment claim on a California construction job true, from the first delivery to the last dollar.\n" + Assessment.Caution)
         {
             Assess(),
-            new Command("packet", "Make the papers that go to the counter together.") { Claim() },
+            Packet(papers),
             Schema(),
             Demo(),
             new StoreCommands(output, errors, clock).All(),

@@ -7,12 +7,13 @@ namespace Stringline.Mutate;
 internal sealed class LawCompiler
 {
     private readonly CSharpCompilation compilation;
+    private readonly Dictionary<string, IReadOnlyList<Mutant>> mutants = [];
 
     /// <summary>Reads the sources.</summary>
     /// <param name="root">The repository.</param>
-    /// <param name="nodaTime">The assembly that the law uses.</param>
-    public LawCompiler(string root, string nodaTime)
+    public LawCompiler(string root)
     {
+        var nodaTime = Path.Combine(root, "tests", "Stringline.Law.Tests", "bin", "Release", "net10.0", "NodaTime.dll");
         var folder = Path.Combine(root, "src", "Stringline.Law");
         var options = new CSharpParseOptions(LanguageVersion.CSharp14);
         var generated = Path.Combine(folder, "obj", "Release", "net10.0");
@@ -28,26 +29,28 @@ internal sealed class LawCompiler
             nullableContextOptions: NullableContextOptions.Enable, deterministic: true, concurrentBuild: false));
     }
 
-    /// <summary>Every mutant of the files directly or deeper in a folder of the law.</summary>
-    public IEnumerable<Mutant> MutantsIn(string folder)
+    /// <summary>Every mutant of the files directly or deeper in a folder of the law, always in the same order.</summary>
+    public IReadOnlyList<Mutant> MutantsIn(string folder)
     {
-        var part = $"{Path.DirectorySeparatorChar}Stringline.Law{Path.DirectorySeparatorChar}{folder}{Path.DirectorySeparatorChar}";
-        return compilation.SyntaxTrees.Where(t => t.FilePath.Contains(part, StringComparison.Ordinal))
-            .SelectMany(t => MutantFinder.Of(compilation.GetSemanticModel(t)));
+        if (!mutants.TryGetValue(folder, out var found))
+        {
+            var part = $"{Path.DirectorySeparatorChar}Stringline.Law{Path.DirectorySeparatorChar}{folder}{Path.DirectorySeparatorChar}";
+            mutants[folder] = found = [.. compilation.SyntaxTrees.Where(t => t.FilePath.Contains(part, StringComparison.Ordinal))
+                .SelectMany(t => MutantFinder.Of(compilation.GetSemanticModel(t)))];
+        }
+
+        return found;
     }
 
-    /// <summary>Writes the assembly.</summary>
+    /// <summary>The assembly as it is, or with one change.</summary>
     /// <param name="mutant">The change; null for none.</param>
-    /// <param name="path">Where to.</param>
-    /// <returns>Null, or what the compiler says against it; then nothing is written.</returns>
-    public string? Write(Mutant? mutant, string path)
+    /// <param name="refused">What the compiler says against it; null where it compiles.</param>
+    public byte[]? Compiled(Mutant? mutant, out string? refused)
     {
         var changed = mutant is null ? compilation : compilation.ReplaceSyntaxTree(mutant.Tree, mutant.Changed());
         using var assembly = new MemoryStream();
         var result = changed.Emit(assembly);
-        if (!result.Success)
-            return result.Diagnostics.First(d => d.Severity == DiagnosticSeverity.Error).ToString();
-        File.WriteAllBytes(path, assembly.ToArray());
-        return null;
+        refused = result.Success ? null : result.Diagnostics.First(d => d.Severity == DiagnosticSeverity.Error).ToString().ReplaceLineEndings(" ");
+        return result.Success ? assembly.ToArray() : null;
     }
 }

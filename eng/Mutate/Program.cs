@@ -1,7 +1,9 @@
 using System.Collections.Concurrent;
+using System.Diagnostics;
 using Stringline.Mutate;
 
 // eng/mutate [--workers N] [--file NAME] FOLDER...
+const int SecondsOfPatience = 120;
 string[] known = ["Time", "Completion", "ClaimOfLien", "LienableAmount"];
 var workers = 2;
 string? file = null;
@@ -20,6 +22,8 @@ for (var i = 0; i < args.Length; i++)
         case "--list":
             list = true;
             break;
+        case "--worker":
+            return Worker.Serve(Root());
         case var name when !name.StartsWith('-'):
             folders.Add(name);
             break;
@@ -29,9 +33,7 @@ for (var i = 0; i < args.Length; i++)
     }
 }
 
-var root = AppContext.BaseDirectory;
-while (!File.Exists(Path.Combine(root, "Stringline.slnx")))
-    root = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(root)) ?? throw new InvalidOperationException("This does not run inside the repository.");
+var root = Root();
 if (folders.Count == 0)
     folders.AddRange(known);
 foreach (var folder in folders.Where(f => !Directory.Exists(Path.Combine(root, "src", "Stringline.Law", f))))
@@ -40,7 +42,7 @@ foreach (var folder in folders.Where(f => !Directory.Exists(Path.Combine(root, "
     return 2;
 }
 
-var law = new LawCompiler(root, Path.Combine(root, "tests", "Stringline.Law.Tests", "bin", "Release", "net10.0", "NodaTime.dll"));
+var law = new LawCompiler(root);
 if (list)
 {
     foreach (var folder in folders)
@@ -52,47 +54,63 @@ if (list)
     return 0;
 }
 
-var runs = Enumerable.Range(0, workers).Select(i => new TestRun(root, i)).ToArray();
-foreach (var folder in folders)
+var clock = Stopwatch.StartNew();
+var tries = Enumerable.Range(0, workers).Select(_ => new Worker { Patience = SecondsOfPatience }).ToArray();
+try
 {
-    // Without a change nothing may fail, else every figure below would be false.
-    if (law.Write(null, runs[0].Assembly) is { } fault || (fault = runs[0].Of(folder) == Outcome.Survived ? null : "a test fails without any change") is not null)
+    foreach (var folder in folders)
     {
-        Console.Error.WriteLine($"mutate: {folder}: {fault}");
-        return 1;
+        // Without a change nothing may fail, else every figure below would be false.
+        var (unchanged, how) = tries[0].Try(folder, -1);
+        if (unchanged != Outcome.Survived)
+            throw new InvalidOperationException($"{folder}: without any change {unchanged}: {how}");
+        Console.WriteLine($"{folder}: {law.MutantsIn(folder).Count} mutants, {how}");
     }
-}
 
-var table = new Table();
-foreach (var folder in folders)
-{
-    var mutants = law.MutantsIn(folder).Where(m => file is null || Wanted(file, m)).ToArray();
-    var left = new ConcurrentQueue<Mutant>(mutants);
-    var done = 0;
-    Parallel.ForEach(runs, new ParallelOptions { MaxDegreeOfParallelism = workers }, run =>
+    var table = new Table();
+    foreach (var folder in folders)
     {
-        while (left.TryDequeue(out var mutant))
+        var left = new ConcurrentQueue<int>(Enumerable.Range(0, law.MutantsIn(folder).Count).Where(i => file is null || IsIn(file, law.MutantsIn(folder)[i])));
+        var all = left.Count;
+        var done = 0;
+        Parallel.ForEach(tries, new ParallelOptions { MaxDegreeOfParallelism = workers }, worker =>
         {
-            var outcome = law.Write(mutant, run.Assembly) is null ? run.Of(folder) : Outcome.DoesNotCompile;
-            lock (table)
+            while (left.TryDequeue(out var number))
             {
-                table.Add(folder, mutant, outcome);
-                done++;
-                if (outcome == Outcome.Survived)
-                    Console.WriteLine($"survived {Path.GetRelativePath(root, mutant.Tree.FilePath)}:{mutant.Line} {mutant.Kind}: {mutant.Was} -> {mutant.Is}");
-                if (done % 25 == 0)
-                    Console.WriteLine($"{folder}: {done} of {mutants.Length}");
+                var mutant = law.MutantsIn(folder)[number];
+                var (outcome, detail) = worker.Try(folder, number);
+                lock (table)
+                {
+                    table.Add(folder, mutant, outcome);
+                    if (outcome == Outcome.Survived || file is not null)
+                        Console.WriteLine($"{outcome} {Path.GetFileName(mutant.Tree.FilePath)}:{mutant.Line} {mutant.Kind}: {mutant.Was} -> {mutant.Is}{(outcome == Outcome.Survived ? "" : $" | {detail}")}");
+                    if (++done % 50 == 0)
+                        Console.WriteLine($"{folder}: {done} of {all} after {clock.Elapsed:mm\\:ss}");
+                }
             }
-        }
-    });
-    Console.WriteLine(table.Line(folder));
+        });
+        Console.WriteLine(table.Line(folder));
+    }
+
+    Console.WriteLine();
+    table.Write(Console.Out, folders);
+    return 0;
+}
+finally
+{
+    foreach (var worker in tries)
+        worker.Dispose();
 }
 
-Console.WriteLine();
-table.Write(Console.Out, folders);
-return 0;
+static string Root()
+{
+    var folder = AppContext.BaseDirectory;
+    while (!File.Exists(Path.Combine(folder, "Stringline.slnx")))
+        folder = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)) ?? throw new InvalidOperationException("This does not run inside the repository.");
+    return folder;
+}
 
-static bool Wanted(string file, Mutant mutant)
+static bool IsIn(string file, Mutant mutant)
 {
     var parts = file.Split(':');
     return Path.GetFileName(mutant.Tree.FilePath) == parts[0]

@@ -1,93 +1,167 @@
-using System.Diagnostics;
+using System.Reflection;
+using System.Runtime.Loader;
 
 namespace Stringline.Mutate;
 
-/// <summary>Runs tests against one copy of the law library, in a folder of its own, until one fails.</summary>
+/// <summary>
+/// Runs the built tests in this process against one form of the law library after another, each in a load context of its own, so
+/// that nothing static outlives a mutant. A test is a public method marked Fact or Theory; its rows are InlineData and MemberData.
+/// </summary>
 internal sealed class TestRun
 {
-    private const string LawTests = "Stringline.Law.Tests";
-    private const string PublishedTests = "Stringline.Published";
+    private const BindingFlags Members = BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance;
 
-    private readonly string lawTests;
-    private readonly string published;
+    // Where a test last failed, the next mutant of the same file often fails too.
+    private const int RememberedKillers = 12;
 
-    /// <summary>Copies the built tests.</summary>
+    private static readonly string[] TestAssemblies = ["Stringline.Law.Tests", "Stringline.Published"];
+
+    private readonly Dictionary<string, byte[]> tests = [];
+    private readonly List<TestName> names;
+    private readonly LinkedList<TestName> killers = [];
+
+    /// <summary>Reads the built tests.</summary>
     /// <param name="root">The repository.</param>
-    /// <param name="worker">The number of the folder.</param>
-    public TestRun(string root, int worker)
+    public TestRun(string root)
     {
-        // Inside the repository, since some tests look for its files.
-        var folder = Path.Combine(root, "out", "mutate", $"worker-{worker}");
-        lawTests = Copy(Path.Combine(root, "tests", LawTests, "bin", "Release", "net10.0"), Path.Combine(folder, "law"));
-        published = Copy(Path.Combine(root, "tests", "Published", "bin", "Release", "net10.0"), Path.Combine(folder, "published"));
+        var folders = TestAssemblies.Select(name => Path.Combine(root, "tests", name.Replace("Stringline.Published", "Published", StringComparison.Ordinal), "bin", "Release", "net10.0")).ToArray();
+        foreach (var (name, folder) in TestAssemblies.Append("Stringline.Testing").Zip([.. folders, folders[0]]))
+            tests[name] = File.ReadAllBytes(Path.Combine(folder, name + ".dll"));
+        // Some tests read files that lie beside them.
+        AppContext.SetData("APP_CONTEXT_BASE_DIRECTORY", folders[0] + Path.DirectorySeparatorChar);
+        AssemblyLoadContext.Default.Resolving += (context, name) => folders.Select(f => Path.Combine(f, name.Name + ".dll")).FirstOrDefault(File.Exists) is { } path
+            ? context.LoadFromAssemblyPath(path) : null;
+        var law = File.ReadAllBytes(Path.Combine(folders[0], "Stringline.Law.dll"));
+        var loaded = new Loaded(tests, law);
+        names = [.. TestAssemblies.SelectMany(a => loaded.Find(a).GetTypes().SelectMany(t => t.GetMethods(Members | BindingFlags.DeclaredOnly)
+            .Where(m => m.CustomAttributes.Any(c => c.AttributeType.Name is "FactAttribute" or "TheoryAttribute")).Select(m => new TestName(a, t.FullName!, m.Name))))];
+        loaded.Unload();
     }
 
-    /// <summary>Where the law library is put for the tests.</summary>
-    public string Assembly => Path.Combine(lawTests, "Stringline.Law.dll");
+    /// <summary>How many test methods there are.</summary>
+    public int Count => names.Count;
 
-    /// <summary>Seconds after which a run counts as never ending.</summary>
-    public int Patience { get; init; } = 60;
-
-    /// <summary>The examples of the folder itself first, then the published decisions, then every other example, then the properties with fewer tries.</summary>
-    public Outcome Of(string folder)
+    /// <summary>
+    /// Runs the tests until one fails: the folder's own examples first, then the published decisions, then every other example,
+    /// then the properties.
+    /// </summary>
+    /// <param name="law">The assembly.</param>
+    /// <param name="folder">The folder that was changed.</param>
+    /// <returns>The name of the test that failed, and how; null where all passed.</returns>
+    public string? FirstFailure(byte[] law, string folder)
     {
-        File.Copy(Assembly, Path.Combine(published, "Stringline.Law.dll"), overwrite: true);
-        var own = $"{LawTests}.{folder}*";
-        string[] properties = ["-class-", "*Properties"];
-        var outcome = Run(lawTests, LawTests, ["-namespace", own, .. properties]);
-        if (outcome == Outcome.Survived)
-            outcome = Run(published, PublishedTests);
-        if (outcome == Outcome.Survived)
-            outcome = Run(lawTests, LawTests, ["-namespace-", own, .. properties]);
-        if (outcome == Outcome.Survived)
-            outcome = Run(lawTests, LawTests, "-class", "*Properties");
-        return outcome;
+        var own = $"Stringline.Law.Tests.{folder}";
+        var loaded = new Loaded(tests, law);
+        try
+        {
+            foreach (var test in killers.ToArray().Concat(names.OrderBy(n => n.Type.EndsWith("Properties", StringComparison.Ordinal) ? 3 : n.Type.StartsWith(own, StringComparison.Ordinal) ? 0 : n.Assembly == TestAssemblies[1] ? 1 : 2)))
+            {
+                if (Fault(loaded, test) is not { } fault)
+                    continue;
+                killers.Remove(test);
+                killers.AddFirst(test);
+                if (killers.Count > RememberedKillers)
+                    killers.RemoveLast();
+                return $"{test.Type}.{test.Method}: {fault}";
+            }
+
+            return null;
+        }
+        finally
+        {
+            loaded.Unload();
+        }
     }
 
-    private Outcome Run(string folder, string name, params string[] filter)
+    private static string? Fault(Loaded loaded, TestName test)
     {
-        var start = new ProcessStartInfo(Path.Combine(folder, name), [.. filter, "-stopOnFail", "-noLogo", "-noColor", "-maxThreads", "1"])
+        try
         {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            WorkingDirectory = folder,
-        };
-        // A change that never stops gathering must not take the machine's memory.
-        start.Environment["DOTNET_GCHeapHardLimit"] = "0x40000000";
-        start.Environment["CsCheck_Iter"] = "100";
-        start.Environment["DOTNET_TieredPGO"] = "0";
-        start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
-        using var process = Process.Start(start) ?? throw new InvalidOperationException($"{start.FileName} does not start.");
-        var text = process.StandardOutput.ReadToEndAsync();
-        var errors = process.StandardError.ReadToEndAsync();
-        if (!process.WaitForExit(TimeSpan.FromSeconds(Patience)))
+            var type = loaded.Find(test.Assembly).GetType(test.Type, throwOnError: true)!;
+            var method = type.GetMethod(test.Method, Members)!;
+            foreach (var row in Rows(type, method))
+            {
+                var instance = method.IsStatic ? null : Activator.CreateInstance(type);
+                (method.Invoke(instance, row) as Task)?.GetAwaiter().GetResult();
+                (instance as IDisposable)?.Dispose();
+            }
+
+            return null;
+        }
+        catch (Exception failed) when (failed is not InvalidDataException)
         {
-            process.Kill(entireProcessTree: true);
-            process.WaitForExit();
-            return Outcome.TimedOut;
+            // Whatever a test throws is its failure; that nothing fails without a change is asked first.
+            var inner = failed.GetBaseException();
+            return $"{inner.GetType().Name} {inner.Message.Split('\n')[0]}";
+        }
+    }
+
+    private static IEnumerable<object?[]> Rows(Type type, MethodInfo method)
+    {
+        if (method.CustomAttributes.All(c => c.AttributeType.Name != "TheoryAttribute"))
+        {
+            yield return [];
+            yield break;
         }
 
-        if (process.ExitCode != 0)
-            return Outcome.Killed;
-        // A run without a test would let every mutant live unseen.
-        return text.Result.Contains(" Total: 0", StringComparison.Ordinal) || !text.Result.Contains(" Total: ", StringComparison.Ordinal)
-            ? throw new InvalidOperationException($"{name} ran no test with {string.Join(' ', filter)}: {text.Result} {errors.Result}")
-            : Outcome.Survived;
+        foreach (var data in method.CustomAttributes)
+        {
+            switch (data.AttributeType.Name)
+            {
+                case "InlineDataAttribute":
+                    // One null alone is handed over as no array at all.
+                    var given = data.ConstructorArguments[0].Value as IReadOnlyCollection<CustomAttributeTypedArgument>;
+                    yield return Padded(method, given is null ? [null] : [.. given.Select(Value)]);
+                    break;
+                case "MemberDataAttribute":
+                    var member = type.GetProperty((string)data.ConstructorArguments[0].Value!, Members) ?? throw new InvalidDataException($"{type}.{method.Name}: only properties give data here.");
+                    foreach (var row in (System.Collections.IEnumerable)member.GetValue(null)!)
+                        yield return row as object?[] ?? (object?[])row.GetType().GetInterface("ITheoryDataRow")!.GetMethod("GetData")!.Invoke(row, null)!;
+                    break;
+                case var other when other.EndsWith("DataAttribute", StringComparison.Ordinal):
+                    throw new InvalidDataException($"{type}.{method.Name}: {other} is not known here.");
+            }
+        }
     }
 
-    private static string Copy(string from, string to)
+    private static object? Value(CustomAttributeTypedArgument argument) => argument switch
     {
-        if (!Directory.Exists(from))
-            throw new InvalidOperationException($"{from} is missing: build the tests first (dotnet build -c Release).");
-        if (Directory.Exists(to))
-            Directory.Delete(to, recursive: true);
-        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        { Value: CustomAttributeTypedArgument inner } => Value(inner),
+        { Value: { } value, ArgumentType.IsEnum: true } => Enum.ToObject(argument.ArgumentType, value),
+        _ => argument.Value,
+    };
+
+    private static object?[] Padded(MethodInfo method, object?[] row) =>
+    [
+        .. method.GetParameters().Select((p, i) => i >= row.Length ? p.DefaultValue
+            // An attribute holds no decimal; xunit makes one of the number that stands there.
+            : row[i] is { } number and (int or double) && (p.ParameterType == typeof(decimal) || p.ParameterType == typeof(decimal?)) ? Convert.ToDecimal(number, System.Globalization.CultureInfo.InvariantCulture)
+            : row[i]),
+    ];
+
+    private sealed record TestName(string Assembly, string Type, string Method);
+
+    /// <summary>One form of the law library with the tests that use it.</summary>
+    private sealed class Loaded : AssemblyLoadContext
+    {
+        private readonly Dictionary<string, byte[]> tests;
+        private readonly Dictionary<string, Assembly> found = [];
+
+        public Loaded(Dictionary<string, byte[]> tests, byte[] law)
+            : base(isCollectible: true)
         {
-            var target = Path.Combine(to, Path.GetRelativePath(from, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            File.Copy(file, target);
+            this.tests = tests;
+            found["Stringline.Law"] = LoadFromStream(new MemoryStream(law));
         }
 
-        return to;
+        public Assembly Find(string name)
+        {
+            if (!found.TryGetValue(name, out var assembly))
+                found[name] = assembly = LoadFromStream(new MemoryStream(tests[name]));
+            return assembly;
+        }
+
+        protected override Assembly? Load(AssemblyName assemblyName) =>
+            found.ContainsKey(assemblyName.Name!) || tests.ContainsKey(assemblyName.Name!) ? Find(assemblyName.Name!) : null;
     }
 }

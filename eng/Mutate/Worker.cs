@@ -1,0 +1,84 @@
+using System.Diagnostics;
+
+namespace Stringline.Mutate;
+
+/// <summary>A process of its own that tries one mutant after another, so that one that never ends can be stopped.</summary>
+internal sealed class Worker : IDisposable
+{
+    private const int SecondsToStart = 240;
+
+    private Process? process;
+
+    /// <summary>Seconds after which a mutant counts as never ending.</summary>
+    public required int Patience { get; init; }
+
+    /// <summary>What becomes of a mutant; -1 stands for the law as it is.</summary>
+    public (Outcome Outcome, string Detail) Try(string folder, int mutant)
+    {
+        if (process is null or { HasExited: true })
+            Start();
+        process!.StandardInput.WriteLine($"{folder} {mutant}");
+        var answer = process.StandardOutput.ReadLineAsync();
+        if (!answer.Wait(TimeSpan.FromSeconds(Patience)))
+        {
+            Dispose();
+            return (Outcome.TimedOut, "");
+        }
+
+        // A mutant that brings the whole process down is noticed by every test runner.
+        if (answer.Result is not { } line)
+            return (Outcome.Killed, "the process ended");
+        var parts = line.Split(' ', 2);
+        return (Enum.Parse<Outcome>(parts[0]), parts[1]);
+    }
+
+    private void Start()
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath!, ["--worker"]) { RedirectStandardInput = true, RedirectStandardOutput = true };
+        // A mutant that never stops gathering must not take the machine's memory; properties are tried less often than in ./test.
+        start.Environment["DOTNET_GCHeapHardLimit"] = "0x60000000";
+        start.Environment["DOTNET_TieredPGO"] = "0";
+        start.Environment["CsCheck_Iter"] = "50";
+        start.Environment["CsCheck_Threads"] = "1";
+        process = Process.Start(start) ?? throw new InvalidOperationException("A worker does not start.");
+        var ready = process.StandardOutput.ReadLineAsync();
+        if (!ready.Wait(TimeSpan.FromSeconds(SecondsToStart)) || ready.Result != "ready")
+            throw new InvalidOperationException("A worker does not get ready.");
+    }
+
+    /// <summary>The worker's side: reads folder and number, answers with outcome and detail.</summary>
+    public static int Serve(string root)
+    {
+        var answers = Console.Out;
+        // What a test writes must not be taken for an answer.
+        Console.SetOut(TextWriter.Null);
+        var law = new LawCompiler(root);
+        var run = new TestRun(root);
+        answers.WriteLine("ready");
+        while (Console.In.ReadLine() is { } asked)
+        {
+            var parts = asked.Split(' ');
+            var number = int.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture);
+            var assembly = law.Compiled(number < 0 ? null : law.MutantsIn(parts[0])[number], out var refused);
+            if (assembly is null)
+                answers.WriteLine($"{Outcome.DoesNotCompile} {refused}");
+            else if (run.FirstFailure(assembly, parts[0]) is { } failure)
+                answers.WriteLine($"{Outcome.Killed} {failure.ReplaceLineEndings(" ")}");
+            else
+                answers.WriteLine($"{Outcome.Survived} {run.Count} tests");
+        }
+
+        return 0;
+    }
+
+    public void Dispose()
+    {
+        if (process is null)
+            return;
+        if (!process.HasExited)
+            process.Kill(entireProcessTree: true);
+        process.WaitForExit();
+        process.Dispose();
+        process = null;
+    }
+}

@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using Stringline.Mutate;
 
-// eng/mutate [--workers N] [--file NAME] FOLDER...
+// eng/mutate.sh [--workers N] [--file NAME] FOLDER...
 const int SecondsOfPatience = 120;
 string[] known = ["Time", "Completion", "ClaimOfLien", "LienableAmount"];
 var workers = 2;
@@ -28,7 +28,7 @@ for (var i = 0; i < args.Length; i++)
             folders.Add(name);
             break;
         default:
-            Console.Error.WriteLine($"mutate: {args[i]} is not understood. Use: eng/mutate [--workers 1 to 64] [--file NAME.cs[:LINE,...]] [--list] FOLDER...");
+            Console.Error.WriteLine($"mutate: {args[i]} is not understood. Use: eng/mutate.sh [--workers 1 to 64] [--file NAME.cs[:LINE,...]] [--list] FOLDER...");
             return 2;
     }
 }
@@ -58,6 +58,7 @@ var clock = Stopwatch.StartNew();
 var tries = Enumerable.Range(0, workers).Select(_ => new Worker { Patience = SecondsOfPatience }).ToArray();
 try
 {
+    var table = new Table();
     foreach (var folder in folders)
     {
         // Without a change nothing may fail, else every figure below would be false.
@@ -65,11 +66,6 @@ try
         if (unchanged != Outcome.Survived)
             throw new InvalidOperationException($"{folder}: without any change {unchanged}: {how}");
         Console.WriteLine($"{folder}: {law.MutantsIn(folder).Count} mutants, {how}");
-    }
-
-    var table = new Table();
-    foreach (var folder in folders)
-    {
         var left = new ConcurrentQueue<int>(Enumerable.Range(0, law.MutantsIn(folder).Count).Where(i => file is null || IsIn(file, law.MutantsIn(folder)[i])));
         var all = left.Count;
         var done = 0;

@@ -53,4 +53,31 @@ internal sealed class LawCompiler
         refused = result.Success ? null : result.Diagnostics.First(d => d.Severity == DiagnosticSeverity.Error).ToString().ReplaceLineEndings(" ");
         return result.Success ? assembly.ToArray() : null;
     }
+
+    /// <summary>All mutants of a folder that can be switched, in one assembly.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="switched">Numbers of the mutants that are in it.</param>
+    /// <param name="refused">Numbers of those that the compiler refuses, with what it says.</param>
+    public byte[] Schemata(string folder, out HashSet<int> switched, out Dictionary<int, string> refused)
+    {
+        var all = MutantsIn(folder);
+        switched = [.. Enumerable.Range(0, all.Count).Where(i => Mutate.Schemata.Home(all[i]) is not null)];
+        refused = [];
+        while (true)
+        {
+            var changed = compilation.AddSyntaxTrees(CSharpSyntaxTree.ParseText(Mutate.Schemata.SwitchSource, new CSharpParseOptions(LanguageVersion.CSharp14)));
+            foreach (var file in switched.Order().Select(i => (Number: i, Mutant: all[i])).GroupBy(m => m.Mutant.Tree))
+                changed = changed.ReplaceSyntaxTree(file.Key, Mutate.Schemata.With(file.Key, [.. file]));
+            using var assembly = new MemoryStream();
+            var result = changed.Emit(assembly);
+            if (result.Success)
+                return assembly.ToArray();
+            foreach (var error in result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error))
+            {
+                var number = Mutate.Schemata.NumberAt(error.Location) ?? throw new InvalidDataException($"{folder}: {error}");
+                refused.TryAdd(number, error.ToString().ReplaceLineEndings(" "));
+                switched.Remove(number);
+            }
+        }
+    }
 }

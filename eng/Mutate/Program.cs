@@ -85,6 +85,14 @@ try
                 }
             }
         });
+        // What a mutant left behind would make the figures false: without a change all must pass again.
+        foreach (var worker in tries)
+        {
+            var (again, fault) = worker.Try(folder, -1);
+            if (again != Outcome.Survived)
+                throw new InvalidOperationException($"{folder}: after the run, without any change {again}: {fault}");
+        }
+
         Console.WriteLine(table.Line(folder));
     }
 

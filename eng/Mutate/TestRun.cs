@@ -19,6 +19,8 @@ internal sealed class TestRun
     private readonly Dictionary<string, byte[]> tests = [];
     private readonly List<TestName> names;
     private readonly LinkedList<TestName> killers = [];
+    private Loaded? kept;
+    private string folder = "";
 
     /// <summary>Reads the built tests.</summary>
     /// <param name="root">The repository.</param>
@@ -41,36 +43,60 @@ internal sealed class TestRun
     /// <summary>How many test methods there are.</summary>
     public int Count => names.Count;
 
+    /// <summary>Takes an assembly with switched mutants for the questions to come.</summary>
+    /// <param name="switched">The assembly.</param>
+    /// <param name="changed">The folder whose mutants it holds.</param>
+    public void Use(byte[] switched, string changed)
+    {
+        folder = changed;
+        kept?.Unload();
+        kept = new Loaded(tests, switched);
+        killers.Clear();
+    }
+
     /// <summary>
     /// Runs the tests until one fails: the folder's own examples first, then the published decisions, then every other example,
     /// then the properties of the folder and of whole assessments.
     /// </summary>
-    /// <param name="law">The assembly.</param>
-    /// <param name="folder">The folder that was changed.</param>
+    /// <param name="mutant">The mutant to switch to; -1 for none.</param>
     /// <returns>The name of the test that failed, and how; null where all passed.</returns>
-    public string? FirstFailure(byte[] law, string folder)
+    public string? FirstFailure(int mutant) => FirstFailure(kept!, mutant);
+
+    /// <summary>The same in a load context of its own, so that whatever is worked out once is worked out with the mutant.</summary>
+    /// <param name="law">The assembly.</param>
+    /// <param name="mutant">The mutant to switch to; null where the assembly has no switch.</param>
+    public string? FirstFailureAnew(byte[] law, int? mutant)
     {
-        var own = $"Stringline.Law.Tests.{folder}";
         var loaded = new Loaded(tests, law);
         try
         {
-            foreach (var test in killers.ToArray().Concat(Order(own)))
-            {
-                if (Fault(loaded, test) is not { } fault)
-                    continue;
-                killers.Remove(test);
-                killers.AddFirst(test);
-                if (killers.Count > RememberedKillers)
-                    killers.RemoveLast();
-                return $"{test.Type}.{test.Method}: {fault}";
-            }
-
-            return null;
+            return FirstFailure(loaded, mutant);
         }
         finally
         {
             loaded.Unload();
         }
+    }
+
+    private string? FirstFailure(Loaded loaded, int? mutant)
+    {
+        var own = $"Stringline.Law.Tests.{folder}";
+        var control = mutant is null ? null : loaded.Find("Stringline.Law").GetType(Schemata.SwitchType, throwOnError: true)!;
+        control?.GetField("Active")!.SetValue(null, mutant);
+        var ticks = control?.GetField("Ticks")!;
+        foreach (var test in killers.ToArray().Concat(Order(own)))
+        {
+            ticks?.SetValue(null, 0L);
+            if (Fault(loaded, test) is not { } fault)
+                continue;
+            killers.Remove(test);
+            killers.AddFirst(test);
+            if (killers.Count > RememberedKillers)
+                killers.RemoveLast();
+            return $"{test.Type}.{test.Method}: {fault}";
+        }
+
+        return null;
     }
 
     // Properties of another folder take long and seldom see more than the examples; leaving them out can only make the figures worse.

@@ -54,18 +54,48 @@ internal sealed class Worker : IDisposable
         Console.SetOut(TextWriter.Null);
         var law = new LawCompiler(root);
         var run = new TestRun(root);
+        var (folder, all, switched, refused) = ("", Array.Empty<byte>(), new HashSet<int>(), new Dictionary<int, string>());
         answers.WriteLine("ready");
         while (Console.In.ReadLine() is { } asked)
         {
             var parts = asked.Split(' ');
             var number = int.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture);
-            var assembly = law.Compiled(number < 0 ? null : law.MutantsIn(parts[0])[number], out var refused);
-            if (assembly is null)
-                answers.WriteLine($"{Outcome.DoesNotCompile} {refused}");
-            else if (run.FirstFailure(assembly, parts[0]) is { } failure)
-                answers.WriteLine($"{Outcome.Killed} {failure.ReplaceLineEndings(" ")}");
+            if (folder != parts[0])
+            {
+                folder = parts[0];
+                all = law.Schemata(folder, out switched, out refused);
+                run.Use(all, folder);
+            }
+
+            string? failure;
+            if (number < 0)
+            {
+                failure = run.FirstFailure(-1);
+            }
+            else if (refused.TryGetValue(number, out var said))
+            {
+                answers.WriteLine($"{Outcome.DoesNotCompile} {said}");
+                continue;
+            }
+            else if (switched.Contains(number))
+            {
+                // What is worked out once and kept must be worked out anew by each mutant of the calendar.
+                failure = folder == "Time" && Path.GetFileName(law.MutantsIn(folder)[number].Tree.FilePath) is not ("Deadline.cs" or "Period.cs")
+                    ? run.FirstFailureAnew(all, number)
+                    : run.FirstFailure(number);
+            }
+            else if (law.Compiled(law.MutantsIn(folder)[number], out said) is { } alone)
+            {
+                failure = run.FirstFailureAnew(alone, null);
+            }
             else
-                answers.WriteLine($"{Outcome.Survived} {run.Count} tests");
+            {
+                answers.WriteLine($"{Outcome.DoesNotCompile} {said}");
+                continue;
+            }
+
+            answers.WriteLine(failure is null ? $"{Outcome.Survived} {run.Count} tests"
+                : $"{(failure.Contains(Schemata.NeverEnds, StringComparison.Ordinal) ? Outcome.TimedOut : Outcome.Killed)} {failure.ReplaceLineEndings(" ")}");
         }
 
         return 0;

@@ -26,6 +26,9 @@ internal static class DeskHost
             server.Listen(IPAddress.Loopback, options.Port);
         });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+
+        // The keys seal the forms of one user's own desk, and lie in that user's own folder beside the store itself.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, options, clock);
         var desk = builder.Build();
         desk.UseMiddleware<LoopbackOnly>();

@@ -30,7 +30,7 @@ public abstract class UpkeepTests : IDisposable
         {
             for (var i = 0; !stop.IsCancellationRequested; i++)
                 journal.Put(new KeyedJob($"new {i}", Samples.Long("x", 2)), "other");
-        });
+        }, TestContext.Current.CancellationToken);
         var before = journal.Check();
         var report = Backup.Make(journal, At("backup"));
         await stop.CancelAsync();

@@ -54,7 +54,7 @@ internal sealed class Worker : IDisposable
         Console.SetOut(TextWriter.Null);
         var law = new LawCompiler(root);
         var run = new TestRun(root);
-        var (folder, all, switched, refused) = ("", Array.Empty<byte>(), new HashSet<int>(), new Dictionary<int, string>());
+        var (folder, all, switched, refused) = ("", Array.Empty<byte>(), new Dictionary<int, int>(), new Dictionary<int, string>());
         answers.WriteLine("ready");
         while (Console.In.ReadLine() is { } asked)
         {
@@ -70,19 +70,19 @@ internal sealed class Worker : IDisposable
             string? failure;
             if (number < 0)
             {
-                failure = run.FirstFailure(-1);
+                failure = run.FirstFailure(-1, null);
             }
             else if (refused.TryGetValue(number, out var said))
             {
                 answers.WriteLine($"{Outcome.DoesNotCompile} {said}");
                 continue;
             }
-            else if (switched.Contains(number))
+            else if (switched.TryGetValue(number, out var member))
             {
-                // What is worked out once and kept must be worked out anew by each mutant of the calendar.
-                failure = folder == "Time" && Path.GetFileName(law.MutantsIn(folder)[number].Tree.FilePath) is not ("Deadline.cs" or "Period.cs")
+                // What is worked out once and kept must be worked out anew by each mutant of the calendar, and no test tells that it needs it.
+                failure = Schemata.IsWorkedOutOnce(law.MutantsIn(folder)[number]) || folder == "Time" && Path.GetFileName(law.MutantsIn(folder)[number].Tree.FilePath) is not ("Deadline.cs" or "Period.cs")
                     ? run.FirstFailureAnew(all, number)
-                    : run.FirstFailure(number);
+                    : run.FirstFailure(number, member);
             }
             else if (law.Compiled(law.MutantsIn(folder)[number], out said) is { } alone)
             {

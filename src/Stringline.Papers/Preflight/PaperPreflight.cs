@@ -18,6 +18,8 @@ public static class PaperPreflight
             checks.AddRange([RecordersSpace(read), ReturnBlock(read, recorded), Title(read, recorded), PrintDensity(read), Legible(read)]);
         if (expected.Wording is not null)
             checks.AddRange(WordingChecks.Of(read, expected));
+        if (expected.LargestText is { } largest)
+            checks.Add(WordingChecks.Largest(read, largest, expected.Wording?.Section ?? ""));
         if (expected.Signers.Count > 0)
             checks.Add(Signatures(read, expected.Signers));
         if (expected.MustHold.Count > 0)

@@ -18,7 +18,7 @@ internal sealed class LineDrawing : IHtmlContent
     private const int LabelHeight = 19;
     private const int Levels = 6;
     private const int LaneHeight = 46;
-    private const int LetterWidth = 7;
+    private const decimal LetterWidth = 7.4m;
     private const int Cord = 40 + (Levels * LabelHeight) + 16;
 
     private readonly LinePlan plan;
@@ -94,34 +94,45 @@ internal sealed class LineDrawing : IHtmlContent
                 : Text("plumb-name", x + 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf)));
     }
 
+    // A peg that is labelled further from the cord stands earlier than those its label reaches over, so no peg runs through a label.
     private void Pegs()
     {
-        var ends = new int[Levels];
-        Array.Fill(ends, int.MinValue);
-        foreach (var peg in plan.Pegs)
+        var places = plan.Pegs.Select(peg => (Peg: peg, At: Inside(peg.First), Words: LinePlan.Words(peg))).ToList();
+        var labels = new List<(int Start, int End, int Level)>();
+        for (var i = 0; i < places.Count; i++)
         {
-            var x = Inside(peg.First);
-            var words = LinePlan.Words(peg);
-            var width = (words.Length * LetterWidth) + 10;
+            var (peg, x, words) = places[i];
+            var width = (int)(words.Length * LetterWidth) + 12;
             var left = x + width > Width - 4;
-            var start = left ? x - width : x;
-            var level = Array.FindIndex(ends, end => end <= start);
-            var content = new List<object>();
-            if (peg.Last > peg.First)
-                content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, Cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
-            var top = level < 0 ? Cord - 18 : Cord - 20 - (level * LabelHeight);
-            content.Add(Line("peg", x, top, x, Cord + 9));
-            content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, Cord - 5, 8, 10)));
-            if (level >= 0)
-            {
-                ends[level] = start + width;
-                for (var below = 0; below < level; below++)
-                    ends[below] = Math.Max(ends[below], x + 4);
-                content.Add(Text(left ? "peg-name end" : "peg-name", left ? x - 4 : x + 4, top + 8, words));
-            }
-
-            svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
+            var level = left ? LevelToTheLeft(labels, x - width, x) : LevelToTheRight(labels, x, places.Skip(i + 1).Count(next => next.At < x + width));
+            if (level is < 0 or >= Levels)
+                level = -1;
+            else
+                labels.Add(left ? (x - width, x, level) : (x, x + width, level));
+            Peg(peg, x, level, left, words);
         }
+    }
+
+    private static int LevelToTheRight(List<(int Start, int End, int Level)> labels, int x, int under)
+    {
+        var below = labels.Where(label => label.End > x && label.Start <= x).Select(label => label.Level).DefaultIfEmpty(Levels).Min();
+        return Math.Min(under, below - 1);
+    }
+
+    private static int LevelToTheLeft(List<(int Start, int End, int Level)> labels, int start, int x) =>
+        labels.Where(label => label.End > start && label.Start <= x).Select(label => label.Level + 1).DefaultIfEmpty(0).Max();
+
+    private void Peg(Peg peg, int x, int level, bool left, string words)
+    {
+        var content = new List<object>();
+        if (peg.Last > peg.First)
+            content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, Cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
+        var top = level < 0 ? Cord - 16 : Cord - 22 - (level * LabelHeight);
+        content.Add(Line("peg", x, top, x, Cord + 9));
+        content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, Cord - 5, 8, 10)));
+        if (level >= 0)
+            content.Add(Text(left ? "peg-name end" : "peg-name", left ? x - 5 : x + 5, top + 9, words));
+        svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
     }
 
     private void Lanes()
@@ -143,7 +154,7 @@ internal sealed class LineDrawing : IHtmlContent
                 content.Add(Line("day", from, y + 18, from, y + 36));
             }
 
-            if (finding.ActBy is { } actBy && actBy >= plan.From && actBy <= plan.To)
+            if (finding.Standing != Standing.Lost && finding.ActBy is { } actBy && actBy >= plan.From && actBy <= plan.To)
             {
                 var x = X(actBy);
                 content.Add(new XElement("path", new XAttribute("class", "act-by"), new XAttribute("d", $"M{x} {y + 38}l-6 -10h12z")));
@@ -151,8 +162,7 @@ internal sealed class LineDrawing : IHtmlContent
             }
 
             var words = Words(lane);
-            var wide = words.Length * LetterWidth;
-            content.Add(from + wide > Width - 4 ? Text("lane-name end", Math.Max(Math.Min(to, Width - 6), Math.Min(wide, Width - 6)), y + 14, words) : Text("lane-name", from, y + 14, words));
+            content.Add(Text("lane-name", Math.Max(6, Math.Min(from, Width - 6 - (int)(words.Length * LetterWidth))), y + 14, words));
             svg.Add(Link("#why-" + WhyTree.Anchor(finding.Id), Told(lane), content));
             y += LaneHeight;
         }
@@ -161,7 +171,7 @@ internal sealed class LineDrawing : IHtmlContent
     private static string Words(Lane lane)
     {
         var finding = lane.Finding;
-        var act = finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
+        var act = finding.Standing != Standing.Lost && finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
         var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day ? $" ({earliest.Name} … {latest.Name})" : "";
         return $"{finding.Title}: {finding.Standing.Word()}{act}{ends}";
     }

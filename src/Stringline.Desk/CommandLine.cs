@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Stringline.Desk.DemoOffice;
 using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
@@ -60,7 +61,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
             Schema(),
             Demo(),
             Desk(),
-            DemoOffice(),
+            MakeOffice(),
         };
         return root;
     }
@@ -149,13 +150,19 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         return command;
     }
 
-    private Command DemoOffice()
+    private Command MakeOffice()
     {
         var folder = Folder();
         var asOf = AsOf();
-        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print its path.") { folder, asOf };
+        var jobs = new Option<int>("--jobs") { Description = "So many jobs, the forty over and over, to try out a large office.", HelpName = "N", DefaultValueFactory = _ => DemoJobs.Usual };
+        jobs.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() is < 1 or > 1_000_000)
+                result.AddError("--jobs takes a number from 1 to 1000000.");
+        });
+        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print its path.") { folder, asOf, jobs };
         command.SetAction(parsed => Answer(
-            DeskCommand.MakeDemoOffice(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), clock), path => Print(path + "\n", ascii: false)));
+            DeskCommand.MakeDemoOffice(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), parsed.GetValue(jobs), clock), path => Print(path + "\n", ascii: false)));
         return command;
     }
 

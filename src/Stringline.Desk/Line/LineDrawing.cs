@@ -19,16 +19,18 @@ internal sealed class LineDrawing : IHtmlContent
     private const int Levels = 6;
     private const int LaneHeight = 46;
     private const decimal LetterWidth = 7.4m;
-    private const int Cord = 40 + (Levels * LabelHeight) + 16;
 
     private readonly LinePlan plan;
     private readonly XElement svg;
     private readonly int height;
+    private readonly int cord;
 
     private LineDrawing(LinePlan plan)
     {
         this.plan = plan;
-        height = Cord + 34 + (plan.Lanes.Count * LaneHeight) + 40;
+        var places = Places(plan, Inside);
+        cord = 52 + ((places.Select(place => place.Level).DefaultIfEmpty(0).Max() + 1) * LabelHeight);
+        height = cord + 34 + (plan.Lanes.Count * LaneHeight) + 40;
         svg = new XElement(
             "svg",
             new XAttribute("viewBox", $"0 0 {Width} {height}"),
@@ -37,8 +39,8 @@ internal sealed class LineDrawing : IHtmlContent
             Patterns());
         Months();
         Today();
-        svg.Add(Line("cord", Margin - 12, Cord, Width - Margin + 12, Cord));
-        Pegs();
+        svg.Add(Line("cord", Margin - 12, cord, Width - Margin + 12, cord));
+        places.ForEach(Draw);
         Lanes();
     }
 
@@ -94,50 +96,43 @@ internal sealed class LineDrawing : IHtmlContent
                 : Text("plumb-name", x + 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf)));
     }
 
-    // A peg that is labelled further from the cord stands earlier than those its label reaches over, so no peg runs through a label.
-    private void Pegs()
+    private sealed record Place(Peg Peg, int X, string Words, int Level);
+
+    // From the last peg back: a label stands higher than those of the pegs it reaches over, so that no peg runs through a label. A peg for
+    // which there is no room has none; its title still says what it is.
+    private static List<Place> Places(LinePlan plan, Func<LocalDate, int> at)
     {
-        var places = plan.Pegs.Select(peg => (Peg: peg, At: Inside(peg.First), Words: LinePlan.Words(peg))).ToList();
-        var labels = new List<(int Start, int End, int Level)>();
-        for (var i = 0; i < places.Count; i++)
+        var places = new List<Place>();
+        for (var i = plan.Pegs.Count - 1; i >= 0; i--)
         {
-            var (peg, x, words) = places[i];
-            var width = (int)(words.Length * LetterWidth) + 12;
-            var left = x + width > Width - 4;
-            var level = left ? LevelToTheLeft(labels, x - width, x) : LevelToTheRight(labels, x, places.Skip(i + 1).Count(next => next.At < x + width));
-            if (level is < 0 or >= Levels)
-                level = -1;
-            else
-                labels.Add(left ? (x - width, x, level) : (x, x + width, level));
-            Peg(peg, x, level, left, words);
+            var peg = plan.Pegs[i];
+            var words = LinePlan.Words(peg);
+            var (x, end) = (at(peg.First), at(peg.First) + (int)(words.Length * LetterWidth) + 12);
+            var level = end > Width ? -1 : places.Where(later => later.X < end).Select(later => later.Level + 1).DefaultIfEmpty(0).Max();
+            places.Add(new Place(peg, x, words, level < Levels ? level : -1));
         }
+
+        places.Reverse();
+        return places;
     }
 
-    private static int LevelToTheRight(List<(int Start, int End, int Level)> labels, int x, int under)
+    private void Draw(Place place)
     {
-        var below = labels.Where(label => label.End > x && label.Start <= x).Select(label => label.Level).DefaultIfEmpty(Levels).Min();
-        return Math.Min(under, below - 1);
-    }
-
-    private static int LevelToTheLeft(List<(int Start, int End, int Level)> labels, int start, int x) =>
-        labels.Where(label => label.End > start && label.Start <= x).Select(label => label.Level + 1).DefaultIfEmpty(0).Max();
-
-    private void Peg(Peg peg, int x, int level, bool left, string words)
-    {
+        var (peg, x, words, level) = place;
         var content = new List<object>();
         if (peg.Last > peg.First)
-            content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, Cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
-        var top = level < 0 ? Cord - 16 : Cord - 22 - (level * LabelHeight);
-        content.Add(Line("peg", x, top, x, Cord + 9));
-        content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, Cord - 5, 8, 10)));
+            content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
+        var top = level < 0 ? cord - 16 : cord - 22 - (level * LabelHeight);
+        content.Add(Line("peg", x, top, x, cord + 9));
+        content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, cord - 5, 8, 10)));
         if (level >= 0)
-            content.Add(Text(left ? "peg-name end" : "peg-name", left ? x - 5 : x + 5, top + 9, words));
+            content.Add(Text("peg-name", x + 5, top + 9, words));
         svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
     }
 
     private void Lanes()
     {
-        var y = Cord + 34;
+        var y = cord + 34;
         foreach (var lane in plan.Lanes)
         {
             var finding = lane.Finding;
@@ -158,7 +153,7 @@ internal sealed class LineDrawing : IHtmlContent
             {
                 var x = X(actBy);
                 content.Add(new XElement("path", new XAttribute("class", "act-by"), new XAttribute("d", $"M{x} {y + 38}l-6 -10h12z")));
-                content.Add(Line("act-by-line", x, Cord + 4, x, y + 28));
+                content.Add(Line("act-by-line", x, cord + 4, x, y + 28));
             }
 
             var words = Words(lane);

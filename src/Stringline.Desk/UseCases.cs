@@ -62,7 +62,7 @@ internal static class UseCases
     }
 
     /// <summary>The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.</summary>
-    private static Assessment Assess(JobFile job, LocalDate asOf)
+    public static Assessment Assess(JobFile job, LocalDate asOf)
     {
         var site = job.Work.Site;
         var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County));

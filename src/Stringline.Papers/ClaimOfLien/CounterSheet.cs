@@ -202,12 +202,12 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "Printed at actual size (100 percent), nothing cut off: your name and address in the upper left, the upper right 5 by 2½ inches empty, the one title directly below, ½ inch white left and right on every page.",
             "The owner’s name is spelled as on the deed; so is yours. Look the deed up if you have not.",
             "Claim and verification signed in ink, dated, with place. Affidavit filled in and signed by the person who mailed.",
-            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}. Land in two counties: record in each.",
+            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: record in each.",
             "The check is not short: that is the commonest reason for a rejection.",
             "No social security, account or tax number stands on any page."),
     ];
 
-    private static Heading Section(string text) => new(text, Head) { Before = 11, Align = Align.Left };
+    private static Heading Section(string text) => new(text, Head) { Before = 9, Align = Align.Left };
 
     private static IEnumerable<Block> Ticks(params IReadOnlyList<string> lines) =>
         lines.Select(l => new TickBox(l, false) { Style = Text, Before = 2.5 });

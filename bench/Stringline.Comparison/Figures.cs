@@ -3,7 +3,7 @@ namespace Stringline.Comparison;
 /// <summary>What was measured of one row of the table, a figure a round; times in microseconds a job.</summary>
 internal sealed class Figures(string name)
 {
-    private readonly List<Spent> rounds = [];
+    private readonly List<(double Clock, double Processor)> rounds = [];
 
     public string Name { get; } = name;
 
@@ -11,14 +11,13 @@ internal sealed class Figures(string name)
     public double? Bytes { get; set; }
 
     /// <summary>Processor time, the middle of the rounds.</summary>
-    public double Processor => Middle(rounds.Select(round => round.Processor.TotalMicroseconds));
+    public double Processor => Middle(rounds.Select(round => round.Processor));
 
     /// <summary>Time by the clock, the middle of the rounds.</summary>
-    public double Clock => Middle(rounds.Select(round => round.Clock.TotalMicroseconds));
+    public double Clock => Middle(rounds.Select(round => round.Clock));
 
     /// <summary>Adds a round.</summary>
-    /// <param name="spent">What a job took in it.</param>
-    public void Add(Spent spent) => rounds.Add(spent);
+    public void Add(Spent spent, int jobs) => rounds.Add((spent.Clock.TotalMicroseconds / jobs, spent.Processor.TotalMicroseconds / jobs));
 
     /// <summary>How many times the other's processor time it took: each round by itself, since a round meets one load of the machine, and of these the least, the middle and the most.</summary>
     public (double Least, double Middle, double Most) ProcessorRatioTo(Figures other)

@@ -62,7 +62,7 @@ internal sealed class Rounds
         Agreement.Check(contender.Name, jobs, ours, theirs);
         if (!counts)
             return;
-        figures.Add(spent / jobs.Length);
+        figures.Add(spent, jobs.Length);
         figures.Bytes = (double)allocated / jobs.Length;
     }
 
@@ -76,8 +76,8 @@ internal sealed class Rounds
         Agreement.Check("LibreOffice Calc", jobs, ours, theirs);
         if (!counts)
             return;
-        sheet.Add((worked - startUp) / (jobs.Length - FewRows));
-        sheetAlone.Add((worked - loaded) / jobs.Length);
+        sheet.Add(worked - startUp, jobs.Length - FewRows);
+        sheetAlone.Add(worked - loaded, jobs.Length);
     }
 
     private async Task WriteSheets()

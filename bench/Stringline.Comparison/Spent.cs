@@ -8,8 +8,6 @@ internal readonly record struct Spent(TimeSpan Clock, TimeSpan Processor)
 {
     public static Spent operator -(Spent whole, Spent part) => new(whole.Clock - part.Clock, whole.Processor - part.Processor);
 
-    public static Spent operator /(Spent whole, int jobs) => new(whole.Clock / jobs, whole.Processor / jobs);
-
     /// <summary>Measures work inside this process.</summary>
     public static Spent On(Action work)
     {

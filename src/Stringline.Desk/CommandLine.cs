@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Stringline.Desk.Commands;
 using Stringline.Desk.DemoOffice;
 using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
@@ -12,7 +13,7 @@ namespace Stringline.Desk;
 /// <param name="output">Answers, as bytes of UTF-8.</param>
 /// <param name="errors">Refusals and wrong usage.</param>
 /// <param name="clock">Tells the day where the user does not.</param>
-internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock)
+internal sealed partial class CommandLine(Stream output, TextWriter errors, IClock clock)
 {
     /// <summary>Done.</summary>
     public const int Done = 0;
@@ -29,7 +30,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
     /// <summary>Runs one command and gives the exit status.</summary>
     public int Run(IReadOnlyList<string> args)
     {
-        var parsed = Root().Parse(args);
+        var parsed = Root(papers: args is ["packet", ..]).Parse(args);
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)
@@ -51,15 +52,17 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         }
     }
 
-    private RootCommand Root()
+    /// <param name="papers">Whether the commands of the papers are built too: they are many, and only <c>packet</c> needs them.</param>
+    private RootCommand Root(bool papers)
     {
         var root = new RootCommand(
             "Keeps a payment claim on a California construction job true, from the first delivery to the last dollar.\n" + Assessment.Caution)
         {
             Assess(),
-            new Command("packet", "Make the papers that go to the counter together.") { Claim() },
+            Packet(papers),
             Schema(),
             Demo(),
+            new StoreCommands(output, errors, clock).All(),
             Desk(),
             MakeOffice(),
         };

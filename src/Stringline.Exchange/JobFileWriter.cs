@@ -88,6 +88,7 @@ public static class JobFileWriter
         json.Truth("siteImprovement", work.SiteImprovement);
         json.Truth("orderedByTenant", work.OrderedByTenant);
         json.Truth("lowRiseResidential", work.LowRiseResidential);
+        json.Truth("stateContractAct", work.StateContractAct);
         json.WriteEndObject();
     }
 

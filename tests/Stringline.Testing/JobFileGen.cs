@@ -118,7 +118,7 @@ public static class JobFileGen
         from acceptance in Maybe(Line)
         from commenced in MaybeValue(Day)
         from structures in MaybeValue(Gen.Int[1, 9999])
-        from said in MaybeValue(Gen.Bool).Array[5]
+        from said in MaybeValue(Gen.Bool).Array[6]
         select new Work
         {
             Kind = kind,
@@ -142,6 +142,7 @@ public static class JobFileGen
             SiteImprovement = said[2],
             OrderedByTenant = said[3],
             LowRiseResidential = said[4],
+            StateContractAct = said[5],
         };
 
     private static Gen<Claimant> Claimant(string[] ids) =>
@@ -268,8 +269,8 @@ public static class JobFileGen
                 PaymentCleared = cleared,
                 InStatutoryForm = statutory,
             },
-            Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
-                (Entry)new ClaimRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
+            Gen.Select(When, Maybe(Gen.OneOf(Gen.Const("Yolo"), Gen.Const("Solano"))), MaybeValue(Money), Maybe(Line)).Select((on, county, amount, instrument) =>
+                (Entry)new ClaimRecorded { Index = index, On = on, County = county, Amount = amount, Instrument = instrument }),
             Gen.Select(When, Day, Maybe(Line)).Select((on, until, instrument) =>
                 (Entry)new CreditRecorded { Index = index, On = on, Until = until, Instrument = instrument }),
             Gen.Select(When, Maybe(Line), Maybe(Line)).Select((on, court, number) =>
@@ -277,8 +278,8 @@ public static class JobFileGen
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new LisPendensRecorded { Index = index, On = on, Instrument = instrument }),
             Gen.Select(When, Maybe(Line), MaybeValue(Gen.Bool)).Select((on, instrument, satisfied) =>
                 (Entry)new ReleaseRecorded { Index = index, On = on, Instrument = instrument, Satisfied = satisfied }),
-            Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
-                (Entry)new ReleaseBondRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
+            Gen.Select(When, MaybeValue(Day), MaybeValue(Money), Maybe(Line)).Select((on, told, amount, instrument) =>
+                (Entry)new ReleaseBondRecorded { Index = index, On = on, NoticeGiven = told, Amount = amount, Instrument = instrument }),
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new ReleaseDemanded { Index = index, On = on, Instrument = instrument }),
             When.Select(on => (Entry)new IndexSearched { Index = index, On = on }),
             When.Select(on => (Entry)new WorkWillNotCommence { Index = index, On = on }),

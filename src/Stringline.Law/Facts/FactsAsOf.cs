@@ -24,7 +24,7 @@ public sealed class FactsAsOf
                 known.Add(entry);
         }
 
-        DropSuperseded(known);
+        Supersession.Apply(known);
 
         Known = EntryOrder.Sorted(known);
         foreach (var entry in Known)
@@ -37,20 +37,6 @@ public sealed class FactsAsOf
         Furnished = All<Furnished>();
         FirstFurnished = Ends(first: true);
         LastFurnished = Ends(first: false);
-    }
-
-    // An entry replaced by one that was known by then counts no more; the replacement says all that is left of it.
-    private static void DropSuperseded(List<Entry> known)
-    {
-        HashSet<string>? replaced = null;
-        foreach (var entry in known)
-        {
-            if (entry.Supersedes is { } id)
-                (replaced ??= []).Add(id);
-        }
-
-        if (replaced is not null)
-            known.RemoveAll(e => e is Withdrawn || (e.Id is { } id && replaced.Contains(id)));
     }
 
     private readonly List<Entry> leftOut = [];

@@ -67,7 +67,7 @@ public static class MoneyDue
         return findings;
     }
 
-    private static string Number(string id, int number) => number == 1 ? id : $"{id}.{number}";
+    internal static string Number(string id, int number) => number == 1 ? id : $"{id}.{number}";
 
     private static int DaysToPassOn(PaymentOf of) => of switch
     {
@@ -156,7 +156,7 @@ public static class MoneyDue
         };
     }
 
-    private static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why)
+    internal static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why)
     {
         var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
         var penalty = sum.Penalty(disputed, facts.AsOf);

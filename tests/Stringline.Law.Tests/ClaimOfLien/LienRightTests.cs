@@ -140,7 +140,8 @@ public sealed class LienRightTests
     public void A_leg_that_is_weak_is_named_and_a_sound_one_is_not()
     {
         Assert.Single(Right(Supplier()).Why);
-        Assert.True(Right(Supplier().Role(ClaimantRole.Subcontractor)).Says("in doubt."));
+        var unlicensed = Supplier().Role(ClaimantRole.Subcontractor).On("2026-06-01");
+        Assert.Contains(unlicensed.Get("lien-right").Why, w => w.Text.EndsWith("in doubt.", StringComparison.Ordinal) && w.Section == unlicensed.Get("licence").Why[0].Section);
         Assert.True(Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..")).Says("lost."));
         Assert.True(Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04")).Says("narrowed."));
     }
@@ -164,6 +165,18 @@ public sealed class LienRightTests
     [Proves("Civ. Code § 8490")]
     public void An_earlier_release_is_named_where_it_does_not_end_the_right(bool? satisfied, bool named) =>
         Assert.Equal(named, Right(Supplier().ClaimRecorded("2026-05-10").ReleaseRecorded("2026-05-18", satisfied).ClaimRecorded("2026-05-20")).Says("An earlier claim was released"));
+
+    [Fact]
+    [Proves("Civ. Code § 8490")]
+    public void One_release_that_does_not_say_leaves_the_right_in_doubt_beside_one_that_does() =>
+        Assert.Equal(Standing.InDoubt, Right(Supplier().ClaimRecorded("2026-05-08").ReleaseRecorded("2026-05-10", satisfied: false)
+            .ClaimRecorded("2026-05-12").ReleaseRecorded("2026-05-18").ClaimRecorded("2026-05-20")).Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void Where_nothing_was_furnished_that_is_an_obstacle_of_its_own() =>
+        Assert.Equal(["Civ. Code § 8414(a)", "Civ. Code § 8416(a)(1)"], new JobBuilder().Role(ClaimantRole.Laborer).On("2026-06-01").ClaimObstacles.Select(o => o.Section));
 
     [Fact]
     [Proves("Civ. Code § 8416(a)(1)")]

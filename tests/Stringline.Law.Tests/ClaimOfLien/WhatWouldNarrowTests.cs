@@ -38,4 +38,19 @@ public sealed class WhatWouldNarrowTests
         Assert.Contains(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal) && q.Days == 33);
         Assert.Equal(asked.OrderByDescending(q => q.Days), asked);
     }
+
+    // Contested 1 and 15 April, certain 4 May. The middle one carries neither end of the band; the certain one cannot be ruled out.
+    [Fact]
+    public void Only_what_moves_an_end_of_the_band_is_asked_and_a_certain_day_never()
+    {
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-01", CompletionTheory.Occupation, contested: true).Completed("2026-04-15", CompletionTheory.Cessation, contested: true));
+        Assert.Contains("completion by occupation", Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_day_is_worth_asking_for()
+    {
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-05-03", CompletionTheory.Occupation, contested: true));
+        Assert.Equal(1, Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Days);
+    }
 }

@@ -53,4 +53,14 @@ public sealed class WhatWouldNarrowTests
         var asked = Asked(Job().Completed("2026-05-04").Completed("2026-05-03", CompletionTheory.Occupation, contested: true));
         Assert.Equal(1, Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Days);
     }
+
+    // Contested 20 and 21 April and 30 May: without the first the early end moves by a day, without the last the late end by 39, without
+    // the middle one nothing moves.
+    [Fact]
+    public void What_moves_the_late_end_counts_too_and_what_moves_most_is_asked_first() =>
+        Assert.Equal(
+            [("occupation", 39), ("cessation", 1)],
+            Asked(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Furnished("2026-04-20", 10m).Ended("2026-04-20")
+                .Completed("2026-04-20", CompletionTheory.Cessation, contested: true).Completed("2026-04-21", contested: true).Completed("2026-05-30", CompletionTheory.Occupation, contested: true))
+            .Where(q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Select(q => (q.Text.Contains("occupation", StringComparison.Ordinal) ? "occupation" : q.Text.Contains("cessation", StringComparison.Ordinal) ? "cessation" : q.Text, q.Days!.Value)));
 }

@@ -33,6 +33,15 @@ public static class JobFileWords
         "surety",
         "public-entity");
 
+    /// <summary><c>parties[].holdsTitleAs.form</c>.</summary>
+    public static WordTable TitleForm { get; } = new(
+        "individual",
+        "joint-tenants",
+        "trust",
+        "company",
+        "estate",
+        "public-entity");
+
     /// <summary><c>charged.of</c>.</summary>
     public static WordTable Charge { get; } = new(
         "interest",
@@ -91,6 +100,9 @@ public static class JobFileWords
 
     /// <summary>The word of <c>parties[].capacity</c>.</summary>
     public static string Word(PartyCapacity value) => Capacity.Words[(int)value];
+
+    /// <summary>The word of <c>parties[].holdsTitleAs.form</c>.</summary>
+    public static string Word(TitleForm value) => TitleForm.Words[(int)value];
 
     /// <summary>The word of <c>charged.of</c>.</summary>
     public static string Word(ChargeKind value) => Charge.Words[(int)value];

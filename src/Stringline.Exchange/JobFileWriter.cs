@@ -28,19 +28,25 @@ public static class JobFileWriter
         using (var json = new Utf8JsonWriter(buffer, Options))
         {
             json.WriteStartObject();
-            json.WriteString("format", JobFileReader.Format);
-            json.WriteString("name", job.Name);
-            Work(json, job.Work);
-            Claimant(json, job.Claimant);
-            Rows(json, "parties", job.Parties, Party);
-            if (job.Contract != new Contract())
-                Contract(json, job.Contract);
+            Head(json, job);
             Rows(json, "entries", job.Entries, EntryWriting.Write);
             json.WriteEndObject();
         }
 
         buffer.Write("\n"u8);
         return buffer.WrittenSpan.ToArray();
+    }
+
+    /// <summary>Writes the fields of everything but the entries.</summary>
+    internal static void Head(Utf8JsonWriter json, JobFile job)
+    {
+        json.WriteString("format", JobFileReader.Format);
+        json.WriteString("name", job.Name);
+        Work(json, job.Work);
+        Claimant(json, job.Claimant);
+        Rows(json, "parties", job.Parties, Party);
+        if (job.Contract != new Contract())
+            Contract(json, job.Contract);
     }
 
     private static void Work(Utf8JsonWriter json, Work work)
@@ -82,6 +88,7 @@ public static class JobFileWriter
         json.Truth("siteImprovement", work.SiteImprovement);
         json.Truth("orderedByTenant", work.OrderedByTenant);
         json.Truth("lowRiseResidential", work.LowRiseResidential);
+        json.Truth("stateContractAct", work.StateContractAct);
         json.WriteEndObject();
     }
 
@@ -126,6 +133,43 @@ public static class JobFileWriter
         json.WriteBoolean("reputed", party.Reputed);
         json.WriteString("name", party.Name);
         json.Text("address", party.Address);
+        if (party.HoldsTitleAs is { } holding)
+            Title(json, holding);
+    }
+
+    private static void Title(Utf8JsonWriter json, TitleHolding holding)
+    {
+        json.WriteStartObject("holdsTitleAs");
+        json.WriteString("form", JobFileWords.Word(holding.Form));
+        if (holding.Persons.Count > 0)
+        {
+            json.WriteStartArray("persons");
+            foreach (var person in holding.Persons)
+            {
+                json.WriteStartObject();
+                Person(json, person);
+            }
+
+            json.WriteEndArray();
+        }
+
+        json.Text("trust", holding.Trust);
+        if (holding.Decedent is { } decedent)
+        {
+            json.WriteStartObject("decedent");
+            Person(json, decedent);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Person(Utf8JsonWriter json, TitleHolder person)
+    {
+        json.Text("surname", person.Surname);
+        json.Text("given", person.Given);
+        json.Text("suffix", person.Suffix);
+        json.Text("entity", person.Entity);
+        json.WriteEndObject();
     }
 
     private static void Contract(Utf8JsonWriter json, Contract contract)

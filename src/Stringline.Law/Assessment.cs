@@ -36,6 +36,13 @@ public sealed record Assessment
     /// <summary>What must be mended before a claim of lien may be recorded; empty where nothing stands in the way.</summary>
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
 
+    /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
+    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, owed, noticeIsDue);
+
+    private IReadOnlyList<NextStep>? next;
+    private decimal? owed;
+    private bool noticeIsDue;
+
     /// <summary>The caution that goes with every answer on a screen, a sheet or in JSON.</summary>
     public const string Caution =
         "Not legal advice. Confirm with the county recorder, the local rules and a California construction lawyer.";
@@ -67,8 +74,10 @@ public sealed record Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = Numbered(findings),
+            Findings = findings,
             Amount = amount,
+            owed = Owed(facts, amount),
+            noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
@@ -119,24 +128,15 @@ public sealed record Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = Numbered(findings),
+            Findings = findings,
             Amount = amount,
+            owed = Owed(facts, amount),
+            noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
     }
 
-    // A second finding of one kind, such as a second payment due, gets a number of its own, so that an id names one finding.
-    private static List<Finding> Numbered(List<Finding> findings)
-    {
-        var met = new Dictionary<string, int>(findings.Count);
-        for (var i = 0; i < findings.Count; i++)
-        {
-            var id = findings[i].Id;
-            met[id] = met.TryGetValue(id, out var before) ? before + 1 : 1;
-            if (met[id] > 1)
-                findings[i] = findings[i] with { Id = $"{id}.{met[id]}" };
-        }
-
-        return findings;
-    }
+    // Nothing priced is not the same as nothing owed.
+    private static decimal? Owed(FactsAsOf facts, Waterfall amount) =>
+        amount.Demand == 0 && facts.Furnished.All(static f => f.Amount is null) ? null : amount.Demand;
 }

@@ -119,6 +119,7 @@ public sealed class TimeToRecord
     [Proves("Civ. Code § 8182(a)")]
     [Proves("Civ. Code § 8182(d)")]
     [Proves("Civ. Code § 8414(b)")]
+    [Proves("Civ. Code § 8060")]
     public void C_03_a_late_notice_of_completion_does_not_reopen_the_time() => new CaseNote
     {
         Number = "C-03",
@@ -132,7 +133,7 @@ public sealed class TimeToRecord
         Held = "No: a notice of completion can only shorten the time, and outside its own period it does nothing. No: the claim in Kern came 132 days after completion.",
         Then = "Last day 23 April 1991 at the latest; too late.",
         Now = "The same: 153 days are more than 15 as they were more than 10. An instrument in a county with no part of the site is not recorded at all (§ 8060), so the "
-            + "first claim is no entry of the file.",
+            + "first claim counts for nothing. Which county that was is not said where this was read; Inyo stands for it.",
         Takes =
         [
             new("as the court held", ToSubcontractor(ClaimantRole.Supplier)
@@ -140,11 +141,14 @@ public sealed class TimeToRecord
                     .Furnished("1990-05-17..1990-12-30", 72709.33m, until: "1990-05-17..1990-12-30")
                     .Ended("1990-12-30")
                     .Completed("1990-12-31..1991-01-23")
-                    .ClaimRecorded("1991-06-04")
+                    .Work(w => w with { Site = w.Site with { County = "Kern" } })
+                    .ClaimRecorded("1991-03-01", county: "Inyo")
+                    .ClaimRecorded("1991-06-04", county: "Kern")
                     .OwnerRecorded("1991-06-25", states: "1991-06-18"),
                 "1991-07-01",
                 Band("claim-of-lien.last-day", "1991-03-31", "1991-04-23"),
                 RuledOut("claim-of-lien.last-day", "Civ. Code § 8182(d)"),
+                RuledOut("claim-of-lien.last-day", "Civ. Code § 8060"),
                 RecordedTooLate,
                 Is("lien-right", Standing.Lost),
                 Obstacle("Civ. Code § 8400")),

@@ -22,7 +22,8 @@ public sealed class SchemaTests
         "amount-with-an-exponent", "between-reversed", "day-that-does-not-exist", "field-twice", "hired-by-nobody-known",
         "labor-resumed-before-it-stopped", "license-span-after-an-open-one", "license-span-reversed", "license-spans-overlap",
         "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other", "span-reversed", "surety-unknown",
-        "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
+        "title-held-by-an-entity-with-a-surname", "title-held-by-nobody", "title-of-a-company-with-persons", "title-of-a-trust-without-its-name",
+        "title-of-an-estate-without-its-decedent", "title-of-an-individual-in-a-trust", "title-of-one-joint-tenant", "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
     ];
 
     [Fact]
@@ -67,7 +68,7 @@ public sealed class SchemaTests
     {
         var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
         var objects = Objects(root, root, "").ToList();
-        Assert.Equal(11 + 32, objects.Count);
+        Assert.Equal(14 + 32, objects.Count);
         foreach (var (path, schema) in objects)
             Assert.Equal(Names(schema), KnownToTheReader(path, schema));
     }
@@ -98,6 +99,8 @@ public sealed class SchemaTests
         AssertSaid(typeof(License), Object("claimant.license"));
         AssertSaid(typeof(LicenseSpan), Object("claimant.license.active[0]"));
         AssertSaid(typeof(Party), Object("parties[0]"));
+        AssertSaid(typeof(TitleHolding), Object("parties[0].holdsTitleAs"));
+        AssertSaid(typeof(TitleHolder), Object("parties[0].holdsTitleAs.persons[0]"));
         AssertSaid(typeof(Contract), Object("contract"));
         foreach (var kind in typeof(Entry).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry))))
             AssertSaid(kind, root["$defs"]!["entry-" + Kebab(kind.Name)]!.AsObject());

@@ -12,6 +12,7 @@ public sealed partial class WordTests
         Check<WorkKind>(JobFileWords.Kind);
         Check<ClaimantRole>(JobFileWords.Role);
         Check<PartyCapacity>(JobFileWords.Capacity);
+        Check<TitleForm>(JobFileWords.TitleForm);
         Check<ChargeKind>(JobFileWords.Charge);
         Check<Manner>(JobFileWords.Manner);
         Check<NoticeKind>(JobFileWords.Notice);

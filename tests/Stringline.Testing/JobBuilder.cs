@@ -111,8 +111,8 @@ public sealed class JobBuilder
 
     public JobBuilder Retained(string on, decimal amount) => Add(i => new Retained { Index = i, On = When(on), Amount = amount });
 
-    public JobBuilder ClaimRecorded(string on, decimal? amount = null) =>
-        Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount });
+    public JobBuilder ClaimRecorded(string on, decimal? amount = null, string? county = null) =>
+        Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount, County = county });
 
     public JobBuilder ActionFiled(string on) => Add(i => new ActionFiled { Index = i, On = When(on) });
 
@@ -123,7 +123,8 @@ public sealed class JobBuilder
 
     public JobBuilder ReleaseDemanded(string on) => Add(i => new ReleaseDemanded { Index = i, On = When(on) });
 
-    public JobBuilder ReleaseBond(string on, decimal? amount = null) => Add(i => new ReleaseBondRecorded { Index = i, On = When(on), Amount = amount });
+    public JobBuilder ReleaseBond(string on, decimal? amount = null, string? noticeGiven = null) =>
+        Add(i => new ReleaseBondRecorded { Index = i, On = When(on), Amount = amount, NoticeGiven = noticeGiven is null ? null : Day(noticeGiven) });
 
     public JobBuilder LisPendens(string on) => Add(i => new LisPendensRecorded { Index = i, On = When(on) });
 

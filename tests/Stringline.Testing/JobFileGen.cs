@@ -57,7 +57,7 @@ public static class JobFileGen
 
     private static Gen<List<Party>> Parties =>
         from count in Gen.Int[0, 6]
-        from parties in Gen.Select(Gen.Enum<PartyCapacity>(), Gen.Bool, Line, Maybe(Lines)).List[count]
+        from parties in Gen.Select(Gen.Enum<PartyCapacity>(), Gen.Bool, Line, Maybe(Lines), Title).List[count]
         select parties.Select((p, i) => new Party
         {
             Id = $"p{i + 1}",
@@ -65,7 +65,28 @@ public static class JobFileGen
             Reputed = p.Item2,
             Name = p.Item3,
             Address = p.Item4,
+            HoldsTitleAs = p.Item5,
         }).ToList();
+
+    private static Gen<TitleHolding?> Title =>
+        from said in Gen.Bool
+        from form in Gen.Enum<TitleForm>()
+        from persons in Holder.List[2, 4]
+        from trust in Line
+        from decedent in Holder
+        select said ? TitleOf(form, persons, trust, decedent) : null;
+
+    private static Gen<TitleHolder> Holder => Gen.Frequency(
+        (1, Line.Select(entity => new TitleHolder { Entity = entity })),
+        (3, Gen.Select(Line, Maybe(Line), Maybe(Line)).Select((surname, given, suffix) => new TitleHolder { Surname = surname, Given = given, Suffix = suffix })));
+
+    private static TitleHolding TitleOf(TitleForm form, List<TitleHolder> persons, string trust, TitleHolder decedent) => new()
+    {
+        Form = form,
+        Persons = form is TitleForm.Company or TitleForm.PublicEntity ? [] : persons,
+        Trust = form == TitleForm.Trust ? trust : null,
+        Decedent = form == TitleForm.Estate ? decedent : null,
+    };
 
     private static Gen<Contract> Contract =>
         from day in MaybeValue(Day)
@@ -97,7 +118,7 @@ public static class JobFileGen
         from acceptance in Maybe(Line)
         from commenced in MaybeValue(Day)
         from structures in MaybeValue(Gen.Int[1, 9999])
-        from said in MaybeValue(Gen.Bool).Array[5]
+        from said in MaybeValue(Gen.Bool).Array[6]
         select new Work
         {
             Kind = kind,
@@ -121,6 +142,7 @@ public static class JobFileGen
             SiteImprovement = said[2],
             OrderedByTenant = said[3],
             LowRiseResidential = said[4],
+            StateContractAct = said[5],
         };
 
     private static Gen<Claimant> Claimant(string[] ids) =>
@@ -247,8 +269,8 @@ public static class JobFileGen
                 PaymentCleared = cleared,
                 InStatutoryForm = statutory,
             },
-            Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
-                (Entry)new ClaimRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
+            Gen.Select(When, Maybe(Gen.OneOf(Gen.Const("Yolo"), Gen.Const("Solano"))), MaybeValue(Money), Maybe(Line)).Select((on, county, amount, instrument) =>
+                (Entry)new ClaimRecorded { Index = index, On = on, County = county, Amount = amount, Instrument = instrument }),
             Gen.Select(When, Day, Maybe(Line)).Select((on, until, instrument) =>
                 (Entry)new CreditRecorded { Index = index, On = on, Until = until, Instrument = instrument }),
             Gen.Select(When, Maybe(Line), Maybe(Line)).Select((on, court, number) =>
@@ -256,8 +278,8 @@ public static class JobFileGen
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new LisPendensRecorded { Index = index, On = on, Instrument = instrument }),
             Gen.Select(When, Maybe(Line), MaybeValue(Gen.Bool)).Select((on, instrument, satisfied) =>
                 (Entry)new ReleaseRecorded { Index = index, On = on, Instrument = instrument, Satisfied = satisfied }),
-            Gen.Select(When, MaybeValue(Money), Maybe(Line)).Select((on, amount, instrument) =>
-                (Entry)new ReleaseBondRecorded { Index = index, On = on, Amount = amount, Instrument = instrument }),
+            Gen.Select(When, MaybeValue(Day), MaybeValue(Money), Maybe(Line)).Select((on, told, amount, instrument) =>
+                (Entry)new ReleaseBondRecorded { Index = index, On = on, NoticeGiven = told, Amount = amount, Instrument = instrument }),
             Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new ReleaseDemanded { Index = index, On = on, Instrument = instrument }),
             When.Select(on => (Entry)new IndexSearched { Index = index, On = on }),
             When.Select(on => (Entry)new WorkWillNotCommence { Index = index, On = on }),

@@ -101,6 +101,7 @@ internal sealed class EntryReading(Source source)
             {
                 Index = index,
                 On = When(fields),
+                County = CountyNames.Optional(fields),
                 Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
                 Instrument = fields.Line("instrument"),
             },
@@ -130,6 +131,7 @@ internal sealed class EntryReading(Source source)
             {
                 Index = index,
                 On = When(fields),
+                NoticeGiven = fields.Day("noticeGiven"),
                 Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
                 Instrument = fields.Line("instrument"),
             },

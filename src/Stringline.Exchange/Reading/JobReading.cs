@@ -62,6 +62,7 @@ internal sealed class JobReading(Source source)
             SiteImprovement = fields?.Truth("siteImprovement"),
             OrderedByTenant = fields?.Truth("orderedByTenant"),
             LowRiseResidential = fields?.Truth("lowRiseResidential"),
+            StateContractAct = fields?.Truth("stateContractAct"),
         };
         fields?.Finish();
         return work;
@@ -74,32 +75,12 @@ internal sealed class JobReading(Source source)
             Street = fields?.Line("street"),
             City = fields?.Line("city"),
             Zip = fields?.Line("zip"),
-            County = County(fields),
+            County = fields is null ? "" : CountyNames.Required(fields),
             Apn = fields?.Line("apn"),
             Legal = fields?.Lines("legal"),
         };
         fields?.Finish();
         return site;
-    }
-
-    private static string County(Fields? fields)
-    {
-        if (fields is null)
-            return "";
-        var county = fields.RequiredLine("county", "the name of one of California's 58 counties, such as \"Yolo\"");
-        if (county.Length > 0 && !Counties.All.Contains(county))
-        {
-            var bare = county.Replace(" County", "", StringComparison.OrdinalIgnoreCase)
-                .Replace("County of ", "", StringComparison.OrdinalIgnoreCase)
-                .Replace("City and ", "", StringComparison.OrdinalIgnoreCase)
-                .Trim();
-            fields.Fault(
-                "county",
-                fields.Raw("county")!,
-                $"the name of one of California's 58 counties, without the word county{Nearest.Clause(bare, Counties.All)}");
-        }
-
-        return county;
     }
 
     private static Permit? Permit(Fields? fields)
@@ -209,6 +190,7 @@ internal sealed class JobReading(Source source)
                 Reputed = fields.Flag("reputed"),
                 Name = fields.RequiredLine("name", "the party's full name"),
                 Address = fields.Lines("address"),
+                HoldsTitleAs = new TitleReading(source).Holding(fields.Object("holdsTitleAs")),
             };
             fields.Finish();
             if (party.Id.Length > 0 && !ids.Add(party.Id))

@@ -141,6 +141,7 @@ internal static class EntryWriting
                 json.Truth("inStatutoryForm", e.InStatutoryForm);
                 break;
             case ClaimRecorded e:
+                json.Text("county", e.County);
                 json.Money("amount", e.Amount);
                 json.Text("instrument", e.Instrument);
                 break;
@@ -160,6 +161,7 @@ internal static class EntryWriting
                 json.Truth("satisfied", e.Satisfied);
                 break;
             case ReleaseBondRecorded e:
+                json.Day("noticeGiven", e.NoticeGiven);
                 json.Money("amount", e.Amount);
                 json.Text("instrument", e.Instrument);
                 break;

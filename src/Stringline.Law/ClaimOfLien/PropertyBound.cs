@@ -27,81 +27,105 @@ public static class PropertyBound
     [Rule("Civ. Code § 4615", Sure = Sure.FromMemory)]
     private static Finding Property(FactsAsOf facts, OpenDays calendar)
     {
-        var work = facts.Job.Work;
-        var why = new List<Reason> { Reason.Of("Civ. Code § 8440", $"The lien reaches the work of improvement, the land under it and the space needed to use it.") };
-        var questions = new List<Question>();
-        var standing = Standing.Open;
-        if (work.OrderedByTenant == true)
+        var landlord = facts.Job.Work.OrderedByTenant == true ? Nonresponsibility(facts, calendar) : [];
+        return new Finding
         {
-            why.Add(Reason.Of("Civ. Code § 8442", $"A tenant contracted for the work: its leasehold is bound; the landlord's fee too if the work was done with the landlord's knowledge and no good notice of nonresponsibility was given."));
-            standing = Nonresponsibility(facts, calendar, why, questions);
-        }
-        else if (work.OrderedByTenant is null)
-        {
-            why.Add(Reason.Of("Civ. Code § 8442(a)", $"Assumed: the owner in the file holds the fee and contracted for the work."));
-            questions.Add(new Question("Did a tenant or other holder of less than the fee contract for the work? (work.orderedByTenant)"));
-        }
+            Id = "lien-right.property",
+            Title = "Property the lien reaches",
+            Standing = MostForTheLandlord(landlord),
+            Explain = () => WhyProperty(facts.Job.Work, landlord),
+            Ask = () => AboutProperty(facts, landlord),
+        };
+    }
 
-        var residential = work.Use is WorkUse.Residential or WorkUse.OwnerOccupiedOneToFour;
+    private static List<Reason> WhyProperty(Work work, IReadOnlyList<Effect> landlord)
+    {
+        var why = new List<Reason> { Reason.Of("Civ. Code § 8440", $"The lien reaches the work of improvement, the land under it and the space needed to use it.") };
+        if (work.OrderedByTenant == true)
+            why.Add(Reason.Of("Civ. Code § 8442", $"A tenant contracted for the work: its leasehold is bound; the landlord's fee too if the work was done with the landlord's knowledge and no good notice of nonresponsibility was given."));
+        foreach (var effect in landlord)
+            why.Add(effect.Why);
+        if (work.OrderedByTenant is null)
+            why.Add(Reason.Of("Civ. Code § 8442(a)", $"Assumed: the owner in the file holds the fee and contracted for the work."));
         if (work.ResidentialStructures > 1)
             why.Add(Reason.Of("Civ. Code § 8448", $"Each of the {work.ResidentialStructures.Value} residential structures is a work of its own and completes alone; the completion in this file is taken to be that of the structure claimed on, and material that cannot be told apart is split under Civ. Code § 8446."));
-        else if (residential && work.ResidentialStructures is null)
-            questions.Add(new Question("How many separate residential structures does the job have? Each completes alone (work.residentialStructures)."));
         if (work.CommonInterest == true)
             why.Add(Reason.Of("Civ. Code § 4615", $"In a condominium or other common interest development an owner's unit is bound only for work that owner agreed to, or that the association authorized on common area; one owner may free a unit by paying its share. The association may be served (Civ. Code § 8119)."));
-        else if (residential && work.CommonInterest is null)
-            questions.Add(new Question("Is it a condominium or other common interest development? (work.commonInterest)"));
         if (work.SiteImprovement == true)
             why.Add(Reason.Of("Civ. Code § 8454", $"Site improvement under a direct contract of its own is a separate work of improvement; completion in this file is taken to be that of the site improvement."));
         if (work.SeveralDirectContracts == true)
             why.Add(Reason.Of("Civ. Code § 8186", $"With several direct contracts the owner may record a notice of completion for one of them; it shortens the time of those under that contract only. The 90 days still run from completion of the whole work (our reading)."));
-        else if (work.SeveralDirectContracts is null && facts.All<OwnerRecorded>().Count > 0)
-            questions.Add(new Question("Does the recorded notice speak of one direct contract only? (owner-recorded.contractOf, work.severalDirectContracts)"));
-        return new Finding { Id = "lien-right.property", Title = "Property the lien reaches", Standing = standing, Why = why, Questions = questions };
+        return why;
     }
+
+    private static List<Question> AboutProperty(FactsAsOf facts, IReadOnlyList<Effect> landlord)
+    {
+        var work = facts.Job.Work;
+        var questions = new List<Question>();
+        foreach (var effect in landlord)
+        {
+            if (effect.Ask is { } open)
+                questions.Add(new Question(open));
+        }
+
+        if (work.OrderedByTenant is null)
+            questions.Add(new Question("Did a tenant or other holder of less than the fee contract for the work? (work.orderedByTenant)"));
+        var residential = work.Use is WorkUse.Residential or WorkUse.OwnerOccupiedOneToFour;
+        if (residential && work.ResidentialStructures is null)
+            questions.Add(new Question("How many separate residential structures does the job have? Each completes alone (work.residentialStructures)."));
+        if (residential && work.CommonInterest is null)
+            questions.Add(new Question("Is it a condominium or other common interest development? (work.commonInterest)"));
+        if (work.SeveralDirectContracts is null && facts.All<OwnerRecorded>().Count > 0)
+            questions.Add(new Question("Does the recorded notice speak of one direct contract only? (owner-recorded.contractOf, work.severalDirectContracts)"));
+        return questions;
+    }
+
+    // What one notice of nonresponsibility does to the lien on the fee.
+    private sealed record Effect(Standing Standing, Reason Why, string? Ask = null);
 
     /// <summary>Good only if both posted and recorded within 10 days of knowledge; it does not shield an owner whose lease makes the tenant build (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).</summary>
     [Rule("Civ. Code § 8444")]
-    private static Standing Nonresponsibility(FactsAsOf facts, OpenDays calendar, List<Reason> why, List<Question> questions)
+    private static List<Effect> Nonresponsibility(FactsAsOf facts, OpenDays calendar)
     {
-        // Of several the one that does most for the landlord counts.
-        var best = Standing.Open;
+        var effects = new List<Effect>();
         foreach (var notice in facts.All<NonresponsibilityRecorded>())
+            effects.Add(WhatItDoes(notice, calendar));
+        return effects;
+    }
+
+    private static Standing MostForTheLandlord(IReadOnlyList<Effect> effects)
+    {
+        var best = Standing.Open;
+        foreach (var effect in effects)
         {
-            var does = WhatItDoes(notice, calendar, why, questions);
-            if (does == Standing.Narrowed || best == Standing.Open)
-                best = does;
+            if (effect.Standing == Standing.Narrowed || best == Standing.Open)
+                best = effect.Standing;
         }
 
         return best;
     }
 
-    private static Standing WhatItDoes(NonresponsibilityRecorded notice, OpenDays calendar, List<Reason> why, List<Question> questions)
+    private static Effect WhatItDoes(NonresponsibilityRecorded notice, OpenDays calendar)
     {
         if (Days.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
         {
-            why.Add(Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within 10 days of knowledge is open.", [notice]));
-            questions.Add(new Question("When did the landlord learn of the work, and when was the notice posted?"));
-            return Standing.InDoubt;
+            return new Effect(Standing.InDoubt,
+                Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within 10 days of knowledge is open.", [notice]),
+                "When did the landlord learn of the work, and when was the notice posted?");
         }
 
         var last = calendar.RollForwardOnAnyList(Period.LastDay(knew, NonresponsibilityDays));
         if (posted > last || recorded.Earliest > last)
-        {
-            why.Add(Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, not both by {last}: no effect.", notice));
-            return Standing.Open;
-        }
+            return new Effect(Standing.Open, Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, not both by {last}: no effect.", notice));
 
         if (notice.LeaseRequiresWork != false)
         {
-            why.Add(Reason.Of("Civ. Code § 8444", $"Posted and recorded in time; but it does not shield an owner whose lease in effect makes the tenant do the work (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).", [notice]));
-            if (notice.LeaseRequiresWork is null)
-                questions.Add(new Question("Does the lease require the tenant to do this work?"));
-            return Standing.InDoubt;
+            return new Effect(Standing.InDoubt,
+                Reason.Of("Civ. Code § 8444", $"Posted and recorded in time; but it does not shield an owner whose lease in effect makes the tenant do the work (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).", [notice]),
+                notice.LeaseRequiresWork is null ? "Does the lease require the tenant to do this work?" : null);
         }
 
-        why.Add(Reason.Of("Civ. Code § 8444", $"A good notice of nonresponsibility was posted and recorded by {last}: the fee is not bound, the leasehold is.", [notice]));
-        return Standing.Narrowed;
+        return new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8444", $"A good notice of nonresponsibility was posted and recorded by {last}: the fee is not bound, the leasehold is.", [notice]));
     }
 
     /// <summary>A contractor enforces only what is due less the lien claims of those under its own contract; the recorded figure may be higher.</summary>

@@ -17,7 +17,7 @@ public static class RecordedClaim
         var best = 0;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is not { } recorded || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
+            if (Days.Of(claim.On) is not { } recorded || IsElsewhere(facts, claim) || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
                 continue;
             var rank = StandingOfRecorded(facts, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
             if (counts is not null && rank < best)
@@ -60,6 +60,11 @@ public static class RecordedClaim
 
         return verdict;
     }
+
+    /// <summary>Recorded means recorded in a county in which some of the site lies; anywhere else a claim does nothing: Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146.</summary>
+    [Rule("Civ. Code § 8060")]
+    private static bool IsElsewhere(FactsAsOf facts, ClaimRecorded claim) =>
+        claim.County is { } county && county != facts.Job.Work.Site.County;
 
     // A claim that was released without the debt being satisfied is gone; the right to record another is not.
     private static bool IsSpent(FactsAsOf facts, Days recorded)
@@ -110,7 +115,9 @@ public static class RecordedClaim
         var why = new List<Reason>();
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is { } recorded)
+            if (IsElsewhere(facts, claim))
+                why.Add(Reason.NotApplied("Civ. Code § 8060", $"A claim was recorded in {claim.County} County; the site lies in {facts.Job.Work.Site.County} County, and a claim that is not recorded there does nothing.", claim));
+            else if (Days.Of(claim.On) is { } recorded)
             {
                 why.Add(Premature(recorded, firstDay) switch
                 {

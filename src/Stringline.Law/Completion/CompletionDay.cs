@@ -227,8 +227,8 @@ public static class CompletionDay
             Standing = Standing(facts, completion),
             Readings = sorted,
             Band = sorted.Count == 0 ? null : Deadline.Band(sorted, completion.EndKnown),
-            Why = Why(facts, completion),
-            Questions = Questions(facts, completion),
+            Explain = () => Why(facts, completion),
+            Ask = () => Questions(facts, completion),
         };
     }
 

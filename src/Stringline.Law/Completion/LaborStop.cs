@@ -19,8 +19,11 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
     /// <summary>The stops of the file whose day is known, earliest first.</summary>
     public static IReadOnlyList<LaborStop> Of(FactsAsOf facts)
     {
-        var stops = new List<LaborStop>();
-        foreach (var entry in facts.All<LaborCeased>())
+        var ceased = facts.All<LaborCeased>();
+        if (ceased.Count == 0)
+            return [];
+        var stops = new List<LaborStop>(ceased.Count);
+        foreach (var entry in ceased)
         {
             if (Days.Of(entry.On) is { } last)
                 stops.Add(new LaborStop(entry, last, entry.Until, LaborDuring(facts, last, entry.Until)));

@@ -195,7 +195,7 @@ public sealed class OwnersNotice
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return null;
-        var owners = facts.Job.In(PartyCapacity.Owner).ToList();
+        var owners = facts.Job.In(PartyCapacity.Owner);
         if (Giving.FirstGiven(facts.PreliminaryNotices, owners, out var used) is not { } given)
             return (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {Words} shortens its time unseen.", [Entry]));
         if (given.Latest <= Recorded.Earliest)

@@ -48,16 +48,20 @@ public static class ReleaseBond
     private static Finding LastDayOnBond(FactsAsOf facts, ReleaseBondRecorded bond, OpenDays calendar)
     {
         var readings = new List<Reading>();
-        if (Days.Of(bond.On) is { } recorded)
+        if (bond.NoticeGiven is { } told)
+            readings.AddRange(Deadline.SixMonths("six months after notice of the bond was given", told, calendar));
+        else if (Days.Of(bond.On) is { } recorded)
             readings.AddRange(Deadline.SixMonths("six months, if notice was given when the bond was recorded", recorded.Earliest, calendar));
         var filed = facts.FirstDayOf<ActionFiled>();
         return Deadline.Finding("release-bond.action-last-day", "Action on the release bond",
-            readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: false), readings, calendar,
+            readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: bond.NoticeGiven is not null), readings, calendar,
             [
-                Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it is given to the claimant; counted here from the recording, the earliest day.", [bond]),
+                bond.NoticeGiven is { } given
+                    ? Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it was given to the claimant on {given}.", [bond])
+                    : Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it is given to the claimant; counted here from the recording, the earliest day.", [bond]),
                 Reason.Of(Section, $"Whether the 90 days of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
             ],
-            endKnown: false,
-            [new Question("On which day was notice of the release bond, with a copy, given to the claimant?")]);
+            endKnown: bond.NoticeGiven is not null,
+            bond.NoticeGiven is null ? [new Question("On which day was notice of the release bond, with a copy, given to the claimant? (release-bond-recorded.noticeGiven)")] : []);
     }
 }

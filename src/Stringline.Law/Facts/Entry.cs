@@ -290,6 +290,9 @@ public sealed record ClaimServed : Entry
 /// <summary>A claim of mechanics lien was recorded.</summary>
 public sealed record ClaimRecorded : Entry
 {
+    /// <summary>The county in which it was recorded; null for the county of the site (Civ. Code § 8060).</summary>
+    public string? County { get; init; }
+
     /// <summary>The demand it states, dollars and cents.</summary>
     public decimal? Amount { get; init; }
 
@@ -337,6 +340,9 @@ public sealed record ReleaseRecorded : Entry
 /// <summary>A lien release bond was recorded (Civ. Code § 8424).</summary>
 public sealed record ReleaseBondRecorded : Entry
 {
+    /// <summary>The day notice of it, with a copy, was given to the claimant (Civ. Code § 8424(c)); null where the file does not say.</summary>
+    public LocalDate? NoticeGiven { get; init; }
+
     /// <summary>Amount of the bond, dollars and cents.</summary>
     public decimal? Amount { get; init; }
 

@@ -24,37 +24,26 @@ public sealed class FactsAsOf
                 known.Add(entry);
         }
 
-        DropSuperseded(known);
+        Supersession.Apply(known);
 
         Known = EntryOrder.Sorted(known);
         foreach (var entry in Known)
         {
-            if (!kinds.Contains(entry.GetType()))
+            if (PlaceOf(entry.GetType()) < 0)
                 kinds.Add(entry.GetType());
         }
 
+        byKind = new Entry[]?[kinds.Count];
         Furnished = All<Furnished>();
         FirstFurnished = Ends(first: true);
         LastFurnished = Ends(first: false);
     }
 
-    // An entry replaced by one that was known by then counts no more; the replacement says all that is left of it.
-    private static void DropSuperseded(List<Entry> known)
-    {
-        HashSet<string>? replaced = null;
-        foreach (var entry in known)
-        {
-            if (entry.Supersedes is { } id)
-                (replaced ??= []).Add(id);
-        }
-
-        if (replaced is not null)
-            known.RemoveAll(e => e is Withdrawn || (e.Id is { } id && replaced.Contains(id)));
-    }
-
     private readonly List<Entry> leftOut = [];
-    private readonly List<Type> kinds = [];
-    private readonly Dictionary<Type, Entry[]> byKind = [];
+
+    // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
+    private readonly List<Type> kinds = new(12);
+    private readonly Entry[]?[] byKind;
     private NoticeGiven[]? preliminary;
 
     /// <summary>The file.</summary>
@@ -84,24 +73,33 @@ public sealed class FactsAsOf
     /// <summary>The entries of one kind, earliest first.</summary>
     public IReadOnlyList<T> All<T>() where T : Entry
     {
-        if (!kinds.Contains(typeof(T)))
+        var place = PlaceOf(typeof(T));
+        if (place < 0)
             return [];
-        // Reasons are put together when first read, which may be on any thread.
-        lock (byKind)
+        if (byKind[place] is { } sorted)
+            return (T[])sorted;
+        var found = new List<T>();
+        foreach (var entry in Known)
         {
-            if (byKind.TryGetValue(typeof(T), out var sorted))
-                return (T[])sorted;
-            List<T>? found = null;
-            foreach (var entry in Known)
-            {
-                if (entry is T wanted)
-                    (found ??= []).Add(wanted);
-            }
-
-            T[] all = found is null ? [] : [.. found];
-            byKind.Add(typeof(T), all);
-            return all;
+            if (entry is T wanted)
+                found.Add(wanted);
         }
+
+        // Reasons are put together when first read, which may be on any thread: two that get here make the same array.
+        T[] all = [.. found];
+        byKind[place] = all;
+        return all;
+    }
+
+    private int PlaceOf(Type kind)
+    {
+        for (var i = 0; i < kinds.Count; i++)
+        {
+            if (ReferenceEquals(kinds[i], kind))
+                return i;
+        }
+
+        return -1;
     }
 
     /// <summary>The known day of the first entry of one kind that has one; null where none does.</summary>

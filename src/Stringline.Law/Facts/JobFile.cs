@@ -34,7 +34,17 @@ public sealed record JobFile
     }
 
     /// <summary>The parties in that capacity, in the file's order.</summary>
-    public IEnumerable<Party> In(PartyCapacity capacity) => Parties.Where(p => p.Capacity == capacity);
+    public IReadOnlyList<Party> In(PartyCapacity capacity)
+    {
+        List<Party>? found = null;
+        foreach (var party in Parties)
+        {
+            if (party.Capacity == capacity)
+                (found ??= new List<Party>(1)).Add(party);
+        }
+
+        return found is null ? [] : found;
+    }
 
     /// <summary>The entries of one kind, in the file's order.</summary>
     public IEnumerable<T> All<T>() where T : Entry => Entries.OfType<T>();

@@ -109,6 +109,9 @@ public sealed record Party
 
     /// <summary>Address, one line or several.</summary>
     public string? Address { get; init; }
+
+    /// <summary>How it holds title to the site; null where the file does not say.</summary>
+    public TitleHolding? HoldsTitleAs { get; init; }
 }
 
 /// <summary>The claimant's own contract.</summary>

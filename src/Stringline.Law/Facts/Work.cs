@@ -70,6 +70,9 @@ public sealed record Work
 
     /// <summary>Whether the building is residential, not mixed-use and not over four stories (Civ. Code §§ 8811, 8850); null where the file does not say.</summary>
     public bool? LowRiseResidential { get; init; }
+
+    /// <summary>Whether a public work is under the State Contract Act (Pub. Contract Code § 10100 ff.), so that idleness never completes it (Civ. Code § 9200(b)); null where the file does not say.</summary>
+    public bool? StateContractAct { get; init; }
 }
 
 /// <summary>The site (Civ. Code § 8040): the real property on which the work is.</summary>

@@ -16,6 +16,12 @@ public static class FederalBond
     /// <summary>The findings.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
+        if (NotForPrimeContractor(facts) is { } none)
+        {
+            yield return none;
+            yield break;
+        }
+
         if (facts.LastFurnished is not { } last)
             yield break;
         yield return LastDayOfNotice(facts, last, calendar);
@@ -36,6 +42,16 @@ public static class FederalBond
             Deadline.StandingOf(facts.AsOf, until, filed), until, calendar,
             [Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (text from memory).", [facts.Furnished[^1]])]);
     }
+
+    /// <summary>The bond protects those who furnish labor or material to the prime contractor, not the prime contractor itself.</summary>
+    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    private static Finding? NotForPrimeContractor(FactsAsOf facts) => facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? null : new Finding
+    {
+        Id = "federal-bond.action-last-day",
+        Title = "Action on the federal payment bond",
+        Standing = Standing.Lost,
+        Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the United States under the contract (41 U.S.C. § 7103, from memory).")],
+    };
 
     private static List<Reading> Readings(Days last, string name, Func<LocalDate, LocalDate> count, OpenDays calendar) => last.IsExact
         ? [Deadline.Own(name, count(last.Earliest), calendar)]

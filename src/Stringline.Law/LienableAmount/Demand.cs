@@ -30,7 +30,7 @@ public static class Demand
                 Reason.Of("Civ. Code § 1479", $"Payments and credits exceed all that is owed by {application.Excess}.")));
         }
 
-        var demand = Total.Of(work.Items.Where(i => i.Secured), i => i.Unpaid) - released;
+        var demand = Total.Of(work.Items, static i => i.Secured ? i.Unpaid : 0m) - released;
         return new Waterfall(demand, steps, Total.Of(charges, c => c.Value), straddling) { Waivers = waivers };
     }
 
@@ -57,7 +57,12 @@ public static class Demand
     // Each sum is applied when it comes; of two on one day, the directed one first, then as the entries stand.
     private static Entry[] InTheOrderReceived(FactsAsOf facts)
     {
-        Entry[] receipts = [.. facts.All<Paid>(), .. facts.All<Credited>()];
+        var (payments, credits) = (facts.All<Paid>(), facts.All<Credited>());
+        var receipts = new Entry[payments.Count + credits.Count];
+        for (var i = 0; i < receipts.Length; i++)
+            receipts[i] = i < payments.Count ? payments[i] : credits[i - payments.Count];
+        if (receipts.Length < 2)
+            return receipts;
         var place = new Dictionary<Entry, int>(receipts.Length, ReferenceEqualityComparer.Instance);
         for (var i = 0; i < receipts.Length; i++)
             place[receipts[i]] = i;
@@ -124,9 +129,15 @@ public static class Demand
     {
         if (charges.Count == 0)
             return;
-        var each = facts.All<Charged>().Select(c => Reason.NotApplied(WhyLeftOut(c.Of).Section, $"{c.Amount}: {WhyLeftOut(c.Of).Words}", c)).ToArray();
+        var each = charges.ConvertAll(static c => WhyLeftOut((Charged)c.Entry!)).ToArray();
         steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
             Reason.Of("Civ. Code § 8430(a)", $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
+    }
+
+    private static Reason WhyLeftOut(Charged charged)
+    {
+        var (section, words) = WhyLeftOut(charged.Of);
+        return Reason.NotApplied(section, $"{charged.Amount}: {words}", charged);
     }
 
     private static (string Section, string Words) WhyLeftOut(ChargeKind kind) => kind switch

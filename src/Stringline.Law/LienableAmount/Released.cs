@@ -36,13 +36,18 @@ internal static class Released
     [Rule("Civ. Code § 8138")]
     public static IReadOnlyList<WaiverEffect> TakeOff(FactsAsOf facts, List<Obligation> items, List<WaterfallStep> steps)
     {
-        var effects = new List<WaiverEffect>();
+        var waivers = facts.All<Waived>();
+        if (waivers.Count == 0)
+            return [];
+        var effects = new List<WaiverEffect>(waivers.Count);
         var why = new List<Reason>();
         decimal most = 0;
-        foreach (var waiver in facts.All<Waived>())
+        foreach (var waiver in waivers)
         {
             var section = Section(waiver.Form);
-            var unpaid = Total.Of(items.Where(i => i.Secured && IsReleased(waiver, i)), i => i.Unpaid);
+            var unpaid = 0m;
+            foreach (var item in items)
+                unpaid += item.Secured && IsReleased(waiver, item) ? item.Unpaid : 0m;
             var kept = Math.Min(unpaid, (waiver.Excepted ?? 0) + RetentionKept(facts, waiver));
             var effect = new WaiverEffect(waiver, Binds(waiver, facts.AsOf), unpaid, kept);
             effects.Add(effect);

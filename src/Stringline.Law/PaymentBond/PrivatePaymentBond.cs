@@ -13,7 +13,7 @@ public static class PrivatePaymentBond
     public static IEnumerable<Finding> Findings(
         FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
     {
-        if (facts.Job.Work.PaymentBond is null && !facts.Job.In(PartyCapacity.Surety).Any())
+        if (facts.Job.Work.PaymentBond is null && facts.Job.In(PartyCapacity.Surety).Count == 0)
             yield break;
         yield return BondNotice.Finding(facts, NoticeNotNeeded(facts, reach), completion, notices, BondNotice.Private, calendar);
         yield return LastDayToSue(facts, completion, calendar);

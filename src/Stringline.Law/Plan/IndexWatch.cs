@@ -21,26 +21,9 @@ public static class IndexWatch
         if (!facts.HasFurnished || claim.Standing is Standing.Kept or Standing.Done or Standing.Lost)
             return null;
         var window = LastDay.DaysAfterNotice(facts.Job.Claimant);
-        var why = new List<Reason>
-        {
-            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion leaves {window} days from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
-        };
-        if (settings.MailBacklogDays >= window)
-            why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
-        LocalDate? last = null;
-        foreach (var search in facts.All<IndexSearched>())
-        {
-            if (search.On.Earliest is { } day && (last is not { } so || day > so))
-            {
-                last = day;
-                why.Add(Reason.Of("", $"Searched {day}.", [search]));
-            }
-        }
-
-        var next = last is { } searched ? AfterSearch(searched, window, settings, calendar, why) : FirstOpenDayFrom(facts.AsOf, calendar);
-        if (last is null)
-            why.Add(Reason.Of("", $"The file shows no search yet: search at once."));
-        var readings = new List<Reading> { new(last is null ? "no search yet" : "after the last search", next) };
+        var search = LastSearch(facts);
+        var next = search?.On.Earliest is { } searched ? NextSearch(searched, window, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
+        var reading = new Reading(search is null ? "no search yet" : "after the last search", next);
         return new Finding
         {
             Id = "index-watch.next-day",
@@ -48,23 +31,55 @@ public static class IndexWatch
             Standing = facts.AsOf <= next ? Standing.Open : Standing.InDoubt,
             IsDeadline = true,
             ActBy = next,
-            Readings = readings,
-            Band = Deadline.Band(readings),
-            Why = why,
+            Readings = [reading],
+            Band = new Band(reading, reading),
+            Explain = () => Why(search, window, settings, calendar),
         };
     }
 
+    private static IndexSearched? LastSearch(FactsAsOf facts)
+    {
+        IndexSearched? last = null;
+        foreach (var search in facts.All<IndexSearched>())
+        {
+            if (search.On.Earliest is not null && (last is null || search.On.Earliest > last.On.Earliest))
+                last = search;
+        }
+
+        return last;
+    }
+
+    private static List<Reason> Why(IndexSearched? search, int window, PlanSettings settings, OpenDays calendar)
+    {
+        var why = new List<Reason>
+        {
+            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion leaves {window} days from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
+        };
+        if (settings.MailBacklogDays >= window)
+            why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
+        if (search?.On.Earliest is not { } searched)
+        {
+            why.Add(Reason.Of("", $"The file shows no search yet: search at once."));
+            return why;
+        }
+
+        why.Add(Reason.Of("", $"Searched {searched}.", [search]));
+        var (unseen, actBy, next) = Answerable(searched, window, settings, calendar);
+        why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have to be answered by {actBy}, so the next search is due by {next}."));
+        if (next <= searched)
+            why.Add(Reason.Of("", $"With these settings no search comes soon enough: search every open day."));
+        return why;
+    }
+
+    private static LocalDate NextSearch(LocalDate searched, int window, PlanSettings settings, OpenDays calendar) =>
+        Answerable(searched, window, settings, calendar).Next is var next && next > searched ? next : FirstOpenDayFrom(searched.PlusDays(1), calendar);
+
     // Against the calendar itself: the earliest notice that the last search could not show yet must still be answered in time.
-    private static LocalDate AfterSearch(LocalDate searched, int window, PlanSettings settings, OpenDays calendar, List<Reason> why)
+    private static (LocalDate Unseen, LocalDate ActBy, LocalDate Next) Answerable(LocalDate searched, int window, PlanSettings settings, OpenDays calendar)
     {
         var unseen = settings.IndexLagDays == 0 ? searched : BackPlan.OpenDaysBefore(searched, settings.IndexLagDays - 1, calendar);
         var actBy = calendar.LastOpenDayOnOrBefore(Period.LastDay(unseen, window));
-        var next = BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + OpenDaysToRecord - 1, calendar);
-        why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have to be answered by {actBy}, so the next search is due by {next}."));
-        if (next > searched)
-            return next;
-        why.Add(Reason.Of("", $"With these settings no search comes soon enough: search every open day."));
-        return FirstOpenDayFrom(searched.PlusDays(1), calendar);
+        return (unseen, actBy, BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + OpenDaysToRecord - 1, calendar));
     }
 
     private static LocalDate FirstOpenDayFrom(LocalDate day, OpenDays calendar)

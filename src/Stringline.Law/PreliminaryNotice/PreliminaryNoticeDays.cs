@@ -22,17 +22,17 @@ public static class PreliminaryNoticeDays
         var missing = new List<Recipient>();
         Days? given = null;
         var essentialMissing = false;
-        var reputedLenderTold = ReputedLendersTold(facts, notices).Any();
+        var lendersOnly = recipients.All(static r => r.Who == PartyCapacity.ConstructionLender);
         foreach (var recipient in recipients)
         {
             var day = Giving.FirstGiven(notices, recipient.AnyOf, out _);
             if (day is not { } reached)
             {
                 missing.Add(recipient);
-                essentialMissing |= IsEssential(recipient, recipients)
-                    && !(recipient.Who == PartyCapacity.ConstructionLender && reputedLenderTold);
+                essentialMissing |= IsEssential(recipient, lendersOnly)
+                    && !(recipient.Who == PartyCapacity.ConstructionLender && ReputedLendersTold(facts, notices).Any());
             }
-            else if (IsEssential(recipient, recipients) || recipient.Who == PartyCapacity.DirectContractor)
+            else if (IsEssential(recipient, lendersOnly) || recipient.Who == PartyCapacity.DirectContractor)
             {
                 // One notice to several persons: the lien goes by the latest of owner and contractor, the safer count.
                 given = given is { } so ? Days.Later(so, reached) : reached;
@@ -60,9 +60,8 @@ public static class PreliminaryNoticeDays
     /// A direct contractor left out puts the lien in doubt only: Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001.
     /// </summary>
     [Rule("Civ. Code § 8200(c)", Sure = Sure.OurReading)]
-    private static bool IsEssential(Recipient recipient, IReadOnlyList<Recipient> all) =>
-        recipient.Who == PartyCapacity.Owner
-        || (recipient.Who == PartyCapacity.ConstructionLender && all.All(r => r.Who == PartyCapacity.ConstructionLender));
+    private static bool IsEssential(Recipient recipient, bool lendersOnly) =>
+        recipient.Who == PartyCapacity.Owner || (recipient.Who == PartyCapacity.ConstructionLender && lendersOnly);
 
     /// <summary>
     /// Notice to a reputed lender will do, where the claimant reasonably and in good faith took it for the lender. Whether it did is
@@ -120,8 +119,6 @@ public static class PreliminaryNoticeDays
             readings.Add(new Reading("if notice is given on the day of asking", from.Earliest));
         }
 
-        var wholeWhy = Reason.Of(TwentyDays, $"The notice was in time, so everything furnished is within reach, also before this day.");
-        var lateWhy = Reason.Of(TwentyDays, $"A late notice covers work furnished within 20 days before it, from {from.Latest} on; a look-back is never rolled.");
         return new Finding
         {
             Id = "preliminary-notice.reaches-back-to",
@@ -129,7 +126,12 @@ public static class PreliminaryNoticeDays
             Standing = StandingOf(facts, reach),
             Readings = readings,
             Band = Deadline.Band(readings),
-            Why = [reach.Kind == ReachKind.Whole ? wholeWhy : lateWhy],
+            Explain = () =>
+            [
+                reach.Kind == ReachKind.Whole
+                    ? Reason.Of(TwentyDays, $"The notice was in time, so everything furnished is within reach, also before this day.")
+                    : Reason.Of(TwentyDays, $"A late notice covers work furnished within 20 days before it, from {from.Latest} on; a look-back is never rolled."),
+            ],
         };
     }
 
@@ -222,7 +224,7 @@ public static class PreliminaryNoticeDays
             questions.Add(new Question("On which day did the work commence at the site? A design professional's notice within 20 days after it covers all services (add work.commenced)."));
         if (facts.Hirer is { Capacity: PartyCapacity.Subcontractor })
             questions.Add(new Question("Did the claimant work under contracts with more than one subcontractor? Each needs a notice of its own (Civ. Code § 8206(b)); keep a job file for each."));
-        if (facts.HiredByOwner && !facts.Job.In(PartyCapacity.ConstructionLender).Any())
+        if (facts.HiredByOwner && facts.Job.In(PartyCapacity.ConstructionLender).Count == 0)
             questions.Add(new Question("Is there a construction lender? Notice would be due to it (look for a construction deed of trust and on the building permit)."));
         return questions;
     }

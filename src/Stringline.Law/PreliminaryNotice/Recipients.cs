@@ -37,27 +37,33 @@ public static class Recipients
     private static IReadOnlyList<Recipient> LaborerGivesNone() => [];
 
     [Rule("Civ. Code § 8200(e)(2)")]
-    private static List<Recipient> ToLenderOnly(FactsAsOf facts) =>
-        Lenders(facts, "Civ. Code § 8200(e)(2)");
+    private static List<Recipient> ToLenderOnly(FactsAsOf facts)
+    {
+        var recipients = new List<Recipient>();
+        AddLenders(facts, "Civ. Code § 8200(e)(2)", recipients);
+        return recipients;
+    }
 
     [Rule("Civ. Code § 8200(a)")]
     private static List<Recipient> ToOwnerContractorAndLender(FactsAsOf facts)
     {
         // One co-owner is told for all; which contractor the work goes to is known only where the claimant was hired by it.
-        var contractors = facts.Hirer is { Capacity: PartyCapacity.DirectContractor } hirer
+        IReadOnlyList<Party> contractors = facts.Hirer is { Capacity: PartyCapacity.DirectContractor } hirer
             ? [hirer]
-            : facts.Job.In(PartyCapacity.DirectContractor).ToList();
-        return
-        [
-            new Recipient(PartyCapacity.Owner, facts.Job.In(PartyCapacity.Owner).ToList(), "Civ. Code § 8200(a)(1)"),
-            new Recipient(PartyCapacity.DirectContractor, contractors, "Civ. Code § 8200(a)(2)"),
-            .. Lenders(facts, "Civ. Code § 8200(a)(3)"),
-        ];
+            : facts.Job.In(PartyCapacity.DirectContractor);
+        var recipients = new List<Recipient>(3)
+        {
+            new(PartyCapacity.Owner, facts.Job.In(PartyCapacity.Owner), "Civ. Code § 8200(a)(1)"),
+            new(PartyCapacity.DirectContractor, contractors, "Civ. Code § 8200(a)(2)"),
+        };
+        AddLenders(facts, "Civ. Code § 8200(a)(3)", recipients);
+        return recipients;
     }
 
     [Rule("Civ. Code § 8200(a)(3)")]
-    private static List<Recipient> Lenders(FactsAsOf facts, string section) =>
-        facts.Job.In(PartyCapacity.ConstructionLender)
-            .Select(lender => new Recipient(PartyCapacity.ConstructionLender, [lender], section))
-            .ToList();
+    private static void AddLenders(FactsAsOf facts, string section, List<Recipient> recipients)
+    {
+        foreach (var lender in facts.Job.In(PartyCapacity.ConstructionLender))
+            recipients.Add(new Recipient(PartyCapacity.ConstructionLender, [lender], section));
+    }
 }

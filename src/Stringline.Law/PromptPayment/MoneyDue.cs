@@ -24,54 +24,85 @@ public static class MoneyDue
     /// <summary>Days from the hirer's receipt of retention.</summary>
     public const int ContractorRetentionDays = 10;
 
-    /// <summary>The findings <c>prompt-payment.*</c> and <c>retention.due</c>, where the file has their facts.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    /// <summary>The findings <c>prompt-payment.*</c> and <c>retention.due</c>, where the file has their facts; a second one of a kind is numbered.</summary>
+    public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
-        {
-            foreach (var demanded in facts.All<PaymentDemanded>())
-            {
-                if (FromOwner(facts, demanded, calendar) is { } finding)
-                    yield return finding;
-            }
+            return FromOwner(facts, completion, calendar);
+        return facts.All<HirerPaid>() is { Count: > 0 } received ? FromHirer(facts, received, calendar) : [];
+    }
 
-            if (OwnersRetention(facts, completion, calendar) is { } retention)
-                yield return retention;
-            yield break;
+    private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    {
+        var sums = Demanded(facts, calendar);
+        var retention = OwnersRetention(facts, completion, calendar);
+        SumDue.Receive(retention is null ? sums : [.. sums, retention], facts.All<Paid>());
+        var findings = new List<Finding>();
+        foreach (var sum in sums)
+            findings.Add(OwnersProgress(facts, sum, Number("prompt-payment.progress", findings.Count + 1)));
+        if (retention is not null)
+            findings.Add(OwnersRetention(facts, retention));
+        return findings;
+    }
+
+    private static List<Finding> FromHirer(FactsAsOf facts, IReadOnlyList<HirerPaid> received, OpenDays calendar)
+    {
+        var sums = new List<SumDue>();
+        foreach (var paid in received)
+        {
+            if (Days.Of(paid.On) is { } on)
+                sums.Add(new SumDue(paid, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, DaysToPassOn(paid.Of))), paid.Amount));
         }
 
-        foreach (var received in facts.All<HirerPaid>())
+        SumDue.Receive(sums, facts.All<Paid>());
+        var findings = new List<Finding>();
+        var (progress, retention) = (0, 0);
+        foreach (var sum in sums)
         {
-            if (Days.Of(received.On) is not { } on)
-                continue;
-            yield return received.Of switch
-            {
-                PaymentOf.Progress => FromHirer(facts, received, on, calendar),
-                PaymentOf.Retention => HirersRetention(facts, received, on, calendar),
-                _ => throw new InvalidOperationException($"No such payment: {received.Of}."),
-            };
+            findings.Add(((HirerPaid)sum.Fact).Of == PaymentOf.Progress
+                ? HirersProgress(facts, sum, Number("prompt-payment.progress", ++progress))
+                : HirersRetention(facts, sum, Number("retention.due", ++retention)));
         }
+
+        return findings;
+    }
+
+    internal static string Number(string id, int number) => number == 1 ? id : $"{id}.{number}";
+
+    private static int DaysToPassOn(PaymentOf of) => of switch
+    {
+        PaymentOf.Progress => ContractorProgressDays,
+        PaymentOf.Retention => ContractorRetentionDays,
+        _ => throw new InvalidOperationException($"No such payment: {of}."),
+    };
+
+    /// <summary>The sums that a direct contractor has demanded, by the day of the demand: due 30 days after it.</summary>
+    [Rule("Civ. Code § 8800(a)")]
+    internal static List<SumDue> Demanded(FactsAsOf facts, OpenDays calendar)
+    {
+        var sums = new List<SumDue>();
+        foreach (var demanded in facts.All<PaymentDemanded>())
+        {
+            if (Days.Of(demanded.On) is { } on)
+                sums.Add(new SumDue(demanded, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, OwnerProgressDays)), demanded.Amount));
+        }
+
+        return sums;
     }
 
     /// <summary>Owner to direct contractor: 30 days after a notice demanding payment under the contract, unless agreed otherwise in writing.</summary>
     [Rule("Civ. Code § 8800(a)")]
     [Rule("Civ. Code § 8800(c)")]
-    private static Finding? FromOwner(FactsAsOf facts, PaymentDemanded demanded, OpenDays calendar)
-    {
-        if (Days.Of(demanded.On) is not { } on)
-            return null;
-        var due = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, OwnerProgressDays));
-        return Owed(facts, "prompt-payment.progress", "Progress payment from the owner", due, demanded.Amount - PaidAfter(facts, on.Earliest), "Civ. Code § 8800", demanded,
-            Reason.Of("Civ. Code § 8800(a)", $"Due within 30 days after a notice demanding payment was given {on}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty 2 percent a month in place of other interest.", [demanded]));
-    }
+    private static Finding OwnersProgress(FactsAsOf facts, SumDue sum, string id) =>
+        Owed(facts, id, "Progress payment from the owner", sum, "Civ. Code § 8800",
+            Reason.Of("Civ. Code § 8800(a)", $"Due within 30 days after a notice demanding payment was given {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty 2 percent a month in place of other interest.", [sum.Fact]));
 
     /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
     [Rule("Bus. & Prof. Code § 7108.5", Since = "2010-01-01")]
-    private static Finding FromHirer(FactsAsOf facts, HirerPaid received, Days on, OpenDays calendar)
+    private static Finding HirersProgress(FactsAsOf facts, SumDue sum, string id)
     {
-        var due = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, ContractorProgressDays));
-        var why = Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {on}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [received]);
-        var finding = Owed(facts, "prompt-payment.progress", "Progress payment from the one who hired us", due, received.Amount - PaidAfter(facts, on.Earliest), "Bus. & Prof. Code § 7108.5", received, why);
+        var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",
+            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact]));
         return facts.Job.Claimant.Role == ClaimantRole.Subcontractor
             ? finding
             : finding with
@@ -84,62 +115,68 @@ public static class MoneyDue
     /// <summary>Contractor to subcontractor: its share of retention within ten days after receipt (United Riggers &amp; Erectors v. Coast Iron &amp; Steel (2018) 4 Cal.5th 1082).</summary>
     [Rule("Civ. Code § 8814")]
     [Rule("Civ. Code § 8818")]
-    private static Finding HirersRetention(FactsAsOf facts, HirerPaid received, Days on, OpenDays calendar)
+    private static Finding HirersRetention(FactsAsOf facts, SumDue sum, string id)
     {
-        var due = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, ContractorRetentionDays));
-        var unpaid = received.Amount - PaidAfter(facts, on.Earliest);
-        var finding = Owed(facts, "retention.due", "Retention from the one who hired us", due, unpaid, "Civ. Code § 8818", received,
-            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {on}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [received]));
+        var finding = Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
+            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact]));
         if (finding.Standing != Standing.Open || facts.All<Disputed>() is not { Count: > 0 } disputes)
             return finding;
-        var whole = Late.Penalty(unpaid, due, facts.AsOf);
+        var whole = sum.Penalty(disputed: 0m, facts.AsOf);
         return finding with
         {
             Standing = Standing.InDoubt,
-            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {unpaid} is wrongly withheld, and the penalty for {whole.WholeMonths} whole months is {whole.ForMonths}.", [.. disputes])],
+            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {whole.WholeMonths} whole months is {whole.ForMonths}.", [.. disputes])],
             Questions = [new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it.", Dollars: whole.ForMonths - finding.Amount)],
         };
     }
 
-    /// <summary>Owner to direct contractor: retention within 45 days after completion of the work.</summary>
+    /// <summary>Owner to direct contractor: retention within 45 days after completion of the work, at the latest reading, so that the owner has the benefit of every doubt.</summary>
     [Rule("Civ. Code § 8812")]
-    private static Finding? OwnersRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    private static SumDue? OwnersRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         var held = facts.All<Retained>();
         if (held.Count == 0 || completion.Open.Count == 0 || !completion.EndKnown)
             return null;
-        // The latest reading: the owner's time gets the benefit of every doubt.
-        var completed = completion.Open.Max(r => r.On.Latest);
-        var due = calendar.RollForwardOnAnyList(Period.LastDay(completed, OwnerRetentionDays));
-        return Owed(facts, "retention.due", "Retention from the owner", due, Total.Of(held, r => r.Amount), "Civ. Code § 8818", held[^1],
-            Reason.Of("Civ. Code § 8812", $"Due within 45 days after completion of the work, taken at its latest day {completed}.", [.. held]));
+        var first = completion.Open.Min(r => r.On.Earliest);
+        var last = completion.Open.Max(r => r.On.Latest);
+        return new SumDue(held[^1], first, calendar.RollForwardOnAnyList(Period.LastDay(last, OwnerRetentionDays)), Total.Of(held, r => r.Amount));
     }
 
-    private static Finding Owed(FactsAsOf facts, string id, string title, LocalDate due, decimal unpaid, string penaltySection, Entry fact, Reason why)
+    /// <summary>Money that came after completion and answers no demand is taken to be retention, which leaves the lower penalty.</summary>
+    [Rule("Civ. Code § 8812", Sure = Sure.OurReading)]
+    private static Finding OwnersRetention(FactsAsOf facts, SumDue sum)
     {
-        var owed = Math.Max(0, unpaid);
+        var held = facts.All<Retained>();
+        var finding = Owed(facts, "retention.due", "Retention from the owner", sum, "Civ. Code § 8818",
+            Reason.Of("Civ. Code § 8812", $"Due within 45 days after completion of the work, taken at its latest day: by {sum.Due}.", [.. held]));
+        var whole = Total.Of(held, r => r.Amount);
+        return sum.Unpaid == whole ? finding : finding with
+        {
+            Questions = [new Question("Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
+        };
+    }
+
+    internal static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why)
+    {
         var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
-        var withheld = Late.WronglyWithheld(owed, disputed);
-        var penalty = Late.Penalty(withheld, due, facts.AsOf);
-        var readings = new List<Reading> { new("last day for the payer", due) };
+        var penalty = sum.Penalty(disputed, facts.AsOf);
+        var reading = new Reading("last day for the payer", sum.Due);
         return new Finding
         {
             Id = id,
             Title = title,
-            Standing = owed == 0 ? Standing.Done : facts.AsOf <= due ? Standing.NotYet : Standing.Open,
-            Readings = readings,
-            Band = Deadline.Band(readings),
+            Standing = sum.Unpaid == 0 && penalty.ForMonths == 0 ? Standing.Done : facts.AsOf <= sum.Due ? Standing.NotYet : Standing.Open,
+            Readings = [reading],
+            Band = new Band(reading, reading),
             Amount = penalty.ForMonths,
             Why =
             [
                 why,
-                Reason.Of(penaltySection, $"{owed} is unpaid, {disputed} of it disputed in good faith; at most 150 percent of that may be held, so {withheld} is wrongly withheld."),
-                Reason.Of(penaltySection, $"Penalty for {penalty.WholeMonths} whole months after {due}: {penalty.ForMonths}; day by day to {facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [fact]),
+                Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most 150 percent of that may be held, so {penalty.Withheld} is wrongly withheld."),
+                sum.Unpaid == 0
+                    ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at 24 percent a year. It is no part of a claim of lien.", [sum.Fact])
+                    : Reason.Of(penaltySection, $"Penalty for {penalty.WholeMonths} whole months after {sum.Due}: {penalty.ForMonths}; day by day to {facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
             ],
         };
     }
-
-    /// <summary>What the file shows as paid on a day and after it, dollars and cents.</summary>
-    internal static decimal PaidAfter(FactsAsOf facts, LocalDate day) =>
-        Total.Of(facts.All<Paid>().Where(p => p.On.Earliest >= day), p => p.Amount);
 }

@@ -33,12 +33,14 @@ public static class StopWork
     {
         if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor)
             return null;
-        foreach (var demanded in facts.All<PaymentDemanded>())
+        var sums = MoneyDue.Demanded(facts, calendar);
+        SumDue.Receive(sums, facts.All<Paid>());
+        foreach (var sum in sums)
         {
             // One that was paid since leaves nothing to stop work for.
-            if (Days.Of(demanded.On) is not { } on || MoneyDue.PaidAfter(facts, on.Earliest) >= demanded.Amount)
+            if (sum.Unpaid == 0)
                 continue;
-            var due = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, MoneyDue.OwnerProgressDays));
+            var due = sum.Due;
             var first = Period.FirstDayAfter(due, UnpaidDays);
             List<Reading> readings = [new Reading("unpaid for 35 days after the due day", first)];
             var written = facts.Job.Contract.Written;
@@ -52,7 +54,7 @@ public static class StopWork
                 Band = Deadline.Band(readings),
                 Why =
                 [
-                    Reason.Of("Civ. Code § 8832", $"Payment was due {due}; unpaid for 35 days after it, a direct contractor may give the owner notice from {first} that it will stop work unless paid within 10 days.", [demanded]),
+                    Reason.Of("Civ. Code § 8832", $"Payment was due {due}; unpaid for 35 days after it, a direct contractor may give the owner notice from {first} that it will stop work unless paid within 10 days.", [sum.Fact]),
                     Reason.Of("Civ. Code § 8834", $"At least 5 days before, post notice of intent at the site and its main office, by {Period.LookBack(first, PostingDays)} for a notice on that day, with a copy to each direct subcontractor; work may stop on the eleventh day after the notice."),
                     .. written == false ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
                 ],

@@ -45,8 +45,14 @@ public static class PublicCompletion
                 continue;
             }
 
-            // On a State Contract Act job idleness does not complete the work; the file cannot tell, so it is never more than asserted.
-            open.Add(new CompletionReading("60 days without labor", day, facts.AsOf < day.Latest ? Firmness.Projected : Firmness.Asserted,
+            if (facts.Job.Work.StateContractAct == true)
+            {
+                ruledOut.Add(Reason.NotApplied("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}, but the contract is under the State Contract Act (Pub. Contract Code § 10100): idleness does not complete the work, only acceptance does.", stop.Entry));
+                continue;
+            }
+
+            // Where the file does not say which contract it is, idleness is never more than asserted.
+            open.Add(new CompletionReading("60 days without labor", day, IdleFirmness(facts, stop, day),
                 Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])));
         }
 
@@ -54,6 +60,11 @@ public static class PublicCompletion
         open.Sort(static (a, b) => a.On.Earliest != b.On.Earliest ? a.On.Earliest.CompareTo(b.On.Earliest) : string.CompareOrdinal(a.Name, b.Name));
         return new CompletionReadings(open, ruledOut, AwaitsAcceptance: true);
     }
+
+    private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, Days sixtieth) =>
+        facts.AsOf < sixtieth.Latest ? Firmness.Projected
+        : facts.Job.Work.StateContractAct == false && stop.Resumed is null && stop.OwnLabor is null ? Firmness.Certain
+        : Firmness.Asserted;
 
     /// <summary>The finding <c>completion.day</c>.</summary>
     public static Finding Finding(FactsAsOf facts, CompletionReadings completion)
@@ -75,7 +86,13 @@ public static class PublicCompletion
             Readings = readings,
             Band = readings.Count == 0 ? null : Deadline.Band(readings, completion.EndKnown),
             Why = why,
-            Questions = readings.Count == 0 ? [new Question("Has the public entity accepted the work, and on which day? Watch its agenda and the county index.")] : [],
+            Questions =
+            [
+                .. readings.Count == 0 ? (Question[])[new Question("Has the public entity accepted the work, and on which day? Watch its agenda and the county index.")] : [],
+                .. facts.Job.Work.StateContractAct is null && facts.All<LaborCeased>().Count > 0
+                    ? (Question[])[new Question("Is the contract under the State Contract Act? Then idleness never completes the work (work.stateContractAct).", Days: LaborStop.IdleDays)]
+                    : [],
+            ],
         };
     }
 }

@@ -17,8 +17,8 @@ public static class PublicNotice
             return [];
         return
         [
-            new Recipient(PartyCapacity.PublicEntity, facts.Job.In(PartyCapacity.PublicEntity).ToList(), "Civ. Code § 9300(a)(1)"),
-            new Recipient(PartyCapacity.DirectContractor, facts.Job.In(PartyCapacity.DirectContractor).ToList(), "Civ. Code § 9300(a)(2)"),
+            new Recipient(PartyCapacity.PublicEntity, facts.Job.In(PartyCapacity.PublicEntity), "Civ. Code § 9300(a)(1)"),
+            new Recipient(PartyCapacity.DirectContractor, facts.Job.In(PartyCapacity.DirectContractor), "Civ. Code § 9300(a)(2)"),
         ];
     }
 

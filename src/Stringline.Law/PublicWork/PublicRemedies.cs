@@ -4,6 +4,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
@@ -31,6 +32,8 @@ public static class PublicRemedies
         if (NotForDirectContractor(facts) is { } none)
         {
             yield return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", Standing.Lost, [], calendar, [none]);
+            foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
+                yield return finding;
             yield break;
         }
 
@@ -42,6 +45,8 @@ public static class PublicRemedies
             yield return finding;
         yield return BondNotice.Finding(facts, BondNoticeNotNeeded(reach), completion, owners, BondNotice.Public, calendar);
         yield return BondAction(facts, timeToGive, completion, calendar);
+        foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
+            yield return finding;
     }
 
     [Rule("Civ. Code § 9100(b)")]

@@ -13,4 +13,8 @@ namespace Stringline.Law.Time;
 /// <param name="Why">Why, in words.</param>
 /// <param name="Source">Where it was read.</param>
 /// <param name="Read">The day on which it was read.</param>
-public sealed record CountyClosing(string County, LocalDate Day, string Why, string Source, LocalDate Read);
+public sealed record CountyClosing(string County, LocalDate Day, string Why, string Source, LocalDate Read)
+{
+    /// <summary>How well it is known that the office is closed that day.</summary>
+    public HowSure Sure { get; init; } = HowSure.Read;
+}

@@ -61,8 +61,22 @@ public static class Deadline
                 sorted.Add(reading);
         }
 
-        sorted.Sort(static (a, b) => a.Day != b.Day ? a.Day.CompareTo(b.Day) : string.CompareOrdinal(a.Name, b.Name));
+        sorted.Sort(InOrder);
         return sorted;
+    }
+
+    private static int InOrder(Reading a, Reading b) =>
+        a.Day != b.Day ? a.Day.CompareTo(b.Day) : string.CompareOrdinal(a.Name, b.Name);
+
+    private static bool IsSorted(IReadOnlyList<Reading> readings)
+    {
+        for (var i = 1; i < readings.Count; i++)
+        {
+            if (InOrder(readings[i - 1], readings[i]) >= 0)
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>The band over sorted readings.</summary>
@@ -95,7 +109,7 @@ public static class Deadline
         string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar, bool endKnown,
         IReadOnlyList<Reason>? why, IReadOnlyList<Question>? questions, Func<IReadOnlyList<Reason>>? explain, Func<IReadOnlyList<Question>>? ask)
     {
-        var sorted = readings.Count < 2 ? readings : Sorted(readings);
+        var sorted = IsSorted(readings) ? readings : Sorted(readings);
         return new Finding
         {
             Id = id,

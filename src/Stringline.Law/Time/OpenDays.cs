@@ -85,7 +85,7 @@ public sealed class OpenDays
         foreach (var holiday in CaliforniaHolidays.On(day).GroupBy(kept => kept.Rule))
             why.Add(InWords(holiday.Key, holiday.Aggregate(HolidayLists.None, (lists, kept) => lists | kept.Lists), holiday.All(kept => kept.Observance is not null)));
         if (closings is not null && closings.TryGetValue(Packed(day), out var closing))
-            why.Add($"{County} County closed: {closing.Why}");
+            why.Add($"{County} County closed: {closing.Why}{Doubt(closing.Sure)}");
         return string.Join("; ", why);
     }
 
@@ -118,6 +118,14 @@ public sealed class OpenDays
             day = day.PlusDays(1);
         return day;
     }
+
+    private static string Doubt(HowSure sure) => sure switch
+    {
+        HowSure.Read => "",
+        HowSure.FromMemory => " (from memory)",
+        HowSure.Open => " (not certain: ask the office)",
+        _ => throw new ArgumentOutOfRangeException(nameof(sure), sure, "Not a degree of certainty."),
+    };
 
     private static string InWords(HolidayRule rule, HolidayLists lists, bool observed) => (lists, observed) switch
     {

@@ -18,16 +18,14 @@ public static class WaiverFindings
             number++;
             var waiver = effect.Waiver;
             var section = Released.Section(waiver.Form);
-            var why = new List<Reason> { Binding(effect, section) };
-            why.AddRange(Alarms(facts, effect, section));
             yield return new Finding
             {
                 Id = $"waiver.{number}",
                 Title = Title(waiver.Form),
                 Standing = waiver.InStatutoryForm == false ? Standing.InDoubt : effect.Binds ? Standing.Done : Standing.NotYet,
                 Amount = effect.Released,
-                Why = why,
-                Questions = Questions(facts, effect),
+                Explain = () => [Binding(effect, section), .. Alarms(facts, effect, section)],
+                Ask = () => Questions(facts, effect),
             };
         }
     }

@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -48,6 +49,9 @@ internal sealed record ClaimFacts
 
     /// <summary>Whether the claimant is a natural person who signs for himself or herself.</summary>
     public bool SignsForSelf => SignerTitle is null && Signer == Claimant;
+
+    /// <summary>The names under which the recorder is expected to index the claim.</summary>
+    public IReadOnlyList<IndexName> Names => IndexNames.Of(Claimant, Owners);
 
     /// <summary>Number of parcels named, at least 1.</summary>
     public int Parcels => Math.Max(1, (Apn ?? "").Replace(" and ", ";", StringComparison.OrdinalIgnoreCase)

@@ -2,6 +2,7 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Fees;
+using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 
@@ -90,7 +91,7 @@ internal static class ClaimRefusals
     private static IEnumerable<Refusal> Letters(ClaimFacts facts)
     {
         var texts = new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name, facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
-            .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address]));
+            .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)]));
         var missing = texts.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, LatinComposition.Of(t))).Distinct().ToList();
         if (missing.Count > 0)
             yield return new Refusal("letters-missing", "the texts of the claim", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents, as the deed does.", "Gov. Code § 27201(a)");

@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Counter;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
@@ -8,7 +9,7 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.ClaimOfLien;
 
 /// <summary>The page for whoever stands at the counter: what first, by when, where, with what, and what to bring back. Never recorded.</summary>
-internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay)
+internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay, Amendment? amends = null)
 {
     /// <summary>Title.</summary>
     public const string Title = "Counter sheet";
@@ -16,11 +17,13 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>File name.</summary>
     public const string FileName = "counter-sheet.pdf";
 
-    private static readonly TypeStyle Text = new(Face.Sans, 10, 13);
-    private static readonly TypeStyle Bold = new(Face.SansBold, 10, 13);
-    private static readonly TypeStyle Head = new(Face.SansBold, 12.5, 16);
-    private static readonly TypeStyle Small = new(Face.Sans, 9, 11.5);
-    private static readonly TypeStyle Large = new(Face.SansBold, 15, 20);
+    private static readonly TypeStyle Text = CounterType.Text;
+    private static readonly TypeStyle Bold = CounterType.Bold;
+    private static readonly TypeStyle Head = CounterType.Head;
+    private static readonly TypeStyle Small = CounterType.Small;
+    private static readonly TypeStyle Large = CounterType.Large;
+
+    private string What => amends is null ? "claim of mechanics lien" : "amended claim of mechanics lien";
 
     private readonly Finding? last = assessment.Find("claim-of-lien.last-day");
     private readonly Finding? first = assessment.Find("claim-of-lien.first-day");
@@ -28,17 +31,17 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>The sheet's plan.</summary>
     public PaperPlan Plan(bool draft) => new()
     {
-        Title = $"{Title}: claim of mechanics lien",
+        Title = $"{Title}: {What}",
         Foot = $"{Title}, not to be recorded. {Shortened(job.Name, 50)}",
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = assessment.AsOf,
         Draft = draft,
-        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Check(), .. BeforeYouHandItOver(), .. GetBack()],
+        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Names(), .. Check(), .. BeforeYouHandItOver(), .. GetBack()],
     };
 
     private IEnumerable<Block> Top() =>
     [
-        new Heading("Counter sheet: claim of mechanics lien", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
+        new Heading($"{Title}: {What}", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
         new Paragraph($"{OneLine(job.Name)}, as of {Day(assessment.AsOf)}\n{facts.Claimant ?? "Claimant not named"}: {Dollars(facts.Demand)}", Text) { Before = 3 },
         new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
     ];
@@ -46,7 +49,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>What must be seen before anything else, the day in doubt before all.</summary>
     private IEnumerable<Block> First()
     {
-        List<Block> warnings = [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. Unserved(), .. OtherWarnings()];
+        List<Block> warnings = [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. RecorderBlocks.CountyQuestion(assessment), .. Unserved(), .. OtherWarnings()];
         if (warnings.Count > 0)
             yield return new Framed([new Heading("First", Head) { Before = 0, Align = Align.Left }, .. warnings]) { Thickness = 2 };
     }
@@ -103,7 +106,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         IEnumerable<string> words =
         [
             .. service.Notes,
-            .. new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
+            .. amends is null ? Array.Empty<string>() : ["An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether one recorded later reaches back to the first is not settled here (from memory): ask counsel."],
+            .. amends is not null ? [] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
                 .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second is meant."),
             .. RightInDoubt(),
             .. service.Done ? ["Before you go: the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."] : Array.Empty<string>(),
@@ -156,7 +160,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private IEnumerable<Block> Where() =>
     [
         Section("Where"),
-        new Paragraph($"{fee.Office.Name}, the county where the site lies (Civ. Code § 8060). Hours: {fee.Office.Hours ?? "ask"}.", Text) { Before = 2 },
+        .. RecorderBlocks.Where(fee.Office),
     ];
 
     private IEnumerable<Block> HandOver() =>
@@ -169,26 +173,9 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "A self-addressed stamped envelope for the stamped copy."),
     ];
 
-    private IEnumerable<Block> Check()
-    {
-        yield return Section($"The check: {Dollars(fee.Total)}, estimated");
-        yield return new Paragraph(fee.Source, Text) { Before = 2, WithNext = true };
-        yield return new Together(new Table(
-            [new Column("Part", 0.25), new Column("Reckoned", 0.64), new Column("Dollars", 0.11, true)],
-            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
-        { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
-        yield return new Paragraph(WhatCouldChangeIt(), Text) { Before = 5 };
-    }
+    private IEnumerable<Block> Names() => [Section("Names the recorder will index"), .. RecorderBlocks.Names(facts.Names, facts.Owners)];
 
-    private string WhatCouldChangeIt()
-    {
-        var office = fee.Office;
-        var words = "What could change it at the counter: prices change, often on January 1 or July 1 (a bill of 2026, AB 2224, may change them from January 1, 2027); the homes fee by parcels or titles; "
-            + (office.NoticeFirst is null ? "a fee for the recorder’s notice of involuntary lien, whose price was not read; " : "")
-            + (office.Covenant is null ? "a $2 restrictive covenant fee where the county took it up; " : "")
-            + "a person counted under more than one name; a page printed on both sides or on paper of another size. Ask, or take a second check.";
-        return office.Note is { } note ? $"{words} Note on this county: {note}" : words;
-    }
+    private IEnumerable<Block> Check() => [Section($"The check: {Dollars(fee.Total)}, estimated"), .. RecorderBlocks.Check(fee)];
 
     private static IEnumerable<Block> GetBack() =>
     [
@@ -215,12 +202,12 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "Printed at actual size (100 percent), nothing cut off: your name and address in the upper left, the upper right 5 by 2½ inches empty, the one title directly below, ½ inch white left and right on every page.",
             "The owner’s name is spelled as on the deed; so is yours. Look the deed up if you have not.",
             "Claim and verification signed in ink, dated, with place. Affidavit filled in and signed by the person who mailed.",
-            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}. Land in two counties: record in each.",
+            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: record in each.",
             "The check is not short: that is the commonest reason for a rejection.",
             "No social security, account or tax number stands on any page."),
     ];
 
-    private static Heading Section(string text) => new(text, Head) { Before = 11, Align = Align.Left };
+    private static Heading Section(string text) => new(text, Head) { Before = 9, Align = Align.Left };
 
     private static IEnumerable<Block> Ticks(params IReadOnlyList<string> lines) =>
         lines.Select(l => new TickBox(l, false) { Style = Text, Before = 2.5 });

@@ -13,6 +13,12 @@ public sealed record FeePart(string Id, string Words, decimal Amount, string Sec
 /// <param name="Parts">The parts above zero, in order.</param>
 public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> Parts)
 {
+    /// <summary>The ground on which no homes and covenant fee is reckoned; it must stand on the face or a cover page. Else null.</summary>
+    public HomesFeeExemption? Exemption { get; init; }
+
+    /// <summary>What could change the fee at the counter, each in a sentence with its section.</summary>
+    public IReadOnlyList<string> WhatCouldChangeIt { get; init; } = [];
+
     /// <summary>Dollars and cents.</summary>
     public decimal Total => Parts.Sum(p => p.Amount);
 
@@ -20,7 +26,7 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
     public FeePart? Part(string id) => Parts.FirstOrDefault(p => p.Id == id);
 
     /// <summary>Where the prices come from, in a sentence.</summary>
-    public string Source => Office.Source is null
-        ? $"No schedule of {Office.County} County was read: the highest prices the statutes allow are taken. Ask the office."
+    public string Source => Office.IsFromMemory
+        ? $"No schedule of {Office.County} County was read; what this sheet says of the office is from memory. The highest prices the statutes allow are taken. Call the office before you go: ask every price, the hours and where to hand it in."
         : $"Prices as published on {Office.Source}, {Office.DateOnPage}; read {Law.Reasoning.LawText.IsoDay(Office.DateRead ?? throw new InvalidOperationException("A row with a source has the day it was read."))}.";
 }

@@ -3,7 +3,10 @@ namespace Stringline.Papers.Fees;
 /// <summary>What is to be recorded, as far as it changes the price.</summary>
 public sealed record FeeRequest
 {
-    /// <summary>Printed sides, all of them.</summary>
+    /// <summary>What is recorded.</summary>
+    public RecordedPaperKind Paper { get; init; } = RecordedPaperKind.ClaimOfLien;
+
+    /// <summary>Printed sides, all of them: cover page and notary's certificate included.</summary>
     public required int Pages { get; init; }
 
     /// <summary>Titles on the first page.</summary>
@@ -24,8 +27,8 @@ public sealed record FeeRequest
     /// <summary>Pages with type closer than Gov. Code § 27361(a)(1) allows.</summary>
     public int PenaltyPages { get; init; }
 
-    /// <summary>Exempt from the homes and covenant fees on a ground shown on the face (Gov. Code § 27388.1(a)(2)).</summary>
-    public bool Exempt { get; init; }
+    /// <summary>Why the homes and covenant fees are not due, as stated on the face or a cover page; null where they are.</summary>
+    public HomesFeeExemption? Exemption { get; init; }
 
     /// <summary>
     /// Persons against whom an involuntary lien is recorded, counted for each address; empty where the office is not

@@ -9,6 +9,9 @@ public sealed record RecorderOffice
     /// <summary>The county, such as <c>Yolo</c>.</summary>
     public required string County { get; init; }
 
+    /// <summary>Where the office is: the county seat, from memory.</summary>
+    public string? Seat { get; init; }
+
     /// <summary>Recording and indexing the first page of one title (Gov. Code §§ 27361, 27361.4), without fraud and homes fees.</summary>
     public decimal? Base { get; init; }
 
@@ -17,6 +20,12 @@ public sealed record RecorderOffice
 
     /// <summary>Real estate fraud fee on a mechanics lien (Gov. Code § 27388); 0 where the county's list leaves it out.</summary>
     public decimal? Fraud { get; init; }
+
+    /// <summary>
+    /// Fraud fee on the papers of the county's own list where that list leaves mechanics liens out; the list was not read whole, so a
+    /// paper other than a claim of lien may be on it. Null where the fee on a mechanics lien is the list's fee.
+    /// </summary>
+    public decimal? FraudOnOthers { get; init; }
 
     /// <summary>Whether the homes fee (Gov. Code § 27388.1) is counted for each parcel.</summary>
     public bool? ParcelsCounted { get; init; }
@@ -48,14 +57,17 @@ public sealed record RecorderOffice
     /// <summary>Hours, as far as the page read gives them.</summary>
     public string? Hours { get; init; }
 
-    /// <summary>The page read; null for a county of which no schedule was read.</summary>
+    /// <summary>The page read; <c>from memory</c> for a county of which no schedule was read.</summary>
     public string? Source { get; init; }
 
     /// <summary>The date the page bears, in words.</summary>
     public string? DateOnPage { get; init; }
 
-    /// <summary>The day it was read.</summary>
+    /// <summary>The day it was read; null for a row from memory.</summary>
     public LocalDate? DateRead { get; init; }
+
+    /// <summary>Whether no page of the office was read, so that the person must call.</summary>
+    public bool IsFromMemory => DateRead is null;
 
     /// <summary>What must be known about the row.</summary>
     public string? Note { get; init; }

@@ -8,17 +8,20 @@ public static class RecorderTable
 {
     private static readonly string[] Columns =
     [
-        "county", "base", "extra_page", "fraud", "parcels_counted", "covenant", "names_per_ten", "further_reference",
+        "county", "seat", "base", "extra_page", "fraud", "fraud_on_others", "parcels_counted", "covenant", "names_per_ten", "further_reference",
         "notice_first", "notice_next", "notice_group", "conformed_copy", "conformed_per_page", "hours", "source",
         "date_on_page", "date_read", "note",
     ];
 
     private static readonly Lazy<IReadOnlyList<RecorderOffice>> Shipped = new(() => Parse(Resources.Text("data/recorders.csv")));
 
+    /// <summary>The source of a row of which no page was read; such a row has neither date_on_page nor date_read.</summary>
+    private const string FromMemory = "from memory";
+
     /// <summary>The rows that ship with the program.</summary>
     public static IReadOnlyList<RecorderOffice> All => Shipped.Value;
 
-    /// <summary>The row of a county; a row with no prices for a county of which no schedule was read.</summary>
+    /// <summary>The row of a county; one from memory and without prices where no schedule was read.</summary>
     /// <exception cref="ArgumentException">There is no such county.</exception>
     public static RecorderOffice For(string county)
     {
@@ -48,9 +51,11 @@ public static class RecorderTable
     private static RecorderOffice Row(CsvLine line) => new()
     {
         County = line.County("county"),
+        Seat = line.Text("seat"),
         Base = line.Dollars("base"),
         ExtraPage = line.Dollars("extra_page"),
         Fraud = line.Dollars("fraud"),
+        FraudOnOthers = line.Dollars("fraud_on_others"),
         ParcelsCounted = line.YesNo("parcels_counted"),
         Covenant = line.Dollars("covenant"),
         NamesPerTen = line.Dollars("names_per_ten"),
@@ -62,8 +67,8 @@ public static class RecorderTable
         ConformedPerPage = line.Dollars("conformed_per_page"),
         Hours = line.Text("hours"),
         Source = line.Needed("source"),
-        DateOnPage = line.Needed("date_on_page"),
-        DateRead = line.Day("date_read"),
+        DateOnPage = line.Needed("source") == FromMemory ? line.Empty("date_on_page") : line.Needed("date_on_page"),
+        DateRead = line.Needed("source") == FromMemory ? line.EmptyDay("date_read") : line.Day("date_read"),
         Note = line.Text("note"),
     };
 
@@ -103,6 +108,10 @@ public static class RecorderTable
         }
 
         public string Needed(string column) => Text(column) ?? throw Wrong(column, "", "words");
+
+        public string? Empty(string column) => Text(column) is { } cell ? throw Wrong(column, cell, $"nothing, as the source is {FromMemory},") : null;
+
+        public LocalDate? EmptyDay(string column) => Empty(column) is null ? null : throw new InvalidOperationException("Not empty.");
 
         public string County(string column) =>
             Counties.Find(Text(column)) ?? throw Wrong(column, Text(column) ?? "", "one of the 58 counties");

@@ -11,6 +11,9 @@ public static class RecordingFee
     /// <summary>Highest base: $10 (§ 27361(a)) and five county additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).</summary>
     public const decimal HighestBase = 15;
 
+    /// <summary>The page alone, of any county: not more than $10 (Gov. Code § 27361(a)(1)).</summary>
+    private const decimal RecordingAlone = 10;
+
     /// <summary>Each further page: not more than $3 (Gov. Code § 27361(a)(1)).</summary>
     public const decimal HighestExtraPage = 3;
 
@@ -41,40 +44,49 @@ public static class RecordingFee
             CovenantFee(office, request), NonstandardPages(request), PenaltyPrint(request), ManyNames(office, request),
             ManyReferences(office, request), LienNotice(office, request), Conformed(office, request),
         ];
-        return new FeeEstimate(office, [.. parts.Where(p => p.Amount > 0)]);
+        return new FeeEstimate(office, [.. parts.Where(p => p.Amount > 0)]) { Exemption = request.Exemption, WhatCouldChangeIt = FeeDoubts.Of(office, request) };
     }
 
     private static FeePart FirstPage(RecorderOffice office, FeeRequest request)
     {
         var price = office.Base ?? HighestBase;
-        return new FeePart("base", "Recording, first page", price * request.Titles, "Gov. Code §§ 27361, 27361.4",
-            $"{Times(request.Titles, "title", price)}{NotRead(office.Base)}");
+        return new FeePart("base", "Recording, first page", price * request.Titles,
+            request.Titles > 1 ? "Gov. Code §§ 27361, 27361.1, 27361.4" : "Gov. Code §§ 27361, 27361.4",
+            $"{Times(request.Titles, "title", price)}{Made(price)}{(request.Titles > 1 ? "; a further title is charged as a further paper" : "")}{NotRead(office.Base)}");
     }
+
+    /// <summary>What the base is made of: $10 at most for the page, and the county's own additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).</summary>
+    private static string Made(decimal price) => price > RecordingAlone
+        ? $", {Dollars(price - RecordingAlone)} of it the county’s"
+        : "";
 
     private static FeePart ExtraPages(RecorderOffice office, FeeRequest request)
     {
         var price = office.ExtraPage ?? HighestExtraPage;
         return new FeePart("extra-pages", "Further pages", price * (request.Pages - 1), "Gov. Code § 27361(a)(1)",
-            $"{Times(request.Pages - 1, "page", price)}{NotRead(office.ExtraPage)}");
+            $"{Times(request.Pages - 1, "page", price)}, beyond the first{NotRead(office.ExtraPage)}");
     }
 
     private static FeePart FraudFee(RecorderOffice office, FeeRequest request)
     {
-        var price = office.Fraud ?? HighestFraud;
+        var onClaim = request.Paper == RecordedPaperKind.ClaimOfLien;
+        var price = (onClaim ? office.Fraud : office.FraudOnOthers ?? office.Fraud) ?? HighestFraud;
+        var doubt = onClaim ? "" : office.FraudOnOthers is not null ? "; whether the office’s list names this paper was not read"
+            : office.Fraud is not null ? "; the price read is that on a mechanics lien" : "";
         return new FeePart("fraud", "Real estate fraud fee", price * request.Titles, "Gov. Code § 27388(a)(1)",
-            $"{Times(request.Titles, "title", price)}{NotRead(office.Fraud)}");
+            $"{Times(request.Titles, "title", price)}{doubt}{NotRead(office.Fraud)}");
     }
 
     private static FeePart HomesFee(RecorderOffice office, FeeRequest request)
     {
         var counted = office.ParcelsCounted ?? true;
-        var units = request.Exempt ? 0 : Math.Min(MostHomes, request.Titles * (counted ? request.Parcels : 1));
+        var units = request.Exemption is not null ? 0 : Math.Min(MostHomes, request.Titles * (counted ? request.Parcels : 1));
         return new FeePart("homes", "Building Homes and Jobs Act fee", Homes * units, "Gov. Code § 27388.1(a)(1)",
-            $"{Times(units, counted ? "title and parcel" : "title", Homes)}, at most three");
+            $"{Times(units, counted ? "title and parcel" : "title", Homes)}, at most three; no exemption fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}");
     }
 
     private static FeePart CovenantFee(RecorderOffice office, FeeRequest request) =>
-        new("covenant", "Restrictive covenant fee", request.Exempt ? 0 : office.Covenant ?? 0, "Gov. Code § 27388.2",
+        new("covenant", "Restrictive covenant fee", request.Exemption is not null ? 0 : office.Covenant ?? 0, "Gov. Code § 27388.2",
             "taken once, for the first page");
 
     private static FeePart NonstandardPages(FeeRequest request) =>

@@ -19,7 +19,7 @@ internal static class Press
     /// <summary>Prints the plan with a measure that was used for it before.</summary>
     public static Printed Print(PaperPlan plan, Measure measure)
     {
-        var strips = plan.Blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth)).ToList();
+        var strips = Blocks(plan).SelectMany(b => b.Cut(measure, Sheet.TextWidth)).ToList();
         var firstTop = plan.Return is null ? Sheet.Top : Sheet.TitleTop;
         var pages = Flow.OntoPages(strips, firstTop, Sheet.Top, Sheet.Bottom);
         using var document = new PdfDocument();
@@ -32,6 +32,17 @@ internal static class Press
         using var bytes = new MemoryStream();
         document.Save(bytes);
         return new Printed(bytes.ToArray(), pages.Count);
+    }
+
+    /// <summary>The paper's blocks, on pages of their own behind the cover where there is one.</summary>
+    /// <exception cref="ArgumentException">A cover is asked for without a return block, or in front of nothing.</exception>
+    private static IEnumerable<Block> Blocks(PaperPlan plan)
+    {
+        if (plan.Cover is not { } cover)
+            return plan.Blocks;
+        if (plan.Return is null || plan.Blocks.Count == 0)
+            throw new ArgumentException("A cover page stands in front of a paper to be recorded and bears its return block.", nameof(plan));
+        return [.. cover.Blocks, new OnNewPage(plan.Blocks[0]), .. plan.Blocks.Skip(1)];
     }
 
     private static void Draw(PdfPage page, PaperPlan plan, Measure measure, IReadOnlyList<Placed> placed, int number, int count)

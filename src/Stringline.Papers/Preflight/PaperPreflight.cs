@@ -15,9 +15,11 @@ public static class PaperPreflight
         var read = ReadBack.Of(paper.Bytes);
         List<PreflightCheck> checks = [PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), PageCount(read, expected)];
         if (expected.Recorded is { } recorded)
-            checks.AddRange([RecordersSpace(read), ReturnBlock(read, recorded), Title(read, recorded), PrintDensity(read)]);
+            checks.AddRange([RecordersSpace(read), ReturnBlock(read, recorded), Title(read, recorded), PrintDensity(read), Legible(read)]);
         if (expected.Wording is not null)
             checks.AddRange(WordingChecks.Of(read, expected));
+        if (expected.LargestText is { } largest)
+            checks.Add(WordingChecks.Largest(read, largest, expected.Wording?.Section ?? ""));
         if (expected.Signers.Count > 0)
             checks.Add(Signatures(read, expected.Signers));
         if (expected.MustHold.Count > 0)
@@ -125,6 +127,21 @@ public static class PaperPreflight
             "Gov. Code § 27324");
     }
 
+    /// <summary>Print size and color must reproduce by an imaging process; 7½ points is the smallest type that stays clear of penalty print.</summary>
+    private static PreflightCheck Legible(ReadBack read)
+    {
+        var bad = read.Pages.SelectMany(p => p.Words).FirstOrDefault(w => w.Letters.Any(l => !l.Black || l.Points < LeastPoints - 0.01));
+        return new PreflightCheck("legibility", bad is null,
+            bad is null ? "all type is black and of 7.5 points or more" : $"page {bad.Page}: '{bad.Text}' is not; black type of at least 7.5 points would be right", "Gov. Code § 27361.6");
+    }
+
+    private const double LeastPoints = 7.5;
+
+    /// <summary>Characters and spaces in an inch are counted over at least three inches.</summary>
+    private const double DensityOver = 3 * 72;
+
+    private const int MostInAnInch = 22;
+
     /// <summary>Penalty print: more than nine lines an inch, or more than 22 characters an inch.</summary>
     private static PreflightCheck PrintDensity(ReadBack read)
     {
@@ -141,7 +158,10 @@ public static class PaperPreflight
             }
         }
 
-        return new PreflightCheck("print density", pitch >= 8, $"lines stand {pitch:0.#} points apart at the closest; 8 is the least", "Gov. Code § 27361(a)(1)");
+        var crowded = read.Pages.SelectMany(p => p.Lines).Where(l => l[^1].Right - l[0].Left >= DensityOver)
+            .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * 72 / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
+        return new PreflightCheck("print density", pitch >= 8 && crowded <= MostInAnInch,
+            $"lines stand {pitch:0.#} points apart at the closest, 8 is the least; {crowded:0.#} characters stand in an inch at the most, {MostInAnInch} may", "Gov. Code § 27361(a)(1)");
     }
 
     private static PreflightCheck Signatures(ReadBack read, IReadOnlyList<string> signers)

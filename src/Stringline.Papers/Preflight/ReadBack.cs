@@ -12,7 +12,8 @@ namespace Stringline.Papers.Preflight;
 /// <param name="Points">Type size.</param>
 /// <param name="Font">Name of the face.</param>
 /// <param name="Upright">Whether it stands upright; DRAFT does not.</param>
-internal sealed record ReadLetter(string Text, double Left, double Right, double Baseline, double Points, string Font, bool Upright)
+/// <param name="Black">Whether it is black, or near it.</param>
+internal sealed record ReadLetter(string Text, double Left, double Right, double Baseline, double Points, string Font, bool Upright, bool Black)
 {
     /// <summary>Whether the face is bold. PdfPig's own flag is false for every face our writer embeds, so its name decides.</summary>
     public bool Bold => Font.Contains("Bold", StringComparison.Ordinal);
@@ -106,7 +107,7 @@ internal sealed class ReadBack
     {
         var letters = page.Letters.Select(l => new ReadLetter(
             l.Value, Math.Min(l.StartBaseLine.X, l.EndBaseLine.X), Math.Max(l.StartBaseLine.X, l.EndBaseLine.X),
-            page.Height - l.StartBaseLine.Y, l.PointSize, l.FontName ?? "", l.TextOrientation == TextOrientation.Horizontal)).ToList();
+            page.Height - l.StartBaseLine.Y, l.PointSize, l.FontName ?? "", l.TextOrientation == TextOrientation.Horizontal, IsBlack(l))).ToList();
         var shapes = new List<ReadShape>();
         void Shape(PdfRectangle r) => shapes.Add(new ReadShape(r.Left, page.Height - r.Top, r.Right, page.Height - r.Bottom));
         foreach (var path in page.Paths)
@@ -118,6 +119,12 @@ internal sealed class ReadBack
         foreach (var image in page.GetImages())
             Shape(image.BoundingBox);
         return new ReadPage(page.Number, page.Width, page.Height, letters, Lines(letters, page.Number), shapes);
+    }
+
+    private static bool IsBlack(Letter letter)
+    {
+        var (red, green, blue) = letter.Color.ToRGBValues();
+        return red < 0.2 && green < 0.2 && blue < 0.2;
     }
 
     /// <summary>Upright letters by baseline, to half a point, from top to bottom and left to right.</summary>

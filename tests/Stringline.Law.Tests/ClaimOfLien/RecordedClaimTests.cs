@@ -157,4 +157,19 @@ public sealed class RecordedClaimTests
         Assert.Equal(Standing.NotYet, Last(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-03-05"), "2026-03-05").Standing);
         Assert.Equal(Standing.NotYet, Last(new JobBuilder(), "2026-03-04").Standing);
     }
+
+    // Civ. Code § 8060; Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146.
+    [Theory]
+    [InlineData("Solano", Standing.Open)]
+    [InlineData("Yolo", Standing.Kept)]
+    [InlineData(null, Standing.Kept)]
+    [Proves("Civ. Code § 8060")]
+    public void A_claim_recorded_in_another_county_counts_for_nothing(string? county, Standing expected)
+    {
+        var answer = new JobBuilder().Work(w => w with { Site = w.Site with { County = "Yolo" } }).Notice("2026-03-02").Furnished("2026-03-02", 9000m).Ended("2026-03-30")
+            .Completed("2026-04-07").ClaimRecorded("2026-05-04", county: county).On("2026-05-05");
+        Assert.Equal(expected, answer.Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(county == "Solano", answer.Get("claim-of-lien.last-day").RuledOut("Civ. Code § 8060"));
+        Assert.Equal(county == "Solano", answer.Get("enforcement.last-day").Readings.Count == 0);
+    }
 }

@@ -59,4 +59,18 @@ public sealed class ReleaseBondTests
     [Proves("Civ. Code § 8424(d)")]
     public void An_action_on_the_182nd_day_is_in_time_on_every_reading(string filed, Standing expected) =>
         Assert.Equal(expected, Job().ReleaseBond("2026-06-01").ActionFiled(filed).On("2027-01-04").Get("release-bond.action-last-day").Standing);
+
+    // Notice on Monday 15 June: six calendar months end on Tuesday 15 December, 182 days on Monday 14 December.
+    [Theory]
+    [InlineData("2026-12-14", Standing.Open)]
+    [InlineData("2026-12-15", Standing.InDoubt)]
+    [InlineData("2026-12-16", Standing.Lost)]
+    [Proves("Civ. Code § 8424(d)")]
+    public void Once_the_day_of_notice_is_known_the_time_runs_from_it_and_can_be_lost(string asOf, Standing expected)
+    {
+        var last = Job().ReleaseBond("2026-06-01", noticeGiven: "2026-06-15").On(asOf).Get("release-bond.action-last-day");
+        Assert.Equal(["2026-12-14", "2026-12-15"], last.DaysOf());
+        Assert.Equal(expected, last.Standing);
+        Assert.Empty(last.Questions);
+    }
 }

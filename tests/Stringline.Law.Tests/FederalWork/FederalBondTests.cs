@@ -73,4 +73,13 @@ public sealed class FederalBondTests
     [Fact]
     public void With_nothing_furnished_on_a_known_day_nothing_runs() =>
         Assert.Null(new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).On("2026-06-01").Find("federal-bond.notice-last-day"));
+
+    [Fact]
+    [Proves("40 U.S.C. § 3133(b)(1)")]
+    public void The_prime_contractor_has_no_claim_on_its_own_bond()
+    {
+        var answer = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 1m).On("2026-06-01");
+        Assert.Equal(Standing.Lost, answer.Get("federal-bond.action-last-day").Standing);
+        Assert.Null(answer.Find("federal-bond.notice-last-day"));
+    }
 }

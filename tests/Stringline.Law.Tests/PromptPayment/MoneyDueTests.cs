@@ -136,4 +136,42 @@ public sealed class MoneyDueTests
     [Proves("Civ. Code § 8430(a)")]
     public void No_penalty_ever_enters_the_demand() =>
         Assert.Equal(50000m, Sub().HirerPaid("2026-03-16", 12000m).HirerPaid("2026-05-11", 12000m, PaymentOf.Retention).On("2027-03-16").Amount.Demand);
+
+    // Civ. Code § 1479: a payment is applied once, to the obligation earliest in date of maturity. 12,000 came for two demands of 12,000.
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void A_payment_answers_one_demand_only_the_earliest()
+    {
+        var answer = Direct().PaymentDemanded("2026-06-01", 12000m).PaymentDemanded("2026-06-08", 12000m).Paid("2026-06-20", 12000m).On("2026-07-20");
+        Assert.Equal(Standing.Done, answer.Get("prompt-payment.progress").Standing);
+        Assert.Equal(Standing.Open, answer.Get("prompt-payment.progress.2").Standing);
+    }
+
+    // Due 1 July. 2% x 2 months on 5,000 that came on 1 September, and 2% x 3 months on the 7,000 that never came: 200 + 420.
+    [Fact]
+    [Proves("Civ. Code § 8800(c)")]
+    public void What_came_late_costs_until_it_came() =>
+        Assert.Equal(620m, Direct().PaymentDemanded("2026-06-01", 12000m).Paid("2026-09-01", 5000m).On("2026-10-01").Get("prompt-payment.progress").Amount);
+
+    // Paid whole on 1 September, two months late: 480, which the payment does not wipe out.
+    [Fact]
+    [Proves("Civ. Code § 8800(c)")]
+    public void Paying_late_does_not_end_the_penalty_that_has_run()
+    {
+        var due = Direct().PaymentDemanded("2026-06-01", 12000m).Paid("2026-09-01", 12000m).On("2027-06-01").Get("prompt-payment.progress");
+        Assert.Equal(480m, due.Amount);
+        Assert.Equal(Standing.Open, due.Standing);
+        Assert.True(due.Says("Paid since"));
+    }
+
+    // Of 12,000 held, 5,000 came on 1 July after completion: 2% x 3 months on 7,000 from 16 July are 420; that it was retention is asked.
+    [Fact]
+    [Proves("Civ. Code § 8812")]
+    public void Money_received_after_completion_that_answers_no_demand_lowers_the_owners_retention()
+    {
+        var due = Direct().Retained("2026-05-01", 12000m).Completed("2026-06-01").Paid("2026-07-01", 5000m).On("2026-10-16").Get("retention.due");
+        Assert.Equal(420m, due.Amount);
+        Assert.Equal(5000m, Assert.Single(due.Questions).Dollars);
+        Assert.Equal(720m, Direct().Retained("2026-05-01", 12000m).Completed("2026-06-01").Paid("2026-05-20", 5000m).On("2026-10-16").Get("retention.due").Amount);
+    }
 }

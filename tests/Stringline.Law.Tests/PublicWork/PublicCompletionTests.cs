@@ -61,4 +61,18 @@ public sealed class PublicCompletionTests
     [Proves("Civ. Code § 9200(a)")]
     public void An_acceptance_on_a_day_in_doubt_shows_both_ends() =>
         Assert.Equal(["2026-05-04", "2026-05-08"], Completion(Job().Completed("2026-05-04..2026-05-08", CompletionTheory.Acceptance)).DaysOf());
+
+    [Fact]
+    [Proves("Civ. Code § 9200(b)")]
+    public void Under_the_State_Contract_Act_idle_days_never_complete_it_and_outside_it_they_surely_do()
+    {
+        var under = Completion(Job().LaborCeased("2026-03-02").Work(w => w with { StateContractAct = true }));
+        Assert.Empty(under.Readings);
+        Assert.True(under.RuledOut("Civ. Code § 9200(b)"));
+        Assert.False(under.Asks("State Contract Act"));
+        var outside = Completion(Job().LaborCeased("2026-03-02").Work(w => w with { StateContractAct = false }));
+        Assert.Equal(Standing.Done, outside.Standing);
+        Assert.Equal(["2026-05-01"], outside.DaysOf());
+        Assert.True(Completion(Job().LaborCeased("2026-03-02")).Asks("State Contract Act"));
+    }
 }

@@ -1,0 +1,67 @@
+using System.Buffers;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Stringline.Exchange.Writing;
+using Stringline.Law.Facts;
+
+namespace Stringline.Exchange;
+
+/// <summary>
+/// A job file in pieces, as a journal keeps it: the head (everything but the entries) and each entry by itself, as JSON without line
+/// breaks. The same piece always gives the same bytes, so a hash of them stands for the piece.
+/// </summary>
+public static class JournalText
+{
+    private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The head of a job file; its entries are not looked at.</summary>
+    public static byte[] Head(JobFile job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return Object(json => JobFileWriter.Head(json, job));
+    }
+
+    /// <summary>One entry; its index is not written.</summary>
+    /// <exception cref="ArgumentException">The entry holds what the format cannot say.</exception>
+    public static byte[] Entry(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return Object(json => EntryWriting.Write(json, entry));
+    }
+
+    /// <summary>Puts the pieces together again and reads them as one job file, with every check of <see cref="JobFileReader"/>.</summary>
+    /// <param name="name">How faults name the job.</param>
+    /// <param name="head">What <see cref="Head"/> gave.</param>
+    /// <param name="entries">What <see cref="Entry"/> gave, in the job's order.</param>
+    public static JobFileResult Read(string name, ReadOnlyMemory<byte> head, IReadOnlyList<ReadOnlyMemory<byte>> entries)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        if (!head.Span.EndsWith("}"u8))
+            return JobFileReader.Read(head, name);
+        var buffer = new ArrayBufferWriter<byte>(head.Length + 32 + entries.Sum(entry => entry.Length + 1));
+        buffer.Write(head.Span[..^1]);
+        buffer.Write(",\"entries\":["u8);
+        for (var i = 0; i < entries.Count; i++)
+        {
+            if (i > 0)
+                buffer.Write(","u8);
+            buffer.Write(entries[i].Span);
+        }
+
+        buffer.Write("]}"u8);
+        return JobFileReader.Read(buffer.WrittenMemory, name);
+    }
+
+    private static byte[] Object(Action<Utf8JsonWriter> fields)
+    {
+        var buffer = new ArrayBufferWriter<byte>(256);
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            fields(json);
+            json.WriteEndObject();
+        }
+
+        return buffer.WrittenSpan.ToArray();
+    }
+}

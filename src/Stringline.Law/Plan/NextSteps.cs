@@ -1,0 +1,83 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Plan;
+
+/// <summary>What is to be done on a job: every act of the claimant's that has a day and is still of use, nearest day first.</summary>
+/// <remarks>It decides nothing new: day and standing are those of the findings.</remarks>
+public static class NextSteps
+{
+    // What to do about a finding that is a deadline of the claimant's own. A finding without a row here asks for no act.
+    private static readonly (string Finding, string Do)[] Acts =
+    [
+        ("preliminary-notice.last-day", "Give the preliminary notice"),
+        ("claim-of-lien.last-day", "Record the claim of lien"),
+        ("enforcement.last-day", "Sue to foreclose the lien, or record a notice of credit"),
+        ("credit.enforcement-last-day", "Sue to foreclose the lien before the credit's time ends"),
+        ("lis-pendens.last-day", "Record the notice of pendency of action"),
+        ("prosecution.last-day", "Bring the action to trial"),
+        ("release.answer-by", "Answer the owner's demand for release"),
+        ("release-bond.action-last-day", "Sue on the release bond"),
+        ("stop-payment-notice.last-day", "Give the stop payment notice"),
+        ("stop-payment-notice.action-last-day", "Sue on the stop payment notice"),
+        ("stop-payment-notice.tell-of-action", "Tell of the action on the stop payment notice"),
+        ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal"),
+        ("payment-bond.action-last-day", "Sue on the payment bond"),
+        ("federal-bond.notice-last-day", "Give the prime contractor notice for the federal bond"),
+        ("federal-bond.action-last-day", "Sue on the federal payment bond"),
+        ("design-lien.last-day", "Record the design professional's lien"),
+        ("design-lien.conversion-last-day", "Record the design lien anew as a mechanics lien"),
+    ];
+
+    private const string Watching = "index-watch.next-day";
+
+    /// <summary>The steps, nearest day first; of one day those on which most hangs first.</summary>
+    /// <param name="findings">The findings of an assessment.</param>
+    /// <param name="owed">What hangs on a claim: the demand, dollars and cents; null where the file does not say what is owed.</param>
+    /// <param name="noticeIsDue">Whether preliminary notice is due to somebody who was not given it.</param>
+    public static IReadOnlyList<NextStep> Of(IReadOnlyList<Finding> findings, decimal? owed, bool noticeIsDue)
+    {
+        var steps = new List<NextStep>();
+        foreach (var finding in findings)
+        {
+            if (finding.ActBy is not { } actBy || !IsUseful(finding, findings, owed, noticeIsDue))
+                continue;
+            if (finding.Id == Watching)
+                steps.Add(new NextStep(Watching, finding.Title, actBy, finding.Standing, Watch: true) { Reading = finding.Band?.Earliest.Name });
+            else if (Act(finding.Id) is { } act)
+                steps.Add(new NextStep(finding.Id, act, actBy, finding.Standing) { AtStake = owed, Reading = finding.Band?.Earliest.Name });
+        }
+
+        steps.Sort(static (a, b) =>
+        {
+            var byDay = a.ActBy.CompareTo(b.ActBy);
+            if (byDay != 0)
+                return byDay;
+            var byMoney = decimal.Compare(b.AtStake ?? 0, a.AtStake ?? 0);
+            return byMoney != 0 ? byMoney : string.CompareOrdinal(a.Finding, b.Finding);
+        });
+        return steps;
+    }
+
+    private static string? Act(string finding)
+    {
+        foreach (var (id, act) in Acts)
+        {
+            if (id == finding)
+                return act;
+        }
+
+        return null;
+    }
+
+    // Open, or in doubt and so worth the act. Where nothing is owed there is nothing to claim or to sue for; notice still serves what is to come.
+    private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch
+    {
+        "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
+        "release.answer-by" => Lives(finding),
+        "claim-of-lien.last-day" => owed != 0 && Lives(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
+        "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "credit.enforcement-last-day"),
+        _ => owed != 0 && Lives(finding),
+    };
+
+    private static bool Lives(Finding finding) => finding.Standing is Standing.Open or Standing.InDoubt;
+}

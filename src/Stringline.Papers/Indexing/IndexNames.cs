@@ -1,0 +1,92 @@
+using System.Text.RegularExpressions;
+using Stringline.Law.Facts;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.Indexing;
+
+/// <summary>
+/// The names of owners and claimant as recorders index them. That a paper shows the names in which the interest appears of record
+/// is Gov. Code § 27288.1(a), and that each ten names after the first ten cost more § 27361.8; the form of the entries (surname
+/// first, trustees and trust, decedent and representatives, each other name by itself) is common practice, no source.
+/// </summary>
+public static partial class IndexNames
+{
+    /// <summary>The names of a paper that burdens owners in favor of a claimant, owners first, each name once.</summary>
+    /// <param name="claimant">The claimant's name as the paper gives it; null leaves it out.</param>
+    /// <param name="owners">The owners.</param>
+    public static IReadOnlyList<IndexName> Of(string? claimant, IEnumerable<Party> owners) =>
+    [
+        .. owners.SelectMany(OfOwner)
+            .Concat(claimant is null ? [] : OfEntity(claimant).Select(name => new IndexName(IndexSide.Claimant, name, name)))
+            .DistinctBy(name => $"{name.Side} {name.Indexed.ToUpperInvariant()}"),
+    ];
+
+    /// <summary>The names of one owner; the party's own name, as written, where the file does not say how title is held.</summary>
+    public static IReadOnlyList<IndexName> OfOwner(Party owner)
+    {
+        ArgumentNullException.ThrowIfNull(owner);
+        var asWritten = OfEntity(owner.Name).Select(name => new IndexName(IndexSide.Owner, name, name));
+        if (owner.HoldsTitleAs is not { } holding)
+            return [.. asWritten];
+        var persons = holding.Persons.Select(Person);
+        return holding.Form switch
+        {
+            TitleForm.Individual or TitleForm.JointTenants => [.. persons],
+            TitleForm.Trust => [.. persons, .. Entity(holding.Trust)],
+            TitleForm.Estate => [.. holding.Decedent is { } decedent ? [Person(decedent)] : Array.Empty<IndexName>(), .. persons],
+            TitleForm.Company or TitleForm.PublicEntity => [.. asWritten],
+            _ => throw new ArgumentOutOfRangeException(nameof(owner), holding.Form, "Not a form of title."),
+        };
+    }
+
+    /// <summary>How title is held, in the words of a deed: <c>Ana Ibarra and Tomás Ibarra, as joint tenants</c>.</summary>
+    public static string TitleWords(Party owner)
+    {
+        ArgumentNullException.ThrowIfNull(owner);
+        if (owner.HoldsTitleAs is not { } holding)
+            return Line(owner.Name);
+        var persons = And([.. holding.Persons.Select(p => Person(p).Written)]);
+        return holding.Form switch
+        {
+            TitleForm.Individual => persons,
+            TitleForm.JointTenants => $"{persons}, as joint tenants",
+            TitleForm.Trust => $"{persons}, {(holding.Persons.Count == 1 ? "trustee" : "trustees")} of {The(Line(holding.Trust ?? "the trust"))}",
+            TitleForm.Estate when holding.Decedent is { } decedent =>
+                $"{(persons.Length == 0 ? "" : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of ")}the estate of {Person(decedent).Written}, deceased",
+            TitleForm.Estate or TitleForm.Company or TitleForm.PublicEntity => Line(owner.Name),
+            _ => throw new ArgumentOutOfRangeException(nameof(owner), holding.Form, "Not a form of title."),
+        };
+    }
+
+    /// <summary>Whether a paper that bears the owner's name alone leaves out a name to be indexed.</summary>
+    public static bool NeedsTitleWords(Party owner) =>
+        OfOwner(owner).Any(name => !Line(owner.Name).Contains(name.Written, StringComparison.OrdinalIgnoreCase));
+
+    private static IndexName Person(TitleHolder person)
+    {
+        if (Clean(person.Entity) is { } entity)
+            return new IndexName(IndexSide.Owner, OneLine(entity), OneLine(entity));
+        var (surname, given, suffix) = (Line(person.Surname ?? ""), Line(person.Given ?? ""), Line(person.Suffix ?? ""));
+        return new IndexName(
+            IndexSide.Owner,
+            string.Join(' ', new[] { given.Length + suffix.Length > 0 ? surname + "," : surname, given, suffix }.Where(part => part.Length > 0)),
+            string.Join(' ', new[] { given, surname, suffix }.Where(part => part.Length > 0)));
+    }
+
+    private static IEnumerable<IndexName> Entity(string? name) =>
+        Clean(name) is { } clean ? [new IndexName(IndexSide.Owner, OneLine(clean), OneLine(clean))] : [];
+
+    /// <summary>The name, and each other name it gives itself (aka, dba): a recorder may count each.</summary>
+    private static IEnumerable<string> OfEntity(string name) =>
+        OtherName().Split(Line(name)).Select(part => part.Trim(' ', ',', ';')).Where(part => part.Length > 0);
+
+    private static string The(string trust) => trust.StartsWith("the ", StringComparison.OrdinalIgnoreCase) ? "the" + trust[3..] : "the " + trust;
+
+    private static string And(List<string> names) =>
+        names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+
+    private static string Line(string text) => Clean(text) is { } clean ? OneLine(clean) : "";
+
+    [GeneratedRegex(@"[,;]?\s+(?:aka|a/k/a|a\.k\.a\.|dba|d/b/a|d\.b\.a\.|also known as|doing business as)\s+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex OtherName();
+}

@@ -1,0 +1,90 @@
+namespace Stringline.Store;
+
+/// <summary>
+/// The journal of every job: append-only, the same on SQLite and PostgreSQL. Safe to use from several threads and processes at once.
+/// Every method throws <see cref="StoreException"/> where the store cannot be used; what was being written is then not in it.
+/// </summary>
+public interface IJournal : IDisposable
+{
+    /// <summary>The store as the user named it, without a password.</summary>
+    public string Name { get; }
+
+    /// <summary>Appends to a job: all changes or none, durably before it returns.</summary>
+    /// <param name="job">The job's id.</param>
+    /// <param name="expectedSequence">The number of the last change the writer has seen.</param>
+    /// <param name="changes">The changes, at least one.</param>
+    /// <param name="who">Who records them: one line of at most <see cref="Journals.LongestName"/> characters.</param>
+    /// <exception cref="ArgumentException">There is no change, or no name of who records it, or an entry that the job file cannot say.</exception>
+    public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who);
+
+    /// <summary>Brings the store to a job file: adds the job, or appends what the file has beyond the journal. A second time it does nothing.</summary>
+    public PutOutcome Put(KeyedJob job, string who);
+
+    /// <summary>
+    /// Brings the store to many job files in one transaction: all of them or, where one is refused, none. Made for hundreds of thousands
+    /// of jobs; the jobs are drawn from <paramref name="jobs"/> as they are written.
+    /// </summary>
+    public PutReport PutMany(IEnumerable<KeyedJob> jobs, string who, IProgress<StoreProgress>? progress = null);
+
+    /// <summary>The job with that id, or null.</summary>
+    public StoredJob? Read(long job);
+
+    /// <summary>The job with that key, or null.</summary>
+    public StoredJob? Find(string key);
+
+    /// <summary>Reads jobs one after another in the order of their ids, as they were when the reading began. Memory does not grow with the store.</summary>
+    public IEnumerable<StoredJob> ReadAll(JobsToRead which);
+
+    /// <summary>Where every job is, in the order of their ids, as it was when the reading began.</summary>
+    public IEnumerable<JobTip> Tips();
+
+    /// <summary>An attached paper as <paramref name="link"/> names it, or null.</summary>
+    /// <exception cref="StoreException">What is stored is not what was attached.</exception>
+    public Proof? ReadProof(ProofLink link);
+
+    /// <summary>
+    /// The jobs in which every word that is sought begins a word of some text, in the order of their ids. Accents and case do not matter;
+    /// numbers are found with and without the marks between their digits.
+    /// </summary>
+    /// <param name="words">The words. Without a letter or digit nothing is found.</param>
+    /// <param name="limit">At most so many.</param>
+    public IReadOnlyList<SearchHit> Search(string words, int limit);
+
+    /// <summary>Keeps what assessments found, in place of what the one before found for the same jobs; all or nothing.</summary>
+    public void WriteAssessed(IEnumerable<AssessedJob> jobs);
+
+    /// <summary>What the last assessment of a job found, or null.</summary>
+    public AssessedJob? ReadAssessed(long job);
+
+    /// <summary>The desk's list: jobs with a day to act, nearest day first, then by id.</summary>
+    public IReadOnlyList<DeskLine> Desk(DeskPage page);
+
+    /// <summary>Steps in a span of days, most dollars first.</summary>
+    public IReadOnlyList<StepLine> Steps(StepQuery query);
+
+    /// <summary>How much lies up to each of some days and after the last of them: one total more than days.</summary>
+    /// <param name="filter">Which jobs and remedies.</param>
+    /// <param name="ends">The last day of each span, earliest first, at least one; each span begins after the one before.</param>
+    public IReadOnlyList<StepTotal> StepTotals(StepFilter filter, IReadOnlyList<LocalDate> ends);
+
+    /// <summary>The watches due by a day, gathered by county.</summary>
+    public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through);
+
+    /// <summary>How many times steps were written: while it is the same, all sums over steps are the same.</summary>
+    public long StepsWritten();
+
+    /// <summary>What steps can be filtered by, at most so many of each.</summary>
+    public StepChoices Choices(int limit);
+
+    /// <summary>The jobs of a customer, in the order of their ids.</summary>
+    public IReadOnlyList<JobTip> JobsOf(string customer, int limit);
+
+    /// <summary>How many jobs there are.</summary>
+    public long CountJobs();
+
+    /// <summary>How many jobs there are, and how many of them were assessed as they are now by these rules on this day.</summary>
+    public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf);
+
+    /// <summary>Walks every chain and every attached paper.</summary>
+    public CheckReport Check(IProgress<StoreProgress>? progress = null);
+}

@@ -1,0 +1,55 @@
+using Stringline.Store.Sql;
+
+namespace Stringline.Store;
+
+/// <summary>Opens stores.</summary>
+public static class Journals
+{
+    /// <summary>The longest name of a job, a person or an attached file, in characters.</summary>
+    public const int LongestName = 200;
+
+    /// <summary>What begins the address of a store on a PostgreSQL server; the rest is a connection string.</summary>
+    public const string PostgresPrefix = "postgres:";
+
+    /// <summary>Opens a store and brings it to this program's version.</summary>
+    /// <param name="address">
+    /// The path of a SQLite file, or <c>postgres:</c> and a connection string such as <c>Host=db;Database=office;Username=me</c>. On
+    /// PostgreSQL the tables stand in the schema <c>stringline</c> unless the connection string says <c>Search Path</c>.
+    /// </param>
+    /// <param name="clock">Says when a change is recorded.</param>
+    /// <param name="open">What to do where there is no store.</param>
+    /// <exception cref="StoreException">It cannot be opened.</exception>
+    public static IJournal Open(string address, IClock clock, OpenStore open = OpenStore.MustExist) => Connect(address, clock, open);
+
+    internal static SqlJournal Connect(string address, IClock clock, OpenStore open)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(address);
+        ArgumentNullException.ThrowIfNull(clock);
+        Database database = address.StartsWith(PostgresPrefix, StringComparison.Ordinal)
+            ? new PostgresDatabase(address[PostgresPrefix.Length..])
+            : new SqliteDatabase(address, open);
+        try
+        {
+            database.Run(connection => Migrator.Bring(database, connection, open, clock));
+            return new SqlJournal(database, clock);
+        }
+        catch
+        {
+            database.Dispose();
+            throw;
+        }
+    }
+}
+
+/// <summary>What to do where there is no store, or one of an earlier version.</summary>
+public enum OpenStore
+{
+    /// <summary>It must exist; one of an earlier version is brought to this one.</summary>
+    MustExist,
+
+    /// <summary>It is made where it does not exist.</summary>
+    OrMake,
+
+    /// <summary>It must exist and be of this version; nothing is ever written, not even beside it.</summary>
+    ReadOnly,
+}

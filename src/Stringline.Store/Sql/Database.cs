@@ -1,0 +1,109 @@
+using System.Data.Common;
+using Microsoft.Data.Sqlite;
+using Stringline.Store.Chain;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>What differs from one database to the other. Statements that both understand stand with their use.</summary>
+internal abstract class Database : IDisposable
+{
+    /// <summary>The store as the user named it, without a password.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>The folder of its migration scripts.</summary>
+    public abstract string Scripts { get; }
+
+    /// <summary>Ends a query of rows that this transaction is about to change.</summary>
+    public abstract string ForUpdate { get; }
+
+    /// <summary>Ready to be used.</summary>
+    public abstract DbConnection Open();
+
+    /// <summary>A transaction that writes, and that no other writer can make fail.</summary>
+    public abstract DbTransaction BeginWrite(DbConnection connection);
+
+    /// <summary>A transaction that reads everything as it is at this moment.</summary>
+    public abstract DbTransaction BeginSnapshot(DbConnection connection);
+
+    /// <summary>Makes sure that a store may be looked for, or made, where the address says; false where there is none.</summary>
+    public abstract bool Prepare(DbConnection connection, OpenStore open);
+
+    /// <summary>Waits until no other program migrates; what it takes is given back at the end of the transaction.</summary>
+    public abstract void LockForMigration(DbConnection connection, DbTransaction transaction);
+
+    /// <summary>Writes changed jobs with their new changes, their place and their search texts.</summary>
+    public abstract void Write(DbConnection connection, DbTransaction transaction, IReadOnlyList<JobWrite> jobs);
+
+    /// <summary>The condition on search_texts under which every word begins some word of the job, and its one parameter @words.</summary>
+    public abstract (string Condition, string Words) Seek(IReadOnlyList<string> words);
+
+    /// <summary>What the database itself finds wrong with its files.</summary>
+    public virtual IEnumerable<string> CheckFiles(DbConnection connection) => [];
+
+    /// <summary>An error of the database in the words of this program.</summary>
+    public StoreException Translate(DbException error) =>
+        error is SqliteException sqlite ? SqliteErrors.Translate(Name, sqlite) : PostgresErrors.Translate(Name, error);
+
+    /// <inheritdoc/>
+    public abstract void Dispose();
+
+    /// <summary>Works with a connection of its own; errors come translated.</summary>
+    public T Run<T>(Func<DbConnection, T> work)
+    {
+        try
+        {
+            using var connection = Open();
+            return work(connection);
+        }
+        catch (DbException e)
+        {
+            throw Translate(e);
+        }
+    }
+
+    /// <summary>Works with a connection of its own; errors come translated.</summary>
+    public void Run(Action<DbConnection> work) => Run<object?>(connection =>
+    {
+        work(connection);
+        return null;
+    });
+
+    /// <summary>Works in a transaction that writes, and commits it when the work gives true.</summary>
+    public T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) => Run(connection =>
+    {
+        using var transaction = BeginWrite(connection);
+        var (result, commit) = work(connection, transaction);
+        if (commit)
+            transaction.Commit();
+        return result;
+    });
+
+    /// <summary>Draws items from a connection of their own, in a snapshot; errors come translated.</summary>
+    public IEnumerable<T> Stream<T>(Func<DbConnection, DbTransaction, IEnumerable<T>> items)
+    {
+        using var connection = Step(Open);
+        using var transaction = Step(() => BeginSnapshot(connection));
+        using var stream = items(connection, transaction).GetEnumerator();
+        while (Step(stream.MoveNext))
+            yield return stream.Current;
+    }
+
+    private T Step<T>(Func<T> step)
+    {
+        try
+        {
+            return step();
+        }
+        catch (DbException e)
+        {
+            throw Translate(e);
+        }
+    }
+}
+
+/// <summary>A job about to be written.</summary>
+/// <param name="Tip">Where it will be.</param>
+/// <param name="IsNew">Whether it is not in the store yet.</param>
+/// <param name="Rows">Its new changes.</param>
+/// <param name="Texts">By what it will be found.</param>
+internal sealed record JobWrite(JobTip Tip, bool IsNew, IReadOnlyList<RawRow> Rows, Search.SearchTexts Texts);

@@ -1,0 +1,174 @@
+using System.Data;
+using System.Data.Common;
+using Dapper;
+using Npgsql;
+using NpgsqlTypes;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>A store in a schema of a PostgreSQL database.</summary>
+internal sealed class PostgresDatabase : Database
+{
+    /// <summary>The schema where the connection string names none.</summary>
+    public const string DefaultSchema = "stringline";
+
+    // Any number that no other program of the office takes for a lock of its own; "STRL".
+    private const long MigrationLock = 0x5354524C;
+
+    private readonly NpgsqlDataSource source;
+
+    public PostgresDatabase(string connectionString)
+    {
+        NpgsqlConnectionStringBuilder settings;
+        try
+        {
+            settings = new NpgsqlConnectionStringBuilder(connectionString);
+        }
+        catch (Exception e) when (e is ArgumentException or KeyNotFoundException or FormatException)
+        {
+            throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", $"a connection string that cannot be read ({e.Message})", "such as postgres:Host=db;Database=office;Username=me", e);
+        }
+
+        settings.SearchPath ??= DefaultSchema;
+        Schema = settings.SearchPath;
+        if (Schema.Length is 0 or > 60 || Schema.Any(c => !char.IsAsciiLetterLower(c) && !char.IsAsciiDigit(c) && c != '_'))
+            throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", $"the search path \"{Schema}\"", "one schema, its name of lower-case letters, digits and _");
+        settings.ApplicationName ??= "stringline";
+        Name = FormattableString.Invariant($"{Journals.PostgresPrefix}Host={settings.Host};Port={settings.Port};Database={settings.Database};Search Path={Schema}");
+        source = NpgsqlDataSource.Create(settings);
+    }
+
+    /// <summary>The schema in which the tables stand.</summary>
+    public string Schema { get; }
+
+    /// <inheritdoc/>
+    public override string Name { get; }
+
+    /// <inheritdoc/>
+    public override string Scripts => "Postgres";
+
+    /// <inheritdoc/>
+    public override string ForUpdate => " for update";
+
+    /// <inheritdoc/>
+    public override DbConnection Open() => source.OpenConnection();
+
+    // Read committed: a writer waits for the row of its job, then sees what the other wrote.
+    /// <inheritdoc/>
+    public override DbTransaction BeginWrite(DbConnection connection) => connection.BeginTransaction(IsolationLevel.ReadCommitted);
+
+    /// <inheritdoc/>
+    public override DbTransaction BeginSnapshot(DbConnection connection)
+    {
+        var transaction = connection.BeginTransaction(IsolationLevel.RepeatableRead);
+        connection.Execute("set transaction read only", transaction: transaction);
+        return transaction;
+    }
+
+    /// <inheritdoc/>
+    public override bool Prepare(DbConnection connection, OpenStore open)
+    {
+        if (connection.ExecuteScalar<bool>("select to_regclass(@migrations) is not null", new { migrations = Schema + ".migrations" }))
+            return true;
+        if (connection.ExecuteScalar<long>("select count(*) from pg_tables where schemaname = @Schema", new { Schema }) > 0)
+            throw new StoreException(StoreFault.NotAStore, Name, "a schema with tables of another program", "a schema of its own; name it with Search Path");
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public override void LockForMigration(DbConnection connection, DbTransaction transaction)
+    {
+        connection.Execute("select pg_advisory_xact_lock(@MigrationLock)", new { MigrationLock }, transaction);
+        connection.Execute($"create schema if not exists {Schema}", transaction: transaction);
+    }
+
+    /// <inheritdoc/>
+    public override void Write(DbConnection connection, DbTransaction transaction, IReadOnlyList<JobWrite> jobs)
+    {
+        var added = jobs.Where(job => job.IsNew).ToList();
+        if (added.Count > 0)
+        {
+            connection.Execute(
+                "insert into jobs (id, key, name, sequence, hash) select * from unnest(@ids, @keys, @names, @sequences, @hashes)", Places(added), transaction);
+        }
+
+        var moved = jobs.Where(job => !job.IsNew).ToList();
+        if (moved.Count > 0)
+        {
+            connection.Execute(
+                """
+                update jobs set name = m.name, sequence = m.sequence, hash = m.hash
+                from unnest(@ids, @keys, @names, @sequences, @hashes) as m (id, key, name, sequence, hash) where jobs.id = m.id
+                """,
+                Places(moved),
+                transaction);
+        }
+
+        Copy((NpgsqlConnection)connection, jobs);
+        connection.Execute(
+            """
+            insert into search_texts (job, texts, words)
+            select s.job, s.texts, array_to_tsvector(string_to_array(s.words, ' ')) from unnest(@ids, @texts, @words) as s (job, texts, words)
+            on conflict (job) do update set texts = excluded.texts, words = excluded.words
+            """,
+            new
+            {
+                ids = jobs.Select(job => job.Tip.Id).ToArray(),
+                texts = jobs.Select(job => job.Texts.Lines).ToArray(),
+                words = jobs.Select(job => job.Texts.Words).ToArray(),
+            },
+            transaction);
+    }
+
+    /// <inheritdoc/>
+    public override (string Condition, string Words) Seek(IReadOnlyList<string> words) =>
+        ("s.words @@ cast(@words as tsquery)", string.Join(" & ", words.Select(word => $"'{word}':*")));
+
+    /// <inheritdoc/>
+    public override void Dispose() => source.Dispose();
+
+    /// <summary>Sets the schema aside under another name, so that a new one can take its place.</summary>
+    public void SetAside(string name) => Run(connection => connection.Execute($"alter schema {Schema} rename to {name}"));
+
+    private static object Places(List<JobWrite> jobs) => new
+    {
+        ids = jobs.Select(job => job.Tip.Id).ToArray(),
+        keys = jobs.Select(job => job.Tip.Key).ToArray(),
+        names = jobs.Select(job => job.Tip.Name).ToArray(),
+        sequences = jobs.Select(job => job.Tip.Sequence).ToArray(),
+        hashes = jobs.Select(job => job.Tip.Hash.ToBytes()).ToArray(),
+    };
+
+    private static void Copy(NpgsqlConnection connection, IReadOnlyList<JobWrite> jobs)
+    {
+        using var copy = connection.BeginBinaryImport(
+            "copy changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) from stdin (format binary)");
+        foreach (var job in jobs)
+        {
+            foreach (var row in job.Rows)
+            {
+                copy.StartRow();
+                copy.Write(job.Tip.Id, NpgsqlDbType.Bigint);
+                copy.Write(row.Sequence, NpgsqlDbType.Bigint);
+                copy.Write(row.At, NpgsqlDbType.Bigint);
+                copy.Write(row.Who, NpgsqlDbType.Text);
+                copy.Write(row.Kind, NpgsqlDbType.Text);
+                Write(copy, row.Learned);
+                Write(copy, row.Supersedes);
+                Write(copy, row.Proofs);
+                copy.Write(row.Payload, NpgsqlDbType.Bytea);
+                copy.Write(row.Hash, NpgsqlDbType.Bytea);
+            }
+        }
+
+        copy.Complete();
+    }
+
+    private static void Write(NpgsqlBinaryImporter copy, string? text)
+    {
+        if (text is null)
+            copy.WriteNull();
+        else
+            copy.Write(text, NpgsqlDbType.Text);
+    }
+}

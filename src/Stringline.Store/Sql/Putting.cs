@@ -1,0 +1,175 @@
+using System.Data.Common;
+using Dapper;
+using Stringline.Exchange;
+using Stringline.Store.Chain;
+using Stringline.Store.Search;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>Brings the store to job files, many in one transaction.</summary>
+internal sealed class Putting(Database database, IClock clock)
+{
+    private const int Batch = 1000;
+    private const int MostFaults = 100;
+
+    public PutOutcome Put(KeyedJob job, string who)
+    {
+        Names.Checked(who, nameof(who));
+        return database.Change(
+            (connection, transaction) =>
+            {
+                var outcome = new Run(database, connection, transaction, who, clock.GetCurrentInstant()).Put([job])[0];
+                return (outcome, outcome is PutOutcome.Added or PutOutcome.Extended);
+            });
+    }
+
+    public PutReport PutMany(IEnumerable<KeyedJob> jobs, string who, IProgress<StoreProgress>? progress)
+    {
+        Names.Checked(who, nameof(who));
+        return database.Change((connection, transaction) =>
+        {
+            var run = new Run(database, connection, transaction, who, clock.GetCurrentInstant());
+            var faults = new List<Fault>();
+            long added = 0, extended = 0, unchanged = 0;
+            foreach (var batch in jobs.Chunk(Batch))
+            {
+                foreach (var outcome in run.Put(batch))
+                {
+                    switch (outcome)
+                    {
+                        case PutOutcome.Added:
+                            added++;
+                            break;
+                        case PutOutcome.Extended:
+                            extended++;
+                            break;
+                        case PutOutcome.Unchanged:
+                            unchanged++;
+                            break;
+                        case PutOutcome.Refused refused:
+                            faults.AddRange(refused.Faults);
+                            break;
+                    }
+                }
+
+                if (faults.Count >= MostFaults)
+                    break;
+                progress?.Report(new StoreProgress("jobs written", added + extended + unchanged, 0));
+            }
+
+            return faults.Count > 0
+                ? (new PutReport(0, 0, 0, 0, faults), false)
+                : (new PutReport(added, extended, unchanged, run.Changes, []), true);
+        });
+    }
+
+    private sealed class Run(Database database, DbConnection connection, DbTransaction transaction, string who, Instant at)
+    {
+        private static readonly DateTimeZone California = DateTimeZoneProviders.Tzdb["America/Los_Angeles"];
+
+        public long Changes { get; private set; }
+
+        public List<PutOutcome> Put(KeyedJob[] jobs)
+        {
+            var outcomes = new List<PutOutcome>(jobs.Length);
+            var writes = new List<JobWrite>(jobs.Length);
+            var met = new HashSet<string>(StringComparer.Ordinal);
+            var known = Known(jobs);
+            var next = NextId(jobs.Count(job => !known.ContainsKey(job.Key)));
+            foreach (var job in jobs)
+            {
+                if (!met.Add(job.Key))
+                {
+                    outcomes.Add(Refuse(job.Key, "the same key twice", "each job once"));
+                    continue;
+                }
+
+                var (outcome, write) = known.TryGetValue(job.Key, out var tip) ? Extend(tip, job) : Add(next++, job);
+                outcomes.Add(outcome);
+                if (write is not null)
+                    writes.Add(write);
+            }
+
+            // Refused jobs took ids that must not stay: the whole transaction is given up.
+            if (!outcomes.Exists(outcome => outcome is PutOutcome.Refused) && writes.Count > 0)
+                database.Write(connection, transaction, writes);
+            Changes += writes.Sum(write => write.Rows.Count);
+            return outcomes;
+        }
+
+        private (PutOutcome, JobWrite?) Add(long id, KeyedJob job)
+        {
+            if (Names.Fault(job.Key) is { } expected)
+                return (Refuse(job.Key, "a key that cannot be kept", expected), null);
+            var rows = new NewRows(NewRows.Nothing(id, job.Key, job.Job.Name), who, at);
+            var head = JournalText.Head(job.Job);
+            rows.Head(head, learned: null);
+            var payloads = new List<ReadOnlyMemory<byte>>(job.Job.Entries.Count);
+            foreach (var entry in job.Job.Entries)
+            {
+                var payload = JournalText.Entry(entry);
+                payloads.Add(payload);
+                rows.Entry(entry, payload, []);
+            }
+
+            return JournalText.Read(job.Key, head, payloads) is JobFileResult.Refused refused
+                ? (new PutOutcome.Refused(refused.Faults), null)
+                : (new PutOutcome.Added(id), new JobWrite(rows.After(job.Job.Name), IsNew: true, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
+        }
+
+        private (PutOutcome, JobWrite?) Extend(JobTip tip, KeyedJob job)
+        {
+            var stored = RowReading.Job(database, tip, RowReading.Rows(connection, transaction, tip.Id));
+            var rows = new NewRows(tip, who, at);
+            var head = JournalText.Head(job.Job);
+            if (!stored.Rows.Last(row => row.Kind == ChangeKind.Head).Payload.Span.SequenceEqual(head))
+                rows.Head(head, at.InZone(California).Date);
+            var before = stored.Rows.Where(row => row.Kind == ChangeKind.Entry).ToList();
+            if (job.Job.Entries.Count < before.Count)
+                return (Refuse(job.Key, FormattableString.Invariant($"{job.Job.Entries.Count} entries, where the journal has {before.Count}"), "all of them, then the new ones: the journal erases nothing"), null);
+            for (var i = 0; i < job.Job.Entries.Count; i++)
+            {
+                var entry = job.Job.Entries[i];
+                var payload = JournalText.Entry(entry);
+                if (i >= before.Count)
+                    rows.Entry(entry, payload, []);
+                else if (!before[i].Payload.Span.SequenceEqual(payload))
+                    return (Differs(job.Key, i, before[i]), null);
+            }
+
+            if (rows.Rows.Count == 0)
+                return (new PutOutcome.Unchanged(tip.Id), null);
+            return RowReading.Assemble(tip.Key, [.. stored.Rows, .. rows.Rows.Select(row => row.Read(out _)!)]) is JobFileResult.Refused refused
+                ? (new PutOutcome.Refused(refused.Faults), null)
+                : (new PutOutcome.Extended(tip.Id, rows.Rows.Count), new JobWrite(rows.After(job.Job.Name), IsNew: false, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
+        }
+
+        private Dictionary<string, JobTip> Known(KeyedJob[] jobs)
+        {
+            var known = new Dictionary<string, JobTip>(StringComparer.Ordinal);
+            if (connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0)
+                return known;
+            foreach (var key in jobs.Select(job => job.Key))
+            {
+                if (!known.ContainsKey(key) && RowReading.Tip(connection, transaction, key, database.ForUpdate) is { } tip)
+                    known.Add(key, tip);
+            }
+
+            return known;
+        }
+
+        // The count of jobs is a row that one writer at a time may change: so ids have no gap, and a job that is missing shows.
+        private long NextId(int count) => count == 0
+            ? 0
+            : connection.ExecuteScalar<long>("update store set jobs = jobs + @count returning jobs", new { count }, transaction) - count + 1;
+
+        private static PutOutcome.Refused Differs(string key, int index, JournalRow stored) => new(
+            [new Fault(
+                key,
+                FormattableString.Invariant($"entries[{index}]"),
+                "an entry that differs from the one in the journal",
+                "the entry as it stands there, " + System.Text.Encoding.UTF8.GetString(stored.Payload.Span) + "; correct it with a new entry that supersedes it")]);
+
+        private static PutOutcome.Refused Refuse(string key, string found, string expected) => new([new Fault(key, "", found, expected)]);
+    }
+}

@@ -1,0 +1,145 @@
+using System.Data.Common;
+using Stringline.Exchange;
+using Stringline.Store.Chain;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>Reads jobs and their changes out of the tables.</summary>
+internal static class RowReading
+{
+    private const string Columns = "c.sequence, c.at, c.who, c.kind, c.learned, c.supersedes, c.proofs, c.payload, c.hash";
+
+    /// <summary>Where a job is, or null.</summary>
+    public static JobTip? Tip(DbConnection connection, DbTransaction? transaction, long job, string suffix = "") =>
+        One(connection, transaction, "select id, key, name, sequence, hash from jobs where id = @job" + suffix, "@job", job);
+
+    /// <summary>Where a job is, or null.</summary>
+    public static JobTip? Tip(DbConnection connection, DbTransaction? transaction, string key, string suffix = "") =>
+        One(connection, transaction, "select id, key, name, sequence, hash from jobs where key = @key" + suffix, "@key", key);
+
+    /// <summary>Where every job is, by id.</summary>
+    public static IEnumerable<JobTip> Tips(DbConnection connection, DbTransaction transaction)
+    {
+        using var command = Command(connection, transaction, "select id, key, name, sequence, hash from jobs order by id");
+        using var reader = command.ExecuteReader();
+        while (reader.Read())
+            yield return TipAt(reader, 0);
+    }
+
+    /// <summary>The changes of a job after one, in order.</summary>
+    public static List<RawRow> Rows(DbConnection connection, DbTransaction? transaction, long job, long after = 0)
+    {
+        using var command = Command(connection, transaction, $"select {Columns} from changes c where c.job = @job and c.sequence > @after order by c.sequence", ("@job", job), ("@after", after));
+        using var reader = command.ExecuteReader();
+        var rows = new List<RawRow>();
+        while (reader.Read())
+            rows.Add(RowAt(reader, 0));
+        return rows;
+    }
+
+    /// <summary>Jobs with all their changes, by id; a job without any change comes with an empty list.</summary>
+    public static IEnumerable<(JobTip Tip, List<RawRow> Rows)> Jobs(DbConnection connection, DbTransaction transaction, JobsToRead which)
+    {
+        const string NotYet = " and not exists (select 1 from assessed a where a.job = j.id and a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)";
+        using var command = Command(
+            connection,
+            transaction,
+            $"select j.id, j.key, j.name, j.sequence, j.hash, {Columns} from jobs j left join changes c on c.job = j.id where j.id > @after"
+                + (which.NotYetAssessed is null ? "" : NotYet) + " order by j.id, c.sequence",
+            ("@after", which.After));
+        if (which.NotYetAssessed is var (rules, asOf))
+        {
+            Add(command, "@rules", rules);
+            Add(command, "@asOf", DayText.Write(asOf));
+        }
+
+        using var reader = command.ExecuteReader();
+        JobTip? tip = null;
+        List<RawRow> rows = [];
+        while (reader.Read())
+        {
+            var id = reader.GetInt64(0);
+            if (tip?.Id != id)
+            {
+                if (tip is not null)
+                    yield return (tip, rows);
+                tip = TipAt(reader, 0);
+                rows = [];
+            }
+
+            if (!reader.IsDBNull(5))
+                rows.Add(RowAt(reader, 5));
+        }
+
+        if (tip is not null)
+            yield return (tip, rows);
+    }
+
+    /// <summary>The job that the changes make up.</summary>
+    /// <exception cref="StoreException">They make up none.</exception>
+    public static StoredJob Job(Database database, JobTip tip, List<RawRow> rows)
+    {
+        var read = new List<JournalRow>(rows.Count);
+        foreach (var raw in rows)
+            read.Add(raw.Read(out var fault) ?? throw Damaged(database, tip, $"change {raw.Sequence}: {fault}"));
+        return Assemble(tip.Key, read) switch
+        {
+            JobFileResult.Read job => new StoredJob(tip, read, job.Job),
+            JobFileResult.Refused refused => throw Damaged(database, tip, refused.Faults[0].ToString()),
+            _ => throw new InvalidOperationException("Neither read nor refused."),
+        };
+    }
+
+    /// <summary>The job file as the last head and all entries say it.</summary>
+    public static JobFileResult Assemble(string key, IReadOnlyList<JournalRow> rows)
+    {
+        var head = rows.LastOrDefault(row => row.Kind == ChangeKind.Head);
+        return JournalText.Read(key, head?.Payload ?? default, [.. rows.Where(row => row.Kind == ChangeKind.Entry).Select(row => row.Payload)]);
+    }
+
+    /// <summary>A command with its parameters.</summary>
+    public static DbCommand Command(DbConnection connection, DbTransaction? transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
+    {
+        var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.Transaction = transaction;
+        foreach (var (name, value) in parameters)
+            Add(command, name, value);
+        return command;
+    }
+
+    /// <summary>Columns id, key, name, sequence, hash.</summary>
+    public static JobTip TipAt(DbDataReader reader, int at) => new(
+        reader.GetInt64(at), reader.GetString(at + 1), reader.GetString(at + 2), reader.GetInt64(at + 3), ContentHash.From(reader.GetFieldValue<byte[]>(at + 4)));
+
+    private static RawRow RowAt(DbDataReader reader, int at) => new(
+        reader.GetInt64(at),
+        reader.GetInt64(at + 1),
+        reader.GetString(at + 2),
+        reader.GetString(at + 3),
+        Text(reader, at + 4),
+        Text(reader, at + 5),
+        Text(reader, at + 6),
+        reader.GetFieldValue<byte[]>(at + 7),
+        reader.GetFieldValue<byte[]>(at + 8));
+
+    private static string? Text(DbDataReader reader, int at) => reader.IsDBNull(at) ? null : reader.GetString(at);
+
+    private static JobTip? One(DbConnection connection, DbTransaction? transaction, string sql, string name, object value)
+    {
+        using var command = Command(connection, transaction, sql, (name, value));
+        using var reader = command.ExecuteReader();
+        return reader.Read() ? TipAt(reader, 0) : null;
+    }
+
+    private static void Add(DbCommand command, string name, object value)
+    {
+        var parameter = command.CreateParameter();
+        parameter.ParameterName = name;
+        parameter.Value = value;
+        command.Parameters.Add(parameter);
+    }
+
+    private static StoreException Damaged(Database database, JobTip tip, string fault) => new(
+        StoreFault.Damaged, database.Name, $"job \"{tip.Key}\" cannot be read: {fault}", "a store that `stringline store check` finds whole; restore the last backup that is");
+}

@@ -1,0 +1,148 @@
+using Stringline.Store.Chain;
+using Stringline.Store.Search;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>The journal on either database.</summary>
+internal sealed class SqlJournal(Database database, IClock clock) : IJournal
+{
+    /// <summary>The database.</summary>
+    public Database Database => database;
+
+    /// <inheritdoc/>
+    public string Name => database.Name;
+
+    /// <inheritdoc/>
+    public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who) =>
+        new Appending(database, clock).Append(job, expectedSequence, changes, who);
+
+    /// <inheritdoc/>
+    public PutOutcome Put(KeyedJob job, string who) => new Putting(database, clock).Put(job, who);
+
+    /// <inheritdoc/>
+    public PutReport PutMany(IEnumerable<KeyedJob> jobs, string who, IProgress<StoreProgress>? progress = null) =>
+        new Putting(database, clock).PutMany(jobs, who, progress);
+
+    /// <inheritdoc/>
+    public StoredJob? Read(long job) => database.Run(connection =>
+    {
+        using var snapshot = database.BeginSnapshot(connection);
+        return RowReading.Tip(connection, snapshot, job) is { } tip ? RowReading.Job(database, tip, RowReading.Rows(connection, snapshot, tip.Id)) : null;
+    });
+
+    /// <inheritdoc/>
+    public StoredJob? Find(string key) => database.Run(connection =>
+    {
+        using var snapshot = database.BeginSnapshot(connection);
+        return RowReading.Tip(connection, snapshot, key) is { } tip ? RowReading.Job(database, tip, RowReading.Rows(connection, snapshot, tip.Id)) : null;
+    });
+
+    /// <inheritdoc/>
+    public IEnumerable<StoredJob> ReadAll(JobsToRead which) =>
+        database.Stream((connection, snapshot) => RowReading.Jobs(connection, snapshot, which)).Select(job => RowReading.Job(database, job.Tip, job.Rows));
+
+    /// <inheritdoc/>
+    public IEnumerable<JobTip> Tips() => database.Stream(RowReading.Tips);
+
+    /// <inheritdoc/>
+    public Proof? ReadProof(ProofLink link)
+    {
+        if (database.Run(connection => ProofTable.Content(connection, null, link.Hash)) is not { } content)
+            return null;
+        return Proof.Of(link.Name, content) is ProofResult.Taken { Proof: var proof } && proof.Hash == link.Hash
+            ? proof
+            : throw new StoreException(StoreFault.Damaged, Name, $"a paper that is not what was attached ({link.Name}, {link.Hash})", "a store that `stringline store check` finds whole; restore the last backup that is");
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SearchHit> Search(string words, int limit)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit);
+        var sought = Folding.Words(words).Distinct().ToList();
+        if (sought.Count == 0)
+            return [];
+        var seek = database.Seek(sought);
+        return database.Run(connection =>
+        {
+            using var command = RowReading.Command(
+                connection,
+                null,
+                $"select j.id, j.key, j.name, j.sequence, j.hash, s.texts from search_texts s join jobs j on j.id = s.job where {seek.Condition} order by j.id limit @limit",
+                ("@words", seek.Words),
+                ("@limit", (long)limit));
+            using var reader = command.ExecuteReader();
+            var hits = new List<SearchHit>();
+            while (reader.Read())
+                hits.Add(new SearchHit(RowReading.TipAt(reader, 0), SearchTexts.Where(reader.GetString(5), sought)));
+            return hits;
+        });
+    }
+
+    /// <inheritdoc/>
+    public void WriteAssessed(IEnumerable<AssessedJob> jobs) => database.Change((connection, transaction) =>
+    {
+        AssessedTable.Write(connection, transaction, jobs);
+        return (true, true);
+    });
+
+    /// <inheritdoc/>
+    public AssessedJob? ReadAssessed(long job) => database.Run(connection => AssessedTable.Read(connection, job));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<DeskLine> Desk(DeskPage page) => database.Run(connection => AssessedTable.Desk(connection, page));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<StepLine> Steps(StepQuery query) => database.Run(connection => StepsTable.Lines(connection, query));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<StepTotal> StepTotals(StepFilter filter, IReadOnlyList<LocalDate> ends) =>
+        database.Run(connection => StepsTable.Totals(connection, filter, ends));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through) =>
+        database.Run(connection => StepsTable.Watches(connection, filter, through));
+
+    /// <inheritdoc/>
+    public long StepsWritten() => database.Run(StepsTable.Written);
+
+    /// <inheritdoc/>
+    public StepChoices Choices(int limit) => database.Run(connection => StepsTable.Choices(connection, limit));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
+
+    /// <inheritdoc/>
+    public long CountJobs() => database.Run(connection =>
+    {
+        using var command = RowReading.Command(connection, null, "select jobs from store");
+        return (long)command.ExecuteScalar()!;
+    });
+
+    /// <inheritdoc/>
+    public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf) => database.Run(connection => AssessedTable.Count(connection, rules, asOf));
+
+    /// <inheritdoc/>
+    public CheckReport Check(IProgress<StoreProgress>? progress = null) => database.Run(connection =>
+    {
+        using var snapshot = database.BeginSnapshot(connection);
+        return new ChainCheck(database, connection, snapshot, progress).Walk();
+    });
+
+    /// <summary>The first of some places at which this journal does not hold the same change; null where it holds them all.</summary>
+    public JobTip? FirstNotHeld(IEnumerable<JobTip> tips) => database.Run(connection =>
+    {
+        using var command = RowReading.Command(connection, null, "select hash from changes where job = @job and sequence = @sequence", ("@job", 0L), ("@sequence", 0L));
+        foreach (var tip in tips)
+        {
+            command.Parameters["@job"].Value = tip.Id;
+            command.Parameters["@sequence"].Value = tip.Sequence;
+            if (command.ExecuteScalar() is not byte[] { Length: ContentHash.Length } hash || ContentHash.From(hash) != tip.Hash)
+                return tip;
+        }
+
+        return null;
+    });
+
+    /// <inheritdoc/>
+    public void Dispose() => database.Dispose();
+}

@@ -1,0 +1,119 @@
+using System.Data.Common;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>A store in one SQLite file: write-ahead log, every commit forced to the disk.</summary>
+internal sealed class SqliteDatabase : Database
+{
+    /// <summary>"STRL": marks the file as ours for tools that look.</summary>
+    public const int ApplicationId = 0x5354524C;
+
+    private const int SecondsToWait = 30;
+
+    private readonly OpenStore open;
+    private readonly string connectionString;
+
+    public SqliteDatabase(string path, OpenStore open)
+    {
+        Path = path;
+        this.open = open;
+        connectionString = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            Mode = open switch { OpenStore.ReadOnly => SqliteOpenMode.ReadOnly, OpenStore.OrMake => SqliteOpenMode.ReadWriteCreate, _ => SqliteOpenMode.ReadWrite },
+            DefaultTimeout = SecondsToWait,
+            ForeignKeys = true,
+        }.ToString();
+    }
+
+    /// <summary>Where the file is.</summary>
+    public string Path { get; }
+
+    /// <inheritdoc/>
+    public override string Name => Path;
+
+    /// <inheritdoc/>
+    public override string Scripts => "Sqlite";
+
+    /// <inheritdoc/>
+    public override string ForUpdate => "";
+
+    /// <inheritdoc/>
+    public override DbConnection Open()
+    {
+        if (Directory.Exists(Path))
+            throw new StoreException(StoreFault.NotAStore, Path, "a folder", "the file of a store");
+        if (open != OpenStore.OrMake && !File.Exists(Path))
+            throw new StoreException(StoreFault.Missing, Path, "no such file", "the file of a store; stringline store add makes one");
+        var connection = new SqliteConnection(connectionString);
+        try
+        {
+            connection.Open();
+            Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off; pragma cache_size = -32768");
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    // Not deferred: the lock is taken at once, so a reader never turns out too late to be allowed to write.
+    /// <inheritdoc/>
+    public override DbTransaction BeginWrite(DbConnection connection) => ((SqliteConnection)connection).BeginTransaction(deferred: false);
+
+    /// <inheritdoc/>
+    public override DbTransaction BeginSnapshot(DbConnection connection) => ((SqliteConnection)connection).BeginTransaction(deferred: true);
+
+    /// <inheritdoc/>
+    public override bool Prepare(DbConnection connection, OpenStore open)
+    {
+        var mark = connection.ExecuteScalar<long>("pragma application_id");
+        if (mark == ApplicationId)
+            return true;
+        if (mark != 0 || connection.ExecuteScalar<long>("select count(*) from sqlite_schema") > 0)
+            throw new StoreException(StoreFault.NotAStore, Path, "a database of another program", "the file of a store");
+        if (open != OpenStore.OrMake)
+            return false;
+        Execute(connection, null, "pragma journal_mode = wal");
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public override void LockForMigration(DbConnection connection, DbTransaction transaction) =>
+        Execute(connection, transaction, FormattableString.Invariant($"pragma application_id = {ApplicationId}"));
+
+    /// <inheritdoc/>
+    public override void Write(DbConnection connection, DbTransaction transaction, IReadOnlyList<JobWrite> jobs)
+    {
+        using var sql = new SqliteWriting((SqliteConnection)connection, (SqliteTransaction)transaction);
+        foreach (var job in jobs)
+            sql.Write(job);
+    }
+
+    /// <inheritdoc/>
+    public override (string Condition, string Words) Seek(IReadOnlyList<string> words) =>
+        ("s.job in (select rowid from search where search match @words)", string.Join(' ', words.Select(word => $"\"{word}\"*")));
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> CheckFiles(DbConnection connection) =>
+        connection.Query<string>("pragma integrity_check").Where(line => line != "ok").Select(line => "the database file: " + line);
+
+    /// <inheritdoc/>
+    public override void Dispose()
+    {
+        using var connection = new SqliteConnection(connectionString);
+        SqliteConnection.ClearPool(connection);
+    }
+
+    private static void Execute(DbConnection connection, DbTransaction? transaction, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.Transaction = transaction;
+        command.ExecuteNonQuery();
+    }
+}

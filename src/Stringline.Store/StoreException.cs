@@ -1,0 +1,51 @@
+namespace Stringline.Store;
+
+/// <summary>Why a store cannot be used.</summary>
+public enum StoreFault
+{
+    /// <summary>It is not there.</summary>
+    Missing,
+
+    /// <summary>Something is there already that would be written over.</summary>
+    Exists,
+
+    /// <summary>It is something else than a store of this program.</summary>
+    NotAStore,
+
+    /// <summary>A later version of this program made it.</summary>
+    TooNew,
+
+    /// <summary>The disk is full.</summary>
+    Full,
+
+    /// <summary>It may only be read.</summary>
+    ReadOnly,
+
+    /// <summary>It may not be opened, or not with this name and password.</summary>
+    NotAllowed,
+
+    /// <summary>Others held it for too long.</summary>
+    Busy,
+
+    /// <summary>The server does not answer.</summary>
+    Unreachable,
+
+    /// <summary>What it holds is damaged.</summary>
+    Damaged,
+
+    /// <summary>The disk or the database failed in another way.</summary>
+    Failed,
+}
+
+/// <summary>A store cannot be used. Whatever was being written is not in it.</summary>
+/// <param name="fault">Why.</param>
+/// <param name="store">The store as the user named it.</param>
+/// <param name="found">What is wrong.</param>
+/// <param name="expected">What would be right.</param>
+/// <param name="cause">What the database said; null where the program itself saw it.</param>
+public sealed class StoreException(StoreFault fault, string store, string found, string expected, Exception? cause = null)
+    : Exception($"{store}\n  is:        {found}\n  should be: {expected}", cause)
+{
+    /// <summary>Why.</summary>
+    public StoreFault Fault { get; } = fault;
+}

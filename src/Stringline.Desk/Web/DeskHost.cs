@@ -38,6 +38,7 @@ internal static class DeskHost
         desk.UseRouting();
         desk.MapAssets();
         desk.MapExports();
+        desk.MapProofs();
         desk.MapRazorPages();
         return desk;
     }
@@ -55,6 +56,7 @@ internal static class DeskHost
         services.AddSingleton<Portfolio.Portfolio>();
         services.AddSingleton<Office>();
         services.AddSingleton<Ways>();
+        services.AddSingleton<WaitingProofs>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
         services.AddRazorPages();

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
-using Stringline.Store;
 
 namespace Stringline.Desk.Entering;
 
@@ -16,12 +15,12 @@ internal sealed record EntryDraft(JobFile? Job, Faults Faults)
     public Entry? Entry => Job?.Entries[^1];
 
     /// <summary>Reads what was typed, with every check that a job file has.</summary>
-    /// <param name="stored">The job to which it is to be added.</param>
+    /// <param name="before">The job file to which it is to be added.</param>
     /// <param name="form">The form of its kind.</param>
     /// <param name="typed">What was typed.</param>
     /// <param name="today">Today.</param>
     /// <param name="supersedes">The id of the entry that it replaces; null where it replaces none.</param>
-    public static EntryDraft Of(StoredJob stored, EntryForm form, Typed typed, LocalDate today, string? supersedes)
+    public static EntryDraft Of(JobFile before, EntryForm form, Typed typed, LocalDate today, string? supersedes)
     {
         var faults = new Faults();
         var json = new JsonObject { ["what"] = form.What };
@@ -33,7 +32,7 @@ internal sealed record EntryDraft(JobFile? Job, Faults Faults)
         }
 
         // Every entry gets a name of its own, so that it can be corrected later.
-        json["id"] = NewId(stored.Job);
+        json["id"] = NewId(before);
         if (supersedes is not null)
             json["supersedes"] = supersedes;
         if (AnswerReading.Read(Learned, typed, faults) is { } learned)
@@ -43,17 +42,17 @@ internal sealed record EntryDraft(JobFile? Job, Faults Faults)
                 faults.Add(Learned.Name, $"Not after today, {DayText.Write(today)}: what is not known yet cannot have been learned.");
         }
 
-        return faults.None ? Checked(stored, form, json, faults) : new EntryDraft(null, faults);
+        return faults.None ? Checked(before, form, json, faults) : new EntryDraft(null, faults);
     }
 
     /// <summary>When the claimant learned it.</summary>
     public static Asked Learned { get; } = new("learned", "When you learned it", Answer.Day) { Hint = "nothing: on the day it happened" };
 
-    private static EntryDraft Checked(StoredJob stored, EntryForm form, JsonObject json, Faults faults)
+    private static EntryDraft Checked(JobFile before, EntryForm form, JsonObject json, Faults faults)
     {
-        var place = stored.Job.Entries.Count;
-        List<ReadOnlyMemory<byte>> entries = [.. stored.Job.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)), Encoding.UTF8.GetBytes(json.ToJsonString())];
-        switch (JournalText.Read(stored.Job.Name, JournalText.Head(stored.Job), entries))
+        var place = before.Entries.Count;
+        List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)), Encoding.UTF8.GetBytes(json.ToJsonString())];
+        switch (JournalText.Read(before.Name, JournalText.Head(before), entries))
         {
             case JobFileResult.Read read:
                 return new EntryDraft(read.Job, faults);

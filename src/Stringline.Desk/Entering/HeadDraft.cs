@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
-using Stringline.Store;
 
 namespace Stringline.Desk.Entering;
 
@@ -16,17 +15,17 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
     public const string TakeOut = "out";
 
     /// <summary>Puts one part of what was typed in the place of what the head says.</summary>
-    public static HeadDraft Of(StoredJob stored, HeadPart part, Typed typed)
+    public static HeadDraft Of(JobFile before, HeadPart part, Typed typed)
     {
         var faults = new Faults();
-        var head = JsonNode.Parse(JournalText.Head(stored.Job))!.AsObject();
+        var head = JsonNode.Parse(JournalText.Head(before))!.AsObject();
         foreach (var asked in part.Fields)
             head.Put(asked.Name, AnswerReading.Read(asked, typed, faults));
         var places = new List<int>();
         if (part.List is { } list)
-            head.Put(list.Path, Items(list, stored.Job, typed, places, faults));
+            head.Put(list.Path, Items(list, before, typed, places, faults));
         DropEmpty(head);
-        return faults.None ? Checked(stored, part, head, places, faults) : new HeadDraft(null, faults);
+        return faults.None ? Checked(before, part, head, places, faults) : new HeadDraft(null, faults);
     }
 
     /// <summary>What would have been typed for a job's head as it is.</summary>
@@ -118,16 +117,16 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         }
     }
 
-    private static HeadDraft Checked(StoredJob stored, HeadPart part, JsonObject head, List<int> places, Faults faults)
+    private static HeadDraft Checked(JobFile before, HeadPart part, JsonObject head, List<int> places, Faults faults)
     {
-        List<ReadOnlyMemory<byte>> entries = [.. stored.Job.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry))];
-        switch (JournalText.Read(stored.Job.Name, Encoding.UTF8.GetBytes(head.ToJsonString()), entries))
+        List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry))];
+        switch (JournalText.Read(before.Name, Encoding.UTF8.GetBytes(head.ToJsonString()), entries))
         {
             case JobFileResult.Read read:
                 return new HeadDraft(read.Job, faults);
             case JobFileResult.Refused refused:
                 foreach (var fault in refused.Faults)
-                    faults.Add(FieldOf(part, fault.Path, places, stored.Job), Say(fault));
+                    faults.Add(FieldOf(part, fault.Path, places), Say(fault));
                 return new HeadDraft(null, faults);
             default:
                 throw new InvalidOperationException("Neither read nor refused.");
@@ -139,7 +138,7 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         : $"It should be {fault.Expected}.";
 
     // A place in the file is one in the form, where some items are blank or taken out.
-    private static string FieldOf(HeadPart part, string path, List<int> places, JobFile job)
+    private static string FieldOf(HeadPart part, string path, List<int> places)
     {
         if (part.List is { } list && path.StartsWith(list.Path + "[", StringComparison.Ordinal))
         {

@@ -100,7 +100,7 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
         await TakePapersAsync().ConfigureAwait(false);
         if (Closed is not null || Step == "back")
             return Page();
-        var draft = EntryDraft.Of(Job.Stored, Form, Typed, Today, Supersedes);
+        var draft = EntryDraft.Of(Job.Facts, Form, Typed, Today, Supersedes);
         if (draft.Job is not { } job || draft.Entry is not { } entry)
             return Refuse(draft.Faults);
         if (!Faults.None)
@@ -218,7 +218,7 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
                 // Between our reading and our writing: look again at what there is now.
                 Open();
                 Since = WrittenSince.Of(Job.Stored, Expected);
-                var draft = EntryDraft.Of(Job.Stored, Form!, Typed, Today, Supersedes);
+                var draft = EntryDraft.Of(Job.Facts, Form!, Typed, Today, Supersedes);
                 return draft.Job is { } job ? Show(job, draft.Entry!) : Refuse(draft.Faults);
             case AppendOutcome.Refused refused:
                 foreach (var fault in refused.Faults)

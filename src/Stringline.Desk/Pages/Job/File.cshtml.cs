@@ -90,7 +90,7 @@ internal sealed class FileModel(Office office) : PageModel
         Typed = Typed.Of(Request.Form);
         if (Step == "back")
             return Page();
-        var draft = HeadDraft.Of(Job.Stored, part, Typed);
+        var draft = HeadDraft.Of(Job.Facts, part, Typed);
         Faults = draft.Faults;
         if (draft.Job is not { } job)
             return Page();

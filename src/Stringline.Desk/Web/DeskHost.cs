@@ -38,6 +38,7 @@ internal static class DeskHost
         desk.UseRouting();
         desk.MapAssets();
         desk.MapExports();
+        desk.MapProofs();
         desk.MapRazorPages();
         return desk;
     }
@@ -56,6 +57,7 @@ internal static class DeskHost
         services.AddSingleton<DeskFigures>();
         services.AddSingleton<Office>();
         services.AddSingleton<Ways>();
+        services.AddSingleton<WaitingProofs>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
         services.AddRazorPages();

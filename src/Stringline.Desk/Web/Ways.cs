@@ -32,6 +32,7 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
     public IEnumerable<Way> Job(long job, string? customer) => Those(
         new("The line", $"/job/{job}", "/Job/Index"),
         new("Enter a fact", $"/job/{job}/enter", "/Job/Enter"),
+        new("The file", $"/job/{job}/file", "/Job/File"),
         new("Amount", $"/job/{job}/amount", "/Job/Amount"),
         new("Papers", $"/job/{job}/papers", "/Job/Papers"),
         new("After recording", $"/job/{job}/after-recording", "/Job/AfterRecording"),

@@ -1,3 +1,4 @@
+using Stringline.Desk.Web;
 using Stringline.Store;
 
 namespace Stringline.Desk.Customers;

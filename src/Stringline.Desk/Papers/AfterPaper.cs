@@ -1,3 +1,4 @@
+using Stringline.Desk.Web;
 using Stringline.Papers.Catalogue;
 
 namespace Stringline.Desk.Papers;

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Stringline.Desk.Web;
 using Stringline.Papers;
 
 namespace Stringline.Desk.Papers;

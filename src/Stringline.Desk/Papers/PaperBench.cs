@@ -1,3 +1,4 @@
+using Stringline.Desk.Web;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 

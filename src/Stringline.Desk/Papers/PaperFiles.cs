@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using Stringline.Desk.Web;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 

@@ -1,3 +1,4 @@
+using Stringline.Desk.Web;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;

@@ -70,6 +70,9 @@ public interface IJournal : IDisposable
     /// <summary>The watches due by a day, gathered by county.</summary>
     public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through);
 
+    /// <summary>How many times steps were written: while it is the same, all sums over steps are the same.</summary>
+    public long StepsWritten();
+
     /// <summary>What steps can be filtered by, at most so many of each.</summary>
     public StepChoices Choices(int limit);
 

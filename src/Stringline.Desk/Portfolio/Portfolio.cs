@@ -33,10 +33,14 @@ internal sealed class Portfolio(IJournal journal)
             journal.WriteAssessed([Of(stored, asOf, OfficeSettings.Of(journal).Plan)]);
     }
 
-    /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches, on all cores.</summary>
+    /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches.</summary>
+    /// <param name="asOf">The day.</param>
+    /// <param name="cores">On how many cores at once.</param>
+    /// <param name="progress">Told after each batch.</param>
+    /// <param name="stop">Stops it between two jobs.</param>
     /// <returns>How many were assessed.</returns>
     /// <exception cref="OperationCanceledException">It was to stop; the batches that were done stay.</exception>
-    public long RefreshStale(LocalDate asOf, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
+    public long RefreshStale(LocalDate asOf, int cores, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
     {
         var plan = OfficeSettings.Of(journal).Plan;
         var rules = Rules(plan);
@@ -50,7 +54,7 @@ internal sealed class Portfolio(IJournal journal)
         {
             stop.ThrowIfCancellationRequested();
             var found = new AssessedJob[batch.Length];
-            Parallel.For(0, batch.Length, new ParallelOptions { CancellationToken = stop }, i => found[i] = Of(batch[i], asOf, plan));
+            Parallel.For(0, batch.Length, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = stop }, i => found[i] = Of(batch[i], asOf, plan));
             journal.WriteAssessed(found);
             done += batch.Length;
             progress?.Report(new PortfolioProgress(done, Math.Max(done, total)));

@@ -103,6 +103,9 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         database.Run(connection => StepsTable.Watches(connection, filter, through));
 
     /// <inheritdoc/>
+    public long StepsWritten() => database.Run(StepsTable.Written);
+
+    /// <inheritdoc/>
     public StepChoices Choices(int limit) => database.Run(connection => StepsTable.Choices(connection, limit));
 
     /// <inheritdoc/>

@@ -29,7 +29,7 @@ public sealed class OpenDesk : IAsyncLifetime
         var clock = new StoppedClock(Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant());
         desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana" }, clock);
         Assert.Empty(Journal.PutMany(DemoJobs.Of(Today), "demo").Faults);
-        desk.Services.GetRequiredService<Portfolio.Portfolio>().RefreshStale(Today);
+        desk.Services.GetRequiredService<Portfolio.Portfolio>().RefreshStale(Today, Environment.ProcessorCount);
 
         await desk.StartAsync();
         Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };

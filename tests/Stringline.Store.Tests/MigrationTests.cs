@@ -64,6 +64,15 @@ public abstract class MigrationTests : IDisposable
     }
 
     [Fact]
+    public void A_store_of_version_4_keeps_its_jobs_and_has_no_settings_yet()
+    {
+        var tip = Make(4, Samples.Demo(), Samples.Paper("article 7019"));
+        var journal = Place.Open(OpenStore.MustExist);
+        Assert.Equal([tip], journal.Tips());
+        Assert.Null(journal.ReadSettings());
+    }
+
+    [Fact]
     public void Every_earlier_version_is_tried_here()
     {
         using var database = Connect();

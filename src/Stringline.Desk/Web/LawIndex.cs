@@ -9,7 +9,14 @@ namespace Stringline.Desk.Web;
 /// <param name="Section">The section.</param>
 /// <param name="Anchor">Its anchor on the page of the law.</param>
 /// <param name="Rules">The members that carry it, and how sure we are of each.</param>
-internal sealed record LawSection(string Section, string Anchor, IReadOnlyList<(string Where, RuleAttribute Rule)> Rules);
+internal sealed record LawSection(string Section, string Anchor, IReadOnlyList<(string Where, RuleAttribute Rule)> Rules)
+{
+    /// <summary>What the rules say, in plain words; empty where the members that carry them say it only in code.</summary>
+    public IReadOnlyList<string> InWords => [.. Rules.Select(rule => LawInWords.Of(rule.Where)).OfType<string>().Distinct()];
+
+    /// <summary>The tests that prove it, as the table of the sources of law names them.</summary>
+    public string Tests => LawInWords.TestsOf(Section);
+}
 
 /// <summary>Every section that the law library cites at a rule, read from the marks on its members.</summary>
 internal static class LawIndex

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Stringline.Desk.Web;
+using Stringline.Desk.Web.Html;
 using Stringline.Papers;
 
 namespace Stringline.Desk.Papers;
@@ -19,7 +20,7 @@ internal static partial class MendAt
         if (EntryPlace().Match(where) is { Success: true } entry)
             return new Way("See the entry", $"/job/{job.Id}#entry-{entry.Groups[1].Value}", "/Job/Index");
         if (job.Assessment.Find(where) is { } finding)
-            return new Way("See the reasons", $"/job/{job.Id}#why-{Html.WhyTree.Anchor(finding.Id)}", "/Job/Index");
+            return new Way("See the reasons", $"/job/{job.Id}#why-{WhyTree.Anchor(finding.Id)}", "/Job/Index");
         if (where == "entries")
             return Known(ways, new Way("Enter it", $"/job/{job.Id}/enter{(Entry(refusal.Id) is { } what ? "?what=" + what : "")}", "/Job/Enter"));
         return where.StartsWith("amount", StringComparison.Ordinal)

@@ -29,7 +29,7 @@ internal static partial class MendAt
     }
 
     /// <summary>A refusal's sentence without the options of the command line.</summary>
-    public static string InWords(string text) => Option().Replace(text, "“$1” below");
+    public static string InWords(string text) => Option().Replace(Example().Replace(text, ""), "“$1”");
 
     /// <summary>The anchor of a place in the job file: <c>parties[0].address</c> becomes <c>parties-0-address</c>.</summary>
     public static string FileAnchor(string where) => NoWord().Replace(where, "-").Trim('-');
@@ -45,6 +45,10 @@ internal static partial class MendAt
         "nobody" => "notice-given",
         _ => null,
     };
+
+    // "--through 2026-05-31": before a value the option's name says nothing to one who fills in a form.
+    [GeneratedRegex("--[a-z][a-z-]* (?=[0-9\"])")]
+    private static partial Regex Example();
 
     [GeneratedRegex("--([a-z][a-z-]*)")]
     private static partial Regex Option();

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Stringline.Desk.Web;
+using Stringline.Desk.Web.Html;
 using Stringline.Papers;
 
 namespace Stringline.Desk.Papers;
@@ -19,7 +20,7 @@ internal static partial class MendAt
         if (EntryPlace().Match(where) is { Success: true } entry)
             return new Way("See the entry", $"/job/{job.Id}#entry-{entry.Groups[1].Value}", "/Job/Index");
         if (job.Assessment.Find(where) is { } finding)
-            return new Way("See the reasons", $"/job/{job.Id}#why-{Html.WhyTree.Anchor(finding.Id)}", "/Job/Index");
+            return new Way("See the reasons", $"/job/{job.Id}#why-{WhyTree.Anchor(finding.Id)}", "/Job/Index");
         if (where == "entries")
             return Known(ways, new Way("Enter it", $"/job/{job.Id}/enter{(Entry(refusal.Id) is { } what ? "?what=" + what : "")}", "/Job/Enter"));
         return where.StartsWith("amount", StringComparison.Ordinal)
@@ -28,7 +29,7 @@ internal static partial class MendAt
     }
 
     /// <summary>A refusal's sentence without the options of the command line.</summary>
-    public static string InWords(string text) => Option().Replace(text, "“$1” below");
+    public static string InWords(string text) => Option().Replace(Example().Replace(text, ""), "“$1”");
 
     /// <summary>The anchor of a place in the job file: <c>parties[0].address</c> becomes <c>parties-0-address</c>.</summary>
     public static string FileAnchor(string where) => NoWord().Replace(where, "-").Trim('-');
@@ -44,6 +45,10 @@ internal static partial class MendAt
         "nobody" => "notice-given",
         _ => null,
     };
+
+    // "--through 2026-05-31": before a value the option's name says nothing to one who fills in a form.
+    [GeneratedRegex("--[a-z][a-z-]* (?=[0-9\"])")]
+    private static partial Regex Example();
 
     [GeneratedRegex("--([a-z][a-z-]*)")]
     private static partial Regex Option();

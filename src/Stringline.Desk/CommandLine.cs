@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Stringline.Desk.Commands;
 using Stringline.Desk.Terminal;
 using Stringline.Exchange;
 using Stringline.Law;
@@ -58,6 +59,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
             new Command("packet", "Make the papers that go to the counter together.") { Claim() },
             Schema(),
             Demo(),
+            new StoreCommands(output, errors, clock).All(),
         };
         return root;
     }

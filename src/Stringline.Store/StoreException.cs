@@ -6,6 +6,9 @@ public enum StoreFault
     /// <summary>It is not there.</summary>
     Missing,
 
+    /// <summary>Something is there already that would be written over.</summary>
+    Exists,
+
     /// <summary>It is something else than a store of this program.</summary>
     NotAStore,
 

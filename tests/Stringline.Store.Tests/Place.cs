@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using Npgsql;
@@ -8,6 +9,7 @@ namespace Stringline.Store.Tests;
 public abstract class Place : IDisposable
 {
     private readonly List<IJournal> opened = [];
+    private DbConnection? tampering;
 
     /// <summary>The address.</summary>
     public abstract string Address { get; }
@@ -22,14 +24,37 @@ public abstract class Place : IDisposable
         return journal;
     }
 
-    /// <summary>Runs statements on the tables behind the store's back, without the guards against editing.</summary>
-    public abstract void Tamper(string sql, object? parameters = null);
+    /// <summary>Runs statements on the tables behind the store's back, without the guards against editing; gives the number of rows changed.</summary>
+    public int Tamper(string sql, object? parameters = null)
+    {
+        tampering ??= Unguarded();
+        return tampering.Execute(sql, parameters);
+    }
+
+    /// <summary>Rows of the tables as they stand.</summary>
+    public List<object[]> Rows(string sql)
+    {
+        tampering ??= Unguarded();
+        using var reader = tampering.ExecuteReader(sql);
+        var rows = new List<object[]>();
+        while (reader.Read())
+        {
+            rows.Add(new object[reader.FieldCount]);
+            reader.GetValues(rows[^1]);
+        }
+
+        return rows;
+    }
+
+    /// <summary>A connection to the tables, from which the guards against editing are taken off.</summary>
+    protected abstract DbConnection Unguarded();
 
     /// <summary>One value out of the tables.</summary>
     public abstract T Scalar<T>(string sql, object? parameters = null);
 
     public virtual void Dispose()
     {
+        tampering?.Dispose();
         foreach (var journal in opened)
             journal.Dispose();
         GC.SuppressFinalize(this);
@@ -53,14 +78,15 @@ public sealed class SqlitePlace : Place
 
     public override string Address => Path.Combine(folder, "office.stringline");
 
-    public override void Tamper(string sql, object? parameters = null)
+    protected override DbConnection Unguarded()
     {
-        using var connection = Connect();
+        var connection = Connect();
         connection.Execute("""
+            pragma synchronous = off;
             drop trigger if exists changes_are_not_edited; drop trigger if exists changes_are_not_erased;
             drop trigger if exists proofs_are_not_edited; drop trigger if exists proofs_are_not_erased;
             """);
-        connection.Execute(sql, parameters);
+        return connection;
     }
 
     public override T Scalar<T>(string sql, object? parameters = null)
@@ -97,11 +123,11 @@ public sealed class PostgresPlace : Place
 
     public override string Address => $"postgres:{Server};Search Path={schema};Maximum Pool Size=8;Include Error Detail=true";
 
-    public override void Tamper(string sql, object? parameters = null)
+    protected override DbConnection Unguarded()
     {
-        using var connection = Connect();
-        connection.Execute("drop trigger if exists changes_stay on changes; drop trigger if exists proofs_stay on proofs");
-        connection.Execute(sql, parameters);
+        var connection = Connect();
+        connection.Execute("set client_min_messages = warning; drop trigger if exists changes_stay on changes; drop trigger if exists proofs_stay on proofs");
+        return connection;
     }
 
     public override T Scalar<T>(string sql, object? parameters = null)

@@ -1,5 +1,5 @@
+using System.Buffers;
 using System.Buffers.Binary;
-using System.Security.Cryptography;
 using System.Text;
 
 namespace Stringline.Store.Chain;
@@ -16,43 +16,39 @@ internal static class ChainHash
     /// <summary>The hash of a change.</summary>
     public static ContentHash Of(ContentHash before, long job, string key, RawRow row)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        Span<byte> bytes = stackalloc byte[ContentHash.Length];
-        before.CopyTo(bytes);
-        hash.AppendData(bytes);
-        Number(hash, job);
-        Text(hash, key);
-        Number(hash, row.Sequence);
-        Number(hash, row.At);
-        Text(hash, row.Who);
-        Text(hash, row.Kind);
-        Text(hash, row.Learned);
-        Text(hash, row.Supersedes);
-        Text(hash, row.Proofs);
-        Number(hash, row.Payload.Length);
-        hash.AppendData(row.Payload);
-        hash.GetHashAndReset(bytes);
-        return ContentHash.From(bytes);
+        // Room for the worst: three bytes for each character of a text.
+        var texts = key.Length + row.Who.Length + row.Kind.Length + (row.Learned?.Length ?? 0) + (row.Supersedes?.Length ?? 0) + (row.Proofs?.Length ?? 0);
+        var rented = ArrayPool<byte>.Shared.Rent(ContentHash.Length + (10 * sizeof(long)) + (3 * texts) + row.Payload.Length);
+        Span<byte> rest = rented;
+        before.CopyTo(rest);
+        rest = rest[ContentHash.Length..];
+        Number(ref rest, job);
+        Text(ref rest, key);
+        Number(ref rest, row.Sequence);
+        Number(ref rest, row.At);
+        Text(ref rest, row.Who);
+        Text(ref rest, row.Kind);
+        Text(ref rest, row.Learned);
+        Text(ref rest, row.Supersedes);
+        Text(ref rest, row.Proofs);
+        Number(ref rest, row.Payload.Length);
+        row.Payload.CopyTo(rest);
+        rest = rest[row.Payload.Length..];
+        var hash = ContentHash.Of(rented.AsSpan(0, rented.Length - rest.Length));
+        ArrayPool<byte>.Shared.Return(rented);
+        return hash;
     }
 
-    private static void Number(IncrementalHash hash, long number)
+    private static void Number(ref Span<byte> rest, long number)
     {
-        Span<byte> bytes = stackalloc byte[8];
-        BinaryPrimitives.WriteInt64BigEndian(bytes, number);
-        hash.AppendData(bytes);
+        BinaryPrimitives.WriteInt64BigEndian(rest, number);
+        rest = rest[sizeof(long)..];
     }
 
-    private static void Text(IncrementalHash hash, string? text)
+    private static void Text(ref Span<byte> rest, string? text)
     {
-        if (text is null)
-        {
-            Number(hash, -1);
-            return;
-        }
-
-        var length = Encoding.UTF8.GetByteCount(text);
-        Number(hash, length);
-        Span<byte> bytes = length <= 512 ? stackalloc byte[512] : new byte[length];
-        hash.AppendData(bytes[..Encoding.UTF8.GetBytes(text, bytes)]);
+        var length = text is null ? -1 : Encoding.UTF8.GetBytes(text, rest[sizeof(long)..]);
+        Number(ref rest, length);
+        rest = rest[Math.Max(length, 0)..];
     }
 }

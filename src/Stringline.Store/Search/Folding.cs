@@ -22,7 +22,9 @@ internal static class Folding
         var word = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())
         {
-            if (Rune.IsLetterOrDigit(rune))
+            if (rune.IsAscii && char.IsAsciiLetterOrDigit((char)rune.Value))
+                word.Append((char)(char.IsAsciiLetterUpper((char)rune.Value) ? rune.Value | 0x20 : rune.Value));
+            else if (Rune.IsLetterOrDigit(rune))
                 Fold(rune, word);
             else if (Rune.GetUnicodeCategory(rune) != UnicodeCategory.NonSpacingMark)
                 End(word, words);
@@ -32,8 +34,8 @@ internal static class Folding
         return words;
     }
 
-    /// <summary>Letters and digits of a number such as <c>2026-0012345</c> in one word; null where it is one word anyway.</summary>
-    public static string? Joined(string text) => Words(text) is { Count: > 1 } words ? Cut(string.Concat(words)) : null;
+    /// <summary>The words of a number such as <c>2026-0012345</c> in one; null where it is one word anyway.</summary>
+    public static string? Joined(List<string> words) => words.Count > 1 ? Cut(string.Concat(words)) : null;
 
     private static void End(StringBuilder word, List<string> words)
     {
@@ -46,9 +48,7 @@ internal static class Folding
 
     private static void Fold(Rune rune, StringBuilder word)
     {
-        if (rune.IsAscii)
-            word.Append(char.ToLowerInvariant((char)rune.Value));
-        else if (rune.IsBmp && Bases.Value.TryGetValue((char)rune.Value, out var letters))
+        if (rune.IsBmp && Bases.Value.TryGetValue((char)rune.Value, out var letters))
             word.Append(letters);
         else
             word.Append(CultureInfo.InvariantCulture, $"u{Rune.ToLowerInvariant(rune).Value:x6}");

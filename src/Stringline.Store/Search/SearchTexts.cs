@@ -6,27 +6,18 @@ namespace Stringline.Store.Search;
 /// <summary>The texts by which a job can be found, and the words of them that are indexed.</summary>
 internal sealed class SearchTexts
 {
-    private readonly List<SearchText> texts = [];
-    private readonly HashSet<SearchText> met = [];
-    private readonly SortedSet<string> words = new(StringComparer.Ordinal);
+    private readonly StringBuilder lines = new();
+    private readonly HashSet<string> met = new(StringComparer.Ordinal);
+    private readonly HashSet<string> words = new(StringComparer.Ordinal);
 
     private SearchTexts()
     {
     }
 
     /// <summary>The texts, as the table keeps them: a line for each, its field, a tab, the text.</summary>
-    public string Lines
-    {
-        get
-        {
-            var lines = new StringBuilder();
-            foreach (var text in texts)
-                lines.Append(text.Field).Append('\t').Append(text.Text).Append('\n');
-            return lines.ToString();
-        }
-    }
+    public string Lines => lines.ToString();
 
-    /// <summary>The words, each once, in order, parted by spaces.</summary>
+    /// <summary>The words, each once, parted by spaces.</summary>
     public string Words => string.Join(' ', words);
 
     /// <summary>The texts of a job.</summary>
@@ -56,7 +47,7 @@ internal sealed class SearchTexts
             var tab = line.IndexOf('\t', StringComparison.Ordinal);
             var text = new SearchText(line[..tab], line[(tab + 1)..]);
             var words = Folding.Words(text.Text);
-            if (IsNumber(text.Field) && Folding.Joined(text.Text) is { } joined)
+            if (IsNumber(text.Field) && Folding.Joined(words) is { } joined)
                 words.Add(joined);
             if (words.Exists(word => sought.Any(start => word.StartsWith(start, StringComparison.Ordinal))))
                 found.Add(text);
@@ -125,12 +116,13 @@ internal sealed class SearchTexts
     {
         if (string.IsNullOrWhiteSpace(text))
             return;
-        var line = text.Replace('\n', ' ').Replace('\t', ' ');
-        if (!met.Add(new SearchText(field, line)))
+        var line = field + '\t' + text.Replace('\n', ' ').Replace('\t', ' ') + '\n';
+        if (!met.Add(line))
             return;
-        texts.Add(new SearchText(field, line));
-        words.UnionWith(Folding.Words(line));
-        if (joined && Folding.Joined(line) is { } whole)
+        lines.Append(line);
+        var parts = Folding.Words(text);
+        words.UnionWith(parts);
+        if (joined && Folding.Joined(parts) is { } whole)
             words.Add(whole);
     }
 }

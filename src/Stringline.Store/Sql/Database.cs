@@ -1,4 +1,5 @@
 using System.Data.Common;
+using Microsoft.Data.Sqlite;
 using Stringline.Store.Chain;
 
 namespace Stringline.Store.Sql;
@@ -40,7 +41,8 @@ internal abstract class Database : IDisposable
     public virtual IEnumerable<string> CheckFiles(DbConnection connection) => [];
 
     /// <summary>An error of the database in the words of this program.</summary>
-    public abstract StoreException Translate(DbException error);
+    public StoreException Translate(DbException error) =>
+        error is SqliteException sqlite ? SqliteErrors.Translate(Name, sqlite) : PostgresErrors.Translate(Name, error);
 
     /// <inheritdoc/>
     public abstract void Dispose();

@@ -125,10 +125,10 @@ internal sealed class PostgresDatabase : Database
         ("s.words @@ cast(@words as tsquery)", string.Join(" & ", words.Select(word => $"'{word}':*")));
 
     /// <inheritdoc/>
-    public override StoreException Translate(DbException error) => PostgresErrors.Translate(Name, error);
-
-    /// <inheritdoc/>
     public override void Dispose() => source.Dispose();
+
+    /// <summary>Sets the schema aside under another name, so that a new one can take its place.</summary>
+    public void SetAside(string name) => Run(connection => connection.Execute($"alter schema {Schema} rename to {name}"));
 
     private static object Places(List<JobWrite> jobs) => new
     {

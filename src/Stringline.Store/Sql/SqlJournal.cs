@@ -98,6 +98,21 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         return new ChainCheck(database, connection, snapshot, progress).Walk();
     });
 
+    /// <summary>The first of some places at which this journal does not hold the same change; null where it holds them all.</summary>
+    public JobTip? FirstNotHeld(IEnumerable<JobTip> tips) => database.Run(connection =>
+    {
+        using var command = RowReading.Command(connection, null, "select hash from changes where job = @job and sequence = @sequence", ("@job", 0L), ("@sequence", 0L));
+        foreach (var tip in tips)
+        {
+            command.Parameters["@job"].Value = tip.Id;
+            command.Parameters["@sequence"].Value = tip.Sequence;
+            if (command.ExecuteScalar() is not byte[] { Length: ContentHash.Length } hash || ContentHash.From(hash) != tip.Hash)
+                return tip;
+        }
+
+        return null;
+    });
+
     /// <inheritdoc/>
     public void Dispose() => database.Dispose();
 }

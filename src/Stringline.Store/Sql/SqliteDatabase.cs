@@ -12,13 +12,12 @@ internal sealed class SqliteDatabase : Database
 
     private const int SecondsToWait = 30;
 
-    private readonly string path;
     private readonly OpenStore open;
     private readonly string connectionString;
 
     public SqliteDatabase(string path, OpenStore open)
     {
-        this.path = path;
+        Path = path;
         this.open = open;
         connectionString = new SqliteConnectionStringBuilder
         {
@@ -29,8 +28,11 @@ internal sealed class SqliteDatabase : Database
         }.ToString();
     }
 
+    /// <summary>Where the file is.</summary>
+    public string Path { get; }
+
     /// <inheritdoc/>
-    public override string Name => path;
+    public override string Name => Path;
 
     /// <inheritdoc/>
     public override string Scripts => "Sqlite";
@@ -41,15 +43,15 @@ internal sealed class SqliteDatabase : Database
     /// <inheritdoc/>
     public override DbConnection Open()
     {
-        if (Directory.Exists(path))
-            throw new StoreException(StoreFault.NotAStore, path, "a folder", "the file of a store");
-        if (open != OpenStore.OrMake && !File.Exists(path))
-            throw new StoreException(StoreFault.Missing, path, "no such file", "the file of a store; stringline store add makes one");
+        if (Directory.Exists(Path))
+            throw new StoreException(StoreFault.NotAStore, Path, "a folder", "the file of a store");
+        if (open != OpenStore.OrMake && !File.Exists(Path))
+            throw new StoreException(StoreFault.Missing, Path, "no such file", "the file of a store; stringline store add makes one");
         var connection = new SqliteConnection(connectionString);
         try
         {
             connection.Open();
-            Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off");
+            Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off; pragma cache_size = -32768");
             return connection;
         }
         catch
@@ -73,7 +75,7 @@ internal sealed class SqliteDatabase : Database
         if (mark == ApplicationId)
             return true;
         if (mark != 0 || connection.ExecuteScalar<long>("select count(*) from sqlite_schema") > 0)
-            throw new StoreException(StoreFault.NotAStore, path, "a database of another program", "the file of a store");
+            throw new StoreException(StoreFault.NotAStore, Path, "a database of another program", "the file of a store");
         if (open != OpenStore.OrMake)
             return false;
         Execute(connection, null, "pragma journal_mode = wal");
@@ -99,9 +101,6 @@ internal sealed class SqliteDatabase : Database
     /// <inheritdoc/>
     public override IEnumerable<string> CheckFiles(DbConnection connection) =>
         connection.Query<string>("pragma integrity_check").Where(line => line != "ok").Select(line => "the database file: " + line);
-
-    /// <inheritdoc/>
-    public override StoreException Translate(DbException error) => SqliteErrors.Translate(path, (SqliteException)error);
 
     /// <inheritdoc/>
     public override void Dispose()

@@ -1,0 +1,175 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using Stringline.Desk.Terminal;
+using Stringline.Exchange;
+using Stringline.Store;
+using Stringline.Store.Upkeep;
+
+namespace Stringline.Desk.Commands;
+
+/// <summary><c>stringline store ...</c>: fills a store and keeps it safe.</summary>
+/// <param name="output">Answers.</param>
+/// <param name="errors">Refusals and progress.</param>
+/// <param name="clock">Says when a change is recorded.</param>
+internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clock)
+{
+    private const string AddressHelp =
+        "The store: the path of a SQLite file, or postgres: and a connection string such as \"postgres:Host=db;Database=office;Username=me\".";
+
+    /// <summary>The commands.</summary>
+    public Command All() => new("store", "The journal of all jobs: fill it, check it, back it up, restore, move and export it.")
+    {
+        Add(), Check(), BackUp(), RestoreFrom(), MoveTo(), ExportTo(),
+    };
+
+    private Command Add()
+    {
+        var store = Store();
+        var files = new Argument<string[]>("FILE") { Description = "Job files. The name of a file, without .json, names the job in the store.", Arity = ArgumentArity.OneOrMore };
+        var who = new Option<string>("--who") { Description = "Who records it. Default: the user's name.", HelpName = "NAME", DefaultValueFactory = _ => Environment.UserName };
+        var command = new Command("add", "Bring the store to these job files: all of them, or where one is refused none. A second time it does nothing.") { store, files, who };
+        command.SetAction(parsed => Try(progress =>
+        {
+            var jobs = new List<KeyedJob>();
+            var faults = new List<string>();
+            foreach (var file in parsed.GetRequiredValue(files))
+            {
+                switch (JobFileReader.ReadFile(file))
+                {
+                    case JobFileResult.Read read:
+                        jobs.Add(new KeyedJob(Uri.UnescapeDataString(Path.GetFileNameWithoutExtension(file)), read.Job));
+                        break;
+                    case JobFileResult.Refused refused:
+                        faults.AddRange(refused.Faults.Select(fault => fault.ToString()));
+                        break;
+                }
+            }
+
+            if (faults.Count > 0)
+                return Refuse(faults);
+            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock, OpenStore.OrMake);
+            var report = journal.PutMany(jobs, parsed.GetRequiredValue(who), progress);
+            return report.Faults.Count > 0
+                ? Refuse([.. report.Faults.Select(fault => fault.ToString())])
+                : Say($"{report.Added} added, {report.Extended} extended, {report.Unchanged} unchanged; {report.Changes} changes written to {journal.Name}");
+        }));
+        return command;
+    }
+
+    private Command Check()
+    {
+        var store = Store();
+        var command = new Command("check", "Walk every chain and every attached paper, and say what is not as it was written.") { store };
+        command.SetAction(parsed => Try(progress =>
+        {
+            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock, OpenStore.ReadOnly);
+            var report = journal.Check(progress);
+            progress.End();
+            return report.IsWhole
+                ? Say($"{journal.Name} is whole.\n" + Counts(report))
+                : Refuse([$"{journal.Name} is not whole. First:", .. report.Broken.Select(link => "  " + link)]);
+        }));
+        return command;
+    }
+
+    private Command BackUp()
+    {
+        var store = Store();
+        var to = new Argument<string>("TO") { Description = "The backup's file; nothing may be there yet." };
+        var command = new Command("backup", "Make a backup in one file while others work, and read it back.") { store, to };
+        command.SetAction(parsed => Try(progress =>
+        {
+            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock);
+            var report = Backup.Make(journal, parsed.GetRequiredValue(to), progress);
+            progress.End();
+            return Say($"{parsed.GetRequiredValue(to)} holds all of {journal.Name}; it was read back and is whole.\n" + Counts(report));
+        }));
+        return command;
+    }
+
+    private Command RestoreFrom()
+    {
+        var store = Store();
+        var from = new Argument<string>("BACKUP") { Description = "The backup's file." };
+        var replace = new Option<bool>("--replace") { Description = "If a store is there, set it aside under another name and put the backup in its place." };
+        var command = new Command("restore", "Put a backup in the place of a store.") { store, from, replace };
+        command.SetAction(parsed => Try(progress =>
+        {
+            var restored = Restore.From(parsed.GetRequiredValue(from), parsed.GetRequiredValue(store), parsed.GetValue(replace), clock, progress);
+            progress.End();
+            return Say("Restored, and walked from end to end.\n" + Counts(restored.Check)
+                + (restored.SetAside is { } aside ? "\nThe store that was there is kept as " + aside : ""));
+        }));
+        return command;
+    }
+
+    private Command MoveTo()
+    {
+        var store = Store();
+        var to = new Argument<string>("TO") { Description = "Where to: a path, or postgres: and a connection string. At most an empty store is there." };
+        var command = new Command("move", "Copy a store to another database, and prove that both are equal.") { store, to };
+        command.SetAction(parsed => Try(progress =>
+        {
+            var report = Move.To(parsed.GetRequiredValue(store), parsed.GetRequiredValue(to), clock, progress);
+            progress.End();
+            return Say("Both stores were walked from end to end and are equal. The old one is as it was; from now on, use the new one.\n" + Counts(report));
+        }));
+        return command;
+    }
+
+    private Command ExportTo()
+    {
+        var store = Store();
+        var folder = new Option<string>("--out") { Description = "The folder to make.", HelpName = "DIR", Required = true };
+        var command = new Command("export", "Write every job as a job file, and every attached paper, into a new folder.") { store, folder };
+        command.SetAction(parsed => Try(progress =>
+        {
+            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock);
+            var exported = Export.To(journal, parsed.GetRequiredValue(folder), progress);
+            progress.End();
+            return Say($"{exported.Jobs} jobs and {exported.Papers} papers written to {parsed.GetRequiredValue(folder)}");
+        }));
+        return command;
+    }
+
+    private static Option<string> Store()
+    {
+        var option = new Option<string>("--store") { Description = AddressHelp + " Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
+        if (Environment.GetEnvironmentVariable("STRINGLINE_STORE") is { Length: > 0 } address)
+            option.DefaultValueFactory = _ => address;
+        else
+            option.Required = true;
+        return option;
+    }
+
+    private int Try(Func<ProgressLine, int> work)
+    {
+        var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected);
+        try
+        {
+            return work(progress);
+        }
+        catch (StoreException e)
+        {
+            progress.End();
+            return Refuse([e.Message]);
+        }
+    }
+
+    private int Refuse(IReadOnlyList<string> why)
+    {
+        foreach (var reason in why)
+            errors.WriteLine(reason);
+        return CommandLine.Refused;
+    }
+
+    private int Say(string text)
+    {
+        output.Write(Encoding.UTF8.GetBytes(text + "\n"));
+        return CommandLine.Done;
+    }
+
+    private static string Counts(CheckReport report) => string.Create(
+        CultureInfo.InvariantCulture, $"  jobs     {report.Jobs,12:N0}\n  changes  {report.Changes,12:N0}\n  papers   {report.Proofs,12:N0}\n  seal     {report.Seal}");
+}

@@ -29,6 +29,18 @@ public sealed record AssessedJob
     /// <summary>Id of the finding that sets the day.</summary>
     public required string What { get; init; }
 
+    /// <summary>Who hired the claimant; null where the file does not say.</summary>
+    public string? Customer { get; init; }
+
+    /// <summary>The county of the site.</summary>
+    public string? County { get; init; }
+
+    /// <summary>Who signs for the claimant; null where the file does not say.</summary>
+    public string? Person { get; init; }
+
+    /// <summary>What is to be done, most pressing first. Written with the job, read through <see cref="IJournal.Steps"/>.</summary>
+    public IReadOnlyList<AssessedStep> Steps { get; init; } = [];
+
     /// <summary>The findings in short: JSON as UTF-8. The store keeps it as it is.</summary>
     public required ReadOnlyMemory<byte> Findings { get; init; }
 }

@@ -59,6 +59,26 @@ public interface IJournal : IDisposable
     /// <summary>The desk's list: jobs with a day to act, nearest day first, then by id.</summary>
     public IReadOnlyList<DeskLine> Desk(DeskPage page);
 
+    /// <summary>Steps in a span of days, most dollars first.</summary>
+    public IReadOnlyList<StepLine> Steps(StepQuery query);
+
+    /// <summary>How much lies up to each of some days and after the last of them: one total more than days.</summary>
+    /// <param name="filter">Which jobs and remedies.</param>
+    /// <param name="ends">The last day of each span, earliest first, at least one; each span begins after the one before.</param>
+    public IReadOnlyList<StepTotal> StepTotals(StepFilter filter, IReadOnlyList<LocalDate> ends);
+
+    /// <summary>The watches due by a day, gathered by county.</summary>
+    public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through);
+
+    /// <summary>What steps can be filtered by, at most so many of each.</summary>
+    public StepChoices Choices(int limit);
+
+    /// <summary>The jobs of a customer, in the order of their ids.</summary>
+    public IReadOnlyList<JobTip> JobsOf(string customer, int limit);
+
+    /// <summary>How many jobs there are, and how many of them were assessed as they are now by these rules on this day.</summary>
+    public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf);
+
     /// <summary>Walks every chain and every attached paper.</summary>
     public CheckReport Check(IProgress<StoreProgress>? progress = null);
 }

@@ -7,7 +7,7 @@ namespace Stringline.Store.Sql;
 /// <summary>What the last assessment of each job found.</summary>
 internal static class AssessedTable
 {
-    private const string Columns = "a.job, a.sequence, a.rules, a.as_of, a.act_by, a.at_stake, a.standing, a.what, a.findings";
+    private const string Columns = "a.job, a.sequence, a.rules, a.as_of, a.act_by, a.at_stake, a.standing, a.what, a.findings, a.customer, a.county, a.person";
 
     private static readonly Standing[] Standings = Enum.GetValues<Standing>();
 
@@ -17,12 +17,13 @@ internal static class AssessedTable
             connection,
             transaction,
             """
-            insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings)
-            values (@job, @sequence, @rules, @asOf, @actBy, @atStake, @standing, @what, @findings)
+            insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings, customer, county, person)
+            values (@job, @sequence, @rules, @asOf, @actBy, @atStake, @standing, @what, @findings, @customer, @county, @person)
             on conflict (job) do update set sequence = excluded.sequence, rules = excluded.rules, as_of = excluded.as_of, act_by = excluded.act_by,
-              at_stake = excluded.at_stake, standing = excluded.standing, what = excluded.what, findings = excluded.findings
+              at_stake = excluded.at_stake, standing = excluded.standing, what = excluded.what, findings = excluded.findings,
+              customer = excluded.customer, county = excluded.county, person = excluded.person
             """);
-        foreach (var name in (string[])["@job", "@sequence", "@rules", "@asOf", "@actBy", "@atStake", "@standing", "@what", "@findings"])
+        foreach (var name in (string[])["@job", "@sequence", "@rules", "@asOf", "@actBy", "@atStake", "@standing", "@what", "@findings", "@customer", "@county", "@person"])
         {
             var parameter = command.CreateParameter();
             parameter.ParameterName = name;
@@ -32,17 +33,53 @@ internal static class AssessedTable
         // PostgreSQL cannot tell the type of a value that is absent.
         command.Parameters["@actBy"].DbType = System.Data.DbType.String;
         command.Parameters["@atStake"].DbType = System.Data.DbType.Int64;
+        foreach (var name in (string[])["@customer", "@county", "@person"])
+            command.Parameters[name].DbType = System.Data.DbType.String;
+        using var steps = new StepsTable.Writing(connection, transaction);
         foreach (var job in jobs)
         {
             object?[] values =
             [
                 job.Job, job.Sequence, job.Rules, DayText.Write(job.AsOf), job.ActBy is { } day ? DayText.Write(day) : null,
                 Cents(job.AtStake), job.Standing.Word(), job.What, job.Findings.ToArray(),
+                job.Customer, job.County, job.Person,
             ];
             for (var i = 0; i < values.Length; i++)
                 command.Parameters[i].Value = values[i] ?? DBNull.Value;
             command.ExecuteNonQuery();
+            steps.Write(job);
         }
+    }
+
+    public static List<JobTip> JobsOf(DbConnection connection, string customer, int limit)
+    {
+        using var command = RowReading.Command(
+            connection,
+            null,
+            "select j.id, j.key, j.name, j.sequence, j.hash from assessed a join jobs j on j.id = a.job where a.customer = @customer order by a.job limit @limit",
+            ("@customer", customer),
+            ("@limit", (long)limit));
+        using var reader = command.ExecuteReader();
+        var tips = new List<JobTip>();
+        while (reader.Read())
+            tips.Add(RowReading.TipAt(reader, 0));
+        return tips;
+    }
+
+    public static (long Jobs, long Assessed) Count(DbConnection connection, string rules, LocalDate asOf)
+    {
+        using var command = RowReading.Command(
+            connection,
+            null,
+            """
+            select (select jobs from store),
+              (select count(*) from assessed a join jobs j on j.id = a.job where a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)
+            """,
+            ("@rules", rules),
+            ("@asOf", DayText.Write(asOf)));
+        using var reader = command.ExecuteReader();
+        reader.Read();
+        return (reader.GetInt64(0), reader.GetInt64(1));
     }
 
     public static AssessedJob? Read(DbConnection connection, long job)
@@ -85,16 +122,19 @@ internal static class AssessedTable
         Standing = Of(reader.GetString(at + 6)),
         What = reader.GetString(at + 7),
         Findings = reader.GetFieldValue<byte[]>(at + 8),
+        Customer = reader.IsDBNull(at + 9) ? null : reader.GetString(at + 9),
+        County = reader.IsDBNull(at + 10) ? null : reader.GetString(at + 10),
+        Person = reader.IsDBNull(at + 11) ? null : reader.GetString(at + 11),
     };
 
-    private static object? Cents(decimal? dollars) => dollars is not { } known ? null
+    internal static object? Cents(decimal? dollars) => dollars is not { } known ? null
         : decimal.IsInteger(known * 100m) ? (long)(known * 100m)
         : throw new ArgumentException("An amount at stake is in dollars and whole cents.", nameof(dollars));
 
-    private static LocalDate Day(string text) =>
+    internal static LocalDate Day(string text) =>
         DayText.Read(text, out var day) is null ? day : throw new FormatException($"The table of assessed jobs holds the day \"{text}\".");
 
-    private static Standing Of(string word)
+    internal static Standing Of(string word)
     {
         foreach (var standing in Standings)
         {

@@ -92,6 +92,26 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public IReadOnlyList<DeskLine> Desk(DeskPage page) => database.Run(connection => AssessedTable.Desk(connection, page));
 
     /// <inheritdoc/>
+    public IReadOnlyList<StepLine> Steps(StepQuery query) => database.Run(connection => StepsTable.Lines(connection, query));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<StepTotal> StepTotals(StepFilter filter, IReadOnlyList<LocalDate> ends) =>
+        database.Run(connection => StepsTable.Totals(connection, filter, ends));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through) =>
+        database.Run(connection => StepsTable.Watches(connection, filter, through));
+
+    /// <inheritdoc/>
+    public StepChoices Choices(int limit) => database.Run(connection => StepsTable.Choices(connection, limit));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
+
+    /// <inheritdoc/>
+    public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf) => database.Run(connection => AssessedTable.Count(connection, rules, asOf));
+
+    /// <inheritdoc/>
     public CheckReport Check(IProgress<StoreProgress>? progress = null) => database.Run(connection =>
     {
         using var snapshot = database.BeginSnapshot(connection);

@@ -1,0 +1,191 @@
+using System.Data.Common;
+using System.Globalization;
+using System.Text;
+using Stringline.Exchange;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Store.Sql;
+
+/// <summary>What is to be done on each job, step by step.</summary>
+internal static class StepsTable
+{
+    public static List<StepLine> Lines(DbConnection connection, StepQuery query)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(query.Limit);
+        ArgumentOutOfRangeException.ThrowIfNegative(query.Skip);
+
+        // An expression is found in no index, so a broad span is gone through by dollars and left as soon as the page is full.
+        var day = query.Broad && query.Filter == StepFilter.None ? "(s.act_by || '')" : "s.act_by";
+        using var command = RowReading.Command(connection, null, "");
+        command.CommandText =
+            $"""
+            select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section
+            from steps s join jobs j on j.id = s.job
+            where s.watch = @watch and {day} >= @from and {day} <= @through{Where(command, query.Filter)}
+            order by s.weight desc, s.act_by, s.job, s.ordinal limit @limit offset @skip
+            """;
+        Add(command, "@watch", query.Watch ? 1L : 0L);
+        Add(command, "@from", DayText.Write(query.From));
+        Add(command, "@through", DayText.Write(query.Through));
+        Add(command, "@limit", (long)query.Limit);
+        Add(command, "@skip", (long)query.Skip);
+        using var reader = command.ExecuteReader();
+        var lines = new List<StepLine>();
+        while (reader.Read())
+        {
+            var step = new AssessedStep(reader.GetString(6), reader.GetString(7), reader.GetString(8), AssessedTable.Day(reader.GetString(9)), AssessedTable.Of(reader.GetString(10)))
+            {
+                Watch = reader.GetInt64(11) == 1,
+                AtStake = reader.GetInt64(13) == 1 ? reader.GetInt64(12) / 100m : null,
+                Reading = reader.IsDBNull(14) ? null : reader.GetString(14),
+                Section = reader.IsDBNull(15) ? null : reader.GetString(15),
+            };
+            lines.Add(new StepLine(reader.GetInt64(0), reader.GetString(1), reader.GetString(2), reader.GetString(3), reader.GetString(4), reader.GetString(5), step));
+        }
+
+        return lines;
+    }
+
+    public static StepTotal[] Totals(DbConnection connection, StepFilter filter, IReadOnlyList<LocalDate> ends)
+    {
+        ArgumentOutOfRangeException.ThrowIfZero(ends.Count);
+        using var command = RowReading.Command(connection, null, "");
+        var span = new StringBuilder("case");
+        for (var i = 0; i < ends.Count; i++)
+        {
+            span.Append(CultureInfo.InvariantCulture, $" when s.act_by <= @end{i} then {i}");
+            Add(command, string.Create(CultureInfo.InvariantCulture, $"@end{i}"), DayText.Write(ends[i]));
+        }
+
+        span.Append(CultureInfo.InvariantCulture, $" else {ends.Count} end");
+        command.CommandText =
+            $"""
+            select {span} as span, count(*), cast(sum(s.lead) as bigint), cast(sum(s.lead * s.weight) as bigint)
+            from steps s where s.watch = 0{Where(command, filter)} group by 1
+            """;
+        var totals = Enumerable.Repeat(new StepTotal(0, 0, 0m), ends.Count + 1).ToArray();
+        using var reader = command.ExecuteReader();
+        while (reader.Read())
+            totals[reader.GetInt32(0)] = new StepTotal(reader.GetInt64(1), reader.GetInt64(2), reader.GetInt64(3) / 100m);
+        return totals;
+    }
+
+    public static List<WatchTotal> Watches(DbConnection connection, StepFilter filter, LocalDate through)
+    {
+        using var command = RowReading.Command(connection, null, "");
+        command.CommandText =
+            $"""
+            select s.county, count(distinct s.job), min(s.act_by) from steps s
+            where s.watch = 1 and s.act_by <= @through{Where(command, filter)} group by s.county order by s.county
+            """;
+        Add(command, "@through", DayText.Write(through));
+        using var reader = command.ExecuteReader();
+        var totals = new List<WatchTotal>();
+        while (reader.Read())
+            totals.Add(new WatchTotal(reader.GetString(0), reader.GetInt64(1), AssessedTable.Day(reader.GetString(2))));
+        return totals;
+    }
+
+    public static StepChoices Choices(DbConnection connection, int limit) => new(
+        Distinct(connection, "customer", limit), Distinct(connection, "county", limit), Distinct(connection, "person", limit), Distinct(connection, "remedy", limit));
+
+    // Goes from one value to the next through the index instead of through every row.
+    private static List<string> Distinct(DbConnection connection, string column, int limit)
+    {
+        using var command = RowReading.Command(
+            connection,
+            null,
+            $"""
+            with recursive met(value) as (
+              select min({column}) from steps where {column} > ''
+              union all
+              select (select min({column}) from steps where {column} > met.value) from met where met.value is not null)
+            select value from met where value is not null limit @limit
+            """,
+            ("@limit", (long)limit));
+        using var reader = command.ExecuteReader();
+        var values = new List<string>();
+        while (reader.Read())
+            values.Add(reader.GetString(0));
+        return values;
+    }
+
+    private static string Where(DbCommand command, StepFilter filter)
+    {
+        var where = new StringBuilder();
+        foreach (var (column, value) in ((string, string?)[])[("customer", filter.Customer), ("county", filter.County), ("person", filter.Person), ("remedy", filter.Remedy)])
+        {
+            if (value is null)
+                continue;
+            where.Append(CultureInfo.InvariantCulture, $" and s.{column} = @{column}");
+            Add(command, "@" + column, value);
+        }
+
+        return where.ToString();
+    }
+
+    private static void Add(DbCommand command, string name, object value)
+    {
+        var parameter = command.CreateParameter();
+        parameter.ParameterName = name;
+        parameter.Value = value;
+        command.Parameters.Add(parameter);
+    }
+
+    /// <summary>Writes the steps of jobs, in place of those before, with statements that are prepared once.</summary>
+    internal sealed class Writing : IDisposable
+    {
+        private static readonly string[] Names =
+        [
+            "@job", "@ordinal", "@watch", "@lead", "@actBy", "@weight", "@priced", "@what", "@act", "@remedy", "@standing", "@reading", "@section",
+            "@customer", "@county", "@person",
+        ];
+
+        private readonly DbCommand erase;
+        private readonly DbCommand insert;
+
+        public Writing(DbConnection connection, DbTransaction transaction)
+        {
+            erase = RowReading.Command(connection, transaction, "delete from steps where job = @job", ("@job", 0L));
+            insert = RowReading.Command(
+                connection,
+                transaction,
+                "insert into steps (job, ordinal, watch, lead, act_by, weight, priced, what, act, remedy, standing, reading, section, customer, county, person) values ("
+                    + string.Join(", ", Names) + ")");
+            foreach (var name in Names)
+                Add(insert, name, DBNull.Value);
+
+            // PostgreSQL cannot tell the type of a value that is absent.
+            insert.Parameters["@reading"].DbType = System.Data.DbType.String;
+            insert.Parameters["@section"].DbType = System.Data.DbType.String;
+        }
+
+        public void Write(AssessedJob job)
+        {
+            erase.Parameters[0].Value = job.Job;
+            erase.ExecuteNonQuery();
+            var lead = 1L;
+            for (var i = 0; i < job.Steps.Count; i++)
+            {
+                var step = job.Steps[i];
+                object?[] values =
+                [
+                    job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy), AssessedTable.Cents(step.AtStake) ?? 0L,
+                    step.AtStake is null ? 0L : 1L, step.What, step.Do, step.Remedy, step.Standing.Word(), step.Reading, step.Section,
+                    job.Customer ?? "", job.County ?? "", job.Person ?? "",
+                ];
+                if (!step.Watch)
+                    lead = 0;
+                for (var column = 0; column < values.Length; column++)
+                    insert.Parameters[column].Value = values[column] ?? DBNull.Value;
+                insert.ExecuteNonQuery();
+            }
+        }
+
+        public void Dispose()
+        {
+            erase.Dispose();
+            insert.Dispose();
+        }
+    }
+}

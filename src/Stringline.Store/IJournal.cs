@@ -76,6 +76,9 @@ public interface IJournal : IDisposable
     /// <summary>The jobs of a customer, in the order of their ids.</summary>
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit);
 
+    /// <summary>How many jobs there are.</summary>
+    public long CountJobs();
+
     /// <summary>How many jobs there are, and how many of them were assessed as they are now by these rules on this day.</summary>
     public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf);
 

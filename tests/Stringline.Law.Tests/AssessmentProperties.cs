@@ -8,7 +8,7 @@ namespace Stringline.Law.Tests;
 /// <summary>What holds of every assessment.</summary>
 public sealed class AssessmentProperties
 {
-    private const int Times = 1000;
+    private static readonly int Tries = Times.AtMost(1000);
 
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
@@ -28,7 +28,7 @@ public sealed class AssessmentProperties
     public void The_order_of_the_entries_carries_no_meaning(bool crowded) =>
         Gen.Select((crowded ? LienJobGen.Crowded : Draw).Journal, Draw.AsOf).SelectMany(asked => Gen.Shuffle(asked.Item1.Entries.ToArray()), (asked, order) => (asked: (Job: asked.Item1, AsOf: asked.Item2), order)).Sample(
             t => Assert.Equal(Of(t.asked.Job, t.asked.AsOf).Said(reasons: true), Of(t.asked.Job.Reordered(t.order), t.asked.AsOf).Said(reasons: true)),
-            print: t => $"{Print(t.asked)}{Environment.NewLine}as {t.asked.Job.Reordered(t.order).Print()}", iter: Times);
+            print: t => $"{Print(t.asked)}{Environment.NewLine}as {t.asked.Job.Reordered(t.order).Print()}", iter: Tries);
 
     [Fact]
     public void What_begins_after_the_day_of_asking_changes_nothing() =>
@@ -38,7 +38,7 @@ public sealed class AssessmentProperties
                 var known = asked.Job.Reordered(asked.Job.Entries.Where(e => !(e.On.Earliest > asked.AsOf)));
                 Assert.Equal(Of(known, asked.AsOf).Said(assumptions: false), Of(asked.Job, asked.AsOf).Said(assumptions: false));
             },
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 10")]
@@ -52,7 +52,7 @@ public sealed class AssessmentProperties
                 Assert.All(finding.Readings, r => Assert.True(actBy <= r.Day));
                 Assert.Null(OpenDays.Statutory.WhyClosed(actBy));
             }),
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     [Fact]
     public void Readings_are_sorted_and_the_band_spans_them() =>
@@ -69,7 +69,7 @@ public sealed class AssessmentProperties
 
                 Assert.All(finding.Readings, r => Assert.True(r.Rolled is null || r.Rolled > r.Day));
             }),
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     [Fact]
     public void Every_finding_rests_on_a_section_and_every_text_renders() =>
@@ -90,7 +90,7 @@ public sealed class AssessmentProperties
                 var reasons = assessment.Findings.SelectMany(f => f.Why).Concat(assessment.ClaimObstacles).Concat(assessment.Amount.Steps.Select(s => s.Why));
                 Assert.All(reasons.Tree(), r => Reads(r.Text));
             },
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     private static void Reads(string text)
     {
@@ -120,7 +120,7 @@ public sealed class AssessmentProperties
                 Assert.True(notSaid is null || tooLate >= notSaid);
                 Assert.Equal(inTime, notSaid);
             },
-            print: t => $"{t.Item1.Print()}{Environment.NewLine}{t.Item2} recorded {t.Item3}, told +{t.Item4} or +{t.Item5}", iter: Times);
+            print: t => $"{t.Item1.Print()}{Environment.NewLine}{t.Item2} recorded {t.Item3}, told +{t.Item4} or +{t.Item5}", iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8180(a)")]
@@ -131,7 +131,7 @@ public sealed class AssessmentProperties
                 var before = ActBy(asked.Job, asked.AsOf);
                 Assert.True(before is null || ActBy(asked.Job.With(more), asked.AsOf) <= before);
             },
-            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Times);
+            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8414(b)")]
@@ -144,7 +144,7 @@ public sealed class AssessmentProperties
                 LocalDate? With(DayFact on) => ActBy(asked.Job.With(new Completed { Index = 0, On = on, By = CompletionTheory.Actual, Contested = true }), asOf);
                 Assert.True(With(DayFact.On(exact)) is not { } planned || With(new DayFact.Between(first, first.PlusDays(more))) <= planned);
             },
-            print: t => $"{Print(t.Item1)}{Environment.NewLine}{t.Item2} +{t.Item3}, {t.Item4}", iter: Times);
+            print: t => $"{Print(t.Item1)}{Environment.NewLine}{t.Item2} +{t.Item3}, {t.Item4}", iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8190(a)(2)")]
@@ -155,5 +155,5 @@ public sealed class AssessmentProperties
                 var before = ActBy(asked.Job, asked.AsOf);
                 Assert.True(before is null || ActBy(asked.Job.With(more), asked.AsOf) >= before);
             },
-            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Times);
+            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Tries);
 }

@@ -11,7 +11,7 @@ namespace Stringline.Law.Tests;
 /// </summary>
 public sealed class DoubtProperties
 {
-    private const int Times = 2000;
+    private static readonly int Tries = Times.AtMost(2000);
 
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
@@ -61,5 +61,5 @@ public sealed class DoubtProperties
                     Assert.True(finding.Standing != Standing.Lost || settled.Standing is Standing.Lost or Standing.NotYet, $"{finding.Id}: lost, settled {settled.Standing}");
                 }
             },
-            print: t => $"{t.Item6}: {t.Item2(new DayFact.Between(t.Item3, t.Item3.PlusDays(t.Item4)))} settled +{t.Item5} in {t.Item1.Work.Kind} {t.Item1.Work.PaymentBond} {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item6}: {t.Item2(new DayFact.Between(t.Item3, t.Item3.PlusDays(t.Item4)))} settled +{t.Item5} in {t.Item1.Work.Kind} {t.Item1.Work.PaymentBond} {t.Item1.Print()}", iter: Tries);
 }

@@ -263,7 +263,7 @@ public sealed class ClaimPacketTests
             var job = Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { County = county } } };
             var made = Kept.Packet($"county-{county}", job);
             // $70 to $130: common practice, no source, says $70 to $110; counties that list a notice fee of $20 lie above it.
-            Assert.InRange(made.Fee.Total, 70m, 135m);
+            Assert.InRange(made.Fee!.Total, 70m, 135m);
         }
     }
 

@@ -28,6 +28,9 @@ internal sealed record Forgery
     public bool Overlap { get; init; }
     public double LowestBaseline { get; init; } = 700;
     public bool Draft { get; init; }
+    public string? Small { get; init; }
+    public double SmallPoints { get; init; } = 9;
+    public bool Gray { get; init; }
     public string Fact { get; init; } = "Łukasz Masonry";
 
     public static PaperExpectations Expected { get; } = new()
@@ -78,6 +81,8 @@ internal sealed record Forgery
             ink.DrawLine(XPens.Black, 300, 120, 500, 120);
         ink.DrawString(Title, Font(Face.SerifBold, 14), XBrushes.Black, 180, TitleBaseline);
         Text(ink, Fact, TextLeft, 260);
+        if (Small is not null)
+            ink.DrawString(Small, Font(Face.Serif, SmallPoints), Gray ? XBrushes.Gray : XBrushes.Black, TextLeft, 320);
         if (Overlap)
             Text(ink, "written over", TextLeft + 20, 263);
         ink.DrawLine(XPens.Black, 63, 400, 300, 400);

@@ -11,7 +11,7 @@ public sealed class PreflightTests
         var report = new Forgery().Check();
         Assert.True(report.Passed, report.ToString());
         Assert.Equal(
-            ["page size", "side margins", "inside the page", "no overlap", "pages", "recorder’s space", "return block", "title", "print density", "notice wording", "notice type", "last sentence in capitals", "names under signatures", "names and facts", "no DRAFT"],
+            ["page size", "side margins", "inside the page", "no overlap", "pages", "recorder’s space", "return block", "title", "print density", "legibility", "notice wording", "notice type", "last sentence in capitals", "names under signatures", "names and facts", "no DRAFT"],
             report.Checks.Select(c => c.Name));
     }
 
@@ -37,6 +37,11 @@ public sealed class PreflightTests
         { "title", new Forgery { TitleBaseline = 240 } },
         // Gov. Code § 27361(a)(1): nine lines an inch.
         { "print density", new Forgery { Pitch = 7.5, NoticePoints = 10 } },
+        // Gov. Code § 27361(a)(1): 22 characters an inch, over three inches.
+        { "print density", new Forgery { Small = new string('i', 90), SmallPoints = 8 } },
+        // Gov. Code § 27361.6, second paragraph: size and color that reproduce.
+        { "legibility", new Forgery { Small = "gray words", Gray = true } },
+        { "legibility", new Forgery { Small = "words", SmallPoints = 6.5 } },
         // Civ. Code § 8416(a)(8).
         { "notice wording", new Forgery { Notice = t => t.Replace("90 days", "60 days", StringComparison.Ordinal) } },
         { "notice wording", new Forgery { Notice = t => t.Replace("recorder’s", "recorder's", StringComparison.Ordinal) } },

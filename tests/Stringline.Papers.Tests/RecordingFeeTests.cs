@@ -62,7 +62,7 @@ public sealed class RecordingFeeTests
 
     /// <summary>14 + 2×3: schedule of 2022, exemption on the face.</summary>
     [Fact]
-    public void San_Francisco_document_not_related_to_real_property() => Assert.Equal(20m, Total("San Francisco", new FeeRequest { Pages = 3, Exempt = true }));
+    public void San_Francisco_document_not_related_to_real_property() => Assert.Equal(20m, Total("San Francisco", new FeeRequest { Pages = 3, Exemption = HomesFeeExemption.NotRealProperty }));
 
     /// <summary>Gov. Code § 27361.2, $1 each beyond the first; § 27361(a)(1), $1 each page of penalty print.</summary>
     [Fact]
@@ -79,7 +79,7 @@ public sealed class RecordingFeeTests
         var fee = RecordingFee.Of(RecorderTable.For("Alpine"), new FeeRequest { Pages = 3 });
         Assert.Equal(106m, fee.Total);
         Assert.Contains("No schedule of Alpine County was read", fee.Source, StringComparison.Ordinal);
-        Assert.Contains("Ask", fee.Source, StringComparison.Ordinal);
+        Assert.Contains("Call the office", fee.Source, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class RecordingFeeTests
             var fee = RecordingFee.Of(office, new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
             Assert.Equal(fee.Parts.Sum(p => p.Amount), fee.Total);
             Assert.All(fee.Parts, p => Assert.False(p.Section.Length == 0 || p.Why.Length == 0 || p.Words.Length == 0));
-            Assert.Contains("read 2026-11-25", fee.Source, StringComparison.Ordinal);
+            Assert.Contains(office.IsFromMemory ? "from memory" : "read 2026-11-25", fee.Source, StringComparison.Ordinal);
         }
     }
 

@@ -21,8 +21,17 @@ public sealed class SnapshotTests
     [Fact]
     public void Preflight_report() => Same("preflight", string.Join("\n", Kept.Packet("snapshot-preflight", Jobs.Demo()).Preflight) + "\n");
 
-    private static void Same(string name, ReadBack read) => Same(name, string.Concat(read.Pages.Select(p =>
-        $"--- page {p.Number}\n{string.Concat(p.Lines.Select(l => string.Join(' ', l.Select(w => w.Text)) + "\n"))}")));
+    public static TheoryData<string> Papers() => [.. Catalogue.PaperCatalogue.All.Select(p => p.Id).Where(id => id != "claim")];
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Paper_of_the_catalogue(string id) =>
+        Same(id, string.Concat(PaperJobs.Make(id).Files.Select(f => $"=== {f.Name}\n{Pages(ReadBack.Of(f.Bytes))}")));
+
+    private static void Same(string name, ReadBack read) => Same(name, Pages(read));
+
+    private static string Pages(ReadBack read) => string.Concat(read.Pages.Select(p =>
+        $"--- page {p.Number}\n{string.Concat(p.Lines.Select(l => string.Join(' ', l.Select(w => w.Text)) + "\n"))}"));
 
     private static void Same(string name, string text, [CallerFilePath] string here = "")
     {

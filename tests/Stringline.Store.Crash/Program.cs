@@ -3,7 +3,7 @@ using Stringline.Store;
 
 // Writes to a store until it is killed. It first writes to a store for practice, so that it is quick when told to go; then it reads
 // the real store's path from standard input and says each change that the journal acknowledged: job, sequence, hash, full stop.
-const int Practice = 20;
+const int Practice = 4;
 const int Group = 3;
 
 var practice = Path.Combine(Directory.CreateTempSubdirectory("stringline-practice-").FullName, "practice");

@@ -1,6 +1,7 @@
 using System.Text;
 using Stringline.Law;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Fees;
 
 namespace Stringline.Desk.Terminal;
 
@@ -14,10 +15,10 @@ internal static class PacketText
         text.AppendLine(Assessment.Caution).AppendLine();
         foreach (var (file, path) in packet.Made.Files.Zip(packet.Files))
             text.AppendLine($"{path}\n    {file.Title}, {file.Pages} {(file.Pages == 1 ? "page" : "pages")}");
-        Days(text, packet.Assessment);
-        text.AppendLine().AppendLine($"Check for the recorder, estimated: {LawText.Money(packet.Made.Fee.Total)}");
-        foreach (var part in packet.Made.Fee.Parts)
-            text.AppendLine($"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
+        if (packet.Deadline is { } deadline)
+            Days(text, packet.Assessment, deadline);
+        if (packet.Made.Fee is { } fee)
+            Fee(text, fee);
         if (packet.Made.InTheWay.Count > 0)
         {
             text.AppendLine().AppendLine("Marked DRAFT, not for the counter, because:");
@@ -35,11 +36,25 @@ internal static class PacketText
         return text.ToString();
     }
 
-    private static void Days(StringBuilder text, Assessment assessment)
+    private static void Fee(StringBuilder text, FeeEstimate fee)
     {
-        if (assessment.Find("claim-of-lien.last-day") is not { } claim)
+        text.AppendLine().AppendLine($"Check for the recorder, estimated: {LawText.Money(fee.Total)}");
+        foreach (var part in fee.Parts)
+            text.AppendLine($"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
+    }
+
+    private static void Days(StringBuilder text, Assessment assessment, string deadline)
+    {
+        if (assessment.Find(deadline) is not { } claim)
             return;
         text.AppendLine();
+        if (!claim.IsDeadline)
+        {
+            if (claim.Band is { } from)
+                text.AppendLine($"Not before {LawText.Day((from.Latest ?? from.Earliest).Day)}.");
+            return;
+        }
+
         if (claim.ActBy is { } actBy)
             text.AppendLine($"Act by {LawText.Day(actBy)}.");
         if (claim.Band is { } band)

@@ -52,9 +52,7 @@ public static class Demand
         {
             charges.Add(new Obligation
             {
-                Order = facts.Furnished.Count + 1 + charges.Count,
-                Entry = charged,
-                From = charged.On.Earliest,
+                Order = facts.Furnished.Count + charges.Count,
                 Due = charged.On.Latest ?? facts.AsOf,
                 Ref = charged.Ref,
                 IsWork = false,

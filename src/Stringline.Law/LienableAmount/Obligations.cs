@@ -6,10 +6,10 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>Something owed to the claimant: an item of work or a charge that is not for work.</summary>
 internal sealed class Obligation
 {
-    /// <summary>The entry it comes from; null for a whole price that no entry divides.</summary>
+    /// <summary>The entry of the work; null for a charge.</summary>
     public Entry? Entry { get; init; }
 
-    /// <summary>First and last day of the work, or the day of the charge; null where unknown.</summary>
+    /// <summary>The first day that the work can have begun; null where unknown, and for a charge.</summary>
     public LocalDate? From { get; init; }
 
     /// <summary>Last day it can have fallen due; the unknown day counts as the day of asking.</summary>
@@ -104,17 +104,18 @@ internal sealed class Application
                 left = PayTo(obligation, left);
         }
 
-        ByLaw(left, payment.On.Latest, workOnly: false);
+        ByLaw(left, payment.On.Earliest, workOnly: false);
     }
 
     /// <summary>A credit lowers the price of work; it never pays interest or charges.</summary>
-    public void Credit(Credited credit) => ByLaw(credit.Amount, credit.On.Latest, workOnly: true);
+    public void Credit(Credited credit) => ByLaw(credit.Amount, null, workOnly: true);
 
     /// <summary>
     /// The order of law where nobody chose: what is due before what is not; of that, interest; then by earliest maturity
     /// (Jessup Farms v. Baldwin (1983) 33 Cal.3d 639); at equal maturity the unsecured before the secured. Inside one class the
     /// statute shares ratably; since its members stand on the same day and the same side of every line drawn here, paying
-    /// them in turn gives the same totals. On an unknown day no interest is taken to be due, so that the demand is the lower.
+    /// them in turn gives the same totals. What a payment on a day in doubt can have come before is not
+    /// taken to be due, and on an unknown day no interest is, so that the demand is the lower.
     /// </summary>
     [Rule("Civ. Code § 1479", Since = "1872-01-01")]
     private void ByLaw(decimal left, LocalDate? day, bool workOnly)

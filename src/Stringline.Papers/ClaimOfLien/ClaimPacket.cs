@@ -19,30 +19,34 @@ public static class ClaimPacket
     /// <param name="office">The recorder's prices; null takes the shipped row of the site's county.</param>
     /// <param name="draft">Prints in spite of every reason against it, with DRAFT across each page; missing facts become blanks.</param>
     /// <returns>The packet, or every reason why there is none.</returns>
-    public static PacketOutcome Prepare(JobFile job, Assessment assessment, RecorderOffice? office, bool draft)
+    public static PacketOutcome Prepare(JobFile job, Assessment assessment, RecorderOffice? office, bool draft) =>
+        PrepareOrAmend(job, assessment, office, draft, amends: null);
+
+    /// <summary>The same for a claim that may amend a recorded one.</summary>
+    internal static PacketOutcome PrepareOrAmend(JobFile job, Assessment assessment, RecorderOffice? office, bool draft, Amendment? amends)
     {
         var measure = new Measure();
         var facts = ClaimFacts.Of(job, assessment);
-        var service = Service.Of(job, assessment.AsOf);
-        var refusals = ClaimRefusals.Of(job, assessment, facts, service, office, measure);
+        var service = Service.Of(job, assessment.AsOf, amends?.Recorded);
+        List<Refusal> refusals = [.. amends?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, facts, service, office, measure)];
         if (refusals.Count > 0 && !draft)
             return new PacketOutcome.Refused(refusals);
-        if (refusals.FirstOrDefault(r => r.Id == "return-block-full") is { } full)
+        if (refusals.Find(r => r.Id == "return-block-full") is { } full)
             return new PacketOutcome.Refused([full]);
 
-        var claim = Press.Print(ClaimPaper.Plan(facts, service, assessment.AsOf, draft), measure);
+        var claim = Press.Print(ClaimPaper.Plan(facts, service, amends, assessment.AsOf, draft), measure);
         var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" });
-        var fee = RecordingFee.Of(recorder, Request(facts, claim.Pages));
-        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals).Plan(draft), measure);
+        var fee = RecordingFee.Of(recorder, Request(facts, claim.Pages) with { References = amends is null ? 0 : 1 });
+        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, amends).Plan(draft), measure);
 
         List<PaperFile> files =
         [
-            new(ClaimPaper.FileName, ClaimPaper.Title, claim.Pages, claim.Bytes),
+            new(amends is null ? ClaimPaper.FileName : "amended-claim-of-mechanics-lien.pdf", ClaimPaper.TitleOf(amends), claim.Pages, claim.Bytes),
             new(CounterSheet.FileName, CounterSheet.Title, sheet.Pages, sheet.Bytes),
         ];
         List<PreflightReport> reports =
         [
-            PaperPreflight.Check(files[0], Expected(facts, claim.Pages, draft)),
+            PaperPreflight.Check(files[0], Expected(facts, amends, claim.Pages, draft)),
             PaperPreflight.Check(files[1], new PaperExpectations { Pages = sheet.Pages, Draft = draft }),
         ];
         var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();
@@ -75,11 +79,11 @@ public static class ClaimPacket
         ConformedCopy = true,
     };
 
-    private static PaperExpectations Expected(ClaimFacts facts, int pages, bool draft) => new()
+    private static PaperExpectations Expected(ClaimFacts facts, Amendment? amends, int pages, bool draft) => new()
     {
         Pages = pages,
         Draft = draft,
-        Recorded = new RecordedPaper("CLAIM OF MECHANICS LIEN", facts.Claimant ?? "", facts.Address ?? ""),
+        Recorded = new RecordedPaper(ClaimPaper.TitleOf(amends).ToUpperInvariant(), facts.Claimant ?? "", facts.Address ?? ""),
         Wording = PrescribedText.NoticeOfMechanicsLien,
         WordingPoints = 10,
         LastSentenceInCapitals = true,

@@ -19,25 +19,29 @@ internal static class ClaimPaper
     public const string FileName = "claim-of-mechanics-lien.pdf";
 
     /// <summary>The paper's plan.</summary>
-    public static PaperPlan Plan(ClaimFacts facts, Service service, LocalDate made, bool draft) => new()
+    public static PaperPlan Plan(ClaimFacts facts, Service service, Amendment? amends, LocalDate made, bool draft) => new()
     {
-        Title = Title,
-        Foot = facts.Claimant is { } name ? $"{Title}, {Shortened(name, 60)}" : Title,
+        Title = TitleOf(amends),
+        Foot = facts.Claimant is { } name ? $"{TitleOf(amends)}, {Shortened(name, 60)}" : TitleOf(amends),
         Made = made,
         Draft = draft,
         Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
         Blocks =
         [
-            .. Head(facts), .. Contents(facts), .. Signed(facts), Verification(facts), Notice(PrescribedText.NoticeOfMechanicsLien),
+            .. Head(facts, amends), .. Contents(facts), .. Signed(facts), Verification(facts), Notice(PrescribedText.NoticeOfMechanicsLien),
             .. service.Mailings.Select(m => ServiceAffidavit.Blocks(m)),
         ],
     };
 
-    private static IEnumerable<Block> Head(ClaimFacts facts) =>
+    /// <summary>The title of a claim, or of one that amends another.</summary>
+    public static string TitleOf(Amendment? amends) => amends is null ? Title : Amendment.Title;
+
+    private static IEnumerable<Block> Head(ClaimFacts facts, Amendment? amends) =>
     [
-        new Heading("CLAIM OF MECHANICS LIEN", TypeStyle.Title) { Before = 0 },
+        new Heading(TitleOf(amends).ToUpperInvariant(), TypeStyle.Title) { Before = 0 },
         new Heading("California Civil Code section 8416", TypeStyle.Body) { Before = 0 },
         new Paragraph($"{facts.Claimant ?? "The undersigned"} (“claimant”) claims a mechanics lien under sections 8400 and following of the California Civil Code upon the real property described in paragraph 5 and the work of improvement there, and states:", TypeStyle.Body) { Before = 10 },
+        .. amends is null ? [] : (Block[])[new Paragraph($"This claim amends the claim of mechanics lien {amends.Words}.", TypeStyle.BodyBold) { Before = 8 }],
     ];
 
     private static IEnumerable<Block> Contents(ClaimFacts facts)
@@ -68,13 +72,13 @@ internal static class ClaimPaper
         ];
     }
 
-    private static string Hirer(Party hirer)
+    internal static string Hirer(Party hirer)
     {
         var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})";
         return Clean(hirer.Address) is { } address ? $"{name}\n{OneLine(address)}" : name;
     }
 
-    private static IEnumerable<string?> Site(ClaimFacts facts)
+    internal static IEnumerable<string?> Site(ClaimFacts facts)
     {
         if (facts.Street is null && facts.Legal is null)
             return [null];

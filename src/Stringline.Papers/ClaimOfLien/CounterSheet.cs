@@ -9,7 +9,7 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.ClaimOfLien;
 
 /// <summary>The page for whoever stands at the counter: what first, by when, where, with what, and what to bring back. Never recorded.</summary>
-internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay)
+internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay, Amendment? amends = null)
 {
     /// <summary>Title.</summary>
     public const string Title = "Counter sheet";
@@ -23,13 +23,15 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private static readonly TypeStyle Small = CounterType.Small;
     private static readonly TypeStyle Large = CounterType.Large;
 
+    private string What => amends is null ? "claim of mechanics lien" : "amended claim of mechanics lien";
+
     private readonly Finding? last = assessment.Find("claim-of-lien.last-day");
     private readonly Finding? first = assessment.Find("claim-of-lien.first-day");
 
     /// <summary>The sheet's plan.</summary>
     public PaperPlan Plan(bool draft) => new()
     {
-        Title = $"{Title}: claim of mechanics lien",
+        Title = $"{Title}: {What}",
         Foot = $"{Title}, not to be recorded. {Shortened(job.Name, 50)}",
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = assessment.AsOf,
@@ -39,7 +41,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
 
     private IEnumerable<Block> Top() =>
     [
-        new Heading("Counter sheet: claim of mechanics lien", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
+        new Heading($"{Title}: {What}", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
         new Paragraph($"{OneLine(job.Name)}, as of {Day(assessment.AsOf)}\n{facts.Claimant ?? "Claimant not named"}: {Dollars(facts.Demand)}", Text) { Before = 3 },
         new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
     ];
@@ -104,7 +106,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         IEnumerable<string> words =
         [
             .. service.Notes,
-            .. new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
+            .. amends is null ? Array.Empty<string>() : ["An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether one recorded later reaches back to the first is not settled here (from memory): ask counsel."],
+            .. amends is not null ? [] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
                 .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second is meant."),
             .. RightInDoubt(),
             .. service.Done ? ["Before you go: the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."] : Array.Empty<string>(),
@@ -199,12 +202,12 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "Printed at actual size (100 percent), nothing cut off: your name and address in the upper left, the upper right 5 by 2½ inches empty, the one title directly below, ½ inch white left and right on every page.",
             "The owner’s name is spelled as on the deed; so is yours. Look the deed up if you have not.",
             "Claim and verification signed in ink, dated, with place. Affidavit filled in and signed by the person who mailed.",
-            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}. Land in two counties: record in each.",
+            $"The site lies in {facts.County ?? "the county of this recorder"}{(facts.County is null ? "" : facts.County == "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: record in each.",
             "The check is not short: that is the commonest reason for a rejection.",
             "No social security, account or tax number stands on any page."),
     ];
 
-    private static Heading Section(string text) => new(text, Head) { Before = 11, Align = Align.Left };
+    private static Heading Section(string text) => new(text, Head) { Before = 9, Align = Align.Left };
 
     private static IEnumerable<Block> Ticks(params IReadOnlyList<string> lines) =>
         lines.Select(l => new TickBox(l, false) { Style = Text, Before = 2.5 });

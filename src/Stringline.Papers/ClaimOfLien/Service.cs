@@ -36,10 +36,13 @@ internal sealed class Service
     };
 
     /// <summary>Reads the job file as known on a day.</summary>
-    public static Service Of(JobFile job, LocalDate asOf)
+    /// <param name="job">The file.</param>
+    /// <param name="asOf">The day.</param>
+    /// <param name="since">The day on which an earlier claim was recorded: what was mailed before it is that claim's; null for a first claim.</param>
+    public static Service Of(JobFile job, LocalDate asOf, LocalDate? since = null)
     {
         var service = new Service(job);
-        service.Read(new FactsAsOf(job, asOf).All<ClaimServed>());
+        service.Read([.. new FactsAsOf(job, asOf).All<ClaimServed>().Where(s => since is not { } day || s.On.Earliest > day)]);
         return service;
     }
 

@@ -26,8 +26,8 @@ internal static class RecorderBlocks
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
     public static IEnumerable<Block> Where(RecorderOffice office)
     {
-        var seat = office.Seat is { } town ? $" County seat: {town} (from memory; the office may have several counters)." : "";
-        yield return new Paragraph($"{office.Name}, the county where the site lies (Civ. Code § 8060).{seat} Hours: {office.Hours ?? "ask"}.", CounterType.Text) { Before = 2 };
+        var seat = office.Seat is { } town ? $", in {town} (from memory)" : "";
+        yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060){seat}. Hours: {office.Hours ?? "ask"}.", CounterType.Text) { Before = 2 };
         if (office.IsFromMemory)
             yield return new Paragraph("Nothing that this office publishes was read. Call it before you go.", CounterType.Bold) { Before = 2 };
     }
@@ -35,11 +35,10 @@ internal static class RecorderBlocks
     /// <summary>The names under which the paper is expected to be indexed.</summary>
     public static IEnumerable<Block> Names(IReadOnlyList<IndexName> names, IEnumerable<Party> owners)
     {
-        yield return new Paragraph($"Owner: {List(names, IndexSide.Owner)}", CounterType.Text) { Before = 2 };
-        yield return new Paragraph($"Claimant: {List(names, IndexSide.Claimant)}", CounterType.Text) { Before = 2 };
+        yield return new Paragraph($"Owner: {List(names, IndexSide.Owner)}\nClaimant: {List(names, IndexSide.Claimant)}", CounterType.Text) { Before = 2 };
         var unsaid = owners.Where(o => o.HoldsTitleAs is null).Select(o => OneLine(o.Name)).ToList();
-        var more = unsaid.Count == 0 ? "" : $" The file does not say how {string.Join("; ", unsaid)} {(unsaid.Count == 1 ? "holds" : "hold")} title: the other persons on the deed, such as spouse or trustees, belong on the paper too.";
-        yield return new Paragraph($"{names.Count} {(names.Count == 1 ? "name" : "names")}; the paper must show those in which the interest appears of record (Gov. Code § 27288.1). People surname first, entities as written, trustees and trust, decedent and representatives: common practice, no source.{more}", CounterType.Small) { Before = 2 };
+        var more = unsaid.Count == 0 ? "" : $" The file does not say how {string.Join("; ", unsaid)} {(unsaid.Count == 1 ? "holds" : "hold")} title: others on the deed belong on the paper too.";
+        yield return new Paragraph($"As of record (Gov. Code § 27288.1); surname first, trustees and trust: common practice, no source.{more}", CounterType.Small) { Before = 2 };
     }
 
     /// <summary>The check with its parts, and what could change it at the counter.</summary>
@@ -52,10 +51,9 @@ internal static class RecorderBlocks
         { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
         if (fee.Exemption is { } exemption)
             yield return new Paragraph($"No homes fee is reckoned. The first page or a cover page must say: {exemption.Wording}.", CounterType.Bold) { Before = 4 };
-        yield return new Paragraph("What could change it at the counter", CounterType.Bold) { Before = 6, WithNext = true };
+        yield return new Paragraph("What could change it at the counter: ask, or take a second check", CounterType.Bold) { Before = 6, WithNext = true };
         foreach (var doubt in fee.WhatCouldChangeIt)
             yield return new Paragraph(doubt, CounterType.Small) { Before = 1.5, Indent = 12, Mark = "•" };
-        yield return new Paragraph("Ask, or take a second check.", CounterType.Small) { Before = 1.5, Indent = 12, Mark = "•" };
     }
 
     private static string List(IReadOnlyList<IndexName> names, IndexSide side) =>

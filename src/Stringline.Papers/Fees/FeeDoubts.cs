@@ -9,8 +9,8 @@ internal static class FeeDoubts
     public static IReadOnlyList<string> Of(RecorderOffice office, FeeRequest request) =>
     [
         .. Notes(office), .. NotRead(office, request), .. Counting(request),
-        "Prices change, often on January 1 or July 1; a bill of 2026, AB 2224, may change them from January 1, 2027 (Gov. Code §§ 27361, 27361.4).",
-        "A side printed on the back counts as a page, a page of another size costs $3 more for every page of the document, and a second title as a further paper (Gov. Code §§ 27361(a)(2), 27361.1, 27361.5).",
+        "Prices change, often on January 1 or July 1; a bill of 2026 (AB 2224) may, from 2027 (Gov. Code § 27361).",
+        "A printed back counts as a page; a page of another size costs $3 for every page (Gov. Code § 27361(a)(2)).",
     ];
 
     private static IEnumerable<string> Notes(RecorderOffice office)
@@ -31,7 +31,7 @@ internal static class FeeDoubts
 
     private static IEnumerable<string> Counting(FeeRequest request)
     {
-        yield return $"Names: {request.Names} are reckoned; an aka or dba may count as one more, and each ten after the first ten cost more (Gov. Code § 27361.8).";
+        yield return $"Names: {request.Names} are reckoned; an aka or dba may count too, and each ten after ten cost more (Gov. Code § 27361.8).";
         if (request.References > 0)
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";
         if (request.Exemption is { } exemption)

@@ -52,13 +52,13 @@ public static class RecordingFee
         var price = office.Base ?? HighestBase;
         return new FeePart("base", "Recording, first page", price * request.Titles,
             request.Titles > 1 ? "Gov. Code §§ 27361, 27361.1, 27361.4" : "Gov. Code §§ 27361, 27361.4",
-            $"{Times(request.Titles, "title", price)}: {Made(price)}{(request.Titles > 1 ? "; a further title is charged as a further paper" : "")}{NotRead(office.Base)}");
+            $"{Times(request.Titles, "title", price)}{Made(price)}{(request.Titles > 1 ? "; a further title is charged as a further paper" : "")}{NotRead(office.Base)}");
     }
 
     /// <summary>What the base is made of: $10 at most for the page, and the county's own additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).</summary>
     private static string Made(decimal price) => price > RecordingAlone
-        ? $"{Dollars(RecordingAlone)} and {Dollars(price - RecordingAlone)} of county additions"
-        : "the page alone";
+        ? $", {Dollars(price - RecordingAlone)} of it the county’s"
+        : "";
 
     private static FeePart ExtraPages(RecorderOffice office, FeeRequest request)
     {
@@ -74,7 +74,7 @@ public static class RecordingFee
         var doubt = onClaim ? "" : office.FraudOnOthers is not null ? "; whether the office’s list names this paper was not read"
             : office.Fraud is not null ? "; the price read is that on a mechanics lien" : "";
         return new FeePart("fraud", "Real estate fraud fee", price * request.Titles, "Gov. Code § 27388(a)(1)",
-            $"{Times(request.Titles, "title", price)}, as the county’s board took the fee up{doubt}{NotRead(office.Fraud)}");
+            $"{Times(request.Titles, "title", price)}{doubt}{NotRead(office.Fraud)}");
     }
 
     private static FeePart HomesFee(RecorderOffice office, FeeRequest request)

@@ -21,7 +21,7 @@ internal sealed record CoverSheet
     [
         .. Titles.Select((title, i) => new Heading(title.ToUpperInvariant(), TypeStyle.Title) { Before = i == 0 ? 0 : 2 }),
         .. Lines.Select((line, i) => new FieldRow(line.Label, line.Text) { Before = i == 0 ? 24 : 9 }),
-        .. Exemption is { } words ? [new FieldRow("Fee under Gov. Code § 27388.1", words) { Before = 9 }] : Array.Empty<Block>(),
+        .. Exemption is { } words ? [new FieldRow("Fee exemption", words) { Before = 9 }] : Array.Empty<Block>(),
         new Paragraph("Cover page. It stands in front of the document because the document’s own first page has no room for what the recorder needs (Gov. Code § 27361.6). It is part of the document and is charged as a page.", TypeStyle.Small) { Before = 24 },
     ];
 }

@@ -23,6 +23,9 @@ public sealed record PaperExpectations
     /// <summary>Whether the last sentence of that wording must be in capitals, but for a web address in lower case (Civ. Code § 8416(a)(8)).</summary>
     public bool LastSentenceInCapitals { get; init; }
 
+    /// <summary>Text that must be in type at least as large as the largest otherwise on the paper (Civ. Code §§ 8134, 8138), or null.</summary>
+    public string? LargestText { get; init; }
+
     /// <summary>Names that must be typed under a signature rule, as often as they sign.</summary>
     public IReadOnlyList<string> Signers { get; init; } = [];
 

@@ -18,6 +18,8 @@ public static class PaperPreflight
             checks.AddRange([RecordersSpace(read), ReturnBlock(read, recorded), Title(read, recorded), PrintDensity(read), Legible(read)]);
         if (expected.Wording is not null)
             checks.AddRange(WordingChecks.Of(read, expected));
+        if (expected.LargestText is { } largest)
+            checks.Add(WordingChecks.Largest(read, largest, expected.Wording?.Section ?? ""));
         if (expected.Signers.Count > 0)
             checks.Add(Signatures(read, expected.Signers));
         if (expected.MustHold.Count > 0)
@@ -128,11 +130,9 @@ public static class PaperPreflight
     /// <summary>Print size and color must reproduce by an imaging process; 7½ points is the smallest type that stays clear of penalty print.</summary>
     private static PreflightCheck Legible(ReadBack read)
     {
-        var letters = read.Pages.SelectMany(p => p.Letters.Where(l => l.Upright && !l.Blank).Select(l => (Page: p.Number, Letter: l)));
-        var bad = letters.FirstOrDefault(l => !l.Letter.Black || l.Letter.Points < LeastPoints - 0.01);
-        return new PreflightCheck("legibility", bad.Letter is null,
-            bad.Letter is null ? "all type is black and of 7.5 points or more"
-                : $"page {bad.Page}: '{bad.Letter.Text}' is {(bad.Letter.Black ? $"{bad.Letter.Points:0.##} points" : "not black")}; black type of at least 7.5 points would be right", "Gov. Code § 27361.6");
+        var bad = read.Pages.SelectMany(p => p.Words).FirstOrDefault(w => w.Letters.Any(l => !l.Black || l.Points < LeastPoints - 0.01));
+        return new PreflightCheck("legibility", bad is null,
+            bad is null ? "all type is black and of 7.5 points or more" : $"page {bad.Page}: '{bad.Text}' is not; black type of at least 7.5 points would be right", "Gov. Code § 27361.6");
     }
 
     private const double LeastPoints = 7.5;

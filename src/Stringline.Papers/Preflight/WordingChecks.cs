@@ -40,6 +40,17 @@ internal static class WordingChecks
             wrong is null ? "capitals, the web address in lower case" : $"'{wrong.Text}' is not; capitals, but the web address in lower case, would be right", section);
     }
 
+    /// <summary>Whether a text stands in type at least as large as the largest otherwise on the paper.</summary>
+    public static PreflightCheck Largest(ReadBack read, string text, string section)
+    {
+        var all = read.Body.ToList();
+        if (Find(all, text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries), StringComparison.Ordinal) is not { } found)
+            return new PreflightCheck("largest type", false, "the text that must be largest was not found", section);
+        var least = found.SelectMany(w => w.Letters).Min(l => l.Points);
+        var other = read.Pages.SelectMany(p => p.Words).Except(found).SelectMany(w => w.Letters).Select(l => l.Points).DefaultIfEmpty(0).Max();
+        return new PreflightCheck("largest type", least >= other - 0.005, $"{least:0.##} points at the smallest; the largest otherwise is {other:0.##}", section);
+    }
+
     private static List<ReadWord>? Find(List<ReadWord> words, string[] sought, StringComparison comparison)
     {
         for (var at = 0; at + sought.Length <= words.Count; at++)

@@ -4,7 +4,7 @@ namespace Stringline.Papers.Prescribed;
 /// <param name="Section">The section, such as <c>Civ. Code § 8416(a)(8)</c>.</param>
 /// <param name="ReadIn">The text of the Code in which it was read.</param>
 /// <param name="Body">The wording: paragraphs are parted by line ends; an empty line parts groups of them. A blank is <c>{name}</c>.</param>
-public sealed record PrescribedText(string Section, string ReadIn, string Body)
+public sealed partial record PrescribedText(string Section, string ReadIn, string Body)
 {
     private const string Marker = ", prescribed wording, verified in ";
 
@@ -32,6 +32,14 @@ public sealed record PrescribedText(string Section, string ReadIn, string Body)
 
     /// <summary>The paragraphs, empty lines left out.</summary>
     public IReadOnlyList<string> Paragraphs => Body.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>The wording with its blanks filled in; a blank without a value is left out, as it is an empty line on the paper.</summary>
+    /// <param name="values">The values by the blank's name.</param>
+    public PrescribedText Filled(IReadOnlyDictionary<string, string?> values) =>
+        this with { Body = Blanks().Replace(Body, m => values.GetValueOrDefault(m.Groups[1].Value) ?? "") };
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\{(\w+)\}")]
+    internal static partial System.Text.RegularExpressions.Regex Blanks();
 
     /// <summary>The wording of that file.</summary>
     /// <exception cref="InvalidOperationException">No such wording is embedded.</exception>

@@ -109,6 +109,13 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
 
     /// <inheritdoc/>
+    public long CountJobs() => database.Run(connection =>
+    {
+        using var command = RowReading.Command(connection, null, "select jobs from store");
+        return (long)command.ExecuteScalar()!;
+    });
+
+    /// <inheritdoc/>
     public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf) => database.Run(connection => AssessedTable.Count(connection, rules, asOf));
 
     /// <inheritdoc/>

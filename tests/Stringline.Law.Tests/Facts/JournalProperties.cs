@@ -7,7 +7,7 @@ namespace Stringline.Law.Tests.Facts;
 /// <summary>What a correction, a later learning and a question about a past day do to every answer.</summary>
 public sealed class JournalProperties
 {
-    private const int Times = 1000;
+    private static readonly int Tries = Times.AtMost(1000);
 
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
@@ -25,7 +25,7 @@ public sealed class JournalProperties
                 var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "wrong" } : e)).With(correction(0) with { Supersedes = "wrong" });
                 Assert.Equal(Said(Without(job, which).With(correction(0)), asOf), Said(wrong, asOf));
             },
-            print: t => $"{t.Item4}: entry {t.Item3} replaced by {t.Item2(0)} in {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item4}: entry {t.Item3} replaced by {t.Item2(0)} in {t.Item1.Print()}", iter: Tries);
 
     [Fact]
     public void A_correction_of_a_correction_leaves_only_the_last() =>
@@ -37,7 +37,7 @@ public sealed class JournalProperties
                     .With(first(0) with { Id = "wrong too", Supersedes = "wrong" }).With(second(0) with { Supersedes = "wrong too" });
                 Assert.Equal(Said(Without(job, which).With(second(0)), asOf), Said(wrong, asOf));
             },
-            print: t => $"{t.Item5}: entry {t.Item4} of {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item5}: entry {t.Item4} of {t.Item1.Print()}", iter: Tries);
 
     [Fact]
     public void A_withdrawn_entry_gives_the_answer_of_a_file_that_never_had_it() =>
@@ -47,7 +47,7 @@ public sealed class JournalProperties
                 var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "wrong" } : e)).With(new Withdrawn { Index = 0, On = on, Supersedes = "wrong" });
                 Assert.Equal(Said(Without(job, which), asOf), Said(wrong, asOf));
             },
-            print: t => $"{t.Item4}: entry {t.Item3} withdrawn {t.Item2} in {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item4}: entry {t.Item3} withdrawn {t.Item2} in {t.Item1.Print()}", iter: Tries);
 
     [Fact]
     public void What_is_learned_later_is_unknown_the_day_before_and_known_on_its_day() =>
@@ -58,13 +58,13 @@ public sealed class JournalProperties
                 Assert.Equal(Said(job, learned.PlusDays(-1)), Said(told, learned.PlusDays(-1)));
                 Assert.Equal(Said(job.With(entry(0)), learned), Said(told, learned));
             },
-            print: t => $"{t.Item3}: learned {t.Item2(0)} besides {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item3}: learned {t.Item2(0)} besides {t.Item1.Print()}", iter: Tries);
 
     [Fact]
     public void A_question_about_a_past_day_is_answered_as_by_the_file_of_that_day() =>
         Gen.Select(Draw.Journal, Draw.AsOf).Sample(
             (job, asOf) => Assert.Equal(Said(job.Reordered(job.Entries.Where(e => IsKnown(e, asOf))), asOf), Said(job, asOf)),
-            print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Tries);
 
     // Entered as known by then, without the days of learning and without what was replaced: nothing of the journal is left.
     [Fact]
@@ -76,7 +76,7 @@ public sealed class JournalProperties
                 var plain = known.Where(e => e is not Withdrawn && State(e, known) == "counts").Select(e => e with { Id = null, Supersedes = null, Learned = null });
                 Assert.Equal(Said(job.Reordered(plain), asOf), Said(job, asOf));
             },
-            print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Tries);
 
     [Fact]
     public void A_withdrawn_correction_gives_the_answer_of_a_file_that_never_had_it() =>
@@ -88,7 +88,7 @@ public sealed class JournalProperties
                     .With(correction(0) with { Id = "wrong", Supersedes = "right" }).With(new Withdrawn { Index = 0, On = on, Supersedes = "wrong" });
                 Assert.Equal(Said(job, asOf), Said(wrong, asOf));
             },
-            print: t => $"{t.Item5}: entry {t.Item4} corrected by {t.Item2(0)}, withdrawn {t.Item3}, in {t.Item1.Print()}", iter: Times);
+            print: t => $"{t.Item5}: entry {t.Item4} corrected by {t.Item2(0)}, withdrawn {t.Item3}, in {t.Item1.Print()}", iter: Tries);
 
     // Said anew, by recursion, for the generated chains: they are short and run in no circle.
     private static string State(Entry entry, Entry[] known)

@@ -9,7 +9,7 @@ namespace Stringline.Law.Tests.LienableAmount;
 /// <summary>What holds of the demand on every job file.</summary>
 public sealed class DemandProperties
 {
-    private const int Times = 5000;
+    private static readonly int Tries = Times.AtMost(5000);
 
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
@@ -36,7 +36,7 @@ public sealed class DemandProperties
                 Assert.InRange(amount.InDoubt, 0m, -amount.Step("outside-reach"));
                 Assert.All(amount.Steps, s => Assert.NotEqual("", s.Why.Section));
             },
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8430(a)(2)")]
@@ -48,7 +48,7 @@ public sealed class DemandProperties
                 var changes = asked.Job.All<Change>().Where(c => c.Agreed && !(c.On.Earliest > asked.AsOf)).Sum(c => c.Amount);
                 Assert.True(Amount(asked.Job, asked.AsOf).Demand <= Math.Max(0, asked.Job.Contract.Price!.Value + changes));
             },
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8430(a)(1)")]
@@ -62,7 +62,7 @@ public sealed class DemandProperties
                 Assert.True(furnished.Count > 0 || demand == 0);
                 Assert.True(furnished.All(f => f.Amount is null) || demand <= furnished.Sum(f => f.Amount ?? 0));
             },
-            print: Print, iter: Times);
+            print: Print, iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8416(a)(1)")]
@@ -71,7 +71,7 @@ public sealed class DemandProperties
     public void One_more_payment_credit_or_waiver_never_raises_the_demand() =>
         Gen.Select(Asked, Gen.OneOf(Draw.Paid.Select(e => (Entry)e), Draw.Credited.Select(e => (Entry)e), Draw.Waived.Select(e => (Entry)e))).Sample(
             (asked, more) => Assert.True(Amount(asked.Job.With(more), asked.AsOf).Demand <= Amount(asked.Job, asked.AsOf).Demand),
-            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Times);
+            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Tries);
 
     // Where a cap holds it is not so: an earlier item may push a later one beyond the cap, and a waiver may reach only the earlier.
     // An item before the first one may also turn a notice in time into a late one.
@@ -84,7 +84,7 @@ public sealed class DemandProperties
                 && new FactsAsOf(t.Item1.Job, t.Item1.AsOf) is { HasFurnished: true } facts && !(day < facts.FirstFurnished?.Earliest))
             .Sample(
                 (asked, more) => Assert.True(Amount(asked.Job.With(more), asked.AsOf).Demand >= Amount(asked.Job, asked.AsOf).Demand),
-                print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Times);
+                print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8204(a)")]
@@ -97,5 +97,5 @@ public sealed class DemandProperties
                 decimal Given(LocalDate on) => Amount(asked.Job.With(new NoticeGiven { Index = 0, On = DayFact.On(on), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct", "bank"] }), asOf).Demand;
                 Assert.True(Given(day) >= Given(day.PlusDays(later)));
             },
-            print: t => $"{Print(t.Item1)}{Environment.NewLine}{t.Item2} {t.Item3}", iter: Times);
+            print: t => $"{Print(t.Item1)}{Environment.NewLine}{t.Item2} {t.Item3}", iter: Tries);
 }

@@ -87,20 +87,56 @@ public sealed class PaymentOrderTests
         Assert.Equal(demand, Amount(job.Paid("2026-05-04", paid)).Demand);
     }
 
+    // 100 out of reach, then a charge of 100, then 300 within reach. A credit lowers the price of work only, so whichever of the two
+    // comes first takes the 100 out of reach: a payment before the credit leaves it the work within reach, one after it pays the charge.
+    [Theory]
+    [InlineData("2026-05-04", null, "2026-05-11", 200)]
+    [InlineData("2026-05-11", null, "2026-05-04", 300)]
+    [InlineData("2026-05-04", "A", "2026-05-04", 200)]
+    [InlineData("2026-05-04", null, "2026-05-04", 200)]
+    [Proves("Civ. Code § 1479")]
+    public void Each_sum_is_applied_when_it_comes_and_of_one_day_the_payment_before_the_credit(string paid, string? toward, string credited, int demand)
+    {
+        static JobBuilder Job() => new JobBuilder().Notice("2026-04-20")
+            .Furnished("2026-03-02", 100m, "A").Charged("2026-03-10", 100m, ChargeKind.Finance).Furnished("2026-04-06", 300m);
+        Assert.Equal(demand, Amount(Job().Paid(paid, 100m, toward).Credited(credited, 100m)).Demand);
+        Assert.Equal(demand, Amount(Job().Credited(credited, 100m).Paid(paid, 100m, toward)).Demand);
+    }
+
+    // One invoice has 200 out of reach and 300 within, a charge of 100 falls due between. 100 toward the invoice first: its part out of
+    // reach gets 100, the other payment the rest of it and the charge. The other way round 100 would go to the part within reach.
     [Fact]
     [Proves("Civ. Code § 1479")]
     public void Of_two_payments_on_one_day_the_directed_one_is_applied_first()
     {
-        foreach (var directedFirst in (bool[])[true, false])
-        {
-            var job = Late();
-            if (directedFirst)
-                job.Paid("2026-05-04", 100m, "A").Paid("2026-05-04", 200m);
-            else
-                job.Paid("2026-05-04", 200m).Paid("2026-05-04", 100m, "A");
-            Assert.Equal(700m, Amount(job).Demand);
-        }
+        static JobBuilder Job() => new JobBuilder().Notice("2026-04-20")
+            .Furnished("2026-03-02", 200m, "A").Charged("2026-04-01", 100m, ChargeKind.Finance).Furnished("2026-04-06", 300m, "A");
+        Assert.Equal(300m, Amount(Job().Paid("2026-05-04", 100m, "A").Paid("2026-05-04", 200m)).Demand);
+        Assert.Equal(300m, Amount(Job().Paid("2026-05-04", 200m).Paid("2026-05-04", 100m, "A")).Demand);
     }
+
+    // Civ. Code § 1479, Three: of what is due, interest first. Not surely due when the payment came, it waits, and the demand is the lower.
+    [Theory]
+    [InlineData("2026-05-01", "2026-05-01", 680)]
+    [InlineData("2026-05-02", "2026-05-01", 650)]
+    [InlineData("2026-04-20..2026-05-02", "2026-05-01", 650)]
+    [InlineData("2026-04-20..2026-05-01", "2026-05-01", 680)]
+    [InlineData("2026-05-01", "2026-04-28..2026-05-04", 650)]
+    [InlineData("2026-05-01", "2026-05-01..2026-05-04", 680)]
+    [InlineData("2026-05-01", "?", 650)]
+    [Proves("Civ. Code § 1479")]
+    public void Interest_goes_first_only_if_it_was_surely_due_when_the_payment_came(string due, string paid, int demand) =>
+        Assert.Equal(demand, Amount(Late().Charged(due, 30m, ChargeKind.Interest).Paid(paid, 350m)).Demand);
+
+    [Theory]
+    [InlineData("2026-03-01", null, 100)] // the charge fell due first
+    [InlineData("2026-03-02", null, 100)] // on one day with the work: the lien secures the work, nothing secures the charge
+    [InlineData("2026-03-03", null, 70)]
+    [InlineData("2026-03-03", "F", 100)] // but the debtor named the charge
+    [InlineData("?", null, 70)]
+    [Proves("Civ. Code § 1479")]
+    public void A_charge_is_paid_by_its_own_day_or_by_the_debtors_word(string charged, string? toward, int demand) =>
+        Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged(charged, 30m, ChargeKind.Finance, "F").Paid("2026-05-04", 30m, toward)).Demand);
 
     [Fact]
     [Proves("Civ. Code § 1479")]

@@ -82,6 +82,25 @@ public sealed class ReleasedTests
         Assert.Equal(0m, Amount(Job().Retained("2026-03-31", 30m).Waived("2026-04-10", WaiverForm.UnconditionalFinal)).Demand);
     }
 
+    // Civ. Code §§ 8132, 8134: the form keeps retentions; one that may have been held only for later work is not counted on.
+    [Theory]
+    [InlineData("2026-03-25..2026-03-31", 430)]
+    [InlineData("2026-03-31..2026-04-01", 400)]
+    [InlineData("2026-04-01", 400)]
+    [InlineData("?", 400)]
+    [Proves("Civ. Code § 8134")]
+    public void Only_retention_surely_held_by_the_through_date_outlives_a_progress_form(string retained, int demand) =>
+        Assert.Equal(demand, Amount(Job().Retained(retained, 30m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+
+    [Fact]
+    [Proves("Civ. Code § 8124")]
+    public void A_paper_out_of_form_is_named_with_the_section_that_asks_for_the_form()
+    {
+        var why = Assert.Single(Amount(Job().Waived("2026-04-10", WaiverForm.UnconditionalFinal, inForm: false)).Steps.Single(s => s.Id == "waived").Why.Children);
+        Assert.False(why.Applied);
+        Assert.Equal("Civ. Code § 8124(a)", why.Section);
+    }
+
     [Fact]
     [Proves("Civ. Code § 8134")]
     public void Of_several_the_one_that_releases_most_counts_and_they_do_not_add_up()

@@ -180,6 +180,63 @@ public sealed class WorkValueTests
         Assert.Equal(20m, amount.Demand);
     }
 
+    // Both ended on 6 April. What began within reach, on the later day, lies beyond the price; what began before stays out of reach.
+    [Theory]
+    [InlineData("2026-03-16")]
+    [InlineData("?")]
+    [Proves("Civ. Code § 8430(a)(2)")]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Of_two_items_that_end_on_one_day_the_one_begun_later_lies_beyond_the_price(string from)
+    {
+        foreach (var laterFirst in (bool[])[false, true])
+        {
+            var job = new JobBuilder().Price(150m).Notice("2026-04-20");
+            if (laterFirst)
+                job.Furnished("2026-04-06", 100m).Furnished(from, 100m, until: "2026-04-06");
+            else
+                job.Furnished(from, 100m, until: "2026-04-06").Furnished("2026-04-06", 100m);
+            Assert.Equal(["agreed-price 150.00", "beyond-price 0.00", "outside-reach -100.00"], Amount(job.Furnished("2026-03-02", 0m)).Lines());
+            Assert.Equal(50m, Amount(job).Demand);
+        }
+    }
+
+    [Theory]
+    [InlineData("0.50", "beyond-price 0.00")]
+    [InlineData("0.00", null)]
+    [Proves("Civ. Code § 8430(c)")]
+    public void A_price_below_nothing_leaves_not_even_cents(string furnished, string? beyond)
+    {
+        var amount = Amount(Supplier().Price(100m).Changed("2026-03-10", -150m).Furnished("2026-03-02", decimal.Parse(furnished, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(["agreed-price 100.00", "changes -150.00", .. beyond is null ? [] : (string[])[beyond], "not-furnished 50.00"], amount.Lines());
+        Assert.Equal(0m, amount.Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8430(c)")]
+    public void Without_a_total_price_deductions_of_cents_count_and_extras_of_cents_do_not()
+    {
+        Assert.Equal(9.50m, Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -0.50m)).Demand);
+        Assert.Equal(["agreed-price 10.00", "changes 0.00"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", 0.50m)).Lines());
+        Assert.Equal(["agreed-price 10.00", "changes -10.00"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -10m)).Lines());
+        Assert.Equal(["agreed-price 10.00", "changes -10.50", "not-furnished 0.50"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -10.50m)).Lines());
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8430(c)")]
+    public void An_extra_that_nobody_agreed_to_in_writing_is_named_for_that_once()
+    {
+        var amount = Amount(Supplier().Furnished("2026-03-02", 400m).Changed("2026-03-10", 75m, agreed: false));
+        Assert.Equal("Civ. Code § 8430(c)", Assert.Single(amount.Steps.Single(s => s.Id == "changes").Why.Children).Section);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void What_lies_out_of_reach_is_named_by_its_entries()
+    {
+        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-04-06", 50m).Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        Assert.Equal([0], why.Facts.Select(f => f.Index));
+    }
+
     [Fact]
     public void Nothing_furnished_is_nothing_to_claim()
     {

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PaymentBond;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.PaymentBond;
@@ -110,5 +111,17 @@ public sealed class BondNoticeTests
         Assert.Equal(Standing.Lost, Notice(job, "2026-08-04").Standing);
         Assert.Contains("2026-06-04", Notice(job.OwnerRecorded("2026-05-20")).DaysOf());
         Assert.Equal("2026-06-04", Notice(job).Plan());
+    }
+
+    // American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193: $41,775.00 furnished, $625.00 of it within 20 days
+    // before the late notice; the bond claim is for all of it.
+    [Fact]
+    [Proves("Civ. Code § 8612(b)")]
+    [Proves("Civ. Code § 9560(b)")]
+    public void A_claim_on_the_bond_has_no_look_back()
+    {
+        var job = new JobBuilder().Furnished("2026-03-02", 41_150m).Furnished("2026-04-20", 625m).Ended("2026-04-20").Notice("2026-05-01");
+        Assert.Equal(625m, job.On("2026-05-10").Amount.Demand);
+        Assert.Equal(41_775m, BondClaim.Of(job.FactsOn("2026-05-10")).Demand);
     }
 }

@@ -5,7 +5,7 @@ namespace Stringline.Papers.Layout;
 /// It is never cut and never stands at the head of a page without the text before it.
 /// </summary>
 /// <param name="Name">The signer's name as typed under the rule; null leaves a second rule to print it on.</param>
-/// <param name="Under">What stands under the name: title, for whom.</param>
+/// <param name="Under">What stands under the name: title, for whom. Without a name, the captions of further rules to write on.</param>
 internal sealed record Signature(string? Name, params IReadOnlyList<string> Under) : Block
 {
     /// <summary>Room above the rule for ink, points.</summary>
@@ -27,7 +27,9 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
         var left = width * RuleShare;
         var names = Name is null ? [] : measure.Lines(Name, style, left);
         var under = Under.SelectMany(u => measure.Lines(u, style, left)).ToList();
-        var leftHeight = Room + ((names.Count + under.Count) * style.Pitch) + (Name is null ? ToSecond + 2 + small.Pitch : 3);
+        var leftHeight = Name is null
+            ? Room + (ToSecond * (1 + Under.Count)) + 2 + small.Pitch
+            : Room + ((names.Count + under.Count) * style.Pitch) + 3;
         yield return new Strip
         {
             Height = Math.Max(leftHeight, Room + ToSecond + 2 + small.Pitch),
@@ -36,16 +38,18 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
             Draw = (ink, x, y) =>
             {
                 ink.Rule(x, x + left, y + Room);
-                var top = y + Room + 3;
                 if (Name is null)
                 {
-                    ink.Text("Signature", x, y + Room + 2 + Clings.Baseline(small), small);
-                    ink.Rule(x, x + left, y + Room + ToSecond);
-                    ink.Text("Name, printed", x, y + Room + ToSecond + 2 + Clings.Baseline(small), small);
-                    top = y + Room + ToSecond + 2 + small.Pitch;
+                    string[] captions = ["Signature", "Name, printed", .. Under];
+                    for (var i = 0; i < captions.Length; i++)
+                    {
+                        ink.Rule(x, x + left, y + Room + (i * ToSecond));
+                        ink.Text(captions[i], x, y + Room + (i * ToSecond) + 2 + Clings.Baseline(small), small);
+                    }
                 }
 
-                foreach (var line in names.Concat(under))
+                var top = y + Room + 3;
+                foreach (var line in Name is null ? [] : names.Concat(under))
                 {
                     ink.Text(line, x, top + Clings.Baseline(style), style);
                     top += style.Pitch;

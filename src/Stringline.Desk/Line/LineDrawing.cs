@@ -1,0 +1,191 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Xml.Linq;
+using Microsoft.AspNetCore.Html;
+using Stringline.Desk.Web.Html;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Desk.Line;
+
+/// <summary>
+/// Draws a line as SVG: the cord, pegs for facts above it, bands and days of the law below it, today as a plumb line. Text is put in as
+/// text, so that a name cannot become markup. Lengths are in units of the picture, which is <see cref="Width"/> wide.
+/// </summary>
+internal sealed class LineDrawing : IHtmlContent
+{
+    private const int Width = 1120;
+    private const int Margin = 24;
+    private const int LabelHeight = 19;
+    private const int Levels = 6;
+    private const int LaneHeight = 46;
+    private const int LetterWidth = 7;
+    private const int Cord = 40 + (Levels * LabelHeight) + 16;
+
+    private readonly LinePlan plan;
+    private readonly XElement svg;
+    private readonly int height;
+
+    private LineDrawing(LinePlan plan)
+    {
+        this.plan = plan;
+        height = Cord + 34 + (plan.Lanes.Count * LaneHeight) + 40;
+        svg = new XElement(
+            "svg",
+            new XAttribute("viewBox", $"0 0 {Width} {height}"),
+            new XAttribute("role", "group"),
+            new XAttribute("aria-label", $"The line from {LawText.Day(plan.From)} to {LawText.Day(plan.To)}"),
+            Patterns());
+        Months();
+        Today();
+        svg.Add(Line("cord", Margin - 12, Cord, Width - Margin + 12, Cord));
+        Pegs();
+        Lanes();
+    }
+
+    /// <summary>The drawing.</summary>
+    public static IHtmlContent Of(LinePlan plan) => new LineDrawing(plan);
+
+    /// <inheritdoc/>
+    public void WriteTo(TextWriter writer, HtmlEncoder encoder) => writer.Write(svg.ToString(SaveOptions.DisableFormatting));
+
+    // Hatched and not only tinted: the band is seen on a black and white print too.
+    private static XElement Patterns() => new(
+        "defs",
+        new XElement(
+            "pattern",
+            new XAttribute("id", "hatch"),
+            new XAttribute("width", 8),
+            new XAttribute("height", 8),
+            new XAttribute("patternUnits", "userSpaceOnUse"),
+            new XAttribute("patternTransform", "rotate(45)"),
+            Line("hatching", 0, 0, 0, 8)));
+
+    private int X(LocalDate day) =>
+        Margin + (int)((long)Period.DaysBetween(plan.From, day) * (Width - (2 * Margin)) / Math.Max(1, plan.Span - 1));
+
+    private int Inside(LocalDate day) => Math.Clamp(X(day), Margin - 12, Width - Margin + 12);
+
+    private void Months()
+    {
+        var months = (plan.Span / 30) + 1;
+        var step = months switch { <= 14 => 1, <= 40 => 3, <= 80 => 6, _ => 12 };
+        for (var month = new LocalDate(plan.From.Year, plan.From.Month, 1); month <= plan.To; month = month.PlusMonths(1))
+        {
+            if (month < plan.From || (month.Month - 1) % step != 0)
+                continue;
+            var x = X(month);
+            svg.Add(Line("month", x, 22, x, height - 26));
+            if (x < Width - 60)
+                svg.Add(Text("month-name", x + 4, 18, month.ToString("MMM yyyy", CultureInfo.InvariantCulture)));
+        }
+    }
+
+    private void Today()
+    {
+        if (plan.AsOf < plan.From || plan.AsOf > plan.To)
+            return;
+        var x = X(plan.AsOf);
+        var bob = height - 26;
+        svg.Add(
+            Line("plumb", x, 24, x, bob - 14),
+            new XElement("path", new XAttribute("class", "bob"), new XAttribute("d", $"M{x - 7} {bob - 14}h14l-7 20z")),
+            x > Width - 180
+                ? Text("plumb-name end", x - 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf))
+                : Text("plumb-name", x + 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf)));
+    }
+
+    private void Pegs()
+    {
+        var ends = new int[Levels];
+        Array.Fill(ends, int.MinValue);
+        foreach (var peg in plan.Pegs)
+        {
+            var x = Inside(peg.First);
+            var words = LinePlan.Words(peg);
+            var width = (words.Length * LetterWidth) + 10;
+            var left = x + width > Width - 4;
+            var start = left ? x - width : x;
+            var level = Array.FindIndex(ends, end => end <= start);
+            var content = new List<object>();
+            if (peg.Last > peg.First)
+                content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, Cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
+            var top = level < 0 ? Cord - 18 : Cord - 20 - (level * LabelHeight);
+            content.Add(Line("peg", x, top, x, Cord + 9));
+            content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, Cord - 5, 8, 10)));
+            if (level >= 0)
+            {
+                ends[level] = start + width;
+                for (var below = 0; below < level; below++)
+                    ends[below] = Math.Max(ends[below], x + 4);
+                content.Add(Text(left ? "peg-name end" : "peg-name", left ? x - 4 : x + 4, top + 8, words));
+            }
+
+            svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
+        }
+    }
+
+    private void Lanes()
+    {
+        var y = Cord + 34;
+        foreach (var lane in plan.Lanes)
+        {
+            var finding = lane.Finding;
+            var from = Inside(lane.From);
+            var to = Inside(lane.To ?? plan.To.PlusDays(30));
+            var content = new List<object>();
+            if (to > from)
+            {
+                content.Add(new XElement("rect", new XAttribute("class", "band"), Box(from, y + 20, to - from, 14)));
+                content.Add(new XElement("rect", new XAttribute("class", "band-hatch"), new XAttribute("fill", "url(#hatch)"), Box(from, y + 20, to - from, 14)));
+            }
+            else
+            {
+                content.Add(Line("day", from, y + 18, from, y + 36));
+            }
+
+            if (finding.ActBy is { } actBy && actBy >= plan.From && actBy <= plan.To)
+            {
+                var x = X(actBy);
+                content.Add(new XElement("path", new XAttribute("class", "act-by"), new XAttribute("d", $"M{x} {y + 38}l-6 -10h12z")));
+                content.Add(Line("act-by-line", x, Cord + 4, x, y + 28));
+            }
+
+            var words = Words(lane);
+            var wide = words.Length * LetterWidth;
+            content.Add(from + wide > Width - 4 ? Text("lane-name end", Math.Max(Math.Min(to, Width - 6), Math.Min(wide, Width - 6)), y + 14, words) : Text("lane-name", from, y + 14, words));
+            svg.Add(Link("#why-" + WhyTree.Anchor(finding.Id), Told(lane), content));
+            y += LaneHeight;
+        }
+    }
+
+    private static string Words(Lane lane)
+    {
+        var finding = lane.Finding;
+        var act = finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
+        var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day ? $" ({earliest.Name} … {latest.Name})" : "";
+        return $"{finding.Title}: {finding.Standing.Word()}{act}{ends}";
+    }
+
+    private static string Told(Lane lane) => string.Join(
+        "\n",
+        lane.Finding.Readings.Select(reading => $"{reading.Name}: {(lane.Finding.IsDeadline ? "last day " : "")}{LawText.Day(reading.Day)}")
+            .Prepend(Words(lane))
+            .Append(lane.To is null ? "no end is known yet" : "")
+            .Where(text => text.Length > 0));
+
+    private static XElement Link(string to, string told, IEnumerable<object> content) => new(
+        "a",
+        new XAttribute("href", to),
+        new XAttribute("aria-label", told.Replace('\n', ';')),
+        new XElement("title", told),
+        content);
+
+    private static XElement Line(string kind, int x1, int y1, int x2, int y2) => new(
+        "line", new XAttribute("class", kind), new XAttribute("x1", x1), new XAttribute("y1", y1), new XAttribute("x2", x2), new XAttribute("y2", y2));
+
+    private static XElement Text(string kind, int x, int y, string text) => new(
+        "text", new XAttribute("class", kind), new XAttribute("x", x), new XAttribute("y", y), text);
+
+    private static XAttribute[] Box(int x, int y, int width, int height) =>
+        [new("x", x), new("y", y), new("width", width), new("height", height)];
+}

@@ -1,0 +1,122 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Portfolio;
+using Stringline.Desk.Web;
+using Stringline.Store;
+
+namespace Stringline.Desk.Pages;
+
+/// <summary>The desk: what needs doing, ordered by what is lost if it is not done.</summary>
+internal sealed class IndexModel(Office office, PortfolioRefresh refresh, Ways ways) : PageModel
+{
+    private const int Shown = 25;
+    private const int ShownOfOne = 200;
+    private const int MostChoices = 300;
+
+    /// <summary>Only steps on jobs of this customer.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? Customer { get; set; }
+
+    /// <summary>Only steps on jobs in this county.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? County { get; set; }
+
+    /// <summary>Only steps of this signer.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? Person { get; set; }
+
+    /// <summary>Only steps of this remedy.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? Remedy { get; set; }
+
+    /// <summary>Only this section, by its short name; with it, more rows are shown.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? Only { get; set; }
+
+    /// <summary>Which page of that section, from 1.</summary>
+    [BindProperty(SupportsGet = true, Name = "p")]
+    public int PageNumber { get; set; } = 1;
+
+    /// <summary>Today.</summary>
+    public LocalDate Today => office.Today;
+
+    /// <summary>The sections, most urgent first.</summary>
+    public IReadOnlyList<DeskSection> Sections { get; private set; } = [];
+
+    /// <summary>Searches due within the week, by county.</summary>
+    public IReadOnlyList<WatchTotal> Watches { get; private set; } = [];
+
+    /// <summary>What can be filtered by.</summary>
+    public StepChoices Choices { get; private set; } = new([], [], [], []);
+
+    /// <summary>How many jobs there are in the store.</summary>
+    public long Jobs { get; private set; }
+
+    /// <summary>How far the assessment of the portfolio has come; null while none is under way.</summary>
+    public PortfolioProgress? Progress => refresh.Progress;
+
+    /// <summary>Why the portfolio could not be assessed; null where it could.</summary>
+    public string? Trouble => refresh.Trouble;
+
+    /// <summary>Whether any filter is set.</summary>
+    public bool IsFiltered => Filter != StepFilter.None;
+
+    /// <summary>The page on which a step is done.</summary>
+    public Way To(StepLine line) => ways.To(line);
+
+    /// <summary>The filter as part of an address, with further parts.</summary>
+    public string Query(params (string Name, string Value)[] more)
+    {
+        var query = new QueryString();
+        foreach (var (name, value) in ((string, string?)[])[("customer", Customer), ("county", County), ("person", Person), ("remedy", Remedy), .. more])
+        {
+            if (!string.IsNullOrWhiteSpace(value))
+                query = query.Add(name, value);
+        }
+
+        return query.ToString();
+    }
+
+    private StepFilter Filter => Exports.Filter(Customer, County, Person, Remedy);
+
+    /// <summary>Reads the page from the store's indexes; no job is assessed for it.</summary>
+    public void OnGet()
+    {
+        var journal = office.Journal;
+        Jobs = journal.CountJobs();
+        if (Jobs == 0)
+            return;
+        var today = Today;
+        LocalDate[] ends = [today, today.PlusDays(6), today.PlusDays(30)];
+        var totals = journal.StepTotals(Filter, ends);
+        var sections = new List<DeskSection>
+        {
+            new("now", "Today or overdue", new LocalDate(1, 1, 1), ends[0], totals[0]),
+            new("week", "This week", today.PlusDays(1), ends[1], totals[1]),
+            new("month", "Next 30 days", ends[1].PlusDays(1), ends[2], totals[2]),
+            new("later", "Later", ends[2].PlusDays(1), new LocalDate(9999, 12, 31), totals[3]),
+        };
+        Sections = [.. sections.Where(section => Only is null || section.Key == Only).Select(section => section with { Lines = Lines(journal, section) })];
+        Watches = Only is null ? journal.Watches(Filter, ends[1]) : [];
+        Choices = journal.Choices(MostChoices);
+    }
+
+    private IReadOnlyList<StepLine> Lines(IJournal journal, DeskSection section) => section.Total.Steps == 0
+        ? []
+        : journal.Steps(new StepQuery(Filter, section.From, section.Through, Limit) { Broad = section.Total.Steps > 2000, Skip = Only is null ? 0 : (Math.Clamp(PageNumber, 1, 100_000) - 1) * Limit });
+
+    /// <summary>At most so many rows of a section are shown.</summary>
+    public int Limit => Only is null ? Shown : ShownOfOne;
+}
+
+/// <summary>A section of the desk.</summary>
+/// <param name="Key">Its short name in the address.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="From">First day.</param>
+/// <param name="Through">Last day.</param>
+/// <param name="Total">How much lies in it.</param>
+internal sealed record DeskSection(string Key, string Title, LocalDate From, LocalDate Through, StepTotal Total)
+{
+    /// <summary>Its rows.</summary>
+    public IReadOnlyList<StepLine> Lines { get; init; } = [];
+}

@@ -1,0 +1,152 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Web;
+using Stringline.Exchange;
+using Stringline.Law.Facts;
+using Stringline.Store;
+
+namespace Stringline.Desk.Pages;
+
+/// <summary>A new job: the least that gives a first answer. Everything else can be entered later.</summary>
+internal sealed class NewJobModel(Office office) : PageModel
+{
+    /// <summary>The fields of the form.</summary>
+    [BindProperty]
+    public NewJobForm Form { get; set; } = new();
+
+    /// <summary>What is wrong, by field.</summary>
+    public IReadOnlyDictionary<string, string> Faults { get; private set; } = new Dictionary<string, string>();
+
+    /// <summary>What the store refuses, where it is no single field.</summary>
+    public IReadOnlyList<string> Refused { get; private set; } = [];
+
+    /// <summary>Writes the job, or shows the form again with what is wrong beside each field.</summary>
+    public IActionResult OnPost()
+    {
+        var (job, faults) = Form.Read(office.Today);
+        Faults = faults;
+        if (job is null)
+            return Page();
+        switch (office.Put(new KeyedJob(Guid.NewGuid().ToString("N")[..12], job)))
+        {
+            case PutOutcome.Added added:
+                return Redirect($"/job/{added.Job}");
+            case PutOutcome.Refused refused:
+                Refused = [.. refused.Faults.Select(fault => $"{fault.Path}: {fault.Found}; it should be {fault.Expected}")];
+                return Page();
+            default:
+                throw new InvalidOperationException("A job under a new key was there already.");
+        }
+    }
+}
+
+/// <summary>What the form of a new job holds, as typed.</summary>
+public sealed class NewJobForm
+{
+    /// <summary>The job's name.</summary>
+    public string? Name { get; set; }
+
+    /// <summary>Private, public or federal work.</summary>
+    public string? Kind { get; set; }
+
+    /// <summary>Street of the site.</summary>
+    public string? Street { get; set; }
+
+    /// <summary>City of the site.</summary>
+    public string? City { get; set; }
+
+    /// <summary>ZIP of the site.</summary>
+    public string? Zip { get; set; }
+
+    /// <summary>County of the site.</summary>
+    public string? County { get; set; }
+
+    /// <summary>The claimant.</summary>
+    public string? Claimant { get; set; }
+
+    /// <summary>The claimant's role.</summary>
+    public string? Role { get; set; }
+
+    /// <summary>Who signs.</summary>
+    public string? Signer { get; set; }
+
+    /// <summary>Who hired the claimant.</summary>
+    public string? Customer { get; set; }
+
+    /// <summary>In what capacity.</summary>
+    public string? CustomerIs { get; set; }
+
+    /// <summary>The owner, where it is another.</summary>
+    public string? Owner { get; set; }
+
+    /// <summary>The agreed price.</summary>
+    public string? Price { get; set; }
+
+    /// <summary>The first day furnished.</summary>
+    public string? First { get; set; }
+
+    /// <summary>The job file, or what is wrong by field.</summary>
+    internal (JobFile? Job, IReadOnlyDictionary<string, string> Faults) Read(LocalDate today)
+    {
+        var faults = new Dictionary<string, string>(StringComparer.Ordinal);
+        string Need(string field, string? text, string what)
+        {
+            if (string.IsNullOrWhiteSpace(text))
+                faults[field] = what;
+            return text?.Trim() ?? "";
+        }
+
+        var name = Need(nameof(Name), Name, "A name by which you will find the job again.");
+        var claimant = Need(nameof(Claimant), Claimant, "Your firm's full name, as it signs.");
+        var customer = Need(nameof(Customer), Customer, "The full name of the one who ordered from you.");
+        var county = Counties.Find(County);
+        if (county is null)
+            faults[nameof(County)] = "One of California's 58 counties: the one in which the site lies.";
+        var kind = JobFileWords.Kind.IndexOf(Kind);
+        if (kind is null)
+            faults[nameof(Kind)] = "Private, public or federal work.";
+        var role = JobFileWords.Role.IndexOf(Role);
+        if (role is null)
+            faults[nameof(Role)] = "What you are on this job.";
+        var capacity = JobFileWords.Capacity.IndexOf(CustomerIs);
+        if (capacity is null)
+            faults[nameof(CustomerIs)] = "What the one who ordered is on this job.";
+        decimal? price = null;
+        if (!string.IsNullOrWhiteSpace(Price))
+        {
+            if (decimal.TryParse(Price.Replace("$", "", StringComparison.Ordinal), System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowThousands | System.Globalization.NumberStyles.AllowLeadingWhite | System.Globalization.NumberStyles.AllowTrailingWhite, System.Globalization.CultureInfo.InvariantCulture, out var dollars)
+                && decimal.Round(dollars, 2) == dollars && dollars <= MoneyText.Largest)
+                price = dollars;
+            else
+                faults[nameof(Price)] = $"\"{Price}\" is no amount: dollars and cents, such as 12,500.00, or nothing.";
+        }
+
+        var first = new LocalDate();
+        if (!string.IsNullOrWhiteSpace(First))
+        {
+            if (DayText.Read(First.Trim(), out first) is { } expected)
+                faults[nameof(First)] = $"\"{First}\" cannot be read: it should be {expected}.";
+            else if (first > today.PlusYears(1))
+                faults[nameof(First)] = "This day lies more than a year ahead.";
+        }
+
+        if (faults.Count > 0)
+            return (null, faults);
+        var parties = new List<Party> { new() { Id = "p1", Capacity = (PartyCapacity)capacity!.Value, Name = customer } };
+        if (!string.IsNullOrWhiteSpace(Owner) && parties[0].Capacity is not (PartyCapacity.Owner or PartyCapacity.PublicEntity))
+            parties.Add(new Party { Id = "p2", Capacity = kind == (int)WorkKind.Private ? PartyCapacity.Owner : PartyCapacity.PublicEntity, Name = Owner.Trim(), Reputed = true });
+        return (
+            new JobFile
+            {
+                Name = name,
+                Work = new Work { Kind = (WorkKind)kind!.Value, Site = new Site { Street = Blank(Street), City = Blank(City), Zip = Blank(Zip), County = county! } },
+                Claimant = new Claimant { Name = claimant, Role = (ClaimantRole)role!.Value, HiredBy = "p1", Signer = Blank(Signer) is { } signer ? new Signer(signer, null) : null },
+                Parties = parties,
+                Contract = new Contract { Price = price },
+                Entries = string.IsNullOrWhiteSpace(First) ? [] : [new Furnished { Index = 0, On = DayFact.On(first), Until = DayFact.On(first) }],
+            },
+            faults);
+    }
+
+    private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+}

@@ -1,0 +1,74 @@
+using System.CommandLine;
+using Stringline.Exchange;
+using Stringline.Papers.Catalogue;
+
+namespace Stringline.Desk;
+
+/// <summary>One option of a paper on the command line.</summary>
+/// <param name="Option">The option.</param>
+/// <param name="Take">Puts what was said into the paper's options.</param>
+internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, PaperOptions> Take)
+{
+    /// <summary>The option for what a paper may be told.</summary>
+    public static PaperTold Of(Told told) => told switch
+    {
+        Told.To => Texts("--to", "ID", "Party ids of the job file to whom it goes. Default: those whom the law names.", (o, v) => o with { To = v }),
+        Told.Through => Day("--through", "Last day of the work that the paper covers.", (o, v) => o with { Through = v }),
+        Told.Amount => Money("--amount", "Dollars and cents, such as 12000.00.", (o, v) => o with { Amount = v }),
+        Told.Maker => Text("--maker", "NAME", "On whose account the check is drawn.", (o, v) => o with { Maker = v }),
+        Told.Payee => Text("--payee", "NAME", "To whom the check is payable. Default: the claimant.", (o, v) => o with { Payee = v }),
+        Told.Disputed => Money("--disputed", "Dollars and cents of disputed extras that the paper keeps.", (o, v) => o with { Disputed = v }),
+        Told.PaymentCleared => Day("--payment-cleared", "The day the payment cleared the bank: you confirm that the money is there.", (o, v) => o with { PaymentCleared = v }),
+        Told.Bonded => Flag("--bonded", "A bond comes with the notice.", o => o with { Bonded = true }),
+        Told.Until => Day("--until", "The day the credit ends.", (o, v) => o with { Until = v }),
+        Told.Words => Text("--words", "TEXT", "What the paper asks for in words of your own; its refusal says what.", (o, v) => o with { Words = v }),
+        Told.Day => Day("--day", "The day the paper asks for; its refusal says which.", (o, v) => o with { Day = v }),
+        Told.Number => Text("--number", "TEXT", "The number the paper asks for; its refusal says which.", (o, v) => o with { Number = v }),
+        _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
+    };
+
+    private static PaperTold Text(string name, string help, string description, Func<PaperOptions, string, PaperOptions> put)
+    {
+        var option = new Option<string>(name) { Description = description, HelpName = help };
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } value ? put(options, value) : options);
+    }
+
+    private static PaperTold Texts(string name, string help, string description, Func<PaperOptions, string[], PaperOptions> put)
+    {
+        var option = new Option<string[]>(name) { Description = description, HelpName = help, AllowMultipleArgumentsPerToken = true };
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { Length: > 0 } values ? put(options, values) : options);
+    }
+
+    private static PaperTold Flag(string name, string description, Func<PaperOptions, PaperOptions> put)
+    {
+        var option = new Option<bool>(name) { Description = description };
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) ? put(options) : options);
+    }
+
+    private static PaperTold Day(string name, string description, Func<PaperOptions, LocalDate, PaperOptions> put)
+    {
+        var option = new Option<string>(name) { Description = description, HelpName = "DAY" };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && DayText.Read(result.Tokens[0].Value, out _) is { } expected)
+                result.AddError($"{name} takes {expected}.");
+        });
+        return new PaperTold(option, (parsed, options) =>
+            parsed.GetValue(option) is { } text && DayText.Read(text, out var day) is null ? put(options, day) : options);
+    }
+
+    private static PaperTold Money(string name, string description, Func<PaperOptions, decimal, PaperOptions> put)
+    {
+        var option = new Option<string>(name) { Description = description, HelpName = "DOLLARS" };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && Dollars(result.Tokens[0].Value) is null)
+                result.AddError($"{name} takes dollars and cents above zero, such as 12000.00, without a dollar sign or commas, not '{result.Tokens[0].Value}'.");
+        });
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && Dollars(text) is { } amount ? put(options, amount) : options);
+    }
+
+    private static decimal? Dollars(string text) =>
+        decimal.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
+            && amount is > 0 and < 1_000_000_000_000m && decimal.Round(amount, 2) == amount ? amount : null;
+}

@@ -1,0 +1,111 @@
+using System.Buffers;
+using System.Text.Json;
+using Stringline.Exchange;
+using Stringline.Law;
+using Stringline.Law.Reasoning;
+using Stringline.Store;
+
+namespace Stringline.Desk.Portfolio;
+
+/// <summary>How far the assessment of the portfolio has come.</summary>
+/// <param name="Done">Jobs assessed so far.</param>
+/// <param name="Total">Jobs that were to be assessed when it began.</param>
+internal sealed record PortfolioProgress(long Done, long Total);
+
+/// <summary>Keeps what the store knows of each job's assessment in step with the journal, the rules and the day.</summary>
+internal sealed class Portfolio(IJournal journal)
+{
+    private const int Batch = 2000;
+
+    /// <summary>The version of the rules: a law library that was compiled from other code is another version.</summary>
+    public static string Rules { get; } = typeof(Assessment).Module.ModuleVersionId.ToString("N");
+
+    /// <summary>Assesses one job and keeps what was found.</summary>
+    public void Refresh(long job, LocalDate asOf)
+    {
+        if (journal.Read(job) is { } stored)
+            journal.WriteAssessed([Of(stored, asOf)]);
+    }
+
+    /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches, on all cores.</summary>
+    /// <returns>How many were assessed.</returns>
+    /// <exception cref="OperationCanceledException">It was to stop; the batches that were done stay.</exception>
+    public long RefreshStale(LocalDate asOf, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
+    {
+        var (jobs, assessed) = journal.CountAssessed(Rules, asOf);
+        var total = jobs - assessed;
+        if (total <= 0)
+            return 0;
+        progress?.Report(new PortfolioProgress(0, total));
+        long done = 0;
+        foreach (var batch in journal.ReadAll(new JobsToRead { NotYetAssessed = (Rules, asOf) }).Chunk(Batch))
+        {
+            stop.ThrowIfCancellationRequested();
+            var found = new AssessedJob[batch.Length];
+            Parallel.For(0, batch.Length, new ParallelOptions { CancellationToken = stop }, i => found[i] = Of(batch[i], asOf));
+            journal.WriteAssessed(found);
+            done += batch.Length;
+            progress?.Report(new PortfolioProgress(done, Math.Max(done, total)));
+        }
+
+        return done;
+    }
+
+    /// <summary>What is kept of a job's assessment.</summary>
+    public static AssessedJob Of(StoredJob stored, LocalDate asOf)
+    {
+        var job = stored.Job;
+        var assessment = UseCases.Assess(job, asOf);
+        AssessedStep[] steps = [.. assessment.Next.Select(step => Step(assessment, step))];
+        var lead = Array.Find(steps, step => !step.Watch);
+        var right = assessment.Findings[0];
+        return new AssessedJob
+        {
+            Job = stored.Tip.Id,
+            Sequence = stored.Tip.Sequence,
+            Rules = Rules,
+            AsOf = asOf,
+            ActBy = lead?.ActBy,
+            AtStake = lead is null ? null : lead.AtStake,
+            Standing = lead?.Standing ?? right.Standing,
+            What = lead?.What ?? right.Id,
+            Customer = job.Party(job.Claimant.HiredBy)?.Name,
+            County = job.Work.Site.County,
+            Person = job.Claimant.Signer?.Name,
+            Steps = steps,
+            Findings = InShort(assessment),
+        };
+    }
+
+    private static AssessedStep Step(Assessment assessment, Law.Plan.NextStep step)
+    {
+        var finding = assessment.Find(step.Finding);
+        return new AssessedStep(step.Finding, step.Do, Remedies.Of(step.Finding), step.ActBy, step.Standing)
+        {
+            Watch = step.Watch,
+            AtStake = step.AtStake,
+            Reading = step.Reading,
+            Section = finding?.Sections is [var first, ..] ? first : null,
+        };
+    }
+
+    private static byte[] InShort(Assessment assessment)
+    {
+        var buffer = new ArrayBufferWriter<byte>(2048);
+        using var json = new Utf8JsonWriter(buffer);
+        json.WriteStartArray();
+        foreach (var finding in assessment.Findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", finding.Id);
+            json.WriteString("standing", finding.Standing.Word());
+            if (finding.ActBy is { } actBy)
+                json.WriteString("actBy", DayText.Write(actBy));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.Flush();
+        return buffer.WrittenSpan.ToArray();
+    }
+}

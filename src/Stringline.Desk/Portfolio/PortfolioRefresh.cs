@@ -1,0 +1,52 @@
+using Stringline.Desk.Web;
+using Stringline.Store;
+
+namespace Stringline.Desk.Portfolio;
+
+/// <summary>Brings the portfolio up to date when the desk opens, when the day turns, and when another program has written to the store.</summary>
+internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger<PortfolioRefresh> log) : BackgroundService, IProgress<PortfolioProgress>
+{
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(30);
+    private volatile PortfolioProgress? progress;
+    private volatile string? trouble;
+
+    /// <summary>How far it has come; null where nothing is being assessed.</summary>
+    public PortfolioProgress? Progress => progress;
+
+    /// <summary>Why the last attempt stopped; null where it went well.</summary>
+    public string? Trouble => trouble;
+
+    /// <inheritdoc/>
+    void IProgress<PortfolioProgress>.Report(PortfolioProgress value) => progress = value;
+
+    /// <inheritdoc/>
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        // Off the thread that starts the desk: the desk opens at once, and its page says how far this has come.
+        await Task.Yield();
+        using var timer = new PeriodicTimer(Pause);
+        do
+        {
+            try
+            {
+                await Task.Run(() => portfolio.RefreshStale(day.Today, this, stoppingToken), stoppingToken).ConfigureAwait(false);
+                trouble = null;
+            }
+            catch (StoreException e)
+            {
+                // Shown on the desk's page until it goes well again.
+                trouble = e.Message;
+                log.LogError(e, "The portfolio could not be assessed.");
+            }
+            catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+            {
+                return;
+            }
+            finally
+            {
+                progress = null;
+            }
+        }
+        while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+    }
+}

@@ -1,0 +1,81 @@
+using System.Net;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Stringline.Desk.Portfolio;
+using Stringline.Store;
+
+namespace Stringline.Desk.Web;
+
+/// <summary>Puts the web desk together: server, services, headers, pages.</summary>
+internal static class DeskHost
+{
+    /// <summary>A desk that is ready to be started. It listens on the loopback address only and owns the journal.</summary>
+    /// <exception cref="StoreException">The store cannot be opened.</exception>
+    public static WebApplication Build(DeskOptions options, IClock clock)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(DeskHost).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.ConfigureKestrel(server =>
+        {
+            server.AddServerHeader = false;
+            server.Listen(IPAddress.Loopback, options.Port);
+        });
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+
+        // The keys seal the forms of one user's own desk, and lie in that user's own folder beside the store itself.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        AddServices(builder.Services, options, clock);
+        var desk = builder.Build();
+        desk.UseMiddleware<LoopbackOnly>();
+        desk.UseMiddleware<SecurityHeaders>();
+        desk.UseExceptionHandler("/status/500");
+        desk.UseStatusCodePagesWithReExecute("/status/{0}");
+        desk.UseRouting();
+        desk.MapAssets();
+        desk.MapExports();
+        desk.MapRazorPages();
+        return desk;
+    }
+
+    /// <summary>The address of a desk that has started.</summary>
+    public static string AddressOf(WebApplication desk) =>
+        desk.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First() + "/";
+
+    private static void AddServices(IServiceCollection services, DeskOptions options, IClock clock)
+    {
+        // Opened here and not on the first request, so that a store that cannot be opened is said at once.
+        services.AddSingleton(Open(options, clock));
+        services.AddSingleton(options);
+        services.AddSingleton(new DeskDay(clock, options.AsOf));
+        services.AddSingleton<Portfolio.Portfolio>();
+        services.AddSingleton<Office>();
+        services.AddSingleton<Ways>();
+        services.AddSingleton<PortfolioRefresh>();
+        services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
+        services.AddRazorPages();
+        services.AddAntiforgery(form =>
+        {
+            form.Cookie.Name = "stringline-form";
+            form.Cookie.SameSite = SameSiteMode.Strict;
+            form.Cookie.HttpOnly = true;
+            form.SuppressXFrameOptionsHeader = true;    // SecurityHeaders sets it on every answer.
+        });
+        var keys = services.AddDataProtection().SetApplicationName("stringline");
+        if (options.KeyFolder is { } folder)
+            keys.PersistKeysToFileSystem(Directory.CreateDirectory(folder));
+        else
+            keys.UseEphemeralDataProtectionProvider();
+    }
+
+    // Through a factory, so that the container closes it with the desk.
+    private static Func<IServiceProvider, IJournal> Open(DeskOptions options, IClock clock)
+    {
+        var journal = Journals.Open(options.Store, clock, OpenStore.OrMake);
+        return _ => journal;
+    }
+}

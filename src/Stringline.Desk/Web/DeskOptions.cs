@@ -1,0 +1,23 @@
+namespace Stringline.Desk.Web;
+
+/// <summary>How a desk is opened.</summary>
+/// <param name="Store">Address of the store, as <see cref="Store.Journals.Open"/> takes it.</param>
+/// <param name="Port">The port on the loopback address; 0 for one that is free.</param>
+internal sealed record DeskOptions(string Store, int Port)
+{
+    /// <summary>The port a desk takes where none is asked for.</summary>
+    public const int UsualPort = 8414;
+
+    /// <summary>The day the desk takes for today, for tests and demonstrations; null for today in California.</summary>
+    public LocalDate? AsOf { get; init; }
+
+    /// <summary>Under whose name entries are written.</summary>
+    public string Who { get; init; } = Environment.UserName is { Length: > 0 } user ? user : "desk";
+
+    /// <summary>The folder for the keys that seal forms; null: they end with the process, and a form that is open then must be opened again.</summary>
+    public string? KeyFolder { get; init; }
+
+    /// <summary>The folder for what belongs to this user: stores and keys.</summary>
+    public static string UserFolder { get; } =
+        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create), "stringline");
+}

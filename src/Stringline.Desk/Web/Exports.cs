@@ -1,0 +1,71 @@
+using System.Text;
+using Stringline.Law.Reasoning;
+using Stringline.Store;
+
+namespace Stringline.Desk.Web;
+
+/// <summary>The desk's list as files for other programs. A further format is a further address here.</summary>
+internal static class Exports
+{
+    private const int Page = 5000;
+
+    /// <summary>Serves them.</summary>
+    public static void MapExports(this WebApplication desk) =>
+        desk.MapGet("/desk.csv", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
+        {
+            context.Response.ContentType = "text/csv; charset=utf-8";
+            context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.csv\"";
+            await using var writer = new StreamWriter(context.Response.Body, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+            await writer.WriteAsync("act by,what to do,remedy,standing,job,key,customer,county,signer,at stake,reading,section\r\n").ConfigureAwait(false);
+            foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
+                await writer.WriteAsync(Row(line)).ConfigureAwait(false);
+        });
+
+    /// <summary>A filter as the address gives it: a blank value lets all pass.</summary>
+    public static StepFilter Filter(string? customer, string? county, string? person, string? remedy) => new()
+    {
+        Customer = Blank(customer),
+        County = Blank(county),
+        Person = Blank(person),
+        Remedy = Blank(remedy),
+    };
+
+    private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+
+    /// <summary>Every step, watches included, page by page.</summary>
+    public static IEnumerable<StepLine> All(IJournal journal, StepFilter filter)
+    {
+        foreach (var watch in (bool[])[false, true])
+        {
+            for (var skip = 0; ; skip += Page)
+            {
+                var lines = journal.Steps(new StepQuery(filter, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), Page) { Watch = watch, Skip = skip });
+                foreach (var line in lines)
+                    yield return line;
+                if (lines.Count < Page)
+                    break;
+            }
+        }
+    }
+
+    private static string Row(StepLine line)
+    {
+        var step = line.Step;
+        string?[] cells =
+        [
+            LawText.IsoDay(step.ActBy), step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
+            step.AtStake?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture), step.Reading, step.Section,
+        ];
+        return string.Join(',', cells.Select(Cell)) + "\r\n";
+    }
+
+    // A cell that a spreadsheet would take for a formula is led by an apostrophe: names come from other people.
+    private static string Cell(string? text)
+    {
+        if (string.IsNullOrEmpty(text))
+            return "";
+        if (text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' && !decimal.TryParse(text, System.Globalization.CultureInfo.InvariantCulture, out _))
+            text = "'" + text;
+        return text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
+    }
+}

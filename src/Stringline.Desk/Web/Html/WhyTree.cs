@@ -1,0 +1,88 @@
+using System.Text.Encodings.Web;
+using Microsoft.AspNetCore.Html;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Desk.Web.Html;
+
+/// <summary>The reasons of a finding as nested details, each with its section and the entries it stood on.</summary>
+internal static class WhyTree
+{
+    /// <summary>A finding's id as an anchor: <c>claim-of-lien-last-day</c>.</summary>
+    public static string Anchor(string finding) => finding.Replace('.', '-');
+
+    /// <summary>The tree.</summary>
+    /// <param name="reasons">The reasons.</param>
+    /// <param name="entriesAt">The address of the page that lists the entries; empty for this page.</param>
+    public static IHtmlContent Of(IReadOnlyList<Reason> reasons, string entriesAt = "") => new Tree(reasons, entriesAt);
+
+    /// <summary>A section, as a link to its place on the page of the law where it has one.</summary>
+    public static IHtmlContent Section(string section) => new SectionLink(section);
+
+    private sealed class SectionLink(string section) : IHtmlContent
+    {
+        public void WriteTo(TextWriter writer, HtmlEncoder encoder)
+        {
+            var anchor = LawIndex.AnchorOf(section);
+            writer.Write(anchor is null ? "<span class=\"section\">" : $"<a class=\"section\" href=\"/law#{anchor}\">");
+            encoder.Encode(writer, section);
+            writer.Write(anchor is null ? "</span>" : "</a>");
+        }
+    }
+
+    private sealed class Tree(IReadOnlyList<Reason> reasons, string entriesAt) : IHtmlContent
+    {
+        public void WriteTo(TextWriter writer, HtmlEncoder encoder)
+        {
+            if (reasons.Count == 0)
+                return;
+            writer.Write("<ul class=\"why\">");
+            foreach (var reason in reasons)
+            {
+                writer.Write(reason.Applied ? "<li>" : "<li class=\"not-taken\">");
+                if (reason.Children.Count > 0)
+                {
+                    writer.Write("<details open><summary>");
+                    Sentence(writer, encoder, reason);
+                    writer.Write("</summary>");
+                    new Tree(reason.Children, entriesAt).WriteTo(writer, encoder);
+                    writer.Write("</details>");
+                }
+                else
+                {
+                    Sentence(writer, encoder, reason);
+                }
+
+                writer.Write("</li>");
+            }
+
+            writer.Write("</ul>");
+        }
+
+        private void Sentence(TextWriter writer, HtmlEncoder encoder, Reason reason)
+        {
+            if (!reason.Applied)
+                writer.Write("<span class=\"road\">Looked at, did not apply:</span> ");
+            encoder.Encode(writer, reason.Text);
+            if (reason.Section.Length > 0)
+            {
+                writer.Write(' ');
+                Section(reason.Section).WriteTo(writer, encoder);
+            }
+
+            foreach (var entry in reason.Facts.Take(Most))
+                Fact(writer, encoder, entry);
+            if (reason.Facts.Count > Most)
+                writer.Write($" <span class=\"fact\">and {reason.Facts.Count - Most} more entries</span>");
+        }
+
+        private const int Most = 8;
+
+        private void Fact(TextWriter writer, HtmlEncoder encoder, Entry entry)
+        {
+            writer.Write($" <a class=\"fact\" href=\"{entriesAt}#entry-{entry.Index}\">");
+            encoder.Encode(writer, EntryWords.Short(entry));
+            writer.Write("</a>");
+        }
+    }
+}

@@ -1,0 +1,67 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Store;
+
+namespace Stringline.Desk.Web;
+
+/// <summary>A job as a page shows it.</summary>
+/// <param name="Stored">The job with its whole journal.</param>
+/// <param name="Facts">The job file as known on <paramref name="AsOf"/>.</param>
+/// <param name="Assessment">What the law makes of it.</param>
+/// <param name="AsOf">The day on which the question is asked.</param>
+internal sealed record OpenJob(StoredJob Stored, JobFile Facts, Assessment Assessment, LocalDate AsOf)
+{
+    /// <summary>The job's id.</summary>
+    public long Id => Stored.Tip.Id;
+
+    /// <summary>Who hired the claimant, or null.</summary>
+    public string? Customer => Facts.Party(Facts.Claimant.HiredBy)?.Name;
+}
+
+/// <summary>What the pages do with jobs: open one, write to one. After each writing the job is assessed anew, so the desk's list is never behind it.</summary>
+internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, DeskDay day, DeskOptions options)
+{
+    /// <summary>The journal.</summary>
+    public IJournal Journal => journal;
+
+    /// <summary>The day on which the desk answers.</summary>
+    public LocalDate Today => day.Today;
+
+    /// <summary>Under whose name entries are written.</summary>
+    public string Who => options.Who;
+
+    /// <summary>Opens a job; null where there is none.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="known">The day as known on which it is shown; null for today.</param>
+    public OpenJob? Open(long id, LocalDate? known = null)
+    {
+        if (journal.Read(id) is not { } stored)
+            return null;
+        var asOf = known ?? day.Today;
+        var facts = known is null ? stored.Job : stored.KnownOn(asOf);
+        return new OpenJob(stored, facts, UseCases.Assess(facts, asOf), asOf);
+    }
+
+    /// <summary>Appends changes to a job, and assesses it.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="expected">The number of the last change the writer has seen.</param>
+    /// <param name="changes">The changes.</param>
+    public AppendOutcome Append(long id, long expected, params IReadOnlyList<JobChange> changes)
+    {
+        var outcome = journal.Append(id, expected, changes, options.Who);
+        if (outcome is AppendOutcome.Appended)
+            portfolio.Refresh(id, day.Today);
+        return outcome;
+    }
+
+    /// <summary>Brings the store to a job file, and assesses the job.</summary>
+    public PutOutcome Put(KeyedJob job)
+    {
+        var outcome = journal.Put(job, options.Who);
+        if (outcome is PutOutcome.Added { Job: var added })
+            portfolio.Refresh(added, day.Today);
+        else if (outcome is PutOutcome.Extended { Job: var extended })
+            portfolio.Refresh(extended, day.Today);
+        return outcome;
+    }
+}

@@ -1,0 +1,56 @@
+using Microsoft.AspNetCore.Mvc.Infrastructure;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Store;
+
+namespace Stringline.Desk.Web;
+
+/// <summary>A link to a page of the desk.</summary>
+/// <param name="Words">What it says.</param>
+/// <param name="Address">Where it leads.</param>
+/// <param name="Page">The page, such as <c>/Job/Papers</c>.</param>
+internal sealed record Way(string Words, string Address, string Page);
+
+/// <summary>Where the desk's pages are. A page that the program does not have is not linked to; once it has it, it is.</summary>
+internal sealed class Ways(IActionDescriptorCollectionProvider actions)
+{
+    private readonly HashSet<string> pages =
+        [.. actions.ActionDescriptors.Items.OfType<PageActionDescriptor>().Select(page => page.ViewEnginePath)];
+
+    /// <summary>Whether there is such a page.</summary>
+    public bool Has(string page) => pages.Contains(page);
+
+    /// <summary>The pages about the office as a whole.</summary>
+    public IEnumerable<Way> Office() => Those(
+        new("The desk", "/", "/Index"),
+        new("New job", "/jobs/new", "/NewJob"),
+        new("Import", "/import", "/Import"),
+        new("Calendar", "/calendar", "/Calendar"),
+        new("Settings", "/settings", "/Settings"),
+        new("The law", "/law", "/Law"));
+
+    /// <summary>The pages about a job.</summary>
+    public IEnumerable<Way> Job(long job, string? customer) => Those(
+        new("The line", $"/job/{job}", "/Job/Index"),
+        new("Enter a fact", $"/job/{job}/enter", "/Job/Enter"),
+        new("Amount", $"/job/{job}/amount", "/Job/Amount"),
+        new("Papers", $"/job/{job}/papers", "/Job/Papers"),
+        new("After recording", $"/job/{job}/after-recording", "/Job/AfterRecording"),
+        new("Customer", $"/customer?name={Uri.EscapeDataString(customer ?? "")}", customer is null ? "" : "/Customer"));
+
+    /// <summary>The one page on which a step is done; its reasons on the job's page where there is no such page yet.</summary>
+    public Way To(StepLine line) => To(line.Job, line.Step);
+
+    /// <inheritdoc cref="To(StepLine)"/>
+    public Way To(long job, AssessedStep step)
+    {
+        Way? way = step.What switch
+        {
+            "index-watch.next-day" => new("Enter the search", $"/job/{job}/enter?what=index-searched", "/Job/Enter"),
+            "release.answer-by" or "prosecution.last-day" => null,
+            var what => new("Make the papers", $"/job/{job}/papers?for={Uri.EscapeDataString(what)}", "/Job/Papers"),
+        };
+        return way is not null && Has(way.Page) ? way : new("Open the job", $"/job/{job}#why-{Html.WhyTree.Anchor(step.What)}", "/Job/Index");
+    }
+
+    private IEnumerable<Way> Those(params Way[] ways) => ways.Where(way => Has(way.Page));
+}

@@ -1,0 +1,18 @@
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PaymentBond;
+
+/// <summary>What may be claimed on a payment bond with a notice to surety and principal.</summary>
+public static class BondClaim
+{
+    /// <summary>
+    /// The amount with its steps. The notice has no look-back: it reaches all unpaid work, whatever a late preliminary notice reaches
+    /// (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193, on the public twin).
+    /// </summary>
+    [Rule("Civ. Code § 8612(b)", Sure = Sure.Opinion)]
+    [Rule("Civ. Code § 9560(b)", Sure = Sure.Opinion)]
+    public static Waterfall Of(FactsAsOf facts) => Demand.Of(facts, new Reach(ReachKind.NoneDue, null, null, [], false));
+}

@@ -1,0 +1,60 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Time;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.Enforcement;
+
+/// <summary>The notice of credit (Civ. Code § 8460(b)): the fact that credit is given and its terms, recorded, so that the time to sue runs longer.</summary>
+internal static class CreditPaper
+{
+    /// <summary>The paper.</summary>
+    public static Shelved Shelved { get; } = Shelved.Of(
+        new Paper("notice-of-credit", "Notice of Credit", "Civ. Code § 8460(b)", PaperUse.Recorded, [WorkKind.Private],
+            "Claimant and owner, to extend the time to sue on a recorded claim.")
+        { Takes = [Told.Until, Told.Words, Told.Number], Deadline = "credit.last-day" },
+        Write);
+
+    private static Bundle Write(Matter matter)
+    {
+        const string section = "Civ. Code § 8460(b)";
+        var claim = RecordedClaims.Of(matter, section);
+        var until = matter.Need(matter.Options.Until, "until-missing", "--until", "Say the day on which the credit ends, such as --until 2026-12-31.", section);
+        var terms = matter.Need(matter.Options.Words, "terms-missing", "--words", "Say the terms of the credit: --words \"Owner pays $5,000.00 on the first of each month.\"", section);
+        if (until <= matter.AsOf)
+            matter.Refuse("until-past", "--until", $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", "Credit ends on a day to come.", section);
+        var leaf = new Leaf("notice-of-credit.pdf", "Notice of Credit") { Return = RecordedClaims.Return(matter) };
+        leaf.Head("California Civil Code section 8460, subdivision (b)");
+        leaf.Say($"Notice is given that credit has been extended, on the terms stated here, on the claim of mechanics lien {RecordedClaims.Words(claim, matter)}.");
+        leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
+        leaf.Field(matter.Facts.Owners.Count == 1 ? "Owner" : "Owners", RecordedClaims.Owners(matter));
+        leaf.Field("Amount of the claim as recorded", claim.Amount is { } amount ? Dollars(amount) : null);
+        leaf.Field("Terms of the credit", terms);
+        leaf.Field("The credit ends on", until is { } day ? Day(day) : null);
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        Signing.Claimant(leaf, matter, section);
+        leaf.Lead("The owner agrees to the credit and to its terms:");
+        leaf.Sign(null, "Owner, or title and authority to sign for the owner");
+        return new Bundle([leaf], new Guide
+        {
+            First = [.. Reach(matter, until), "The section does not say who signs. Have the owner sign too: the credit is one to which both agree (our advice)."],
+            Steps = ["Claimant and owner sign before a notary.", "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good faith before it (§ 8460(b)(2))."],
+            After = ["Enter it in the job file as \"credit-recorded\" with its day, \"until\" and instrument number."],
+            Recording = new Recording(true, 1, 1 + Math.Max(1, matter.Facts.Owners.Count),
+                "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),
+        });
+    }
+
+    /// <summary>How far the credit would carry the time to sue, as the rules have it.</summary>
+    private static IEnumerable<string> Reach(Matter matter, LocalDate? until)
+    {
+        if (until is not { } day || matter.Known.All<ClaimRecorded>().Count == 0)
+            yield break;
+        var recorded = new CreditRecorded { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf), Until = day };
+        var then = Assessment.Of(matter.Job with { Entries = [.. matter.Job.Entries, recorded] }, matter.AsOf, OpenDays.Statutory).Find("credit.enforcement-last-day");
+        if (then?.Band is { } band)
+            yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} at the earliest reading: 90 days after it ends, and never later than one year after the whole work was completed.";
+    }
+}

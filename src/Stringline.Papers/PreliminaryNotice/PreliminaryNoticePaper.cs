@@ -1,0 +1,95 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PublicWork;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Layout;
+using Stringline.Papers.Mailing;
+using Stringline.Papers.Prescribed;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.PreliminaryNotice;
+
+/// <summary>The preliminary notice on private work (Civ. Code §§ 8200-8216) and on public work (§§ 9300-9306), with a declaration to prove it by.</summary>
+internal static class PreliminaryNoticePaper
+{
+    /// <summary>Both papers.</summary>
+    public static IEnumerable<Shelved> Papers =>
+    [
+        Shelved.Of(
+            new Paper("preliminary-notice", "Preliminary Notice", "Civ. Code §§ 8102, 8202", PaperUse.Given, [WorkKind.Private],
+                "The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.")
+            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day" },
+            m => Write(m, isPublic: false)),
+        Shelved.Of(
+            new Paper("public-preliminary-notice", "Preliminary Notice, Public Works", "Civ. Code §§ 8102, 9303", PaperUse.Given, [WorkKind.Public],
+                "The claimant, to public entity and direct contractor, within 20 days after first furnishing.")
+            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day" },
+            m => Write(m, isPublic: true)),
+    ];
+
+    private static Bundle Write(Matter matter, bool isPublic)
+    {
+        var section = isPublic ? "Civ. Code § 9303" : "Civ. Code § 8202(a)";
+        var to = Addressees.Of(matter, Recipients(matter, isPublic));
+        if (to.Count == 0 && matter.Refusals.All(r => r.Id is not ("recipient-missing" or "party-unknown" or "other-work")))
+        {
+            matter.Refuse("no-notice-due", "claimant", "No preliminary notice is due from this claimant.",
+                isPublic ? "A laborer, and one who has a contract with the direct contractor itself, gives none." : "A laborer gives none; one hired by the owner gives it to a construction lender only, and the file names none. If a lender comes in, add it to the parties.",
+                isPublic ? "Civ. Code § 9300(b)" : "Civ. Code § 8200(e)");
+        }
+
+        var leaf = new Leaf(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
+        leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304" : "California Civil Code sections 8102 and 8200 to 8204");
+        Addressees.Put(leaf, matter, to);
+        NoticeContents.Put(leaf, matter, "General description of work");
+        var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", "contract.price",
+            "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
+        leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
+        if (!isPublic)
+            Statement(leaf);
+        Signing.Claimant(leaf, matter, section);
+        return new Bundle([leaf, ProofOfNotice.Leaf(matter, "preliminary notice", to, ProofOfNotice.Given(matter))], new Guide
+        {
+            To = to,
+            Manner = Addressees.Manner,
+            First = [.. First(matter, isPublic)],
+            Steps =
+            [
+                $"Print {(to.Count == 1 ? "the notice" : $"the notice {to.Count} times, one for each person named")}; sign and date each in ink.",
+                "Make out the envelopes exactly as the addresses stand here, and mail or hand them over by the act-by day.",
+                "Fill in and sign the proof of notice declaration; fasten the postal receipts to it.",
+                .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § 8202(b))."] : Array.Empty<string>(),
+            ],
+            After = [$"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner and article numbers."],
+        });
+    }
+
+    private static IReadOnlyList<Recipient> Recipients(Matter matter, bool isPublic)
+    {
+        if (!isPublic)
+            return Stringline.Law.PreliminaryNotice.Recipients.Of(matter.Known);
+        return PublicNotice.RecipientsOf(matter.Known);
+    }
+
+    private static IEnumerable<string> First(Matter matter, bool isPublic)
+    {
+        if (matter.Known.PreliminaryNotices.Count > 0)
+            yield return "The file shows a preliminary notice given already. One notice to each person covers all work under one hirer (Civ. Code § 8206); be sure that another is meant.";
+        if (isPublic)
+            yield return "On work of the Department of Public Works or of General Services the notice goes to the disbursing officer of the department (Civ. Code § 9302).";
+    }
+
+    /// <summary>The statement of Civ. Code § 8202(a)(3), in boldface; its own first line is its heading.</summary>
+    private static void Statement(Leaf leaf)
+    {
+        var text = PrescribedText.NoticeToPropertyOwner;
+        leaf.Wording = text;
+        leaf.WordingPoints = TypeStyle.Notice.Points;
+        leaf.Add(new Together(
+        [
+            new Heading(text.Paragraphs[0], TypeStyle.Notice.At(12.5)) { Before = 18 },
+            .. text.Paragraphs.Skip(1).Select(p => new Paragraph(p, TypeStyle.Notice) { Before = 7 }),
+        ]));
+    }
+}

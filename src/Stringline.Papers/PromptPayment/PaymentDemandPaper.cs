@@ -1,0 +1,75 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Layout;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.PromptPayment;
+
+/// <summary>
+/// A demand for payment with the whole reckoning attached. A direct contractor's to the owner is also the notice demanding payment
+/// from which the 30 days run (Civ. Code § 8800), so it says what § 8102 asks for.
+/// </summary>
+internal static class PaymentDemandPaper
+{
+    /// <summary>The paper.</summary>
+    public static Shelved Shelved { get; } = Shelved.Of(
+        new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800", PaperUse.Sent, [WorkKind.Private, WorkKind.Public],
+            "The claimant, to the one who hired it, with the steps from the price to the sum demanded.")
+        { Takes = [Told.To, Told.Amount, Told.Day] },
+        Write);
+
+    private static Bundle Write(Matter matter)
+    {
+        var hirer = matter.Facts.HiredBy;
+        if (hirer is null && matter.Options.To.Count == 0)
+            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the one who owes the payment, here or with --to.", "");
+        var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? [] : [hirer], "Civ. Code § 8108");
+        var reckoned = matter.Assessment.Amount.Demand;
+        var amount = matter.Options.Amount ?? reckoned;
+        if (amount > reckoned)
+            matter.Refuse("more-than-reckoned", "--amount", $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.", "Demand no more than the reckoning shows, or enter what is missing.", "");
+        var leaf = new Leaf("demand-for-payment.pdf", "Demand for Payment");
+        leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With the reckoning of what is due");
+        leaf.Line("Date", Day(matter.AsOf));
+        Addressees.Put(leaf, matter, to);
+        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
+        leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
+        leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
+        NoticeContents.Put(leaf, matter);
+        Signing.Claimant(leaf, matter, "Civ. Code § 8800");
+        Reckoning(leaf, matter, amount);
+        return new Bundle([leaf], new Guide
+        {
+            To = to,
+            Manner = ToOwner(matter, to) ? Addressees.Manner : "How: by any means whose arrival can be shown. Certified mail is a good one.",
+            First =
+            [
+                "The reckoning leaves out interest, finance charges, delay and fees, since none of them can be in a lien. If you claim them too, say so in a letter of its own.",
+                .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
+            ],
+            Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
+            After = ["Enter it in the job file as \"payment-demanded\" with its day and amount."],
+        });
+    }
+
+    private static bool ToOwner(Matter matter, IReadOnlyList<Party> to) =>
+        matter.Job.Claimant.Role == ClaimantRole.DirectContractor && to.Any(p => p.Capacity == PartyCapacity.Owner);
+
+    /// <summary>The waterfall as it stands, one row for each step.</summary>
+    private static void Reckoning(Leaf leaf, Matter matter, decimal amount)
+    {
+        var waterfall = matter.Assessment.Amount;
+        leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS RECKONED", TypeStyle.Heading) { Before = 0 }));
+        leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; a minus sign takes off.");
+        leaf.Rows(
+            [new Column("Step", 0.3), new Column("Why", 0.5), new Column("Dollars", 0.2, true)],
+            [
+                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, s.Why.Text, Dollars(s.Amount)]),
+                ["Due", "", Dollars(waterfall.Demand)],
+            ],
+            lastIsSum: true);
+        if (amount != waterfall.Demand)
+            leaf.Say($"Of this {Dollars(amount)} is demanded now.");
+    }
+}

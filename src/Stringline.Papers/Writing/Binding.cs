@@ -1,0 +1,72 @@
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
+using Stringline.Papers.Layout;
+using Stringline.Papers.Preflight;
+
+namespace Stringline.Papers.Writing;
+
+/// <summary>Prints a bundle with its sheet, reads every paper back, and hands over what passed.</summary>
+internal static class Binding
+{
+    /// <summary>Prints it, or says why not.</summary>
+    public static PacketOutcome Print(Paper paper, Matter matter, Bundle bundle)
+    {
+        var draft = matter.Options.Draft || bundle.AlwaysDraft is not null;
+        var measure = new Measure();
+        CheckLetters(matter, bundle);
+        CheckRoom(matter, bundle, measure);
+        if (!matter.Clear && !matter.Options.Draft)
+            return new PacketOutcome.Refused(matter.Refusals);
+        if (matter.Refusals.FirstOrDefault(r => r.Id == "return-block-full") is { } full)
+            return new PacketOutcome.Refused([full]);
+
+        List<Refusal> inTheWay = [.. matter.Refusals, .. bundle.AlwaysDraft is { } always ? [always] : Array.Empty<Refusal>()];
+        List<PaperFile> files = [];
+        List<PreflightReport> reports = [];
+        foreach (var leaf in bundle.Leaves)
+        {
+            var printed = Press.Print(leaf.Plan(matter.Facts.Claimant, matter.AsOf, draft), measure);
+            files.Add(new PaperFile(leaf.FileName, leaf.Title, printed.Pages, printed.Bytes));
+            reports.Add(PaperPreflight.Check(files[^1], leaf.Expected(printed.Pages, draft)));
+        }
+
+        var fee = bundle.Guide.Recording is { } recording ? Fee(matter, recording, files[0].Pages) : null;
+        var sheet = new GuideSheet(paper, matter, bundle, files, fee, inTheWay);
+        var page = Press.Print(sheet.Plan(draft), measure);
+        files.Add(new PaperFile(sheet.FileName, sheet.Title, page.Pages, page.Bytes));
+        reports.Add(PaperPreflight.Check(files[^1], new PaperExpectations { Pages = page.Pages, Draft = draft }));
+
+        var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();
+        return failed.Count > 0 && !draft
+            ? new PacketOutcome.Refused(failed)
+            : new PacketOutcome.Made(files, fee, reports, [.. inTheWay, .. failed]);
+    }
+
+    /// <summary>A paper that fails its check is not handed over.</summary>
+    public static Refusal Failed(PreflightReport report, PreflightCheck check) =>
+        new("preflight", $"{report.Paper}: {check.Name}", check.Words, "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
+
+    private static FeeEstimate Fee(Matter matter, Recording recording, int pages) => RecordingFee.Of(
+        matter.Options.Office ?? (matter.Facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" }),
+        new FeeRequest
+        {
+            Pages = pages + (recording.Notary ? 1 : 0),
+            Parcels = matter.Facts.Parcels,
+            Names = recording.Names,
+            References = recording.References,
+            ConformedCopy = true,
+        });
+
+    private static void CheckLetters(Matter matter, Bundle bundle)
+    {
+        var missing = bundle.Leaves.SelectMany(l => l.Texts).SelectMany(t => TypeCase.Missing(Face.Serif, t)).Distinct().ToList();
+        if (missing.Count > 0)
+            matter.Refuse("letters-missing", "the texts of the paper", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", "");
+    }
+
+    private static void CheckRoom(Matter matter, Bundle bundle, Measure measure)
+    {
+        if (bundle.Leaves.Any(l => l.Return is { } block && !block.Fits(measure)))
+            matter.Refuse("return-block-full", "claimant.address", "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.", "Shorten the mailing address.", "Gov. Code § 27361.6");
+    }
+}

@@ -1,0 +1,38 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Papers.Writing;
+
+/// <summary>What the sheet that goes with a paper must say, apart from what every such sheet says.</summary>
+internal sealed record Guide
+{
+    /// <summary>What must be seen before anything else.</summary>
+    public IReadOnlyList<string> First { get; init; } = [];
+
+    /// <summary>To whom the paper goes.</summary>
+    public IReadOnlyList<Party> To { get; init; } = [];
+
+    /// <summary>In which manner it goes to them, with its section.</summary>
+    public string? Manner { get; init; }
+
+    /// <summary>What to do, in order.</summary>
+    public IReadOnlyList<string> Steps { get; init; } = [];
+
+    /// <summary>What to do, or to enter in the job file, afterwards.</summary>
+    public IReadOnlyList<string> After { get; init; } = [];
+
+    /// <summary>What recording it takes; null for a paper that is not recorded.</summary>
+    public Recording? Recording { get; init; }
+}
+
+/// <summary>What recording a paper takes.</summary>
+/// <param name="Notary">Whether it must be acknowledged; the notary's certificate is one more page (Gov. Code § 27287).</param>
+/// <param name="References">Recorded papers it refers to (Gov. Code § 27361.2).</param>
+/// <param name="Names">Names to be indexed.</param>
+/// <param name="Why">Why a notary is needed, or not, with its section.</param>
+internal sealed record Recording(bool Notary, int References, int Names, string Why);
+
+/// <summary>A packet before it is printed.</summary>
+/// <param name="Leaves">The papers.</param>
+/// <param name="Guide">What the accompanying sheet says.</param>
+/// <param name="AlwaysDraft">Why the papers are only ever a draft; null where they are not.</param>
+internal sealed record Bundle(IReadOnlyList<Leaf> Leaves, Guide Guide, Refusal? AlwaysDraft = null);

@@ -1,0 +1,113 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.ClaimOfLien;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.Writing;
+
+/// <summary>A request for one paper: the facts it draws on, what was said with it, and every reason against it.</summary>
+internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions options)
+{
+    private readonly List<Refusal> refusals = [];
+
+    /// <summary>The job file.</summary>
+    public JobFile Job => job;
+
+    /// <summary>What the law makes of it.</summary>
+    public Assessment Assessment => assessment;
+
+    /// <summary>What was said with the request.</summary>
+    public PaperOptions Options => options;
+
+    /// <summary>The day of asking.</summary>
+    public LocalDate AsOf => assessment.AsOf;
+
+    /// <summary>The entries as known on that day.</summary>
+    public FactsAsOf Known { get; } = new(job, assessment.AsOf);
+
+    /// <summary>Names, addresses and site.</summary>
+    public ClaimFacts Facts { get; } = ClaimFacts.Of(job, assessment);
+
+    /// <summary>The reasons against the paper, in the order found.</summary>
+    public IReadOnlyList<Refusal> Refusals => refusals;
+
+    /// <summary>Whether nothing stands against it.</summary>
+    public bool Clear => refusals.Count == 0;
+
+    /// <summary>Adds a reason; the same reason at the same place is given once.</summary>
+    public void Refuse(string id, string where, string there, string right, string section)
+    {
+        if (!refusals.Exists(r => r.Id == id && r.Where == where))
+            refusals.Add(new Refusal(id, where, there, right, section));
+    }
+
+    /// <summary>A text the paper cannot do without.</summary>
+    public string? Need(string? value, string id, string where, string right, string section)
+    {
+        if (Clean(value) is { } clean)
+            return clean;
+        Refuse(id, where, "Nothing is there.", right, section);
+        return null;
+    }
+
+    /// <summary>A value the paper cannot do without.</summary>
+    public T? Need<T>(T? value, string id, string where, string right, string section)
+        where T : struct
+    {
+        if (value is null)
+            Refuse(id, where, "Nothing is there.", right, section);
+        return value;
+    }
+
+    /// <summary>Refuses the paper where the finding says that the right is lost; a finding that is not there refuses nothing.</summary>
+    public void NotIfLost(string finding, string words)
+    {
+        if (assessment.Find(finding) is { Standing: Standing.Lost } lost)
+            Refuse("right-lost", finding, $"{words} {Reasons(lost)}", "See the reasons; the paper is made only while the right may stand.", string.Join("; ", lost.Sections));
+    }
+
+    /// <summary>Refuses the paper on work of another kind.</summary>
+    public void OnlyOn(Paper paper)
+    {
+        if (!paper.Works.Contains(job.Work.Kind))
+            Refuse("other-work", "work.kind", $"The work is {KindWord(job.Work.Kind)}.", $"This paper is for work that is {paper.WorksWords}; see the list of papers for the one that fits.", paper.Sections);
+    }
+
+    /// <summary>The parties in a capacity that have a name.</summary>
+    public IReadOnlyList<Party> In(PartyCapacity capacity) => [.. job.In(capacity).Where(p => Clean(p.Name) is not null)];
+
+    /// <summary>The first owner with a name; null where there is none.</summary>
+    public Party? Owner => In(PartyCapacity.Owner) is [var first, ..] ? first : null;
+
+    /// <summary>The last known entry of a kind; null where there is none.</summary>
+    public T? Last<T>()
+        where T : Entry => Known.All<T>() is [.., var last] ? last : null;
+
+    /// <summary>Address of a party; an owner without one has that of the building permit (Civ. Code § 8108(a)).</summary>
+    public string? AddressOf(Party party) =>
+        Clean(party.Address) ?? (party.Capacity == PartyCapacity.Owner ? Clean(job.Work.Permit?.OwnerAddress) : null);
+
+    /// <summary>The parties of that id list; an unknown id is a reason against the paper.</summary>
+    public IReadOnlyList<Party> Named(IReadOnlyList<string> ids)
+    {
+        foreach (var id in ids.Where(i => job.Party(i) is null))
+            Refuse("party-unknown", "--to", $"'{id}' is no party of the job file.", $"Name ids that stand in \"parties\": {string.Join(", ", job.Parties.Select(p => p.Id))}.", "");
+        return [.. ids.Select(job.Party).OfType<Party>()];
+    }
+
+    /// <summary>The JSON path of a party.</summary>
+    public string PathOf(Party party) => $"parties[{job.Parties.TakeWhile(p => p != party).Count()}]";
+
+    /// <summary>The texts of the reasons that applied.</summary>
+    public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Text));
+
+    private static string KindWord(WorkKind kind) => kind switch
+    {
+        WorkKind.Private => "private",
+        WorkKind.Public => "public",
+        WorkKind.Federal => "federal",
+        _ => throw new InvalidOperationException($"No such work: {kind}."),
+    };
+}

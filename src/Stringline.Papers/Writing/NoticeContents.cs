@@ -1,0 +1,115 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.ClaimOfLien;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.Writing;
+
+/// <summary>What every notice of these parts of the Code says, to the extent known to the giver (Civ. Code § 8102(a)), in the order of its paragraphs.</summary>
+internal static class NoticeContents
+{
+    private const string Section = "Civ. Code § 8102(a)";
+
+    /// <summary>Puts paragraphs (1) to (5), and (6)(A) and (B), on a notice that the claimant gives.</summary>
+    /// <param name="leaf">The paper.</param>
+    /// <param name="matter">The matter.</param>
+    /// <param name="work">The label of the statement of work.</param>
+    public static void Put(Leaf leaf, Matter matter, string work = "Work provided")
+    {
+        People(leaf, matter);
+        Giver(leaf, matter);
+        leaf.Field(work, matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what work is provided or to be provided.", $"{Section}(6)(A)"));
+        leaf.Field("Provided to or for", Hirer(matter));
+    }
+
+    /// <summary>Paragraphs (1) to (4): owner, direct contractor, lender, site.</summary>
+    public static void People(Leaf leaf, Matter matter)
+    {
+        var isPublic = matter.Job.Work.Kind == WorkKind.Public;
+        var owners = matter.In(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner);
+        if (owners.Count == 0)
+        {
+            matter.Refuse("owner-missing", "parties", $"No party with capacity \"{(isPublic ? "public-entity" : "owner")}\" is there.",
+                isPublic ? "Add the public entity that contracted for the work." : "Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with \"reputed\": true.", $"{Section}(1)");
+        }
+
+        leaf.Field(isPublic ? "Public entity" : "Owner or reputed owner", [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
+        leaf.Field("Direct contractor", [.. Contractors(matter)]);
+        if (!isPublic)
+            leaf.Field("Construction lender", [.. matter.In(PartyCapacity.ConstructionLender).Select(p => Person(matter, p)).DefaultIfEmpty("none known")]);
+        leaf.Field("Site", [.. Site(matter)]);
+    }
+
+    /// <summary>Paragraph (5): name, address, and relationship of the claimant who gives the notice.</summary>
+    public static void Giver(Leaf leaf, Matter matter)
+    {
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", $"{Section}(5)");
+        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address.", $"{Section}(5)");
+        leaf.Field("Claimant, who gives this notice", [
+            name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
+            .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
+        leaf.Field("Relationship", Relationship(matter));
+    }
+
+    /// <summary>Name, capacity and address of a person.</summary>
+    public static string Person(Matter matter, Party party) =>
+        $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({Service.CapacityOf(party)})" : "")}\n{matter.AddressOf(party) ?? "(address not known to the giver of this notice)"}";
+
+    /// <summary>The site's lines; a missing site is a reason against the paper.</summary>
+    public static IReadOnlyList<string?> Site(Matter matter)
+    {
+        if (matter.Facts.Street is null && matter.Facts.Legal is null)
+            matter.Refuse("site-missing", "work.site", "Nothing is there.", "Add the street address or the legal description.", $"{Section}(4)");
+        if (matter.Facts.County is null)
+            matter.Refuse("county-missing", "work.site.county", string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there." : $"'{matter.Job.Work.Site.County}' is no county of California.", "Name one of the 58 counties.", "Civ. Code § 8060");
+        return [.. ClaimPaper.Site(matter.Facts)];
+    }
+
+    /// <summary>To or for whom the work is (paragraph (6)(B)).</summary>
+    public static string? Hirer(Matter matter)
+    {
+        if (matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null)
+            return ClaimPaper.Hirer(hirer);
+        matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the one who contracted with the claimant.", $"{Section}(6)(B)");
+        return null;
+    }
+
+    /// <summary>The claimant's role in words.</summary>
+    public static string RoleWord(ClaimantRole role) => role switch
+    {
+        ClaimantRole.DirectContractor => "direct contractor",
+        ClaimantRole.Subcontractor => "subcontractor",
+        ClaimantRole.Supplier => "material supplier",
+        ClaimantRole.EquipmentLessor => "equipment lessor",
+        ClaimantRole.Laborer => "laborer",
+        ClaimantRole.DesignProfessional => "design professional",
+        _ => throw new ArgumentOutOfRangeException(nameof(role), role, "No such role."),
+    };
+
+    /// <summary>The demand (paragraph (6)(C)); none above zero is a reason against the paper.</summary>
+    /// <param name="matter">The matter.</param>
+    /// <param name="demand">Dollars and cents.</param>
+    /// <param name="section">The section that asks for it.</param>
+    /// <param name="due">For what it is due, with a space before and a comma after; or nothing.</param>
+    public static IReadOnlyList<string?> Demand(Matter matter, decimal demand, string section, string due = "")
+    {
+        if (demand > 0)
+            return [Dollars(demand), $"({InWords(demand)}),{due} after deducting all just credits and offsets."];
+        matter.Refuse("demand-not-positive", "amount.demand", $"The demand after all just credits and offsets is {Dollars(demand)}.", "Nothing is left to claim; see the steps of the amount.", section);
+        return [null];
+    }
+
+    private static IEnumerable<string?> Contractors(Matter matter)
+    {
+        if (matter.Job.Claimant.Role == ClaimantRole.DirectContractor)
+            return ["the claimant"];
+        return matter.In(PartyCapacity.DirectContractor).Select(p => (string?)Person(matter, p)).DefaultIfEmpty("not known to the giver of this notice");
+    }
+
+    private static string Relationship(Matter matter)
+    {
+        var role = RoleWord(matter.Job.Claimant.Role);
+        return matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is { } name
+            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract with {OneLine(name)}, the {Service.CapacityOf(hirer)}"
+            : $"{char.ToUpperInvariant(role[0])}{role[1..]}";
+    }
+}

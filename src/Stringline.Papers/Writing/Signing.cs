@@ -1,0 +1,32 @@
+namespace Stringline.Papers.Writing;
+
+/// <summary>How the claimant signs, and verifies (Civ. Code § 8066: an agent may, within the agent's authority).</summary>
+internal static class Signing
+{
+    /// <summary>The claimant's signature; a missing signer is a reason against the paper.</summary>
+    public static void Claimant(Leaf leaf, Matter matter, string section) => leaf.Sign(Signer(matter, section), Under(matter));
+
+    /// <summary>The verification. The form of the oath follows Code Civ. Proc. §§ 446 and 2015.5, from memory.</summary>
+    public static void Verify(Leaf leaf, Matter matter, string paper, string section)
+    {
+        var facts = matter.Facts;
+        var who = facts.SignsForSelf
+            ? $"I am the claimant named in the foregoing {paper}."
+            : $"I am {facts.SignerTitle ?? "the agent"} of {facts.Claimant}, the claimant named in the foregoing {paper}, and I am authorized to make this verification for the claimant.";
+        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", Signer(matter, section), Under(matter));
+    }
+
+    /// <summary>The owner's verification; the job file is the claimant's and does not know who signs for the owner.</summary>
+    public static void VerifyOwner(Leaf leaf, string paper) =>
+        leaf.Oath("VERIFICATION", $"I am the owner named in the foregoing {paper}, or I am authorized to make this verification for the owner. I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", null, "Owner, or title and authority to sign for the owner");
+
+    private static string? Signer(Matter matter, string section) =>
+        matter.Need(matter.Facts.Signer, "signer-missing", "claimant.signer.name", "Add the name of the person who signs; it is typed under the signature.", section);
+
+    private static IReadOnlyList<string> Under(Matter matter) => matter.Facts switch
+    {
+        { SignsForSelf: true } => ["Claimant"],
+        { SignerTitle: { } title } facts => [$"{title}, for claimant {facts.Claimant}"],
+        var facts => [$"For claimant {facts.Claimant}"],
+    };
+}

@@ -1,0 +1,124 @@
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Time;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Preflight;
+using static Stringline.Papers.Tests.Jobs;
+
+namespace Stringline.Papers.Tests;
+
+/// <summary>For every paper of the catalogue one invented job that fits it, assessed by the rules, and what must be said with it.</summary>
+internal static class PaperJobs
+{
+    /// <summary>A supplier's private job with a lender: noticed in time, finished, and completed.</summary>
+    public static JobFile Private() => Demo() with
+    {
+        Parties =
+        [
+            .. Demo().Parties,
+            new Party { Id = "p4", Capacity = PartyCapacity.ConstructionLender, Name = "Granger Slough Bank", Address = "600 Levee Street\nSacramento, CA 95814" },
+            new Party { Id = "p5", Capacity = PartyCapacity.Surety, Name = "Quayside Surety Company", Address = "12 Bond Alley, Oakland, CA 94607" },
+        ],
+        Entries =
+        [
+            .. Demo().Entries,
+            new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3", "p4"], Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+            new Completed { Index = 3, On = DayFact.On(Day("2026-05-01")), By = CompletionTheory.Actual },
+        ],
+    };
+
+    /// <summary>The same with nothing given or finished yet, on the fourth day of furnishing.</summary>
+    public static JobFile Begun() => Private() with { Entries = [Demo().Entries[0]] };
+
+    /// <summary>The same with a recorded claim.</summary>
+    public static JobFile Recorded() => Private().With(
+        new ClaimServed { Index = 4, On = DayFact.On(Day("2026-05-18")), To = ["p1"], Manner = Manner.CertifiedMail, Article = "9407111898765432101238" },
+        new ClaimRecorded { Index = 5, On = DayFact.On(Day("2026-05-20")), Amount = 84_250.00m, Instrument = "2026-0012345" });
+
+    /// <summary>The same with an action filed.</summary>
+    public static JobFile Sued() => Recorded().With(new ActionFiled { Index = 6, On = DayFact.On(Day("2026-08-03")), Court = "Superior Court of California, County of Yolo", Case = "CV-2026-0419" });
+
+    /// <summary>A direct contractor under a written contract, unpaid since a demand of February.</summary>
+    public static JobFile Direct() => Demo() with
+    {
+        Claimant = Demo().Claimant with { Role = ClaimantRole.DirectContractor, HiredBy = "p1", License = new License { Required = true, Number = "1020304", Class = "B", Active = [new LicenseSpan(Day("2020-01-01"), null)] } },
+        Parties = [.. Demo().Parties.Where(p => p.Capacity == PartyCapacity.Owner)],
+        Entries = [Demo().Entries[0], new PaymentDemanded { Index = 1, On = DayFact.On(Day("2026-04-01")), Amount = 40_000m }],
+    };
+
+    /// <summary>A supplier to a subcontractor on a city's job.</summary>
+    public static JobFile Public() => Private() with
+    {
+        Work = Private().Work with { Kind = WorkKind.Public, Use = null, Permit = null },
+        Parties =
+        [
+            new Party { Id = "c1", Capacity = PartyCapacity.PublicEntity, Name = "City of Woodland", Address = "300 First Street, Woodland, CA 95695" },
+            .. Private().Parties.Where(p => p.Id is "p2" or "p3" or "p5"),
+        ],
+        Entries =
+        [
+            .. Demo().Entries,
+            new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["c1", "p3"], Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+            new Completed { Index = 3, On = DayFact.On(Day("2026-05-01")), By = CompletionTheory.Acceptance },
+        ],
+    };
+
+    /// <summary>The job, the day and what is said, by the paper's id. A paper without a row here fails a test.</summary>
+    public static (JobFile Job, LocalDate AsOf, PaperOptions Options) For(string id) => id switch
+    {
+        "preliminary-notice" => (Begun(), Day("2026-02-20"), PaperOptions.None),
+        "public-preliminary-notice" => (Public() with { Entries = [Demo().Entries[0]] }, Day("2026-02-20"), PaperOptions.None),
+        "proof-of-notice" => (Private(), Day("2026-03-02"), PaperOptions.None),
+        "certified-mail-sheet" => (Recorded(), Day("2026-06-01"), PaperOptions.None),
+        "waiver-8132" => (Private(), Day("2026-04-01"), new PaperOptions { Through = Day("2026-03-27"), Amount = 12_000.50m, Maker = "Łukasz Masonry, Inc." }),
+        "waiver-8134" => (Private(), Day("2026-04-20"), new PaperOptions { Through = Day("2026-03-27"), Amount = 12_000.50m, PaymentCleared = Day("2026-04-15") }),
+        "waiver-8136" => (Private(), Day("2026-05-06"), new PaperOptions { Amount = 84_250m, Maker = "Łukasz Masonry, Inc.", Disputed = 1_500m }),
+        "waiver-8138" => (Private(), Day("2026-05-06"), new PaperOptions { PaymentCleared = Day("2026-05-05") }),
+        "payment-demand" => (Private(), Day("2026-05-06"), new PaperOptions { Day = Day("2026-05-20") }),
+        "stop-work-notice" => (Direct(), Day("2026-06-16"), new PaperOptions { Day = Day("2026-05-01") }),
+        "notice-of-completion" => (Private(), Day("2026-05-06"), new PaperOptions { Words = "Fee simple" }),
+        "stop-payment-notice" => (Private(), Day("2026-05-06"), PaperOptions.None),
+        "public-stop-payment-notice" => (Public(), Day("2026-05-06"), PaperOptions.None),
+        "stop-payment-release" => (Private().With(new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["p1"], Amount = 84_250m }), Day("2026-06-01"), PaperOptions.None),
+        "bond-notice" => (Private(), Day("2026-05-06"), new PaperOptions { Number = "QS-4471" }),
+        "public-bond-notice" => (Public(), Day("2026-05-06"), PaperOptions.None),
+        "claim" => (Private(), Day("2026-05-06"), PaperOptions.None),
+        "amended-claim" => (Recorded(), Day("2026-06-01"), PaperOptions.None),
+        "notice-of-credit" => (Recorded(), Day("2026-06-01"), new PaperOptions { Until = Day("2026-11-30"), Words = "Owner pays $14,000.00 on the first day of each month, beginning July 1, 2026." }),
+        "notice-of-pendency" => (Sued(), Day("2026-08-05"), PaperOptions.None),
+        "release" => (Recorded(), Day("2026-06-01"), PaperOptions.None),
+        "partial-release" => (Recorded(), Day("2026-06-01"), new PaperOptions { Amount = 20_000m }),
+        "release-demand" => (Recorded(), Day("2026-09-01"), PaperOptions.None),
+        _ => throw new ArgumentOutOfRangeException(nameof(id), id, "No job fits this paper: add one."),
+    };
+
+    public static Assessment Assess(JobFile job, LocalDate asOf) => Assessment.Of(job, asOf, OpenDays.Statutory);
+
+    public static PacketOutcome Outcome(string id, JobFile job, LocalDate asOf, PaperOptions options) => Scrivener.Make(id, job, Assess(job, asOf), options);
+
+    /// <summary>The paper for its fitting job, changed or not.</summary>
+    public static PacketOutcome.Made Make(string id, Func<JobFile, JobFile>? job = null, Func<PaperOptions, PaperOptions>? options = null, LocalDate? asOf = null)
+    {
+        var fitting = For(id);
+        var outcome = Outcome(id, job?.Invoke(fitting.Job) ?? fitting.Job, asOf ?? fitting.AsOf, options?.Invoke(fitting.Options) ?? fitting.Options);
+        if (outcome is PacketOutcome.Refused refused)
+            Assert.Fail(string.Join("\n", refused.Refusals));
+        var made = Assert.IsType<PacketOutcome.Made>(outcome);
+        foreach (var file in made.Files)
+            Kept.Keep($"{id}--{file.Name}", file);
+        return made;
+    }
+
+    /// <summary>The reasons against it, for its fitting job changed.</summary>
+    public static IReadOnlyList<Refusal> Refusals(string id, Func<JobFile, JobFile>? job = null, Func<PaperOptions, PaperOptions>? options = null, LocalDate? asOf = null)
+    {
+        var fitting = For(id);
+        return Assert.IsType<PacketOutcome.Refused>(Outcome(id, job?.Invoke(fitting.Job) ?? fitting.Job, asOf ?? fitting.AsOf, options?.Invoke(fitting.Options) ?? fitting.Options)).Refusals;
+    }
+
+    /// <summary>The text of one of the papers.</summary>
+    public static string TextOf(this PacketOutcome.Made made, int file = 0) => ReadBack.Of(made.Files[file].Bytes).Text;
+
+    /// <summary>The text of the sheet that goes with them.</summary>
+    public static string SheetText(this PacketOutcome.Made made) => ReadBack.Of(made.Files[^1].Bytes).Text;
+}

@@ -1,0 +1,295 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.Catalogue;
+using static Stringline.Papers.Tests.Jobs;
+using static Stringline.Papers.Tests.PaperJobs;
+
+namespace Stringline.Papers.Tests;
+
+/// <summary>
+/// Each item that a section lists stands on its paper. The lists were read in the Civil Code of the Legislature as updated
+/// 10 July 2026 (private works) and, for public works, in law.justia.com (2010) and laws9.com; where a list is from memory the row says so.
+/// </summary>
+public sealed class StatutoryContentsTests
+{
+    /// <summary>In reading order, or whole within its own column beside labels.</summary>
+    private static void Holds(string id, string text, int file = 0)
+    {
+        var read = Preflight.ReadBack.Of(Make(id).Files[file].Bytes);
+        Assert.True(
+            read.Text.Contains(text, StringComparison.Ordinal) || read.Columns().Contains(string.Concat(text.Where(c => c != ' ')), StringComparison.Ordinal),
+            $"'{text}' is not in:\n{read.Text}");
+    }
+
+    /// <summary>Civ. Code § 8102(a)(1)-(6), on every notice that a claimant gives.</summary>
+    [Theory]
+    [InlineData("preliminary-notice")]
+    [InlineData("stop-payment-notice")]
+    [InlineData("bond-notice")]
+    [InlineData("payment-demand")]
+    [InlineData("public-preliminary-notice")]
+    [InlineData("public-stop-payment-notice")]
+    [InlineData("public-bond-notice")]
+    public void Section_8102_a_1_to_6(string id)
+    {
+        var text = Make(id).TextOf();
+        var isPublic = id.StartsWith("public", StringComparison.Ordinal);
+        Assert.All(
+            (string[])
+            [
+                isPublic ? "City of Woodland" : "Alder Court Partners, LLC", // (1) owner, name
+                isPublic ? "300 First Street" : "77 Cordage Way", // (1) owner, address
+                "Çelik & Ōta Builders, Inc.", "501 Trowel Avenue", // (2) direct contractor
+                isPublic ? "Public entity" : "Granger Slough Bank", isPublic ? "Woodland" : "600 Levee Street", // (3) lender, private works only
+                "418 Alder Court, Woodland, California 95695", // (4) site
+                "Quarrymen’s Supply Company, Inc.", "2200 Plumb Street", "Material supplier under contract with", // (5) giver
+                "Cut limestone, sills, copings and mortar", // (6)(A) work
+                "Łukasz Masonry, Inc. (subcontractor)", // (6)(B) to or for whom
+            ],
+            item => Assert.Contains(item, text, StringComparison.Ordinal));
+    }
+
+    /// <summary>Civ. Code § 8102(a)(6)(C): the demand after credits and offsets, where there is one.</summary>
+    [Theory]
+    [InlineData("stop-payment-notice")]
+    [InlineData("bond-notice")]
+    [InlineData("payment-demand")]
+    [InlineData("public-stop-payment-notice")]
+    [InlineData("public-bond-notice")]
+    public void Section_8102_a_6_C(string id)
+    {
+        Holds(id, "$84,250.00");
+        Holds(id, "after deducting all just credits and offsets");
+    }
+
+    [Fact]
+    public void Section_8202_a_1_general_description() => Holds("preliminary-notice", "Cut limestone, sills, copings and mortar, delivered to the site.");
+
+    [Fact]
+    public void Section_8202_a_2_estimate_of_the_total_price()
+    {
+        Holds("preliminary-notice", "$84,250.00");
+        Holds("preliminary-notice", "an estimate of the total price of the work provided and to be provided");
+    }
+
+    /// <summary>Civ. Code § 8202(a)(3): the statement in boldface; § 8202(a) makes no difference between addressees.</summary>
+    [Fact]
+    public void Section_8202_a_3_statement_in_boldface()
+    {
+        var report = Make("preliminary-notice").Preflight[0];
+        Assert.True(report.Check("notice wording")?.Passed, report.ToString());
+        Assert.True(report.Check("notice type")?.Passed, report.ToString());
+    }
+
+    /// <summary>Civ. Code §§ 9300(a), 9303: entity and direct contractor; description and estimate; the statement of § 8202 is no part of it.</summary>
+    [Fact]
+    public void Section_9303_contents()
+    {
+        Holds("public-preliminary-notice", "$84,250.00");
+        Assert.DoesNotContain("NOTICE TO PROPERTY OWNER", Make("public-preliminary-notice").TextOf(), StringComparison.Ordinal);
+        Assert.DoesNotContain("lender", Make("public-preliminary-notice").TextOf(), StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>Civ. Code § 8118(a): type of notice; date, place, manner, facts; name, address, and title or capacity.</summary>
+    [Theory]
+    [InlineData("Preliminary notice")]
+    [InlineData("February 20, 2026")]
+    [InlineData("Place (city, state)")]
+    [InlineData("certified mail")]
+    [InlineData("in a sealed envelope, postage or charges prepaid")]
+    [InlineData("Alder Court Partners, LLC")]
+    [InlineData("600 Levee Street Sacramento, CA 95814")]
+    [InlineData("reputed owner")]
+    [InlineData("under penalty of perjury under the laws of the State of California")]
+    public void Section_8118_a_declaration(string item)
+    {
+        var read = Preflight.ReadBack.Of(Make("proof-of-notice").Files[0].Bytes);
+        Assert.Contains(string.Concat(item.Where(c => c != ' ')), read.Columns(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8502(a)-(c): § 8102 content, signed and verified; description and estimate; amount through the day of the notice.</summary>
+    [Theory]
+    [InlineData("stop-payment-notice")]
+    [InlineData("public-stop-payment-notice")]
+    public void Sections_8502_and_9352(string id)
+    {
+        Holds(id, "VERIFICATION");
+        Holds(id, "Cut limestone");
+        Holds(id, "due for work provided through the date of this notice");
+        Holds(id, "an estimate of the total amount in value of the work provided and to be provided");
+        Assert.True(Make(id).Preflight[0].Check("names under signatures")?.Passed);
+    }
+
+    /// <summary>Civ. Code §§ 8506(b), 8538: to the manager or other responsible person; with a request for notice of the election.</summary>
+    [Fact]
+    public void Sections_8506_and_8538_to_a_lender()
+    {
+        var made = Make("stop-payment-notice");
+        Assert.Equal(["stop-payment-notice-1.pdf", "stop-payment-notice-2.pdf", "request-for-notice-of-election-2.pdf", "instruction-sheet.pdf"], made.Files.Select(f => f.Name));
+        Assert.Contains("manager or other responsible person", made.TextOf(1), StringComparison.Ordinal);
+        Assert.Contains("preaddressed, stamped envelope", made.TextOf(2), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8532: a bond of 125 percent of the claim. 1.25 times 84,250.00 is 105,312.50.</summary>
+    [Fact]
+    public void Section_8532_bonded_notice_names_125_percent()
+    {
+        var made = Make("stop-payment-notice", options: o => o with { Bonded = true });
+        Assert.Contains("$105,312.50, 125 percent of the claim", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("Private works, bonded", made.TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 9362: $10 with the notice buys word of the time to sue.</summary>
+    [Fact]
+    public void Section_9362_ten_dollars() => Assert.Contains("$10", Make("public-stop-payment-notice").SheetText(), StringComparison.Ordinal);
+
+    /// <summary>Civ. Code § 8128: released or reduced, by how much, and what is still to be withheld.</summary>
+    [Fact]
+    public void Section_8128_release_and_reduction()
+    {
+        Assert.Contains("releases the stop payment notice described above entirely", Make("stop-payment-release").TextOf(), StringComparison.Ordinal);
+        var reduced = Make("stop-payment-release", options: o => o with { Amount = 20_000m });
+        Assert.Contains("$20,000.00", reduced.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("$64,250.00", reduced.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("May 7, 2026", reduced.TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code §§ 8612, 9560: to surety and bond principal, both.</summary>
+    [Theory]
+    [InlineData("bond-notice")]
+    [InlineData("public-bond-notice")]
+    public void Sections_8612_and_9560_to_surety_and_principal(string id)
+    {
+        Holds(id, "Surety: Quayside Surety Company");
+        Holds(id, "Principal: Çelik & Ōta Builders, Inc.");
+    }
+
+    /// <summary>American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193: a bond notice has no look-back, though no preliminary notice reaches the work.</summary>
+    [Fact]
+    public void Section_8612_b_reaches_all_unpaid_work()
+    {
+        var made = Make("bond-notice", j => j with { Entries = [.. j.Entries.Where(e => e is not NoticeGiven)] });
+        Assert.Contains("$84,250.00", made.TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8182(b)-(c): § 8102 content, signed and verified by the owner, nature of the interest, day of completion.</summary>
+    [Theory]
+    [InlineData("Alder Court Partners, LLC")]
+    [InlineData("Fee simple")]
+    [InlineData("May 1, 2026")]
+    [InlineData("Çelik & Ōta Builders, Inc.")]
+    [InlineData("418 Alder Court, Woodland, California 95695")]
+    [InlineData("VERIFICATION")]
+    public void Section_8182_b_and_c(string item) => Holds("notice-of-completion", item);
+
+    /// <summary>Civ. Code § 8460(b): the fact of the credit and its terms.</summary>
+    [Theory]
+    [InlineData("credit has been extended")]
+    [InlineData("Owner pays $14,000.00 on the first day of each month")]
+    [InlineData("November 30, 2026")]
+    [InlineData("recorded on May 20, 2026, as instrument no. 2026-0012345")]
+    [InlineData("The owner agrees to the credit")]
+    public void Section_8460_b(string item) => Holds("notice-of-credit", item);
+
+    /// <summary>Gov. Code §§ 27288.1(b), 27361.6: the owners whose title is relieved, and the number of the recorded paper.</summary>
+    [Theory]
+    [InlineData("release")]
+    [InlineData("partial-release")]
+    public void Sections_27288_1_b_and_27361_6(string id)
+    {
+        Holds(id, "Alder Court Partners, LLC");
+        Holds(id, "instrument no. 2026-0012345 in the Official Records of Yolo County");
+        Assert.Contains("notary", Make(id).SheetText(), StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>Gov. Code § 27287 by Attorney General Opinion 86-202: a release is acknowledged; the certificate is one more page of $3.</summary>
+    [Fact]
+    public void Section_27287_the_notarys_page_is_in_the_fee()
+    {
+        var made = Make("release");
+        Assert.Equal(3m * made.Files[0].Pages, made.Fee?.Part("extra-pages")?.Amount);
+    }
+
+    [Fact]
+    public void Partial_release_of_a_part_of_the_property()
+    {
+        var made = Make("partial-release", options: _ => new PaperOptions { Words = "Lot 15 only." });
+        Assert.Contains("Lot 15 only.", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("remains in effect against the rest", made.TextOf(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Partial_release_of_a_sum_says_what_remains()
+    {
+        Holds("partial-release", "$20,000.00");
+        Holds("partial-release", "$64,250.00");
+    }
+
+    /// <summary>Civ. Code § 8482: a demand for a recorded release, with its grounds. May 20, 2026 and 90 days is August 18, 2026.</summary>
+    [Theory]
+    [InlineData("demands that you execute and record a release")]
+    [InlineData("That time ended on August 18, 2026")]
+    [InlineData("instrument no. 2026-0012345")]
+    [InlineData("ten days or more after this notice is given")]
+    public void Section_8482(string item) => Holds("release-demand", item);
+
+    /// <summary>Code Civ. Proc. § 405.20, from memory: the parties and a description of the property; Civ. Code § 8461.</summary>
+    [Theory]
+    [InlineData("Superior Court of California, County of Yolo")]
+    [InlineData("CV-2026-0419")]
+    [InlineData("Quarrymen’s Supply Company, Inc.")]
+    [InlineData("Alder Court Partners, LLC")]
+    [InlineData("Lot 14 of Alder Court Subdivision")]
+    [InlineData("is pending and affects title")]
+    public void Section_405_20_notice_of_pendency(string item) => Holds("notice-of-pendency", item);
+
+    [Fact]
+    public void A_notice_of_pendency_is_only_ever_a_draft()
+    {
+        var made = Make("notice-of-pendency");
+        Assert.All(made.Preflight, r => Assert.True(r.Check("DRAFT on each page")?.Passed));
+        Assert.Contains("For the attorney", made.SheetText(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code §§ 8832, 8834: unpaid for 35 days after due, 10 days to pay; notice of intent posted before.</summary>
+    [Fact]
+    public void Sections_8832_and_8834()
+    {
+        Holds("stop-work-notice", "within 35 days after it was due under a written contract");
+        Holds("stop-work-notice", "if it is not paid within 10 days after this notice is given");
+        Holds("stop-work-notice", "$40,000.00");
+        Holds("stop-work-notice", "NOTICE OF INTENT TO STOP WORK", file: 1);
+        Assert.Contains("at least 5 days before", Make("stop-work-notice").SheetText(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Each step of the waterfall stands in the letter with its sum, and the last row is the demand.</summary>
+    [Fact]
+    public void A_demand_for_payment_carries_the_whole_reckoning()
+    {
+        var (job, asOf, _) = For("payment-demand");
+        var paid = job.With(new Paid { Index = 4, On = DayFact.On(Day("2026-04-15")), Amount = 10_000m });
+        var made = Make("payment-demand", _ => paid);
+        foreach (var step in Assess(paid, asOf).Amount.Steps)
+            Assert.Contains(PaperText.Dollars(step.Amount), made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("Due $74,250.00", made.TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A direct contractor's demand is also the notice of Civ. Code § 8800, from which 30 days run.</summary>
+    [Fact]
+    public void Section_8800_from_a_direct_contractor()
+    {
+        var made = Make("payment-demand", _ => Direct().With(new FurnishingEnded { Index = 2, On = DayFact.On(Day("2026-03-27")) }));
+        Assert.Contains("sections 8102 and 8800", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("30 days", made.SheetText(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Gov. Code § 27361.6: a paper that modifies a recorded one states its number; Civ. Code § 8416(c): it is served anew.</summary>
+    [Fact]
+    public void An_amended_claim_names_the_first_and_takes_no_mailing_of_the_first()
+    {
+        var made = Make("amended-claim");
+        Assert.Contains("AMENDED CLAIM OF MECHANICS LIEN", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("amends the claim of mechanics lien recorded on May 20, 2026, as instrument no. 2026-0012345", made.TextOf(), StringComparison.Ordinal);
+        Assert.DoesNotContain("May 18, 2026", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("Serve before you record", made.SheetText(), StringComparison.Ordinal);
+    }
+}

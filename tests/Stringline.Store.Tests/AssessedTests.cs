@@ -1,0 +1,96 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Store.Tests;
+
+/// <summary>What assessments found, and the desk's list of it.</summary>
+public abstract class AssessedTests : IDisposable
+{
+    private static readonly LocalDate Day = new(2026, 6, 1);
+
+    private readonly Lazy<Place> place;
+
+    protected AssessedTests(Func<Place> make) => place = new Lazy<Place>(make);
+
+    public void Dispose()
+    {
+        if (place.IsValueCreated)
+            place.Value.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    [Fact]
+    public void The_desk_lists_jobs_by_the_day_to_act_page_by_page()
+    {
+        var journal = Filled(30);
+        journal.WriteAssessed(journal.Tips().Select(tip => Found(tip) with { ActBy = tip.Id % 10 == 0 ? null : Day.PlusDays((int)(tip.Id * 7 % 11)) }));
+        var expected = journal.Tips().Where(tip => tip.Id % 10 != 0).OrderBy(tip => tip.Id * 7 % 11).ThenBy(tip => tip.Id).Select(tip => tip.Id).ToList();
+        var listed = new List<long>();
+        DeskLine? after = null;
+        while (journal.Desk(new DeskPage(4) { After = after }) is { Count: > 0 } page)
+        {
+            listed.AddRange(page.Select(line => line.Job.Id));
+            after = page[^1];
+        }
+
+        Assert.Equal(expected, listed);
+        Assert.All(journal.Desk(new DeskPage(100) { Through = Day.PlusDays(3) }), line => Assert.True(line.Assessed.ActBy <= Day.PlusDays(3)));
+        Assert.Equal(expected.Count(id => id * 7 % 11 <= 3), journal.Desk(new DeskPage(100) { Through = Day.PlusDays(3) }).Count);
+    }
+
+    [Fact]
+    public void What_was_found_reads_back_as_it_was_written_and_is_replaced_by_the_next()
+    {
+        var journal = Filled(1);
+        var tip = journal.Tips().Single();
+        foreach (var standing in Enum.GetValues<Standing>())
+        {
+            var found = Found(tip) with { Standing = standing, AtStake = standing == Standing.Done ? null : 84_250.07m };
+            journal.WriteAssessed([found]);
+            var read = journal.ReadAssessed(tip.Id)!;
+            Assert.True(read.Findings.Span.SequenceEqual(found.Findings.Span));
+            Assert.Equal(found with { Findings = read.Findings }, read);
+        }
+
+        Assert.Null(journal.ReadAssessed(2));
+        Assert.Throws<ArgumentException>(() => journal.WriteAssessed([Found(tip) with { AtStake = 0.005m }]));
+    }
+
+    [Fact]
+    public void Only_jobs_that_changed_since_or_were_assessed_otherwise_are_read_again()
+    {
+        var journal = Filled(5);
+        journal.WriteAssessed(journal.Tips().Where(tip => tip.Id != 2).Select(Found));
+        journal.Append(4, 1, [Samples.Entry(Samples.Delivery(0))], "test");
+        Assert.Equal([2L, 4L], Ids(new JobsToRead { NotYetAssessed = ("1", Day) }));
+        Assert.Equal([4L], Ids(new JobsToRead { NotYetAssessed = ("1", Day), After = 2 }));
+        Assert.Equal(5, Ids(new JobsToRead { NotYetAssessed = ("2", Day) }).Length);
+        Assert.Equal(5, Ids(new JobsToRead { NotYetAssessed = ("1", Day.PlusDays(1)) }).Length);
+        Assert.Equal([4L], journal.Desk(new DeskPage(10)).Where(line => line.IsBehind).Select(line => line.Job.Id));
+
+        long[] Ids(JobsToRead which) => [.. journal.ReadAll(which).Select(job => job.Tip.Id)];
+    }
+
+    private IJournal Filled(int jobs)
+    {
+        var journal = place.Value.Open();
+        journal.PutMany(Enumerable.Range(1, jobs).Select(i => new KeyedJob($"k{i}", Samples.Bare())), "test");
+        return journal;
+    }
+
+    private static AssessedJob Found(JobTip tip) => new()
+    {
+        Job = tip.Id,
+        Sequence = tip.Sequence,
+        Rules = "1",
+        AsOf = Day,
+        ActBy = Day.PlusDays(20),
+        AtStake = 100m,
+        Standing = Standing.Open,
+        What = "claim-of-lien.last-day",
+        Findings = "{\"a\":1}"u8.ToArray(),
+    };
+}
+
+public sealed class SqliteAssessedTests() : AssessedTests(() => new SqlitePlace());
+
+public sealed class PostgresAssessedTests() : AssessedTests(() => new PostgresPlace());

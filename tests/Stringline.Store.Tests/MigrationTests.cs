@@ -1,0 +1,157 @@
+using System.Data.Common;
+using Stringline.Exchange;
+using Stringline.Store.Chain;
+using Stringline.Store.Sql;
+
+namespace Stringline.Store.Tests;
+
+/// <summary>A store of every earlier version, with data in it, is brought to this one.</summary>
+public abstract class MigrationTests : IDisposable
+{
+    private readonly Lazy<Place> place;
+
+    protected MigrationTests(Func<Place> make) => place = new Lazy<Place>(make);
+
+    protected Place Place => place.Value;
+
+    public void Dispose()
+    {
+        if (place.IsValueCreated)
+            place.Value.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    internal abstract Database Connect();
+
+    [Fact]
+    public void A_store_of_version_1_keeps_its_jobs_and_papers_and_can_be_searched()
+    {
+        var paper = Samples.Paper("article 7019");
+        var demo = Samples.Demo();
+        var tip = MakeVersion1(demo, paper);
+        var thrown = Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly));
+        Assert.Equal(StoreFault.ReadOnly, thrown.Fault);
+        var journal = Place.Open(OpenStore.MustExist);
+        Assert.Equal(2, Place.Scalar<long>("select max(number) from migrations"));
+        Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
+        Assert.Equal([tip], journal.Tips());
+        Assert.Equal("alder-court", Assert.Single(journal.Search("alder court", 10)).Job.Key);
+        var report = journal.Check();
+        Assert.Empty(report.Broken);
+        Assert.Equal((1L, 1L + demo.Entries.Count, 1L), (report.Jobs, report.Changes, report.Proofs));
+        Assert.IsType<AppendOutcome.Appended>(journal.Append(tip.Id, tip.Sequence, [Samples.Entry(Samples.Delivery(0, 1m, "NEW"))], "test"));
+    }
+
+    [Fact]
+    public void Every_earlier_version_is_tried_here()
+    {
+        using var database = Connect();
+        Assert.Equal(2, Migrator.Scripts(database).Count);
+    }
+
+    [Fact]
+    public void A_store_of_a_later_version_is_refused()
+    {
+        Place.Open();
+        Place.Tamper("insert into migrations (number, name, at) values (99, 'later', 0)");
+        var refused = Assert.Throws<StoreException>(() => Place.Open(OpenStore.MustExist));
+        Assert.Equal(StoreFault.TooNew, refused.Fault);
+        Assert.Contains("version 99", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Opening_twice_migrates_once_and_opening_nothing_makes_nothing()
+    {
+        Assert.Equal(StoreFault.Missing, Assert.Throws<StoreException>(() => Place.Open(OpenStore.MustExist)).Fault);
+        Assert.Equal(StoreFault.Missing, Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly)).Fault);
+        Place.Open();
+        Place.Open();
+        Assert.Equal(2, Place.Scalar<long>("select count(*) from migrations"));
+    }
+
+    // The tables as version 1 had them, filled by statements that are kept here for good: the program itself no longer writes that version.
+    private JobTip MakeVersion1(Law.Facts.JobFile job, Proof paper)
+    {
+        using var database = Connect();
+        database.Run(connection =>
+        {
+            database.Prepare(connection, OpenStore.OrMake);
+            Migrator.Bring(database, connection, Migrator.Scripts(database), 1, SystemClock.Instance);
+        });
+        var rows = new NewRows(NewRows.Nothing(1, "alder-court", job.Name), "ana", SystemClock.Instance.GetCurrentInstant());
+        rows.Head(JournalText.Head(job), null);
+        foreach (var entry in job.Entries)
+            rows.Entry(entry, JournalText.Entry(entry), entry.Index == 0 ? [paper] : []);
+        var tip = rows.After(job.Name);
+        database.Change((connection, transaction) =>
+        {
+            Insert(connection, transaction, "update store set jobs = 1");
+            Insert(connection, transaction, "insert into jobs (id, key, name, sequence, hash) values (@1, @2, @3, @4, @5)", tip.Id, tip.Key, tip.Name, tip.Sequence, tip.Hash.ToBytes());
+            Insert(connection, transaction, "insert into proofs (hash, kind, content) values (@1, @2, @3)", paper.Hash.ToBytes(), "pdf", paper.Content.ToArray());
+            foreach (var row in rows.Rows)
+            {
+                Insert(
+                    connection,
+                    transaction,
+                    "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (1, @1, @2, @3, @4, @5, @6, @7, @8, @9)",
+                    row.Sequence, row.At, row.Who, row.Kind, row.Learned, row.Supersedes, row.Proofs, row.Payload, row.Hash);
+            }
+
+            return (true, true);
+        });
+        return tip;
+    }
+
+    private static void Insert(DbConnection connection, DbTransaction transaction, string sql, params object?[] values)
+    {
+        using var command = RowReading.Command(connection, transaction, sql);
+        for (var i = 0; i < values.Length; i++)
+        {
+            var parameter = command.CreateParameter();
+            parameter.ParameterName = $"@{i + 1}";
+            parameter.Value = values[i] ?? DBNull.Value;
+            if (values[i] is null)
+                parameter.DbType = System.Data.DbType.String;
+            command.Parameters.Add(parameter);
+        }
+
+        command.ExecuteNonQuery();
+    }
+}
+
+public sealed class SqliteMigrationTests() : MigrationTests(() => new SqlitePlace())
+{
+    internal override Database Connect() => new SqliteDatabase(Place.Address, OpenStore.OrMake);
+
+    [Fact]
+    public void What_is_no_store_is_refused_and_left_as_it_is()
+    {
+        File.WriteAllText(Place.Address, "These are my notes, and long enough to be more than the head of a database file is; a hundred bytes.");
+        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Place.Open()).Fault);
+        Assert.StartsWith("These are my notes", File.ReadAllText(Place.Address), StringComparison.Ordinal);
+        File.Delete(Place.Address);
+        Place.Scalar<long>("create table recipes (name text)");
+        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Place.Open()).Fault);
+        Assert.Equal(1, Place.Scalar<long>("select count(*) from sqlite_schema"));
+        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Journals.Open(Path.GetDirectoryName(Place.Address)!, SystemClock.Instance)).Fault);
+    }
+}
+
+public sealed class PostgresMigrationTests() : MigrationTests(() => new PostgresPlace())
+{
+    internal override Database Connect() => new PostgresDatabase(Place.Address[Journals.PostgresPrefix.Length..]);
+
+    [Theory]
+    [InlineData("postgres:Host=127.0.0.1;Port=1;Username=app;Timeout=5", StoreFault.Unreachable)]
+    [InlineData("postgres:Hast=nowhere", StoreFault.NotAllowed)]
+    [InlineData("postgres:Host=db;Search Path=a,b", StoreFault.NotAllowed)]
+    public void A_server_that_cannot_be_used_is_said_so(string address, StoreFault fault) =>
+        Assert.Equal(fault, Assert.Throws<StoreException>(() => Journals.Open(address, SystemClock.Instance)).Fault);
+
+    [Fact]
+    public void No_message_shows_a_password()
+    {
+        var thrown = Assert.Throws<StoreException>(() => Journals.Open("postgres:Host=127.0.0.1;Port=1;Username=app;Password=opensesame;Timeout=5", SystemClock.Instance));
+        Assert.DoesNotContain("opensesame", thrown.ToString(), StringComparison.Ordinal);
+    }
+}

@@ -64,7 +64,10 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
             new StoreCommands(output, errors, clock).All(),
             Desk(),
             DemoOffice(),
+            new ImportCommand(output, errors, clock).Make(),
         };
+        foreach (var sheet in new SheetCommands(output, errors, clock).All())
+            root.Add(sheet);
         return root;
     }
 
@@ -166,7 +169,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
     private static Option<string> Folder() => new("--out") { Description = "The folder to write to.", HelpName = "DIR", Required = true };
 
-    private static Option<string> AsOf()
+    /// <summary>The option that names the day of asking.</summary>
+    internal static Option<string> AsOf()
     {
         var option = new Option<string>("--as-of")
         {
@@ -181,7 +185,10 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         return option;
     }
 
-    private LocalDate Day(string? text)
+    private LocalDate Day(string? text) => DayOf(text, clock);
+
+    /// <summary>The day that <see cref="AsOf"/> names, or today.</summary>
+    internal static LocalDate DayOf(string? text, IClock clock)
     {
         if (text is null)
             return Today.InCalifornia(clock);

@@ -73,20 +73,30 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
     private Command Assess()
     {
-        var file = File();
+        var file = new Argument<string?>("FILE") { Description = "A job file (see stringline schema).", Arity = ArgumentArity.ZeroOrOne };
         var asOf = AsOf();
         var json = new Option<bool>("--json") { Description = "Print JSON for programs instead of text." };
         var ascii = new Option<bool>("--ascii") { Description = "Print text in plain ASCII." };
-        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii };
-        command.SetAction(parsed => Answer(
-            UseCases.Assess(parsed.GetRequiredValue(file), Day(parsed.GetValue(asOf))),
-            assessment =>
-            {
-                if (parsed.GetValue(json))
-                    output.Write(AssessmentJson.Write(assessment));
-                else
-                    Print(AssessmentText.Of(assessment), parsed.GetValue(ascii));
-            }));
+        var all = new Option<bool>("--all") { Description = "Assess every job of --store that a new entry, other rules or another day can have changed, for the desk's list." };
+        var store = new Option<string?>("--store") { Description = "With --all: the store.", HelpName = "STORE" };
+        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii, all, store };
+        command.Validators.Add(result =>
+        {
+            var (isAll, hasFile) = (result.GetValue(all), result.GetValue(file) is not null);
+            if (isAll ? hasFile || result.GetValue(store) is null : !hasFile || result.GetValue(store) is not null)
+                result.AddError("assess takes a job file, or --all and --store.");
+        });
+        command.SetAction(parsed => parsed.GetValue(all)
+            ? new AssessAll(output, errors, clock).Run(parsed.GetValue(store)!, Day(parsed.GetValue(asOf)))
+            : Answer(
+                UseCases.Assess(parsed.GetValue(file)!, Day(parsed.GetValue(asOf))),
+                assessment =>
+                {
+                    if (parsed.GetValue(json))
+                        output.Write(AssessmentJson.Write(assessment));
+                    else
+                        Print(AssessmentText.Of(assessment), parsed.GetValue(ascii));
+                }));
         return command;
     }
 

@@ -2,7 +2,9 @@ using System.Buffers;
 using System.Text.Json;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Places;
 using Stringline.Store;
 
 namespace Stringline.Desk.Portfolio;
@@ -17,14 +19,14 @@ internal sealed class Portfolio(IJournal journal)
 {
     private const int Batch = 2000;
 
-    /// <summary>The version of the rules: a law library that was compiled from other code is another version.</summary>
-    public static string Rules { get; } = typeof(Assessment).Module.ModuleVersionId.ToString("N");
+    /// <summary>The version of the rules: a law library compiled from other code is another version, and so is another table of counties' closings.</summary>
+    public static string Rules { get; } = $"{typeof(Assessment).Module.ModuleVersionId:N}-{typeof(CountyClosings).Module.ModuleVersionId:N}";
 
     /// <summary>Assesses one job and keeps what was found.</summary>
     public void Refresh(long job, LocalDate asOf)
     {
         if (journal.Read(job) is { } stored)
-            journal.WriteAssessed([Of(stored, asOf)]);
+            journal.WriteAssessed([Of(stored.Tip, stored.Job, asOf)]);
     }
 
     /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches, on all cores.</summary>
@@ -38,12 +40,12 @@ internal sealed class Portfolio(IJournal journal)
             return 0;
         progress?.Report(new PortfolioProgress(0, total));
         long done = 0;
-        foreach (var batch in journal.ReadAll(new JobsToRead { NotYetAssessed = (Rules, asOf) }).Chunk(Batch))
+
+        // One thread reads, the others read the JSON and assess, this one writes: none waits for a batch to be through.
+        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (Rules, asOf) }, (tip, job) => Of(tip, job, asOf)).Chunk(Batch))
         {
             stop.ThrowIfCancellationRequested();
-            var found = new AssessedJob[batch.Length];
-            Parallel.For(0, batch.Length, new ParallelOptions { CancellationToken = stop }, i => found[i] = Of(batch[i], asOf));
-            journal.WriteAssessed(found);
+            journal.WriteAssessed(batch);
             done += batch.Length;
             progress?.Report(new PortfolioProgress(done, Math.Max(done, total)));
         }
@@ -52,17 +54,16 @@ internal sealed class Portfolio(IJournal journal)
     }
 
     /// <summary>What is kept of a job's assessment.</summary>
-    public static AssessedJob Of(StoredJob stored, LocalDate asOf)
+    public static AssessedJob Of(JobTip tip, JobFile job, LocalDate asOf)
     {
-        var job = stored.Job;
         var assessment = UseCases.Assess(job, asOf);
         AssessedStep[] steps = [.. assessment.Next.Select(step => Step(assessment, step))];
         var lead = Array.Find(steps, step => !step.Watch);
         var right = assessment.Findings[0];
         return new AssessedJob
         {
-            Job = stored.Tip.Id,
-            Sequence = stored.Tip.Sequence,
+            Job = tip.Id,
+            Sequence = tip.Sequence,
             Rules = Rules,
             AsOf = asOf,
             ActBy = lead?.ActBy,

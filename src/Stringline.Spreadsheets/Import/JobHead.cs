@@ -26,8 +26,8 @@ internal sealed class JobHead(ImportRequest request)
         missing = null;
         var county = County(draft.Head(Column.County) ?? request.County);
         var kind = draft.Head(Column.WorkKind) is { } word ? Word(JobFileWords.Kind, word) : (int?)request.Work;
-        if (draft.FirstHead is { } first && first.Table.IsRefused(first.Line))
-            missing = FormattableString.Invariant($"job {draft.Key} is not in the store, and the row that describes it (line {first.Line} of {first.Table.File}) is refused");
+        if (draft.HeadRows.Find(row => row.Table.IsRefused(row.Line)) is { Table: { } table } refused)
+            missing = FormattableString.Invariant($"job {draft.Key} is not in the store, and the row that describes it (line {refused.Line} of {table.File}) is refused");
         else if (request.Claimant is null || request.Role is null)
             missing = $"job {draft.Key} is not in the store, and nothing says who claims; should be: --claimant and --role, or the job added first";
         else if (county is null)
@@ -167,8 +167,9 @@ internal sealed class JobHead(ImportRequest request)
     private static decimal? Price(JobDraft draft) =>
         draft.Head(Column.ContractPrice) is { } text ? decimal.Parse(text, CultureInfo.InvariantCulture) : null;
 
-    private static LocalDate? ContractDay(JobDraft draft) =>
-        draft.Head(Column.ContractDay) is { } text && DayText.Read(text, out var day) is null ? day : null;
+    // A row that is refused once its whole file was read is refused for its days.
+    private static LocalDate? ContractDay(JobDraft draft) => draft.FirstHead is { } first && first.Table.IsRefused(first.Line) ? null
+        : draft.Head(Column.ContractDay) is { } text && DayText.Read(text, out var day) is null ? day : null;
 
     private static int? Word(WordTable table, string word) => table.IndexOf(ColumnWords.Fold(word).Replace(' ', '-'));
 }

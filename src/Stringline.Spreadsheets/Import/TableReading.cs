@@ -49,6 +49,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
     {
         if (Draft(table, row) is not { } draft)
             return;
+        if (draft.Take(table, row) is { } contradiction)
+            table.Refuse(row.Line, contradiction);
         if (draft.HeadRows.Count > 0)
             table.Refuse(row.Line, FormattableString.Invariant($"job {draft.Key} stands on line {draft.HeadRows[0].Line} of {draft.HeadRows[0].Table.File} already; should be: a row a job"));
         draft.HeadRows.Add((table, row.Line));
@@ -68,6 +70,12 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
             table.Refuse(row.Line, $"work from {day} to {until}; should be: a last day that is not before the first");
         if (draft is null || number is null || amount is null || day is null || table.IsRefused(row.Line))
             return;
+        if (draft.Take(table, row) is { } contradiction)
+        {
+            table.Refuse(row.Line, contradiction);
+            return;
+        }
+
         if (!invoicesMet.TryAdd((draft.Key, number), (table, row.Line)))
         {
             var first = invoicesMet[(draft.Key, number)];
@@ -124,8 +132,6 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
             return null;
         if (!Drafts.TryGetValue(key, out var draft))
             Drafts[key] = draft = new JobDraft(key);
-        if (table.Header.Kind != TableKind.Payments && draft.Take(table, row) is { } contradiction)
-            table.Refuse(row.Line, contradiction);
         return draft;
     }
 

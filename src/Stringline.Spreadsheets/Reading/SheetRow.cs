@@ -10,7 +10,7 @@ public readonly record struct SheetRow(int Line, IReadOnlyList<Cell> Cells, stri
 {
     /// <summary>The cell of a column; empty where the row is shorter.</summary>
     /// <param name="column">From 0; less than 0 for a column that the file has not.</param>
-    public Cell At(int column) => (uint)column < (uint)Cells.Count ? Cells[column] : default;
+    public Cell At(int column) => column >= 0 && column < Cells.Count ? Cells[column] : default;
 
     /// <summary>Whether there is nothing in it.</summary>
     public bool IsBlank

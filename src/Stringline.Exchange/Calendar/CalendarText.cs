@@ -79,7 +79,7 @@ public static class CalendarText
     {
         var lines = new List<string> { $"{day.Do} by {LawText.IsoDay(day.Day)}." };
         if (isPast)
-            lines.Add("That day is past; the right is in doubt, not given up. Act at once.");
+            lines.Add("That day is past. What can still be had goes with time: act at once.");
         if (day.AtStake is { } dollars)
             lines.Add($"At stake: ${dollars.ToString("#,##0.00", CultureInfo.InvariantCulture)}.");
         if (day.Reading is { Length: > 0 } reading)

@@ -141,13 +141,14 @@ internal sealed class TableRows
     private bool IsTotals(SheetRow row)
     {
         var key = Header.Of(row, Header.Kind switch { TableKind.Jobs => Column.Job, TableKind.Invoices => Column.Invoice, _ => Column.Payment });
-        var hasDay = Header.Kind switch
+        Column[] days = Header.Kind switch { TableKind.Jobs => [], TableKind.Invoices => [Column.InvoiceDay, Column.Furnished], _ => [Column.PaidDay] };
+        foreach (var column in days)
         {
-            TableKind.Jobs => false,
-            TableKind.Invoices => !Header.Of(row, Column.InvoiceDay).IsEmpty || !Header.Of(row, Column.Furnished).IsEmpty,
-            _ => !Header.Of(row, Column.PaidDay).IsEmpty,
-        };
-        if ((hasDay && !IsTotal(Header.Of(row, Header.Kind == TableKind.Payments ? Column.PaidDay : Column.InvoiceDay))) || (!key.IsEmpty && !IsTotal(key)))
+            if (Header.Of(row, column) is { IsEmpty: false } day && !IsTotal(day))
+                return false;
+        }
+
+        if (!key.IsEmpty && !IsTotal(key))
             return false;
         return row.Cells.Any(IsTotal);
     }

@@ -56,22 +56,26 @@ internal sealed class LawCompiler
 
     /// <summary>All mutants of a folder that can be switched, in one assembly.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="switched">Numbers of the mutants that are in it.</param>
+    /// <param name="switched">Numbers of the mutants that are in it, each with the lowest number in its member, by which the member tells that it is asked.</param>
     /// <param name="refused">Numbers of those that the compiler refuses, with what it says.</param>
-    public byte[] Schemata(string folder, out HashSet<int> switched, out Dictionary<int, string> refused)
+    public byte[] Schemata(string folder, out Dictionary<int, int> switched, out Dictionary<int, string> refused)
     {
         var all = MutantsIn(folder);
-        switched = [.. Enumerable.Range(0, all.Count).Where(i => Mutate.Schemata.Home(all[i]) is not null)];
+        switched = Enumerable.Range(0, all.Count).Where(i => Mutate.Schemata.Home(all[i]) is not null).ToDictionary(i => i);
         refused = [];
         while (true)
         {
             var changed = compilation.AddSyntaxTrees(CSharpSyntaxTree.ParseText(Mutate.Schemata.SwitchSource, new CSharpParseOptions(LanguageVersion.CSharp14)));
-            foreach (var file in switched.Order().Select(i => (Number: i, Mutant: all[i])).GroupBy(m => m.Mutant.Tree))
+            foreach (var file in switched.Keys.Order().Select(i => (Number: i, Mutant: all[i])).GroupBy(m => m.Mutant.Tree))
                 changed = changed.ReplaceSyntaxTree(file.Key, Mutate.Schemata.With(file.Key, [.. file]));
             using var assembly = new MemoryStream();
             var result = changed.Emit(assembly);
             if (result.Success)
+            {
+                switched = switched.Keys.GroupBy(i => Mutate.Schemata.Home(all[i])!).SelectMany(g => g.Select(i => (Number: i, Member: g.Min()))).ToDictionary(m => m.Number, m => m.Member);
                 return assembly.ToArray();
+            }
+
             foreach (var error in result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error))
             {
                 var number = Mutate.Schemata.NumberAt(error.Location) ?? throw new InvalidDataException($"{folder}: {error}");

@@ -28,6 +28,8 @@ internal static class Schemata
         {
             public static int Active = -1;
             public static long Ticks;
+            public static System.Collections.Generic.HashSet<int>? Hits;
+            public static void Hit(int member) => Hits?.Add(member);
             public static bool Tick() => ++Ticks <= 20_000_000 ? true : throw new MutantNeverEnds();
         }
         """;
@@ -57,6 +59,9 @@ internal static class Schemata
 
         return null;
     }
+
+    /// <summary>Whether the mutant changes what is worked out once and kept, so that it is seen in a load context of its own only.</summary>
+    public static bool IsWorkedOutOnce(Mutant mutant) => Home(mutant) is FieldDeclarationSyntax or PropertyDeclarationSyntax { Initializer: not null };
 
     /// <summary>A file with copies for its mutants.</summary>
     /// <param name="tree">The file.</param>
@@ -97,7 +102,7 @@ internal static class Schemata
         string Call(string number) => isVoid ? $"{name}{Suffix}{number}{generic}({arguments}); return;" : $"return {name}{Suffix}{number}{generic}({arguments});";
         string Copy(string number, string code) => $"{copyHead}{name}{Suffix}{number}{generic}({copyParameters}) {constraints} {code}\n";
 
-        var made = new StringBuilder(head).Append($" switch (global::{SwitchType}.Active) {{ ");
+        var made = new StringBuilder(head).Append($" global::{SwitchType}.Hit({mutants.Min(m => m.Number)}); switch (global::{SwitchType}.Active) {{ ");
         foreach (var (number, _) in mutants)
             made.Append($"case {number}: {Call($"{number}")} ");
         made.Append($"default: {Call("none")} }} {tail}\n").Append(Copy("none", Code(body, null)));

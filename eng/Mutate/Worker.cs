@@ -5,9 +5,10 @@ namespace Stringline.Mutate;
 /// <summary>A process of its own that tries one mutant after another, so that one that never ends can be stopped.</summary>
 internal sealed class Worker : IDisposable
 {
-    private const int SecondsToStart = 240;
+    private const int SecondsToStart = 900;
 
     private Process? process;
+    private string? ready;
 
     /// <summary>Seconds after which a mutant counts as never ending.</summary>
     public required int Patience { get; init; }
@@ -16,10 +17,17 @@ internal sealed class Worker : IDisposable
     public (Outcome Outcome, string Detail) Try(string folder, int mutant)
     {
         if (process is null or { HasExited: true })
+        {
+            Dispose();
             Start();
+        }
+
+        // The first question about a folder makes its assembly and runs every test.
+        var seconds = folder == ready ? Patience : SecondsToStart;
+        ready = folder;
         process!.StandardInput.WriteLine($"{folder} {mutant}");
         var answer = process.StandardOutput.ReadLineAsync();
-        if (!answer.Wait(TimeSpan.FromSeconds(Patience)))
+        if (!answer.Wait(TimeSpan.FromSeconds(seconds)))
         {
             Dispose();
             return (Outcome.TimedOut, "");
@@ -41,8 +49,8 @@ internal sealed class Worker : IDisposable
         start.Environment["CsCheck_Iter"] = "50";
         start.Environment["CsCheck_Threads"] = "1";
         process = Process.Start(start) ?? throw new InvalidOperationException("A worker does not start.");
-        var ready = process.StandardOutput.ReadLineAsync();
-        if (!ready.Wait(TimeSpan.FromSeconds(SecondsToStart)) || ready.Result != "ready")
+        var answer = process.StandardOutput.ReadLineAsync();
+        if (!answer.Wait(TimeSpan.FromSeconds(SecondsToStart)) || answer.Result != "ready")
             throw new InvalidOperationException("A worker does not get ready.");
     }
 
@@ -54,7 +62,7 @@ internal sealed class Worker : IDisposable
         Console.SetOut(TextWriter.Null);
         var law = new LawCompiler(root);
         var run = new TestRun(root);
-        var (folder, all, switched, refused) = ("", Array.Empty<byte>(), new HashSet<int>(), new Dictionary<int, string>());
+        var (folder, all, switched, refused) = ("", Array.Empty<byte>(), new Dictionary<int, int>(), new Dictionary<int, string>());
         answers.WriteLine("ready");
         while (Console.In.ReadLine() is { } asked)
         {
@@ -70,19 +78,19 @@ internal sealed class Worker : IDisposable
             string? failure;
             if (number < 0)
             {
-                failure = run.FirstFailure(-1);
+                failure = run.FirstFailure(-1, null);
             }
             else if (refused.TryGetValue(number, out var said))
             {
                 answers.WriteLine($"{Outcome.DoesNotCompile} {said}");
                 continue;
             }
-            else if (switched.Contains(number))
+            else if (switched.TryGetValue(number, out var member))
             {
-                // What is worked out once and kept must be worked out anew by each mutant of the calendar.
-                failure = folder == "Time" && Path.GetFileName(law.MutantsIn(folder)[number].Tree.FilePath) is not ("Deadline.cs" or "Period.cs")
+                // What is worked out once and kept must be worked out anew by each mutant of the calendar, and no test tells that it needs it.
+                failure = Schemata.IsWorkedOutOnce(law.MutantsIn(folder)[number]) || folder == "Time" && Path.GetFileName(law.MutantsIn(folder)[number].Tree.FilePath) is not ("Deadline.cs" or "Period.cs")
                     ? run.FirstFailureAnew(all, number)
-                    : run.FirstFailure(number);
+                    : run.FirstFailure(number, member);
             }
             else if (law.Compiled(law.MutantsIn(folder)[number], out said) is { } alone)
             {
@@ -109,6 +117,6 @@ internal sealed class Worker : IDisposable
             process.Kill(entireProcessTree: true);
         process.WaitForExit();
         process.Dispose();
-        process = null;
+        (process, ready) = (null, null);
     }
 }

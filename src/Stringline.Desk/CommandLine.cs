@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using Stringline.Desk.Commands;
+using Stringline.Desk.DemoOffice;
 using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
@@ -63,7 +64,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
             Demo(),
             new StoreCommands(output, errors, clock).All(),
             Desk(),
-            DemoOffice(),
+            MakeOffice(),
             new ImportCommand(output, errors, clock).Make(),
         };
         foreach (var sheet in new SheetCommands(output, errors, clock).All())
@@ -165,13 +166,19 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         return command;
     }
 
-    private Command DemoOffice()
+    private Command MakeOffice()
     {
         var folder = Folder();
         var asOf = AsOf();
-        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print its path.") { folder, asOf };
+        var jobs = new Option<int>("--jobs") { Description = "So many jobs, the forty over and over, to try out a large office.", HelpName = "N", DefaultValueFactory = _ => DemoJobs.Usual };
+        jobs.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() is < 1 or > 1_000_000)
+                result.AddError("--jobs takes a number from 1 to 1000000.");
+        });
+        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print its path.") { folder, asOf, jobs };
         command.SetAction(parsed => Answer(
-            DeskCommand.MakeDemoOffice(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), clock), path => Print(path + "\n", ascii: false)));
+            DeskCommand.MakeDemoOffice(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), parsed.GetValue(jobs), clock), path => Print(path + "\n", ascii: false)));
         return command;
     }
 

@@ -59,9 +59,10 @@ internal static class DeskCommand
     /// <summary>Makes the store of the demo office for a day, where it is not there yet.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="today">The day to which its jobs are relative.</param>
+    /// <param name="jobs">How many jobs.</param>
     /// <param name="clock">The clock.</param>
     /// <returns>The store's path.</returns>
-    public static Outcome<string> MakeDemoOffice(string folder, LocalDate today, IClock clock)
+    public static Outcome<string> MakeDemoOffice(string folder, LocalDate today, int jobs, IClock clock)
     {
         try
         {
@@ -70,7 +71,7 @@ internal static class DeskCommand
             using var journal = Journals.Open(path, clock, OpenStore.OrMake);
             if (journal.CountJobs() == 0)
             {
-                var report = journal.PutMany(DemoJobs.Of(today), "demo");
+                var report = journal.PutMany(DemoJobs.Of(today, jobs), "demo");
                 if (report.Faults.Count > 0)
                     throw new InvalidOperationException("The demo office is refused: " + report.Faults[0]);
             }

@@ -38,12 +38,13 @@ public interface IJournal : IDisposable
     public IEnumerable<StoredJob> ReadAll(JobsToRead which);
 
     /// <summary>
-    /// Works on jobs on all cores, as now known and without the history of their changes; the results come in the order of their ids.
-    /// Made for questions over the whole store: about half the cost of <see cref="ReadAll"/>, and spread over the cores.
+    /// Works on jobs on several cores, as now known and without the history of their changes; the results come in the order of their ids.
+    /// Made for questions over the whole store: the history is not read, and the work is spread over the cores.
     /// </summary>
     /// <param name="which">Which jobs.</param>
+    /// <param name="cores">On how many cores the work is done; one more thread reads.</param>
     /// <param name="work">The work; it runs on several threads at once.</param>
-    public IEnumerable<T> OfEach<T>(JobsToRead which, Func<JobTip, JobFile, T> work);
+    public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work);
 
     /// <summary>Where every job is, in the order of their ids, as it was when the reading began.</summary>
     public IEnumerable<JobTip> Tips();
@@ -79,6 +80,9 @@ public interface IJournal : IDisposable
 
     /// <summary>The watches due by a day, gathered by county.</summary>
     public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through);
+
+    /// <summary>How many times steps were written: while it is the same, all sums over steps are the same.</summary>
+    public long StepsWritten();
 
     /// <summary>What steps can be filtered by, at most so many of each.</summary>
     public StepChoices Choices(int limit);

@@ -31,22 +31,22 @@ public sealed class PortfolioTests : IDisposable
     {
         var put = journal.PutMany(Enumerable.Range(0, 500).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");
         Assert.Equal(500, put.Added);
-        Assert.Equal(500, portfolio.RefreshStale(Day));
-        Assert.Equal(0, portfolio.RefreshStale(Day));
+        Assert.Equal(500, portfolio.RefreshStale(Day, 2));
+        Assert.Equal(0, portfolio.RefreshStale(Day, 2));
 
         var job = journal.Find("J77")!;
         var entry = new Paid { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Amount = 100m };
         Assert.IsType<AppendOutcome.Appended>(journal.Append(job.Tip.Id, job.Tip.Sequence, [new JobChange.Happened(entry)], "ana"));
-        Assert.Equal(1, portfolio.RefreshStale(Day));
+        Assert.Equal(1, portfolio.RefreshStale(Day, 2));
         Assert.Equal(journal.Find("J77")!.Tip.Sequence, journal.ReadAssessed(job.Tip.Id)!.Sequence);
-        Assert.Equal(500, portfolio.RefreshStale(Day.PlusDays(1)));
+        Assert.Equal(500, portfolio.RefreshStale(Day.PlusDays(1), 1));
     }
 
     [Fact]
     public void The_whole_store_gives_what_each_job_gives()
     {
         journal.PutMany(Enumerable.Range(0, 300).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");
-        portfolio.RefreshStale(Day);
+        portfolio.RefreshStale(Day, 2);
         foreach (var stored in journal.ReadAll(JobsToRead.All))
         {
             // The other way: through the history of the job, one by one.
@@ -62,11 +62,11 @@ public sealed class PortfolioTests : IDisposable
     public void Who_stops_reading_the_store_early_leaves_it_usable_and_an_error_in_the_work_comes_out()
     {
         journal.PutMany(Enumerable.Range(0, 2000).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");
-        Assert.Equal(["J0", "J1", "J2"], journal.OfEach(JobsToRead.All, (tip, _) => tip.Key).Take(3));
-        Assert.Equal(Enumerable.Range(0, 2000).Select(i => $"J{i}"), journal.OfEach(JobsToRead.All, (tip, _) => tip.Key));
-        var error = Assert.Throws<InvalidOperationException>(() => journal.OfEach(JobsToRead.All, (tip, _) => tip.Key == "J999" ? throw new InvalidOperationException("no") : tip.Key).Count());
+        Assert.Equal(["J0", "J1", "J2"], journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key).Take(3));
+        Assert.Equal(Enumerable.Range(0, 2000).Select(i => $"J{i}"), journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key));
+        var error = Assert.Throws<InvalidOperationException>(() => journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key == "J999" ? throw new InvalidOperationException("no") : tip.Key).Count());
         Assert.Equal("no", error.Message);
-        Assert.Equal(2000, journal.OfEach(JobsToRead.All, (tip, _) => tip.Key).Count());
+        Assert.Equal(2000, journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key).Count());
     }
 
     public void Dispose()

@@ -74,8 +74,8 @@ public sealed class IndexNamesTests
     {
         var trustees = Enumerable.Range(1, 10).Select(i => new TitleHolder { Surname = $"Ibarra{(char)('A' + i)}", Given = "Ana" }).ToArray();
         var made = Kept.Packet("many-trustees", Jobs.Demo().WithOwners(Trust("The Ibarra Trust", "Ibarra Family Trust", trustees) with { Id = "p1", Address = "77 Cordage Way, Davis, CA 95616" }));
-        Assert.Equal(4m, made.Fee.Part("names")?.Amount);
-        Assert.Null(Kept.Packet("one-owner", Jobs.Demo()).Fee.Part("names"));
+        Assert.Equal(4m, made.Fee!.Part("names")?.Amount);
+        Assert.Null(Kept.Packet("one-owner", Jobs.Demo()).Fee!.Part("names"));
     }
 
     [Fact]

@@ -23,10 +23,11 @@ public sealed class SnapshotTests
 
     public static TheoryData<string> Papers() => [.. Catalogue.PaperCatalogue.All.Select(p => p.Id).Where(id => id != "claim")];
 
+    /// <summary>Counter sheets are left out: most of their words are the recorder's prices, which have tests of their own.</summary>
     [Theory]
     [MemberData(nameof(Papers))]
     public void Paper_of_the_catalogue(string id) =>
-        Same(id, string.Concat(PaperJobs.Make(id).Files.Select(f => $"=== {f.Name}\n{Pages(ReadBack.Of(f.Bytes))}")));
+        Same(id, string.Concat(PaperJobs.Make(id).Files.Where(f => f.Name != "counter-sheet.pdf").Select(f => $"=== {f.Name}\n{Pages(ReadBack.Of(f.Bytes))}")));
 
     private static void Same(string name, ReadBack read) => Same(name, Pages(read));
 

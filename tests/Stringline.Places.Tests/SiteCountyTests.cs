@@ -57,14 +57,14 @@ public sealed class SiteCountyTests
         Assert.NotNull(SiteCounty.Question(At("Yolo", zip, city)));
     }
 
-    /// <summary>Every ZIP with every county: silence only where the county is the one and only.</summary>
+    /// <summary>Every ZIP with each of its counties, and with the first and the last of the others: silence only where the county is the one and only.</summary>
     [Fact]
-    public void Every_ZIP_and_county_gives_silence_only_for_the_one_county_known()
+    public void Every_ZIP_gives_silence_only_for_the_one_county_known()
     {
         foreach (var zip in ZipTable.All)
         {
             var known = ZipTable.Find(zip)!.Counties;
-            foreach (var county in Counties.All)
+            foreach (var county in (IEnumerable<string>)[.. known, Counties.All.First(c => !known.Contains(c)), Counties.All.Last(c => !known.Contains(c))])
             {
                 var answer = SiteCounty.Of(At(county, zip));
                 var expected = !known.Contains(county) ? typeof(CountyAnswer.DoesNotFit) : known.Count > 1 ? typeof(CountyAnswer.Straddles) : typeof(CountyAnswer.Fits);

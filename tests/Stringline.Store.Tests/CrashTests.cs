@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 

@@ -22,7 +22,7 @@ internal sealed class AssessAll(Stream output, TextWriter errors, IClock clock)
         {
             var started = Stopwatch.GetTimestamp();
             using var journal = Journals.Open(store, clock);
-            var done = new Portfolio.Portfolio(journal).RefreshStale(asOf, new Relay(progress));
+            var done = new Portfolio.Portfolio(journal).RefreshStale(asOf, Environment.ProcessorCount, new Relay(progress));
             progress.End();
             var jobs = journal.CountJobs();
             output.Write(Encoding.UTF8.GetBytes(string.Create(

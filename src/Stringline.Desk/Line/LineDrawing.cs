@@ -18,17 +18,19 @@ internal sealed class LineDrawing : IHtmlContent
     private const int LabelHeight = 19;
     private const int Levels = 6;
     private const int LaneHeight = 46;
-    private const int LetterWidth = 7;
-    private const int Cord = 40 + (Levels * LabelHeight) + 16;
+    private const decimal LetterWidth = 7.4m;
 
     private readonly LinePlan plan;
     private readonly XElement svg;
     private readonly int height;
+    private readonly int cord;
 
     private LineDrawing(LinePlan plan)
     {
         this.plan = plan;
-        height = Cord + 34 + (plan.Lanes.Count * LaneHeight) + 40;
+        var places = Places(plan, Inside);
+        cord = 52 + ((places.Select(place => place.Level).DefaultIfEmpty(0).Max() + 1) * LabelHeight);
+        height = cord + 34 + (plan.Lanes.Count * LaneHeight) + 40;
         svg = new XElement(
             "svg",
             new XAttribute("viewBox", $"0 0 {Width} {height}"),
@@ -37,8 +39,8 @@ internal sealed class LineDrawing : IHtmlContent
             Patterns());
         Months();
         Today();
-        svg.Add(Line("cord", Margin - 12, Cord, Width - Margin + 12, Cord));
-        Pegs();
+        svg.Add(Line("cord", Margin - 12, cord, Width - Margin + 12, cord));
+        places.ForEach(Draw);
         Lanes();
     }
 
@@ -94,39 +96,43 @@ internal sealed class LineDrawing : IHtmlContent
                 : Text("plumb-name", x + 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf)));
     }
 
-    private void Pegs()
-    {
-        var ends = new int[Levels];
-        Array.Fill(ends, int.MinValue);
-        foreach (var peg in plan.Pegs)
-        {
-            var x = Inside(peg.First);
-            var words = LinePlan.Words(peg);
-            var width = (words.Length * LetterWidth) + 10;
-            var left = x + width > Width - 4;
-            var start = left ? x - width : x;
-            var level = Array.FindIndex(ends, end => end <= start);
-            var content = new List<object>();
-            if (peg.Last > peg.First)
-                content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, Cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
-            var top = level < 0 ? Cord - 18 : Cord - 20 - (level * LabelHeight);
-            content.Add(Line("peg", x, top, x, Cord + 9));
-            content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, Cord - 5, 8, 10)));
-            if (level >= 0)
-            {
-                ends[level] = start + width;
-                for (var below = 0; below < level; below++)
-                    ends[below] = Math.Max(ends[below], x + 4);
-                content.Add(Text(left ? "peg-name end" : "peg-name", left ? x - 4 : x + 4, top + 8, words));
-            }
+    private sealed record Place(Peg Peg, int X, string Words, int Level);
 
-            svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
+    // From the last peg back: a label stands higher than those of the pegs it reaches over, so that no peg runs through a label. A peg for
+    // which there is no room has none; its title still says what it is.
+    private static List<Place> Places(LinePlan plan, Func<LocalDate, int> at)
+    {
+        var places = new List<Place>();
+        for (var i = plan.Pegs.Count - 1; i >= 0; i--)
+        {
+            var peg = plan.Pegs[i];
+            var words = LinePlan.Words(peg);
+            var (x, end) = (at(peg.First), at(peg.First) + (int)(words.Length * LetterWidth) + 12);
+            var level = end > Width ? -1 : places.Where(later => later.X < end).Select(later => later.Level + 1).DefaultIfEmpty(0).Max();
+            places.Add(new Place(peg, x, words, level < Levels ? level : -1));
         }
+
+        places.Reverse();
+        return places;
+    }
+
+    private void Draw(Place place)
+    {
+        var (peg, x, words, level) = place;
+        var content = new List<object>();
+        if (peg.Last > peg.First)
+            content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
+        var top = level < 0 ? cord - 16 : cord - 22 - (level * LabelHeight);
+        content.Add(Line("peg", x, top, x, cord + 9));
+        content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, cord - 5, 8, 10)));
+        if (level >= 0)
+            content.Add(Text("peg-name", x + 5, top + 9, words));
+        svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
     }
 
     private void Lanes()
     {
-        var y = Cord + 34;
+        var y = cord + 34;
         foreach (var lane in plan.Lanes)
         {
             var finding = lane.Finding;
@@ -143,16 +149,15 @@ internal sealed class LineDrawing : IHtmlContent
                 content.Add(Line("day", from, y + 18, from, y + 36));
             }
 
-            if (finding.ActBy is { } actBy && actBy >= plan.From && actBy <= plan.To)
+            if (finding.Standing != Standing.Lost && finding.ActBy is { } actBy && actBy >= plan.From && actBy <= plan.To)
             {
                 var x = X(actBy);
                 content.Add(new XElement("path", new XAttribute("class", "act-by"), new XAttribute("d", $"M{x} {y + 38}l-6 -10h12z")));
-                content.Add(Line("act-by-line", x, Cord + 4, x, y + 28));
+                content.Add(Line("act-by-line", x, cord + 4, x, y + 28));
             }
 
             var words = Words(lane);
-            var wide = words.Length * LetterWidth;
-            content.Add(from + wide > Width - 4 ? Text("lane-name end", Math.Max(Math.Min(to, Width - 6), Math.Min(wide, Width - 6)), y + 14, words) : Text("lane-name", from, y + 14, words));
+            content.Add(Text("lane-name", Math.Max(6, Math.Min(from, Width - 6 - (int)(words.Length * LetterWidth))), y + 14, words));
             svg.Add(Link("#why-" + WhyTree.Anchor(finding.Id), Told(lane), content));
             y += LaneHeight;
         }
@@ -161,7 +166,7 @@ internal sealed class LineDrawing : IHtmlContent
     private static string Words(Lane lane)
     {
         var finding = lane.Finding;
-        var act = finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
+        var act = finding.Standing != Standing.Lost && finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
         var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day ? $" ({earliest.Name} … {latest.Name})" : "";
         return $"{finding.Title}: {finding.Standing.Word()}{act}{ends}";
     }

@@ -56,7 +56,7 @@ internal sealed record LinePlan(long Job, LocalDate AsOf, bool IsKnown, LocalDat
     private static List<Lane> LanesOf(IReadOnlyList<Finding> findings) =>
     [
         .. findings
-            .Where(finding => (finding.IsDeadline || finding.Id is "completion.day") && finding.Standing is not (Standing.Done or Standing.NotYet) && !finding.Id.StartsWith("back-plan", StringComparison.Ordinal))
+            .Where(finding => (finding.IsDeadline || finding.Id is "completion.day") && finding.Standing is not (Standing.Done or Standing.NotYet or Standing.Kept) && !finding.Id.StartsWith("back-plan", StringComparison.Ordinal))
             .Select(finding => finding.Band is { } band ? new Lane(finding, Earlier(band.Earliest.Day, finding.ActBy), band.Latest?.Day)
                 : finding.ActBy is { } day ? new Lane(finding, day, day) : null)
             .OfType<Lane>()

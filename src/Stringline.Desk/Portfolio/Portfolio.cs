@@ -29,10 +29,14 @@ internal sealed class Portfolio(IJournal journal)
             journal.WriteAssessed([Of(stored.Tip, stored.Job, asOf)]);
     }
 
-    /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches, on all cores.</summary>
+    /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches.</summary>
+    /// <param name="asOf">The day.</param>
+    /// <param name="cores">On how many cores at once.</param>
+    /// <param name="progress">Told after each batch.</param>
+    /// <param name="stop">Stops it between two jobs.</param>
     /// <returns>How many were assessed.</returns>
     /// <exception cref="OperationCanceledException">It was to stop; the batches that were done stay.</exception>
-    public long RefreshStale(LocalDate asOf, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
+    public long RefreshStale(LocalDate asOf, int cores, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
     {
         var (jobs, assessed) = journal.CountAssessed(Rules, asOf);
         var total = jobs - assessed;
@@ -42,7 +46,7 @@ internal sealed class Portfolio(IJournal journal)
         long done = 0;
 
         // One thread reads, the others read the JSON and assess, this one writes: none waits for a batch to be through.
-        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (Rules, asOf) }, (tip, job) => Of(tip, job, asOf)).Chunk(Batch))
+        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (Rules, asOf) }, cores, (tip, job) => Of(tip, job, asOf)).Chunk(Batch))
         {
             stop.ThrowIfCancellationRequested();
             journal.WriteAssessed(batch);

@@ -7,6 +7,8 @@ namespace Stringline.Desk.Portfolio;
 internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger<PortfolioRefresh> log) : BackgroundService, IProgress<PortfolioProgress>
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(30);
+    // One core stays free for whoever is looking at the desk meanwhile.
+    private static readonly int Cores = Math.Max(1, Environment.ProcessorCount - 1);
     private volatile PortfolioProgress? progress;
     private volatile string? trouble;
 
@@ -29,7 +31,7 @@ internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger
         {
             try
             {
-                await Task.Run(() => portfolio.RefreshStale(day.Today, this, stoppingToken), stoppingToken).ConfigureAwait(false);
+                await Task.Run(() => portfolio.RefreshStale(day.Today, Cores, this, stoppingToken), stoppingToken).ConfigureAwait(false);
                 trouble = null;
             }
             catch (StoreException e)

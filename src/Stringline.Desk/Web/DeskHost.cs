@@ -53,6 +53,7 @@ internal static class DeskHost
         services.AddSingleton(options);
         services.AddSingleton(new DeskDay(clock, options.AsOf));
         services.AddSingleton<Portfolio.Portfolio>();
+        services.AddSingleton<DeskFigures>();
         services.AddSingleton<Office>();
         services.AddSingleton<Ways>();
         services.AddSingleton<PortfolioRefresh>();

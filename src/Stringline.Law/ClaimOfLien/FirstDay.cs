@@ -55,8 +55,8 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     {
         if (complete is not { On: var doubt })
             return last;
-        var (early, late) = (UpTo(doubt.Earliest, facts, last), UpTo(doubt.Latest, facts, last));
-        return new Days(LocalDate.Min(early.Earliest, late.Earliest), LocalDate.Max(early.Latest, late.Latest));
+        // A later completion never leaves an earlier last work before it.
+        return new Days(UpTo(doubt.Earliest, facts, last).Earliest, UpTo(doubt.Latest, facts, last).Latest);
     }
 
     private static Days UpTo(LocalDate completed, FactsAsOf facts, Days last)

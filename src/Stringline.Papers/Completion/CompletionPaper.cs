@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -37,7 +38,7 @@ internal static class CompletionPaper
         };
         leaf.Head("California Civil Code section 8182");
         leaf.Say("Notice is given that the work of improvement described here has been completed.");
-        leaf.Field("Owner", owner is null ? null : $"{OneLine(Clean(owner.Name) ?? "")}\n{address ?? ""}");
+        leaf.Field("Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}").DefaultIfEmpty(null)]);
         leaf.Field("Nature of the owner’s interest in the property", Clean(matter.Options.Words));
         leaf.Field("Date of completion", completed is { } on ? Day(on) : null);
         leaf.Field("Direct contractor", [.. matter.Job.Claimant.Role == ClaimantRole.DirectContractor
@@ -61,7 +62,8 @@ internal static class CompletionPaper
                 "The owner, or any co-owner, signs and verifies in ink (§ 8182(b), (e)).",
             ],
             After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of up to four units need not."],
-            Recording = new Recording(false, 0, 1 + matter.In(PartyCapacity.Owner).Count, "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287)."),
+            Recording = new Recording(RecordedPaperKind.NoticeOfCompletion, false, 0,
+                "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287)."),
         });
     }
 

@@ -2,6 +2,7 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -42,7 +43,7 @@ internal static class CreditPaper
             First = [.. Reach(matter, until), "The section does not say who signs. Have the owner sign too: the credit is one to which both agree (our advice)."],
             Steps = ["Claimant and owner sign before a notary.", "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good faith before it (§ 8460(b)(2))."],
             After = ["Enter it in the job file as \"credit-recorded\" with its day, \"until\" and instrument number."],
-            Recording = new Recording(true, 1, 1 + Math.Max(1, matter.Facts.Owners.Count),
+            Recording = new Recording(RecordedPaperKind.Other, true, 1,
                 "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),
         });
     }

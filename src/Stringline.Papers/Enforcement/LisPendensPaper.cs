@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -54,7 +55,8 @@ internal static class LisPendensPaper
                 "File a copy in the action after recording (from memory).",
             ],
             After = ["Enter it in the job file as \"lis-pendens-recorded\" with its day and instrument number."],
-            Recording = new Recording(false, 1, 1 + Math.Max(1, matter.Facts.Owners.Count), "No notary (from memory; ask the office). The proof of service and any exhibit are further pages, not counted here."),
+            Recording = new Recording(RecordedPaperKind.Other, false, 1,
+                "No notary (from memory; ask the office). The proof of service and any exhibit are further pages, not counted here."),
         }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.", "The draft is for the attorney to complete; this program never makes the paper itself.", "Code Civ. Proc. § 405.21"));
     }
 }

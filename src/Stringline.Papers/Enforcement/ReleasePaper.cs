@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -56,7 +57,7 @@ internal static class ReleasePaper
             ],
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
             After = ["Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if the paper says that the debt is."],
-            Recording = new Recording(true, 1, 1 + Math.Max(1, matter.Facts.Owners.Count),
+            Recording = new Recording(RecordedPaperKind.Release, true, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
         });
     }

@@ -50,9 +50,10 @@ internal static class Binding
         matter.Options.Office ?? (matter.Facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" }),
         new FeeRequest
         {
+            Paper = recording.Kind,
             Pages = pages + (recording.Notary ? 1 : 0),
             Parcels = matter.Facts.Parcels,
-            Names = recording.Names,
+            Names = Math.Max(2, matter.Facts.Names.Count),
             References = recording.References,
             ConformedCopy = true,
         });

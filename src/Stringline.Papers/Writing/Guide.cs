@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Papers.Fees;
 
 namespace Stringline.Papers.Writing;
 
@@ -25,11 +26,11 @@ internal sealed record Guide
 }
 
 /// <summary>What recording a paper takes.</summary>
+/// <param name="Kind">What it is to the price list.</param>
 /// <param name="Notary">Whether it must be acknowledged; the notary's certificate is one more page (Gov. Code § 27287).</param>
 /// <param name="References">Recorded papers it refers to (Gov. Code § 27361.2).</param>
-/// <param name="Names">Names to be indexed.</param>
 /// <param name="Why">Why a notary is needed, or not, with its section.</param>
-internal sealed record Recording(bool Notary, int References, int Names, string Why);
+internal sealed record Recording(RecordedPaperKind Kind, bool Notary, int References, string Why);
 
 /// <summary>A packet before it is printed.</summary>
 /// <param name="Leaves">The papers.</param>

@@ -2,6 +2,7 @@ using Stringline.Law;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
+using Stringline.Papers.Counter;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
@@ -11,12 +12,6 @@ namespace Stringline.Papers.Writing;
 /// <summary>The page for whoever signs, mails or hands over the paper: what first, by when, to whom, how, and what to keep. Never part of the paper.</summary>
 internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IReadOnlyList<PaperFile> files, FeeEstimate? fee, IReadOnlyList<Refusal> inTheWay)
 {
-    private static readonly TypeStyle Text = new(Face.Sans, 10, 13);
-    private static readonly TypeStyle Bold = new(Face.SansBold, 10, 13);
-    private static readonly TypeStyle Section = new(Face.SansBold, 12.5, 16);
-    private static readonly TypeStyle Small = new(Face.Sans, 9, 11.5);
-    private static readonly TypeStyle Large = new(Face.SansBold, 15, 20);
-
     private readonly Guide guide = bundle.Guide;
 
     /// <summary>Title: a counter sheet where there is a counter, else a sheet to go by.</summary>
@@ -39,15 +34,15 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> Top() =>
     [
         new Heading($"{Title}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
-        new Paragraph($"{OneLine(matter.Job.Name)}, as of {Day(matter.AsOf)}. {paper.Sections}.", Text) { Before = 3 },
-        new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
+        new Paragraph($"{OneLine(matter.Job.Name)}, as of {Day(matter.AsOf)}. {paper.Sections}.", CounterType.Text) { Before = 3 },
+        new Paragraph(Assessment.Caution, CounterType.Bold.At(9)) { Before = 5 },
     ];
 
     private IEnumerable<Block> First()
     {
-        List<Block> lines = [.. OnlyADraft(), .. guide.First.Select(w => new Paragraph(w, Text) { Before = 4, Indent = 12, Mark = "•" })];
+        List<Block> lines = [.. OnlyADraft(), .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment), .. guide.First.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" })];
         if (lines.Count > 0)
-            yield return new Framed([new Heading("First", Section) { Before = 0, Align = Align.Left }, .. lines]) { Thickness = 2 };
+            yield return new Framed([new Heading("First", CounterType.Head) { Before = 0, Align = Align.Left }, .. lines]) { Thickness = 2 };
     }
 
     private IEnumerable<Block> OnlyADraft()
@@ -55,11 +50,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         const int shown = 8;
         if (inTheWay.Count == 0)
             yield break;
-        yield return new Paragraph("Only a draft. Not to be signed, given or recorded:", Large) { Before = 2 };
+        yield return new Paragraph("Only a draft. Not to be signed, given or recorded:", CounterType.Large) { Before = 2 };
         foreach (var refusal in inTheWay.Take(shown))
-            yield return new Paragraph($"{refusal.Where}: {refusal.There} {refusal.Right}", Text) { Before = 2, Indent = 12, Mark = "•" };
+            yield return new Paragraph($"{refusal.Where}: {refusal.There} {refusal.Right}", CounterType.Text) { Before = 2, Indent = 12, Mark = "•" };
         if (inTheWay.Count > shown)
-            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", Text) { Before = 2, Indent = 12 };
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", CounterType.Text) { Before = 2, Indent = 12 };
     }
 
     private IEnumerable<Block> Days()
@@ -69,7 +64,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         if (!last.IsDeadline)
         {
             if (last.Band is { } from)
-                yield return new Framed(new Paragraph("NOT BEFORE", Bold) { Before = 0, WithNext = true }, new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
+                yield return new Framed(new Paragraph("NOT BEFORE", CounterType.Bold) { Before = 0, WithNext = true }, new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
             yield break;
         }
 
@@ -78,20 +73,20 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             yield break;
         List<Block> lines =
         [
-            new Paragraph("ACT BY", Bold) { Before = 0, WithNext = true },
+            new Paragraph("ACT BY", CounterType.Bold) { Before = 0, WithNext = true },
             new Paragraph(last.ActBy is { } day ? DayOfWeek(day) : "no day can be given yet", new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 },
         ];
         if (last.ActBy is { } by && by < matter.AsOf)
-            lines.Add(new Paragraph("That day is past. Act at once, and ask a lawyer what is left.", Bold) { Before = 2 });
+            lines.Add(new Paragraph("That day is past. Act at once, and ask a lawyer what is left.", CounterType.Bold) { Before = 2 });
         if (last.Band is { } band)
         {
-            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{band.Earliest.Name}”.", Text) { Before = 3 });
+            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{band.Earliest.Name}”.", CounterType.Text) { Before = 3 });
             if (band.Latest is { } latest && latest.Day != band.Earliest.Day)
-                lines.Add(new Paragraph($"On another reading (“{latest.Name}”) {DayOfWeek(latest.Day)}. Plan on the first; the later day is an argument, not a plan.", Text) { Before = 2 });
+                lines.Add(new Paragraph($"On another reading (“{latest.Name}”) {DayOfWeek(latest.Day)}. Plan on the first; the later day is an argument, not a plan.", CounterType.Text) { Before = 2 });
         }
 
         if (last.Standing is Standing.InDoubt or Standing.Narrowed or Standing.Lost)
-            lines.Add(new Paragraph($"Standing: {last.Standing.Word()}. {Shortened(Matter.Reasons(last), 600)}", Text) { Before = 2 });
+            lines.Add(new Paragraph($"Standing: {last.Standing.Word()}. {Shortened(Matter.Reasons(last), 600)}", CounterType.Text) { Before = 2 });
         yield return new Framed(lines);
     }
 
@@ -100,7 +95,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         var blanks = bundle.Leaves.SelectMany(l => l.Blanks.Select(b => bundle.Leaves.Count == 1 ? b : $"{l.Title}: {b}")).Distinct().ToList();
         if (blanks.Count == 0)
             yield break;
-        yield return new Heading("Fill in by hand, in ink", Section) { Before = 11, Align = Align.Left };
+        yield return new Heading("Fill in by hand, in ink", CounterType.Head) { Before = 11, Align = Align.Left };
         foreach (var blank in blanks)
             yield return Tick(blank);
     }
@@ -109,15 +104,15 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (guide.To.Count > 0)
         {
-            yield return new Heading(guide.To.Count == 1 ? "To whom" : $"To whom: {guide.To.Count} copies", Section) { Before = 11, Align = Align.Left };
+            yield return new Heading(guide.To.Count == 1 ? "To whom" : $"To whom: {guide.To.Count} copies", CounterType.Head) { Before = 11, Align = Align.Left };
             yield return new Table(
                 [new Column("Name", 0.4), new Column("Capacity", 0.2), new Column("Address", 0.4)],
                 [.. guide.To.Select(p => (IReadOnlyList<string>)[OneLine(Clean(p.Name) ?? ""), Service.CapacityOf(p), matter.AddressOf(p) ?? "find it: see Civ. Code § 8108"])])
-            { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 3 };
+            { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 3 };
         }
 
         if (guide.Manner is { } manner)
-            yield return new Paragraph(manner, Text) { Before = 5 };
+            yield return new Paragraph(manner, CounterType.Text) { Before = 5 };
     }
 
     private IEnumerable<Block> Steps() => List("What to do", guide.Steps);
@@ -128,7 +123,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (words.Count == 0)
             yield break;
-        yield return new Heading(heading, Section) { Before = 11, Align = Align.Left };
+        yield return new Heading(heading, CounterType.Head) { Before = 11, Align = Align.Left };
         foreach (var line in words)
             yield return Tick(line);
     }
@@ -137,21 +132,23 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (guide.Recording is not { } recording || fee is null)
             yield break;
-        yield return new Heading("Where, and what to hand over", Section) { Before = 11, Align = Align.Left };
-        yield return new Paragraph($"{fee.Office.Name}, the county where the site lies (Civ. Code § 8060). Hours: {fee.Office.Hours ?? "ask"}.", Text) { Before = 2 };
+        yield return new Heading("Where, and what to hand over", CounterType.Head) { Before = 11, Align = Align.Left };
+        foreach (var block in RecorderBlocks.Where(fee.Office))
+            yield return block;
         yield return Tick($"Two originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side only, printed at actual size.");
         yield return Tick(recording.Why);
         yield return Tick($"A check for {Dollars(fee.Total)}, payable to the {fee.Office.Name}, and a self-addressed stamped envelope for the stamped copy.");
-        yield return new Heading($"The check: {Dollars(fee.Total)}, estimated", Section) { Before = 11, Align = Align.Left };
-        yield return new Paragraph(fee.Source, Text) { Before = 2, WithNext = true };
-        yield return new Together(new Table(
-            [new Column("Part", 0.25), new Column("Reckoned", 0.64), new Column("Dollars", 0.11, true)],
-            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]), ["Total", "", Dollars(fee.Total)]])
-        { Style = Small, HeadStyle = Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
-        yield return new Paragraph($"{(recording.Notary ? "The notary’s certificate is counted as one page. " : "")}Prices change, and the office decides: ask, or take a second check.{(fee.Office.Note is { } note ? $" Note on this county: {note}" : "")}", Text) { Before = 5 };
+        yield return new Heading($"The check: {Dollars(fee.Total)}, estimated", CounterType.Head) { Before = 11, Align = Align.Left };
+        if (recording.Notary)
+            yield return new Paragraph("The notary’s certificate is counted as one page.", CounterType.Text) { Before = 2 };
+        foreach (var block in RecorderBlocks.Check(fee))
+            yield return block;
+        yield return new Heading("Names to be indexed", CounterType.Head) { Before = 11, Align = Align.Left };
+        foreach (var block in RecorderBlocks.Names(matter.Facts.Names, matter.Facts.Owners))
+            yield return block;
     }
 
     private static string Pages(int pages) => pages == 1 ? "1 page" : $"{pages} pages";
 
-    private static TickBox Tick(string words) => new(words, false) { Style = Text, Before = 2.5 };
+    private static TickBox Tick(string words) => new(words, false) { Style = CounterType.Text, Before = 2.5 };
 }

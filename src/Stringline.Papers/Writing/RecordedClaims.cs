@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -47,10 +48,14 @@ internal static class RecordedClaims
     public static IReadOnlyList<string?> Owners(Matter matter)
     {
         if (matter.Facts.Owners.Count > 0)
-            return [.. matter.Facts.Owners.Select(o => OneLine(Clean(o.Name) ?? ""))];
+            return [.. matter.Facts.Owners.Select(OwnerLines)];
         matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner with the name on the deed, or as the recorded claim has it: the recorder indexes it.", "Gov. Code § 27288.1");
         return [null];
     }
+
+    /// <summary>An owner's name, and how title is held where the name alone would leave out one to be indexed.</summary>
+    public static string OwnerLines(Party owner) =>
+        $"{OneLine(Clean(owner.Name) ?? "")}{(IndexNames.NeedsTitleWords(owner) ? $"\nTitle held by {IndexNames.TitleWords(owner)}" : "")}";
 
     /// <summary>The return block of the claimant; a missing name or address is a reason against the paper.</summary>
     public static Layout.ReturnBlock Return(Matter matter) => new(

@@ -49,6 +49,8 @@ internal static class AssessedTable
             command.ExecuteNonQuery();
             steps.Write(job);
         }
+
+        StepsTable.Writing.Mark(connection, transaction);
     }
 
     public static List<JobTip> JobsOf(DbConnection connection, string customer, int limit)

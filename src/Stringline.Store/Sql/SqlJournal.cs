@@ -43,8 +43,9 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         database.Stream((connection, snapshot) => RowReading.Jobs(connection, snapshot, which)).Select(job => RowReading.Job(database, job.Tip, job.Rows));
 
     /// <inheritdoc/>
-    public IEnumerable<T> OfEach<T>(JobsToRead which, Func<JobTip, JobFile, T> work) => OnAllCores.Select(
+    public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work) => OnCores.Select(
         database.Stream((connection, snapshot) => RowReading.Payloads(connection, snapshot, which)),
+        cores,
         job => work(job.Tip, RowReading.Job(database, job.Tip, job.Head, job.Entries)));
 
     /// <inheritdoc/>
@@ -107,6 +108,9 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     /// <inheritdoc/>
     public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through) =>
         database.Run(connection => StepsTable.Watches(connection, filter, through));
+
+    /// <inheritdoc/>
+    public long StepsWritten() => database.Run(StepsTable.Written);
 
     /// <inheritdoc/>
     public StepChoices Choices(int limit) => database.Run(connection => StepsTable.Choices(connection, limit));

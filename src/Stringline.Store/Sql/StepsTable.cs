@@ -14,8 +14,8 @@ internal static class StepsTable
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(query.Limit);
         ArgumentOutOfRangeException.ThrowIfNegative(query.Skip);
 
-        // An expression is found in no index, so a broad span is gone through by dollars and left as soon as the page is full.
-        var day = query.Broad && query.Filter == StepFilter.None ? "(s.act_by || '')" : "s.act_by";
+        // An expression is found in no index by day, so a broad span is gone through by dollars and left as soon as the page is full.
+        var day = query.Broad || query.Filter != StepFilter.None ? "(s.act_by || '')" : "s.act_by";
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
@@ -75,7 +75,7 @@ internal static class StepsTable
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
-            select s.county, count(distinct s.job), min(s.act_by) from steps s
+            select s.county, count(*), min(s.act_by) from steps s
             where s.watch = 1 and s.act_by <= @through{Where(command, filter)} group by s.county order by s.county
             """;
         Add(command, "@through", DayText.Write(through));
@@ -84,6 +84,12 @@ internal static class StepsTable
         while (reader.Read())
             totals.Add(new WatchTotal(reader.GetString(0), reader.GetInt64(1), AssessedTable.Day(reader.GetString(2))));
         return totals;
+    }
+
+    public static long Written(DbConnection connection)
+    {
+        using var command = RowReading.Command(connection, null, "select times from steps_written");
+        return (long)command.ExecuteScalar()!;
     }
 
     public static StepChoices Choices(DbConnection connection, int limit) => new(
@@ -180,6 +186,13 @@ internal static class StepsTable
                     insert.Parameters[column].Value = values[column] ?? DBNull.Value;
                 insert.ExecuteNonQuery();
             }
+        }
+
+        /// <summary>Marks that steps were written. Last in its transaction: other writers wait for it.</summary>
+        public static void Mark(DbConnection connection, DbTransaction transaction)
+        {
+            using var command = RowReading.Command(connection, transaction, "update steps_written set times = times + 1");
+            command.ExecuteNonQuery();
         }
 
         public void Dispose()

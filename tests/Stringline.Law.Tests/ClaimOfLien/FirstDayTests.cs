@@ -20,6 +20,7 @@ public sealed class FirstDayTests
         Assert.Equal(expected, first.Standing);
         Assert.Equal(["Civ. Code § 8414(a)"], first.Sections);
         Assert.Empty(first.Questions);
+        Assert.Equal(first.Readings[0], first.Band!.Latest);
     }
 
     [Fact]
@@ -83,6 +84,79 @@ public sealed class FirstDayTests
         Assert.Equal(Standing.InDoubt, First(Supplier().Completed("2026-05-04", contested: true)).Standing);
     }
 
+    // Completed on a day from 4 May to 10 June: on 9 June it may still lie ahead, on 10 June it is past.
+    [Theory]
+    [InlineData("2026-06-09", Standing.InDoubt, "2026-04-07 if nothing more is furnished")]
+    [InlineData("2026-06-10", Standing.Open, "2026-04-07 the day after work ceased")]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_completion_in_doubt_shows_it_only_once_its_latest_day_has_come(string asOf, Standing expected, string line)
+    {
+        var first = First(Supplier().Completed("2026-05-04..2026-06-10"), asOf);
+        Assert.Equal(expected, first.Standing);
+        Assert.Equal([line], first.Lines());
+    }
+
+    // Complete 11 May, last delivery 6 April. What was begun by that day is work of the contract, cut to completion; what was begun
+    // after it may only cure a defect (Hundley v. Marinkovich) or still be owed (Precision Framing).
+    [Theory]
+    [InlineData("2026-05-11", "2026-05-11", "2026-05-12 the day after work ceased", null)]
+    [InlineData("2026-05-11", "2026-05-13", "2026-05-12 if the work after completion only cured a defect", "2026-05-14 if the work after completion was still owed")]
+    [InlineData("2026-05-12", "2026-05-12", "2026-04-07 if the work after completion only cured a defect", "2026-05-13 if the work after completion was still owed")]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Work_counts_as_done_before_completion_if_it_was_begun_by_that_day(string from, string until, string early, string? late) =>
+        Assert.Equal(late is null ? [early] : [early, late], First(Supplier().Furnished(from, 10m, until: until).Completed("2026-05-11"), "2026-06-01").Lines());
+
+    // Begun on some day from 10 to 14 May, complete on the 11th: if it was the 10th, the claimant had ceased by then.
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Work_on_a_day_in_doubt_about_completion_may_have_come_before_it() =>
+        Assert.Equal(
+            ["2026-05-11 if the work after completion only cured a defect", "2026-05-15 if the work after completion was still owed"],
+            First(Supplier().Furnished("2026-05-10..2026-05-14", 10m).Completed("2026-05-11"), "2026-06-01").Lines());
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_span_begun_early_that_ends_last_is_the_last_work() =>
+        Assert.Equal(
+            ["2026-05-02 the day after work ceased"],
+            First(new JobBuilder().Furnished("2026-03-02", 10m, until: "2026-05-01").Furnished("2026-04-06", 10m).Completed("2026-05-11"), "2026-06-01").Lines());
+
+    // Last furnished on 6 April, or on some day from 6 to 10 April; no end is entered.
+    [Theory]
+    [InlineData("2026-04-06", "2026-04-06", Standing.NotYet)]
+    [InlineData("2026-04-06", "2026-04-07", Standing.InDoubt)]
+    [InlineData("2026-04-06..2026-04-10", "2026-04-06", Standing.NotYet)]
+    [InlineData("2026-04-06..2026-04-10", "2026-04-07", Standing.InDoubt)]
+    [InlineData("2026-04-06..2026-04-10", "2026-06-01", Standing.InDoubt)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Without_an_end_the_claimant_may_have_ceased_from_the_day_after_its_last_work(string last, string asOf, Standing expected) =>
+        Assert.Equal(expected, First(new JobBuilder().Furnished("2026-03-02", 10m).Furnished(last, 10m), asOf).Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Where_all_work_came_after_completion_the_claimant_had_ceased_by_it_or_with_its_work() =>
+        Assert.Equal(
+            ["2026-05-12 if the work after completion only cured a defect", "2026-05-13 if the work after completion was still owed"],
+            First(new JobBuilder().Furnished("2026-05-12", 10m).Completed("2026-05-11"), "2026-06-01").Lines());
+
+    // Complete on some day from 4 to 20 May: the delivery of 10 May came before it or after it.
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Work_inside_the_doubt_of_completion_leaves_both_first_days() =>
+        Assert.Equal(
+            ["2026-04-07 if the work after completion only cured a defect", "2026-05-11 if the work after completion was still owed"],
+            First(Supplier().Furnished("2026-05-10", 10m).Completed("2026-05-04..2026-05-20"), "2026-06-01").Lines());
+
+    // Precision Framing: work after the end that the file gives moves the first day, and the file is told so.
+    [Theory]
+    [InlineData("2026-04-05", true)]
+    [InlineData("2026-04-06", false)]
+    [InlineData("2026-04-04..2026-04-06", false)]
+    [InlineData("2026-04-07", false)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Work_after_the_end_that_the_file_gives_is_named(string ended, bool named) =>
+        Assert.Equal(named, First(Supplier().Ended(ended)).Says("after the end that the file gives"));
+
     [Theory]
     [InlineData("2026-04-12", Standing.NotYet)]
     [InlineData("2026-04-13", Standing.InDoubt)]
@@ -108,6 +182,7 @@ public sealed class FirstDayTests
         var first = First(job);
         Assert.Equal(Standing.NotYet, first.Standing);
         Assert.Empty(first.Readings);
+        Assert.Empty(first.Questions);
         Assert.NotEmpty(job.On("2026-06-01").ClaimObstacles);
     }
 }

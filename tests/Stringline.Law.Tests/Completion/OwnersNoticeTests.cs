@@ -78,6 +78,29 @@ public sealed class OwnersNoticeTests
         Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out _));
     }
 
+    // Stopped 2 March: thirty days have run on 1 April. Labor that resumed that day or before leaves nothing to record.
+    [Theory]
+    [InlineData("2026-03-02", "2026-04-01", "2026-03-30..2026-04-05", Verdict.No)]
+    [InlineData("2026-03-02", "2026-04-02", "2026-03-30..2026-04-05", Verdict.Open)]
+    [InlineData("2026-03-02..2026-03-06", "2026-04-03", "2026-03-30..2026-04-10", Verdict.Open)]
+    [InlineData("2026-03-02..2026-03-06", "2026-04-01", "2026-03-30..2026-04-10", Verdict.No)]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-05..2026-04-09", Verdict.Yes)]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-05..2026-04-10", Verdict.Open)]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-10..2026-04-12", Verdict.No)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_resumption_about_the_recording_leaves_a_notice_of_cessation_open_or_without_effect(string ceased, string resumed, string recorded, Verdict expected)
+    {
+        var job = Noticed().LaborCeased(ceased, resumed).OwnerRecorded(recorded, OwnerNotice.Cessation);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out _));
+    }
+
+    // Recorded Thursday 12 November 2026: the fifteenth day after 27 October is Veterans Day, which rolls to the Thursday; the fifteenth
+    // after 26 October is the Tuesday before.
+    [Fact]
+    [Proves("Civ. Code § 8182(a)")]
+    public void The_first_completion_served_is_the_first_whose_fifteenth_day_rolls_to_the_recording() =>
+        Assert.Equal(Day("2026-10-27"), Notice(Noticed().OwnerRecorded("2026-11-12")).FirstCompletionServed(Day("2026-11-12")));
+
     [Theory]
     [InlineData(null, Verdict.Open)]
     [InlineData("2026-03-16", Verdict.Open)]

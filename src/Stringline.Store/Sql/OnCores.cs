@@ -2,19 +2,19 @@ using System.Collections.Concurrent;
 
 namespace Stringline.Store.Sql;
 
-/// <summary>Works on a stream on all cores: one thread draws the items, workers work on them, and the results come in the order of the items.</summary>
-internal static class OnAllCores
+/// <summary>Works on a stream on several cores: one thread draws the items, workers work on them, and the results come in the order of the items.</summary>
+internal static class OnCores
 {
     // So many items go to a worker at once, and so many such lots for each core may wait: memory does not grow with the stream.
     private const int Lot = 64;
     private const int LotsForEachCore = 4;
 
     /// <summary>The results. An error of the stream or of the work comes to whoever draws them.</summary>
-    public static IEnumerable<TResult> Select<T, TResult>(IEnumerable<T> items, Func<T, TResult> work)
+    public static IEnumerable<TResult> Select<T, TResult>(IEnumerable<T> items, int cores, Func<T, TResult> work)
     {
         using var stop = new CancellationTokenSource();
-        using var lots = new BlockingCollection<Task<TResult[]>>(Environment.ProcessorCount * LotsForEachCore);
-        var drawing = Task.Factory.StartNew(() => Draw(items, work, lots, stop.Token), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        using var lots = new BlockingCollection<Task<TResult[]>>(cores * LotsForEachCore);
+        var drawing = Task.Factory.StartNew(() => Draw(items, cores, work, lots, stop.Token), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         try
         {
             foreach (var lot in lots.GetConsumingEnumerable(CancellationToken.None))
@@ -33,12 +33,13 @@ internal static class OnAllCores
         drawing.GetAwaiter().GetResult();
     }
 
-    private static void Draw<T, TResult>(IEnumerable<T> items, Func<T, TResult> work, BlockingCollection<Task<TResult[]>> lots, CancellationToken stop)
+    private static void Draw<T, TResult>(IEnumerable<T> items, int cores, Func<T, TResult> work, BlockingCollection<Task<TResult[]>> lots, CancellationToken stop)
     {
+        var workers = new ConcurrentExclusiveSchedulerPair(TaskScheduler.Default, cores).ConcurrentScheduler;
         try
         {
             foreach (var lot in items.Chunk(Lot))
-                lots.Add(Task.Run(() => Array.ConvertAll(lot, item => work(item)), CancellationToken.None), stop);
+                lots.Add(Task.Factory.StartNew(() => Array.ConvertAll(lot, item => work(item)), CancellationToken.None, TaskCreationOptions.DenyChildAttach, workers), stop);
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {

@@ -1,0 +1,8 @@
+namespace Stringline.Desk.Tests.Web;
+
+/// <summary>A clock that stands.</summary>
+internal sealed class StoppedClock(Instant at) : IClock
+{
+    /// <inheritdoc/>
+    public Instant GetCurrentInstant() => at;
+}

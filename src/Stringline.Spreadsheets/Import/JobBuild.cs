@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Store;
 
 namespace Stringline.Spreadsheets.Import;
 

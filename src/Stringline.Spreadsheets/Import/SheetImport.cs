@@ -1,7 +1,5 @@
 using Stringline.Exchange;
-using Stringline.Law.Facts;
 using Stringline.Law.Time;
-using Stringline.Spreadsheets.Columns;
 using Stringline.Store;
 
 namespace Stringline.Spreadsheets.Import;

@@ -25,7 +25,6 @@ public sealed class StatutoryContentsTests
     [InlineData("preliminary-notice")]
     [InlineData("stop-payment-notice")]
     [InlineData("bond-notice")]
-    [InlineData("payment-demand")]
     [InlineData("public-preliminary-notice")]
     [InlineData("public-stop-payment-notice")]
     [InlineData("public-bond-notice")]
@@ -278,7 +277,9 @@ public sealed class StatutoryContentsTests
     public void Section_8800_from_a_direct_contractor()
     {
         var made = Make("payment-demand", _ => Direct().With(new FurnishingEnded { Index = 2, On = DayFact.On(Day("2026-03-27")) }));
-        Assert.Contains("sections 8102 and 8800", made.TextOf(), StringComparison.Ordinal);
+        Assert.All(
+            (string[])["sections 8102 and 8800", "77 Cordage Way", "the claimant", "none known", "418 Alder Court", "Direct contractor under contract with", "Cut limestone", "$84,250.00"],
+            item => Assert.Contains(item, made.TextOf(), StringComparison.Ordinal));
         Assert.Contains("30 days", made.SheetText(), StringComparison.Ordinal);
     }
 

@@ -28,11 +28,11 @@ public abstract class MigrationTests : IDisposable
     {
         var paper = Samples.Paper("article 7019");
         var demo = Samples.Demo();
-        var tip = MakeVersion1(demo, paper);
+        var tip = Make(1, demo, paper);
         var thrown = Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly));
         Assert.Equal(StoreFault.ReadOnly, thrown.Fault);
         var journal = Place.Open(OpenStore.MustExist);
-        Assert.Equal(2, Place.Scalar<long>("select max(number) from migrations"));
+        Assert.Equal(5, Place.Scalar<long>("select max(number) from migrations"));
         Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
         Assert.Equal([tip], journal.Tips());
         Assert.Equal("alder-court", Assert.Single(journal.Search("alder court", 10)).Job.Key);
@@ -43,10 +43,40 @@ public abstract class MigrationTests : IDisposable
     }
 
     [Fact]
+    public void A_store_of_version_2_keeps_its_jobs_and_forgets_what_was_assessed_without_steps()
+    {
+        var demo = Samples.Demo();
+        var tip = Make(2, demo, Samples.Paper("article 7019"));
+        Place.Tamper("insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings) values (1, 1, 'r', '2026-06-01', '2026-06-20', 100, 'open', 'claim-of-lien.last-day', @findings)", new { findings = "[]"u8.ToArray() });
+        var journal = Place.Open(OpenStore.MustExist);
+        Assert.Equal([tip], journal.Tips());
+        Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
+        Assert.Null(journal.ReadAssessed(1));
+        Assert.Equal((1L, 0L), journal.CountAssessed("r", new LocalDate(2026, 6, 1)));
+    }
+
+    [Fact]
+    public void A_store_of_version_3_keeps_its_jobs()
+    {
+        var demo = Samples.Demo();
+        var tip = Make(3, demo, Samples.Paper("article 7019"));
+        Assert.Equal([tip], Place.Open(OpenStore.MustExist).Tips());
+    }
+
+    [Fact]
+    public void A_store_of_version_4_keeps_its_jobs_and_has_no_settings_yet()
+    {
+        var tip = Make(4, Samples.Demo(), Samples.Paper("article 7019"));
+        var journal = Place.Open(OpenStore.MustExist);
+        Assert.Equal([tip], journal.Tips());
+        Assert.Null(journal.ReadSettings());
+    }
+
+    [Fact]
     public void Every_earlier_version_is_tried_here()
     {
         using var database = Connect();
-        Assert.Equal(2, Migrator.Scripts(database).Count);
+        Assert.Equal(5, Migrator.Scripts(database).Count);
     }
 
     [Fact]
@@ -66,17 +96,17 @@ public abstract class MigrationTests : IDisposable
         Assert.Equal(StoreFault.Missing, Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly)).Fault);
         Place.Open();
         Place.Open();
-        Assert.Equal(2, Place.Scalar<long>("select count(*) from migrations"));
+        Assert.Equal(5, Place.Scalar<long>("select count(*) from migrations"));
     }
 
-    // The tables as version 1 had them, filled by statements that are kept here for good: the program itself no longer writes that version.
-    private JobTip MakeVersion1(Law.Facts.JobFile job, Proof paper)
+    // The tables as versions 1 to 3 had them, filled by statements that are kept here for good: the program itself no longer writes that version.
+    private JobTip Make(int version, Law.Facts.JobFile job, Proof paper)
     {
         using var database = Connect();
         database.Run(connection =>
         {
             database.Prepare(connection, OpenStore.OrMake);
-            Migrator.Bring(database, connection, Migrator.Scripts(database), 1, SystemClock.Instance);
+            Migrator.Bring(database, connection, Migrator.Scripts(database), version, SystemClock.Instance);
         });
         var rows = new NewRows(NewRows.Nothing(1, "alder-court", job.Name), "ana", SystemClock.Instance.GetCurrentInstant());
         rows.Head(JournalText.Head(job), null);

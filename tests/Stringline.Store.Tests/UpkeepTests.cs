@@ -69,7 +69,8 @@ public abstract class UpkeepTests : IDisposable
         var seal = journal.Check().Seal;
         Backup.Make(journal, At("backup"));
         var bytes = File.ReadAllBytes(At("backup"));
-        bytes[bytes.AsSpan().IndexOf("Block, pallet 2"u8)] ^= 1;
+        for (int at = 0, next; (next = bytes.AsSpan(at).IndexOf("Block, pallet 2"u8)) >= 0; at += next + 1)
+            bytes[at + next] ^= 1;
         File.WriteAllBytes(At("backup"), bytes);
         Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: true, Place.Clock)).Fault);
         Assert.Equal(seal, journal.Check().Seal);

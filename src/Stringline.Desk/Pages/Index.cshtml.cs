@@ -7,11 +7,10 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>The desk: what needs doing, ordered by what is lost if it is not done.</summary>
-internal sealed class IndexModel(Office office, PortfolioRefresh refresh, Ways ways) : PageModel
+internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, Ways ways) : PageModel
 {
     private const int Shown = 25;
     private const int ShownOfOne = 200;
-    private const int MostChoices = 300;
 
     /// <summary>Only steps on jobs of this customer.</summary>
     [BindProperty(SupportsGet = true)]
@@ -88,7 +87,8 @@ internal sealed class IndexModel(Office office, PortfolioRefresh refresh, Ways w
             return;
         var today = Today;
         LocalDate[] ends = [today, today.PlusDays(6), today.PlusDays(30)];
-        var totals = journal.StepTotals(Filter, ends);
+        var sums = figures.Of(Filter, ends);
+        var totals = sums.Totals;
         var sections = new List<DeskSection>
         {
             new("now", "Today or overdue", new LocalDate(1, 1, 1), ends[0], totals[0]),
@@ -97,8 +97,8 @@ internal sealed class IndexModel(Office office, PortfolioRefresh refresh, Ways w
             new("later", "Later", ends[2].PlusDays(1), new LocalDate(9999, 12, 31), totals[3]),
         };
         Sections = [.. sections.Where(section => Only is null || section.Key == Only).Select(section => section with { Lines = Lines(journal, section) })];
-        Watches = Only is null ? journal.Watches(Filter, ends[1]) : [];
-        Choices = journal.Choices(MostChoices);
+        Watches = Only is null ? sums.Watches : [];
+        Choices = sums.Choices;
     }
 
     private IReadOnlyList<StepLine> Lines(IJournal journal, DeskSection section) => section.Total.Steps == 0

@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Stringline.Desk.Papers;
 using Stringline.Desk.Portfolio;
 using Stringline.Store;
 
@@ -39,6 +40,7 @@ internal static class DeskHost
         desk.MapAssets();
         desk.MapExports();
         desk.MapProofs();
+        desk.MapPapers();
         desk.MapRazorPages();
         return desk;
     }
@@ -54,9 +56,11 @@ internal static class DeskHost
         services.AddSingleton(options);
         services.AddSingleton(new DeskDay(clock, options.AsOf));
         services.AddSingleton<Portfolio.Portfolio>();
+        services.AddSingleton<DeskFigures>();
         services.AddSingleton<Office>();
         services.AddSingleton<Ways>();
         services.AddSingleton<WaitingProofs>();
+        services.AddSingleton<PaperBench>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
         services.AddRazorPages();

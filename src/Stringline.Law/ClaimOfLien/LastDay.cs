@@ -29,9 +29,6 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     /// <summary>The statutory last day on the earliest reading, or null.</summary>
     public LocalDate? Earliest => Readings.Count == 0 ? null : Readings[0].Day;
 
-    /// <summary>The statutory last day on the latest reading; null where no end is known.</summary>
-    public LocalDate? Latest => Readings.Count == 0 || !EndKnown ? null : Readings[^1].Day;
-
     /// <summary>Works out the last day on every reading of completion and of the owner's notices.</summary>
     [Rule("Civ. Code § 8412")]
     [Rule("Civ. Code § 8414(b)")]

@@ -43,7 +43,7 @@ public static class LienRight
         foreach (var leg in (Finding[])[licence, notice, lastDay, enforcement])
         {
             if (leg.Standing is Standing.Lost or Standing.InDoubt or Standing.Narrowed)
-                why.Add(Reason.Of(leg.Why.Count > 0 ? leg.Why[0].Section : Right, $"{leg.Title}: {leg.Standing.Word()}."));
+                why.Add(Reason.Of(leg.Why[0].Section, $"{leg.Title}: {leg.Standing.Word()}."));
             // Where a new claim may be recorded, neither the old claim's day nor its expiry decides.
             if (anew is null || (leg != lastDay && leg != enforcement))
                 standing = Worse(standing, leg.Standing, leg == enforcement);

@@ -71,7 +71,8 @@ public static class RecordedClaim
     {
         foreach (var release in facts.All<ReleaseRecorded>())
         {
-            if (release.Satisfied == false && release.On.Latest >= recorded.Earliest)
+            // One on an unknown day may be of this claim, and then a new one must be recorded.
+            if (release.Satisfied == false && !(release.On.Latest < recorded.Earliest))
                 return true;
         }
 

@@ -234,7 +234,7 @@ public static class CompletionDay
 
     private static Standing Standing(FactsAsOf facts, CompletionReadings completion)
     {
-        if (completion.Open.Count == 0 || !completion.EndKnown)
+        if (!completion.EndKnown)
             return Reasoning.Standing.NotYet;
         // Several theories that give one day leave nothing in doubt, if the facts of one of them make it so.
         var day = completion.Open[0].On;

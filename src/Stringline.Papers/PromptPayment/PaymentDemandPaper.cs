@@ -36,7 +36,10 @@ internal static class PaymentDemandPaper
         leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
         leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
-        NoticeContents.Put(leaf, matter);
+        if (ToOwner(matter, to))
+            NoticeContents.Put(leaf, matter);
+        else
+            Contents(leaf, matter);
         Signing.Claimant(leaf, matter, "Civ. Code § 8800");
         Reckoning(leaf, matter, amount);
         return new Bundle([leaf], new Guide
@@ -51,6 +54,14 @@ internal static class PaymentDemandPaper
             Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
             After = ["Enter it in the job file as \"payment-demanded\" with its day and amount."],
         });
+    }
+
+    /// <summary>What a letter to another hirer says: no section asks for more.</summary>
+    private static void Contents(Leaf leaf, Matter matter)
+    {
+        NoticeContents.Giver(leaf, matter);
+        leaf.Field("Work provided", matter.Facts.Work);
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
     }
 
     private static bool ToOwner(Matter matter, IReadOnlyList<Party> to) =>

@@ -51,8 +51,10 @@ internal static class Folding
         if (rune.IsBmp && Bases.Value.TryGetValue((char)rune.Value, out var letters))
             word.Append(letters);
         else
-            word.Append(CultureInfo.InvariantCulture, $"u{Rune.ToLowerInvariant(rune).Value:x6}");
+            word.Append(Code(rune));
     }
+
+    private static string Code(Rune rune) => string.Create(CultureInfo.InvariantCulture, $"u{Rune.ToLowerInvariant(rune).Value:x6}");
 
     private static Dictionary<char, string> Read()
     {
@@ -61,7 +63,7 @@ internal static class Folding
         {
             ['ß'] = "ss", ['ẞ'] = "ss", ['æ'] = "ae", ['Æ'] = "ae", ['œ'] = "oe", ['Œ'] = "oe", ['ø'] = "o", ['Ø'] = "o",
             ['đ'] = "d", ['Đ'] = "d", ['ð'] = "d", ['Ð'] = "d", ['ł'] = "l", ['Ł'] = "l", ['ħ'] = "h", ['Ħ'] = "h", ['ı'] = "i",
-            ['þ'] = "th", ['Þ'] = "th",
+            ['þ'] = "th", ['Þ'] = "th", ['ſ'] = "s",
         };
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("latin-composition.txt")
             ?? throw new InvalidOperationException("The table of Latin letters is missing from the program.");
@@ -78,7 +80,7 @@ internal static class Folding
             var bare = first;
             while (parts.TryGetValue(bare, out var barer))
                 bare = barer;
-            bases[letter] = bases.TryGetValue(bare, out var spelled) ? spelled : char.ToLowerInvariant(bare).ToString();
+            bases[letter] = bases.TryGetValue(bare, out var spelled) ? spelled : char.IsAscii(bare) ? char.ToLowerInvariant(bare).ToString() : Code(new Rune(bare));
         }
 
         return bases;

@@ -14,15 +14,16 @@ internal static class StepsTable
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(query.Limit);
         ArgumentOutOfRangeException.ThrowIfNegative(query.Skip);
 
-        // An expression is found in no index, so a broad span is gone through by dollars and left as soon as the page is full.
-        var day = query.Broad && query.Filter == StepFilter.None ? "(s.act_by || '')" : "s.act_by";
+        // An expression is found in no index by day, so a broad span is gone through by dollars and left as soon as the page is full.
+        var day = query.Broad || query.Filter != StepFilter.None ? "(s.act_by || '')" : "s.act_by";
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
             select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section
-            from steps s join jobs j on j.id = s.job
-            where s.watch = @watch and {day} >= @from and {day} <= @through{Where(command, query.Filter)}
-            order by s.weight desc, s.act_by, s.job, s.ordinal limit @limit offset @skip
+            from (
+              select * from steps s where s.watch = @watch and {day} >= @from and {day} <= @through{Where(command, query.Filter)}
+              order by s.weight desc, s.act_by, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job
+            order by s.weight desc, s.act_by, s.job, s.ordinal
             """;
         Add(command, "@watch", query.Watch ? 1L : 0L);
         Add(command, "@from", DayText.Write(query.From));
@@ -75,7 +76,7 @@ internal static class StepsTable
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
-            select s.county, count(distinct s.job), min(s.act_by) from steps s
+            select s.county, count(*), min(s.act_by) from steps s
             where s.watch = 1 and s.act_by <= @through{Where(command, filter)} group by s.county order by s.county
             """;
         Add(command, "@through", DayText.Write(through));
@@ -84,6 +85,12 @@ internal static class StepsTable
         while (reader.Read())
             totals.Add(new WatchTotal(reader.GetString(0), reader.GetInt64(1), AssessedTable.Day(reader.GetString(2))));
         return totals;
+    }
+
+    public static long Written(DbConnection connection)
+    {
+        using var command = RowReading.Command(connection, null, "select times from steps_written");
+        return (long)command.ExecuteScalar()!;
     }
 
     public static StepChoices Choices(DbConnection connection, int limit) => new(
@@ -180,6 +187,13 @@ internal static class StepsTable
                     insert.Parameters[column].Value = values[column] ?? DBNull.Value;
                 insert.ExecuteNonQuery();
             }
+        }
+
+        /// <summary>Marks that steps were written. Last in its transaction: other writers wait for it.</summary>
+        public static void Mark(DbConnection connection, DbTransaction transaction)
+        {
+            using var command = RowReading.Command(connection, transaction, "update steps_written set times = times + 1");
+            command.ExecuteNonQuery();
         }
 
         public void Dispose()

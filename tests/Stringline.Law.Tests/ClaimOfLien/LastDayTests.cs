@@ -233,6 +233,47 @@ public sealed class LastDayTests
         Assert.Equal(expected, Last(Supplier().Completed("2026-05-04"), asOf).Standing);
 
     [Fact]
+    [Proves("Civ. Code § 8412")]
+    [Proves("Civ. Code § 8414(b)")]
+    public void A_direct_contractors_time_rests_on_its_own_section()
+    {
+        var (contractor, supplier) = (Last(Contractor().Completed("2026-05-04")).Sections, Last(Supplier().Completed("2026-05-04")).Sections);
+        Assert.Contains("Civ. Code § 8412", contractor);
+        Assert.DoesNotContain("Civ. Code § 8414(b)", contractor);
+        Assert.Contains("Civ. Code § 8414(b)", supplier);
+        Assert.DoesNotContain("Civ. Code § 8412", supplier);
+    }
+
+    // Completed 4 May: Sunday 3 May is before it, Wednesday 20 May after the fifteenth day.
+    [Theory]
+    [InlineData("2026-05-03", false, true, false)]
+    [InlineData("2026-05-04", true, false, false)]
+    [InlineData("2026-05-19", true, false, false)]
+    [InlineData("2026-05-20", false, false, true)]
+    [Proves("Civ. Code § 8182(a)")]
+    [Proves("Civ. Code § 8182(d)")]
+    public void The_reasons_say_whether_a_notice_of_completion_took_effect_or_came_too_early_or_too_late(string recorded, bool effect, bool early, bool late)
+    {
+        var last = Last(Supplier().Completed("2026-05-04").OwnerRecorded(recorded, states: "2026-05-04").OwnerToldUs(recorded));
+        var not = last.Why.Tree().Where(r => !r.Applied && r.Section == "Civ. Code § 8182(d)").Select(r => r.Text).ToArray();
+        Assert.Equal(effect, last.Sections.Contains("Civ. Code § 8182(a)"));
+        Assert.Equal(effect, last.Sections.Contains("Civ. Code § 8190(a)"));
+        Assert.Equal(effect, last.Says("30 days after the notice of completion was recorded"));
+        Assert.Equal(early, not.Any(t => t.Contains("before completion on", StringComparison.Ordinal)));
+        Assert.Equal(late, not.Any(t => t.Contains("more than 15 days after", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8188(a)")]
+    public void The_reasons_say_what_became_of_a_notice_of_cessation_after_completion() =>
+        Assert.Contains("Civ. Code § 8188(a)", Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-06-10", OwnerNotice.Cessation), "2026-06-20").Sections);
+
+    [Fact]
+    [Proves("Civ. Code § 8180(a)")]
+    public void The_reasons_name_a_completion_that_was_ruled_out() =>
+        Assert.True(Last(Supplier().Completed("2026-05-04").Completed("2026-05-18")).RuledOut("Civ. Code § 8180(a)"));
+
+    [Fact]
     public void Days_after_notice_are_sixty_and_thirty()
     {
         Assert.Equal(60, LastDay.DaysAfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));

@@ -73,6 +73,8 @@ public sealed class LienRightTests
     // one inside the time to record was good.
     [Theory]
     [InlineData("2026-07-31", Standing.Open)]
+    [InlineData("2026-08-02", Standing.Open)]
+    [InlineData("2026-08-03", Standing.InDoubt)] // the Monday after, by Code Civ. Proc. § 12a
     [InlineData("2026-08-04", Standing.Lost)]
     [Proves("Civ. Code § 8460(a)")]
     public void An_expired_claim_leaves_the_right_while_the_time_to_record_still_runs(string asOf, Standing expected)
@@ -120,4 +122,63 @@ public sealed class LienRightTests
         Assert.Equal(expected, right.Standing);
         Assert.Equal(asks, right.Asks("satisfied"));
     }
+
+    // A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832: before the acceptance no time runs.
+    [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    public void An_expired_claim_on_work_that_waits_for_acceptance_leaves_the_right_whole()
+    {
+        var right = Right(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).ClaimRecorded("2026-03-05"), "2026-09-01");
+        Assert.Equal(Standing.Open, right.Standing);
+        Assert.Contains("Civ. Code § 8460(a)", right.Sections);
+        Assert.True(right.Says("has expired"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8410")]
+    public void A_leg_that_is_weak_is_named_and_a_sound_one_is_not()
+    {
+        Assert.Single(Right(Supplier()).Why);
+        var unlicensed = Supplier().Role(ClaimantRole.Subcontractor).On("2026-06-01");
+        Assert.Contains(unlicensed.Get("lien-right").Why, w => w.Text.EndsWith("in doubt.", StringComparison.Ordinal) && w.Section == unlicensed.Get("licence").Why[0].Section);
+        Assert.True(Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..")).Says("lost."));
+        Assert.True(Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04")).Says("narrowed."));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8460(a)")]
+    public void A_late_notice_narrows_a_recorded_claim_too_and_a_doubt_outweighs_it()
+    {
+        static JobBuilder Late() => new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04").ClaimRecorded("2026-05-10");
+        Assert.Equal(Standing.Narrowed, Right(Late()).Standing);
+        Assert.Equal(Standing.Narrowed, Right(Late().ActionFiled("2026-05-20")).Standing);
+        Assert.Equal(Standing.InDoubt, Right(Late().Role(ClaimantRole.Subcontractor)).Standing);
+        Assert.Equal(Standing.Lost, Right(Late().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..")).Standing);
+    }
+
+    [Theory]
+    [InlineData(false, true)]
+    [InlineData(null, true)]
+    [InlineData(true, false)]
+    [Proves("Civ. Code § 8490")]
+    public void An_earlier_release_is_named_where_it_does_not_end_the_right(bool? satisfied, bool named) =>
+        Assert.Equal(named, Right(Supplier().ClaimRecorded("2026-05-10").ReleaseRecorded("2026-05-18", satisfied).ClaimRecorded("2026-05-20")).Says("An earlier claim was released"));
+
+    [Fact]
+    [Proves("Civ. Code § 8490")]
+    public void One_release_that_does_not_say_leaves_the_right_in_doubt_beside_one_that_does() =>
+        Assert.Equal(Standing.InDoubt, Right(Supplier().ClaimRecorded("2026-05-08").ReleaseRecorded("2026-05-10", satisfied: false)
+            .ClaimRecorded("2026-05-12").ReleaseRecorded("2026-05-18").ClaimRecorded("2026-05-20")).Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void Where_nothing_was_furnished_that_is_an_obstacle_of_its_own() =>
+        Assert.Equal(["Civ. Code § 8414(a)", "Civ. Code § 8416(a)(1)"], new JobBuilder().Role(ClaimantRole.Laborer).On("2026-06-01").ClaimObstacles.Select(o => o.Section));
+
+    [Fact]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void A_demand_of_one_cent_is_no_obstacle() => Assert.Empty(Supplier().Paid("2026-05-10", 9.99m).On("2026-06-01").ClaimObstacles);
 }

@@ -15,7 +15,11 @@ public sealed class PropertyBoundTests
 
     [Fact]
     [Proves("Civ. Code § 8440")]
-    public void It_reaches_the_work_and_the_land_under_it() => Assert.Contains("Civ. Code § 8440", Property(w => w).Sections);
+    public void It_reaches_the_work_and_the_land_under_it() 
+    {
+        Assert.Contains("Civ. Code § 8440", Property(w => w).Sections);
+        Assert.Equal(Standing.Open, Property(w => w).Standing);
+    }
 
     [Theory]
     [InlineData(true, "Civ. Code § 8442", false)]
@@ -36,6 +40,8 @@ public sealed class PropertyBoundTests
     [InlineData("2026-03-12", "2026-03-13", "2026-03-02", false, Standing.Open)]
     [InlineData("2026-03-16", "2026-03-16", "2026-03-05", false, Standing.Narrowed)]
     [InlineData("2026-03-17", "2026-03-16", "2026-03-05", false, Standing.Open)]
+    [InlineData("2026-03-12..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Narrowed)] // the owner gets the doubt: the safer side for a claimant
+    [InlineData("2026-03-13..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Open)]
     [InlineData("2026-03-12", null, "2026-03-02", false, Standing.InDoubt)]
     [InlineData("2026-03-12", "2026-03-12", null, false, Standing.InDoubt)]
     [InlineData("?", "2026-03-12", "2026-03-02", false, Standing.InDoubt)]
@@ -51,10 +57,38 @@ public sealed class PropertyBoundTests
     {
         var late = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-10", "2026-03-20", "2026-03-02").Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02"));
         Assert.Equal(Standing.Narrowed, late.Standing);
+        static Finding Two(Func<JobBuilder, JobBuilder> first, Func<JobBuilder, JobBuilder> second) => Property(w => w with { OrderedByTenant = true }, j => second(first(j)));
+        static JobBuilder Good(JobBuilder j) => j.Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02");
+        static JobBuilder Doubtful(JobBuilder j) => j.Nonresponsibility("2026-03-12", null, "2026-03-02");
+        static JobBuilder Useless(JobBuilder j) => j.Nonresponsibility("2026-03-12", "2026-03-20", "2026-03-02");
+        Assert.Equal(Standing.Narrowed, Two(Good, Useless).Standing);
+        Assert.Equal(Standing.Narrowed, Two(Good, Doubtful).Standing);
+        Assert.Equal(Standing.Narrowed, Two(Doubtful, Good).Standing);
+        Assert.Equal(Standing.InDoubt, Two(Useless, Doubtful).Standing);
+        Assert.Equal(Standing.InDoubt, Two(Doubtful, Useless).Standing);
+    }
+
+    // Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314: the lease decides.
+    [Theory]
+    [InlineData("2026-03-12", false, "A good notice of nonresponsibility", null, false)]
+    [InlineData("2026-03-12", true, "does not shield an owner", null, false)]
+    [InlineData("2026-03-12", null, "does not shield an owner", "Does the lease require", false)]
+    [InlineData(null, false, "within 10 days of knowledge is open", "When did the landlord learn", false)]
+    [InlineData("2026-03-20", false, null, null, true)]
+    [Proves("Civ. Code § 8444")]
+    public void The_reasons_say_what_a_notice_of_nonresponsibility_does_and_what_to_ask(string? posted, bool? lease, string? says, string? asks, bool ruledOut)
+    {
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-12", posted, "2026-03-02", lease));
+        Assert.Equal(says is null ? 0 : 1, property.Why.Count(w => w.Section == "Civ. Code § 8444" && w.Applied));
+        Assert.True(says is null || property.Says(says));
+        Assert.Equal(asks is null ? 0 : 1, property.Questions.Count(q => q.Text.Contains("landlord", StringComparison.Ordinal) || q.Text.Contains("lease", StringComparison.Ordinal)));
+        Assert.True(asks is null || property.Asks(asks));
+        Assert.Equal(ruledOut, property.RuledOut("Civ. Code § 8444"));
     }
 
     [Theory]
     [InlineData(10, true, false)]
+    [InlineData(2, true, false)]
     [InlineData(1, false, false)]
     [InlineData(null, false, true)]
     [Proves("Civ. Code § 8448")]
@@ -65,6 +99,7 @@ public sealed class PropertyBoundTests
         Assert.Equal(says, property.Says("completes alone"));
         Assert.Equal(says, property.Says("split under Civ. Code § 8446"));
         Assert.Equal(asks, property.Asks("separate residential structures"));
+        Assert.Equal(asks, Property(w => w with { Use = WorkUse.OwnerOccupiedOneToFour, ResidentialStructures = structures }).Asks("separate residential structures"));
         Assert.False(Property(w => w with { ResidentialStructures = null }).Asks("separate residential structures"));
     }
 
@@ -78,6 +113,7 @@ public sealed class PropertyBoundTests
         var property = Property(w => w with { Use = WorkUse.Residential, CommonInterest = common });
         Assert.Equal(says, property.Sections.Contains("Civ. Code § 4615"));
         Assert.Equal(asks, property.Asks("common interest development"));
+        Assert.False(Property(w => w with { CommonInterest = common }).Asks("common interest development"));
     }
 
     [Theory]
@@ -119,7 +155,11 @@ public sealed class PropertyBoundTests
     public void It_never_falls_below_nothing_and_is_asked_where_the_file_names_none()
     {
         var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Notice("2026-03-02").Furnished("2026-03-02", 1000m);
-        Assert.True(job.On("2026-06-01").Get("claim-of-lien.enforceable").Asks("claimed a lien"));
-        Assert.Equal(0m, job.LowerTier("2026-05-04", 1000.01m).On("2026-06-01").Get("claim-of-lien.enforceable").Amount);
+        var none = job.On("2026-06-01").Get("claim-of-lien.enforceable");
+        Assert.True(none.Asks("claimed a lien"));
+        Assert.Equal(Standing.Open, none.Standing);
+        var some = job.LowerTier("2026-05-04", 1000.01m).On("2026-06-01").Get("claim-of-lien.enforceable");
+        Assert.Equal(0m, some.Amount);
+        Assert.Empty(some.Questions);
     }
 }

@@ -71,6 +71,79 @@ public sealed class RecordedClaimTests
         Assert.Equal(expected, Last(Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01", satisfied: false), asOf).Standing);
 
     [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    public void Of_two_claims_in_time_the_action_is_counted_from_the_last() =>
+        Assert.Equal(["2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
+
+    [Fact]
+    [Proves("Civ. Code § 8410")]
+    public void A_claim_that_may_be_in_time_counts_before_one_that_is_too_late() =>
+        Assert.Equal(Standing.InDoubt, Last(Supplier().ClaimRecorded("2026-07-30..2026-08-10").ClaimRecorded("2026-08-20")).Standing);
+
+    // Two claims, of 5 May and 5 June; the release says nothing of the debt. Before 5 June it can concern the first claim only.
+    [Theory]
+    [InlineData("2026-06-04", Standing.Kept)]
+    [InlineData("2026-06-05", Standing.Done)]
+    [InlineData("2026-06-01..2026-06-04", Standing.Kept)]
+    [InlineData("2026-06-01..2026-06-05", Standing.InDoubt)]
+    [InlineData("2026-06-05..2026-06-10", Standing.Done)]
+    [InlineData("?", Standing.InDoubt)]
+    [Proves("Civ. Code § 8490")]
+    public void A_release_ends_the_claim_that_counts_if_it_came_after_it(string released, Standing expected)
+    {
+        var last = Last(Supplier().ClaimRecorded("2026-05-05").ClaimRecorded("2026-06-05").ReleaseRecorded(released));
+        Assert.Equal(expected, last.Standing);
+        Assert.True(last.Asks("debt is satisfied"));
+    }
+
+    [Theory]
+    [InlineData("2026-06-05..2026-06-10", "2026-06-07", Standing.InDoubt)]
+    [InlineData("2026-06-05..2026-06-10", "2026-06-04", Standing.Kept)]
+    [InlineData("2026-06-05..2026-06-10", "2026-06-10", Standing.Done)]
+    [Proves("Civ. Code § 8490")]
+    public void A_release_inside_the_doubt_of_the_second_claim_leaves_it_open(string second, string released, Standing expected) =>
+        Assert.Equal(expected, Last(Supplier().ClaimRecorded("2026-05-05").ClaimRecorded(second).ReleaseRecorded(released)).Standing);
+
+    // Solit v. Tokai Bank: what gave up a claim without satisfaction ended that claim, and one recorded later stands.
+    [Theory]
+    [InlineData("2026-06-05", "2026-06-04", Standing.Kept)]
+    [InlineData("2026-06-05", "2026-06-05", Standing.Open)]
+    [InlineData("2026-06-05", "2026-06-01..2026-06-05", Standing.Open)]
+    [InlineData("2026-06-05..2026-06-10", "2026-06-07", Standing.Open)]
+    [InlineData("2026-06-05..2026-06-10", "2026-06-04", Standing.Kept)]
+    [InlineData("2026-06-05", "?", Standing.Open)]
+    [Proves("Civ. Code § 8490")]
+    public void A_claim_is_given_up_by_a_release_that_may_have_come_after_it(string recorded, string released, Standing expected) =>
+        Assert.Equal(expected, Last(Supplier().ClaimRecorded(recorded).ReleaseRecorded(released, satisfied: false), "2026-07-15").Standing);
+
+    // Ceased on some day from 12 to 14 April: too early for certain through the 12th, in time for certain from the 15th.
+    [Theory]
+    [InlineData("2026-04-12", Standing.Lost)]
+    [InlineData("2026-04-13", Standing.InDoubt)]
+    [InlineData("2026-04-14", Standing.InDoubt)]
+    [InlineData("2026-04-15", Standing.Kept)]
+    [InlineData("2026-04-10..2026-04-12", Standing.Lost)]
+    [InlineData("2026-04-10..2026-04-13", Standing.InDoubt)]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_claim_about_the_doubtful_end_of_work_may_be_void(string recorded, Standing expected) =>
+        Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
+
+    // A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832: the time does not run before the acceptance.
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_claim_recorded_while_the_work_waits_for_acceptance_is_kept() =>
+        Assert.Equal(Standing.Kept, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).ClaimRecorded("2026-05-10")).Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void From_the_first_day_on_and_while_nothing_says_that_work_goes_on_it_is_open()
+    {
+        Assert.Equal(Standing.Open, Last(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-03-05"), "2026-03-06").Standing);
+        Assert.Equal(Standing.Open, Last(new JobBuilder().Furnished("2026-03-02", 10m), "2026-03-02").Standing);
+    }
+
+    [Fact]
     [Proves("Civ. Code § 8490")]
     public void A_released_claim_is_done()
     {

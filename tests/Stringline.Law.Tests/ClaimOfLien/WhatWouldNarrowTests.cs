@@ -38,4 +38,29 @@ public sealed class WhatWouldNarrowTests
         Assert.Contains(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal) && q.Days == 33);
         Assert.Equal(asked.OrderByDescending(q => q.Days), asked);
     }
+
+    // Contested 1 and 15 April, certain 4 May. The middle one carries neither end of the band; the certain one cannot be ruled out.
+    [Fact]
+    public void Only_what_moves_an_end_of_the_band_is_asked_and_a_certain_day_never()
+    {
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-01", CompletionTheory.Occupation, contested: true).Completed("2026-04-15", CompletionTheory.Cessation, contested: true));
+        Assert.Contains("completion by occupation", Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_day_is_worth_asking_for()
+    {
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-05-03", CompletionTheory.Occupation, contested: true));
+        Assert.Equal(1, Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Days);
+    }
+
+    // Contested 20 and 21 April and 30 May: without the first the early end moves by a day, without the last the late end by 39, without
+    // the middle one nothing moves.
+    [Fact]
+    public void What_moves_the_late_end_counts_too_and_what_moves_most_is_asked_first() =>
+        Assert.Equal(
+            [("occupation", 39), ("cessation", 1)],
+            Asked(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Furnished("2026-04-20", 10m).Ended("2026-04-20")
+                .Completed("2026-04-20", CompletionTheory.Cessation, contested: true).Completed("2026-04-21", contested: true).Completed("2026-05-30", CompletionTheory.Occupation, contested: true))
+            .Where(q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Select(q => (q.Text.Contains("occupation", StringComparison.Ordinal) ? "occupation" : q.Text.Contains("cessation", StringComparison.Ordinal) ? "cessation" : q.Text, q.Days!.Value)));
 }

@@ -72,6 +72,23 @@ public sealed class LaborStopTests
     public void Own_labor_counts_only_after_the_last_day_and_within_the_sixty(string worked, Firmness expected) =>
         Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished(worked, 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)).Firmness);
 
+    // Stopped on some day from 2 to 6 March: our own work shows that labor went on only if it surely came after the stop, and may have
+    // come within the sixty days, which end on 5 May at the latest, and before labor resumed.
+    [Theory]
+    [InlineData("2026-03-02", null, "2026-03-02..2026-03-04", false)]
+    [InlineData("2026-03-02", null, "2026-05-01..2026-05-04", true)]
+    [InlineData("2026-03-02..2026-03-06", null, "2026-03-04", false)]
+    [InlineData("2026-03-02..2026-03-06", null, "2026-03-07", true)]
+    [InlineData("2026-03-02..2026-03-06", null, "2026-05-05", true)]
+    [InlineData("2026-03-02..2026-03-06", null, "2026-05-06", false)]
+    [InlineData("2026-03-02..2026-03-06", "2026-05-03", "2026-05-02", true)]
+    [InlineData("2026-03-02..2026-03-06", "2026-05-03", "2026-05-02..2026-05-04", true)]
+    [InlineData("2026-03-02..2026-03-06", "2026-05-03", "2026-05-03", false)]
+    [InlineData("2026-03-02..2026-03-06", "2026-05-03", "2026-05-04", false)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Own_labor_on_a_day_in_doubt_speaks_against_the_stop_where_it_may_have_come_within_it(string ceased, string? resumed, string worked, bool speaks) =>
+        Assert.Equal(speaks, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased(ceased, resumed).Furnished(worked, 10m)).Open.Any(r => r.Name.Contains("our own later work", StringComparison.Ordinal)));
+
     // Pence v. Martin (1919) 43 Cal.App. 626 under today's sixty days: stopped 30 January 1915, complete 31 March, however long
     // after the owner finishes the house with others.
     [Fact]

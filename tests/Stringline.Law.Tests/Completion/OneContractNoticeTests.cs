@@ -45,6 +45,14 @@ public sealed class OneContractNoticeTests
     [Proves("Civ. Code § 8186")]
     public void Where_it_states_no_day_both_readings_stand() => Assert.Equal(["2026-06-17", "2026-09-28"], Last(Job("direct", states: null)).DaysOf());
 
+    // States completion of that contract on 20 May: recorded on some day from 10 to 30 May it takes effect from the 20th on. Thirty days
+    // from the 20th end on 19 June, from the 30th on 29 June.
+    [Fact]
+    [Proves("Civ. Code § 8186")]
+    public void Recorded_on_a_day_in_doubt_about_the_completion_it_states_it_may_take_effect_from_that_day() =>
+        Assert.Equal(["2026-06-19", "2026-06-29", "2026-09-28"], Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
+            .Completed("2026-06-30").OwnerRecorded("2026-05-10..2026-05-30", states: "2026-05-20", contractOf: "direct").OwnerToldUs("2026-05-30")).DaysOf());
+
     [Fact]
     [Proves("Civ. Code § 8186")]
     public void It_says_nothing_of_the_completion_of_the_whole() => Assert.Equal(["2026-06-30"], Job("direct").On("2026-06-30").Get("completion.day").DaysOf());

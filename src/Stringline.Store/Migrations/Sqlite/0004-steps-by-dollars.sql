@@ -1,0 +1,17 @@
+-- The desk asks for steps of some jobs by dollars: indexes in that order end as soon as the page is full. And a number that changes with
+-- every writing of steps, so that sums over all of them need be made only once for each.
+drop index steps_by_customer;
+drop index steps_by_county;
+drop index steps_by_person;
+drop index steps_by_remedy;
+create index steps_by_customer on steps (customer, watch, weight desc, act_by, lead);
+create index steps_by_county on steps (county, watch, weight desc, act_by, lead);
+create index steps_by_person on steps (person, watch, weight desc, act_by, lead);
+create index steps_by_remedy on steps (remedy, watch, weight desc, act_by, lead);
+create index watches_by_county on steps (county, act_by) where watch = 1;
+
+create table steps_written (
+  only_row integer not null primary key check (only_row = 1),
+  times integer not null
+) strict;
+insert into steps_written (only_row, times) values (1, 0);

@@ -132,7 +132,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     private Command Demo()
     {
         var folder = Folder();
-        var command = new Command("demo", "Write a job file to try things on: invented people and firms, a real county.") { folder };
+        var command = new Command("demo", "Write five job files to try things on: invented people and firms, real counties.") { folder };
         command.SetAction(parsed => Answer(
             UseCases.WriteDemo(parsed.GetRequiredValue(folder)), files => Print(string.Join('\n', files) + "\n", ascii: false)));
         return command;

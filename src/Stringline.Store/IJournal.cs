@@ -90,6 +90,24 @@ public interface IJournal : IDisposable
     /// <summary>The jobs of a customer, in the order of their ids.</summary>
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit);
 
+    /// <summary>The jobs of a customer with what their last assessments found, in the order of their ids. Their steps are not read.</summary>
+    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit);
+
+    /// <summary>What each customer owes, in the order of their names; jobs whose file names no customer are left out.</summary>
+    /// <param name="from">The day from which a day to act is not past.</param>
+    /// <param name="after">The last name of the page before; empty for the first page.</param>
+    /// <param name="limit">At most so many.</param>
+    public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit);
+
+    /// <summary>What the office has set for all its desks, as it was written; null where nothing was.</summary>
+    public string? ReadSettings();
+
+    /// <summary>Keeps what the office sets.</summary>
+    /// <param name="seen">What <see cref="ReadSettings"/> gave to the writer.</param>
+    /// <param name="document">What is to be kept.</param>
+    /// <returns>False where something else was written since, and nothing was changed.</returns>
+    public bool WriteSettings(string? seen, string document);
+
     /// <summary>How many jobs there are.</summary>
     public long CountJobs();
 

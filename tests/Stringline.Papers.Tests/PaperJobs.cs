@@ -63,6 +63,20 @@ internal static class PaperJobs
         ],
     };
 
+    /// <summary>A landscape designer whose garden was never begun: hired by the owner in writing, with a permit, and its demand refused.</summary>
+    public static JobFile Designed() => Demo() with
+    {
+        Claimant = Demo().Claimant with { Role = ClaimantRole.DesignProfessional, HiredBy = "p1" },
+        Parties = [.. Demo().Parties.Where(p => p.Capacity == PartyCapacity.Owner).Select(p => p with { Reputed = false })],
+        Contract = Demo().Contract with { Work = "Planting plans, grading plans and specifications." },
+        Entries =
+        [
+            Demo().Entries[0],
+            new PaymentDemanded { Index = 1, On = DayFact.On(Day("2026-04-20")), Amount = 84_250m },
+            new WorkWillNotCommence { Index = 2, On = DayFact.On(Day("2026-04-15")) },
+        ],
+    };
+
     /// <summary>The job, the day and what is said, by the paper's id. A paper without a row here fails a test.</summary>
     public static (JobFile Job, LocalDate AsOf, PaperOptions Options) For(string id) => id switch
     {
@@ -84,6 +98,8 @@ internal static class PaperJobs
         "public-bond-notice" => (Public(), Day("2026-05-06"), PaperOptions.None),
         "claim" => (Private(), Day("2026-05-06"), PaperOptions.None),
         "amended-claim" => (Recorded(), Day("2026-06-01"), PaperOptions.None),
+        "design-lien-demand" => (Designed() with { Entries = [Demo().Entries[0]] }, Day("2026-04-20"), PaperOptions.None),
+        "design-lien" => (Designed(), Day("2026-05-06"), PaperOptions.None),
         "notice-of-credit" => (Recorded(), Day("2026-06-01"), new PaperOptions { Until = Day("2026-11-30"), Words = "Owner pays $14,000.00 on the first day of each month, beginning July 1, 2026." }),
         "notice-of-pendency" => (Sued(), Day("2026-08-05"), PaperOptions.None),
         "release" => (Recorded(), Day("2026-06-01"), PaperOptions.None),

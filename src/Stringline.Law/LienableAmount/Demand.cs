@@ -53,6 +53,7 @@ public static class Demand
             charges.Add(new Obligation
             {
                 Order = facts.Furnished.Count + charges.Count,
+                Entry = charged,
                 Due = charged.On.Latest ?? facts.AsOf,
                 Ref = charged.Ref,
                 IsWork = false,

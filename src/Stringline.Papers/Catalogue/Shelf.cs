@@ -1,5 +1,6 @@
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Completion;
+using Stringline.Papers.DesignLien;
 using Stringline.Papers.Enforcement;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.PaymentBond;
@@ -41,6 +42,8 @@ internal static class Shelf
         StopPaymentReleasePaper.Shelved,
         .. BondNoticePaper.Papers,
         .. ClaimShelf.Papers,
+        DesignDemandPaper.Shelved,
+        DesignLienPaper.Shelved,
         CreditPaper.Shelved,
         LisPendensPaper.Shelved,
         .. ReleasePaper.Papers,

@@ -5,6 +5,8 @@ namespace Stringline.Papers.Layout;
 /// <summary>Widths of text in points, and the breaking of text into lines. One for each paper; not shared between threads.</summary>
 internal sealed class Measure
 {
+    private const int MostKnown = 20_000;
+
     private readonly XGraphics graphics;
     private readonly Dictionary<TypeStyle, XFont> fonts = [];
     private readonly Dictionary<TypeStyle, Dictionary<string, double>> widths = [];
@@ -30,7 +32,13 @@ internal sealed class Measure
         if (!widths.TryGetValue(style, out var known))
             widths[style] = known = new Dictionary<string, double>(StringComparer.Ordinal);
         if (!known.TryGetValue(text, out var width))
+        {
+            // A press that prints all day meets ever new names; the common words are soon known again.
+            if (known.Count >= MostKnown)
+                known.Clear();
             known[text] = width = graphics.MeasureString(text, Font(style)).Width;
+        }
+
         return width;
     }
 

@@ -32,6 +32,9 @@ internal static class WaiverLeaf
         _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
     };
 
+    /// <summary>The words of the form with its blanks filled: everything that will stand on the page.</summary>
+    public static PrescribedText WordingOf(WaiverToBe waiver) => Forms[waiver.Form].Filled(waiver.Blanks);
+
     /// <summary>The paper.</summary>
     public static Leaf Of(WaiverToBe waiver)
     {

@@ -11,10 +11,11 @@ namespace Stringline.Papers.Waiver;
 internal static class WaiverPaper
 {
     /// <summary>The four papers.</summary>
-    public static IEnumerable<Shelved> Papers => Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(
-        new Paper($"waiver-{WaiverToBe.NumberOf(form)}", WaiverLeaf.TitleOf(form), $"Civ. Code § {WaiverToBe.NumberOf(form)}", PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public], Words(form)) { Takes = Takes(form) },
-        matter => Write(form, matter)));
+    public static IEnumerable<Shelved> Papers => Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(PaperOf(form), matter => Write(form, matter)));
+
+    private static Paper PaperOf(WaiverForm form) =>
+        new($"waiver-{WaiverToBe.NumberOf(form)}", WaiverLeaf.TitleOf(form), $"Civ. Code § {WaiverToBe.NumberOf(form)}", PaperUse.Sent,
+            [WorkKind.Private, WorkKind.Public], Words(form)) { Takes = Takes(form) };
 
     private static IReadOnlyList<Told> Takes(WaiverForm form) => form switch
     {
@@ -59,13 +60,21 @@ internal static class WaiverPaper
         };
     }
 
-    private static Bundle Write(WaiverForm form, Matter matter)
+    /// <summary>The waiver, with every reason against it put to the matter.</summary>
+    public static WaiverToBe Ordered(WaiverForm form, Matter matter)
     {
+        matter.OnlyOn(PaperOf(form));
         var waiver = ToBe(form, matter);
         foreach (var refusal in waiver.Refusals())
             matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
         if (waiver.PaymentCleared > matter.AsOf)
             matter.Refuse("payment-not-cleared", "--payment-cleared", $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.", "A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
+        return waiver;
+    }
+
+    private static Bundle Write(WaiverForm form, Matter matter)
+    {
+        var waiver = Ordered(form, matter);
         return new Bundle([WaiverLeaf.Of(waiver)], new Guide
         {
             First = [.. Effect(waiver), .. Reckoned(waiver, matter), .. ChangeOrders(waiver, matter)],

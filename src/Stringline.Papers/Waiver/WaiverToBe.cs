@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using Stringline.Law.Facts;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
@@ -79,6 +81,13 @@ public sealed record WaiverToBe
         WaiverForm.UnconditionalFinal => "8138",
         _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
     };
+
+    /// <summary>
+    /// A fingerprint of everything that will stand on the page, the prescribed words included: SHA-256 in hexadecimal. Two waivers that
+    /// read alike have the same.
+    /// </summary>
+    public string Fingerprint =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{WaiverLeaf.TitleOf(Form)}\n{WaiverLeaf.WordingOf(this).Body}")));
 
     /// <summary>What the blanks of the form hold, by their names in the prescribed wording.</summary>
     internal IReadOnlyDictionary<string, string?> Blanks => new Dictionary<string, string?>(StringComparer.Ordinal)

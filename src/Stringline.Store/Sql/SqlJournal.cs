@@ -119,6 +119,23 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
 
     /// <inheritdoc/>
+    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit) => database.Run(connection => AssessedTable.Of(connection, customer, limit));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit) =>
+        database.Run(connection => CustomerTable.Page(connection, from, after, limit));
+
+    /// <inheritdoc/>
+    public string? ReadSettings() => database.Run(connection => SettingsTable.Read(connection));
+
+    /// <inheritdoc/>
+    public bool WriteSettings(string? seen, string document) => database.Change((connection, transaction) =>
+    {
+        var written = SettingsTable.Write(connection, transaction, seen, document);
+        return (written, written);
+    });
+
+    /// <inheritdoc/>
     public long CountJobs() => database.Run(connection =>
     {
         using var command = RowReading.Command(connection, null, "select jobs from store");

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Stringline.Desk.Commands;
 using Stringline.Desk.Terminal;
 using Stringline.Papers.Catalogue;
 
@@ -25,6 +26,7 @@ internal sealed partial class CommandLine
         command.Add(Claim());
         if (!papers)
             return command;
+        command.Add(new WaiverBatchCommand(output, errors, clock).Command());
         foreach (var paper in PaperCatalogue.All.Where(p => p.Id != "claim"))
             command.Add(PaperCommand(paper));
         return command;

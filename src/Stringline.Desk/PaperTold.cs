@@ -68,7 +68,8 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && Dollars(text) is { } amount ? put(options, amount) : options);
     }
 
-    private static decimal? Dollars(string text) =>
+    /// <summary>Dollars and cents above zero; null for any other text.</summary>
+    public static decimal? Dollars(string text) =>
         decimal.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
             && amount is > 0 and < 1_000_000_000_000m && decimal.Round(amount, 2) == amount ? amount : null;
 }

@@ -13,9 +13,6 @@ namespace Stringline.Desk;
 /// <summary>What the desk can do, one method each. The command line and every later screen call these and only these.</summary>
 internal static class UseCases
 {
-    /// <summary>The file name of the demo job.</summary>
-    public const string DemoFile = "alder-court.json";
-
     /// <summary>Reads a job file and assesses it.</summary>
     public static Outcome<Assessment> Assess(string path, LocalDate asOf)
     {
@@ -52,14 +49,23 @@ internal static class UseCases
         return written;
     }
 
-    /// <summary>Writes the demo job into a folder.</summary>
-    public static Outcome<IReadOnlyList<string>> WriteDemo(string folder)
+    /// <summary>Writes the demo jobs into a folder: all of them, or none.</summary>
+    public static Outcome<IReadOnlyList<string>> WriteDemo(string folder) => FileDrop.WriteAll(folder, DemoFiles());
+
+    private static List<FinishedFile> DemoFiles()
     {
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(DemoFile)
-            ?? throw new InvalidOperationException("The demo job is missing from the program.");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return FileDrop.WriteAll(folder, [new FinishedFile(DemoFile, bytes)]);
+        const string start = "demo/";
+        var program = Assembly.GetExecutingAssembly();
+        var files = new List<FinishedFile>();
+        foreach (var name in program.GetManifestResourceNames().Where(n => n.StartsWith(start, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        {
+            using var stream = program.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is missing from the program.");
+            var bytes = new byte[stream.Length];
+            stream.ReadExactly(bytes);
+            files.Add(new FinishedFile(name[start.Length..], bytes));
+        }
+
+        return files;
     }
 
     /// <summary>The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.</summary>

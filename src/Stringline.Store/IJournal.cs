@@ -1,3 +1,5 @@
+using Stringline.Law.Facts;
+
 namespace Stringline.Store;
 
 /// <summary>
@@ -34,6 +36,15 @@ public interface IJournal : IDisposable
 
     /// <summary>Reads jobs one after another in the order of their ids, as they were when the reading began. Memory does not grow with the store.</summary>
     public IEnumerable<StoredJob> ReadAll(JobsToRead which);
+
+    /// <summary>
+    /// Works on jobs on several cores, as now known and without the history of their changes; the results come in the order of their ids.
+    /// Made for questions over the whole store: the history is not read, and the work is spread over the cores.
+    /// </summary>
+    /// <param name="which">Which jobs.</param>
+    /// <param name="cores">On how many cores the work is done; one more thread reads.</param>
+    /// <param name="work">The work; it runs on several threads at once.</param>
+    public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work);
 
     /// <summary>Where every job is, in the order of their ids, as it was when the reading began.</summary>
     public IEnumerable<JobTip> Tips();

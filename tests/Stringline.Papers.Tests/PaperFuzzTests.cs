@@ -25,7 +25,7 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
         [null, "Fee simple", "Łukasz Masonry, Inc.", "", " ", "木", "a\nb", "x\u0000y", string.Concat(Enumerable.Repeat("Schiffahrtsgesellschaft", 30)), string.Concat(Enumerable.Repeat("one two three ", 400))]);
 
     private static readonly Gen<PaperOptions> Options =
-        from draft in Gen.Bool
+        from draft in Gen.OneOf(false, false, false, true)
         from to in Gen.OneOf("p1", "p2", "owner", "nobody").Array[0, 3]
         from days in MaybeDay.Array[4]
         from money in MaybeMoney.Array[2]
@@ -41,7 +41,7 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
     private static readonly Gen<(JobFile Job, LocalDate AsOf)> Files = Gen.OneOf(
         Gen.Select(JobFileGen.Job, JobFileGen.Day),
         Gen.Select(LienJobGen.HalfAYear.Journal, LienJobGen.HalfAYear.AsOf),
-        Gen.Select(Gen.OneOfConst(PaperCatalogue.All.Select(p => p.Id).ToArray()), Strange, Gen.Int[-40, 60]).Select((id, strange, days) =>
+        Gen.Select(Gen.OneOf(PaperCatalogue.All.Select(p => p.Id).ToArray()), Strange, Gen.Int[-40, 60]).Select((id, strange, days) =>
         {
             var (job, asOf, _) = PaperJobs.For(id);
             return (strange(job), asOf.PlusDays(days));

@@ -38,17 +38,17 @@ internal sealed class CustomerDrawing : IHtmlContent
         {
             var y = Y(part, most);
             svg.Add(Line("joint", Left - 6, y, Width - Right, y));
-            svg.Add(Text("brick-money end", Left - 12, y + 5, LawText.Money(decimal.Round(part, 0))));
+            svg.Add(Text("brick-money end", Left - 12, y + 5, LawText.Money(decimal.Round(part, 0)).Replace(".00", "", StringComparison.Ordinal)));
         }
 
-        var month = 0;
+        var (month, named) = (0, int.MinValue);
         for (var i = 0; i < all.Count; i++)
         {
             var x = Left + (i * step);
             Pier(all[i], x, step, most);
-            if (all[i].Day.Month != month && x < Width - 60)
+            if (all[i].Day.Month != month && x < Width - 60 && (named == int.MinValue || x - named > 84))
             {
-                month = all[i].Day.Month;
+                (month, named) = (all[i].Day.Month, x);
                 svg.Add(Text("month-name", x, Ground + 18, all[i].Day.ToString(month == 1 || i == 0 ? "MMM uuuu" : "MMM", CultureInfo.InvariantCulture)));
             }
         }

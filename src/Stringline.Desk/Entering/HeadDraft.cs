@@ -24,7 +24,7 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         var places = new List<int>();
         if (part.List is { } list)
             head.Put(list.Path, Items(list, before, typed, places, faults));
-        DropEmpty(head);
+        DropEmpty(head, JsonNode.Parse(JournalText.Head(before))!.AsObject());
         return faults.None ? Checked(before, part, head, places, faults) : new HeadDraft(null, faults);
     }
 
@@ -99,12 +99,13 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         }
     }
 
-    // A permit, bond, signer or licence of which nothing is said is none.
-    private static void DropEmpty(JsonObject head)
+    // A permit, bond, signer or licence of which all that was said is taken away is none. One of which nothing was said before stays: it may
+    // be known that there is a bond, and nothing else of it.
+    private static void DropEmpty(JsonObject head, JsonObject before)
     {
         foreach (var path in (string[])["work.permit", "work.paymentBond", "claimant.signer", "contract"])
         {
-            if (head.At(path) is JsonObject { Count: 0 })
+            if (head.At(path) is JsonObject { Count: 0 } && before.At(path) is not JsonObject { Count: 0 })
                 head.Put(path, null);
         }
 

@@ -4,8 +4,10 @@ using Stringline.Desk.Customers;
 using Stringline.Desk.Settings;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
+using Stringline.Places;
 using Stringline.Store;
 
 namespace Stringline.Desk.Portfolio;
@@ -20,9 +22,9 @@ internal sealed class Portfolio(IJournal journal)
 {
     private const int Batch = 2000;
 
-    private static readonly string Library = typeof(Assessment).Module.ModuleVersionId.ToString("N");
+    private static readonly string Library = $"{typeof(Assessment).Module.ModuleVersionId:N}-{typeof(CountyClosings).Module.ModuleVersionId:N}";
 
-    /// <summary>The version of the rules: a law library that was compiled from other code is another version, and so are other settings of plans.</summary>
+    /// <summary>The version of the rules: a law library compiled from other code is another version, and so are another table of counties' closings and other settings of plans.</summary>
     public static string Rules(PlanSettings plan) =>
         FormattableString.Invariant($"{Library}/{plan.MailBacklogDays}-{plan.IndexLagDays}-{plan.ReserveDays}");
 
@@ -30,7 +32,7 @@ internal sealed class Portfolio(IJournal journal)
     public void Refresh(long job, LocalDate asOf)
     {
         if (journal.Read(job) is { } stored)
-            journal.WriteAssessed([Of(stored, asOf, OfficeSettings.Of(journal).Plan)]);
+            journal.WriteAssessed([Of(stored.Tip, stored.Job, asOf, OfficeSettings.Of(journal).Plan)]);
     }
 
     /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches.</summary>
@@ -50,12 +52,12 @@ internal sealed class Portfolio(IJournal journal)
             return 0;
         progress?.Report(new PortfolioProgress(0, total));
         long done = 0;
-        foreach (var batch in journal.ReadAll(new JobsToRead { NotYetAssessed = (rules, asOf) }).Chunk(Batch))
+
+        // One thread reads, the others read the JSON and assess, this one writes: none waits for a batch to be through.
+        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (rules, asOf) }, cores, (tip, job) => Of(tip, job, asOf, plan)).Chunk(Batch))
         {
             stop.ThrowIfCancellationRequested();
-            var found = new AssessedJob[batch.Length];
-            Parallel.For(0, batch.Length, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = stop }, i => found[i] = Of(batch[i], asOf, plan));
-            journal.WriteAssessed(found);
+            journal.WriteAssessed(batch);
             done += batch.Length;
             progress?.Report(new PortfolioProgress(done, Math.Max(done, total)));
         }
@@ -64,9 +66,8 @@ internal sealed class Portfolio(IJournal journal)
     }
 
     /// <summary>What is kept of a job's assessment.</summary>
-    public static AssessedJob Of(StoredJob stored, LocalDate asOf, PlanSettings plan)
+    public static AssessedJob Of(JobTip tip, JobFile job, LocalDate asOf, PlanSettings plan)
     {
-        var job = stored.Job;
         var assessment = UseCases.Assess(job, asOf, plan);
         var hold = Hold.Of(assessment);
         AssessedStep[] steps = [.. assessment.Next.Select(step => Step(assessment, step))];
@@ -74,8 +75,8 @@ internal sealed class Portfolio(IJournal journal)
         var right = assessment.Findings[0];
         return new AssessedJob
         {
-            Job = stored.Tip.Id,
-            Sequence = stored.Tip.Sequence,
+            Job = tip.Id,
+            Sequence = tip.Sequence,
             Rules = Rules(plan),
             AsOf = asOf,
             ActBy = lead?.ActBy,

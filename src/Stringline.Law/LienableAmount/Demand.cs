@@ -34,6 +34,17 @@ public static class Demand
         return new Waterfall(demand, steps, Total.Of(charges, c => c.Value), straddling) { Waivers = waivers };
     }
 
+    /// <summary>Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.</summary>
+    internal static IReadOnlyList<Obligation> Owed(FactsAsOf facts, Reach reach)
+    {
+        var steps = new List<WaterfallStep>();
+        var work = new WorkValue(facts, steps);
+        work.TakeOffOutsideReach(reach, steps);
+        List<Obligation> owed = [.. work.Items, .. Charges(facts)];
+        Receive(facts, owed, steps);
+        return owed;
+    }
+
     private static List<Obligation> Charges(FactsAsOf facts)
     {
         var charges = new List<Obligation>();
@@ -130,7 +141,7 @@ public static class Demand
     {
         if (charges.Count == 0)
             return;
-        var each = charges.ConvertAll(static c => WhyLeftOut((Charged)c.Entry!)).ToArray();
+        var each = facts.All<Charged>().Select(WhyLeftOut).ToArray();
         steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
             Reason.Of("Civ. Code § 8430(a)", $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
     }

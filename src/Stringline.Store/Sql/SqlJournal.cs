@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Store.Chain;
 using Stringline.Store.Search;
 
@@ -40,6 +41,12 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     /// <inheritdoc/>
     public IEnumerable<StoredJob> ReadAll(JobsToRead which) =>
         database.Stream((connection, snapshot) => RowReading.Jobs(connection, snapshot, which)).Select(job => RowReading.Job(database, job.Tip, job.Rows));
+
+    /// <inheritdoc/>
+    public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work) => OnCores.Select(
+        database.Stream((connection, snapshot) => RowReading.Payloads(connection, snapshot, which)),
+        cores,
+        job => work(job.Tip, RowReading.Job(database, job.Tip, job.Head, job.Entries)));
 
     /// <inheritdoc/>
     public IEnumerable<JobTip> Tips() => database.Stream(RowReading.Tips);

@@ -48,6 +48,12 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
     /// <summary>What is typed in a field.</summary>
     public IReadOnlyList<string> Typed(string field) => Asked.Typed.GetValueOrDefault(field) ?? [];
 
+    /// <summary>The place of which a refusal speaks, in words.</summary>
+    public string Place(Refusal refusal) =>
+        Fields.FirstOrDefault(field => "--" + field.Name == refusal.Where)?.Words
+        ?? Job.Assessment.Find(refusal.Where)?.Title
+        ?? (refusal.Where == "entries" ? "The journal" : MendAt.InWords(refusal.Where));
+
     /// <summary>Where a refusal is mended; null where no page can.</summary>
     public Way? Mend(Refusal refusal) => MendAt.Of(refusal, Job, ways);
 

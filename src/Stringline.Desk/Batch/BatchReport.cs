@@ -1,0 +1,73 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Stringline.Papers;
+
+namespace Stringline.Desk.Batch;
+
+/// <summary>What came of a run: counts, and the rows that were refused. Many threads write to it.</summary>
+internal sealed partial class BatchReport
+{
+    /// <summary>Name of the report of refused rows.</summary>
+    public const string FileName = "refused.csv";
+
+    private readonly ConcurrentBag<(int Line, int Place, string Text)> refusals = [];
+    private int made;
+    private int kept;
+    private int refused;
+    private int faults;
+
+    /// <summary>Papers made.</summary>
+    public int Made => made;
+
+    /// <summary>Papers that stood there already.</summary>
+    public int Kept => kept;
+
+    /// <summary>Rows refused, those included on which the program itself failed.</summary>
+    public int Refused => refused;
+
+    /// <summary>Rows on which the program itself failed.</summary>
+    public int Faults => faults;
+
+    /// <summary>How many rows are done.</summary>
+    public int Done => made + kept + refused;
+
+    /// <summary>A paper was made.</summary>
+    public void AddMade() => Interlocked.Increment(ref made);
+
+    /// <summary>A paper stood there already.</summary>
+    public void AddKept() => Interlocked.Increment(ref kept);
+
+    /// <summary>A row is refused.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="why">Why.</param>
+    /// <param name="stale">Name of a paper of an earlier run that this row no longer stands for; or null.</param>
+    public void AddRefused(WaiverRow row, IReadOnlyList<Refusal> why, string? stale)
+    {
+        Interlocked.Increment(ref refused);
+        for (var i = 0; i < why.Count; i++)
+        {
+            refusals.Add((row.Line, i, CsvText.Line(
+                row.Line.ToString(CultureInfo.InvariantCulture), row.Job, row.FormText, Option().Replace(why[i].Where, ""), why[i].There, Option().Replace(why[i].Right, ""), why[i].Section, stale ?? "")));
+        }
+    }
+
+    /// <summary>The program failed on a row; the others go on.</summary>
+    public void AddFault(WaiverRow row, Exception fault, string? stale)
+    {
+        Interlocked.Increment(ref faults);
+        AddRefused(row, [new Refusal("own-fault", "the program", fault.ToString(), "Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
+    }
+
+    /// <summary>Writes the report; with nothing refused it has its heads alone.</summary>
+    public void Write(string folder)
+    {
+        var temporary = Path.Combine(folder, ".stringline-" + FileName);
+        File.WriteAllText(temporary, CsvText.Line("line", "job", "form", "where", "there", "right", "section", "old-paper-still-there") + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvText.Utf8);
+        File.Move(temporary, Path.Combine(folder, FileName), overwrite: true);
+    }
+
+    /// <summary>What is an option on the command line is a column here.</summary>
+    [GeneratedRegex("--(?=[a-z])")]
+    private static partial Regex Option();
+}

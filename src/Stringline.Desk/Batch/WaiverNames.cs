@@ -1,0 +1,46 @@
+using System.Globalization;
+using System.Text;
+
+namespace Stringline.Desk.Batch;
+
+/// <summary>
+/// File names from job, form and through date, in letters, digits and hyphens that every system takes, and no two that differ only in case.
+/// The same rows in the same order get the same names.
+/// </summary>
+internal sealed class WaiverNames
+{
+    private const int Longest = 60;
+
+    private readonly Dictionary<string, int> given = [];
+
+    /// <summary>The next row's name: <c>alder-court-8132-2026-05-31.pdf</c>; a second of that name ends in <c>-2</c>.</summary>
+    public string Next(WaiverRow row)
+    {
+        var stem = Stem(row.Job) + "-" + (row.Form is null ? "waiver" : row.FormText) + (row.Options.Through is { } through ? "-" + Exchange.DayText.Write(through) : "");
+        var name = stem;
+        while (given.ContainsKey(name))
+            name = string.Create(CultureInfo.InvariantCulture, $"{stem}-{++given[stem]}");
+        given[name] = 1;
+        return name + ".pdf";
+    }
+
+    /// <summary>A job's path or number in lower-case letters and digits; accents are left off, all else becomes a hyphen.</summary>
+    public static string Stem(string job)
+    {
+        var name = job.Replace('\\', '/').Split('/')[^1];
+        if (name.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
+            name = name[..^5];
+        var stem = new StringBuilder();
+        foreach (var c in name.Normalize(NormalizationForm.FormD))
+        {
+            if (char.IsAsciiLetterOrDigit(c))
+                stem.Append(char.ToLowerInvariant(c));
+            else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && stem.Length > 0 && stem[^1] != '-')
+                stem.Append('-');
+            if (stem.Length == Longest)
+                break;
+        }
+
+        return stem.ToString().Trim('-') is { Length: > 0 } plain ? plain : "job";
+    }
+}

@@ -116,10 +116,11 @@ public sealed class DemoJobPapersTests
         "waiver-8136" => new PaperOptions { Amount = 20_000m, Maker = file.Party(file.Claimant.HiredBy)!.Name, Disputed = 1_250m },
         "waiver-8138" => new PaperOptions { PaymentCleared = day.PlusDays(-1) },
         "payment-demand" => new PaperOptions { Day = day.PlusDays(14) },
-        "stop-work-notice" => new PaperOptions { Day = day.PlusDays(-35) },
+        "stop-work-notice" => new PaperOptions { Day = new LocalDate(2026, 3, 12) },
         "notice-of-completion" => new PaperOptions { Words = "Fee simple", Day = file.Entries.OfType<Completed>().Select(c => c.On.Latest).OfType<LocalDate>().LastOrDefault(day) },
         "partial-release" => new PaperOptions { Amount = 10_000m },
         "notice-of-credit" => new PaperOptions { Until = day.PlusDays(120), Words = "The balance is due on October 29, 2026, without interest." },
+        "public-preliminary-notice" => new PaperOptions { Amount = 36_000m },
         "public-bond-notice" => new PaperOptions { Number = "SH-20871" },
         _ => PaperOptions.None,
     };

@@ -80,7 +80,7 @@ internal static class ClaimPaper
 
     internal static IEnumerable<string?> Site(ClaimFacts facts)
     {
-        var known = new[]
+        IEnumerable<string?> known = new[]
         {
             facts.Street,
             facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}") + ", State of California" : null,
@@ -89,7 +89,7 @@ internal static class ClaimPaper
         }.OfType<string>();
 
         // County and parcel number alone do not describe the site: they stand under a blank for what does.
-        return facts.Street is null && facts.Legal is null ? (string?[])[null, .. known] : known;
+        return facts.Street is null && facts.Legal is null ? [null, .. known] : known;
     }
 
     private static IEnumerable<Block> Signed(ClaimFacts facts) =>

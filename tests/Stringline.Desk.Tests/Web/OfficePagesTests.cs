@@ -45,7 +45,7 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
     [Fact]
     public async Task A_customer_nobody_knows_is_not_found()
     {
-        using var answer = await desk.Browser.GetAsync(new Uri("/customer?name=Nobody", UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri("/customer?name=Nobody", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 
@@ -125,7 +125,7 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
             Assert.False(desk.Journal.WriteSettings("something else", "{}"));
             using var bad = await Post(new() { ["Form.MailBacklogDays"] = "soon", ["Form.IndexLagDays"] = "5", ["Form.ReserveDays"] = "1", ["Form.Reminders"] = "0" });
             Assert.Equal(HttpStatusCode.OK, bad.StatusCode);
-            var page = await bad.Content.ReadAsStringAsync();
+            var page = await bad.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
             Assert.Contains("a whole number from 0 to 180", page, StringComparison.Ordinal);
             Assert.Contains("whole numbers from 1 to 180", page, StringComparison.Ordinal);
             Assert.Equal(60, OfficeSettings.Of(desk.Journal).Plan.MailBacklogDays);

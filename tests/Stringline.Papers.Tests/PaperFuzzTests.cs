@@ -97,7 +97,9 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
         }
         catch (Exception e)
         {
-            return $"failed: {id}: {(e.InnerException ?? e).Message.ReplaceLineEndings(" ") is var text && text.Length > 400 ? text[..400] : text} {e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("src/", StringComparison.Ordinal))?.Trim()}";
+            var text = (e.InnerException ?? e).Message.ReplaceLineEndings(" ");
+            var place = e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("src/", StringComparison.Ordinal))?.Trim();
+            return $"failed: {id}: {text[..Math.Min(400, text.Length)]} {place}";
         }
     }
 

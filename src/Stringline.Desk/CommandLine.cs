@@ -65,26 +65,39 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
             new StoreCommands(output, errors, clock).All(),
             Desk(),
             MakeOffice(),
+            new ImportCommand(output, errors, clock).Make(),
         };
+        foreach (var sheet in new SheetCommands(output, errors, clock).All())
+            root.Add(sheet);
         return root;
     }
 
     private Command Assess()
     {
-        var file = File();
+        var file = new Argument<string?>("FILE") { Description = "A job file (see stringline schema).", Arity = ArgumentArity.ZeroOrOne };
         var asOf = AsOf();
         var json = new Option<bool>("--json") { Description = "Print JSON for programs instead of text." };
         var ascii = new Option<bool>("--ascii") { Description = "Print text in plain ASCII." };
-        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii };
-        command.SetAction(parsed => Answer(
-            UseCases.Assess(parsed.GetRequiredValue(file), Day(parsed.GetValue(asOf))),
-            assessment =>
-            {
-                if (parsed.GetValue(json))
-                    output.Write(AssessmentJson.Write(assessment));
-                else
-                    Print(AssessmentText.Of(assessment), parsed.GetValue(ascii));
-            }));
+        var all = new Option<bool>("--all") { Description = "Assess every job of --store that a new entry, other rules or another day can have changed, for the desk's list." };
+        var store = new Option<string?>("--store") { Description = "With --all: the store.", HelpName = "STORE" };
+        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii, all, store };
+        command.Validators.Add(result =>
+        {
+            var (isAll, hasFile) = (result.GetValue(all), result.GetValue(file) is not null);
+            if (isAll ? hasFile || result.GetValue(store) is null : !hasFile || result.GetValue(store) is not null)
+                result.AddError("assess takes a job file, or --all and --store.");
+        });
+        command.SetAction(parsed => parsed.GetValue(all)
+            ? new AssessAll(output, errors, clock).Run(parsed.GetValue(store)!, Day(parsed.GetValue(asOf)))
+            : Answer(
+                UseCases.Assess(parsed.GetValue(file)!, Day(parsed.GetValue(asOf))),
+                assessment =>
+                {
+                    if (parsed.GetValue(json))
+                        output.Write(AssessmentJson.Write(assessment));
+                    else
+                        Print(AssessmentText.Of(assessment), parsed.GetValue(ascii));
+                }));
         return command;
     }
 
@@ -173,7 +186,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
     private static Option<string> Folder() => new("--out") { Description = "The folder to write to.", HelpName = "DIR", Required = true };
 
-    private static Option<string> AsOf()
+    /// <summary>The option that names the day of asking.</summary>
+    internal static Option<string> AsOf()
     {
         var option = new Option<string>("--as-of")
         {
@@ -188,7 +202,10 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         return option;
     }
 
-    private LocalDate Day(string? text)
+    private LocalDate Day(string? text) => DayOf(text, clock);
+
+    /// <summary>The day that <see cref="AsOf"/> names, or today.</summary>
+    internal static LocalDate DayOf(string? text, IClock clock)
     {
         if (text is null)
             return Today.InCalifornia(clock);

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Diagnostics;
 using Stringline.Desk.DemoOffice;
 using Stringline.Desk.Web;

@@ -2,6 +2,7 @@ using System.Reflection;
 using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Plan;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
@@ -68,10 +69,13 @@ internal static class UseCases
     }
 
     /// <summary>The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.</summary>
-    public static Assessment Assess(JobFile job, LocalDate asOf)
+    /// <param name="job">The facts.</param>
+    /// <param name="asOf">The day on which the question is asked.</param>
+    /// <param name="plan">What plans reckon with; null for the defaults.</param>
+    public static Assessment Assess(JobFile job, LocalDate asOf, PlanSettings? plan = null)
     {
         var site = job.Work.Site;
-        var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County));
+        var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County), plan);
         return SiteCounty.Question(site) is { } question ? assessment with { Findings = [.. assessment.Findings, question] } : assessment;
     }
 

@@ -38,6 +38,15 @@ public sealed record AssessedJob
     /// <summary>Who signs for the claimant; null where the file does not say.</summary>
     public string? Person { get; init; }
 
+    /// <summary>Dollars and cents owed on the job, whether or not they may be claimed.</summary>
+    public decimal Owed { get; init; }
+
+    /// <summary>Dollars and cents of it that a recorded or given right holds.</summary>
+    public decimal Held { get; init; }
+
+    /// <summary>Dollars and cents of it that are not held but can still be secured by a right that is open.</summary>
+    public decimal MaySecure { get; init; }
+
     /// <summary>What is to be done, most pressing first. Written with the job, read through <see cref="IJournal.Steps"/>.</summary>
     public IReadOnlyList<AssessedStep> Steps { get; init; } = [];
 

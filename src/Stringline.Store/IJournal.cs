@@ -1,3 +1,5 @@
+using Stringline.Law.Facts;
+
 namespace Stringline.Store;
 
 /// <summary>
@@ -34,6 +36,15 @@ public interface IJournal : IDisposable
 
     /// <summary>Reads jobs one after another in the order of their ids, as they were when the reading began. Memory does not grow with the store.</summary>
     public IEnumerable<StoredJob> ReadAll(JobsToRead which);
+
+    /// <summary>
+    /// Works on jobs on several cores, as now known and without the history of their changes; the results come in the order of their ids.
+    /// Made for questions over the whole store: the history is not read, and the work is spread over the cores.
+    /// </summary>
+    /// <param name="which">Which jobs.</param>
+    /// <param name="cores">On how many cores the work is done; one more thread reads.</param>
+    /// <param name="work">The work; it runs on several threads at once.</param>
+    public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work);
 
     /// <summary>Where every job is, in the order of their ids, as it was when the reading began.</summary>
     public IEnumerable<JobTip> Tips();
@@ -78,6 +89,24 @@ public interface IJournal : IDisposable
 
     /// <summary>The jobs of a customer, in the order of their ids.</summary>
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit);
+
+    /// <summary>The jobs of a customer with what their last assessments found, in the order of their ids. Their steps are not read.</summary>
+    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit);
+
+    /// <summary>What each customer owes, in the order of their names; jobs whose file names no customer are left out.</summary>
+    /// <param name="from">The day from which a day to act is not past.</param>
+    /// <param name="after">The last name of the page before; empty for the first page.</param>
+    /// <param name="limit">At most so many.</param>
+    public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit);
+
+    /// <summary>What the office has set for all its desks, as it was written; null where nothing was.</summary>
+    public string? ReadSettings();
+
+    /// <summary>Keeps what the office sets.</summary>
+    /// <param name="seen">What <see cref="ReadSettings"/> gave to the writer.</param>
+    /// <param name="document">What is to be kept.</param>
+    /// <returns>False where something else was written since, and nothing was changed.</returns>
+    public bool WriteSettings(string? seen, string document);
 
     /// <summary>How many jobs there are.</summary>
     public long CountJobs();

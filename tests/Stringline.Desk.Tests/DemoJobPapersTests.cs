@@ -95,7 +95,7 @@ public sealed class DemoJobPapersTests
     public void The_claim_on_the_condominium_names_all_fourteen_owners()
     {
         var file = Read("tamarind-wharf");
-        Assert.Equal(14, file.In(PartyCapacity.Owner).Count());
+        Assert.Equal(14, file.In(PartyCapacity.Owner).Count);
         var made = Assert.IsType<PacketOutcome.Made>(Scrivener.Make("claim", file, UseCases.Assess(file, new LocalDate(2026, 6, 18)), PaperOptions.None));
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(made.Files[0].Bytes.ToArray());
         var text = string.Concat(pdf.GetPages().SelectMany(p => p.Letters).Select(l => l.Value).Where(l => l.Trim().Length > 0));

@@ -1,6 +1,5 @@
 using System.Text;
 using Stringline.Desk.Batch;
-using Stringline.Exchange;
 using Stringline.Testing;
 
 namespace Stringline.Desk.Tests;

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using CsCheck;
 using Stringline.Law;
 using Stringline.Law.Facts;

@@ -44,7 +44,7 @@ public abstract class AssessedTests : IDisposable
         var tip = journal.Tips().Single();
         foreach (var standing in Enum.GetValues<Standing>())
         {
-            var found = Found(tip) with { Standing = standing, AtStake = standing == Standing.Done ? null : 84_250.07m };
+            var found = Found(tip) with { Standing = standing, AtStake = standing == Standing.Done ? null : 84_250.07m, Owed = 90_000.01m, Held = 3m, MaySecure = 84_247.07m };
             journal.WriteAssessed([found]);
             var read = journal.ReadAssessed(tip.Id)!;
             Assert.True(read.Findings.Span.SequenceEqual(found.Findings.Span));
@@ -53,6 +53,43 @@ public abstract class AssessedTests : IDisposable
 
         Assert.Null(journal.ReadAssessed(2));
         Assert.Throws<ArgumentException>(() => journal.WriteAssessed([Found(tip) with { AtStake = 0.005m }]));
+    }
+
+    [Fact]
+    public void Customers_are_summed_page_by_page_in_the_order_of_their_names()
+    {
+        var journal = Filled(30);
+        journal.WriteAssessed(journal.Tips().Select(tip => Found(tip) with
+        {
+            Customer = tip.Id % 5 == 0 ? null : $"Customer {tip.Id % 5}", Owed = tip.Id * 10.01m, Held = tip.Id, MaySecure = tip.Id * 2m, ActBy = Day.PlusDays((int)tip.Id - 10),
+        }));
+        var totals = new List<CustomerTotal>();
+        while (journal.Customers(Day, totals.Count == 0 ? "" : totals[^1].Customer, 3) is { Count: > 0 } page)
+            totals.AddRange(page);
+        Assert.Equal(["Customer 1", "Customer 2", "Customer 3", "Customer 4"], totals.Select(total => total.Customer));
+        for (var rest = 1; rest <= 4; rest++)
+        {
+            // The ids 1 to 30 that leave this rest by 5: six of them, added by hand as 6 * rest + 5 * (0 + 1 + ... + 5).
+            var sum = (6 * rest) + 75;
+            var total = totals[rest - 1];
+            Assert.Equal((6L, sum * 10.01m, (decimal)sum, sum * 2m), (total.Jobs, total.Owed, total.Held, total.MaySecure));
+            Assert.Equal(rest < 10 ? 2L : 0L, total.Overdue);       // rest and rest + 5 lie below 10
+            Assert.Equal(Day.PlusDays(rest), total.Next);           // rest + 10
+            Assert.Equal([rest, rest + 5L, rest + 10L, rest + 15L, rest + 20L, rest + 25L], journal.AssessedOf(total.Customer, 100).Select(line => line.Job.Id));
+        }
+    }
+
+    [Fact]
+    public void Settings_are_kept_as_written_and_not_over_what_the_writer_has_not_seen()
+    {
+        var journal = Filled(1);
+        Assert.Null(journal.ReadSettings());
+        Assert.True(journal.WriteSettings(null, """{"name":"Häuser & Söhne"}"""));
+        Assert.Equal("""{"name":"Häuser & Söhne"}""", journal.ReadSettings());
+        Assert.False(journal.WriteSettings(null, "{}"));
+        Assert.Equal("""{"name":"Häuser & Söhne"}""", journal.ReadSettings());
+        Assert.True(journal.WriteSettings(journal.ReadSettings(), "{}"));
+        Assert.Equal("{}", journal.ReadSettings());
     }
 
     [Fact]

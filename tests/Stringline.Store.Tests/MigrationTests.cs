@@ -32,7 +32,7 @@ public abstract class MigrationTests : IDisposable
         var thrown = Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly));
         Assert.Equal(StoreFault.ReadOnly, thrown.Fault);
         var journal = Place.Open(OpenStore.MustExist);
-        Assert.Equal(4, Place.Scalar<long>("select max(number) from migrations"));
+        Assert.Equal(5, Place.Scalar<long>("select max(number) from migrations"));
         Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
         Assert.Equal([tip], journal.Tips());
         Assert.Equal("alder-court", Assert.Single(journal.Search("alder court", 10)).Job.Key);
@@ -64,10 +64,19 @@ public abstract class MigrationTests : IDisposable
     }
 
     [Fact]
+    public void A_store_of_version_4_keeps_its_jobs_and_has_no_settings_yet()
+    {
+        var tip = Make(4, Samples.Demo(), Samples.Paper("article 7019"));
+        var journal = Place.Open(OpenStore.MustExist);
+        Assert.Equal([tip], journal.Tips());
+        Assert.Null(journal.ReadSettings());
+    }
+
+    [Fact]
     public void Every_earlier_version_is_tried_here()
     {
         using var database = Connect();
-        Assert.Equal(4, Migrator.Scripts(database).Count);
+        Assert.Equal(5, Migrator.Scripts(database).Count);
     }
 
     [Fact]
@@ -87,7 +96,7 @@ public abstract class MigrationTests : IDisposable
         Assert.Equal(StoreFault.Missing, Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly)).Fault);
         Place.Open();
         Place.Open();
-        Assert.Equal(4, Place.Scalar<long>("select count(*) from migrations"));
+        Assert.Equal(5, Place.Scalar<long>("select count(*) from migrations"));
     }
 
     // The tables as versions 1 to 3 had them, filled by statements that are kept here for good: the program itself no longer writes that version.

@@ -133,7 +133,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         return command;
     }
 
-    private static Option<string> Store()
+    /// <summary>The option that names the store.</summary>
+    internal static Option<string> Store()
     {
         var option = new Option<string>("--store") { Description = AddressHelp + " Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
         if (Environment.GetEnvironmentVariable("STRINGLINE_STORE") is { Length: > 0 } address)

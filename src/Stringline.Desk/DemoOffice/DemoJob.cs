@@ -47,11 +47,9 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
         foreach (var day in days)
         {
             deliveries++;
-            entries.Add(new Furnished
-            {
-                Index = entries.Count, On = On(day), Until = On(day), Amount = dollars + (deliveries * 110.25m), Ref = $"INV-{2000 + (place.Number * 10) + deliveries}",
-                Text = DemoPlaces.Goods[(place.Number + deliveries) % DemoPlaces.Goods.Count],
-            });
+            var price = dollars + (deliveries * 110.25m);
+            var (reference, goods) = ($"INV-{2000 + (place.Number * 10) + deliveries}", DemoPlaces.Goods[(place.Number + deliveries) % DemoPlaces.Goods.Count]);
+            With(at => new Furnished { Index = at, On = On(day), Until = On(day), Amount = price, Ref = reference, Text = goods });
         }
 
         return this;
@@ -88,7 +86,7 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
     /// <param name="entry">Makes it for its place in the list.</param>
     public DemoJob With(Func<int, Entry> entry)
     {
-        entries.Add(entry(entries.Count));
+        entries.Add(entry(entries.Count) with { Id = $"e{entries.Count + 1}" });
         return this;
     }
 

@@ -143,7 +143,7 @@ public sealed class NewJobForm
                 Claimant = new Claimant { Name = claimant, Role = (ClaimantRole)role!.Value, HiredBy = "p1", Signer = Blank(Signer) is { } signer ? new Signer(signer, null) : null },
                 Parties = parties,
                 Contract = new Contract { Price = price },
-                Entries = string.IsNullOrWhiteSpace(First) ? [] : [new Furnished { Index = 0, On = DayFact.On(first), Until = DayFact.On(first) }],
+                Entries = string.IsNullOrWhiteSpace(First) ? [] : [new Furnished { Index = 0, Id = "e1", On = DayFact.On(first), Until = DayFact.On(first) }],
             },
             faults);
     }

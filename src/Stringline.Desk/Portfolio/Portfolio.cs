@@ -1,8 +1,13 @@
 using System.Buffers;
 using System.Text.Json;
+using Stringline.Desk.Customers;
+using Stringline.Desk.Settings;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
+using Stringline.Places;
 using Stringline.Store;
 
 namespace Stringline.Desk.Portfolio;
@@ -17,14 +22,17 @@ internal sealed class Portfolio(IJournal journal)
 {
     private const int Batch = 2000;
 
-    /// <summary>The version of the rules: a law library that was compiled from other code is another version.</summary>
-    public static string Rules { get; } = typeof(Assessment).Module.ModuleVersionId.ToString("N");
+    private static readonly string Library = $"{typeof(Assessment).Module.ModuleVersionId:N}-{typeof(CountyClosings).Module.ModuleVersionId:N}";
+
+    /// <summary>The version of the rules: a law library compiled from other code is another version, and so are another table of counties' closings and other settings of plans.</summary>
+    public static string Rules(PlanSettings plan) =>
+        FormattableString.Invariant($"{Library}/{plan.MailBacklogDays}-{plan.IndexLagDays}-{plan.ReserveDays}");
 
     /// <summary>Assesses one job and keeps what was found.</summary>
     public void Refresh(long job, LocalDate asOf)
     {
         if (journal.Read(job) is { } stored)
-            journal.WriteAssessed([Of(stored, asOf)]);
+            journal.WriteAssessed([Of(stored.Tip, stored.Job, asOf, OfficeSettings.Of(journal).Plan)]);
     }
 
     /// <summary>Assesses every job that was written to since, or that was assessed by other rules or on another day; in batches.</summary>
@@ -36,18 +44,20 @@ internal sealed class Portfolio(IJournal journal)
     /// <exception cref="OperationCanceledException">It was to stop; the batches that were done stay.</exception>
     public long RefreshStale(LocalDate asOf, int cores, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
     {
-        var (jobs, assessed) = journal.CountAssessed(Rules, asOf);
+        var plan = OfficeSettings.Of(journal).Plan;
+        var rules = Rules(plan);
+        var (jobs, assessed) = journal.CountAssessed(rules, asOf);
         var total = jobs - assessed;
         if (total <= 0)
             return 0;
         progress?.Report(new PortfolioProgress(0, total));
         long done = 0;
-        foreach (var batch in journal.ReadAll(new JobsToRead { NotYetAssessed = (Rules, asOf) }).Chunk(Batch))
+
+        // One thread reads, the others read the JSON and assess, this one writes: none waits for a batch to be through.
+        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (rules, asOf) }, cores, (tip, job) => Of(tip, job, asOf, plan)).Chunk(Batch))
         {
             stop.ThrowIfCancellationRequested();
-            var found = new AssessedJob[batch.Length];
-            Parallel.For(0, batch.Length, new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = stop }, i => found[i] = Of(batch[i], asOf));
-            journal.WriteAssessed(found);
+            journal.WriteAssessed(batch);
             done += batch.Length;
             progress?.Report(new PortfolioProgress(done, Math.Max(done, total)));
         }
@@ -56,18 +66,18 @@ internal sealed class Portfolio(IJournal journal)
     }
 
     /// <summary>What is kept of a job's assessment.</summary>
-    public static AssessedJob Of(StoredJob stored, LocalDate asOf)
+    public static AssessedJob Of(JobTip tip, JobFile job, LocalDate asOf, PlanSettings plan)
     {
-        var job = stored.Job;
-        var assessment = UseCases.Assess(job, asOf);
+        var assessment = UseCases.Assess(job, asOf, plan);
+        var hold = Hold.Of(assessment);
         AssessedStep[] steps = [.. assessment.Next.Select(step => Step(assessment, step))];
         var lead = Array.Find(steps, step => !step.Watch);
         var right = assessment.Findings[0];
         return new AssessedJob
         {
-            Job = stored.Tip.Id,
-            Sequence = stored.Tip.Sequence,
-            Rules = Rules,
+            Job = tip.Id,
+            Sequence = tip.Sequence,
+            Rules = Rules(plan),
             AsOf = asOf,
             ActBy = lead?.ActBy,
             AtStake = lead is null ? null : lead.AtStake,
@@ -76,8 +86,11 @@ internal sealed class Portfolio(IJournal journal)
             Customer = job.Party(job.Claimant.HiredBy)?.Name,
             County = job.Work.Site.County,
             Person = job.Claimant.Signer?.Name,
+            Owed = hold.Owed,
+            Held = hold.HeldOn(asOf),
+            MaySecure = hold.MaySecureOn(asOf),
             Steps = steps,
-            Findings = InShort(assessment),
+            Findings = InShort(assessment, hold),
         };
     }
 
@@ -93,11 +106,12 @@ internal sealed class Portfolio(IJournal journal)
         };
     }
 
-    private static byte[] InShort(Assessment assessment)
+    private static byte[] InShort(Assessment assessment, Hold hold)
     {
         var buffer = new ArrayBufferWriter<byte>(2048);
         using var json = new Utf8JsonWriter(buffer);
-        json.WriteStartArray();
+        json.WriteStartObject();
+        json.WriteStartArray("findings");
         foreach (var finding in assessment.Findings)
         {
             json.WriteStartObject();
@@ -109,6 +123,8 @@ internal sealed class Portfolio(IJournal journal)
         }
 
         json.WriteEndArray();
+        hold.Write(json);
+        json.WriteEndObject();
         json.Flush();
         return buffer.WrittenSpan.ToArray();
     }

@@ -4,7 +4,7 @@ using Stringline.Store;
 namespace Stringline.Desk.Portfolio;
 
 /// <summary>Brings the portfolio up to date when the desk opens, when the day turns, and when another program has written to the store.</summary>
-internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger<PortfolioRefresh> log) : BackgroundService, IProgress<PortfolioProgress>
+internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger<PortfolioRefresh> log) : BackgroundService, IProgress<PortfolioProgress>
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(30);
     // One core stays free for whoever is looking at the desk meanwhile.
@@ -38,7 +38,7 @@ internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger
             {
                 // Shown on the desk's page until it goes well again.
                 trouble = e.Message;
-                log.LogError(e, "The portfolio could not be assessed.");
+                NotAssessed(log, e);
             }
             catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
             {
@@ -51,4 +51,7 @@ internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger
         }
         while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
     }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "The portfolio could not be assessed.")]
+    private static partial void NotAssessed(ILogger log, Exception why);
 }

@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Stringline.Desk.Papers;
 using Stringline.Desk.Portfolio;
 using Stringline.Store;
 
@@ -38,6 +39,8 @@ internal static class DeskHost
         desk.UseRouting();
         desk.MapAssets();
         desk.MapExports();
+        desk.MapProofs();
+        desk.MapPapers();
         desk.MapRazorPages();
         return desk;
     }
@@ -56,6 +59,8 @@ internal static class DeskHost
         services.AddSingleton<DeskFigures>();
         services.AddSingleton<Office>();
         services.AddSingleton<Ways>();
+        services.AddSingleton<WaitingProofs>();
+        services.AddSingleton<PaperBench>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
         services.AddRazorPages();

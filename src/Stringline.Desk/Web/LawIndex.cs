@@ -9,7 +9,14 @@ namespace Stringline.Desk.Web;
 /// <param name="Section">The section.</param>
 /// <param name="Anchor">Its anchor on the page of the law.</param>
 /// <param name="Rules">The members that carry it, and how sure we are of each.</param>
-internal sealed record LawSection(string Section, string Anchor, IReadOnlyList<(string Where, RuleAttribute Rule)> Rules);
+internal sealed record LawSection(string Section, string Anchor, IReadOnlyList<(string Where, RuleAttribute Rule)> Rules)
+{
+    /// <summary>What the rules say, in plain words; empty where the members that carry them say it only in code.</summary>
+    public IReadOnlyList<string> InWords => [.. Rules.Select(rule => LawInWords.Of(rule.Where) ?? LawInWords.Of(rule.Where[..Math.Max(0, rule.Where.LastIndexOf('.'))])).OfType<string>().Distinct()];
+
+    /// <summary>The tests that prove it, as the table of the sources of law names them.</summary>
+    public string Tests => LawInWords.TestsOf(Section);
+}
 
 /// <summary>Every section that the law library cites at a rule, read from the marks on its members.</summary>
 internal static class LawIndex
@@ -20,7 +27,7 @@ internal static class LawIndex
     /// <summary>The sections, in order of code and number.</summary>
     public static IReadOnlyList<LawSection> Sections => Read.Value;
 
-    /// <summary>The anchor of a section or of the nearest one it is a part of; null where the library has no rule for it.</summary>
+    /// <summary>The anchor of a section, of the nearest one it is a part of, or of the first of its own parts; null where the library has no rule for it.</summary>
     public static string? AnchorOf(string section)
     {
         for (var part = section; part.Length > 0; part = WithoutLastPart(part))
@@ -29,7 +36,8 @@ internal static class LawIndex
                 return Slug(part);
         }
 
-        return null;
+        var whole = Slug(section) + "-";
+        return Sections.FirstOrDefault(known => known.Anchor.StartsWith(whole, StringComparison.Ordinal))?.Anchor;
     }
 
     /// <summary>How sure, in words.</summary>

@@ -1,3 +1,4 @@
+using Stringline.Desk.Settings;
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Store;
@@ -30,6 +31,9 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
     /// <summary>Under whose name entries are written.</summary>
     public string Who => options.Who;
 
+    /// <summary>What the office has set.</summary>
+    public OfficeSettings Settings => OfficeSettings.Of(journal);
+
     /// <summary>Opens a job; null where there is none.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="known">The day as known on which it is shown; null for today.</param>
@@ -39,8 +43,11 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
             return null;
         var asOf = known ?? day.Today;
         var facts = known is null ? stored.Job : stored.KnownOn(asOf);
-        return new OpenJob(stored, facts, UseCases.Assess(facts, asOf), asOf);
+        return new OpenJob(stored, facts, Assess(facts, asOf), asOf);
     }
+
+    /// <summary>What the law makes of facts that are not written yet, by the office's own settings of plans.</summary>
+    public Assessment Assess(JobFile facts, LocalDate asOf) => UseCases.Assess(facts, asOf, Settings.Plan);
 
     /// <summary>Appends changes to a job, and assesses it.</summary>
     /// <param name="id">Its id.</param>

@@ -1,11 +1,31 @@
 namespace Stringline.Desk.Web;
 
+/// <summary>What an answer may do with frames beyond what all may.</summary>
+internal enum Frames
+{
+    /// <summary>A page that shows papers of this desk in frames.</summary>
+    ShowsPapers,
+
+    /// <summary>A paper that a page of this desk may show in a frame.</summary>
+    MayBeFramed,
+}
+
 /// <summary>What every answer tells the browser to refuse: code and styles from elsewhere or inside the page, frames, guessing of types.</summary>
 internal sealed class SecurityHeaders(RequestDelegate next)
 {
-    /// <summary>The Content-Security-Policy of every answer.</summary>
+    /// <summary>The Content-Security-Policy of every answer but papers and the pages that show them.</summary>
     public const string Policy =
         "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+    /// <summary>The policy of a page that shows papers: frames from this desk alone.</summary>
+    public const string ShowingPolicy =
+        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; frame-src 'self'; object-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+    /// <summary>The policy of a paper: a page of this desk may show it; it can load nothing but itself.</summary>
+    public const string PaperPolicy = "default-src 'none'; object-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+
+    /// <summary>Says what this answer may do with frames.</summary>
+    public static void Framing(HttpContext context, Frames frames) => context.Items[typeof(Frames)] = frames;
 
     /// <summary>Sets the headers as the answer begins, so that error pages carry them too.</summary>
     public Task InvokeAsync(HttpContext context)
@@ -13,9 +33,16 @@ internal sealed class SecurityHeaders(RequestDelegate next)
         context.Response.OnStarting(() =>
         {
             var headers = context.Response.Headers;
-            headers.ContentSecurityPolicy = Policy;
+            var frames = context.Items[typeof(Frames)] as Frames?;
+            headers.ContentSecurityPolicy = frames switch
+            {
+                null => Policy,
+                Frames.ShowsPapers => ShowingPolicy,
+                Frames.MayBeFramed => PaperPolicy,
+                _ => throw new InvalidOperationException($"No such frames: {frames}."),
+            };
             headers.XContentTypeOptions = "nosniff";
-            headers.XFrameOptions = "DENY";
+            headers.XFrameOptions = frames == Frames.MayBeFramed ? "SAMEORIGIN" : "DENY";
             headers["Referrer-Policy"] = "same-origin";
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";

@@ -22,6 +22,7 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
     /// <summary>The pages about the office as a whole.</summary>
     public IEnumerable<Way> Office() => Those(
         new("The desk", "/", "/Index"),
+        new("Customers", "/customers", "/Customers"),
         new("New job", "/jobs/new", "/NewJob"),
         new("Import", "/import", "/Import"),
         new("Calendar", "/calendar", "/Calendar"),
@@ -32,6 +33,7 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
     public IEnumerable<Way> Job(long job, string? customer) => Those(
         new("The line", $"/job/{job}", "/Job/Index"),
         new("Enter a fact", $"/job/{job}/enter", "/Job/Enter"),
+        new("The file", $"/job/{job}/file", "/Job/File"),
         new("Amount", $"/job/{job}/amount", "/Job/Amount"),
         new("Papers", $"/job/{job}/papers", "/Job/Papers"),
         new("After recording", $"/job/{job}/after-recording", "/Job/AfterRecording"),
@@ -51,6 +53,13 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
         };
         return way is not null && Has(way.Page) ? way : new("Open the job", $"/job/{job}#why-{Html.WhyTree.Anchor(step.What)}", "/Job/Index");
     }
+
+    /// <summary>Where a fact is entered; null where the program has no such page.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="what">The kind of entry, such as <c>claim-recorded</c>; empty for the page on which one is chosen.</param>
+    /// <param name="words">What the link says.</param>
+    public Way? Enter(long job, string what, string words) =>
+        Has("/Job/Enter") ? new Way(words, $"/job/{job}/enter{(what.Length == 0 ? "" : "?what=" + Uri.EscapeDataString(what))}", "/Job/Enter") : null;
 
     private IEnumerable<Way> Those(params Way[] ways) => ways.Where(way => Has(way.Page));
 }

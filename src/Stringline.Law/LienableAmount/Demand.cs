@@ -34,6 +34,17 @@ public static class Demand
         return new Waterfall(demand, steps, Total.Of(charges, c => c.Value), straddling) { Waivers = waivers };
     }
 
+    /// <summary>Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.</summary>
+    internal static IReadOnlyList<Obligation> Owed(FactsAsOf facts, Reach reach)
+    {
+        var steps = new List<WaterfallStep>();
+        var work = new WorkValue(facts, steps);
+        work.TakeOffOutsideReach(reach, steps);
+        List<Obligation> owed = [.. work.Items, .. Charges(facts)];
+        Receive(facts, owed, steps);
+        return owed;
+    }
+
     private static List<Obligation> Charges(FactsAsOf facts)
     {
         var charges = new List<Obligation>();
@@ -42,6 +53,7 @@ public static class Demand
             charges.Add(new Obligation
             {
                 Order = facts.Furnished.Count + charges.Count,
+                Entry = charged,
                 Due = charged.On.Latest ?? facts.AsOf,
                 Ref = charged.Ref,
                 IsWork = false,

@@ -6,7 +6,7 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>Something owed to the claimant: an item of work or a charge that is not for work.</summary>
 internal sealed class Obligation
 {
-    /// <summary>The entry of the work; null for a charge.</summary>
+    /// <summary>The entry it comes from.</summary>
     public Entry? Entry { get; init; }
 
     /// <summary>The first day that the work can have begun; null where unknown, and for a charge.</summary>

@@ -7,7 +7,7 @@ namespace Stringline.Store.Sql;
 /// <summary>What the last assessment of each job found.</summary>
 internal static class AssessedTable
 {
-    private const string Columns = "a.job, a.sequence, a.rules, a.as_of, a.act_by, a.at_stake, a.standing, a.what, a.findings, a.customer, a.county, a.person";
+    private const string Columns = "a.job, a.sequence, a.rules, a.as_of, a.act_by, a.at_stake, a.standing, a.what, a.findings, a.customer, a.county, a.person, a.owed, a.held, a.may";
 
     private static readonly Standing[] Standings = Enum.GetValues<Standing>();
 
@@ -17,13 +17,14 @@ internal static class AssessedTable
             connection,
             transaction,
             """
-            insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings, customer, county, person)
-            values (@job, @sequence, @rules, @asOf, @actBy, @atStake, @standing, @what, @findings, @customer, @county, @person)
+            insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings, customer, county, person, owed, held, may)
+            values (@job, @sequence, @rules, @asOf, @actBy, @atStake, @standing, @what, @findings, @customer, @county, @person, @owed, @held, @may)
             on conflict (job) do update set sequence = excluded.sequence, rules = excluded.rules, as_of = excluded.as_of, act_by = excluded.act_by,
               at_stake = excluded.at_stake, standing = excluded.standing, what = excluded.what, findings = excluded.findings,
-              customer = excluded.customer, county = excluded.county, person = excluded.person
+              customer = excluded.customer, county = excluded.county, person = excluded.person,
+              owed = excluded.owed, held = excluded.held, may = excluded.may
             """);
-        foreach (var name in (string[])["@job", "@sequence", "@rules", "@asOf", "@actBy", "@atStake", "@standing", "@what", "@findings", "@customer", "@county", "@person"])
+        foreach (var name in (string[])["@job", "@sequence", "@rules", "@asOf", "@actBy", "@atStake", "@standing", "@what", "@findings", "@customer", "@county", "@person", "@owed", "@held", "@may"])
         {
             var parameter = command.CreateParameter();
             parameter.ParameterName = name;
@@ -42,7 +43,7 @@ internal static class AssessedTable
             [
                 job.Job, job.Sequence, job.Rules, DayText.Write(job.AsOf), job.ActBy is { } day ? DayText.Write(day) : null,
                 Cents(job.AtStake), job.Standing.Word(), job.What, job.Findings.ToArray(),
-                job.Customer, job.County, job.Person,
+                job.Customer, job.County, job.Person, Cents(job.Owed), Cents(job.Held), Cents(job.MaySecure),
             ];
             for (var i = 0; i < values.Length; i++)
                 command.Parameters[i].Value = values[i] ?? DBNull.Value;
@@ -113,6 +114,23 @@ internal static class AssessedTable
         return lines;
     }
 
+    /// <summary>The jobs of a customer with what their assessments found, in the order of their ids.</summary>
+    public static List<DeskLine> Of(DbConnection connection, string customer, int limit)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit);
+        using var command = RowReading.Command(
+            connection,
+            null,
+            $"select j.id, j.key, j.name, j.sequence, j.hash, {Columns} from assessed a join jobs j on j.id = a.job where a.customer = @customer order by a.job limit @limit",
+            ("@customer", customer),
+            ("@limit", (long)limit));
+        using var reader = command.ExecuteReader();
+        var lines = new List<DeskLine>();
+        while (reader.Read())
+            lines.Add(new DeskLine(RowReading.TipAt(reader, 0), At(reader, 5)));
+        return lines;
+    }
+
     private static AssessedJob At(DbDataReader reader, int at) => new()
     {
         Job = reader.GetInt64(at),
@@ -127,6 +145,9 @@ internal static class AssessedTable
         Customer = reader.IsDBNull(at + 9) ? null : reader.GetString(at + 9),
         County = reader.IsDBNull(at + 10) ? null : reader.GetString(at + 10),
         Person = reader.IsDBNull(at + 11) ? null : reader.GetString(at + 11),
+        Owed = reader.GetInt64(at + 12) / 100m,
+        Held = reader.GetInt64(at + 13) / 100m,
+        MaySecure = reader.GetInt64(at + 14) / 100m,
     };
 
     internal static object? Cents(decimal? dollars) => dollars is not { } known ? null

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 using Stringline.Store.Chain;
 
 namespace Stringline.Store.Sql;
@@ -40,19 +41,7 @@ internal static class RowReading
     /// <summary>Jobs with all their changes, by id; a job without any change comes with an empty list.</summary>
     public static IEnumerable<(JobTip Tip, List<RawRow> Rows)> Jobs(DbConnection connection, DbTransaction transaction, JobsToRead which)
     {
-        const string NotYet = " and not exists (select 1 from assessed a where a.job = j.id and a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)";
-        using var command = Command(
-            connection,
-            transaction,
-            $"select j.id, j.key, j.name, j.sequence, j.hash, {Columns} from jobs j left join changes c on c.job = j.id where j.id > @after"
-                + (which.NotYetAssessed is null ? "" : NotYet) + " order by j.id, c.sequence",
-            ("@after", which.After));
-        if (which.NotYetAssessed is var (rules, asOf))
-        {
-            Add(command, "@rules", rules);
-            Add(command, "@asOf", DayText.Write(asOf));
-        }
-
+        using var command = Seek(connection, transaction, which, Columns);
         using var reader = command.ExecuteReader();
         JobTip? tip = null;
         List<RawRow> rows = [];
@@ -73,6 +62,64 @@ internal static class RowReading
 
         if (tip is not null)
             yield return (tip, rows);
+    }
+
+    /// <summary>Jobs with the payloads alone that make up what is now known: the last head and the entries.</summary>
+    public static IEnumerable<(JobTip Tip, byte[] Head, List<ReadOnlyMemory<byte>> Entries)> Payloads(DbConnection connection, DbTransaction transaction, JobsToRead which)
+    {
+        using var command = Seek(connection, transaction, which, "c.kind, c.payload");
+        using var reader = command.ExecuteReader();
+        var (head, entry) = (ChangeKind.Head.Word(), ChangeKind.Entry.Word());
+        JobTip? tip = null;
+        byte[] last = [];
+        List<ReadOnlyMemory<byte>> entries = [];
+        while (reader.Read())
+        {
+            if (tip?.Id != reader.GetInt64(0))
+            {
+                if (tip is not null)
+                    yield return (tip, last, entries);
+                (tip, last, entries) = (TipAt(reader, 0), [], []);
+            }
+
+            if (reader.IsDBNull(5))
+                continue;
+            var kind = reader.GetString(5);
+            if (kind == head)
+                last = reader.GetFieldValue<byte[]>(6);
+            else if (kind == entry)
+                entries.Add(reader.GetFieldValue<byte[]>(6));
+        }
+
+        if (tip is not null)
+            yield return (tip, last, entries);
+    }
+
+    /// <summary>The job file that a head and entries make up.</summary>
+    /// <exception cref="StoreException">They make up none.</exception>
+    public static JobFile Job(Database database, JobTip tip, byte[] head, List<ReadOnlyMemory<byte>> entries) => JournalText.Read(tip.Key, head, entries) switch
+    {
+        JobFileResult.Read read => read.Job,
+        JobFileResult.Refused refused => throw Damaged(database, tip, refused.Faults[0].ToString()),
+        _ => throw new InvalidOperationException("Neither read nor refused."),
+    };
+
+    private static DbCommand Seek(DbConnection connection, DbTransaction transaction, JobsToRead which, string columns)
+    {
+        const string NotYet = " and not exists (select 1 from assessed a where a.job = j.id and a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)";
+        var command = Command(
+            connection,
+            transaction,
+            $"select j.id, j.key, j.name, j.sequence, j.hash, {columns} from jobs j left join changes c on c.job = j.id where j.id > @after"
+                + (which.NotYetAssessed is null ? "" : NotYet) + " order by j.id, c.sequence",
+            ("@after", which.After));
+        if (which.NotYetAssessed is var (rules, asOf))
+        {
+            Add(command, "@rules", rules);
+            Add(command, "@asOf", DayText.Write(asOf));
+        }
+
+        return command;
     }
 
     /// <summary>The job that the changes make up.</summary>

@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Store.Chain;
 using Stringline.Store.Search;
 
@@ -40,6 +41,12 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     /// <inheritdoc/>
     public IEnumerable<StoredJob> ReadAll(JobsToRead which) =>
         database.Stream((connection, snapshot) => RowReading.Jobs(connection, snapshot, which)).Select(job => RowReading.Job(database, job.Tip, job.Rows));
+
+    /// <inheritdoc/>
+    public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work) => OnCores.Select(
+        database.Stream((connection, snapshot) => RowReading.Payloads(connection, snapshot, which)),
+        cores,
+        job => work(job.Tip, RowReading.Job(database, job.Tip, job.Head, job.Entries)));
 
     /// <inheritdoc/>
     public IEnumerable<JobTip> Tips() => database.Stream(RowReading.Tips);
@@ -110,6 +117,23 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
 
     /// <inheritdoc/>
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit) => database.Run(connection => AssessedTable.Of(connection, customer, limit));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit) =>
+        database.Run(connection => CustomerTable.Page(connection, from, after, limit));
+
+    /// <inheritdoc/>
+    public string? ReadSettings() => database.Run(connection => SettingsTable.Read(connection));
+
+    /// <inheritdoc/>
+    public bool WriteSettings(string? seen, string document) => database.Change((connection, transaction) =>
+    {
+        var written = SettingsTable.Write(connection, transaction, seen, document);
+        return (written, written);
+    });
 
     /// <inheritdoc/>
     public long CountJobs() => database.Run(connection =>

@@ -20,9 +20,10 @@ internal static class StepsTable
         command.CommandText =
             $"""
             select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section
-            from steps s join jobs j on j.id = s.job
-            where s.watch = @watch and {day} >= @from and {day} <= @through{Where(command, query.Filter)}
-            order by s.weight desc, s.act_by, s.job, s.ordinal limit @limit offset @skip
+            from (
+              select * from steps s where s.watch = @watch and {day} >= @from and {day} <= @through{Where(command, query.Filter)}
+              order by s.weight desc, s.act_by, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job
+            order by s.weight desc, s.act_by, s.job, s.ordinal
             """;
         Add(command, "@watch", query.Watch ? 1L : 0L);
         Add(command, "@from", DayText.Write(query.From));

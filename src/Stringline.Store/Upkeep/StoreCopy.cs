@@ -4,7 +4,7 @@ using Stringline.Store.Sql;
 
 namespace Stringline.Store.Upkeep;
 
-/// <summary>Copies every change and paper of one store into another that has none, as they are, in one transaction.</summary>
+/// <summary>Copies every change and paper of one store, and what the office has set, into another that has none, as they are, in one transaction.</summary>
 internal static class StoreCopy
 {
     private const int Batch = 500;
@@ -31,6 +31,8 @@ internal static class StoreCopy
                 progress?.Report(new StoreProgress("jobs copied", jobs, source.Jobs));
             }
 
+            if (from.ReadSettings() is { } settings)
+                SettingsTable.Write(writer, transaction, SettingsTable.Read(writer, transaction), settings);
             writer.Execute("update store set jobs = @jobs", new { jobs }, transaction);
             return (true, true);
         });

@@ -31,7 +31,7 @@ public sealed class OpenDesk : IAsyncLifetime
         Assert.Empty(Journal.PutMany(DemoJobs.Of(Today), "demo").Faults);
         desk.Services.GetRequiredService<Portfolio.Portfolio>().RefreshStale(Today, Environment.ProcessorCount);
 
-        await desk.StartAsync();
+        await desk.StartAsync(TestContext.Current.CancellationToken);
         Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
     }
 
@@ -47,8 +47,8 @@ public sealed class OpenDesk : IAsyncLifetime
     /// <summary>The text of a page that answers 200.</summary>
     public async Task<string> Page(string address)
     {
-        using var answer = await Browser.GetAsync(new Uri(address, UriKind.Relative));
+        using var answer = await Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        return await answer.Content.ReadAsStringAsync();
+        return await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
     }
 }

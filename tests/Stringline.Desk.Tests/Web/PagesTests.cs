@@ -70,9 +70,9 @@ public sealed partial class PagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("/searches?county=Nowhere")]
     public async Task What_is_not_there_is_answered_404_in_words(string address)
     {
-        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
-        Assert.Contains("Not here", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("Not here", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Fact]

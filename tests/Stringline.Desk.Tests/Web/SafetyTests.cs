@@ -13,7 +13,7 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("/desk.csv")]
     public async Task Every_answer_carries_the_headers(string address)
     {
-        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         string Header(string name) => answer.Headers.TryGetValues(name, out var values) ? string.Join(",", values) : "";
 
         // Content Security Policy Level 3: without 'unsafe-inline' neither script nor style inside the page runs.
@@ -35,18 +35,18 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         using var request = new HttpRequestMessage(HttpMethod.Get, new Uri("/", UriKind.Relative));
         request.Headers.Host = host;
-        using var answer = await desk.Browser.SendAsync(request);
+        using var answer = await desk.Browser.SendAsync(request, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.MisdirectedRequest, answer.StatusCode);
-        Assert.DoesNotContain("What needs doing", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.DoesNotContain("What needs doing", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_form_without_its_seal_writes_nothing()
     {
         var before = desk.Journal.CountJobs();
-        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), new FormUrlEncodedContent(NewJob("Unsealed")));
+        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), new FormUrlEncodedContent(NewJob("Unsealed")), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Contains("Nothing was written", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("Nothing was written", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
         Assert.Equal(before, desk.Journal.CountJobs());
     }
 
@@ -82,7 +82,7 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var before = desk.Journal.CountJobs();
         using var answer = await Post(NewJob("Kept as typed") with { County = "Nowhere", Price = "12,5x" });
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        var page = await answer.Content.ReadAsStringAsync();
+        var page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Contains("Kept as typed", page, StringComparison.Ordinal);
         Assert.Contains("58 counties", page, StringComparison.Ordinal);
         Assert.Contains("12,5x", page, StringComparison.Ordinal);
@@ -100,7 +100,7 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         var seal = Seal().Match(await desk.Page("/jobs/new")).Groups[1].Value;
         Assert.NotEmpty(seal);
-        return await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), new FormUrlEncodedContent([.. (IEnumerable<KeyValuePair<string, string>>)form, new("__RequestVerificationToken", seal)]));
+        return await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), new FormUrlEncodedContent([.. (IEnumerable<KeyValuePair<string, string>>)form, new("__RequestVerificationToken", seal)]), TestContext.Current.CancellationToken);
     }
 
     private static Filled NewJob(string name) => new(name);

@@ -54,6 +54,7 @@ public sealed class OwnersNoticeTests
         var job = Noticed().LaborCeased("2026-03-02").OwnerRecorded(recorded, OwnerNotice.Cessation);
         Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
         Assert.Equal(expected != Verdict.No, why.Applied);
+        Assert.Equal(expected == Verdict.No, why.Text.Contains("before 30 days without labor", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -69,6 +70,7 @@ public sealed class OwnersNoticeTests
     [Theory]
     [InlineData("2026-03-02..2026-03-10", "2026-04-05", Verdict.Open)]
     [InlineData("2026-03-02..2026-03-10", "2026-04-09", Verdict.Yes)]
+    [InlineData("2026-03-02..2026-03-10", "2026-04-01", Verdict.Open)]
     [InlineData("2026-03-02..2026-03-10", "2026-03-31", Verdict.No)]
     [InlineData("2026-03-02", "2026-03-30..2026-04-02", Verdict.Open)]
     [Proves("Civ. Code § 8188(a)")]
@@ -111,6 +113,14 @@ public sealed class OwnersNoticeTests
         var job = Noticed().OwnerRecorded("2026-04-15", OwnerNotice.Cessation, states);
         Assert.Equal(expected, Notice(job).CessationIsEffective([], out _));
     }
+
+    // It says that labor ceased on 16 March: thirty days run through 15 April.
+    [Theory]
+    [InlineData("2026-04-12..2026-04-14", Verdict.No)]
+    [InlineData("2026-04-12..2026-04-15", Verdict.Open)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_on_a_day_in_doubt_refutes_itself_only_if_every_day_does(string recorded, Verdict expected) =>
+        Assert.Equal(expected, Notice(Noticed().OwnerRecorded(recorded, OwnerNotice.Cessation, "2026-03-16")).CessationIsEffective([], out _));
 
     // Recorded Monday 4 May 2026: the tenth day is Thursday 14 May; five days for the mail end on Tuesday 19 May.
     [Theory]
@@ -202,4 +212,33 @@ public sealed class OwnersNoticeTests
     [Proves("Civ. Code § 8190(a)(2)")]
     public void A_claimant_who_gave_notice_only_after_the_recording_cannot_count_on_a_copy(string given, Verdict expected) =>
         Assert.Equal(expected, Notice(new JobBuilder().Furnished("2026-04-27", 10m).Notice(given).OwnerRecorded("2026-05-04").OwnerToldUs("2026-06-30")).ReachesClaimant);
+
+    // A copy cannot come before the recording; on a day in doubt it counts if it may have come with it.
+    [Theory]
+    [InlineData("2026-05-04", "2026-05-01..2026-05-03", Verdict.Open)]
+    [InlineData("2026-05-04", "2026-05-01..2026-05-04", Verdict.Yes)]
+    [InlineData("2026-05-04..2026-05-06", "2026-05-05", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)")]
+    public void A_copy_counts_if_it_may_have_come_with_the_recording(string recorded, string received, Verdict expected) =>
+        Assert.Equal(expected, Notice(Noticed().OwnerRecorded(recorded).OwnerToldUs(received)).ReachesClaimant);
+
+    [Theory]
+    [InlineData("owner", Verdict.No)]
+    [InlineData("direct", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void Only_notice_to_the_owner_earns_a_copy(string to, Verdict expected) =>
+        Assert.Equal(expected, Notice(new JobBuilder().Furnished("2026-03-02", 10m).Notice("2026-03-03", Manner.CertifiedMail, to).OwnerRecorded("2026-05-04").OwnerToldUs("2026-06-30")).ReachesClaimant);
+
+    // Recorded 4 May, copies due by 14 May; recorded on some day from 4 to 6 May, by Saturday 16 May, which rolls to Monday 18 May.
+    [Theory]
+    [InlineData("2026-05-04", "2026-05-01..2026-05-04", Verdict.No)]
+    [InlineData("2026-05-04", "2026-05-01..2026-05-05", Verdict.Open)]
+    [InlineData("2026-05-04..2026-05-06", "2026-05-05", Verdict.Open)]
+    [InlineData("2026-05-04", "2026-05-14..2026-05-20", Verdict.Open)]
+    [InlineData("2026-05-04", "2026-05-15..2026-05-20", Verdict.Yes)]
+    [InlineData("2026-05-04..2026-05-06", "2026-05-18", Verdict.Open)]
+    [InlineData("2026-05-04..2026-05-06", "2026-05-19", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void Notice_on_a_day_in_doubt_about_the_recording_leaves_the_copy_open_unless_every_day_agrees(string recorded, string given, Verdict expected) =>
+        Assert.Equal(expected, Notice(new JobBuilder().Furnished("2026-04-27", 10m).Notice(given).OwnerRecorded(recorded).OwnerToldUs("2026-06-30")).ReachesClaimant);
 }

@@ -200,6 +200,41 @@ public sealed class WorkValueTests
         }
     }
 
+    [Fact]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Even_cents_on_both_sides_of_the_reach_back_day_are_said_to_be_so()
+    {
+        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-03-30", 0.50m, until: "2026-04-06").Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        Assert.Contains("$0.50", Assert.Single(why.Children).Text, StringComparison.Ordinal);
+    }
+
+    // Nothing is priced item by item, so the price stands for all the work from 30 March to 6 April.
+    [Fact]
+    [Proves("Civ. Code § 8430(a)(1)")]
+    [Proves("Civ. Code § 8134")]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void The_whole_price_is_work_of_the_days_on_which_it_was_furnished()
+    {
+        static JobBuilder Job(string first = "2026-03-30", string last = "2026-04-06") => Supplier().Price(1000m).Furnished(first).Furnished(last).Ended("2026-04-20");
+        Assert.Equal(900m, Amount(Job().Credited("2026-05-04", 100m)).Demand);
+        Assert.Equal(1000m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-29")).Demand);
+        Assert.Equal(0m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-30")).Demand);
+        Assert.Equal(0m, Amount(Job("2026-03-30..2026-04-02").Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+        // A charge of 8 April falls due before work that may have gone on to the 10th, and gets the payment.
+        Assert.Equal(1000m, Amount(Job(last: "2026-04-06..2026-04-10").Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);
+        Assert.Equal(970m, Amount(Job().Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8430(c)")]
+    public void A_whole_price_of_cents_is_claimed_and_one_below_nothing_is_not()
+    {
+        Assert.Equal(0.50m, Amount(Supplier().Price(0.50m).Furnished("2026-03-02").Ended("2026-04-06")).Demand);
+        var below = Amount(Supplier().Price(100m).Changed("2026-03-10", -150m).Furnished("2026-03-02").Ended("2026-04-06"));
+        Assert.Equal(["agreed-price 100.00", "changes -150.00", "not-furnished 50.00"], below.Lines());
+        Assert.Equal(0m, below.Demand);
+    }
+
     [Theory]
     [InlineData("0.50", "beyond-price 0.00")]
     [InlineData("0.00", null)]
@@ -233,8 +268,11 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8204(a)")]
     public void What_lies_out_of_reach_is_named_by_its_entries()
     {
-        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-04-06", 50m).Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-03-03", 0m).Furnished("2026-04-06", 50m).Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
         Assert.Equal([0], why.Facts.Select(f => f.Index));
+        Assert.Empty(why.Children);
+        var whole = Amount(new JobBuilder().Price(1000m).Furnished("2026-03-02").Ended("2026-04-06").Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        Assert.Equal([0], whole.Facts.Select(f => f.Index));
     }
 
     [Fact]

@@ -22,6 +22,8 @@ public sealed class HolidayVersionsTests
     [InlineData("2025-01-29", true, false, "Lunar New Year: Stats. 2022 ch. 792, excepted by Code Civ. Proc. § 135")]
     [InlineData("2025-10-20", false, false, "Diwali (from memory): not before Stats. 2025 ch. 358, in force 1 January 2026")]
     [InlineData("2027-10-29", true, false, "Diwali: Stats. 2025 ch. 358, excepted by Code Civ. Proc. § 135")]
+    [InlineData("1985-01-21", false, false, "Dr. Martin Luther King, Jr. Day: not before 1986 (from memory)")]
+    [InlineData("1986-01-20", true, true, "Dr. Martin Luther King, Jr. Day: from 1986 (from memory)")]
     [InlineData("2000-03-31", false, false, "31 March: not before 2001 (from memory)")]
     [InlineData("2005-03-31", true, true, "31 March")]
     [InlineData("2026-03-31", true, true, "31 March, as renamed in 2026")]

@@ -55,6 +55,9 @@ internal sealed class IndexModel(Office office, Ways ways) : PageModel
         ? ways.To(Job.Id, new Store.AssessedStep(next.Finding, next.Do, "", next.ActBy, next.Standing))
         : null;
 
+    /// <summary>The papers that prove an entry, as links, and the way to attach one.</summary>
+    public Entering.EntryProofs ProofsOf(Law.Facts.Entry entry) => Entering.EntryProofs.Of(Job.Stored, entry);
+
     /// <summary>Shows the job.</summary>
     public IActionResult OnGet()
     {

@@ -38,3 +38,8 @@ if (line) {
     if (link) line.querySelector(link)?.click();
   });
 }
+
+// The day of an entry: filling in a day chooses its line.
+for (const line of document.querySelectorAll(".when .choice")) {
+  line.addEventListener("input", (event) => { if (event.target.type === "date") line.querySelector("[type=radio]").checked = true; });
+}

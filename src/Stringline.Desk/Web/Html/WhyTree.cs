@@ -23,9 +23,36 @@ internal static class WhyTree
     {
         public void WriteTo(TextWriter writer, HtmlEncoder encoder)
         {
-            var anchor = LawIndex.AnchorOf(section);
+            // "Civ. Code §§ 8102, 8502; Gov. Code § 27361.6": each section leads to its own place.
+            var parts = section.Split("; ");
+            for (var part = 0; part < parts.Length; part++)
+            {
+                if (part > 0)
+                    writer.Write("; ");
+                var sign = parts[part].IndexOf("§§ ", StringComparison.Ordinal);
+                if (sign < 0)
+                {
+                    One(writer, encoder, parts[part], parts[part]);
+                    continue;
+                }
+
+                var code = parts[part][..sign] + "§ ";
+                var numbers = parts[part][(sign + 3)..].Split(", ");
+                for (var i = 0; i < numbers.Length; i++)
+                {
+                    if (i > 0)
+                        writer.Write(", ");
+                    var first = numbers[i].Split('-', '–')[0];
+                    One(writer, encoder, i == 0 ? parts[part][..(sign + 3)] + numbers[i] : numbers[i], code + first);
+                }
+            }
+        }
+
+        private static void One(TextWriter writer, HtmlEncoder encoder, string words, string leadsTo)
+        {
+            var anchor = LawIndex.AnchorOf(leadsTo);
             writer.Write(anchor is null ? "<span class=\"section\">" : $"<a class=\"section\" href=\"/law#{anchor}\">");
-            encoder.Encode(writer, section);
+            encoder.Encode(writer, words);
             writer.Write(anchor is null ? "</span>" : "</a>");
         }
     }

@@ -1,0 +1,45 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using Stringline.Desk.Portfolio;
+using Stringline.Desk.Terminal;
+using Stringline.Law;
+using Stringline.Store;
+
+namespace Stringline.Desk.Commands;
+
+/// <summary><c>stringline assess --all</c>: every job of a store that a new entry, other rules or another day can have changed.</summary>
+/// <param name="output">Answers.</param>
+/// <param name="errors">Refusals and progress.</param>
+/// <param name="clock">The clock.</param>
+internal sealed class AssessAll(Stream output, TextWriter errors, IClock clock)
+{
+    /// <summary>Assesses and says how many.</summary>
+    public int Run(string store, LocalDate asOf)
+    {
+        var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected);
+        try
+        {
+            var started = Stopwatch.GetTimestamp();
+            using var journal = Journals.Open(store, clock);
+            var done = new Portfolio.Portfolio(journal).RefreshStale(asOf, Environment.ProcessorCount, new Relay(progress));
+            progress.End();
+            var jobs = journal.CountJobs();
+            output.Write(Encoding.UTF8.GetBytes(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{done:N0} of {jobs:N0} jobs assessed as of {Exchange.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {jobs - done:N0} stood as they were.\n{Assessment.Caution}\n")));
+            return CommandLine.Done;
+        }
+        catch (StoreException e)
+        {
+            progress.End();
+            errors.WriteLine(e.Message);
+            return CommandLine.Refused;
+        }
+    }
+
+    private sealed class Relay(ProgressLine line) : IProgress<PortfolioProgress>
+    {
+        public void Report(PortfolioProgress value) => line.Report(new StoreProgress("jobs assessed", value.Done, value.Total));
+    }
+}

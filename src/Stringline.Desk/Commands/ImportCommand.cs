@@ -1,0 +1,127 @@
+using System.CommandLine;
+using System.Text;
+using Stringline.Desk.Terminal;
+using Stringline.Exchange;
+using Stringline.Law.Facts;
+using Stringline.Law.Time;
+using Stringline.Spreadsheets;
+using Stringline.Spreadsheets.Columns;
+using Stringline.Spreadsheets.Import;
+using Stringline.Store;
+
+namespace Stringline.Desk.Commands;
+
+/// <summary><c>stringline import</c>: tables of an accounting system into a store.</summary>
+/// <param name="output">Answers.</param>
+/// <param name="errors">Refusals and progress.</param>
+/// <param name="clock">Says when a change is recorded.</param>
+internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clock)
+{
+    private static readonly string[] Kinds = ["jobs", "invoices", "payments"];
+
+    private readonly Argument<string[]> files = new("FILE") { Description = "CSV or XLSX files, all taken in one transaction.", Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string> store = StoreCommands.Store();
+    private readonly Option<string?> kind = Words("--as", "What the rows are, where the headers do not show it", Kinds);
+    private readonly Option<string?> mapping = new("--mapping") { Description = "A file that says which header means what.", HelpName = "FILE" };
+    private readonly Option<string?> saveMapping = new("--save-mapping") { Description = "Write the mapping by which the first file was read.", HelpName = "FILE" };
+    private readonly Option<bool> dryRun = new("--dry-run") { Description = "Say what would happen; write nothing." };
+    private readonly Option<string> who = new("--who") { Description = "Who records it. Default: the user's name.", HelpName = "NAME", DefaultValueFactory = _ => Environment.UserName };
+    private readonly Option<string?> claimant = new("--claimant") { Description = "For new jobs: the claimant's name.", HelpName = "NAME" };
+    private readonly Option<string?> role = Words("--role", "For new jobs: what the claimant is", JobFileWords.Role.Words);
+    private readonly Option<string?> county = new("--county") { Description = "For new jobs: the county where the table names none.", HelpName = "NAME" };
+    private readonly Option<string?> customerIs = Words("--customer-is", "For new jobs: what the customer is where the table does not say", ["owner", "direct-contractor", "subcontractor"]);
+    private readonly Option<string?> work = Words("--work", "For new jobs: the kind of work where the table does not say", JobFileWords.Kind.Words);
+
+    /// <summary>The command.</summary>
+    public Command Make()
+    {
+        var command = new Command("import", "Take jobs, invoices and payments from CSV or XLSX. A second time it changes nothing; refused rows go to NAME.refused.csv.")
+        {
+            files, store, kind, mapping, saveMapping, dryRun, who, claimant, role, county, customerIs, work,
+        };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private int Run(ParseResult parsed)
+    {
+        var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected);
+        try
+        {
+            var request = Request(parsed);
+            var address = parsed.GetRequiredValue(store);
+
+            // A first look needs no store yet: an empty one stands in for it and is thrown away.
+            using var standIn = request.DryRun && !address.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal) && !Path.Exists(address) ? new StandIn() : null;
+            using var journal = Journals.Open(standIn?.Address ?? address, clock, OpenStore.OrMake);
+            var report = new SheetImport(journal, OpenDays.Statutory).Run(request, new Relay(progress));
+            progress.End();
+            if (parsed.GetValue(saveMapping) is { } path)
+                FileDrop.WriteAll(Path.GetDirectoryName(Path.GetFullPath(path))!, [new FinishedFile(Path.GetFileName(path), Saved(request, report))]);
+            output.Write(Encoding.UTF8.GetBytes(ImportText.Of(report, request.DryRun, journal.Name)));
+            return report.Files.Any(file => file.Refused.Count > 0) ? CommandLine.Refused : CommandLine.Done;
+        }
+        catch (Exception e) when (e is SheetException or StoreException)
+        {
+            progress.End();
+            errors.WriteLine(e.Message);
+            return CommandLine.Refused;
+        }
+    }
+
+    private ImportRequest Request(ParseResult parsed) => new(parsed.GetRequiredValue(files), parsed.GetRequiredValue(who))
+    {
+        Mapping = Mapping(parsed),
+        DryRun = parsed.GetValue(dryRun),
+        Claimant = parsed.GetValue(claimant),
+        Role = (ClaimantRole?)JobFileWords.Role.IndexOf(parsed.GetValue(role)),
+        County = parsed.GetValue(county),
+        CustomerIs = (PartyCapacity?)JobFileWords.Capacity.IndexOf(parsed.GetValue(customerIs)),
+        Work = (WorkKind?)JobFileWords.Kind.IndexOf(parsed.GetValue(work)),
+    };
+
+    private ColumnMapping Mapping(ParseResult parsed)
+    {
+        var read = ColumnMapping.None;
+        if (parsed.GetValue(mapping) is { } path)
+        {
+            try
+            {
+                read = MappingJson.Read(File.ReadAllBytes(path), path);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new SheetException(new Fault(path, "", $"a file that cannot be read ({e.Message})", "a mapping as --save-mapping writes it"));
+            }
+        }
+
+        return parsed.GetValue(kind) is { } word ? read with { Kind = (TableKind)Array.IndexOf(Kinds, word) } : read;
+    }
+
+    private static byte[] Saved(ImportRequest request, ImportReport report) => MappingJson.Write(request.Mapping with
+    {
+        Kind = report.Files[0].Kind,
+        Headers = request.Mapping.Headers.Concat(report.Files[0].Columns.Where(pair => !request.Mapping.Headers.ContainsKey(pair.Column)).Select(pair => KeyValuePair.Create(pair.Column, pair.Header))).ToDictionary(),
+    });
+
+    private static Option<string?> Words(string name, string description, IReadOnlyList<string> words)
+    {
+        var option = new Option<string?>(name) { Description = $"{description}: {string.Join(", ", words)}.", HelpName = "WORD" };
+        option.AcceptOnlyFromAmong([.. words]);
+        return option;
+    }
+
+    private sealed class StandIn : IDisposable
+    {
+        private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("stringline-look-");
+
+        public string Address => Path.Combine(folder.FullName, "empty.stringline");
+
+        public void Dispose() => folder.Delete(recursive: true);
+    }
+
+    private sealed class Relay(ProgressLine line) : IProgress<ImportProgress>
+    {
+        public void Report(ImportProgress value) => line.Report(new StoreProgress(value.What, value.Done, value.Total));
+    }
+}

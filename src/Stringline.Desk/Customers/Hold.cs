@@ -1,0 +1,146 @@
+using System.Text.Json;
+using Stringline.Exchange;
+using Stringline.Law;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Desk.Customers;
+
+/// <summary>By what money can be held.</summary>
+internal enum Holding
+{
+    /// <summary>The claim of lien, or the design professional's lien.</summary>
+    Lien,
+
+    /// <summary>The stop payment notice.</summary>
+    StopPaymentNotice,
+
+    /// <summary>The payment bond of private, public or federal work.</summary>
+    Bond,
+}
+
+/// <summary>A right that holds the money of a job, or that could.</summary>
+/// <param name="By">Which.</param>
+/// <param name="IsHeld">Whether its paper is recorded or given; else it is only open.</param>
+/// <param name="Finding">Id of the finding that says by when the next act is due.</param>
+/// <param name="Standing">Where that finding stands.</param>
+/// <param name="Through">The day to plan the next act on: the right lapses if nothing is done by then; null where no such day is known yet.</param>
+internal sealed record HeldRight(Holding By, bool IsHeld, string Finding, Standing Standing, LocalDate? Through)
+{
+    /// <summary>Whether it can be counted on, on a day: a right whose day is past is not, though it may be only in doubt.</summary>
+    public bool CountsOn(LocalDate day) => Through is not { } through || day <= through;
+
+    /// <summary>The right in words.</summary>
+    public string Words => By switch
+    {
+        Holding.Lien => "Lien",
+        Holding.StopPaymentNotice => "Stop payment notice",
+        Holding.Bond => "Bond",
+        _ => throw new InvalidOperationException($"No such holding: {By}."),
+    };
+}
+
+/// <summary>What is owed on a job, and by which rights it is held or can be. It decides no law: days and standings are those of the findings.</summary>
+/// <param name="Owed">Dollars and cents owed, whether or not they may be claimed.</param>
+/// <param name="Claimable">Dollars and cents of it that may be claimed: the demand.</param>
+/// <param name="Rights">The rights that live, each kind once.</param>
+internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldRight> Rights)
+{
+    // What these steps take off is owed all the same: it may only not be claimed, or was counted elsewhere.
+    private static readonly string[] NotPayment = ["outside-reach", "paid-elsewhere", "waived", "charges-left-out", "overpaid"];
+
+    /// <summary>Dollars and cents that a recorded or given right holds on a day.</summary>
+    public decimal HeldOn(LocalDate day) => Rights.Any(right => right.IsHeld && right.CountsOn(day)) ? Claimable : 0m;
+
+    /// <summary>Dollars and cents that are not held on a day but could still be secured.</summary>
+    public decimal MaySecureOn(LocalDate day) => HeldOn(day) == 0m && Rights.Any(right => !right.IsHeld && right.CountsOn(day)) ? Claimable : 0m;
+
+    /// <summary>What an assessment says of it.</summary>
+    public static Hold Of(Assessment assessment)
+    {
+        var amount = assessment.Amount;
+        var owed = amount.LeftOut + amount.Steps.Where(step => !NotPayment.Contains(step.Id)).Sum(step => step.Amount);
+        return new Hold(Math.Max(owed, amount.Demand), amount.Demand, [.. ((HeldRight?[])[Lien(assessment), StopPayment(assessment), Bond(assessment)]).OfType<HeldRight>()]);
+    }
+
+    private static HeldRight? Lien(Assessment assessment)
+    {
+        if (assessment.Findings[0].Standing is not (Standing.Lost or Standing.Done))
+        {
+            if (assessment.Find("enforcement.last-day") is { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
+            {
+                var credit = assessment.Find("credit.enforcement-last-day");
+                return Held(Holding.Lien, credit is { Standing: Standing.Open or Standing.InDoubt } ? credit : sue);
+            }
+
+            if (assessment.Find("claim-of-lien.last-day") is { } record && record.Standing is not (Standing.Lost or Standing.Done))
+                return new HeldRight(Holding.Lien, false, record.Id, record.Standing, record.ActBy);
+        }
+
+        return assessment.Find("design-lien.last-day") switch
+        {
+            { Standing: Standing.Open or Standing.InDoubt } record => new HeldRight(Holding.Lien, false, record.Id, record.Standing, record.ActBy),
+            { Standing: Standing.Kept } => assessment.Find("design-lien.conversion-last-day") is { } anew ? Held(Holding.Lien, anew) : null,
+            _ => null,
+        };
+    }
+
+    private static HeldRight? StopPayment(Assessment assessment) => assessment.Find("stop-payment-notice.last-day") switch
+    {
+        { Standing: Standing.Open or Standing.InDoubt or Standing.NotYet or Standing.Narrowed } give => new HeldRight(Holding.StopPaymentNotice, false, give.Id, give.Standing, give.ActBy),
+        { Standing: Standing.Kept } given => Held(Holding.StopPaymentNotice, assessment.Find("stop-payment-notice.action-last-day") ?? given),
+        _ => null,
+    };
+
+    private static HeldRight? Bond(Assessment assessment)
+    {
+        if ((assessment.Find("payment-bond.action-last-day") ?? assessment.Find("federal-bond.action-last-day")) is not { } sue || sue.Standing is Standing.Lost or Standing.Done)
+            return null;
+        return (assessment.Find("payment-bond.notice-last-day") ?? assessment.Find("federal-bond.notice-last-day")) switch
+        {
+            null or { Standing: Standing.Kept or Standing.Done } => Held(Holding.Bond, sue),
+            { Standing: Standing.Lost } => null,
+            var notice => new HeldRight(Holding.Bond, false, notice.Id, notice.Standing, notice.ActBy),
+        };
+    }
+
+    // Once the action is filed no day of this right lapses by itself.
+    private static HeldRight? Held(Holding by, Finding sue) => sue.Standing is Standing.Lost or Standing.Done
+        ? null
+        : new HeldRight(by, true, sue.Id, sue.Standing, sue.Standing == Standing.Kept ? null : sue.ActBy);
+
+    /// <summary>Writes it as properties of an object.</summary>
+    public void Write(Utf8JsonWriter json)
+    {
+        json.WriteNumber("owed", Owed);
+        json.WriteNumber("claimable", Claimable);
+        json.WriteStartArray("rights");
+        foreach (var right in Rights)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("by", (int)right.By);
+            json.WriteBoolean("held", right.IsHeld);
+            json.WriteString("finding", right.Finding);
+            json.WriteNumber("standing", (int)right.Standing);
+            if (right.Through is { } through)
+                json.WriteString("through", DayText.Write(through));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
+    public static Hold Read(ReadOnlyMemory<byte> document)
+    {
+        using var json = JsonDocument.Parse(document);
+        var root = json.RootElement;
+        return new Hold(root.GetProperty("owed").GetDecimal(), root.GetProperty("claimable").GetDecimal(), [.. root.GetProperty("rights").EnumerateArray().Select(Right)]);
+    }
+
+    private static HeldRight Right(JsonElement json) => new(
+        (Holding)json.GetProperty("by").GetInt32(),
+        json.GetProperty("held").GetBoolean(),
+        json.GetProperty("finding").GetString()!,
+        (Standing)json.GetProperty("standing").GetInt32(),
+        json.TryGetProperty("through", out var through) && DayText.Read(through.GetString()!, out var day) is null ? day : null);
+}

@@ -1,0 +1,33 @@
+using System.Text.RegularExpressions;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Desk.Entering;
+
+/// <summary>Where a question of the assessment is answered: questions name the field of the job file, or the kind of entry, that would answer them.</summary>
+internal static partial class QuestionLinks
+{
+    /// <summary>The link; null where the question names no field and no entry.</summary>
+    public static (string Words, string Address)? Of(long job, Question question)
+    {
+        foreach (Match field in Path().Matches(question.Text))
+        {
+            if (HeadForms.PartOf(field.Value) is { } found)
+                return ("Answer it in the file", $"/job/{job}/file?part={found.Part.Word}#{found.Field}");
+        }
+
+        foreach (Match word in Kind().Matches(question.Text))
+        {
+            var what = word.Value.Split('.')[0];
+            if (EntryForms.Find(what) is { } form && form != EntryForms.TakeBack && (what.Contains('-', StringComparison.Ordinal) || question.Text.Contains("add " + what, StringComparison.OrdinalIgnoreCase)))
+                return ("Enter it: " + form.Title, $"/job/{job}/enter?what={form.What}");
+        }
+
+        return null;
+    }
+
+    [GeneratedRegex(@"\b(?:work|claimant|contract)\.[a-zA-Z]+(?:\.[a-zA-Z]+)*")]
+    private static partial Regex Path();
+
+    [GeneratedRegex(@"\b[a-z]+(?:-[a-z]+)*\b")]
+    private static partial Regex Kind();
+}

@@ -1,0 +1,43 @@
+using Stringline.Desk.Web;
+using Stringline.Law;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Desk.Line;
+
+/// <summary>What is known of a claim of lien after it was recorded. Days come from the assessment; nothing here is law.</summary>
+/// <param name="Claim">The recorded claim that counts; null where none does.</param>
+/// <param name="Recorded">The day it was recorded; null where no day is known.</param>
+/// <param name="Marks">What happened since, earliest first.</param>
+/// <param name="Ends">Days of the law that lie ahead or behind.</param>
+internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded, IReadOnlyList<(LocalDate Day, string Words, Entry? Entry)> Marks, IReadOnlyList<(LocalDate Day, Finding Finding)> Ends)
+{
+    private static readonly string[] Deadlines =
+        ["enforcement.last-day", "credit.last-day", "credit.enforcement-last-day", "lis-pendens.last-day", "release.answer-by", "release-bond.action-last-day", "prosecution.last-day"];
+
+    /// <summary>The findings about the time after recording, in the order in which they are acted on.</summary>
+    public static IReadOnlyList<Finding> Findings(Assessment assessment) =>
+        [.. Deadlines.Concat(["release.when-paid", "release.partial", "release.petition-first-day"]).Select(assessment.Find).OfType<Finding>()];
+
+    /// <summary>Gathers it.</summary>
+    public static AfterRecording Of(OpenJob job)
+    {
+        // The law says which claim counts: the finding about the suit stands on it.
+        var claim = job.Assessment.Find("enforcement.last-day")?.Why.SelectMany(reason => reason.Facts).OfType<ClaimRecorded>().FirstOrDefault();
+        var recorded = claim?.On.Earliest;
+        var marks = new List<(LocalDate, string, Entry?)>();
+        foreach (var entry in new FactsAsOf(job.Facts, job.AsOf).Known)
+        {
+            if (entry is not (ClaimRecorded or CreditRecorded or ActionFiled or LisPendensRecorded or ReleaseRecorded or ReleaseBondRecorded or ReleaseDemanded) || entry.On.Earliest is not { } day || day < recorded)
+                continue;
+            marks.Add((day, Web.Html.EntryWords.Kind(entry), entry));
+            if (entry is CreditRecorded credit)
+                marks.Add((credit.Until, "Credit ends", entry));
+        }
+
+        var ends = Deadlines.Select(job.Assessment.Find).OfType<Finding>()
+            .Where(finding => finding.Standing is not (Standing.NotYet or Standing.Done) && finding.Band is not null)
+            .Select(finding => (finding.Band!.Earliest.Day, finding));
+        return new AfterRecording(claim, recorded, [.. marks.OrderBy(mark => mark.Item1)], [.. ends]);
+    }
+}

@@ -1,0 +1,45 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Customers;
+using Stringline.Desk.Web;
+
+namespace Stringline.Desk.Pages;
+
+/// <summary>One customer over all its jobs: what is owed, which right holds it, what lapses next.</summary>
+internal sealed class CustomerModel(Office office) : PageModel
+{
+    /// <summary>The customer's name, as the job files say it.</summary>
+    [BindProperty(SupportsGet = true)]
+    public string? Name { get; set; }
+
+    /// <summary>Today.</summary>
+    public LocalDate Today => office.Today;
+
+    /// <summary>The customer.</summary>
+    public CustomerBook Book { get; private set; } = null!;
+
+    /// <summary>Its weeks.</summary>
+    public CustomerWeeks Weeks { get; private set; } = null!;
+
+    /// <summary>How it stands today.</summary>
+    public Courses Now => Weeks.Ahead[0];
+
+    /// <summary>The weeks at which something changes, for the table beside the drawing.</summary>
+    public IEnumerable<Courses> Changes => Weeks.Past.Concat(Weeks.Ahead)
+        .Aggregate(new List<Courses>(), (kept, next) =>
+        {
+            if (kept.Count == 0 || next.Day == Today || (kept[^1] with { Day = next.Day }) != next)
+                kept.Add(next);
+            return kept;
+        });
+
+    /// <summary>Shows it.</summary>
+    public IActionResult OnGet()
+    {
+        if (string.IsNullOrWhiteSpace(Name) || CustomerBook.Of(office.Journal, Name) is not { } book)
+            return NotFound();
+        Book = book;
+        Weeks = CustomerWeeks.Of(book, office);
+        return Page();
+    }
+}

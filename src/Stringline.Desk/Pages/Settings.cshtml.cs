@@ -1,0 +1,68 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Settings;
+using Stringline.Desk.Web;
+using Stringline.Papers.Fees;
+
+namespace Stringline.Desk.Pages;
+
+/// <summary>What the office sets once for all its desks, and the tables of counties that the program reckons with.</summary>
+internal sealed class SettingsModel(Office office) : PageModel
+{
+    private const int MostCounties = 58;
+
+    /// <summary>The fields of the form.</summary>
+    [BindProperty]
+    public SettingsForm Form { get; set; } = new();
+
+    /// <summary>The document that the form was shown with; blank where nothing was set.</summary>
+    [BindProperty]
+    public string? Seen { get; set; }
+
+    /// <summary>What is wrong, by field.</summary>
+    public IReadOnlyDictionary<string, string> Faults { get; private set; } = new Dictionary<string, string>();
+
+    /// <summary>Whether somebody else changed the settings in the meantime.</summary>
+    public bool Overtaken { get; private set; }
+
+    /// <summary>Whether they were just written.</summary>
+    [BindProperty(SupportsGet = true)]
+    public bool Kept { get; set; }
+
+    /// <summary>The recorders of the counties in which the office has jobs.</summary>
+    public IReadOnlyList<RecorderOffice> Used { get; private set; } = [];
+
+    /// <summary>All others.</summary>
+    public IReadOnlyList<RecorderOffice> Others { get; private set; } = [];
+
+    /// <summary>Shows them.</summary>
+    public void OnGet()
+    {
+        Seen = office.Journal.ReadSettings();
+        Form = SettingsForm.Of(OfficeSettings.Of(Seen, office.Journal.Name));
+        ReadCounties();
+    }
+
+    /// <summary>Writes them, or shows the form again with what is wrong beside each field.</summary>
+    public IActionResult OnPost()
+    {
+        ReadCounties();
+        var (settings, faults) = Form.Read();
+        Faults = faults;
+        if (settings is null)
+            return Page();
+        if (office.Journal.WriteSettings(string.IsNullOrEmpty(Seen) ? null : Seen, settings.Document()))
+            return Redirect("/settings?kept=true");
+        Overtaken = true;
+        Seen = office.Journal.ReadSettings();
+        ModelState.Clear();
+        return Page();
+    }
+
+    private void ReadCounties()
+    {
+        var counties = office.Journal.Choices(MostCounties).Counties;
+        Used = [.. counties.Where(county => Law.Facts.Counties.Find(county) is not null).Select(RecorderTable.For)];
+        Others = [.. RecorderTable.All.Where(row => !counties.Contains(row.County))];
+    }
+}

@@ -1,0 +1,36 @@
+using Stringline.Desk.Web;
+using Stringline.Papers.Catalogue;
+
+namespace Stringline.Desk.Papers;
+
+/// <summary>What is entered once a paper has gone its way.</summary>
+internal static class AfterPaper
+{
+    /// <summary>The links to the forms, in the order in which things happen; none where the program has no such page.</summary>
+    public static IEnumerable<Way> Of(Paper paper, long job, Ways ways) =>
+        Entries(paper).Select(entry => ways.Enter(job, entry.What, entry.Words)).Append(Refused(paper, job, ways)).OfType<Way>();
+
+    private static Way? Refused(Paper paper, long job, Ways ways) => paper.Use == PaperUse.Recorded && ways.Has("/Job/AfterRecording")
+        ? new Way("It was refused at the counter: why, and what mends it", $"/job/{job}/after-recording?refused=yes", "/Job/AfterRecording")
+        : null;
+
+    private static (string What, string Words)[] Entries(Paper paper) => paper.Id switch
+    {
+        "preliminary-notice" or "public-preliminary-notice" => [("notice-given", "It was given: day, manner, article number")],
+        "waiver-8132" or "waiver-8134" or "waiver-8136" or "waiver-8138" => [("waived", "It was signed and handed over")],
+        "payment-demand" => [("payment-demanded", "It was sent")],
+        "notice-of-completion" => [("owner-recorded", "It was recorded: day and instrument number")],
+        "stop-payment-notice" or "public-stop-payment-notice" => [("stop-payment-given", "It was given: day, to whom, amount")],
+        "bond-notice" or "public-bond-notice" => [("bond-notice-given", "It was given: day and to whom")],
+        "claim" or "amended-claim" =>
+        [
+            ("claim-served", "The copy was mailed to the owner: day and article number"),
+            ("claim-recorded", "It was recorded: day, instrument number, amount"),
+        ],
+        "notice-of-credit" => [("credit-recorded", "It was recorded: day, instrument number, end of the credit")],
+        "notice-of-pendency" => [("lis-pendens-recorded", "It was recorded: day and instrument number")],
+        "release" or "partial-release" => [("release-recorded", "It was recorded: day and instrument number")],
+        "release-demand" => [("release-demanded", "It was given")],
+        _ => [],
+    };
+}

@@ -1,0 +1,130 @@
+using Stringline.Exchange;
+using Stringline.Papers.Catalogue;
+
+namespace Stringline.Desk.Papers;
+
+/// <summary>One field of the form by which a paper is asked for.</summary>
+/// <param name="Told">What it tells.</param>
+/// <param name="Name">Its name in the address, the same as on the command line.</param>
+/// <param name="Words">What it asks for.</param>
+/// <param name="Type">The type of its input: text, date, checkbox, area or parties.</param>
+internal sealed record PaperField(Told Told, string Name, string Words, string Type)
+{
+    /// <summary>The field for what a paper may be told.</summary>
+    public static PaperField Of(Told told, Paper paper) => told switch
+    {
+        Told.To => new(told, "to", "To whom it goes; nobody ticked: those whom the law names", "parties"),
+        Told.Through => new(told, "through", "Last day of the work that it covers, never later than the payment pays for", "date"),
+        Told.Amount => new(told, "amount", AmountWords(paper), "text"),
+        Told.Maker => new(told, "maker", "On whose account the check is drawn", "text"),
+        Told.Payee => new(told, "payee", "To whom the check is payable; nothing: the claimant", "text"),
+        Told.Disputed => new(told, "disputed", "Dollars and cents of disputed extras that it keeps", "text"),
+        Told.PaymentCleared => new(told, "payment-cleared", "The day the payment cleared the bank", "date"),
+        Told.Bonded => new(told, "bonded", "A bond comes with the notice", "checkbox"),
+        Told.Until => new(told, "until", "The day the credit ends", "date"),
+        Told.Words => new(told, "words", WordsWords(paper), "area"),
+        Told.Day => new(told, "day", DayWords(paper), "date"),
+        Told.Number => new(told, "number", NumberWords(paper), "text"),
+        _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
+    };
+
+    /// <summary>Puts what was typed into the options.</summary>
+    /// <param name="typed">What was typed; several for parties.</param>
+    /// <param name="options">The options so far.</param>
+    /// <param name="fault">What would be right; null where it was taken, or nothing was typed.</param>
+    public PaperOptions Take(IReadOnlyList<string> typed, PaperOptions options, out string? fault)
+    {
+        fault = null;
+        var text = typed.Count == 0 ? "" : typed[0].Trim();
+        if (text.Length == 0)
+            return options;
+        switch (Told)
+        {
+            case Told.To:
+                return options with { To = [.. typed] };
+            case Told.Bonded:
+                return options with { Bonded = true };
+            case Told.Maker:
+                return options with { Maker = text };
+            case Told.Payee:
+                return options with { Payee = text };
+            case Told.Words:
+                return options with { Words = text };
+            case Told.Number:
+                return options with { Number = text };
+            case Told.Amount:
+                return Money(text, out fault) is { } amount ? options with { Amount = amount } : options;
+            case Told.Disputed:
+                return Money(text, out fault) is { } disputed ? options with { Disputed = disputed } : options;
+            case Told.Through:
+                return Day(text, out fault) is { } through ? options with { Through = through } : options;
+            case Told.PaymentCleared:
+                return Day(text, out fault) is { } cleared ? options with { PaymentCleared = cleared } : options;
+            case Told.Until:
+                return Day(text, out fault) is { } until ? options with { Until = until } : options;
+            case Told.Day:
+                return Day(text, out fault) is { } day ? options with { Day = day } : options;
+            default:
+                throw new InvalidOperationException($"No such option: {Told}.");
+        }
+    }
+
+    private static string AmountWords(Paper paper) => paper.Id switch
+    {
+        "waiver-8132" or "waiver-8136" => "Dollars and cents of the check",
+        "waiver-8134" => "Dollars and cents of the payment received",
+        "partial-release" => "Dollars and cents by which the claim is reduced",
+        "stop-payment-release" => "Dollars and cents by which the notice is reduced; nothing: all of it",
+        "payment-demand" or "stop-work-notice" => "Dollars and cents demanded; nothing: what the file comes to",
+        _ => "Estimate of the total price, dollars and cents; nothing: the file's",
+    };
+
+    private static string DayWords(Paper paper) => paper.Id switch
+    {
+        "notice-of-completion" => "The day of completion; nothing: the file's",
+        "payment-demand" => "The day by which it is to be paid; nothing: now",
+        _ => "The day the payment was due",
+    };
+
+    private static string WordsWords(Paper paper) => paper.Id switch
+    {
+        "notice-of-credit" => "The terms of the credit",
+        "partial-release" => "The part of the property that is freed",
+        "release-demand" => "The grounds of the demand; nothing: what the file shows",
+        "notice-of-completion" => "The nature of the owner's interest in the property",
+        _ => "What it says in words of your own",
+    };
+
+    private static string NumberWords(Paper paper) => paper.Id switch
+    {
+        "certified-mail-sheet" => "The article number that the file does not hold",
+        "bond-notice" or "public-bond-notice" => "The number of the bond",
+        _ => "Which recorded claim, by its instrument number; nothing: the last one",
+    };
+
+    private static LocalDate? Day(string text, out string? fault)
+    {
+        if (DayText.Read(text, out var day) is not { } expected)
+        {
+            fault = null;
+            return day;
+        }
+
+        fault = $"\"{text}\" cannot be read: it should be {expected}.";
+        return null;
+    }
+
+    private static decimal? Money(string text, out string? fault)
+    {
+        const System.Globalization.NumberStyles styles = System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowThousands;
+        if (decimal.TryParse(text.TrimStart('$').Trim(), styles, System.Globalization.CultureInfo.InvariantCulture, out var dollars)
+            && dollars is > 0 and <= MoneyText.Largest && decimal.Round(dollars, 2) == dollars)
+        {
+            fault = null;
+            return dollars;
+        }
+
+        fault = $"\"{text}\" is no amount: dollars and cents above zero, such as 12,500.00.";
+        return null;
+    }
+}

@@ -1,0 +1,26 @@
+using Stringline.Law.Reasoning;
+using Stringline.Spreadsheets.Cells;
+using Stringline.Spreadsheets.Writing;
+using Stringline.Store;
+
+namespace Stringline.Desk.Portfolio;
+
+/// <summary>The desk's list as a table.</summary>
+internal static class DeskSheet
+{
+    private static readonly SheetColumn[] Columns =
+    [
+        new("act by", Look.Day), new("what to do", Width: 40), new("remedy", Width: 24), new("standing"), new("job", Width: 34), new("key"), new("customer", Width: 30),
+        new("county"), new("signer", Width: 24), new("at stake", Look.Money), new("reading", Width: 40), new("section", Width: 28),
+    ];
+
+    /// <summary>A row a step.</summary>
+    public static Sheet Of(IEnumerable<StepLine> lines) => new("To do", Columns, lines.Select(Row));
+
+    private static IReadOnlyList<Cell> Row(StepLine line) =>
+    [
+        Cell.Of(line.Step.ActBy), Cell.Of(line.Step.Do), Cell.Of(line.Step.Remedy), Cell.Of(line.Step.Standing.Word()), Cell.Of(line.Name), Cell.Of(line.Key),
+        Cell.Of(line.Customer), Cell.Of(line.County), Cell.Of(line.Person), line.Step.AtStake is { } dollars ? Cell.Of(dollars) : default,
+        Cell.Of(line.Step.Reading), Cell.Of(line.Step.Section),
+    ];
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Stringline.Law.Plan;
+using Stringline.Store;
+
+namespace Stringline.Desk.Settings;
+
+/// <summary>Somebody who signs for the office.</summary>
+/// <param name="Name">Name as typed under the signature.</param>
+/// <param name="Title">Title or capacity; null for one who signs for himself or herself.</param>
+internal sealed record OfficeSigner(string Name, string? Title);
+
+/// <summary>What an office sets once for all its desks. It lies in the store, as one JSON document.</summary>
+internal sealed record OfficeSettings
+{
+    /// <summary>Nothing set.</summary>
+    public static OfficeSettings Default { get; } = new();
+
+    /// <summary>The office's name, for the head of every page; null where none is set.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>Who signs for the office.</summary>
+    public ImmutableList<OfficeSigner> Signers { get; init; } = [];
+
+    /// <summary>Days before a day to act on which the calendar reminds, most days first. Common practice, no source: two weeks and three days.</summary>
+    public ImmutableList<int> Reminders { get; init; } = [14, 3];
+
+    /// <summary>What plans reckon with.</summary>
+    public PlanSettings Plan { get; init; } = PlanSettings.Default;
+
+    /// <summary>What the office has set; the defaults where it has set nothing.</summary>
+    /// <exception cref="StoreException">What is stored cannot be read.</exception>
+    public static OfficeSettings Of(IJournal journal) => Of(journal.ReadSettings(), journal.Name);
+
+    /// <summary>Settings from their document.</summary>
+    /// <param name="document">The document; null for the defaults.</param>
+    /// <param name="store">The store's name, for the error.</param>
+    public static OfficeSettings Of(string? document, string store)
+    {
+        if (document is null)
+            return Default;
+        try
+        {
+            return JsonSerializer.Deserialize(document, SettingsJson.Default.OfficeSettings)
+                ?? throw new JsonException("null");
+        }
+        catch (JsonException e)
+        {
+            throw new StoreException(StoreFault.Damaged, store, $"settings that cannot be read ({e.Message})", "the settings as the page of settings writes them", e);
+        }
+    }
+
+    /// <summary>The document that is stored.</summary>
+    public string Document() => JsonSerializer.Serialize(this, SettingsJson.Default.OfficeSettings);
+}

@@ -1,0 +1,22 @@
+using Stringline.Spreadsheets.Cells;
+
+namespace Stringline.Spreadsheets.Columns;
+
+/// <summary>How the tables of one accounting system are to be read: saved once, used for every import. As JSON: <see cref="MappingJson"/>.</summary>
+public sealed record ColumnMapping
+{
+    /// <summary>Nothing said: everything by the words of the headers.</summary>
+    public static ColumnMapping None { get; } = new();
+
+    /// <summary>What the rows are; null where the headers show it.</summary>
+    public TableKind? Kind { get; init; }
+
+    /// <summary>The header of a column, as the file writes it, or <c>column F</c>. Columns not named here are known by their words.</summary>
+    public IReadOnlyDictionary<Column, string> Headers { get; init; } = new Dictionary<Column, string>();
+
+    /// <summary>In which order the parts of a day stand.</summary>
+    public DayOrder Days { get; init; }
+
+    /// <summary>The sheet of a workbook; null for the first with anything on it.</summary>
+    public string? Sheet { get; init; }
+}

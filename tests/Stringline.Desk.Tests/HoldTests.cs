@@ -1,0 +1,83 @@
+using Stringline.Desk.Customers;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Desk.Tests;
+
+/// <summary>What holds the money of a job. The dollars are added by hand; which right lives is that of the sections named beside each check.</summary>
+public sealed class HoldTests
+{
+    private static readonly LocalDate Asked = new(2026, 7, 15);
+
+    [Fact]
+    public void A_supplier_with_notice_in_time_can_still_secure_what_is_unpaid()
+    {
+        // 1,000.00 + 500.00 delivered, 300.00 paid. Civ. Code §§ 8400, 8410: the right is open while the work goes on.
+        var hold = Of([Delivery(0, 6, 20, 1000m), Delivery(1, 6, 25, 500m), Notice(2, 6, 22), new Paid { Index = 3, On = On(7, 1), Amount = 300m }]);
+        Assert.Equal((1200m, 1200m), (hold.Owed, hold.Claimable));
+        Assert.Equal((0m, 1200m), (hold.HeldOn(Asked), hold.MaySecureOn(Asked)));
+        Assert.Contains(hold.Rights, right => right is { By: Holding.Lien, IsHeld: false });
+    }
+
+    [Fact]
+    public void A_recorded_claim_holds_for_ninety_days_and_no_longer_if_nobody_sues()
+    {
+        // Civ. Code § 8460(a): an action within 90 days after recording. Recorded 2026-06-29: the ninetieth day is 2026-09-27, a Sunday;
+        // the Friday before it is Native American Day, a court holiday (Code Civ. Proc. § 135), so the day to act by is Thursday the 24th.
+        var hold = Of([Delivery(0, 6, 1, 1000m), Notice(1, 6, 3), new Completed { Index = 2, On = On(6, 15), By = CompletionTheory.Actual }, new ClaimRecorded { Index = 3, On = On(6, 29), Amount = 1000m, Instrument = "1" }]);
+        var lien = Assert.Single(hold.Rights, right => right.By == Holding.Lien);
+        Assert.True(lien.IsHeld);
+        Assert.Equal(1000m, hold.HeldOn(Asked));
+        Assert.Equal(1000m, hold.HeldOn(new LocalDate(2026, 9, 24)));
+        Assert.Equal(0m, hold.HeldOn(new LocalDate(2026, 9, 25)));
+    }
+
+    [Fact]
+    public void What_may_not_be_claimed_is_owed_all_the_same()
+    {
+        // Civ. Code § 8204: a late notice reaches back 20 days. Notice 2026-06-30 reaches 2026-06-10; the delivery of 2026-05-01 is out.
+        var hold = Of([Delivery(0, 5, 1, 700m), Delivery(1, 6, 20, 300m), Notice(2, 6, 30)]);
+        Assert.Equal((1000m, 300m), (hold.Owed, hold.Claimable));
+    }
+
+    [Fact]
+    public void Written_and_read_it_is_the_same()
+    {
+        var hold = new Hold(10.05m, 9m, [new HeldRight(Holding.Bond, true, "payment-bond.action-last-day", Standing.InDoubt, new LocalDate(2027, 1, 4)), new HeldRight(Holding.Lien, false, "claim-of-lien.last-day", Standing.Open, null)]);
+        using var stream = new MemoryStream();
+        using (var json = new System.Text.Json.Utf8JsonWriter(stream))
+        {
+            json.WriteStartObject();
+            hold.Write(json);
+            json.WriteEndObject();
+        }
+
+        var read = Hold.Read(stream.ToArray());
+        Assert.Equal((hold.Owed, hold.Claimable), (read.Owed, read.Claimable));
+        Assert.Equal(hold.Rights, read.Rights);
+    }
+
+    private static Hold Of(IReadOnlyList<Entry> entries) => Hold.Of(UseCases.Assess(
+        new JobFile
+        {
+            Name = "Sluice Street",
+            Work = new Work { Kind = WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { Street = "4 Sluice Street", City = "Woodland", Zip = "95695", County = "Yolo" } },
+            Claimant = new Claimant { Name = "Quillback Lumber & Truss, Inc.", Role = ClaimantRole.Supplier, HiredBy = "p3", License = new License { Required = false } },
+            Parties =
+            [
+                new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Sluice Street Partners", Address = "1 Weir Lane\nDavis, CA 95616" },
+                new Party { Id = "p2", Capacity = PartyCapacity.DirectContractor, Name = "Weir Builders", Address = "2 Weir Lane\nDavis, CA 95616" },
+                new Party { Id = "p3", Capacity = PartyCapacity.Subcontractor, Name = "Sawpit Framing", Address = "3 Weir Lane\nDavis, CA 95616" },
+            ],
+            Entries = entries,
+        },
+        Asked));
+
+    private static DayFact On(int month, int day) => DayFact.On(new LocalDate(2026, month, day));
+
+    private static Furnished Delivery(int index, int month, int day, decimal dollars) =>
+        new() { Index = index, On = On(month, day), Until = On(month, day), Amount = dollars };
+
+    private static NoticeGiven Notice(int index, int month, int day) =>
+        new() { Index = index, On = On(month, day), Notice = NoticeKind.Preliminary, To = ["p1", "p2"], Manner = Manner.CertifiedMail, Article = "9407 1118 9876 5430 0000 01" };
+}

@@ -1,0 +1,55 @@
+namespace Stringline.Desk.Tests;
+
+/// <summary>Import, list, calendar, waterfall and days as a person types them. All names are invented.</summary>
+public sealed class SheetCommandTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("stringline-sheet-commands-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public async Task Invoices_are_imported_assessed_listed_and_put_in_a_calendar()
+    {
+        File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n114,Hobart Framing,INV-2,4/31/2026,5\nTotal,,,,\"1,239.50\"\n");
+        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor"];
+        var dry = await Tool.Run([.. import, "--dry-run"]);
+        Assert.Contains("1 jobs would be added", dry.Output, StringComparison.Ordinal);
+        Assert.False(File.Exists(At("office")));
+        var first = await Tool.Run([.. import, "--save-mapping", At("map.json")]);
+        Assert.Equal(1, first.Status);
+        Assert.Contains("4 of 4 rows accounted for", first.Output, StringComparison.Ordinal);
+        Assert.Contains("line 3: \"4/31/2026\" under \"Delivery Date\"; should be: a day of the calendar: April 2026 has 30 days", first.Output, StringComparison.Ordinal);
+        Assert.Contains("1 jobs added", first.Output, StringComparison.Ordinal);
+        Assert.True(File.Exists(At("invoices.refused.csv")));
+        Assert.Contains("0 changes written", (await Tool.Run([.. import, "--mapping", At("map.json")])).Output, StringComparison.Ordinal);
+
+        Assert.StartsWith("1 of 1 jobs assessed as of 2026-05-01", (await Said("assess", "--all", "--store", At("office"), "--as-of", "2026-05-01")), StringComparison.Ordinal);
+        Assert.StartsWith("0 of 1 jobs assessed", (await Said("assess", "--all", "--store", At("office"), "--as-of", "2026-05-01")), StringComparison.Ordinal);
+        Assert.Contains("Give the preliminary notice", await Said("list", "--store", At("office"), "--csv", "-"), StringComparison.Ordinal);
+        await Said("list", "--store", At("office"), "--xlsx", At("list.xlsx"));
+        Assert.Equal("PK"u8.ToArray(), File.ReadAllBytes(At("list.xlsx"))[..2]);
+        await Said("calendar", "--store", At("office"), "--as-of", "2026-05-01", "--out", At("days.ics"), "--alarm", "2");
+        Assert.Contains("SUMMARY:Give the preliminary notice: 114\r\n", File.ReadAllText(At("days.ics")), StringComparison.Ordinal);
+        Assert.Contains("Demand,", await Said("waterfall", "114", "--store", At("office"), "--as-of", "2026-05-01"), StringComparison.Ordinal);
+        Assert.Contains("preliminary-notice.last-day", await Said("days", "114", "--store", At("office"), "--as-of", "2026-05-01"), StringComparison.Ordinal);
+        Assert.Contains("no job \"115\"", (await Tool.Run("days", "115", "--store", At("office"))).Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Wrong_usage_is_told_with_status_2()
+    {
+        Assert.Equal(2, (await Tool.Run("assess")).Status);
+        Assert.Equal(2, (await Tool.Run("assess", "--all")).Status);
+        Assert.Equal(2, (await Tool.Run("assess", "a.json", "--all", "--store", "x")).Status);
+        Assert.Equal(2, (await Tool.Run("import", "a.csv", "--store", "x", "--as", "letters")).Status);
+    }
+
+    private string At(string name) => Path.Combine(folder, name);
+
+    private static async Task<string> Said(params string[] args)
+    {
+        var answer = await Tool.Run(args);
+        Assert.True(answer.Status == 0, answer.Errors);
+        return answer.Output;
+    }
+}

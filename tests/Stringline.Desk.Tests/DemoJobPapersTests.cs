@@ -85,6 +85,13 @@ public sealed class DemoJobPapersTests
             ["bond-notice", "release-demand"], // no private job has a payment bond; the owner of none waits for a release
             PaperCatalogue.All.Select(p => p.Id).Except(Fitting.SelectMany(f => f.Papers)));
 
+    /// <summary>Id, title and sections as the catalogue has them.</summary>
+    [Fact]
+    public void The_list_of_papers_in_the_documentation_is_that_of_the_catalogue() => Assert.Equal(
+        PaperCatalogue.All.Select(p => $"| `{p.Id}` | {p.Title} | {p.Sections} |").Order(StringComparer.Ordinal),
+        File.ReadAllLines(Repository.Path("docs/papers.md")).Where(l => l.StartsWith("| `", StringComparison.Ordinal))
+            .Select(l => string.Join('|', l.Split('|').Take(4)) + "|").Order(StringComparer.Ordinal));
+
     [Fact]
     public void Every_demo_file_has_its_papers() => Assert.Equal(
         Directory.GetFiles(Repository.Path("data/demo"), "*.json").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal),

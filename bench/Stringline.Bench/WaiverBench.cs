@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using NodaTime;
 using Stringline.Law.Facts;
 using Stringline.Papers;
 using Stringline.Papers.Waiver;

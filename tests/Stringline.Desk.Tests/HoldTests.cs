@@ -22,13 +22,14 @@ public sealed class HoldTests
     [Fact]
     public void A_recorded_claim_holds_for_ninety_days_and_no_longer_if_nobody_sues()
     {
-        // Civ. Code § 8460(a): an action within 90 days after recording. Recorded 2026-06-29: the ninetieth day is 2026-09-27, a Sunday.
+        // Civ. Code § 8460(a): an action within 90 days after recording. Recorded 2026-06-29: the ninetieth day is 2026-09-27, a Sunday;
+        // the Friday before it is Native American Day, a court holiday (Code Civ. Proc. § 135), so the day to act by is Thursday the 24th.
         var hold = Of([Delivery(0, 6, 1, 1000m), Notice(1, 6, 3), new Completed { Index = 2, On = On(6, 15), By = CompletionTheory.Actual }, new ClaimRecorded { Index = 3, On = On(6, 29), Amount = 1000m, Instrument = "1" }]);
         var lien = Assert.Single(hold.Rights, right => right.By == Holding.Lien);
         Assert.True(lien.IsHeld);
         Assert.Equal(1000m, hold.HeldOn(Asked));
-        Assert.Equal(1000m, hold.HeldOn(new LocalDate(2026, 9, 25)));
-        Assert.Equal(0m, hold.HeldOn(new LocalDate(2026, 9, 28)));
+        Assert.Equal(1000m, hold.HeldOn(new LocalDate(2026, 9, 24)));
+        Assert.Equal(0m, hold.HeldOn(new LocalDate(2026, 9, 25)));
     }
 
     [Fact]

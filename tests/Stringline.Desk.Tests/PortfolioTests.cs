@@ -1,4 +1,3 @@
-using Stringline.Desk.Portfolio;
 using Stringline.Law.Facts;
 using Stringline.Store;
 using Stringline.Testing;
@@ -31,22 +30,22 @@ public sealed class PortfolioTests : IDisposable
     {
         var put = journal.PutMany(Enumerable.Range(0, 500).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");
         Assert.Equal(500, put.Added);
-        Assert.Equal(500, portfolio.RefreshStale(Day, 2));
-        Assert.Equal(0, portfolio.RefreshStale(Day, 2));
+        Assert.Equal(500, portfolio.RefreshStale(Day, 2, stop: TestContext.Current.CancellationToken));
+        Assert.Equal(0, portfolio.RefreshStale(Day, 2, stop: TestContext.Current.CancellationToken));
 
         var job = journal.Find("J77")!;
         var entry = new Paid { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Amount = 100m };
         Assert.IsType<AppendOutcome.Appended>(journal.Append(job.Tip.Id, job.Tip.Sequence, [new JobChange.Happened(entry)], "ana"));
-        Assert.Equal(1, portfolio.RefreshStale(Day, 2));
+        Assert.Equal(1, portfolio.RefreshStale(Day, 2, stop: TestContext.Current.CancellationToken));
         Assert.Equal(journal.Find("J77")!.Tip.Sequence, journal.ReadAssessed(job.Tip.Id)!.Sequence);
-        Assert.Equal(500, portfolio.RefreshStale(Day.PlusDays(1), 1));
+        Assert.Equal(500, portfolio.RefreshStale(Day.PlusDays(1), 1, stop: TestContext.Current.CancellationToken));
     }
 
     [Fact]
     public void The_whole_store_gives_what_each_job_gives()
     {
         journal.PutMany(Enumerable.Range(0, 300).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");
-        portfolio.RefreshStale(Day, 2);
+        portfolio.RefreshStale(Day, 2, stop: TestContext.Current.CancellationToken);
         foreach (var stored in journal.ReadAll(JobsToRead.All))
         {
             // The other way: through the history of the job, one by one.

@@ -13,7 +13,8 @@ public sealed class SheetCommandTests : IDisposable
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n114,Hobart Framing,INV-2,4/31/2026,5\nTotal,,,,\"1,239.50\"\n");
         string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor"];
         var dry = await Tool.Run([.. import, "--dry-run"]);
-        Assert.Contains("no such file", dry.Errors, StringComparison.Ordinal);
+        Assert.Contains("1 jobs would be added", dry.Output, StringComparison.Ordinal);
+        Assert.False(File.Exists(At("office")));
         var first = await Tool.Run([.. import, "--save-mapping", At("map.json")]);
         Assert.Equal(1, first.Status);
         Assert.Contains("4 of 4 rows accounted for", first.Output, StringComparison.Ordinal);

@@ -75,16 +75,32 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
             {
                 var assessment = Assessment.Of(file.Job, file.AsOf, OpenDays.Statutory);
                 foreach (var paper in every ? PaperCatalogue.All : [PaperCatalogue.All[drawn]])
-                    counts.AddOrUpdate(Try(paper.Id, file.Job, assessment, options), 1, (_, n) => n + 1);
+                    counts.AddOrUpdate(every ? Caught(paper.Id, file.Job, assessment, options) : Try(paper.Id, file.Job, assessment, options), 1, (_, n) => n + 1);
                 Interlocked.Increment(ref whole);
             },
             iter: files);
         output.WriteLine($"{whole} job files, {counts.Values.Sum()} papers asked for");
         foreach (var (what, count) in counts.OrderByDescending(c => c.Value))
             output.WriteLine($"{count,8}  {what}");
+        Assert.DoesNotContain(counts.Keys, k => k.StartsWith("failed", StringComparison.Ordinal));
         Assert.True(whole >= files);
         Assert.True(counts.Keys.Count(k => k.StartsWith("made", StringComparison.Ordinal)) > 1, "Hardly anything was made; the files are too strange to try the papers.");
         Assert.True(counts.Keys.Any(k => k.StartsWith("refused", StringComparison.Ordinal)), "Nothing was refused.");
+    }
+
+    /// <summary>In a long run one failure hides no other: each kind is counted, and any fails the test in the end.</summary>
+    private static string Caught(string id, JobFile job, Assessment assessment, PaperOptions options)
+    {
+        try
+        {
+            return Try(id, job, assessment, options);
+        }
+        catch (Exception e)
+        {
+            var text = (e.InnerException ?? e).Message.ReplaceLineEndings(" ");
+            var place = e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("src/", StringComparison.Ordinal))?.Trim();
+            return $"failed: {id}: {text[..Math.Min(400, text.Length)]} {place}";
+        }
     }
 
     private static string Try(string id, JobFile job, Assessment assessment, PaperOptions options)
@@ -93,7 +109,9 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
         {
             case PacketOutcome.Made made:
                 Assert.Equal(made.Files.Count, made.Preflight.Count);
-                Assert.All(made.Preflight, r => Assert.True(r.Passed, $"{id}: {r}"));
+                // A draft may show a letter that the typeface lacks: it cannot be read back, and the draft's reasons say so.
+                var unreadable = options.Draft && made.InTheWay.Any(r => r.Id == "letters-missing");
+                Assert.All(made.Preflight.SelectMany(r => r.Checks), c => Assert.True(c.Passed || (unreadable && c.Name is not ("no overlap" or "side margins" or "inside the page" or "pages")), $"{id}: {c}"));
                 Assert.All(made.Files, f => Assert.True(f.Pages > 0 && f.Bytes.Length > 1000, $"{id}: {f.Name}"));
                 if (!options.Draft)
                     Assert.True(made.InTheWay.All(r => r.Id == "for-the-attorney"), $"{id}: made in spite of {string.Join("; ", made.InTheWay)}");

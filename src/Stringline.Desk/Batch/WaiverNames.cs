@@ -11,6 +11,10 @@ internal sealed class WaiverNames
 {
     private const int Longest = 60;
 
+    // The program knows no culture and so takes no accents off; the letters that Latin names are written with stand here with their plain ones.
+    private const string Accented = "àáâãäåçèéêëìíîïðñòóôõöøùúûüýÿāăąćĉċčďđēĕėęěĝğġģĥħĩīĭįıĵķĺļľłńņňōŏőŕŗřśŝşšţťŧũūŭůűųŵŷźżžạảấầẩẫậắằẳẵặẹẻẽếềểễệỉịọỏốồổỗộớờởỡợụủứừửữựỳỵỷỹ";
+    private const string Plain = "aaaaaaceeeeiiiidnoooooouuuuyyaaaccccddeeeeegggghhiiiiijkllllnnnooorrrsssstttuuuuuuwyzzzaaaaaaaaaaaaeeeeeeeeiioooooooooooouuuuuuuyyyy";
+
     private readonly Dictionary<string, int> given = [];
 
     /// <summary>The next row's name: <c>alder-court-8132-2026-05-31.pdf</c>; a second of that name ends in <c>-2</c>.</summary>
@@ -31,10 +35,11 @@ internal sealed class WaiverNames
         if (name.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
             name = name[..^5];
         var stem = new StringBuilder();
-        foreach (var c in name.Normalize(NormalizationForm.FormD))
+        foreach (var letter in name.ToLowerInvariant())
         {
+            var c = Accented.IndexOf(letter, StringComparison.Ordinal) is >= 0 and var at ? Plain[at] : letter;
             if (char.IsAsciiLetterOrDigit(c))
-                stem.Append(char.ToLowerInvariant(c));
+                stem.Append(c);
             else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && stem.Length > 0 && stem[^1] != '-')
                 stem.Append('-');
             if (stem.Length == Longest)

@@ -50,7 +50,10 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         {
             var request = Request(parsed);
             var address = parsed.GetRequiredValue(store);
-            using var journal = Journals.Open(address, clock, request.DryRun ? OpenStore.MustExist : OpenStore.OrMake);
+
+            // A first look needs no store yet: an empty one stands in for it and is thrown away.
+            using var standIn = request.DryRun && !address.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal) && !Path.Exists(address) ? new StandIn() : null;
+            using var journal = Journals.Open(standIn?.Address ?? address, clock, OpenStore.OrMake);
             var report = new SheetImport(journal, OpenDays.Statutory).Run(request, new Relay(progress));
             progress.End();
             if (parsed.GetValue(saveMapping) is { } path)
@@ -106,6 +109,15 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         var option = new Option<string?>(name) { Description = $"{description}: {string.Join(", ", words)}.", HelpName = "WORD" };
         option.AcceptOnlyFromAmong([.. words]);
         return option;
+    }
+
+    private sealed class StandIn : IDisposable
+    {
+        private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("stringline-look-");
+
+        public string Address => Path.Combine(folder.FullName, "empty.stringline");
+
+        public void Dispose() => folder.Delete(recursive: true);
     }
 
     private sealed class Relay(ProgressLine line) : IProgress<ImportProgress>

@@ -14,7 +14,7 @@ namespace Stringline.Desk.Line;
 internal sealed class BrickDrawing : IHtmlContent
 {
     private const int Width = 1120;
-    private const int Left = 330;
+    private const int Left = 250;
     private const int Right = 150;
     private const int Course = 34;
 
@@ -57,10 +57,13 @@ internal sealed class BrickDrawing : IHtmlContent
 
     private void Row(int y, string title, decimal dollars, int from, int to, string kind)
     {
+        // A course of nothing is named and not drawn.
+        var laid = dollars == 0 ? null : Box("brick " + kind, from, y + 5, Math.Max(2, to - from), Course - 9);
+        var marks = laid is null ? null : kind == "taken" ? Hatched(from, y + 5, Math.Max(2, to - from), Course - 9) : Bonds(from, y + 5, to, Course - 9);
         svg.Add(
             new XElement("text", new XAttribute("class", "brick-name end"), new XAttribute("x", Left - 12), new XAttribute("y", y + 22), title),
-            Box("brick " + kind, from, y + 5, Math.Max(2, to - from), Course - 9),
-            kind == "taken" ? Hatched(from, y + 5, Math.Max(2, to - from), Course - 9) : Bonds(from, y + 5, to, Course - 9),
+            laid,
+            marks,
             new XElement("text", new XAttribute("class", "brick-money"), new XAttribute("x", to + 8), new XAttribute("y", y + 22), LawText.Money(dollars)));
     }
 

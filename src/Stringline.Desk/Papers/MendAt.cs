@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
+using Stringline.Desk.Entering;
 using Stringline.Desk.Web;
 using Stringline.Desk.Web.Html;
 using Stringline.Papers;
@@ -17,33 +19,30 @@ internal static partial class MendAt
         var where = refusal.Where;
         if (where.StartsWith("--", StringComparison.Ordinal))
             return new Way("Say it in the form", "#field-" + Option().Match(where).Groups[1].Value, "");
-        if (EntryPlace().Match(where) is { Success: true } entry)
-            return new Way("See the entry", $"/job/{job.Id}#entry-{entry.Groups[1].Value}", "/Job/Index");
+        if (EntryPlace().Match(where) is { Success: true } place && int.Parse(place.Groups[1].Value, CultureInfo.InvariantCulture) is var index && index < job.Facts.Entries.Count)
+            return new Way("Correct the entry", EntryLinks.Correct(job.Id, job.Facts.Entries[index]), "/Job/Enter");
         if (job.Assessment.Find(where) is { } finding)
             return new Way("See the reasons", $"/job/{job.Id}#why-{WhyTree.Anchor(finding.Id)}", "/Job/Index");
         if (where == "entries")
-            return Known(ways, new Way("Enter it", $"/job/{job.Id}/enter{(Entry(refusal.Id) is { } what ? "?what=" + what : "")}", "/Job/Enter"));
-        return where.StartsWith("amount", StringComparison.Ordinal)
-            ? new Way("See the amount", $"/job/{job.Id}/amount", "/Job/Amount")
-            : FilePlace().IsMatch(where) ? Known(ways, new Way("Mend the file", $"/job/{job.Id}/file#{FileAnchor(where)}", "/Job/File")) : null;
+            return ways.Enter(job.Id, Entry(refusal.Id), "Enter it");
+        if (where.StartsWith("amount", StringComparison.Ordinal))
+            return new Way("See the amount", $"/job/{job.Id}/amount", "/Job/Amount");
+        if (where.StartsWith("parties", StringComparison.Ordinal))
+            return new Way("Mend the parties", $"/job/{job.Id}/file?part=parties#parties", "/Job/File");
+        return HeadForms.PartOf(where) is { } found ? new Way("Mend the file", $"/job/{job.Id}/file?part={found.Part.Word}#{found.Field}", "/Job/File") : null;
     }
 
     /// <summary>A refusal's sentence without the options of the command line.</summary>
     public static string InWords(string text) => Option().Replace(Example().Replace(text, ""), "“$1”");
 
-    /// <summary>The anchor of a place in the job file: <c>parties[0].address</c> becomes <c>parties-0-address</c>.</summary>
-    public static string FileAnchor(string where) => NoWord().Replace(where, "-").Trim('-');
-
-    private static Way? Known(Ways ways, Way way) => ways.Has(way.Page) ? way : null;
-
-    private static string? Entry(string refusal) => refusal switch
+    private static string Entry(string refusal) => refusal switch
     {
         "no-claim-recorded" or "claim-amount-missing" => "claim-recorded",
         "no-action-filed" => "action-filed",
         "no-demand" => "payment-demanded",
         "no-stop-payment-notice" => "stop-payment-given",
         "nobody" => "notice-given",
-        _ => null,
+        _ => "",
     };
 
     // "--through 2026-05-31": before a value the option's name says nothing to one who fills in a form.
@@ -55,10 +54,4 @@ internal static partial class MendAt
 
     [GeneratedRegex(@"^entries\[(\d+)\]")]
     private static partial Regex EntryPlace();
-
-    [GeneratedRegex(@"^(work|claimant|parties|contract)\b")]
-    private static partial Regex FilePlace();
-
-    [GeneratedRegex("[^A-Za-z0-9]+")]
-    private static partial Regex NoWord();
 }

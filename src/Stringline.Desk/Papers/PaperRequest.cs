@@ -1,4 +1,3 @@
-using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 
 namespace Stringline.Desk.Papers;

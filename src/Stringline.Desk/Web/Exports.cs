@@ -1,4 +1,5 @@
 using System.Text;
+using Stringline.Desk.Portfolio;
 using Stringline.Law.Reasoning;
 using Stringline.Store;
 
@@ -10,7 +11,13 @@ internal static class Exports
     private const int Page = 5000;
 
     /// <summary>Serves them.</summary>
-    public static void MapExports(this WebApplication desk) =>
+    public static void MapExports(this WebApplication desk)
+    {
+        desk.MapGet("/calendar.ics", (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
+        {
+            context.Response.Headers.ContentDisposition = "inline; filename=\"days-to-act.ics\"";
+            return Results.Bytes(DeskCalendar.Of(office.Journal, Filter(customer, county, person, remedy), office.Today, office.Settings.Reminders), "text/calendar; charset=utf-8");
+        });
         desk.MapGet("/desk.csv", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
         {
             context.Response.ContentType = "text/csv; charset=utf-8";
@@ -20,6 +27,7 @@ internal static class Exports
             foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
                 await writer.WriteAsync(Row(line)).ConfigureAwait(false);
         });
+    }
 
     /// <summary>A filter as the address gives it: a blank value lets all pass.</summary>
     public static StepFilter Filter(string? customer, string? county, string? person, string? remedy) => new()

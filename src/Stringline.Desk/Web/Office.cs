@@ -43,8 +43,11 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
             return null;
         var asOf = known ?? day.Today;
         var facts = known is null ? stored.Job : stored.KnownOn(asOf);
-        return new OpenJob(stored, facts, UseCases.Assess(facts, asOf, Settings.Plan), asOf);
+        return new OpenJob(stored, facts, Assess(facts, asOf), asOf);
     }
+
+    /// <summary>What the law makes of facts that are not written yet, by the office's own settings of plans.</summary>
+    public Assessment Assess(JobFile facts, LocalDate asOf) => UseCases.Assess(facts, asOf, Settings.Plan);
 
     /// <summary>Appends changes to a job, and assesses it.</summary>
     /// <param name="id">Its id.</param>

@@ -56,10 +56,10 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
 
     /// <summary>Where a fact is entered; null where the program has no such page.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="what">The kind of entry, such as <c>claim-recorded</c>.</param>
+    /// <param name="what">The kind of entry, such as <c>claim-recorded</c>; empty for the page on which one is chosen.</param>
     /// <param name="words">What the link says.</param>
     public Way? Enter(long job, string what, string words) =>
-        Has("/Job/Enter") ? new Way(words, $"/job/{job}/enter?what={Uri.EscapeDataString(what)}", "/Job/Enter") : null;
+        Has("/Job/Enter") ? new Way(words, $"/job/{job}/enter{(what.Length == 0 ? "" : "?what=" + Uri.EscapeDataString(what))}", "/Job/Enter") : null;
 
     private IEnumerable<Way> Those(params Way[] ways) => ways.Where(way => Has(way.Page));
 }

@@ -141,7 +141,7 @@ public static class Demand
     {
         if (charges.Count == 0)
             return;
-        var each = charges.ConvertAll(static c => WhyLeftOut((Charged)c.Entry!)).ToArray();
+        var each = facts.All<Charged>().Select(WhyLeftOut).ToArray();
         steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
             Reason.Of("Civ. Code § 8430(a)", $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
     }

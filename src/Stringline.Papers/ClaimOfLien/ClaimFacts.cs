@@ -68,7 +68,7 @@ internal sealed record ClaimFacts
             Address = Clean(claimant.Address),
             Signer = Line(claimant.Signer?.Name),
             SignerTitle = Line(claimant.Signer?.Title),
-            License = LicenseWords(claimant.License),
+            License = LicenseWords(claimant.License, claimant.Role),
             Owners = [.. job.In(PartyCapacity.Owner).Where(o => Clean(o.Name) is not null)],
             Work = Clean(job.Contract.Work),
             HiredBy = claimant.HiredBy is null ? null : job.Party(claimant.HiredBy),
@@ -82,11 +82,15 @@ internal sealed record ClaimFacts
 
     private static string? Line(string? text) => Clean(text) is { } clean ? OneLine(clean) : null;
 
-    private static string? LicenseWords(License? license)
+    /// <summary>A contractor's license with its class; a design professional's own license or certificate with its profession.</summary>
+    private static string? LicenseWords(License? license, ClaimantRole role)
     {
         if (Clean(license?.Number) is not { } number)
             return null;
-        return Clean(license?.Class) is { } kind ? $"Contractor's license no. {number}, class {kind}" : $"Contractor's license no. {number}";
+        var kind = Clean(license?.Class);
+        if (role == ClaimantRole.DesignProfessional)
+            return kind is null ? $"License no. {number}" : $"License no. {number}, {kind}";
+        return kind is null ? $"Contractor's license no. {number}" : $"Contractor's license no. {number}, class {kind}";
     }
 
     private static string? StreetWords(Site site)

@@ -80,15 +80,16 @@ internal static class ClaimPaper
 
     internal static IEnumerable<string?> Site(ClaimFacts facts)
     {
-        if (facts.Street is null && facts.Legal is null)
-            return [null];
-        return new[]
+        IEnumerable<string?> known = new[]
         {
             facts.Street,
             facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}") + ", State of California" : null,
             facts.Apn is { } apn ? $"Assessor’s parcel number: {OneLine(apn)}" : null,
             facts.Legal is { } legal ? $"Legal description: {legal}" : null,
         }.OfType<string>();
+
+        // County and parcel number alone do not describe the site: they stand under a blank for what does.
+        return facts.Street is null && facts.Legal is null ? [null, .. known] : known;
     }
 
     private static IEnumerable<Block> Signed(ClaimFacts facts) =>

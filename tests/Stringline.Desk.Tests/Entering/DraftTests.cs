@@ -1,10 +1,7 @@
 using CsCheck;
 using Stringline.Desk.Entering;
 using Stringline.Exchange;
-using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.LienableAmount;
-using Stringline.Law.Reasoning;
 using Stringline.Testing;
 
 namespace Stringline.Desk.Tests.Entering;

@@ -2,7 +2,6 @@ using System.Net;
 using CsCheck;
 using Stringline.Desk.Entering;
 using Stringline.Desk.Tests.Entering;
-using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Store;
 using Stringline.Testing;
@@ -77,7 +76,7 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
 
         using var answer = await form.Resend(confirmation);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        var page = await answer.Content.ReadAsStringAsync();
+        var page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Contains("Credit allowed, 2026-06-01 (Mon), $250.00 (written by ben)", page, StringComparison.Ordinal);
         Assert.Contains("$8,250.00", page, StringComparison.Ordinal);
         Assert.Empty(desk.Office.Open(id)!.Facts.All<Paid>());
@@ -149,7 +148,7 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("/job/4711/after-recording")]
     public async Task What_is_not_there_is_answered_404(string address)
     {
-        using var answer = await desk.Browser.GetAsync(new Uri(string.Format(System.Globalization.CultureInfo.InvariantCulture, address, 1), UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri(string.Format(System.Globalization.CultureInfo.InvariantCulture, address, 1), UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 

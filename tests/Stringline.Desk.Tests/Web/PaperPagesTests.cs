@@ -66,17 +66,17 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         var bytes = new Dictionary<string, byte[]>(StringComparer.Ordinal);
         foreach (var file in files)
         {
-            using var answer = await desk.Browser.GetAsync(new Uri(file, UriKind.Relative));
+            using var answer = await desk.Browser.GetAsync(new Uri(file, UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal("application/pdf", answer.Content.Headers.ContentType!.MediaType);
             Assert.Equal("SAMEORIGIN", string.Join(",", answer.Headers.GetValues("X-Frame-Options")));
             Assert.Contains("frame-ancestors 'self'", string.Join(",", answer.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
-            var content = await answer.Content.ReadAsByteArrayAsync();
+            var content = await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
             bytes.Add(FileName().Match(file).Groups[1].Value, content);
             using var pdf = PdfDocument.Open(content);
             pages += pdf.NumberOfPages;
-            using var saved = await desk.Browser.GetAsync(new Uri(file + "&save=true", UriKind.Relative));
+            using var saved = await desk.Browser.GetAsync(new Uri(file + "&save=true", UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal("attachment", saved.Content.Headers.ContentDisposition!.DispositionType);
-            Assert.Equal(content, await saved.Content.ReadAsByteArrayAsync());
+            Assert.Equal(content, await saved.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
         }
 
         using var packet = PdfDocument.Open(await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "packet.pdf", StringComparison.Ordinal)));
@@ -87,7 +87,7 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         {
             using var content = new MemoryStream();
             using var stream = entry.Open();
-            await stream.CopyToAsync(content);
+            await stream.CopyToAsync(content, TestContext.Current.CancellationToken);
             Assert.Equal(bytes[entry.FullName], content.ToArray());
         }
     }
@@ -96,13 +96,13 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     public async Task Only_the_page_that_shows_papers_may_have_frames_and_only_of_its_own_desk()
     {
         var (address, page) = await Made();
-        using var showing = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative));
+        using var showing = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         var policy = string.Join(",", showing.Headers.GetValues("Content-Security-Policy"));
         Assert.Contains("frame-src 'self'", policy, StringComparison.Ordinal);
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
         Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
         Assert.All(FrameSource().Matches(page).Select(match => match.Groups[1].Value), source => Assert.StartsWith("/job/", source, StringComparison.Ordinal));
-        using var list = await desk.Browser.GetAsync(new Uri("/job/1/papers", UriKind.Relative));
+        using var list = await desk.Browser.GetAsync(new Uri("/job/1/papers", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Contains("object-src 'none'", string.Join(",", list.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
     }
 
@@ -118,7 +118,7 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
             var page = await desk.Page($"/job/6/papers/{paper}{halfway}");
             Assert.Contains("paid or not", page, StringComparison.Ordinal);
             Assert.DoesNotContain("id=\"s-made\"", page, StringComparison.Ordinal);
-            using var packet = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{halfway}&at={at}", UriKind.Relative));
+            using var packet = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{halfway}&at={at}", UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal(HttpStatusCode.NotFound, packet.StatusCode);
         }
 
@@ -148,9 +148,9 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     [Fact]
     public async Task A_link_to_a_paper_of_a_job_that_changed_since_is_refused_in_words()
     {
-        using var answer = await desk.Browser.GetAsync(new Uri("/job/1/papers/claim/packet.pdf?at=1&draft=yes", UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri("/job/1/papers/claim/packet.pdf?at=1&draft=yes", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
-        Assert.Contains("The job has changed", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("The job has changed", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -162,7 +162,7 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     {
         if (address.Contains("at=1", StringComparison.Ordinal))
             address = address.Replace("at=1", $"draft=yes&at={desk.Office.Open(1)!.Stored.Tip.Sequence}", StringComparison.Ordinal);
-        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 

@@ -1,7 +1,6 @@
 using System.Net;
 using System.Text;
 using Stringline.Desk.Tests.Entering;
-using Stringline.Law.Facts;
 using Stringline.Store;
 
 namespace Stringline.Desk.Tests.Web;
@@ -30,13 +29,13 @@ public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var page = await desk.Page($"/job/{id}");
         var address = $"/job/{id}/proof/{desk.Office.Open(id)!.Stored.Tip.Sequence}/0";
         Assert.Contains($"href=\"{address}\"", page, StringComparison.Ordinal);
-        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative));
+        using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
         Assert.Equal("receipt.html.pdf", answer.Content.Headers.ContentDisposition.FileName!.Trim('"'));
         Assert.Equal("application/pdf", answer.Content.Headers.ContentType!.MediaType);
         Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
-        Assert.Equal(Pdf, await answer.Content.ReadAsByteArrayAsync());
+        Assert.Equal(Pdf, await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
     }
 
     [Fact]
@@ -54,7 +53,7 @@ public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         var id = Put();
         using var empty = await Prove(id, null);
-        Assert.Contains("Choose a file", await empty.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("Choose a file", await empty.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
         using var answer = await Prove(id, Pdf);
         Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
         Assert.Equal("delivery ticket.pdf", Assert.Single(desk.Office.Open(id)!.Stored.ProofsOf(0)).Name);

@@ -197,7 +197,7 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
 
     private PageResult Show(JobFile job, Entry entry)
     {
-        var after = UseCases.Assess(job, Today);
+        var after = office.Assess(job, Today);
         Draft = entry;
         Changes = WhatChanges.Between(Job.Assessment, after);
         WaiverTold = WaiverWords.Of(entry, after);

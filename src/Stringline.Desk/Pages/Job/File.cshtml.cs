@@ -120,7 +120,7 @@ internal sealed class FileModel(Office office) : PageModel
         }
 
         Between = WrittenSince.Of(Job.Stored, Expected);
-        Changes = WhatChanges.Between(Job.Assessment, UseCases.Assess(job, office.Today));
+        Changes = WhatChanges.Between(Job.Assessment, office.Assess(job, office.Today));
         Fields = Differences(Told(Job.Facts, part), Told(job, part));
         Expected = Job.Stored.Tip.Sequence;
         ModelState.Clear();

@@ -1,4 +1,3 @@
-using Stringline.Desk.Portfolio;
 using Stringline.Law.Facts;
 using Stringline.Store;
 using Stringline.Testing;

@@ -1,5 +1,4 @@
 using System.Text;
-using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Spreadsheets.Cells;
 using Stringline.Spreadsheets.Columns;

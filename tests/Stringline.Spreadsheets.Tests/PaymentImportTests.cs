@@ -2,7 +2,6 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Time;
 using Stringline.Spreadsheets.Columns;
-using Stringline.Spreadsheets.Import;
 
 namespace Stringline.Spreadsheets.Tests;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using CsCheck;
-using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Spreadsheets.Cells;
 using Stringline.Spreadsheets.Writing;

@@ -1,12 +1,10 @@
 using System.CommandLine;
 using System.Text;
 using Stringline.Desk.Portfolio;
-using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Exchange.Calendar;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Writing;
 using Stringline.Store;
 

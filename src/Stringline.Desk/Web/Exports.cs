@@ -1,5 +1,9 @@
 using System.Text;
+using Stringline.Desk.Portfolio;
+using Stringline.Exchange.Calendar;
+using Stringline.Law;
 using Stringline.Law.Reasoning;
+using Stringline.Spreadsheets.Writing;
 using Stringline.Store;
 
 namespace Stringline.Desk.Web;
@@ -10,7 +14,8 @@ internal static class Exports
     private const int Page = 5000;
 
     /// <summary>Serves them.</summary>
-    public static void MapExports(this WebApplication desk) =>
+    public static void MapExports(this WebApplication desk)
+    {
         desk.MapGet("/desk.csv", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
         {
             context.Response.ContentType = "text/csv; charset=utf-8";
@@ -20,6 +25,15 @@ internal static class Exports
             foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
                 await writer.WriteAsync(Row(line)).ConfigureAwait(false);
         });
+        desk.MapGet("/desk.xlsx", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
+        {
+            context.Response.ContentType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+            context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.xlsx\"";
+            await SheetWriter.WriteXlsxAsync(context.Response.Body, DeskSheet.Of(All(office.Journal, Filter(customer, county, person, remedy))), [Assessment.Caution]).ConfigureAwait(false);
+        });
+        desk.MapGet("/desk.ics", (Office office, string? customer, string? county, string? person, string? remedy) => Results.File(
+            DeskCalendar.Of(office.Journal, Filter(customer, county, person, remedy), office.Today, CalendarText.UsualAlarms), "text/calendar; charset=utf-8", "desk.ics"));
+    }
 
     /// <summary>A filter as the address gives it: a blank value lets all pass.</summary>
     public static StepFilter Filter(string? customer, string? county, string? person, string? remedy) => new()

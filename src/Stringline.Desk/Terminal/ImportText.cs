@@ -26,7 +26,7 @@ internal static class ImportText
         foreach (var path in report.RefusedFiles)
             text.Append("Refused rows with their reasons: ").Append(path).Append('\n');
         text.Append(dryRun
-            ? $"{N(report.JobsAdded)} jobs would be added and {N(report.JobsExtended)} looked at or extended. Nothing was written.\n"
+            ? $"{N(report.JobsAdded)} jobs would be added, {N(report.JobsExtended)} extended. Nothing was written.\n"
             : $"{N(report.JobsAdded)} jobs added, {N(report.JobsExtended)} extended; {N(report.Changes)} changes written to {store}.\n");
         return text.ToString();
     }

@@ -1,6 +1,8 @@
 using System.Text;
 using Stringline.Desk.Portfolio;
+using Stringline.Law;
 using Stringline.Law.Reasoning;
+using Stringline.Spreadsheets.Writing;
 using Stringline.Store;
 
 namespace Stringline.Desk.Web;
@@ -26,6 +28,12 @@ internal static class Exports
             await writer.WriteAsync("act by,what to do,remedy,standing,job,key,customer,county,signer,at stake,reading,section\r\n").ConfigureAwait(false);
             foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
                 await writer.WriteAsync(Row(line)).ConfigureAwait(false);
+        });
+        desk.MapGet("/desk.xlsx", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
+        {
+            context.Response.ContentType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+            context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.xlsx\"";
+            await SheetWriter.WriteXlsxAsync(context.Response.Body, DeskSheet.Of(All(office.Journal, Filter(customer, county, person, remedy))), [Assessment.Caution]).ConfigureAwait(false);
         });
     }
 

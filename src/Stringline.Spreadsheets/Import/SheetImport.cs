@@ -59,7 +59,9 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             // A new job for which every row of an invoice or payment is refused, and of which no table of jobs speaks, is not made.
             if (job is null || (stored is null && job.Entries.Count == 0 && draft.HeadRows.TrueForAll(row => row.Table.IsRefused(row.Line))))
                 continue;
-            if (stored is null || !ReferenceEquals(job.Entries, stored.Entries) || !ReferenceEquals(job, stored))
+
+            // Entries are only ever added, so a job with as many as before, of which no table of jobs speaks, is as it was.
+            if (stored is null || job.Entries.Count > stored.Entries.Count || draft.HeadRows.Count > 0)
                 yield return new KeyedJob(draft.Key, job);
         }
     }

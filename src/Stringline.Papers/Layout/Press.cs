@@ -61,8 +61,20 @@ internal static class Press
 
         foreach (var (strip, top) in placed)
             strip.Draw(ink, Sheet.Left, top);
-        ink.Text(plan.Foot, Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
-        ink.TextEndingAt(string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}"), Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
+        var folio = string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}");
+        ink.Text(Fitted(plan.Foot, Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
+        ink.TextEndingAt(folio, Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
+    }
+
+    // The foot only says which paper the sheet belongs to; a long name in it is cut before it reaches the page number.
+    private static string Fitted(string foot, double room, Measure measure, TypeStyle style)
+    {
+        if (measure.Width(foot, style) <= room)
+            return foot;
+        var end = foot.Length;
+        while (end > 0 && measure.Width(foot[..end].TrimEnd() + "…", style) > room)
+            end--;
+        return foot[..end].TrimEnd() + "…";
     }
 
     /// <summary>The same plan gets the same id: a hash of title, foot and day, not a random number.</summary>

@@ -33,7 +33,10 @@ internal static class Exports
         {
             context.Response.ContentType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.xlsx\"";
-            await SheetWriter.WriteXlsxAsync(context.Response.Body, DeskSheet.Of(All(office.Journal, Filter(customer, county, person, remedy))), [Assessment.Caution]).ConfigureAwait(false);
+            // A workbook is a ZIP, which writes as it likes; the server takes only what does not wait.
+            using var workbook = new MemoryStream();
+            await SheetWriter.WriteXlsxAsync(workbook, DeskSheet.Of(All(office.Journal, Filter(customer, county, person, remedy))), [Assessment.Caution]).ConfigureAwait(false);
+            await context.Response.Body.WriteAsync(workbook.ToArray()).ConfigureAwait(false);
         });
     }
 

@@ -11,6 +11,7 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("/no-such-page")]
     [InlineData("/assets/desk.css")]
     [InlineData("/desk.csv")]
+    [InlineData("/desk.xlsx")]
     public async Task Every_answer_carries_the_headers(string address)
     {
         using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);

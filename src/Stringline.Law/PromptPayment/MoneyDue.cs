@@ -29,7 +29,7 @@ public static class MoneyDue
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return FromOwner(facts, completion, calendar);
-        return facts.All<HirerPaid>() is { Count: > 0 } received ? FromHirer(facts, received, calendar) : [];
+        return facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention) : [];
     }
 
     private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
@@ -45,23 +45,30 @@ public static class MoneyDue
         return findings;
     }
 
-    private static List<Finding> FromHirer(FactsAsOf facts, IReadOnlyList<HirerPaid> received, OpenDays calendar)
+    /// <summary>What the one who hired the claimant received for its work and must pass on, a finding for each sum.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="calendar">The calendar.</param>
+    /// <param name="days">Days from the receipt.</param>
+    /// <param name="progress">The finding about a progress payment, from its sum and id.</param>
+    /// <param name="retention">The finding about retention, from its sum and id.</param>
+    internal static List<Finding> FromHirer(
+        FactsAsOf facts, OpenDays calendar, Func<PaymentOf, int> days, Func<FactsAsOf, SumDue, string, Finding> progress, Func<FactsAsOf, SumDue, string, Finding> retention)
     {
         var sums = new List<SumDue>();
-        foreach (var paid in received)
+        foreach (var received in facts.All<HirerPaid>())
         {
-            if (Days.Of(paid.On) is { } on)
-                sums.Add(new SumDue(paid, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, DaysToPassOn(paid.Of))), paid.Amount));
+            if (Days.Of(received.On) is { } on)
+                sums.Add(new SumDue(received, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, days(received.Of))), received.Amount));
         }
 
         SumDue.Receive(sums, facts.All<Paid>());
         var findings = new List<Finding>();
-        var (progress, retention) = (0, 0);
+        var (progresses, retentions) = (0, 0);
         foreach (var sum in sums)
         {
             findings.Add(((HirerPaid)sum.Fact).Of == PaymentOf.Progress
-                ? HirersProgress(facts, sum, Number("prompt-payment.progress", ++progress))
-                : HirersRetention(facts, sum, Number("retention.due", ++retention)));
+                ? progress(facts, sum, Number("prompt-payment.progress", ++progresses))
+                : retention(facts, sum, Number("retention.due", ++retentions)));
         }
 
         return findings;

@@ -26,32 +26,10 @@ public static class PublicMoneyDue
     public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor)
-            return FromHirer(facts, calendar);
+            return MoneyDue.FromHirer(facts, calendar, static _ => PassOnDays, HirersProgress, HirersRetention);
         var findings = FromEntity(facts, completion, calendar);
         if (EntitysStatement(facts, calendar) is { } statement)
             findings.Add(statement);
-        return findings;
-    }
-
-    private static List<Finding> FromHirer(FactsAsOf facts, OpenDays calendar)
-    {
-        var sums = new List<SumDue>();
-        foreach (var received in facts.All<HirerPaid>())
-        {
-            if (Days.Of(received.On) is { } on)
-                sums.Add(new SumDue(received, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, PassOnDays)), received.Amount));
-        }
-
-        SumDue.Receive(sums, facts.All<Paid>());
-        var findings = new List<Finding>();
-        var (progress, retention) = (0, 0);
-        foreach (var sum in sums)
-        {
-            findings.Add(((HirerPaid)sum.Fact).Of == PaymentOf.Progress
-                ? HirersProgress(facts, sum, MoneyDue.Number("prompt-payment.progress", ++progress))
-                : HirersRetention(facts, sum, MoneyDue.Number("retention.due", ++retention)));
-        }
-
         return findings;
     }
 

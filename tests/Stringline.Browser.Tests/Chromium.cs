@@ -1,0 +1,64 @@
+using Microsoft.Playwright;
+using Stringline.Desk.DemoOffice;
+
+[assembly: AssemblyFixture(typeof(Stringline.Browser.Tests.Chromium))]
+
+namespace Stringline.Browser.Tests;
+
+/// <summary>One Chromium for all tests, and one desk with the demo office on a day that stands.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    /// <summary>The day that the demo office takes for today.</summary>
+    public static readonly LocalDate Today = new(2026, 7, 15);
+
+    private IPlaywright playwright = null!;
+    private IBrowser browser = null!;
+    private ServedDesk demo = null!;
+
+    /// <inheritdoc/>
+    public async ValueTask InitializeAsync()
+    {
+        demo = await ServedDesk.Start(Today, DemoJobs.Of(Today));
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Environment.GetEnvironmentVariable("STRINGLINE_CHROMIUM") ?? "/usr/bin/chromium",
+            Args =
+            [
+                "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                "--disable-background-networking", "--disable-component-update", "--disable-sync",
+            ],
+        });
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        await browser.DisposeAsync();
+        playwright.Dispose();
+        await demo.DisposeAsync();
+    }
+
+    /// <summary>Opens a window onto the demo office.</summary>
+    internal Task<Visit> Visit(int width = 1280, int height = 800, float scale = 1) => Visit(demo, width, height, scale);
+
+    /// <summary>Opens a window onto a desk.</summary>
+    /// <param name="desk">The desk.</param>
+    /// <param name="width">Width of the window in CSS pixels.</param>
+    /// <param name="height">Height of the window in CSS pixels.</param>
+    /// <param name="scale">Device pixels to a CSS pixel; 2 with half the width is what a zoom of 200 % makes of a window.</param>
+    internal async Task<Visit> Visit(ServedDesk desk, int width = 1280, int height = 800, float scale = 1)
+    {
+        var context = await browser.NewContextAsync(new()
+        {
+            BaseURL = desk.Address.ToString(),
+            ViewportSize = new() { Width = width, Height = height },
+            DeviceScaleFactor = scale,
+            Locale = "en-US",
+            TimezoneId = "America/Los_Angeles",
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        context.SetDefaultTimeout(20_000);
+        return await Tests.Visit.Begin(context, desk.Address);
+    }
+}

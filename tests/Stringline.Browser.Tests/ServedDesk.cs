@@ -1,0 +1,46 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
+using Stringline.Desk.Web;
+using Stringline.Store;
+
+namespace Stringline.Browser.Tests;
+
+/// <summary>A desk that is served from this process on a port of its own, on a store in a folder of its own.</summary>
+internal sealed class ServedDesk : IAsyncDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("stringline-browser-").FullName;
+    private readonly WebApplication desk;
+
+    private ServedDesk(LocalDate today)
+    {
+        Clock = new StandingClock(today);
+        desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana" }, Clock);
+    }
+
+    /// <summary>Its clock.</summary>
+    public StandingClock Clock { get; }
+
+    /// <summary>Its address, with a slash at the end.</summary>
+    public Uri Address => new(DeskHost.AddressOf(desk));
+
+    /// <summary>Serves a desk with these jobs, every one assessed.</summary>
+    public static async Task<ServedDesk> Start(LocalDate today, params IEnumerable<KeyedJob> jobs)
+    {
+        var served = new ServedDesk(today);
+        Assert.Empty(served.desk.Services.GetRequiredService<IJournal>().PutMany(jobs, "demo").Faults);
+        served.Assess();
+        await served.desk.StartAsync();
+        return served;
+    }
+
+    /// <summary>Assesses every job as of the clock's day, as the desk does by itself when a day begins.</summary>
+    public void Assess() => desk.Services.GetRequiredService<Desk.Portfolio.Portfolio>().RefreshStale(Clock.Day, 1);
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        await desk.StopAsync();
+        await desk.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+}

@@ -14,11 +14,13 @@ public sealed class Chromium : IAsyncLifetime
     private IPlaywright playwright = null!;
     private IBrowser browser = null!;
     private ServedDesk demo = null!;
+    private ServedDesk empty = null!;
 
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
         demo = await ServedDesk.Start(Today, DemoJobs.Of(Today));
+        empty = await ServedDesk.Start(Today);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {
@@ -37,10 +39,24 @@ public sealed class Chromium : IAsyncLifetime
         await browser.DisposeAsync();
         playwright.Dispose();
         await demo.DisposeAsync();
+        await empty.DisposeAsync();
     }
 
     /// <summary>Opens a window onto the demo office.</summary>
     internal Task<Visit> Visit(int width = 1280, int height = 800, float scale = 1) => Visit(demo, width, height, scale);
+
+    /// <summary>Shows every page in a window of that size, and hands each to a check.</summary>
+    internal async Task OnEveryPage(Func<EveryPage, Visit, Task> check, int width = 1280, int height = 800, float scale = 1)
+    {
+        await using var full = await Visit(demo, width, height, scale);
+        await using var bare = await Visit(empty, width, height, scale);
+        foreach (var page in EveryPage.All)
+        {
+            var visit = page.OfAnEmptyOffice ? bare : full;
+            await page.Show(visit);
+            await check(page, visit);
+        }
+    }
 
     /// <summary>Opens a window onto a desk.</summary>
     /// <param name="desk">The desk.</param>

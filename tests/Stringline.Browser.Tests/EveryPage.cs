@@ -1,18 +1,29 @@
+using Microsoft.Playwright;
+
 namespace Stringline.Browser.Tests;
 
 /// <summary>A page of the desk as the demo office shows it.</summary>
 /// <param name="Name">Its name, and that of its picture in the user guide.</param>
 /// <param name="Address">Its address.</param>
-public sealed record EveryPage(string Name, string Address)
+internal sealed record EveryPage(string Name, string Address)
 {
-    /// <summary>The status with which it answers.</summary>
+    /// <summary>The status with which its address answers.</summary>
     public int Status { get; init; } = 200;
 
-    /// <summary>The pages of the demo office. The job in doubt is the eleventh, the recorded one the thirteenth, the waivers are the ninth's.</summary>
+    /// <summary>What is done on it to come to what is looked at; null where nothing is.</summary>
+    public Func<IPage, Task>? Then { get; init; }
+
+    /// <summary>Whether the office is an empty one.</summary>
+    public bool OfAnEmptyOffice { get; init; }
+
+    /// <summary>The pages. In the demo office the completion of job 11 is in doubt, the claim of job 13 is recorded, and job 9 signed waivers.</summary>
     public static IReadOnlyList<EveryPage> All { get; } =
     [
+        new("first-run", "/") { OfAnEmptyOffice = true },
+        new("new-job", "/jobs/new"),
+        new("new-job-faults", "/jobs/new") { Then = page => Press(page, "Open the job") },
         new("desk", "/"),
-        new("desk-filtered", "/?county=Yolo"),
+        new("desk-of-one-county", "/?county=Yolo"),
         new("job", "/job/11"),
         new("job-as-known", "/job/11?known=2026-05-20"),
         new("amount", "/job/9/amount"),
@@ -21,33 +32,64 @@ public sealed record EveryPage(string Name, string Address)
         new("enter-notice", "/job/11/enter?what=notice-given"),
         new("enter-completion", "/job/11/enter?what=completed"),
         new("enter-recorded", "/job/11/enter?what=claim-recorded"),
-        new("enter-waiver", "/job/9/enter?what=waived"),
+        new("enter-fault", "/job/11/enter?what=paid") { Then = page => Press(page, "See what it changes") },
+        new("confirm", "/job/11/enter?what=paid") { Then = page => Look(page, ("Amount", "1,500.00")) },
+        new("confirm-waiver", "/job/9/enter?what=waived") { Then = Waiver },
         new("correct", "/job/11/enter?supersedes=e1"),
+        new("take-back", "/job/11/enter?what=withdrawn&supersedes=e1"),
         new("file", "/job/11/file"),
         new("file-parties", "/job/11/file?part=parties"),
+        new("confirm-file", "/job/11/file?part=contract") { Then = page => Look(page, ("Agreed price", "99,000.00")) },
         new("prove", "/job/11/prove?entry=0"),
         new("papers", "/job/11/papers"),
-        new("papers-for", "/job/11/papers?for=claim-of-lien.last-day"),
-        new("paper-claim", "/job/11/papers/claim"),
-        new("paper-notice", "/job/4/papers/preliminary-notice"),
+        new("papers-for-a-step", "/job/11/papers?for=claim-of-lien.last-day"),
+        new("paper", "/job/11/papers/claim"),
+        new("paper-refused", "/job/7/papers/claim"),
         new("paper-waiver", "/job/9/papers/waiver-8138"),
         new("after-recording", "/job/13/after-recording"),
-        new("after-recording-none", "/job/11/after-recording"),
+        new("after-recording-before-it", "/job/11/after-recording"),
         new("customers", "/customers"),
         new("customer", "/customer?name=Fennimore%20Framing%2C%20Inc."),
         new("calendar", "/calendar"),
         new("searches", "/searches?county=Yolo"),
-        new("search", "/search?for=alder"),
-        new("search-empty", "/search?for=zzzz"),
+        new("search", "/search?for=quince"),
+        new("search-without-a-hit", "/search?for=zzzz"),
         new("settings", "/settings"),
         new("law", "/law"),
-        new("new-job", "/jobs/new"),
         new("not-found", "/job/4711") { Status = 404 },
+        new("refused", "/jobs/new") { Then = WithoutItsSeal },
     ];
 
-    /// <summary>The pages as the rows of a theory.</summary>
-    public static TheoryData<EveryPage> Rows => [.. All];
+    /// <summary>Shows it in a window of its office.</summary>
+    public async Task Show(Visit visit)
+    {
+        if (this == All[^1])
+            visit.ExpectRefusalOf(Address);
+        await visit.Go(Address, Status);
+        if (Then is not null)
+            await Then(visit.Page);
+    }
 
-    /// <inheritdoc/>
-    public override string ToString() => Name;
+    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+
+    private static async Task Look(IPage page, params (string Label, string Text)[] fields)
+    {
+        foreach (var (label, text) in fields)
+            await page.GetByLabel(label).First.FillAsync(text);
+        await Press(page, "See what it changes");
+    }
+
+    private static async Task Waiver(IPage page)
+    {
+        await page.GetByLabel("Which form").SelectOptionAsync("8138");
+        await page.GetByLabel("The check cleared on").FillAsync("2026-07-14");
+        await Press(page, "See what it changes");
+    }
+
+    // A form that comes without the seal of the page that showed it is refused with 400.
+    private static async Task WithoutItsSeal(IPage page)
+    {
+        await page.EvaluateAsync("document.querySelector('[name=__RequestVerificationToken]').remove()");
+        await Press(page, "Open the job");
+    }
 }

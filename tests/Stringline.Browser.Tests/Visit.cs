@@ -37,10 +37,13 @@ internal sealed class Visit : IAsyncDisposable
     public async Task Go(string address, int status = 200)
     {
         if (status >= 400)
-            refusals.Add(new Uri(desk, address).ToString());
+            ExpectRefusalOf(address);
         var answer = await Page.GotoAsync(address, new() { WaitUntil = WaitUntilState.Load });
         Assert.Equal(status, answer!.Status);
     }
+
+    /// <summary>Lets the browser say of this address that it was answered with an error, as it does of every such answer.</summary>
+    public void ExpectRefusalOf(string address) => refusals.Add(new Uri(desk, address).ToString());
 
     /// <summary>A number that a script in the page works out.</summary>
     public Task<int> Number(string script) => Page.EvaluateAsync<int>(script);

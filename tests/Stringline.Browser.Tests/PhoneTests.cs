@@ -1,0 +1,44 @@
+namespace Stringline.Browser.Tests;
+
+/// <summary>Every page on a phone that is 360 wide. The least size of a target comes from WCAG 2.2, 2.5.8 (24 by 24 CSS pixels).</summary>
+public sealed class PhoneTests(Chromium chromium)
+{
+    private const int Width = 360;
+    private const int Height = 740;
+
+    // Whatever is pressed and stands for itself; a tick's target is its label. A link within a sentence is excepted by the rule.
+    private const string TooSmall = """
+        () => [...document.querySelectorAll("button, .button, summary, select, textarea, nav a, input:not([type=hidden], [type=checkbox], [type=radio]), label:has([type=checkbox], [type=radio])")]
+          .map(target => [target, target.getBoundingClientRect()])
+          .filter(([target, box]) => target.checkVisibility() && (box.width < 24 || box.height < 24))
+          .map(([target, box]) => `${target.outerHTML.slice(0, 120)} is ${box.width} by ${box.height}`)
+        """;
+
+    [Fact]
+    public async Task No_page_is_wider_than_the_phone()
+    {
+        var wide = new List<string>();
+        await chromium.OnEveryPage(async (page, visit) => wide.AddRange(await Fit.Outside(page.Name, visit, Width)), Width, Height);
+        Found.Nothing("pages wider than the phone", wide);
+    }
+
+    [Fact]
+    public async Task Whatever_is_pressed_is_large_enough_for_a_finger()
+    {
+        var small = new List<string>();
+        await chromium.OnEveryPage(async (page, visit) => small.AddRange((await visit.Lines(TooSmall)).Select(told => $"{page.Name}: {told}")), Width, Height);
+        Found.Nothing("targets smaller than 24 by 24", small);
+    }
+
+    [Fact]
+    public async Task The_first_thing_to_do_on_a_job_is_within_two_screens_and_leads_where_it_is_done()
+    {
+        await using var visit = await chromium.Visit(Width, Height);
+        await visit.Go("/job/11");
+        var first = visit.Page.Locator(".next .button").First;
+        var box = await first.BoundingBoxAsync();
+        Assert.True(box!.Y + box.Height <= 2 * Height, $"The first button is {box.Y} down.");
+        await first.ClickAsync();
+        Assert.Contains("/job/11/papers", visit.Page.Url, StringComparison.Ordinal);
+    }
+}

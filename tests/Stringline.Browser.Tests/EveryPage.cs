@@ -42,7 +42,7 @@ internal sealed record EveryPage(string Name, string Address)
         new("confirm-file", "/job/11/file?part=contract") { Then = page => Look(page, ("Agreed price", "99,000.00")) },
         new("prove", "/job/11/prove?entry=0"),
         new("papers", "/job/11/papers"),
-        new("papers-for-a-step", "/job/11/papers?for=claim-of-lien.last-day"),
+        new("papers-for-a-step", "/job/11/papers?for=payment-bond.action-last-day"),
         new("paper", "/job/11/papers/claim"),
         new("paper-refused", "/job/7/papers/claim"),
         new("paper-waiver", "/job/9/papers/waiver-8138"),

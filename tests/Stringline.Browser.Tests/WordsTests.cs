@@ -14,7 +14,8 @@ public sealed partial class WordsTests(Chromium chromium)
         var named = 0;
         await chromium.OnEveryPage(async (page, visit) =>
         {
-            var text = await visit.Page.InnerTextAsync("body");
+            // The page of the law says since when a version governs; nobody acts on that day.
+            var text = page.Name == "law" ? "" : await visit.Page.InnerTextAsync("body");
             foreach (Match day in Day().Matches(text))
             {
                 named++;

@@ -55,7 +55,7 @@ internal sealed class AfterRecordingDrawing : IHtmlContent
         {
             var at = X(day);
             var top = cord - 22 - (level * Row);
-            List<object> drawn = [Line("peg", at, top, at, cord + 6), Box(at, cord), Text("peg-name", at + 5, top + 9, $"{words} {LawText.IsoDay(day)}", at)];
+            List<object> drawn = [Line("peg", at, top, at, cord + 6), Box(at, cord), Text("peg-name", at + 5, top + 9, $"{words}, {LawText.Day(day)}", at)];
             svg.Add(entry is null ? drawn : Link($"/job/{job}#entry-{entry.Index}", words + ", " + LawText.Day(day), drawn));
         }
 

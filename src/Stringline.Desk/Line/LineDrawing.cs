@@ -127,7 +127,7 @@ internal sealed class LineDrawing : IHtmlContent
         content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, cord - 5, 8, 10)));
         if (level >= 0)
             content.Add(Text("peg-name", x + 5, top + 9, words));
-        svg.Add(Link($"#entry-{peg.Entries[0].Index}", string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
+        svg.Add(Link($"#entry-{peg.Entries[0].Index}", (peg.Entries.Count > 1 ? words + ":\n" : "") + string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
     }
 
     private void Lanes()
@@ -167,13 +167,13 @@ internal sealed class LineDrawing : IHtmlContent
     {
         var finding = lane.Finding;
         var act = finding.Standing != Standing.Lost && finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
-        var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day ? $" ({earliest.Name} … {latest.Name})" : "";
+        var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day ? $" ({PlainWords.Of(earliest.Name)} … {PlainWords.Of(latest.Name)})" : "";
         return $"{finding.Title}: {finding.Standing.Word()}{act}{ends}";
     }
 
     private static string Told(Lane lane) => string.Join(
         "\n",
-        lane.Finding.Readings.Select(reading => $"{reading.Name}: {(lane.Finding.IsDeadline ? "last day " : "")}{LawText.Day(reading.Day)}")
+        lane.Finding.Readings.Select(reading => $"{PlainWords.Of(reading.Name)}: {(lane.Finding.IsDeadline ? "last day " : "")}{LawText.Day(reading.Day)}")
             .Prepend(Words(lane))
             .Append(lane.To is null ? "no end is known yet" : "")
             .Where(text => text.Length > 0));
@@ -181,7 +181,7 @@ internal sealed class LineDrawing : IHtmlContent
     private static XElement Link(string to, string told, IEnumerable<object> content) => new(
         "a",
         new XAttribute("href", to),
-        new XAttribute("aria-label", told.Replace('\n', ';')),
+        new XAttribute("aria-label", told.Replace(":\n", ": ", StringComparison.Ordinal).Replace("\n", "; ", StringComparison.Ordinal)),
         new XElement("title", told),
         content);
 

@@ -33,7 +33,10 @@ internal static partial class MendAt
     }
 
     /// <summary>A refusal's sentence without the options of the command line.</summary>
-    public static string InWords(string text) => Option().Replace(Example().Replace(text, ""), "“$1”");
+    public static string InWords(string text) => PlainWords.Of(
+        Field().Replace(Option().Replace(Example().Replace(text, ""), "“$1”"), field => $"“{Label(field.Groups[1].Value) ?? field.Groups[1].Value}”"));
+
+    private static string? Label(string field) => EntryForms.All.SelectMany(form => form.Fields).FirstOrDefault(asked => asked.Name == field)?.Label;
 
     private static string Entry(string refusal) => refusal switch
     {
@@ -48,6 +51,10 @@ internal static partial class MendAt
     // "--through 2026-05-31": before a value the option's name says nothing to one who fills in a form.
     [GeneratedRegex("--[a-z][a-z-]* (?=[0-9\"])")]
     private static partial Regex Example();
+
+    // "paymentCleared": the file's word for what a form asks.
+    [GeneratedRegex("\"([a-z]+[A-Z][a-zA-Z]*)\"")]
+    private static partial Regex Field();
 
     [GeneratedRegex("--([a-z][a-z-]*)")]
     private static partial Regex Option();

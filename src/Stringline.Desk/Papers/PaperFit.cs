@@ -20,6 +20,7 @@ internal sealed record PaperFit
     [
         ("enforcement.last-day", "notice-of-credit"),
         ("release.answer-by", "release"),
+        ("release.when-paid", "release"),
     ];
 
     /// <summary>The papers that fit now, the most pressing first.</summary>
@@ -61,6 +62,10 @@ internal sealed record PaperFit
 
     /// <summary>Whether some paper of the catalogue serves a finding.</summary>
     public static bool ServesAny(string finding) => PaperCatalogue.All.Any(paper => Serves(paper, finding));
+
+    /// <summary>The one paper that does what a finding asks for on this kind of work; null where none does or there is a choice.</summary>
+    public static Paper? ThatDoes(string finding, WorkKind work) =>
+        PaperCatalogue.All.Where(paper => paper.Works.Contains(work) && paper.Id != "amended-claim" && Serves(paper, finding)).ToList() is [var only] ? only : null;
 
     private static bool Serves(Paper paper, string finding) => paper.Deadline == finding || AlsoServes.Contains((finding, paper.Id));
 

@@ -45,13 +45,18 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
     /// <inheritdoc cref="To(StepLine)"/>
     public Way To(long job, AssessedStep step)
     {
+        // Where there is a choice, to the page on which both stand. What only a court does has no page here: its reasons are shown.
         Way? way = step.What switch
         {
             "index-watch.next-day" => new("Enter the search", $"/job/{job}/enter?what=index-searched", "/Job/Enter"),
-            "release.answer-by" or "prosecution.last-day" => null,
-            var what => new("Make the papers", $"/job/{job}/papers?for={Uri.EscapeDataString(what)}", "/Job/Papers"),
+            "enforcement.last-day" => new("Suit or credit", After(job, step), "/Job/AfterRecording"),
+            "release.answer-by" => new("Answer it", After(job, step), "/Job/AfterRecording"),
+            "credit.enforcement-last-day" => new("Enter the suit", $"/job/{job}/enter?what=action-filed", "/Job/Enter"),
+            "federal-bond.notice-last-day" => new("Enter the notice", $"/job/{job}/enter?what=bond-notice-given", "/Job/Enter"),
+            var what when Papers.PaperFit.ServesAny(what) => new("Make the paper", $"/job/{job}/papers?for={Uri.EscapeDataString(what)}", "/Job/Papers"),
+            _ => null,
         };
-        return way is not null && Has(way.Page) ? way : new("Open the job", $"/job/{job}#why-{Html.WhyTree.Anchor(step.What)}", "/Job/Index");
+        return way is not null && Has(way.Page) ? way : new("See the reasons", $"/job/{job}#why-{Html.WhyTree.Anchor(step.What)}", "/Job/Index");
     }
 
     /// <summary>Where a fact is entered; null where the program has no such page.</summary>
@@ -60,6 +65,8 @@ internal sealed class Ways(IActionDescriptorCollectionProvider actions)
     /// <param name="words">What the link says.</param>
     public Way? Enter(long job, string what, string words) =>
         Has("/Job/Enter") ? new Way(words, $"/job/{job}/enter{(what.Length == 0 ? "" : "?what=" + Uri.EscapeDataString(what))}", "/Job/Enter") : null;
+
+    private static string After(long job, AssessedStep step) => $"/job/{job}/after-recording#after-{Html.WhyTree.Anchor(step.What)}";
 
     private IEnumerable<Way> Those(params Way[] ways) => ways.Where(way => Has(way.Page));
 }

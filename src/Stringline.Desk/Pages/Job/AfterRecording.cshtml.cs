@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Line;
+using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
 using Stringline.Law.Reasoning;
 
@@ -32,8 +33,8 @@ internal sealed class AfterRecordingModel(Office office, Ways ways) : PageModel
         ("The owner acted", "A demand for release, or a release bond in place of the property: enter the day you got it.", "release.answer-by", "release-demanded"),
     ];
 
-    /// <summary>The address of the papers for a finding; null where the desk has no page for papers.</summary>
-    public string? Papers(string finding) => ways.Has("/Job/Papers") ? $"/job/{Id}/papers?for={Uri.EscapeDataString(finding)}" : null;
+    /// <summary>The address of the papers for a finding; null where there are none. A suit is a lawyer's paper.</summary>
+    public string? Papers(string finding) => ways.Has("/Job/Papers") && finding != "enforcement.last-day" && PaperFit.ServesAny(finding) ? $"/job/{Id}/papers?for={Uri.EscapeDataString(finding)}" : null;
 
     /// <summary>Shows it.</summary>
     public IActionResult OnGet()

@@ -52,8 +52,11 @@ internal sealed class IndexModel(Office office, Ways ways) : PageModel
 
     /// <summary>The page on which a finding's step is done; null where the finding asks for no step.</summary>
     public Way? StepOf(Finding finding) => Job.Assessment.Next.FirstOrDefault(step => step.Finding == finding.Id) is { } next
-        ? ways.To(Job.Id, new Store.AssessedStep(next.Finding, next.Do, "", next.ActBy, next.Standing))
+        ? WayOf(next)
         : null;
+
+    /// <summary>The page on which a step is done.</summary>
+    public Way WayOf(Law.Plan.NextStep step) => ways.To(Job.Id, new Store.AssessedStep(step.Finding, step.Do, "", step.ActBy, step.Standing));
 
     /// <summary>The papers that prove an entry, as links, and the way to attach one.</summary>
     public Entering.EntryProofs ProofsOf(Law.Facts.Entry entry) => Entering.EntryProofs.Of(Job.Stored, entry);

@@ -37,6 +37,8 @@ internal sealed class PapersModel(Office office) : PageModel
             return NotFound();
         Job = job;
         ViewData["Job"] = job;
+        if (!string.IsNullOrWhiteSpace(For) && PaperFit.ThatDoes(For, job.Facts.Work.Kind) is { } only)
+            return Redirect($"/job/{Id}/papers/{only.Id}");
         Asked = string.IsNullOrWhiteSpace(For) ? null : job.Assessment.Find(For);
         Fit = PaperFit.Of(job, Asked?.Id);
         return Page();

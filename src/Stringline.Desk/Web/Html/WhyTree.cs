@@ -69,15 +69,24 @@ internal static class WhyTree
                 writer.Write(reason.Applied ? "<li>" : "<li class=\"not-taken\">");
                 if (reason.Children.Count > 0)
                 {
+                    // The links stand below the summary and not in it: whoever presses it by keyboard means one thing.
                     writer.Write("<details open><summary>");
-                    Sentence(writer, encoder, reason);
+                    Words(writer, encoder, reason);
                     writer.Write("</summary>");
+                    if (reason.Section.Length > 0 || reason.Facts.Count > 0)
+                    {
+                        writer.Write("<p class=\"by\">");
+                        StoodOn(writer, encoder, reason);
+                        writer.Write("</p>");
+                    }
+
                     new Tree(reason.Children, entriesAt).WriteTo(writer, encoder);
                     writer.Write("</details>");
                 }
                 else
                 {
-                    Sentence(writer, encoder, reason);
+                    Words(writer, encoder, reason);
+                    StoodOn(writer, encoder, reason);
                 }
 
                 writer.Write("</li>");
@@ -86,11 +95,15 @@ internal static class WhyTree
             writer.Write("</ul>");
         }
 
-        private void Sentence(TextWriter writer, HtmlEncoder encoder, Reason reason)
+        private static void Words(TextWriter writer, HtmlEncoder encoder, Reason reason)
         {
             if (!reason.Applied)
                 writer.Write("<span class=\"road\">Looked at, did not apply:</span> ");
-            encoder.Encode(writer, reason.Text);
+            encoder.Encode(writer, PlainWords.Of(reason.Text));
+        }
+
+        private void StoodOn(TextWriter writer, HtmlEncoder encoder, Reason reason)
+        {
             if (reason.Section.Length > 0)
             {
                 writer.Write(' ');

@@ -50,7 +50,7 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
 
     /// <summary>The place of which a refusal speaks, in words.</summary>
     public string Place(Refusal refusal) =>
-        Fields.FirstOrDefault(field => "--" + field.Name == refusal.Where)?.Words
+        refusal.Where == "assessment" ? "Where the right stands" : Fields.FirstOrDefault(field => "--" + field.Name == refusal.Where)?.Words
         ?? Job.Assessment.Find(refusal.Where)?.Title
         ?? (refusal.Where == "entries" ? "The journal" : MendAt.InWords(refusal.Where));
 

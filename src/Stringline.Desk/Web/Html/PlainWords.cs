@@ -1,6 +1,9 @@
 using System.Globalization;
+using System.Text.Encodings.Web;
 using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Html;
 using NodaTime.Text;
+using Stringline.Desk.Entering;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Web.Html;
@@ -9,8 +12,14 @@ namespace Stringline.Desk.Web.Html;
 internal static partial class PlainWords
 {
     /// <summary>The text in plain words.</summary>
-    public static string Of(string text) => Day().Replace(Pointer().Replace(text, ""), day =>
+    public static string Of(string text) => Day().Replace(WithoutPointers(text), day =>
         LocalDatePattern.Iso.Parse(day.Value) is { Success: true } read ? LawText.Day(read.Value) : day.Value);
+
+    /// <summary>The text in plain words as markup, in which no day is broken at the end of a line.</summary>
+    public static IHtmlContent Html(string text) => new Marked(Of(text));
+
+    private static string WithoutPointers(string text) =>
+        Pointer().Replace(text, pointer => pointer.Groups["entry"] is { Success: true, Value: var entry } && EntryForms.Find(entry) is null ? pointer.Value : "");
 
     /// <summary>The text in plain words, as the beginning of a sentence.</summary>
     public static string Sentence(string text) => Of(text) is { Length: > 0 } words ? char.ToUpper(words[0], CultureInfo.InvariantCulture) + words[1..] : "";
@@ -19,7 +28,26 @@ internal static partial class PlainWords
     [GeneratedRegex(@"(?<![\w-])\d{4}-\d\d-\d\d(?![\w-]| \([A-Z][a-z]{2}\))")]
     private static partial Regex Day();
 
-    // " (work.orderedByTenant)", " (see claim-of-lien.last-day)": where the file or another finding holds it; the page has a link instead.
-    [GeneratedRegex(@" \((?:see )?[a-z]+(?:-[a-z]+)*(?:\.[a-zA-Z]+(?:-[a-z]+)*)+\)")]
+    private sealed class Marked(string words) : IHtmlContent
+    {
+        public void WriteTo(TextWriter writer, HtmlEncoder encoder)
+        {
+            var done = 0;
+            foreach (Match day in NamedDay().Matches(words))
+            {
+                encoder.Encode(writer, words[done..day.Index]);
+                writer.Write($"<time datetime=\"{day.Groups[1].Value}\">{day.Value}</time>");
+                done = day.Index + day.Length;
+            }
+
+            encoder.Encode(writer, words[done..]);
+        }
+    }
+
+    [GeneratedRegex(@"(?<![\w-])(\d{4}-\d\d-\d\d) \([A-Z][a-z]{2}\)")]
+    private static partial Regex NamedDay();
+
+    // " (work.orderedByTenant)", " (see claim-of-lien.last-day)", " (add labor-ceased)": where the file or another finding holds it. The page has a link instead.
+    [GeneratedRegex(@" \((?:see |add |enter )?(?:[a-z]+(?:-[a-z]+)*(?:\.[a-zA-Z]+(?:-[a-z]+)*)+|(?<entry>[a-z]+(?:-[a-z]+)+|(?<=add )completed)(?:, by actual)?)\)")]
     private static partial Regex Pointer();
 }

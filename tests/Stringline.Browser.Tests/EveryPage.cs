@@ -56,6 +56,7 @@ internal sealed record EveryPage(string Name, string Address)
         new("search-without-a-hit", "/search?for=zzzz"),
         new("settings", "/settings"),
         new("law", "/law"),
+        new("paper-to-mend", "/job/7/papers/waiver-8132"),
         new("not-found", "/job/4711") { Status = 404 },
         new("refused", "/jobs/new") { Then = WithoutItsSeal },
     ];

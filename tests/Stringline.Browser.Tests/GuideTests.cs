@@ -33,7 +33,7 @@ public sealed class GuideTests(Chromium chromium)
     {
         // A paper in a frame is drawn by the browser's own viewer when it comes to it.
         await visit.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
-        var picture = await visit.Page.ScreenshotAsync(new() { Animations = ScreenshotAnimations.Disabled, Caret = ScreenshotCaret.Hide });
+        var picture = SmallPng.Of(await visit.Page.ScreenshotAsync(new() { Animations = ScreenshotAnimations.Disabled, Caret = ScreenshotCaret.Hide }));
         if (Accepts)
             await File.WriteAllBytesAsync(Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, "pictures")).FullName, name + ".png"), picture);
         return picture.Length <= MostBytes ? [] : [$"{name}: {picture.Length} bytes"];

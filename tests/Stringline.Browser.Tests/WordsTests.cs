@@ -46,6 +46,6 @@ public sealed partial class WordsTests(Chromium chromium)
     [GeneratedRegex(@"(?<![\d-])(\d{4}-\d\d-\d\d)(?![\d-])(?: \((\w{3})\))?")]
     private static partial Regex Day();
 
-    [GeneratedRegex(@"\b(?:work|claimant|contract|parties)\.[a-zA-Z]+|\b\w+\[\d+\]|\b[a-z]+(?:-[a-z]+)*\.(?:last-day|first-day|next-day|day)\b|\b[a-z]+[a-z]*[A-Z][a-z]+[A-Z]?\w*\b")]
+    [GeneratedRegex(@"(?<=[Aa]dd |[Ee]nter )[a-z]+(?:-[a-z]+)+|\b(?:work|claimant|contract|parties)\.[a-zA-Z]+|\b\w+\[\d+\]|\b[a-z]+(?:-[a-z]+)*\.(?:last-day|first-day|next-day|day)\b|\b[a-z]+[a-z]*[A-Z][a-z]+[A-Z]?\w*\b")]
     private static partial Regex ProgramWord();
 }

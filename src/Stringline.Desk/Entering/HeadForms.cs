@@ -104,5 +104,20 @@ internal static class HeadForms
         return null;
     }
 
+    /// <summary>What a form calls a path of the job file, such as <c>claimant.address</c> or <c>parties[1].address</c>; null where no form asks it.</summary>
+    public static string? LabelOf(string path)
+    {
+        foreach (var part in All)
+        {
+            if (part.Fields.FirstOrDefault(asked => asked.Name == path) is { } field)
+                return field.Label;
+            if (part.List is { } list && path.StartsWith(list.Path + "[", StringComparison.Ordinal)
+                && list.Fields.FirstOrDefault(asked => path.EndsWith("]." + asked.Name, StringComparison.Ordinal)) is { } item)
+                return $"{list.Item}: {item.Label}";
+        }
+
+        return PartOf(path)?.Part.Title;
+    }
+
     private static Asked YesNo(string path, string question, string hint) => new(path, question, Answer.YesOrNo) { Hint = hint };
 }

@@ -12,7 +12,7 @@ internal sealed record PaperEffect(string Words, string Section)
         "waiver-8136" => new("Signed, it gives up lien, stop payment notice and payment bond rights for the whole job, but only once the check that it names is paid by the bank. Until then nothing is given up.", "Civ. Code § 8136"),
         "claim" or "amended-claim" => new("Recorded, it burdens the owner's property, and 90 days begin to run: without a suit or a notice of credit within them it expires. A claim that is false on purpose can cost the whole lien.", "Civ. Code §§ 8422, 8460"),
         "notice-of-credit" => new("Signed with the owner and recorded, it gives the owner time to pay. The last day to sue moves to 90 days after the credit ends, but never past one year after completion.", "Civ. Code § 8460(b)"),
-        "release" or "partial-release" => new("Recorded, it frees the property that it names from the claim. What is still owed is then owed without that lien.", "Civ. Code § 8494"),
+        "release" or "partial-release" => new("Recorded, it gives up the claim of lien on the property that it names. What is still owed must then be had another way, such as by a suit on the contract.", "Civ. Code § 8468"),
         "stop-payment-release" => new("Given, it lets the holder pay out what was held. Other rights stay, and a new notice may follow while there is time.", "Civ. Code § 8128"),
         _ => null,
     };

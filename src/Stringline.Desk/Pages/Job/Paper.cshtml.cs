@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Entering;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
 using Stringline.Law.Facts;
@@ -52,7 +53,7 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
     public string Place(Refusal refusal) =>
         refusal.Where == "assessment" ? "Where the right stands" : Fields.FirstOrDefault(field => "--" + field.Name == refusal.Where)?.Words
         ?? Job.Assessment.Find(refusal.Where)?.Title
-        ?? (refusal.Where == "entries" ? "The journal" : MendAt.InWords(refusal.Where));
+        ?? (refusal.Where == "entries" ? "The journal" : HeadForms.LabelOf(refusal.Where) ?? MendAt.InWords(refusal.Where));
 
     /// <summary>Where a refusal is mended; null where no page can.</summary>
     public Way? Mend(Refusal refusal) => MendAt.Of(refusal, Job, ways);

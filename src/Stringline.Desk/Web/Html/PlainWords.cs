@@ -18,8 +18,12 @@ internal static partial class PlainWords
     /// <summary>The text in plain words as markup, in which no day is broken at the end of a line.</summary>
     public static IHtmlContent Html(string text) => new Marked(Of(text));
 
-    private static string WithoutPointers(string text) =>
-        Pointer().Replace(text, pointer => pointer.Groups["entry"] is { Success: true, Value: var entry } && EntryForms.Find(entry) is null ? pointer.Value : "");
+    private static string WithoutPointers(string text)
+    {
+        var pointed = Pointer().Replace(text, pointer => pointer.Groups["entry"] is { Success: true, Value: var entry } && EntryForms.Find(entry) is null ? pointer.Value : "");
+        var fields = Field().Replace(pointed, field => HeadForms.LabelOf(field.Value) is { } label ? $"“{label}” in the file" : field.Value);
+        return Kind().Replace(fields, kind => EntryForms.Find(kind.Value) is { } form ? $"“{form.Title}”" : kind.Value);
+    }
 
     /// <summary>The text in plain words, as the beginning of a sentence.</summary>
     public static string Sentence(string text) => Of(text) is { Length: > 0 } words ? char.ToUpper(words[0], CultureInfo.InvariantCulture) + words[1..] : "";
@@ -43,6 +47,13 @@ internal static partial class PlainWords
             encoder.Encode(writer, words[done..]);
         }
     }
+
+    // "add claimant.license", "Enter furnishing-ended": the file's words for what a form asks.
+    [GeneratedRegex(@"\b(?:work|claimant|contract|parties)\b(?:\.[a-zA-Z]+)+")]
+    private static partial Regex Field();
+
+    [GeneratedRegex(@"(?<=\b(?:[Aa]dd|[Ee]nter) )[a-z]+(?:-[a-z]+)+\b")]
+    private static partial Regex Kind();
 
     [GeneratedRegex(@"(?<![\w-])(\d{4}-\d\d-\d\d) \([A-Z][a-z]{2}\)")]
     private static partial Regex NamedDay();

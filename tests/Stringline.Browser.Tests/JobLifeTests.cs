@@ -214,7 +214,7 @@ public sealed class JobLifeTests(Chromium chromium)
         // of the state and of the courts (Gov. Code § 6700; Code Civ. Proc. § 135): to plan on, the Tuesday before.
         var last = CreditEnds.PlusDays(90);
         Assert.Equal(new LocalDate(2027, 3, 31), last);
-        await Stands(visit, "Action to enforce after credit", "open", last.PlusDays(-1), Said(last));
+        await Stands(visit, "Action after credit", "open", last.PlusDays(-1), Said(last));
     }
 
     private static async Task ItIsPaidAndReleased(Visit visit)

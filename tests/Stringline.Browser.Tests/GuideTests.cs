@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using Stringline.Testing;
 
@@ -6,7 +7,7 @@ namespace Stringline.Browser.Tests;
 /// <summary>
 /// The user guide and its pictures. The pictures are made anew where STRINGLINE_ACCEPT is 1, so that an ordinary run leaves the files alone.
 /// </summary>
-public sealed class GuideTests(Chromium chromium)
+public sealed partial class GuideTests(Chromium chromium)
 {
     private const int MostBytes = 150_000;
 
@@ -28,6 +29,36 @@ public sealed class GuideTests(Chromium chromium)
 
         Found.Nothing("pictures over the size", heavy);
     }
+
+    [Fact]
+    public async Task Every_page_of_the_desk_is_looked_at()
+    {
+        await using var desk = await ServedDesk.Start(Chromium.Today);
+        var shown = EveryPage.All.Select(page => page.Address.Split('?')[0]).ToList();
+
+        // The page of an error is shown in the place of the page that was asked for.
+        var routes = desk.Routes.Where(route => route is not ("/Index" or "/status/{code:int}")).ToList();
+        Assert.True(routes.Count >= 15);
+        Found.Nothing("pages that no test looks at", routes.Where(route => !shown.Any(address => Regex.IsMatch(address, $"^{RouteValue().Replace(route, "[^/]+")}$"))));
+    }
+
+    [Fact]
+    public void The_guide_shows_every_page_and_names_no_picture_that_is_not_there()
+    {
+        var guide = File.ReadAllText(Path.Combine(Folder, "README.md"));
+        var named = NamedPicture().Matches(guide).Select(picture => picture.Groups[1].Value).ToList();
+        var kept = new DirectoryInfo(Path.Combine(Folder, "pictures")).GetFiles("*.png").Select(file => file.Name).ToList();
+        Found.Nothing("pages that the guide does not show", EveryPage.All.Select(page => page.Name + ".png").Except(named));
+        Found.Nothing("pictures that are named and not there", named.Except(kept));
+        Found.Nothing("pictures that are there and not named", kept.Except(named));
+        Assert.Contains(Law.Assessment.Caution, guide, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"\{[^}]+\}")]
+    private static partial Regex RouteValue();
+
+    [GeneratedRegex(@"\(pictures/([a-z-]+\.png)\)")]
+    private static partial Regex NamedPicture();
 
     private static async Task<IEnumerable<string>> Picture(string name, Visit visit)
     {

@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Mvc.Infrastructure;
+using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.Extensions.DependencyInjection;
 using Stringline.Desk.Web;
 using Stringline.Store;
@@ -22,6 +24,10 @@ internal sealed class ServedDesk : IAsyncDisposable
 
     /// <summary>Its address, with a slash at the end.</summary>
     public Uri Address => new(DeskHost.AddressOf(desk));
+
+    /// <summary>The addresses of its pages, with <c>{id:long}</c> and the like where an address has a part of its own.</summary>
+    public IReadOnlyList<string> Routes => [.. desk.Services.GetRequiredService<IActionDescriptorCollectionProvider>().ActionDescriptors.Items
+        .OfType<PageActionDescriptor>().Select(page => "/" + page.AttributeRouteInfo!.Template).Distinct()];
 
     /// <summary>Serves a desk with these jobs, every one assessed.</summary>
     public static async Task<ServedDesk> Start(LocalDate today, params IEnumerable<KeyedJob> jobs)

@@ -17,7 +17,7 @@ public sealed class AccessibilityTests(Chromium chromium)
     public async Task No_page_breaks_a_rule_of_WCAG_A_or_AA_that_axe_knows()
     {
         var broken = new List<string>();
-        await chromium.OnEveryPage(async (page, visit) => broken.AddRange(Broken(page.Name, await visit.Page.RunAxe(Wcag))));
+        await chromium.OnEveryPage(async (page, visit) => broken.AddRange(Broken(page.Name, await Axe(visit.Page))));
         Found.Nothing("rules broken", broken);
     }
 
@@ -28,8 +28,11 @@ public sealed class AccessibilityTests(Chromium chromium)
         await using var visit = await chromium.Visit();
         await visit.Go("/jobs/new");
         await visit.Page.EvaluateAsync("document.querySelector('label').replaceWith(...document.querySelectorAll('label input'))");
-        Assert.Contains(Broken("spoilt", await visit.Page.RunAxe(Wcag)), line => line.Contains(" label:", StringComparison.Ordinal));
+        Assert.Contains(Broken("spoilt", await Axe(visit.Page)), line => line.Contains(" label:", StringComparison.Ordinal));
     }
+
+    // The way that asks no further window of the browser for its result: no page of ours frames another page, only papers.
+    private static Task<AxeResult> Axe(IPage page) => page.RunAxeLegacy(Wcag);
 
     private static IEnumerable<string> Broken(string page, AxeResult found) => found.Violations.Select(rule =>
         $"{page}: {rule.Impact} {rule.Id}: {rule.Nodes.Length} times, such as {string.Join(" | ", rule.Nodes.Select(node => node.Html).Take(3))}");

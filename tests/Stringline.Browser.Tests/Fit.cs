@@ -1,5 +1,3 @@
-using Microsoft.Playwright;
-
 namespace Stringline.Browser.Tests;
 
 /// <summary>Whether a page fits its window.</summary>

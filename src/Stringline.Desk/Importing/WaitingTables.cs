@@ -14,7 +14,7 @@ namespace Stringline.Desk.Importing;
 /// </summary>
 internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
 {
-    private const int MostKept = 10;
+    private const int MostKept = 20;
     private const int LongestName = 100;
     private const string StateFile = "state.json";
 
@@ -70,7 +70,7 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
             };
             File.Move(part, Path.Combine(folder, state.File));
             Keep(state);
-            Tidy();
+            Tidy(state);
             return new Outcome<ImportState>.Done(state);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -108,7 +108,7 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
     /// <summary>All of them, the last received first.</summary>
     public IReadOnlyList<ImportState> All() => !Directory.Exists(Folder)
         ? []
-        : [.. Directory.EnumerateDirectories(Folder).Select(folder => Find(Path.GetFileName(folder))).OfType<ImportState>().OrderByDescending(state => state.Received, StringComparer.Ordinal)];
+        : [.. Directory.EnumerateDirectories(Folder).Select(folder => Find(Path.GetFileName(folder))).OfType<ImportState>().OrderByDescending(state => state.Received, StringComparer.Ordinal).ThenByDescending(state => Directory.GetCreationTimeUtc(FolderOf(state)))];
 
     /// <summary>Keeps how far a table has come.</summary>
     public void Keep(ImportState state)
@@ -131,9 +131,9 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
     /// <summary>Deletes the table itself once it is written; what was told of it stays.</summary>
     public void RemoveTable(ImportState state) => File.Delete(PathOf(state));
 
-    private void Tidy()
+    private void Tidy(ImportState received)
     {
-        foreach (var old in All().Where(state => !state.IsRunning).Skip(MostKept))
+        foreach (var old in All().Where(state => !state.IsRunning && state.Id != received.Id).Skip(MostKept))
             Remove(old);
     }
 

@@ -4,9 +4,15 @@
 publish_for() {
   local system=$1 to=$2 log="$work/$1.log"
   local common=(publish src/Stringline.Desk -c Release -r "$system" -v quiet -maxcpucount:2
-    -p:RestoreLockedMode=false "-p:NuGetLockFilePath=obj/package-$system.lock.json" -o "$to")
-  try() { rm -rf "$to"; dotnet "${common[@]}" "$@" >>"$log" 2>&1; }
+    -p:RestoreLockedMode=false -p:RunAnalyzers=false -p:EnforceCodeStyleInBuild=false "-p:NuGetLockFilePath=obj/package-$system.lock.json" -o "$to")
   : >"$log"
+  # A fault of ours is no reason to fall back: only a pack that cannot be restored is.
+  try() {
+    rm -rf "$to"
+    dotnet "${common[@]}" "$@" >"$log" 2>&1 && return
+    grep -qE 'error (NU|NETSDK)[0-9]+' "$log" || fail "$(tail -5 "$log")"
+    return 1
+  }
   # Compiled ahead of time where the compiler for it is there, since it then starts in a fraction of the time.
   if try --self-contained true -p:PublishReadyToRun=true || try --self-contained true; then
     echo self-contained
@@ -120,7 +126,7 @@ add_licences() {
   cp LICENSE "$to/Stringline-LICENSE.txt"
   echo "Packages inside, with the licence that each names" >"$to/PACKAGES.txt"
   {
-    sed -n 's:^      "\([^/"]*\)/\([^"]*\)": {$:\1 \2:p' "$3/program/stringline.deps.json" | sed 's/^runtimepack\.//' | grep -v '^Stringline\.\|^stringline '
+    sed -n 's|^      "\([^/"]*\)/\([^"]*\)": {$|\1 \2|p' "$3/program/stringline.deps.json" | sed 's/^runtimepack\.//' | grep -v '^Stringline\.\|^stringline '
   } | sort -fu | while read -r id version; do
     folder="$cache/$(tr '[:upper:]' '[:lower:]' <<<"$id")/$version"
     [ -d "$folder" ] || continue

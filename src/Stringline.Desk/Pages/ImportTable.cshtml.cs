@@ -252,5 +252,5 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
     private RedirectResult Back() => Redirect($"/import/{Id}");
 
     /// <summary>A refusal of the table in words, without the folder in which it waits.</summary>
-    public string Words(SheetException refusal) => $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{DeskWords.Of(refusal.Fault.Found)}. There should be {DeskWords.Of(refusal.Fault.Expected)}.";
+    public static string Words(SheetException refusal) => $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{DeskWords.Of(refusal.Fault.Found)}. There should be {DeskWords.Of(refusal.Fault.Expected)}.";
 }

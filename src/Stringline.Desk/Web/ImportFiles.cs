@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using Stringline.Desk.Importing;
-using Stringline.Spreadsheets;
 
 namespace Stringline.Desk.Web;
 

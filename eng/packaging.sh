@@ -72,23 +72,26 @@ END
 
 # add_start_here SYSTEM HOW VERSION FOLDER
 add_start_here() {
-  local system=$1 how=$2 version=$3 to=$4 start data first tool
+  local system=$1 how=$2 version=$3 to=$4 start data quoted first tool
   case $system in
     win-*)
       start='Double-click Stringline.cmd. A window opens and stays, and the desk opens in your browser; closing the window closes the desk.'
       first='Windows may warn that the program is not known, since it is not signed: "More info", then "Run anyway".'
       data='%LOCALAPPDATA%\stringline\office.stringline'
+      quoted="\"$data\" (in a Command Prompt opened in this folder)"
       tool='program\stringline.exe' ;;
     osx-*)
       start='Double-click Stringline.command. A window of Terminal opens and stays, and the desk opens in your browser; closing the window closes the desk.'
       first='macOS may refuse the program, since it is not signed by a registered developer: open Terminal, type
    xattr -dr com.apple.quarantine  and a blank, drag this folder into the window, and press Return. Then double-click again.'
       data='~/Library/Application Support/stringline/office.stringline'
+      quoted='"$HOME/Library/Application Support/stringline/office.stringline" (in a Terminal opened in this folder)'
       tool='program/stringline' ;;
     *)
       start='Run ./stringline-desk.sh in a terminal, or double-click Stringline.desktop (your desktop may ask to allow it). The desk opens in your browser.'
       first='It needs what .NET needs of the system: glibc, libstdc++ and OpenSSL, which the usual desktop systems have.'
       data='~/.local/share/stringline/office.stringline'
+      quoted="$data (in a terminal opened in this folder)"
       tool='program/stringline' ;;
   esac
   [ "$how" = portable ] && tool="dotnet ${tool%.exe}.dll"
@@ -111,7 +114,7 @@ add_start_here() {
     echo "Do not go back to an older version once a newer one has opened your data."
     echo
     echo "To back up, also while the desk is open (the copy is checked as it is made):"
-    echo "   $tool store backup --help"
+    echo "   $tool store backup my-backup.stringline --store $quoted"
     echo
     echo "The desk answers on this machine only, and sends nothing anywhere."
     echo "All commands: $tool --help"

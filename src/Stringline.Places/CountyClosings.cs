@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using NodaTime.Text;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
@@ -14,13 +15,16 @@ public static class CountyClosings
 
     private static readonly Lazy<IReadOnlyList<CountyClosing>> Shipped = new(() => Parse(ShippedTable.Text("county-closings.csv")));
 
+    private static readonly Lazy<FrozenDictionary<string, OpenDays>> Calendars =
+        new(() => All.Select(row => row.County).Distinct().ToFrozenDictionary(county => county, county => OpenDays.ForCounty(county, All)));
+
     /// <summary>The rows that ship with the program.</summary>
     public static IReadOnlyList<CountyClosing> All => Shipped.Value;
 
-    /// <summary>The calendar of a county's offices: the statutory lists, and the county's own days where the table has any.</summary>
+    /// <summary>The calendar of a county's offices: the statutory lists, and the county's own days where the table has any. One for each county, so that its years are worked out once.</summary>
     /// <param name="county">The county's name without the word County.</param>
     public static OpenDays Calendar(string county) =>
-        All.Any(row => row.County == county) ? OpenDays.ForCounty(county, All) : OpenDays.Statutory;
+        Calendars.Value.GetValueOrDefault(county, OpenDays.Statutory);
 
     /// <summary>Reads a table in the form of the shipped one; lines that begin with <c>#</c> are remarks.</summary>
     /// <exception cref="FormatException">A line is not of that form; the message names line, column, what is there and what would be right.</exception>

@@ -12,9 +12,11 @@ public sealed record ZipPlace(string City, IReadOnlyList<string> Counties);
 /// </summary>
 public static class ZipTable
 {
-    // Each lookup is one search in the text: a command asks once, and a dictionary of 2,600 rows would cost more than that.
+    // The lookup of a ZIP is one search in the text: a command asks once, and a dictionary of 2,600 rows would cost more than that.
+    // That of a city would have to look at every row, so it is kept: a desk asks for each of its jobs.
     private static readonly Lazy<string> Main = new(() => ShippedTable.Text("zip-counties.csv"));
     private static readonly Lazy<string> Straddlers = new(() => ShippedTable.Text("zip-straddlers.csv"));
+    private static readonly Lazy<Dictionary<string, IReadOnlyList<string>>> Cities = new(ByCity);
 
     /// <summary>What is said of a ZIP of five digits; null where the table does not have it.</summary>
     public static ZipPlace? Find(string zip)
@@ -32,15 +34,22 @@ public static class ZipTable
     public static IReadOnlyList<string> CountiesOf(string city)
     {
         ArgumentNullException.ThrowIfNull(city);
-        var found = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var line in Main.Value.Split('\n'))
+        return Cities.Value.TryGetValue(city, out var counties) ? counties : [];
+    }
+
+    private static Dictionary<string, IReadOnlyList<string>> ByCity()
+    {
+        var straddlers = Straddlers.Value.Split('\n').Select(line => line.Split(',')).Where(cells => cells.Length > 1).ToLookup(cells => cells[0], cells => cells[1], StringComparer.Ordinal);
+        var found = new Dictionary<string, SortedSet<string>>(StringComparer.OrdinalIgnoreCase);
+        foreach (var cells in Main.Value.Split('\n').Select(line => line.Split(',')).Where(cells => cells.Length == 3 && cells[0].Length == 5))
         {
-            var cells = line.Split(',');
-            if (cells.Length == 3 && cells[1].Equals(city, StringComparison.OrdinalIgnoreCase))
-                found.UnionWith(Find(cells[0])?.Counties ?? []);
+            if (!found.TryGetValue(cells[1], out var counties))
+                found[cells[1]] = counties = new SortedSet<string>(StringComparer.Ordinal);
+            counties.Add(cells[2]);
+            counties.UnionWith(straddlers[cells[0]]);
         }
 
-        return [.. found];
+        return found.ToDictionary(pair => pair.Key, pair => (IReadOnlyList<string>)[.. pair.Value], StringComparer.OrdinalIgnoreCase);
     }
 
     /// <summary>Every ZIP of the main table, in order.</summary>

@@ -1,4 +1,5 @@
 using Stringline.Law;
+using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
 
@@ -121,4 +122,33 @@ public sealed class CatalogueTests
         });
         Assert.Contains(refusals, r => r.Id == "letters-missing" && r.There.Contains("U+77F3", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("notice-of-credit")]
+    [InlineData("release")]
+    [InlineData("stop-payment-notice")]
+    [InlineData("claim")]
+    public void A_letter_in_the_signer_s_name_that_the_typeface_lacks_is_refused_too(string id)
+    {
+        var refusals = PaperJobs.Refusals(id, job => job with { Claimant = job.Claimant with { Signer = new Signer("石", "President") } });
+        Assert.Contains(refusals, r => r.Id == "letters-missing" && r.There.Contains("U+77F3", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_word_without_an_end_is_refused_with_its_length_and_what_would_be_right(string id)
+    {
+        var refusal = Assert.Single(PaperJobs.Refusals(id, job => job with
+        {
+            Claimant = job.Claimant with { Name = new string('x', 61) },
+            Parties = [.. job.Parties.Select(p => p with { Name = new string('x', 61) })],
+        }), r => r.Id == "word-too-long");
+        Assert.Contains("61 characters without a space", refusal.There, StringComparison.Ordinal);
+        Assert.Contains("60 characters", refusal.Right, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_name_of_sixty_letters_in_one_word_stands_on_every_paper(string id) =>
+        Assert.NotEmpty(PaperJobs.Make(id, job => job with { Claimant = job.Claimant with { Name = new string('W', 60) } }).Files);
 }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Settings;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
@@ -20,6 +21,9 @@ internal sealed class NewJobModel(Office office) : PageModel
     /// <summary>What the store refuses, where it is no single field.</summary>
     public IReadOnlyList<string> Refused { get; private set; } = [];
 
+    /// <summary>Who signs for the office, to be offered while typing.</summary>
+    public IReadOnlyList<OfficeSigner> Signers => office.Settings.Signers;
+
     /// <summary>Writes the job, or shows the form again with what is wrong beside each field.</summary>
     public IActionResult OnPost()
     {
@@ -27,6 +31,8 @@ internal sealed class NewJobModel(Office office) : PageModel
         Faults = faults;
         if (job is null)
             return Page();
+        if (job.Claimant.Signer is { Title: null } signer && Signers.FirstOrDefault(known => known.Name == signer.Name) is { } offered)
+            job = job with { Claimant = job.Claimant with { Signer = signer with { Title = offered.Title } } };
         switch (office.Put(new KeyedJob(Guid.NewGuid().ToString("N")[..12], job)))
         {
             case PutOutcome.Added added:

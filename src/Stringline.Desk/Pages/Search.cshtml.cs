@@ -8,7 +8,7 @@ namespace Stringline.Desk.Pages;
 /// <summary>Jobs found by the words in them.</summary>
 internal sealed class SearchModel(Office office) : PageModel
 {
-    private const int Most = 100;
+    private const int Most = 50;
 
     /// <summary>What is sought.</summary>
     [BindProperty(SupportsGet = true, Name = "for")]

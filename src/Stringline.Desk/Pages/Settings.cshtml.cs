@@ -51,12 +51,21 @@ internal sealed class SettingsModel(Office office) : PageModel
         Faults = faults;
         if (settings is null)
             return Page();
-        if (office.Journal.WriteSettings(string.IsNullOrEmpty(Seen) ? null : Seen, settings.Document()))
+        var seen = string.IsNullOrEmpty(Seen) ? null : Seen;
+        settings = settings with { Mappings = OfficeSettings.Of(seen, office.Journal.Name).Mappings };
+        if (office.Journal.WriteSettings(seen, settings.Document()))
             return Redirect("/settings?kept=true");
         Overtaken = true;
         Seen = office.Journal.ReadSettings();
         ModelState.Clear();
         return Page();
+    }
+
+    /// <summary>Deletes a mapping of the import.</summary>
+    public IActionResult OnPostDeleteMapping(string name)
+    {
+        office.ChangeSettings(settings => settings with { Mappings = settings.Mappings.RemoveAll(mapping => mapping.Name == name) });
+        return Redirect("/settings#s-mappings");
     }
 
     private void ReadCounties()

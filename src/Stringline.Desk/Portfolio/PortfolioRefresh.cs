@@ -9,6 +9,7 @@ internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day,
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(30);
     // One core stays free for whoever is looking at the desk meanwhile.
     private static readonly int Cores = Math.Max(1, Environment.ProcessorCount - 1);
+    private readonly SemaphoreSlim wake = new(0);
     private volatile PortfolioProgress? progress;
     private volatile string? trouble;
 
@@ -18,6 +19,9 @@ internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day,
     /// <summary>Why the last attempt stopped; null where it went well.</summary>
     public string? Trouble => trouble;
 
+    /// <summary>Begins at once, and not only when the pause is over.</summary>
+    public void Wake() => wake.Release();
+
     /// <inheritdoc/>
     void IProgress<PortfolioProgress>.Report(PortfolioProgress value) => progress = value;
 
@@ -26,8 +30,7 @@ internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day,
     {
         // Off the thread that starts the desk: the desk opens at once, and its page says how far this has come.
         await Task.Yield();
-        using var timer = new PeriodicTimer(Pause);
-        do
+        while (!stoppingToken.IsCancellationRequested)
         {
             try
             {
@@ -48,8 +51,16 @@ internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day,
             {
                 progress = null;
             }
+
+            await wake.WaitAsync(Pause, stoppingToken).ConfigureAwait(false);
         }
-        while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false));
+    }
+
+    /// <inheritdoc/>
+    public override void Dispose()
+    {
+        wake.Dispose();
+        base.Dispose();
     }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The portfolio could not be assessed.")]

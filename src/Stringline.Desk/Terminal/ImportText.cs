@@ -69,7 +69,8 @@ internal static class ImportText
         text.Append("  (H & L Supply, Inc. v. Ewing (1967) 253 Cal.App.2d 283, rule from memory). ").Append(Assessment.Caution).Append('\n');
     }
 
-    private static string Why(AcrossPart part) => part.Why switch
+    /// <summary>Why a part of a payment is applied where it is (Civ. Code § 1479, Three).</summary>
+    internal static string Why(AcrossPart part) => part.Why switch
     {
         AppliedTo.InterestDue => $"interest due {LawText.IsoDay(part.Due)}",
         AppliedTo.Due => $"due, earliest maturity first ({LawText.IsoDay(part.Due)})",

@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Stringline.Desk.Importing;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Portfolio;
 using Stringline.Store;
@@ -41,6 +42,7 @@ internal static class DeskHost
         desk.MapExports();
         desk.MapProofs();
         desk.MapPapers();
+        desk.MapImports();
         desk.MapRazorPages();
         return desk;
     }
@@ -63,6 +65,10 @@ internal static class DeskHost
         services.AddSingleton<PaperBench>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
+        services.AddSingleton(new WaitingTables(options, clock));
+        services.AddSingleton<TableOffer>();
+        services.AddSingleton<ImportRuns>();
+        services.AddHostedService(given => given.GetRequiredService<ImportRuns>());
         services.AddRazorPages();
         services.AddAntiforgery(form =>
         {

@@ -11,6 +11,9 @@ internal sealed record DeskOptions(string Store, int Port)
     /// <summary>The day the desk takes for today, for tests and demonstrations; null for today in California.</summary>
     public LocalDate? AsOf { get; init; }
 
+    /// <summary>The largest table that an import takes, in bytes.</summary>
+    public long LargestTable { get; init; } = 200L * 1024 * 1024;
+
     /// <summary>Under whose name entries are written.</summary>
     public string Who { get; init; } = Environment.UserName is { Length: > 0 } user ? user : "desk";
 

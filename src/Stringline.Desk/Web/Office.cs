@@ -34,6 +34,15 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
     /// <summary>What the office has set.</summary>
     public OfficeSettings Settings => OfficeSettings.Of(journal);
 
+    /// <summary>Changes what the office has set, over whatever others set in the meantime.</summary>
+    public void ChangeSettings(Func<OfficeSettings, OfficeSettings> change)
+    {
+        string? seen;
+        do
+            seen = journal.ReadSettings();
+        while (!journal.WriteSettings(seen, change(OfficeSettings.Of(seen, journal.Name)).Document()));
+    }
+
     /// <summary>Opens a job; null where there is none.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="known">The day as known on which it is shown; null for today.</param>

@@ -31,7 +31,7 @@ public static class ClaimPacket
         List<Refusal> refusals = [.. amends?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, facts, service, office, measure)];
         if (refusals.Count > 0 && !draft)
             return new PacketOutcome.Refused(refusals);
-        if (refusals.Find(r => r.Id == "return-block-full") is { } full)
+        if (refusals.Find(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
             return new PacketOutcome.Refused([full]);
 
         var claim = Press.Print(ClaimPaper.Plan(facts, service, amends, assessment.AsOf, draft), measure);

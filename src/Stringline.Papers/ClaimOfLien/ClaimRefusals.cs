@@ -90,9 +90,11 @@ internal static class ClaimRefusals
 
     private static IEnumerable<Refusal> Letters(ClaimFacts facts)
     {
-        var texts = new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name, facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
-            .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)]));
-        var missing = texts.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, LatinComposition.Of(t))).Distinct().ToList();
+        List<string> texts = [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name, facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
+            .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)])).OfType<string>()];
+        foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(), "the texts of the claim"))
+            yield return refusal;
+        var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, LatinComposition.Of(t))).Distinct().ToList();
         if (missing.Count > 0)
             yield return new Refusal("letters-missing", "the texts of the claim", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents, as the deed does.", "Gov. Code § 27201(a)");
     }

@@ -53,16 +53,32 @@ internal static class WordingChecks
 
     private static List<ReadWord>? Find(List<ReadWord> words, string[] sought, StringComparison comparison)
     {
-        for (var at = 0; at + sought.Length <= words.Count; at++)
+        for (var at = 0; at < words.Count; at++)
         {
-            var same = 0;
-            while (same < sought.Length && string.Equals(words[at + same].Text, sought[same], comparison))
-                same++;
-            if (same == sought.Length)
-                return words.GetRange(at, sought.Length);
+            var end = at;
+            if (sought.All(s => (end = After(words, end, s, comparison)) > 0))
+                return words.GetRange(at, end - at);
         }
 
         return null;
+    }
+
+    /// <summary>
+    /// The place after a word that begins at a place, or -1 where another stands there. A word wider than its line goes on below;
+    /// the prescribed words are all narrower, so only what is filled into them ever does.
+    /// </summary>
+    private static int After(List<ReadWord> words, int at, string sought, StringComparison comparison)
+    {
+        for (var read = 0; at >= 0 && at < words.Count; at++)
+        {
+            var text = words[at].Text;
+            if (string.Compare(sought, read, text, 0, text.Length, comparison) != 0 || (read > 0 && words[at].Baseline == words[at - 1].Baseline))
+                return -1;
+            if ((read += text.Length) == sought.Length)
+                return at + 1;
+        }
+
+        return -1;
     }
 
     private static string Difference(List<ReadWord> words, string[] sought)

@@ -138,6 +138,7 @@ public sealed record WaiverToBe
                 section));
         }
 
+        refusals.AddRange(TooLong.In([.. Blanks.Values.OfType<string>()], new[] { Claimant, SignerTitle }.OfType<string>(), "the texts of the paper"));
         if (MissingLetters() is { Count: > 0 } letters)
             refusals.Add(new Refusal("letters-missing", "the texts of the paper", $"The typeface has no letter for {string.Join(" ", letters.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", section));
         return refusals;

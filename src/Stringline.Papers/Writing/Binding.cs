@@ -17,7 +17,7 @@ internal static class Binding
         CheckRoom(matter, bundle, measure);
         if (!matter.Clear && !matter.Options.Draft)
             return new PacketOutcome.Refused(matter.Refusals);
-        if (matter.Refusals.FirstOrDefault(r => r.Id == "return-block-full") is { } full)
+        if (matter.Refusals.FirstOrDefault(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
             return new PacketOutcome.Refused([full]);
 
         List<Refusal> inTheWay = [.. matter.Refusals, .. bundle.AlwaysDraft is { } always ? [always] : Array.Empty<Refusal>()];
@@ -60,7 +60,10 @@ internal static class Binding
 
     private static void CheckLetters(Matter matter, Bundle bundle)
     {
-        var missing = bundle.Leaves.SelectMany(l => l.Texts).SelectMany(t => TypeCase.Missing(Face.Serif, t)).Distinct().ToList();
+        List<string> texts = [.. bundle.Leaves.SelectMany(l => l.Texts)];
+        foreach (var refusal in TooLong.In(texts, bundle.Leaves.SelectMany(l => l.UnderSignatures), "the texts of the paper"))
+            matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
+        var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, t)).Distinct().ToList();
         if (missing.Count > 0)
             matter.Refuse("letters-missing", "the texts of the paper", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", "");
     }

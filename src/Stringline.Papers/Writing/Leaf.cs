@@ -17,6 +17,7 @@ internal sealed class Leaf(string FileName, string Title)
     private readonly List<string> blanks = [];
     private readonly List<string> signers = [];
     private readonly List<string> texts = [];
+    private readonly List<string> underSignatures = [];
     private int number;
 
     /// <summary>File name.</summary>
@@ -44,10 +45,13 @@ internal sealed class Leaf(string FileName, string Title)
     public IReadOnlyList<string> Blanks => blanks;
 
     /// <summary>Everything written that came from facts, for the check of letters.</summary>
-    public IReadOnlyList<string> Texts => texts;
+    public IReadOnlyList<string> Texts => Return is { } block ? [.. texts, .. underSignatures, block.Name, block.Address] : [.. texts, .. underSignatures];
 
     /// <summary>Title of a paper in capitals.</summary>
     public string InCapitals => Title.ToUpperInvariant();
+
+    /// <summary>Names and titles under its signatures.</summary>
+    public IReadOnlyList<string> UnderSignatures => underSignatures;
 
     /// <summary>The title at its place, and the sections under it.</summary>
     public void Head(string sections)
@@ -130,28 +134,35 @@ internal sealed class Leaf(string FileName, string Title)
     /// <summary>Room to sign.</summary>
     public void Sign(string? name, params IReadOnlyList<string> under)
     {
-        if (name is not null)
-            signers.Add(name);
-        else
-            Blank("name of the signer");
-        texts.AddRange(under);
+        Signer(name, under);
         blocks.Add(new Signature(name, under) { Before = 10 });
     }
 
     /// <summary>An oath and the signature under it, never parted.</summary>
     public void Oath(string? heading, string words, string? name, params IReadOnlyList<string> under)
     {
-        if (name is not null)
-            signers.Add(name);
-        else
-            Blank("name of the signer");
         texts.Add(words);
-        texts.AddRange(under);
+        Signer(name, under);
         List<Block> together = heading is null ? [] : [new Heading(heading, TypeStyle.Heading) { Before = 20 }];
         together.Add(new Paragraph(words, TypeStyle.Body) { Before = 9 });
         together.Add(new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body));
         together.Add(new Signature(name, under));
         blocks.Add(new Together(together));
+    }
+
+    private void Signer(string? name, IReadOnlyList<string> under)
+    {
+        if (name is null)
+        {
+            Blank("name of the signer");
+        }
+        else
+        {
+            signers.Add(name);
+            underSignatures.Add(name);
+        }
+
+        underSignatures.AddRange(under);
     }
 
     /// <summary>The plan of the paper.</summary>

@@ -11,7 +11,7 @@ public sealed record ColumnMapping
     /// <summary>What the rows are; null where the headers show it.</summary>
     public TableKind? Kind { get; init; }
 
-    /// <summary>The header of a column, as the file writes it, or <c>column F</c>. Columns not named here are known by their words.</summary>
+    /// <summary>The header of a column, as the file writes it, or <c>column F</c>; an empty text for a column that no header stands for. Columns not named here are known by their words.</summary>
     public IReadOnlyDictionary<Column, string> Headers { get; init; } = new Dictionary<Column, string>();
 
     /// <summary>In which order the parts of a day stand.</summary>

@@ -56,11 +56,16 @@ public sealed class HeaderRow
     public ColumnMapping ToMapping(ColumnMapping given)
     {
         ArgumentNullException.ThrowIfNull(given);
-        var headers = places.ToDictionary(pair => pair.Key, pair => IsUnique(pair.Value) ? Row.At(pair.Value).ToString() : "column " + Letters(pair.Value));
-        return given with { Kind = Kind, Headers = headers };
+        return given with { Kind = Kind, Headers = places.ToDictionary(pair => pair.Key, pair => NameOf(Row, pair.Value)) };
     }
 
-    private bool IsUnique(int place) => folded[place].Length > 0 && Array.FindAll(folded, text => text == folded[place]).Length == 1;
+    /// <summary>By what a mapping names a column: its header where no other has the same, else its letters.</summary>
+    internal static string NameOf(SheetRow row, int place)
+    {
+        var header = row.At(place).ToString();
+        var fold = ColumnWords.Fold(header);
+        return fold.Length > 0 && row.At(place).Kind == CellKind.Text && row.Cells.Count(cell => ColumnWords.Fold(cell.ToString()) == fold) == 1 ? header : "column " + Letters(place);
+    }
 
     /// <summary>Finds the headers among a table's first rows.</summary>
     /// <param name="file">How faults name the file.</param>
@@ -111,7 +116,9 @@ public sealed class HeaderRow
         var places = new Dictionary<Column, int>();
         foreach (var column in ColumnWords.Of(kind))
         {
-            var fit = mapping.Headers.TryGetValue(column, out var said) ? Said(row, said) : ByWords(row, column, kind);
+            if (mapping.Headers.TryGetValue(column, out var said) && said.Length == 0)
+                continue;
+            var fit = said is not null ? Said(row, said) : ByWords(row, column, kind);
             if (said is not null && fit.Count == 0)
                 return null;
             if (fit.Count > 1)
@@ -140,7 +147,7 @@ public sealed class HeaderRow
         return ColumnWords.Needed(kind).All(places.ContainsKey) ? new HeaderRow(row, kind, places) : null;
     }
 
-    private static List<int> ByWords(SheetRow row, Column column, TableKind kind)
+    internal static List<int> ByWords(SheetRow row, Column column, TableKind kind)
     {
         var ranked = new List<(int Place, int Rank)>();
         for (var i = 0; i < row.Cells.Count; i++)
@@ -152,7 +159,7 @@ public sealed class HeaderRow
         return ranked.Count == 0 ? [] : [.. ranked.Where(r => r.Rank == ranked.Min(other => other.Rank)).Select(r => r.Place)];
     }
 
-    private static List<int> Said(SheetRow row, string header)
+    internal static List<int> Said(SheetRow row, string header)
     {
         if (header.StartsWith("column ", StringComparison.Ordinal) && Place(header[7..]) is { } place)
             return place < row.Cells.Count ? [place] : [];
@@ -167,7 +174,7 @@ public sealed class HeaderRow
         return letters.Aggregate(0, (sum, c) => (sum * 26) + c - 'A' + 1) - 1;
     }
 
-    private static string Letters(int place) => (place >= 26 ? ((char)('A' + (place / 26) - 1)).ToString() : "") + (char)('A' + (place % 26));
+    internal static string Letters(int place) => (place >= 26 ? ((char)('A' + (place / 26) - 1)).ToString() : "") + (char)('A' + (place % 26));
 
     private static SheetException Refuse(string file, SheetRow row, string found, string expected) =>
         new(new Fault(file, string.Create(CultureInfo.InvariantCulture, $"line {row.Line}"), found, expected));

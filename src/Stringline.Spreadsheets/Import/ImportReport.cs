@@ -85,4 +85,7 @@ public sealed record ImportReport(
 {
     /// <summary>The files of refused rows that were written.</summary>
     public IReadOnlyList<string> RefusedFiles { get; init; } = [];
+
+    /// <summary>The keys of the new jobs, in the order in which the tables name them.</summary>
+    public IReadOnlyList<string> NewJobs { get; init; } = [];
 }

@@ -14,6 +14,9 @@ public sealed record ImportRequest(IReadOnlyList<string> Files, string Who)
     /// <summary>Look and tell, write nothing.</summary>
     public bool DryRun { get; init; }
 
+    /// <summary>Whether a dry run too writes the files of refused rows.</summary>
+    public bool RefusedFilesOfDryRun { get; init; }
+
     /// <summary>Name of the claimant.</summary>
     public string? Claimant { get; init; }
 

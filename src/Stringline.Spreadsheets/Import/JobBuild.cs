@@ -11,6 +11,9 @@ internal sealed class Taken
 
     public Dictionary<TableRows, long> Unchanged { get; } = [];
 
+    /// <summary>Keys of the jobs that are new.</summary>
+    public List<string> NewJobs { get; } = [];
+
     public static void Count(Dictionary<TableRows, long> counts, TableRows table) => counts[table] = counts.GetValueOrDefault(table) + 1;
 }
 
@@ -91,7 +94,8 @@ internal sealed class JobBuild(ImportRequest request, ISet<string> assumed)
         return head;
     }
 
-    private static bool Same(JobFile a, JobFile b) => Exchange.JournalText.Head(a).AsSpan().SequenceEqual(Exchange.JournalText.Head(b));
+    /// <summary>Whether the heads of two job files say the same.</summary>
+    public static bool Same(JobFile a, JobFile b) => Exchange.JournalText.Head(a).AsSpan().SequenceEqual(Exchange.JournalText.Head(b));
 
     private static Entry Invoice(InvoiceRow row) => row.Amount < 0
         ? new Credited { Index = 0, On = DayFact.On(row.On), Amount = -row.Amount, Text = row.Text is null ? $"Credit {row.Invoice}" : $"Credit {row.Invoice}: {row.Text}" }

@@ -20,7 +20,7 @@ internal sealed class RefusedFile : IDisposable
     public RefusedFile(TableRows table)
     {
         this.table = table;
-        path = NameOf(table.File);
+        path = RefusedRowsFile.NameOf(table.File);
         part = path + ".part";
         try
         {
@@ -31,9 +31,6 @@ internal sealed class RefusedFile : IDisposable
             throw new SheetException(new Fault(path, "", $"a place that cannot be written to ({e.Message})", "a folder in which the refused rows can be written; nothing was imported"));
         }
     }
-
-    /// <summary>The name: that of the file with <c>.refused.csv</c> in place of its ending.</summary>
-    public static string NameOf(string file) => Path.ChangeExtension(file, ".refused.csv");
 
     /// <summary>Writes it, in place of that of an earlier import; without refused rows and without an earlier one there is none.</summary>
     /// <returns>Its path, or null.</returns>

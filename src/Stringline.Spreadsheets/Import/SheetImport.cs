@@ -9,6 +9,12 @@ namespace Stringline.Spreadsheets.Import;
 /// <param name="calendar">The days on which offices are closed.</param>
 public sealed class SheetImport(IJournal journal, OpenDays calendar)
 {
+    /// <summary>What <see cref="ImportProgress.What"/> says of jobs that were made of the rows and compared with the store.</summary>
+    public const string JobsGoneThrough = "jobs";
+
+    /// <summary>What <see cref="ImportProgress.What"/> says of jobs that were written in the transaction.</summary>
+    public const string JobsWritten = "jobs written";
+
     private const int Step = 1000;
 
     // Each round refuses the rows of the jobs that the journal would not take; the journal names at least one each time.
@@ -31,14 +37,14 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         payments.Apply();
 
         var ids = journal.Tips().ToDictionary(tip => tip.Key, tip => tip.Id, StringComparer.Ordinal);
-        using var refused = new RefusedFiles(request.DryRun ? [] : tables);
+        using var refused = new RefusedFiles(request.DryRun && !request.RefusedFilesOfDryRun ? [] : tables);
         for (var round = 0; round < MostRounds; round++)
         {
             var taken = new Taken();
             var jobs = Jobs(reading, build, ids, taken, progress);
             var put = request.DryRun ? Look(jobs, ids) : journal.PutMany(jobs, request.Who, Written(progress, reading.Drafts.Count));
             if (put.Faults.Count == 0)
-                return Report(tables, taken, put, payments.Across, assumed) with { RefusedFiles = refused.Finish() };
+                return Report(tables, taken, put, payments.Across, assumed) with { RefusedFiles = refused.Finish(), NewJobs = taken.NewJobs };
             foreach (var faults in put.Faults.GroupBy(fault => fault.File))
                 Refuse(reading.Drafts[faults.Key], faults.First());
         }
@@ -52,7 +58,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         foreach (var draft in reading.Drafts.Values)
         {
             if (++done % Step == 0)
-                progress?.Report(new ImportProgress("jobs", done, reading.Drafts.Count));
+                progress?.Report(new ImportProgress(JobsGoneThrough, done, reading.Drafts.Count));
             var stored = ids.TryGetValue(draft.Key, out var id) ? journal.Read(id)?.Job : null;
             var job = build.Build(draft, stored, taken);
 
@@ -60,8 +66,11 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             if (job is null || (stored is null && job.Entries.Count == 0 && draft.HeadRows.TrueForAll(row => row.Table.IsRefused(row.Line))))
                 continue;
 
-            // Entries are only ever added, so a job with as many as before, of which no table of jobs speaks, is as it was.
-            if (stored is null || job.Entries.Count > stored.Entries.Count || draft.HeadRows.Count > 0)
+            if (stored is null)
+                taken.NewJobs.Add(draft.Key);
+
+            // Entries are only ever added, so a job with as many as before and the same head is as it was.
+            if (stored is null || job.Entries.Count > stored.Entries.Count || (draft.HeadRows.Count > 0 && !JobBuild.Same(job, stored)))
                 yield return new KeyedJob(draft.Key, job);
         }
     }
@@ -131,6 +140,6 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
 
     private sealed class Relay(IProgress<ImportProgress> progress, int total) : IProgress<StoreProgress>
     {
-        public void Report(StoreProgress value) => progress.Report(new ImportProgress(value.What, value.Done, total));
+        public void Report(StoreProgress value) => progress.Report(new ImportProgress(JobsWritten, value.Done, total));
     }
 }

@@ -96,7 +96,8 @@ internal sealed class SqliteDatabase : Database
 
     /// <inheritdoc/>
     public override (string Condition, string Words) Seek(IReadOnlyList<string> words) =>
-        ("s.job in (select rowid from search where search match @words)", string.Join(' ', words.Select(word => $"\"{word}\"*")));
+        // The index gives its rows in this order, so that it stops after the first ones.
+        ("s.job in (select rowid from search where search match @words order by rowid limit @limit)", string.Join(' ', words.Select(word => $"\"{word}\"*")));
 
     /// <inheritdoc/>
     public override IEnumerable<string> CheckFiles(DbConnection connection) =>

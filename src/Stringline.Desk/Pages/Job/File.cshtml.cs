@@ -68,6 +68,14 @@ internal sealed class FileModel(Office office) : PageModel
     /// <summary>What a part says now, field by field; what is not said is left out.</summary>
     public IReadOnlyList<(string Label, string Value)> Told(HeadPart part) => Told(Job.Facts, part);
 
+    /// <summary>What the office's settings offer for a field, while typing: those who sign for it, and their titles.</summary>
+    public IReadOnlyList<string> Offered(Asked asked) => asked.Name switch
+    {
+        "claimant.signer.name" => [.. office.Settings.Signers.Select(signer => signer.Name).Distinct()],
+        "claimant.signer.title" => [.. office.Settings.Signers.Select(signer => signer.Title).OfType<string>().Distinct()],
+        _ => [],
+    };
+
     /// <summary>Shows the file, or the form of one part.</summary>
     public IActionResult OnGet()
     {

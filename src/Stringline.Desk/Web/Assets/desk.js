@@ -43,3 +43,31 @@ if (line) {
 for (const line of document.querySelectorAll(".when .choice")) {
   line.addEventListener("input", (event) => { if (event.target.type === "date") line.querySelector("[type=radio]").checked = true; });
 }
+
+// An import: how far it is, as the desk tells it; at the end the page is shown anew. Without this the page asks again by itself.
+const runs = document.querySelector("[data-progress]");
+if (runs) {
+  const told = new EventSource(runs.dataset.progress);
+  const share = runs.querySelector("progress");
+  const words = runs.querySelector("[data-words]");
+  const said = runs.querySelector("[data-said]");
+  let quarter = 0;
+  told.addEventListener("progress", (event) => {
+    const now = JSON.parse(event.data);
+    words.textContent = now.words;
+    if (now.share === null) share.removeAttribute("value");
+    else share.value = now.share;
+    const next = Math.floor((now.share ?? 0) / 25);
+    if (next !== quarter) said.textContent = now.words;
+    quarter = next;
+  });
+  told.addEventListener("end", () => { told.close(); location.reload(); });
+}
+
+// A file that is too large is said before it is sent.
+for (const field of document.querySelectorAll("input[type=file][data-most]")) {
+  field.addEventListener("change", () => {
+    field.setCustomValidity(field.files[0]?.size > Number(field.dataset.most) ? field.dataset.tooLarge : "");
+    field.reportValidity();
+  });
+}

@@ -14,6 +14,14 @@ internal static class FindingWords
         { Latest: { } latest } band => $"{LawText.Day(band.Earliest.Day)} to {LawText.Day(latest.Day)}",
     };
 
+    /// <summary>By which reading the band begins and by which it ends, where they are two days; else empty.</summary>
+    public static string Ends(Finding finding) => finding.Band switch
+    {
+        { Latest: { } latest } band when latest.Day != band.Earliest.Day => $"from the reading “{band.Earliest.Name}” to “{latest.Name}”",
+        { Latest: null } open when finding.Readings.Count > 0 => $"from the reading “{open.Earliest.Name}”",
+        _ => "",
+    };
+
     /// <summary>How much the answer to a question could move; empty where nobody can say.</summary>
     public static string Weight(Question question)
     {

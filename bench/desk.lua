@@ -1,6 +1,6 @@
 -- What each of the concurrent users asks for next; wrk -s bench/desk.lua ADDRESS -- WHAT JOBS. WHAT is desk, search, job or mixed.
 local what, jobs
-local words = {"heron", "alder", "yolo", "quillback", "raisin", "belt", "lumber", "court", "fresno", "granger"}
+local words = {"heron", "alder", "quince", "tasso", "mulberry", "foundry", "raisin", "ironbark", "fennimore", "yolo", "granger", "lumber"}
 local counties = {"Yolo", "Fresno", "Alameda", "Kern", "Placer"}
 
 function init(args)

@@ -54,7 +54,7 @@ public interface IJournal : IDisposable
     public Proof? ReadProof(ProofLink link);
 
     /// <summary>
-    /// The jobs in which every word that is sought begins a word of some text, in the order of their ids. Accents and case do not matter;
+    /// The jobs in which every word that is sought begins a word of some text: first those that have the very words, each in the order of their ids. Accents and case do not matter;
     /// numbers are found with and without the marks between their digits.
     /// </summary>
     /// <param name="words">The words. Without a letter or digit nothing is found.</param>

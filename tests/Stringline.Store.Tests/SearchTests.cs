@@ -74,8 +74,10 @@ public abstract class SearchTests : IDisposable
         for (var i = 0; i < 200; i++)
         {
             var sought = Enumerable.Range(0, 1 + (i % 2)).Select(_ => all[random.Next(all.Length)]).Select(word => word[..random.Next(1, word.Length + 1)]).ToArray();
-            var expected = jobs.Where(job => sought.All(start => words[job.Key].Any(word => word.StartsWith(start, StringComparison.Ordinal)))).Select(job => job.Key);
-            Assert.Equal(expected, journal.Search(string.Join(' ', sought), 1000).Select(hit => hit.Job.Key));
+            var expected = jobs.Where(job => sought.All(start => words[job.Key].Any(word => word.StartsWith(start, StringComparison.Ordinal))))
+                .OrderBy(job => sought.All(words[job.Key].Contains) ? 0 : 1).Select(job => job.Key).ToList();
+            foreach (var limit in (int[])[1000, 3, 1])
+                Assert.Equal(expected.Take(limit), journal.Search(string.Join(' ', sought), limit).Select(hit => hit.Job.Key));
         }
     }
 }

@@ -34,8 +34,11 @@ internal abstract class Database : IDisposable
     /// <summary>Writes changed jobs with their new changes, their place and their search texts.</summary>
     public abstract void Write(DbConnection connection, DbTransaction transaction, IReadOnlyList<JobWrite> jobs);
 
-    /// <summary>The condition on search_texts under which every word begins some word of the job, and its one parameter @words.</summary>
-    public abstract (string Condition, string Words) Seek(IReadOnlyList<string> words);
+    /// <summary>
+    /// Two conditions on search_texts, each with its one parameter @words: every word is some word of the job; every word begins some
+    /// word of it. They may use @limit, the most rows that are asked for.
+    /// </summary>
+    public abstract IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words);
 
     /// <summary>What the database itself finds wrong with its files.</summary>
     public virtual IEnumerable<string> CheckFiles(DbConnection connection) => [];

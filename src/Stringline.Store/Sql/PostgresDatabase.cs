@@ -121,8 +121,11 @@ internal sealed class PostgresDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override (string Condition, string Words) Seek(IReadOnlyList<string> words) =>
-        ("s.words @@ cast(@words as tsquery)", string.Join(" & ", words.Select(word => $"'{word}':*")));
+    public override IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words)
+    {
+        const string condition = "s.words @@ cast(@words as tsquery)";
+        return [(condition, string.Join(" & ", words.Select(word => $"'{word}'"))), (condition, string.Join(" & ", words.Select(word => $"'{word}':*")))];
+    }
 
     /// <inheritdoc/>
     public override void Dispose() => source.Dispose();

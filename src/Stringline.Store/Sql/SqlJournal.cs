@@ -68,19 +68,30 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         var sought = Folding.Words(words).Distinct().ToList();
         if (sought.Count == 0)
             return [];
-        var seek = database.Seek(sought);
         return database.Run(connection =>
         {
-            using var command = RowReading.Command(
-                connection,
-                null,
-                $"select j.id, j.key, j.name, j.sequence, j.hash, s.texts from search_texts s join jobs j on j.id = s.job where {seek.Condition} order by j.id limit @limit",
-                ("@words", seek.Words),
-                ("@limit", (long)limit));
-            using var reader = command.ExecuteReader();
             var hits = new List<SearchHit>();
-            while (reader.Read())
-                hits.Add(new SearchHit(RowReading.TipAt(reader, 0), SearchTexts.Where(reader.GetString(5), sought)));
+            var met = new HashSet<long>();
+            foreach (var (condition, words) in database.Seek(sought))
+            {
+                using var command = RowReading.Command(
+                    connection,
+                    null,
+                    $"select j.id, j.key, j.name, j.sequence, j.hash, s.texts from search_texts s join jobs j on j.id = s.job where {condition} order by j.id limit @limit",
+                    ("@words", words),
+                    ("@limit", (long)limit));
+                using var reader = command.ExecuteReader();
+                while (hits.Count < limit && reader.Read())
+                {
+                    var tip = RowReading.TipAt(reader, 0);
+                    if (met.Add(tip.Id))
+                        hits.Add(new SearchHit(tip, SearchTexts.Where(reader.GetString(5), sought)));
+                }
+
+                if (hits.Count == limit)
+                    break;
+            }
+
             return hits;
         });
     }

@@ -95,9 +95,13 @@ internal sealed class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override (string Condition, string Words) Seek(IReadOnlyList<string> words) =>
-        // The index gives its rows in this order, so that it stops after the first ones.
-        ("s.job in (select rowid from search where search match @words order by rowid limit @limit)", string.Join(' ', words.Select(word => $"\"{word}\"*")));
+    public override IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words)
+    {
+        // The index gives its rows in this order and stops after the first ones, for whole words without having looked at the others.
+        // For the beginnings of words it must put all of them together first: 30 ms for a word of each of 100,000 jobs.
+        const string condition = "s.job in (select rowid from search where search match @words order by rowid limit @limit)";
+        return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))), (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
+    }
 
     /// <inheritdoc/>
     public override IEnumerable<string> CheckFiles(DbConnection connection) =>

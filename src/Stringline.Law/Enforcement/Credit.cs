@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
@@ -49,7 +50,7 @@ public static class Credit
 
         List<Reading> readings = [Deadline.Own("90 days after the claim was recorded", lastDay, calendar)];
         // Past the ninetieth day a credit may still be good, so the right to give one is in doubt and never simply lost.
-        var standing = Deadline.StandingOf(facts.AsOf, readings, firstRecorded, endFirm: false);
+        var standing = UnlessReleased(facts, claim, Deadline.StandingOf(facts.AsOf, readings, firstRecorded, endFirm: false));
         return Deadline.Finding("credit.last-day", "Notice of credit: last day to record", standing, readings, calendar, why, endKnown: false);
     }
 
@@ -113,7 +114,15 @@ public static class Credit
             why.Add(Reason.Of(Section, $"Action filed {Days.Of(action.On)}.", [action]));
         }
 
-        return Deadline.Finding("credit.enforcement-last-day", "Action after credit", Deadline.StandingOf(facts.AsOf, readings, filed), readings, calendar, why,
+        return Deadline.Finding("credit.enforcement-last-day", "Action after credit", UnlessReleased(facts, claim, Deadline.StandingOf(facts.AsOf, readings, filed)), readings, calendar, why,
             questions: [new Question("Is the agreement on credit mutual and signed by the owner? It must be one of claimant and owner.")]);
     }
+
+    // As for the action without credit: a released claim is nothing to enforce, and one that may be released is in doubt.
+    private static Standing UnlessReleased(FactsAsOf facts, ClaimRecorded claim, Standing otherwise) => RecordedClaim.IsReleased(facts, claim) switch
+    {
+        Verdict.Yes => Standing.Done,
+        Verdict.Open => Standing.InDoubt,
+        _ => otherwise,
+    };
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -23,16 +24,18 @@ public static class ReleaseBond
         var claimed = claim.Amount ?? demand.Demand;
         var amount = AmountFor(claimed);
         var bonds = facts.All<ReleaseBondRecorded>();
+        var released = RecordedClaim.IsReleased(facts, claim) == Verdict.Yes;
         yield return new Finding
         {
             Id = "release-bond.amount",
             Title = "Bond that would free the land",
-            Standing = bonds.Count > 0 ? Standing.Done : Standing.Open,
+            Standing = bonds.Count > 0 || released ? Standing.Done : Standing.Open,
             Amount = amount,
             Why =
             [
                 Reason.Of("Civ. Code § 8424(b)", $"An owner or a contractor who disputes the claim may free the land by a bond of 125 percent of the {claimed} claimed: {amount}. One debt needs one bond, on however many parcels it was recorded (T.O. IX v. Superior Court (2008) 165 Cal.App.4th 140).", [claim]),
                 .. Short(bonds, amount),
+                .. released ? [Reason.Of(Section, $"The claim has been released: the land is free of it, and no bond is called for.")] : Array.Empty<Reason>(),
             ],
         };
         if (bonds.Count > 0)

@@ -103,4 +103,15 @@ public sealed class CreditTests
     [Proves("Civ. Code § 8460(b)(1)")]
     public void Without_a_claim_there_is_nothing_to_extend() =>
         Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04").On("2026-06-01").Find("credit.last-day"));
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)")]
+    public void A_released_claim_leaves_nothing_to_enforce_after_credit()
+    {
+        var job = Job().CreditRecorded("2026-08-03", "2026-12-15");
+        Assert.Equal(Standing.Open, job.On("2026-09-01").Get("credit.enforcement-last-day").Standing);
+        var released = job.ReleaseRecorded("2026-08-24", true).On("2026-09-01");
+        Assert.Equal(Standing.Done, released.Get("credit.enforcement-last-day").Standing);
+        Assert.Equal(Standing.Done, released.Get("credit.last-day").Standing);
+    }
 }

@@ -73,4 +73,17 @@ public sealed class ReleaseBondTests
         Assert.Equal(expected, last.Standing);
         Assert.Empty(last.Questions);
     }
+
+    // Civ. Code § 8424(a): the bond releases the property from the claim of lien; a claim that is released already holds nothing.
+    [Theory]
+    [InlineData(true, Standing.Done)]
+    [InlineData(null, Standing.Done)]
+    [Proves("Civ. Code § 8424(b)")]
+    public void None_is_called_for_once_the_claim_is_released(bool? satisfied, Standing expected)
+    {
+        var bond = Job().ReleaseRecorded("2026-05-04", satisfied).On("2026-06-01").Get("release-bond.amount");
+        Assert.Equal(expected, bond.Standing);
+        Assert.True(bond.Says("has been released"));
+        Assert.False(Job().On("2026-06-01").Get("release-bond.amount").Says("has been released"));
+    }
 }

@@ -43,7 +43,7 @@ public sealed class ImportTests(Chromium chromium)
         await IsWritten(desk, page);
         Assert.Contains("Written: 2 jobs added, 0 jobs extended", await page.Locator("p[role=status]").First.InnerTextAsync(), StringComparison.Ordinal);
         await page.GetByRole(AriaRole.Link, new() { Name = "Brick Kiln Lane, lot 4" }).ClickAsync();
-        Assert.Equal("Brick Kiln Lane, lot 4", await page.InnerTextAsync("h1"));
+        Assert.Equal("Brick Kiln Lane, lot 4: the line", await page.InnerTextAsync("h1"));
         await page.GotoAsync(page.Url + "/amount");
         Assert.Contains(FurnishedOnTheFirstJob, await page.InnerTextAsync("main"), StringComparison.Ordinal);
         desk.Assess();

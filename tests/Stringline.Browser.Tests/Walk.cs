@@ -86,15 +86,10 @@ internal sealed class Walk
 
     private static async Task Resize(Visit visit, int width, int height, int scale)
     {
+        // The browser is told of the scale beside Playwright, which sets the size only.
         await visit.Page.SetViewportSizeAsync(width, height);
-        if (scale != 1)
-        {
-            var session = await visit.Page.Context.NewCDPSessionAsync(visit.Page);
-            await session.SendAsync("Emulation.setDeviceMetricsOverride", new Dictionary<string, object> { ["width"] = width, ["height"] = height, ["deviceScaleFactor"] = scale, ["mobile"] = false });
-            Assert.Equal(scale, await visit.Number("devicePixelRatio"));
-            await session.DetachAsync();
-        }
-
+        await visit.Scale(width, height, scale);
+        Assert.Equal(scale, await visit.Number("devicePixelRatio"));
         Assert.Equal(width, await visit.Number("innerWidth"));
     }
 }

@@ -95,6 +95,7 @@ internal sealed record EveryPage(string Name, string Address)
     {
         await page.GetByLabel("Sales rep").SelectOptionAsync("customer");
         await Press(page, "See what would happen");
+        await page.Locator(".columns .fault").ScrollIntoViewIfNeededAsync();
     }
 
     private static async Task Waiver(IPage page)

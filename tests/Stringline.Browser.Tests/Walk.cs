@@ -70,7 +70,7 @@ internal sealed class Walk
     {
         Words.AddRange(await WordsTests.WrongOn(page, visit, days));
         Broken.AddRange((await AccessibilityTests.BrokenOn(visit)).Select(rule => $"{page.Name}: {rule}"));
-        Heavy.AddRange(await GuideTests.Picture(page.Name, visit));
+        Heavy.AddRange(await GuideTests.Picture(page.Name, page.OnPhoneToo, visit));
         foreach (var (width, height, scale) in Zoomed)
         {
             await Resize(visit, width, height, scale);
@@ -80,7 +80,7 @@ internal sealed class Walk
         await Resize(visit, PhoneTests.Width, PhoneTests.Height, 1);
         TooWide.AddRange([.. await Fit.Outside(page.Name, visit, PhoneTests.Width), .. (await visit.Lines(PhoneTests.TooSmall)).Select(told => $"{page.Name}: {told}")]);
         if (page.OnPhoneToo)
-            Heavy.AddRange(await GuideTests.Picture("phone-" + page.Name, visit));
+            Heavy.AddRange(await GuideTests.Picture("phone-" + page.Name, true, visit));
         await Resize(visit, Screen.Width, Screen.Height, 1);
     }
 

@@ -1,5 +1,3 @@
-using Microsoft.Playwright;
-
 namespace Stringline.Browser.Tests;
 
 /// <summary>

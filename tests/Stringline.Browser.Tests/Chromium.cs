@@ -5,22 +5,29 @@ using Stringline.Desk.DemoOffice;
 
 namespace Stringline.Browser.Tests;
 
-/// <summary>One Chromium for all tests, and one desk with the demo office on a day that stands.</summary>
+/// <summary>One Chromium for all tests, and the desks that they share, on a day that stands.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
     /// <summary>The day that the demo office takes for today.</summary>
     public static readonly LocalDate Today = new(2026, 7, 15);
 
+    private readonly Lazy<Task<Walk>> walk;
     private IPlaywright playwright = null!;
     private IBrowser browser = null!;
     private ServedDesk demo = null!;
     private ServedDesk empty = null!;
+    private ServedDesk importing = null!;
+    private IDisposable held = null!;
+
+    /// <summary>Begins nothing yet.</summary>
+    public Chromium() => walk = new(() => Walk.Over(this));
 
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
         demo = await ServedDesk.Start(Today, DemoJobs.Of(Today));
         empty = await ServedDesk.Start(Today);
+        (importing, held) = await ImportOffice.Start(Today);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {
@@ -40,23 +47,24 @@ public sealed class Chromium : IAsyncLifetime
         playwright.Dispose();
         await demo.DisposeAsync();
         await empty.DisposeAsync();
+        held.Dispose();
+        await importing.DisposeAsync();
     }
 
     /// <summary>Opens a window onto the demo office.</summary>
     internal Task<Visit> Visit(int width = 1280, int height = 800, float scale = 1) => Visit(demo, width, height, scale);
 
-    /// <summary>Shows every page in a window of that size, and hands each to a check.</summary>
-    internal async Task OnEveryPage(Func<EveryPage, Visit, Task> check, int width = 1280, int height = 800, float scale = 1)
+    /// <summary>Opens a window onto an office that is shared.</summary>
+    internal Task<Visit> Visit(Office office) => Visit(office switch
     {
-        await using var full = await Visit(demo, width, height, scale);
-        await using var bare = await Visit(empty, width, height, scale);
-        foreach (var page in EveryPage.All)
-        {
-            var visit = page.OfAnEmptyOffice ? bare : full;
-            await page.Show(visit);
-            await check(page, visit);
-        }
-    }
+        Office.Demo => demo,
+        Office.Empty => empty,
+        Office.Importing => importing,
+        _ => throw new InvalidOperationException($"No such office: {office}."),
+    });
+
+    /// <summary>The walk over every page, made when it is first asked for.</summary>
+    internal Task<Walk> Walked() => walk.Value;
 
     /// <summary>Opens a window onto a desk.</summary>
     /// <param name="desk">The desk.</param>

@@ -13,18 +13,21 @@ internal sealed record EveryPage(string Name, string Address)
     /// <summary>What is done on it to come to what is looked at; null where nothing is.</summary>
     public Func<IPage, Task>? Then { get; init; }
 
-    /// <summary>Whether the office is an empty one.</summary>
-    public bool OfAnEmptyOffice { get; init; }
+    /// <summary>The office that it is of.</summary>
+    public Office Office { get; init; }
+
+    /// <summary>Whether the user guide shows it on a phone too.</summary>
+    public bool OnPhoneToo { get; init; }
 
     /// <summary>The pages. In the demo office the completion of job 11 is in doubt, the claim of job 13 is recorded, and job 9 signed waivers.</summary>
     public static IReadOnlyList<EveryPage> All { get; } =
     [
-        new("first-run", "/") { OfAnEmptyOffice = true },
+        new("first-run", "/") { Office = Office.Empty },
         new("new-job", "/jobs/new"),
         new("new-job-faults", "/jobs/new") { Then = page => Press(page, "Open the job") },
-        new("desk", "/"),
+        new("desk", "/") { OnPhoneToo = true },
         new("desk-of-one-county", "/?county=Yolo"),
-        new("job", "/job/11"),
+        new("job", "/job/11") { OnPhoneToo = true },
         new("job-as-known", "/job/11?known=2026-05-20"),
         new("amount", "/job/9/amount"),
         new("enter", "/job/11/enter"),
@@ -54,6 +57,14 @@ internal sealed record EveryPage(string Name, string Address)
         new("searches", "/searches?county=Yolo"),
         new("search", "/search?for=quince"),
         new("search-without-a-hit", "/search?for=zzzz"),
+        new("import", "/import") { Office = Office.Importing },
+        new("import-unclear", ImportOffice.Unclear) { Office = Office.Importing },
+        new("import-columns", ImportOffice.Columns) { Office = Office.Importing, OnPhoneToo = true },
+        new("import-fault", ImportOffice.Columns) { Office = Office.Importing, Then = SameColumnTwice },
+        new("import-look", ImportOffice.Looked) { Office = Office.Importing, OnPhoneToo = true },
+        new("import-running", ImportOffice.Running) { Office = Office.Importing },
+        new("import-written", ImportOffice.Written) { Office = Office.Importing },
+        new("import-broken", ImportOffice.Broken) { Office = Office.Importing },
         new("settings", "/settings"),
         new("law", "/law"),
         new("paper-to-mend", "/job/7/papers/waiver-8132"),
@@ -78,6 +89,13 @@ internal sealed record EveryPage(string Name, string Address)
         foreach (var (label, text) in fields)
             await page.GetByLabel(label).First.FillAsync(text);
         await Press(page, "See what it changes");
+    }
+
+    private static async Task SameColumnTwice(IPage page)
+    {
+        await page.GetByLabel("Sales rep").SelectOptionAsync("customer");
+        await Press(page, "See what would happen");
+        await page.Locator(".columns .fault").ScrollIntoViewIfNeededAsync();
     }
 
     private static async Task Waiver(IPage page)

@@ -68,7 +68,8 @@ public sealed class JobLifeTests(Chromium chromium)
         await Fill(
             page,
             ("Name of the job", "Alder Court, building 2"), ("Street of the site", "12 Plumbline Lane"), ("City", "Woodland"), ("ZIP", "95695"),
-            ("Your firm", "Quillback Lumber & Truss, Inc."), ("Who signs for you", "Marisol Quint"), ("The owner, if it is another", "Alder Court Partners, LP"), ("Agreed price", "24,000.00"));
+            ("Your firm", "Quillback Lumber & Truss, Inc."), ("The owner, if it is another", "Alder Court Partners, LP"), ("Agreed price", "24,000.00"));
+        await page.GetByLabel("Who signs for you").FillAsync("Marisol Quint");
         await page.Locator("[name='Form.Customer']").FillAsync("Fennimore Framing, Inc.");
         await Choose(page, ("County in which the site lies", "Yolo"), ("On this job you are", "supplier"), ("On this job it is", "subcontractor"));
         await page.GetByLabel("The day you first furnished anything").FillAsync("2026-03-02");

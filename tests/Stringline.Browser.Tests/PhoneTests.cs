@@ -3,11 +3,14 @@ namespace Stringline.Browser.Tests;
 /// <summary>Every page on a phone that is 360 wide. The least size of a target comes from WCAG 2.2, 2.5.8 (24 by 24 CSS pixels).</summary>
 public sealed class PhoneTests(Chromium chromium)
 {
-    private const int Width = 360;
-    private const int Height = 740;
+    /// <summary>Width of the phone in CSS pixels.</summary>
+    internal const int Width = 360;
+
+    /// <summary>Its height.</summary>
+    internal const int Height = 740;
 
     // Whatever is pressed and stands for itself; a tick's target is its label. A link within a sentence is excepted by the rule.
-    private const string TooSmall = """
+    internal const string TooSmall = """
         () => [...document.querySelectorAll("button, .button, summary, select, textarea, nav a, input:not([type=hidden], [type=checkbox], [type=radio]), label:has([type=checkbox], [type=radio])")]
           .map(target => [target, target.getBoundingClientRect()])
           .filter(([target, box]) => target.checkVisibility() && (box.width < 24 || box.height < 24))
@@ -15,14 +18,8 @@ public sealed class PhoneTests(Chromium chromium)
         """;
 
     [Fact]
-    public async Task No_page_is_wider_than_the_phone_and_whatever_is_pressed_is_large_enough_for_a_finger()
-    {
-        var wrong = new List<string>();
-        await chromium.OnEveryPage(
-            async (page, visit) => wrong.AddRange([.. await Fit.Outside(page.Name, visit, Width), .. (await visit.Lines(TooSmall)).Select(told => $"{page.Name}: {told}")]),
-            Width, Height);
-        Found.Nothing("things too wide or too small", wrong);
-    }
+    public async Task No_page_is_wider_than_the_phone_and_whatever_is_pressed_is_large_enough_for_a_finger() =>
+        Found.Nothing("things too wide or too small", (await chromium.Walked()).TooWide);
 
     [Fact]
     public async Task The_first_thing_to_do_on_a_job_is_within_two_screens_and_leads_where_it_is_done()

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Mvc.Infrastructure;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Stringline.Desk.Web;
 using Stringline.Store;
@@ -25,6 +26,9 @@ internal sealed class ServedDesk : IAsyncDisposable
     /// <summary>Its address, with a slash at the end.</summary>
     public Uri Address => new(DeskHost.AddressOf(desk));
 
+    /// <summary>What it is made of.</summary>
+    public IServiceProvider Services => desk.Services;
+
     /// <summary>The addresses of its pages, with <c>{id:long}</c> and the like where an address has a part of its own.</summary>
     public IReadOnlyList<string> Routes => [.. desk.Services.GetRequiredService<IActionDescriptorCollectionProvider>().ActionDescriptors.Items
         .OfType<PageActionDescriptor>().Select(page => "/" + page.AttributeRouteInfo!.Template).Distinct()];
@@ -41,6 +45,20 @@ internal sealed class ServedDesk : IAsyncDisposable
 
     /// <summary>Assesses every job as of the clock's day, as the desk does by itself when a day begins.</summary>
     public void Assess() => desk.Services.GetRequiredService<Desk.Portfolio.Portfolio>().RefreshStale(Clock.Day, 1);
+
+    /// <summary>What its whole journal holds: every job with its last hash.</summary>
+    public string Fingerprint() => string.Join('\n', desk.Services.GetRequiredService<IJournal>().Tips());
+
+    /// <summary>Holds the store as another program's transaction would, until it is let go.</summary>
+    public IDisposable HoldStore()
+    {
+        var connection = new SqliteConnection($"Data Source={Path.Combine(folder, "office.stringline")};Pooling=False");
+        connection.Open();
+        using var begin = connection.CreateCommand();
+        begin.CommandText = "begin immediate";
+        begin.ExecuteNonQuery();
+        return connection;
+    }
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()

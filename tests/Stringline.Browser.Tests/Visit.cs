@@ -14,6 +14,7 @@ internal sealed class Visit : IAsyncDisposable
     private readonly ConcurrentQueue<string> asked = new();
     private readonly ConcurrentQueue<string> troubles = new();
     private readonly HashSet<string> refusals = [];
+    private ICDPSession? session;
 
     private Visit(IBrowserContext context, Uri desk, IPage page)
     {
@@ -51,6 +52,13 @@ internal sealed class Visit : IAsyncDisposable
 
     /// <summary>The lines that a script in the page gives.</summary>
     public Task<string[]> Lines(string script) => Page.EvaluateAsync<string[]>(script);
+
+    /// <summary>Gives the window another size, in CSS pixels, and another number of device pixels to each.</summary>
+    public async Task Scale(int width, int height, int scale)
+    {
+        session ??= await context.NewCDPSessionAsync(Page);
+        await session.SendAsync("Emulation.setDeviceMetricsOverride", new Dictionary<string, object> { ["width"] = width, ["height"] = height, ["deviceScaleFactor"] = scale, ["mobile"] = false });
+    }
 
     /// <summary>Ends the visit, and fails where a page did what none may.</summary>
     public async ValueTask DisposeAsync()

@@ -36,9 +36,10 @@ internal static class ImportFiles
         try
         {
             ProgressTold? last = null;
-            while (runs.Current is { } run && run.Id == id)
+            // Of what another desk on this store does only that it goes on is known; it ends as ours does.
+            while (runs.Find(id) is { IsRunning: true })
             {
-                var told = run.Told();
+                var told = runs.Current is { } run && run.Id == id ? run.Told() : last;
                 await context.Response.WriteAsync(told == last ? ":\n\n" : $"event: progress\ndata: {JsonSerializer.Serialize(told, ImportJson.Default.ProgressTold)}\n\n", both.Token).ConfigureAwait(false);
                 await context.Response.Body.FlushAsync(both.Token).ConfigureAwait(false);
                 last = told;

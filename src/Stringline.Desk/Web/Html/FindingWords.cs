@@ -17,8 +17,8 @@ internal static class FindingWords
     /// <summary>By which reading the band begins and by which it ends, where they are two days; else empty.</summary>
     public static string Ends(Finding finding) => finding.Band switch
     {
-        { Latest: { } latest } band when latest.Day != band.Earliest.Day => $"from the reading “{band.Earliest.Name}” to “{latest.Name}”",
-        { Latest: null } open when finding.Readings.Count > 0 => $"from the reading “{open.Earliest.Name}”",
+        { Latest: { } latest } band when latest.Day != band.Earliest.Day => $"from the reading “{PlainWords.Of(band.Earliest.Name)}” to “{PlainWords.Of(latest.Name)}”",
+        { Latest: null } open when finding.Readings.Count > 0 => $"from the reading “{PlainWords.Of(open.Earliest.Name)}”",
         _ => "",
     };
 

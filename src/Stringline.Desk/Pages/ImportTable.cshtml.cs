@@ -229,11 +229,15 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
             if (Request.Form[FieldOf(place)].ToString() is not { Length: > 0 } word)
                 continue;
             if (TableLook.ColumnsOf(kind).Where(column => MappingJson.Word(column) == word).Cast<Column?>().FirstOrDefault() is not { } meaning)
+            {
                 Faults[FieldOf(place)] = "One of the meanings in the list.";
-            else if (chosen.Where(pair => pair.Value == meaning).Select(pair => (int?)pair.Key).FirstOrDefault() is { } first)
+                continue;
+            }
+
+            if (chosen.Where(pair => pair.Value == meaning).Select(pair => (int?)pair.Key).FirstOrDefault() is { } first)
                 Faults[FieldOf(place)] = $"Column {TableLook.Letters(first)} is said to be that already: choose one of them.";
-            else
-                chosen[place] = meaning;
+            // What was chosen stays chosen on the page that says what is wrong with it.
+            chosen[place] = meaning;
         }
 
         return chosen;

@@ -49,7 +49,7 @@ public static class ClaimPacket
             PaperPreflight.Check(files[0], Expected(facts, amends, claim.Pages, draft)),
             PaperPreflight.Check(files[1], new PaperExpectations { Pages = sheet.Pages, Draft = draft }),
         ];
-        var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();
+        var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Writing.Binding.Failed(r, c))).ToList();
         return failed.Count > 0 && !draft
             ? new PacketOutcome.Refused(failed)
             : new PacketOutcome.Made(files, fee, reports, [.. refusals, .. failed]);
@@ -65,10 +65,6 @@ public static class ClaimPacket
         var printed = Press.Print(new PaperPlan { Title = "Ready", Foot = "Ready", Made = made, Blocks = [new Paragraph("Ready.", TypeStyle.Body)] });
         PaperPreflight.Check(new PaperFile("ready.pdf", "Ready", printed.Pages, printed.Bytes), new PaperExpectations { Pages = printed.Pages });
     }
-
-    /// <summary>A paper that fails its check is not handed over.</summary>
-    private static Refusal Failed(PreflightReport report, PreflightCheck check) =>
-        new("preflight", $"{report.Paper}: {check.Name}", check.Words, "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
     private static FeeRequest Request(ClaimFacts facts, int pages) => new()
     {

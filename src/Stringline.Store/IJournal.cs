@@ -22,6 +22,9 @@ public interface IJournal : IDisposable
     /// <summary>Brings the store to a job file: adds the job, or appends what the file has beyond the journal. A second time it does nothing.</summary>
     public PutOutcome Put(KeyedJob job, string who);
 
+    /// <summary>Adds a job under a key that the store does not have; where it has it, nothing is written and the job that has it stays as it is.</summary>
+    public PutOutcome Add(KeyedJob job, string who);
+
     /// <summary>
     /// Brings the store to many job files in one transaction: all of them or, where one is refused, none. Made for hundreds of thousands
     /// of jobs; the jobs are drawn from <paramref name="jobs"/> as they are written.

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Stringline.Store;
 
 /// <summary>What the store takes as a name: of a job, a person, an attached file.</summary>
-internal static class Names
+public static class Names
 {
     /// <summary>What would be right; null where the name is.</summary>
     public static string? Fault(string name)

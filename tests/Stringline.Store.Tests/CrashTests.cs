@@ -15,6 +15,7 @@ public sealed class CrashTests
     private const int Group = 3;
     private const int KillsOfOneStore = 10;
     private const int LongestLife = 30;
+    private const int KillsBetweenWords = 250;
 
     [Fact]
     public async Task Whatever_moment_a_writer_is_killed_at_nothing_acknowledged_is_lost_and_nothing_is_there_by_halves()
@@ -53,6 +54,8 @@ public sealed class CrashTests
                 acknowledged += told.Count;
                 silent += told.Count == 0 ? 1 : 0;
                 Inspect(place, told, tips);
+                if ((kill + 1) % KillsBetweenWords == 0)
+                    TestContext.Current.SendDiagnosticMessage($"{kill + 1} of {kills} kills of one lane, {acknowledged} acknowledged changes, none lost");
             }
         }
         finally

@@ -57,6 +57,21 @@ public abstract class JournalTests : IDisposable
         Assert.Equal(seal.Seal, journal.Check().Seal);
     }
 
+    [Fact]
+    public void A_job_is_added_only_under_a_key_that_no_job_has()
+    {
+        var journal = Place.Open();
+        var first = Samples.Bare() with { Name = "Alder Court" };
+        var id = Assert.IsType<PutOutcome.Added>(journal.Add(new KeyedJob("a", first), "ana")).Job;
+        var seal = journal.Check().Seal;
+
+        // Put would write the second head over the first: nobody who opens a new job means that.
+        var refused = Assert.IsType<PutOutcome.Refused>(journal.Add(new KeyedJob("a", first with { Name = "Birch Court" }), "ben"));
+        Assert.Contains("\"Alder Court\"", refused.Faults.Single().Found, StringComparison.Ordinal);
+        Assert.Equal(seal, journal.Check().Seal);
+        Assert.Equal(id + 1, Assert.IsType<PutOutcome.Added>(journal.Add(new KeyedJob("b", first), "ben")).Job);
+    }
+
     // The rule is written out here a second time, from its words: what begins after the day, or was learned after it, is not known.
     [Fact]
     public void The_file_as_known_on_a_day_is_what_could_have_happened_and_was_learned_by_then()

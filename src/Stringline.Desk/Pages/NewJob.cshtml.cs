@@ -18,6 +18,9 @@ internal sealed class NewJobModel(Office office) : PageModel
     /// <summary>What is wrong, by field.</summary>
     public IReadOnlyDictionary<string, string> Faults { get; private set; } = new Dictionary<string, string>();
 
+    /// <summary>The job that has the number already; null where none has.</summary>
+    public long? Taken { get; private set; }
+
     /// <summary>What the store refuses, where it is no single field.</summary>
     public IReadOnlyList<string> Refused { get; private set; } = [];
 
@@ -33,17 +36,24 @@ internal sealed class NewJobModel(Office office) : PageModel
             return Page();
         if (job.Claimant.Signer is { Title: null } signer && Signers.FirstOrDefault(known => known.Name == signer.Name) is { } offered)
             job = job with { Claimant = job.Claimant with { Signer = signer with { Title = offered.Title } } };
-        switch (office.Put(new KeyedJob(Guid.NewGuid().ToString("N")[..12], job)))
+        var number = string.IsNullOrWhiteSpace(Form.Number) ? NumberOfOurOwn() : Form.Number.Trim();
+        switch (office.Add(new KeyedJob(number, job)))
         {
             case PutOutcome.Added added:
                 return Redirect($"/job/{added.Job}");
+            case PutOutcome.Refused when office.Journal.Find(number) is { } taken:
+                Faults = new Dictionary<string, string>(StringComparer.Ordinal) { [nameof(NewJobForm.Number)] = $"The job \"{taken.Job.Name}\" has this number. Give another, or none." };
+                Taken = taken.Tip.Id;
+                return Page();
             case PutOutcome.Refused refused:
                 Refused = [.. refused.Faults.Select(fault => $"{fault.Path}: {fault.Found}; it should be {fault.Expected}")];
                 return Page();
             default:
-                throw new InvalidOperationException("A job under a new key was there already.");
+                throw new InvalidOperationException("A new job was neither added nor refused.");
         }
     }
+
+    private static string NumberOfOurOwn() => Guid.NewGuid().ToString("N")[..12];
 }
 
 /// <summary>What the form of a new job holds, as typed.</summary>
@@ -51,6 +61,9 @@ public sealed class NewJobForm
 {
     /// <summary>The job's name.</summary>
     public string? Name { get; set; }
+
+    /// <summary>The office's own number of the job; one is made where it is blank.</summary>
+    public string? Number { get; set; }
 
     /// <summary>Private, public or federal work.</summary>
     public string? Kind { get; set; }
@@ -103,6 +116,8 @@ public sealed class NewJobForm
         }
 
         var name = Need(nameof(Name), Name, "A name by which you will find the job again.");
+        if (!string.IsNullOrWhiteSpace(Number) && Names.Fault(Number.Trim()) is { } right)
+            faults[nameof(Number)] = $"It should be {right}.";
         var claimant = Need(nameof(Claimant), Claimant, "Your firm's full name, as it signs.");
         var customer = Need(nameof(Customer), Customer, "The full name of the one who ordered from you.");
         var county = Counties.Find(County);

@@ -70,14 +70,12 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
         return outcome;
     }
 
-    /// <summary>Brings the store to a job file, and assesses the job.</summary>
-    public PutOutcome Put(KeyedJob job)
+    /// <summary>Adds a job under a number that no job has, and assesses it.</summary>
+    public PutOutcome Add(KeyedJob job)
     {
-        var outcome = journal.Put(job, options.Who);
+        var outcome = journal.Add(job, options.Who);
         if (outcome is PutOutcome.Added { Job: var added })
             portfolio.Refresh(added, day.Today);
-        else if (outcome is PutOutcome.Extended { Job: var extended })
-            portfolio.Refresh(extended, day.Today);
         return outcome;
     }
 }

@@ -12,13 +12,13 @@ internal sealed class Putting(Database database, IClock clock)
     private const int Batch = 1000;
     private const int MostFaults = 100;
 
-    public PutOutcome Put(KeyedJob job, string who)
+    public PutOutcome Put(KeyedJob job, string who, bool onlyNew = false)
     {
         Names.Checked(who, nameof(who));
         return database.Change(
             (connection, transaction) =>
             {
-                var outcome = new Run(database, connection, transaction, who, clock.GetCurrentInstant()).Put([job])[0];
+                var outcome = new Run(database, connection, transaction, who, clock.GetCurrentInstant()).Put([job], onlyNew)[0];
                 return (outcome, outcome is PutOutcome.Added or PutOutcome.Extended);
             });
     }
@@ -69,7 +69,7 @@ internal sealed class Putting(Database database, IClock clock)
 
         public long Changes { get; private set; }
 
-        public List<PutOutcome> Put(KeyedJob[] jobs)
+        public List<PutOutcome> Put(KeyedJob[] jobs, bool onlyNew = false)
         {
             var outcomes = new List<PutOutcome>(jobs.Length);
             var writes = new List<JobWrite>(jobs.Length);
@@ -84,7 +84,9 @@ internal sealed class Putting(Database database, IClock clock)
                     continue;
                 }
 
-                var (outcome, write) = known.TryGetValue(job.Key, out var tip) ? Extend(tip, job) : Add(next++, job);
+                var (outcome, write) = known.TryGetValue(job.Key, out var tip)
+                    ? onlyNew ? (Refuse(job.Key, $"a key that the job \"{tip.Name}\" has", "a key that no job of the store has"), null) : Extend(tip, job)
+                    : Add(next++, job);
                 outcomes.Add(outcome);
                 if (write is not null)
                     writes.Add(write);

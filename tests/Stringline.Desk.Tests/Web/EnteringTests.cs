@@ -155,7 +155,7 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     private FilledForm Payment(long id, string amount) => new FilledForm(desk, $"/job/{id}/enter?what=paid")
         .With("f-when", "on").With("f-when-on", "2026-06-15").With("f-amount", amount).With("f-from", "Alder Holdings, LLC").With("f-learned", "2026-07-15");
 
-    private long Put(JobFile job) => Assert.IsType<PutOutcome.Added>(desk.Office.Put(new KeyedJob(Guid.NewGuid().ToString("N"), job))).Job;
+    private long Put(JobFile job) => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), job))).Job;
 
     // The first generated entry of the kind, with the generated file as it is before it. Nothing can have been learned after today.
     private static (JobFile Before, Entry Meant) Generated(string what)

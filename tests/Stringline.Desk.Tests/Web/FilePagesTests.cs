@@ -144,7 +144,7 @@ public sealed partial class FilePagesTests(OpenDesk desk) : IClassFixture<OpenDe
             Assert.Contains($"/enter?what={what}", page, StringComparison.Ordinal);
     }
 
-    private long Put(JobFile job) => Assert.IsType<PutOutcome.Added>(desk.Office.Put(new KeyedJob(Guid.NewGuid().ToString("N"), job))).Job;
+    private long Put(JobFile job) => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), job))).Job;
 
     [GeneratedRegex("""<script(?![^>]*\bsrc=)|<style|\sstyle=|\son[a-z]+=""")]
     private static partial Regex InlineCode();

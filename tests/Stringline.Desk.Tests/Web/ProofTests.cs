@@ -74,5 +74,5 @@ public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
 
     private FilledForm Search(long id) => new FilledForm(desk, $"/job/{id}/enter?what=index-searched").With("f-when", "on").With("f-when-on", "2026-07-15");
 
-    private long Put() => Assert.IsType<PutOutcome.Added>(desk.Office.Put(new KeyedJob(Guid.NewGuid().ToString("N"), DraftTests.Owed()))).Job;
+    private long Put() => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), DraftTests.Owed()))).Job;
 }

@@ -78,6 +78,32 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     }
 
     [Fact]
+    public async Task A_job_entered_by_hand_has_the_offices_own_number_by_which_tables_reach_it()
+    {
+        using var answer = await Post(NewJob("Numbered Row") with { Number = " 26-0417 " });
+        var job = answer.Headers.Location!.ToString();
+        Assert.Equal("Numbered Row", desk.Journal.Find("26-0417")!.Job.Name);
+        Assert.Contains("Job number 26-0417", await desk.Page(job), StringComparison.Ordinal);
+        Assert.Contains("Numbered Row", await desk.Page("/search?for=26-0417"), StringComparison.Ordinal);
+
+        var before = desk.Journal.Check().Seal;
+        using var again = await Post(NewJob("Another Row") with { Number = "26-0417" });
+        Assert.Equal(HttpStatusCode.OK, again.StatusCode);
+        var page = WebUtility.HtmlDecode(await again.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.Contains("The job \"Numbered Row\" has this number", page, StringComparison.Ordinal);
+        Assert.Contains($"href=\"{job}\"", page, StringComparison.Ordinal);
+        Assert.Contains("Another Row", page, StringComparison.Ordinal);
+        Assert.Equal(before, desk.Journal.Check().Seal);
+    }
+
+    [Fact]
+    public async Task A_number_that_cannot_be_kept_is_refused_beside_its_field()
+    {
+        using var answer = await Post(NewJob("Number too long") with { Number = new string('7', 300) });
+        Assert.Contains("this one has 300", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_form_that_is_not_right_is_shown_again_with_what_was_typed_and_what_would_be_right()
     {
         var before = desk.Journal.CountJobs();
@@ -111,6 +137,8 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
 
     private sealed record Filled(string Name) : IEnumerable<KeyValuePair<string, string>>
     {
+        public string Number { get; init; } = "";
+
         public string County { get; init; } = "Yolo";
 
         public string Price { get; init; } = "";
@@ -120,6 +148,7 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
         public IEnumerator<KeyValuePair<string, string>> GetEnumerator()
         {
             yield return new("Form.Name", Name);
+            yield return new("Form.Number", Number);
             yield return new("Form.Kind", "private");
             yield return new("Form.County", County);
             yield return new("Form.Claimant", "Quillback Lumber & Truss, Inc.");

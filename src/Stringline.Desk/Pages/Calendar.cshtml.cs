@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Law.Time;
@@ -9,28 +8,12 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>The days to act of the whole office, week by week, with the days on which offices and courts are closed. Made to be printed.</summary>
-internal sealed class CalendarModel(Office office, Ways ways) : PageModel
+internal sealed class CalendarModel(Office office, Ways ways) : StepsPage(ways)
 {
     private const int UsualWeeks = 8;
     private const int MostWeeks = 53;
     private const int MostOfOneWeek = 200;
     private const int MostChoices = 300;
-
-    /// <summary>Only steps on jobs of this customer.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? Customer { get; set; }
-
-    /// <summary>Only steps on jobs in this county.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? County { get; set; }
-
-    /// <summary>Only steps of this signer.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? Person { get; set; }
-
-    /// <summary>Only steps of this remedy.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? Remedy { get; set; }
 
     /// <summary>A day of the first week; blank for today.</summary>
     [BindProperty(SupportsGet = true)]
@@ -46,35 +29,11 @@ internal sealed class CalendarModel(Office office, Ways ways) : PageModel
     /// <summary>Today.</summary>
     public LocalDate Today => office.Today;
 
-    /// <summary>What can be filtered by.</summary>
-    public StepChoices Choices { get; private set; } = new([], [], [], []);
-
     /// <summary>The weeks.</summary>
     public IReadOnlyList<OfficeWeek> Shown { get; private set; } = [];
 
     /// <summary>Steps whose day is past, before the first week; only where that is this week.</summary>
     public IReadOnlyList<StepLine> Past { get; private set; } = [];
-
-    /// <summary>Whether any filter is set.</summary>
-    public bool IsFiltered => Filter != StepFilter.None;
-
-    /// <summary>The page on which a step is done.</summary>
-    public Way To(StepLine line) => ways.To(line);
-
-    /// <summary>The filter as part of an address, with further parts.</summary>
-    public string Query(params (string Name, string Value)[] more)
-    {
-        var query = new QueryString();
-        foreach (var (name, value) in ((string, string?)[])[("customer", Customer), ("county", County), ("person", Person), ("remedy", Remedy), .. more])
-        {
-            if (!string.IsNullOrWhiteSpace(value))
-                query = query.Add(name, value);
-        }
-
-        return query.ToString();
-    }
-
-    private StepFilter Filter => Exports.Filter(Customer, County, Person, Remedy);
 
     /// <summary>Reads the weeks from the store's indexes.</summary>
     public void OnGet()

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Portfolio;
 using Stringline.Desk.Web;
 using Stringline.Store;
@@ -7,26 +6,10 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>The desk: what needs doing, ordered by what is lost if it is not done.</summary>
-internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, Ways ways) : PageModel
+internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, Ways ways) : StepsPage(ways)
 {
     private const int Shown = 25;
     private const int ShownOfOne = 200;
-
-    /// <summary>Only steps on jobs of this customer.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? Customer { get; set; }
-
-    /// <summary>Only steps on jobs in this county.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? County { get; set; }
-
-    /// <summary>Only steps of this signer.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? Person { get; set; }
-
-    /// <summary>Only steps of this remedy.</summary>
-    [BindProperty(SupportsGet = true)]
-    public string? Remedy { get; set; }
 
     /// <summary>Only this section, by its short name; with it, more rows are shown.</summary>
     [BindProperty(SupportsGet = true)]
@@ -45,9 +28,6 @@ internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRe
     /// <summary>Searches due within the week, by county.</summary>
     public IReadOnlyList<WatchTotal> Watches { get; private set; } = [];
 
-    /// <summary>What can be filtered by.</summary>
-    public StepChoices Choices { get; private set; } = new([], [], [], []);
-
     /// <summary>How many jobs there are in the store.</summary>
     public long Jobs { get; private set; }
 
@@ -56,27 +36,6 @@ internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRe
 
     /// <summary>Why the portfolio could not be assessed; null where it could.</summary>
     public string? Trouble => refresh.Trouble;
-
-    /// <summary>Whether any filter is set.</summary>
-    public bool IsFiltered => Filter != StepFilter.None;
-
-    /// <summary>The page on which a step is done.</summary>
-    public Way To(StepLine line) => ways.To(line);
-
-    /// <summary>The filter as part of an address, with further parts.</summary>
-    public string Query(params (string Name, string Value)[] more)
-    {
-        var query = new QueryString();
-        foreach (var (name, value) in ((string, string?)[])[("customer", Customer), ("county", County), ("person", Person), ("remedy", Remedy), .. more])
-        {
-            if (!string.IsNullOrWhiteSpace(value))
-                query = query.Add(name, value);
-        }
-
-        return query.ToString();
-    }
-
-    private StepFilter Filter => Exports.Filter(Customer, County, Person, Remedy);
 
     /// <summary>Reads the page from the store's indexes; no job is assessed for it.</summary>
     public void OnGet()

@@ -11,6 +11,8 @@ public sealed class HolidayVersionsTests
     [InlineData("2023-06-19", true, true, "Juneteenth: Stats. 2022 ch. 753")]
     [InlineData("2014-09-26", false, false, "Native American Day: not before Stats. 2014 ch. 537, in force 1 January 2015")]
     [InlineData("2015-09-25", true, false, "Native American Day: Stats. 2014 ch. 537; no court roll claimed before 2022")]
+    [InlineData("2017-09-22", true, false, "Native American Day: the fourth of five Fridays")]
+    [InlineData("2017-09-29", false, false, "Native American Day: the fifth Friday is none")]
     [InlineData("2021-09-24", true, false, "Native American Day: the last one before Stats. 2021 ch. 283")]
     [InlineData("2022-09-23", true, true, "Native American Day: Stats. 2021 ch. 283")]
     [InlineData("2021-10-11", true, true, "Columbus Day: the last judicial one before Stats. 2021 ch. 283")]

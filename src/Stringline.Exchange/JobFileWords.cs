@@ -31,7 +31,8 @@ public static class JobFileWords
         "subcontractor",
         "construction-lender",
         "surety",
-        "public-entity");
+        "public-entity",
+        "supplier");
 
     /// <summary><c>parties[].holdsTitleAs.form</c>.</summary>
     public static WordTable TitleForm { get; } = new(
@@ -64,6 +65,10 @@ public static class JobFileWords
     /// <summary><c>notice-given.notice</c>.</summary>
     public static WordTable Notice { get; } = new(
         "preliminary", "completion-claim");
+
+    /// <summary><c>notice-given.estimateBasis</c>.</summary>
+    public static WordTable Basis { get; } = new(
+        "worked-out", "stock-figure");
 
     /// <summary><c>completed.by</c>.</summary>
     public static WordTable Completion { get; } = new(
@@ -112,6 +117,9 @@ public static class JobFileWords
 
     /// <summary>The word of <c>notice-given.notice</c>.</summary>
     public static string Word(NoticeKind value) => Notice.Words[(int)value];
+
+    /// <summary>The word of <c>notice-given.estimateBasis</c>.</summary>
+    public static string Word(EstimateBasis value) => Basis.Words[(int)value];
 
     /// <summary>The word of <c>completed.by</c>.</summary>
     public static string Word(CompletionTheory value) => Completion.Words[(int)value];

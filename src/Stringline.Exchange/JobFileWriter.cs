@@ -124,6 +124,7 @@ public static class JobFileWriter
     {
         json.WriteString("from", DayText.Write(span.From));
         json.Day("to", span.To);
+        json.Day("putBack", span.PutBack);
     }
 
     private static void Party(Utf8JsonWriter json, Party party)
@@ -135,6 +136,8 @@ public static class JobFileWriter
         json.Text("address", party.Address);
         if (party.HoldsTitleAs is { } holding)
             Title(json, holding);
+        json.Day("knownSince", party.KnownSince);
+        json.Truth("madeToPlans", party.MadeToPlans);
     }
 
     private static void Title(Utf8JsonWriter json, TitleHolding holding)

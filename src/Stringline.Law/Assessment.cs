@@ -67,7 +67,11 @@ public sealed record Assessment
         var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
         var amount = Demand.Of(facts, reach);
         var findings = new List<Finding> { right, LicenceGate.Assess(facts) };
-        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
+        var authorized = AuthorizedWork.Finding(facts, amount.Demand);
+        if (authorized is not null)
+            findings.Add(authorized);
+        foreach (var finding in isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar))
+            findings.Add(AuthorizedWork.Within(finding, authorized));
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
@@ -95,10 +99,16 @@ public sealed record Assessment
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var action = ActionDays.Finding(facts, claim, calendar);
-        var right = LienRight.Finding(facts, licence, notice, last, action);
         var amount = Demand.Of(facts, reach);
+        var authorized = AuthorizedWork.Finding(facts, amount.Demand);
+        var estimate = EstimateDoubt.Finding(facts, amount);
+        var right = LienRight.Finding(facts, licence, notice, last, action, authorized, estimate);
 
         var findings = new List<Finding> { right, licence, notice };
+        if (authorized is not null)
+            findings.Add(authorized);
+        if (estimate is not null)
+            findings.Add(estimate);
         if (PreliminaryNoticeDays.ReachesBackTo(facts, reach) is { } reaches)
             findings.Add(reaches);
         findings.Add(CompletionDay.Finding(facts, completion));
@@ -114,8 +124,10 @@ public sealed record Assessment
         findings.AddRange(AfterFiling.Findings(facts, calendar));
         findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
         findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
-        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
-        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        foreach (var finding in PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar))
+            findings.Add(AuthorizedWork.Within(finding, authorized));
+        foreach (var finding in PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar))
+            findings.Add(AuthorizedWork.Within(finding, authorized));
         findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));

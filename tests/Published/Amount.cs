@@ -166,7 +166,7 @@ public sealed class Amount
         Question = "Can the lender's own prepaid fees be reached? Is the claimant without preliminary notice out?",
         Held = "Yes. Yes, out against the lender, unless it can show a factual excuse. A missed five-day notice without harm is not fatal.",
         Then = "Stop notice of the unnoticed claimant barred.",
-        Now = "The same against the lender; the excuse that no lender was knowable when work began is no fact of the job file yet, nor is the fund (Awaiting.md). For the lien the courts are split, so it is in doubt, not lost.",
+        Now = "The same against the lender; the excuse that no lender was knowable when work began is the day since when the lender was known. The fund is no fact of the job file yet (Awaiting.md). For the lien the courts are split, so it is in doubt, not lost.",
         Takes =
         [
             new("the claimant that told owner and contractor, not the lender", Subcontractor()
@@ -183,6 +183,16 @@ public sealed class Amount
                 Says("stop-payment-notice.lender", "Brewer"),
                 Says("stop-payment-notice.tell-of-action", "not fatal"),
                 Is("lien-right", Standing.InDoubt)),
+
+            new("the excuse: no lender was of record, or known, when its work began", Subcontractor()
+                    .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2006-06-05")
+                    .Furnished("2006-06-01", until: "2007-09-30")
+                    .Notice("2006-06-10", Manner.CertifiedMail, "owner", "direct")
+                    .Ended("2007-09-30")
+                    .StopPayment("2007-06-01..2007-06-30", "bank"),
+                "2007-10-15",
+                Is("preliminary-notice.last-day", Standing.Kept),
+                Is("stop-payment-notice.lender", Standing.Kept)),
 
             new("one that told all three", Subcontractor()
                     .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank")

@@ -110,6 +110,7 @@ public sealed class BondRetentionLicence
     [Fact]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     [Proves("Bus. & Prof. Code § 7031(c)")]
+    [Proves("Bus. & Prof. Code § 7125.2")]
     public void C_29_one_gap_in_the_licence_bars_the_whole() => new CaseNote
     {
         Number = "C-29",
@@ -121,7 +122,7 @@ public sealed class BondRetentionLicence
         Question = "Does a retroactive reinstatement cure the gap?",
         Held = "No. Unlicensed for part of the work, so no recovery at all, not even for the licensed days.",
         Then = "Current law.",
-        Now = "Licence lost; and with it the lien, where the work is private. The span put back later is not entered, for it does not count.",
+        Now = "Licence lost; and with it the lien, where the work is private. The span put back later is entered with the day on which it was put back, and does not count. That day is not in what was read, only that it was years later.",
         Takes =
         [
             new("as it was: a school job", School().Work(w => w with { Kind = WorkKind.Public }),
@@ -136,6 +137,20 @@ public sealed class BondRetentionLicence
                 Is("lien-right", Standing.Lost),
                 Obstacle("Civ. Code § 8400")),
 
+            new("a private twin, with the span that was put back years later", School(putBack: "2022-06-01"),
+                "2022-06-30",
+                Is("licence", Standing.Lost),
+                Says("licence", "the days do not count"),
+                Is("lien-right", Standing.Lost)),
+
+            new("had the certificate come on the ninetieth day of the suspension: cured", School(putBack: "2018-04-25"),
+                "2018-06-30",
+                Is("licence", Standing.Kept)),
+
+            new("on the ninety-first: not", School(putBack: "2018-04-26"),
+                "2018-06-30",
+                Is("licence", Standing.Lost)),
+
             new("a private twin whose work ended the day before the suspension", School(until: "2018-01-24"),
                 "2018-06-30",
                 Is("licence", Standing.Kept)),
@@ -147,10 +162,12 @@ public sealed class BondRetentionLicence
         ],
     }.Holds();
 
-    private static JobBuilder School(string until = "2018-05-01..2018-05-31") => Subcontractor()
-        .Claimant(c => c with { License = new License { Required = true, Active = [new LicenseSpan(new LocalDate(2010, 1, 1), new LocalDate(2018, 1, 24))] } })
+    private static JobBuilder School(string until = "2018-05-01..2018-05-31", string? putBack = null) => Subcontractor()
+        .Claimant(c => c with { License = new License { Required = true, Active = [new LicenseSpan(new LocalDate(2010, 1, 1), new LocalDate(2018, 1, 24)), .. PutBack(putBack)] } })
         .NoticeNotInIssue("2017-08-01")
         .Price(700000.00m)
         .Furnished("2017-08-01..2017-08-31", until: until)
         .Ended(until);
+
+    private static IEnumerable<LicenseSpan> PutBack(string? on) => on is null ? [] : [new LicenseSpan(new LocalDate(2018, 1, 25), null, JobBuilder.Day(on))];
 }

@@ -95,6 +95,7 @@ public sealed class PreliminaryNotice
 
     [Fact]
     [Proves("Civ. Code § 8200(c)")]
+    [Proves("Civ. Code § 8202(a)(2)")]
     public void C_25_a_notice_with_a_stock_figure_is_no_notice() => new CaseNote
     {
         Number = "C-25",
@@ -105,20 +106,35 @@ public sealed class PreliminaryNotice
         Question = "Must the estimate have a basis?",
         Held = "Yes: a figure reached by reasoning from relevant facts. The notices, and so the lien, are bad.",
         Then = "No lien.",
-        Now = "The same. The estimate is no fact of the job file yet (Awaiting.md), so a bad notice has to be left out of it, as here. The days are not in what was read: any will do.",
+        Now = "The same. Before anybody has said how the estimate was reached the claim, sixteen times as much, is in doubt. The days are not in what was read: any will do.",
         Takes =
         [
-            new("as the court held: the papers are no preliminary notices", ToSubcontractor(ClaimantRole.EquipmentLessor)
-                    .Furnished("1997-01-01..1998-12-31", 159898.00m, until: "1997-01-01..1998-12-31")
-                    .Ended("1997-01-01..1998-12-31"),
+            new("as the court held: stock figures", Equipment(EstimateBasis.StockFigure),
                 "1999-02-28",
                 Is("preliminary-notice.last-day", Standing.Lost),
                 Is("lien-right", Standing.Lost),
                 Step("outside-reach", -159898.00m),
                 Demand(0m),
                 Obstacle("Civ. Code § 8200(c)")),
+
+            new("while nobody has said how the figures were reached", Equipment(null),
+                "1999-02-28",
+                Is("preliminary-notice.estimate", Standing.InDoubt),
+                Asks("preliminary-notice.estimate", "How was the estimate"),
+                Is("lien-right", Standing.InDoubt)),
+
+            new("had they been worked out from what was known", Equipment(EstimateBasis.WorkedOut),
+                "1999-02-28",
+                Is("preliminary-notice.last-day", Standing.Kept),
+                Demand(159898.00m)),
         ],
     }.Holds();
+
+    private static JobBuilder Equipment(EstimateBasis? basis) => ToSubcontractor(ClaimantRole.EquipmentLessor)
+        .Furnished("1997-01-04", 159898.00m, until: "1998-12-31")
+        .Ended("1998-12-31")
+        .NoticeEstimating("1997-01-04", 10000.00m, basis)
+        .NoticeEstimating("1997-01-10", 10000.00m, basis);
 
     [Fact]
     [Proves("Civ. Code § 8204(a)")]

@@ -19,14 +19,17 @@ public sealed class Principles
         Question = "Must that lender be told?",
         Held = "No: the record is looked at on the first day of work only.",
         Then = "The lien is good.",
-        Now = "The same. When a lender became known is no fact of the job file yet (Awaiting.md): as held, the lender is no party of the file. Entered, it leaves the lien in doubt, not lost.",
+        Now = "The same. While nobody says since when the lender was known, the lien is in doubt, not lost.",
         Takes =
         [
-            new("as held", Plumber(), "2026-04-01",
+            new("as held: of record from the second day of work", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-01-06"), "2026-04-01",
                 Is("preliminary-notice.last-day", Standing.Kept),
                 Is("lien-right", Standing.Open)),
 
-            new("with the later lender in the file", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank"), "2026-04-01",
+            new("of record on the first day of work: it had to be told", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-01-05"), "2026-04-01",
+                Is("preliminary-notice.last-day", Standing.InDoubt)),
+
+            new("while nobody says since when", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank"), "2026-04-01",
                 Is("preliminary-notice.last-day", Standing.InDoubt),
                 Asks("preliminary-notice.last-day", "Quay Street Bank"),
                 IsNot("lien-right", Standing.Lost)),

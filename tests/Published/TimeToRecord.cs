@@ -170,6 +170,9 @@ public sealed class TimeToRecord
     [Fact]
     [Proves("Civ. Code § 8414(b)")]
     [Proves("Civ. Code § 8414(b)(2)")]
+    [Proves("Civ. Code § 8182(b)")]
+    [Proves("Civ. Code § 8182(d)")]
+    [Proves("Civ. Code § 8102")]
     public void C_04_a_notice_of_completion_that_names_neither_owner_nor_contractor_does_not_shorten() => new CaseNote
     {
         Number = "C-04",
@@ -184,39 +187,53 @@ public sealed class TimeToRecord
         Now = "The same last day. The pre-lien notice is gone, so today the first claim, recorded within 30 days of the notice too, would have been good on either reading.",
         Takes =
         [
-            new("as the court held: the paper is no notice of completion, so it is not entered", Subcontractor()
-                    .NoticeNotInIssue("1965-06-01")
-                    .Furnished("1965-06-01..1965-06-25", 1186.29m)
-                    .Ended("1965-06-25")
-                    .Completed("1965-06-25")
+            new("as the court held: the notice lacks both names and has no effect", Wiring()
+                    .OwnerRecorded("1965-06-29", states: "1965-06-25", lacks: Names, heldIneffective: true)
                     .ClaimRecorded("1965-09-22", 1186.29m),
                 "1965-10-01",
                 LastDayToRecord("1965-09-23"),
                 RecordedInTime,
                 Demand(1186.29m)),
 
-            new("while nobody has yet looked for the defect: both readings, and the claim of September is in doubt", Subcontractor()
-                    .NoticeNotInIssue("1965-06-01")
-                    .Furnished("1965-06-01..1965-06-25", 1186.29m)
-                    .Ended("1965-06-25")
-                    .Completed("1965-06-25")
+            new("before any court has held so, though the owner's copy came in time: both readings, and the claim of September is in doubt", Wiring()
+                    .OwnerRecorded("1965-06-29", states: "1965-06-25", lacks: Names)
+                    .OwnerToldUs("1965-07-02")
+                    .ClaimRecorded("1965-09-22", 1186.29m),
+                "1965-10-01",
+                Days("claim-of-lien.last-day", "1965-07-29", "1965-09-23"),
+                Is("claim-of-lien.last-day", Standing.InDoubt),
+                Asks("claim-of-lien.last-day", "has no effect")),
+
+            new("had it lacked nothing, and the owner's copy come in time: too late", Wiring()
+                    .OwnerRecorded("1965-06-29", states: "1965-06-25")
+                    .OwnerToldUs("1965-07-02")
+                    .ClaimRecorded("1965-09-22", 1186.29m),
+                "1965-10-01",
+                LastDayToRecord("1965-07-29"),
+                RecordedTooLate),
+
+            new("while nobody has yet looked for the defect: both readings, and the claim of September is in doubt", Wiring()
                     .OwnerRecorded("1965-06-29", states: "1965-06-25")
                     .ClaimRecorded("1965-09-22", 1186.29m),
                 "1965-10-01",
                 LastDayToRecord("1965-07-29", "1965-09-23"),
                 RecordedInTimeIsInDoubt),
 
-            new("the claim of July, under today's sections: in time on either reading", Subcontractor()
-                    .NoticeNotInIssue("1965-06-01")
-                    .Furnished("1965-06-01..1965-06-25", 1186.29m)
-                    .Ended("1965-06-25")
-                    .Completed("1965-06-25")
+            new("the claim of July, under today's sections: in time on either reading", Wiring()
                     .OwnerRecorded("1965-06-29", states: "1965-06-25")
                     .ClaimRecorded("1965-07-28", 1186.29m),
                 "1965-10-01",
                 RecordedInTime),
         ],
     }.Holds();
+
+    private const string Names = "the true owner's name and the direct contractor's";
+
+    private static JobBuilder Wiring() => Subcontractor()
+        .NoticeNotInIssue("1965-06-01")
+        .Furnished("1965-06-01..1965-06-25", 1186.29m)
+        .Ended("1965-06-25")
+        .Completed("1965-06-25");
 
     [Fact]
     [Proves("Civ. Code § 8414(b)(2)")]

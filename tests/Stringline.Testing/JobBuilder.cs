@@ -55,9 +55,9 @@ public sealed class JobBuilder
 
     public JobBuilder Price(decimal price) => Contract(c => c with { Price = price });
 
-    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed = false, string? address = "3 Quay St, Davis, CA 95616")
+    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed = false, string? address = "3 Quay St, Davis, CA 95616", string? knownSince = null, bool? madeToPlans = null)
     {
-        parties.Add(new Party { Id = id, Capacity = capacity, Reputed = reputed, Name = name, Address = address });
+        parties.Add(new Party { Id = id, Capacity = capacity, Reputed = reputed, Name = name, Address = address, KnownSince = knownSince is null ? null : Day(knownSince), MadeToPlans = madeToPlans });
         return this;
     }
 
@@ -94,14 +94,18 @@ public sealed class JobBuilder
     public JobBuilder Notice(string on, Manner manner = Manner.CertifiedMail, params string[] to) =>
         Add(i => new NoticeGiven { Index = i, On = When(on), Notice = NoticeKind.Preliminary, Manner = manner, To = to.Length == 0 ? ["owner", "direct"] : to });
 
+    /// <summary>A preliminary notice to owner and direct contractor with an estimate.</summary>
+    public JobBuilder NoticeEstimating(string on, decimal estimate, EstimateBasis? basis = null) =>
+        Add(i => new NoticeGiven { Index = i, On = When(on), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct"], Estimate = estimate, EstimateBasis = basis });
+
     public JobBuilder Completed(string on, CompletionTheory by = CompletionTheory.Actual, bool contested = false) =>
         Add(i => new Completed { Index = i, On = When(on), By = by, Contested = contested });
 
     public JobBuilder LaborCeased(string on, string? until = null) =>
         Add(i => new LaborCeased { Index = i, On = When(on), Until = until is null ? null : Day(until) });
 
-    public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null, string? contractOf = null) =>
-        Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states), ContractOf = contractOf });
+    public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null, string? contractOf = null, string? lacks = null, bool heldIneffective = false) =>
+        Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states), ContractOf = contractOf, Lacks = lacks, HeldIneffective = heldIneffective });
 
     public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null) =>
         Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed) });

@@ -57,7 +57,7 @@ public static class JobFileGen
 
     private static Gen<List<Party>> Parties =>
         from count in Gen.Int[0, 6]
-        from parties in Gen.Select(Gen.Enum<PartyCapacity>(), Gen.Bool, Line, Maybe(Lines), Title).List[count]
+        from parties in Gen.Select(Gen.Enum<PartyCapacity>(), Gen.Bool, Line, Maybe(Lines), Title, MaybeValue(Day), MaybeValue(Gen.Bool)).List[count]
         select parties.Select((p, i) => new Party
         {
             Id = $"p{i + 1}",
@@ -66,6 +66,8 @@ public static class JobFileGen
             Name = p.Item3,
             Address = p.Item4,
             HoldsTitleAs = p.Item5,
+            KnownSince = p.Item1 == PartyCapacity.ConstructionLender ? p.Item6 : null,
+            MadeToPlans = p.Item1 == PartyCapacity.Supplier ? p.Item7 : null,
         }).ToList();
 
     private static Gen<TitleHolding?> Title =>
@@ -171,15 +173,16 @@ public static class JobFileGen
         from start in Day
         from lengths in Gen.Int[0, 700].Array[0, 3]
         from goesOn in Gen.Bool
-        select new License { Required = required, Number = number, Class = classification, Active = Spans(start, lengths, goesOn) };
+        from putBack in MaybeValue(Gen.Int[0, 400])
+        select new License { Required = required, Number = number, Class = classification, Active = Spans(start, lengths, goesOn, putBack) };
 
-    private static List<LicenseSpan> Spans(LocalDate start, int[] lengths, bool goesOn)
+    private static List<LicenseSpan> Spans(LocalDate start, int[] lengths, bool goesOn, int? putBack)
     {
         var spans = new List<LicenseSpan>();
         foreach (var length in lengths)
         {
             var isLast = spans.Count == lengths.Length - 1;
-            spans.Add(new LicenseSpan(start, isLast && goesOn ? null : start.PlusDays(length)));
+            spans.Add(new LicenseSpan(start, isLast && goesOn ? null : start.PlusDays(length), isLast && putBack is { } days ? start.PlusDays(days) : null));
             start = start.PlusDays(length + 1);
         }
 
@@ -247,8 +250,8 @@ public static class JobFileGen
             from when in When
             from resumed in MaybeValue(Gen.Int[1, 90])
             select (Entry)new LaborCeased { Index = index, On = when, Until = resumed is { } days && when.Latest is { } last ? last.PlusDays(days) : null },
-            Gen.Select(When, Gen.Enum<OwnerNotice>(), Maybe(Line), MaybeValue(Day), MaybeOneOf(ids)).Select((on, notice, instrument, states, of) =>
-                (Entry)new OwnerRecorded { Index = index, On = on, Notice = notice, Instrument = instrument, States = states, ContractOf = of }),
+            Gen.Select(When, Gen.Enum<OwnerNotice>(), Maybe(Line), MaybeValue(Day), MaybeOneOf(ids), Maybe(Line), Gen.Bool).Select((on, notice, instrument, states, of, lacks, held) =>
+                (Entry)new OwnerRecorded { Index = index, On = on, Notice = notice, Instrument = instrument, States = states, ContractOf = of, Lacks = lacks, HeldIneffective = held }),
             Gen.Select(When, Gen.Enum<OwnerNotice>(), MaybeValue(Day)).Select((on, notice, mailed) =>
                 (Entry)new OwnerToldUs { Index = index, On = on, Notice = notice, Mailed = mailed }),
             from when in When
@@ -301,8 +304,8 @@ public static class JobFileGen
         if (ids.Length > 0)
         {
             var to = Gen.Int[1, ids.Length].Select(count => (IReadOnlyList<string>)ids[..count]);
-            kinds.Add(Gen.Select(When, Gen.Enum<NoticeKind>(), to, Gen.Enum<Manner>(), Maybe(Line)).Select((on, notice, given, manner, article) =>
-                (Entry)new NoticeGiven { Index = index, On = on, Notice = notice, To = given, Manner = manner, Article = article }));
+            kinds.Add(Gen.Select(When, Gen.Enum<NoticeKind>(), to, Gen.Enum<Manner>(), Maybe(Line), MaybeValue(Money), MaybeValue(Gen.Enum<EstimateBasis>())).Select((on, notice, given, manner, article, estimate, basis) =>
+                (Entry)new NoticeGiven { Index = index, On = on, Notice = notice, To = given, Manner = manner, Article = article, Estimate = estimate, EstimateBasis = basis }));
             kinds.Add(Gen.Select(When, to, Gen.Enum<Manner>(), Maybe(Line)).Select((on, given, manner, article) =>
                 (Entry)new ClaimServed { Index = index, On = on, To = given, Manner = manner, Article = article }));
             kinds.Add(Gen.Select(When, to, MaybeValue(Money), Gen.Bool).Select((on, given, amount, bonded) =>

@@ -71,8 +71,8 @@ public sealed class LienJobGen
             });
         Contested = Gen.Select(When, Gen.Enum<CompletionTheory>(),
             (on, by) => new Completed { Index = 0, On = on, By = by, Contested = true });
-        Notice = Gen.Select(When, Gen.Enum<Manner>(), Recipients,
-            (on, manner, to) => new NoticeGiven { Index = 0, On = on, Notice = NoticeKind.Preliminary, Manner = manner, To = to });
+        Notice = Gen.Select(When, Gen.Enum<Manner>(), Recipients, Gen.Select(Money, Gen.Bool, Gen.OneOf((EstimateBasis?[])[null, null, null, EstimateBasis.WorkedOut, EstimateBasis.StockFigure])),
+            (on, manner, to, estimate) => new NoticeGiven { Index = 0, On = on, Notice = NoticeKind.Preliminary, Manner = manner, To = to, Estimate = estimate.Item2 ? estimate.Item1 : null, EstimateBasis = estimate.Item3 });
         Entry = Gen.Frequency(
             (8, Make(Furnished)),
             (1, Make(When.Select(on => new FurnishingEnded { Index = 0, On = on }))),
@@ -83,7 +83,8 @@ public sealed class LienJobGen
             (3, Make(Notice)),
             (2, Make(Gen.Select(When, Gen.Enum<CompletionTheory>(), Gen.Bool, (on, by, contested) => new Completed { Index = 0, On = on, By = by, Contested = contested }))),
             (2, Make(Gen.Select(When, Gen.Int[1, 80], Gen.Bool, (on, more, resumed) => new LaborCeased { Index = 0, On = on, Until = resumed && on.Latest is { } last ? last.PlusDays(more) : null }))),
-            (2, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, Gen.OneOf((string?[])[null, null, null, "direct", "second"]), (on, notice, states, says, contract) => new OwnerRecorded { Index = 0, On = on, Notice = notice, States = says ? states : null, ContractOf = contract }))),
+            (2, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, Gen.OneOf((string?[])[null, null, null, "direct", "second"]), Gen.Int[0, 9], (on, notice, states, says, contract, form) =>
+                new OwnerRecorded { Index = 0, On = on, Notice = notice, States = says ? states : null, ContractOf = contract, Lacks = form is 0 or 1 ? "the owner's signature" : null, HeldIneffective = form is 1 or 2 }))),
             (1, Make(Gen.Select(When, Gen.Enum<OwnerNotice>(), Day, Gen.Bool, (on, notice, mailed, known) => new OwnerToldUs { Index = 0, On = on, Notice = notice, Mailed = known ? mailed : null }))),
             (1, Make(Waived)),
             (1, Make(Gen.Select(When, Money, (on, amount) => new Retained { Index = 0, On = on, Amount = amount }))),
@@ -110,7 +111,7 @@ public sealed class LienJobGen
         var licence = Gen.Frequency(
             (2, Gen.Const((License?)null)),
             (1, Gen.Const((License?)new License { Required = false })),
-            (3, Gen.Select(Day, Gen.Int[0, 400], Gen.Bool, (from, length, open) => (License?)new License { Required = true, Active = [new LicenseSpan(from.PlusDays(-60), open ? null : from.PlusDays(length))] })));
+            (3, Gen.Select(Day, Gen.Int[0, 400], Gen.Bool, (from, length, open) => (License?)new License { Required = true, Active = [new LicenseSpan(from.PlusDays(-60), open ? null : from.PlusDays(length), length % 7 == 0 ? from.PlusDays(length / 2) : null)] })));
         var more = Gen.Select(
             Gen.Select(MaybeKnown, MaybeKnown, MaybeKnown, MaybeKnown),
             Gen.Frequency((2, Gen.Const((PaymentBond?)null)), (1, Gen.Const((PaymentBond?)new PaymentBond())), (2, Day.Select(day => (PaymentBond?)new PaymentBond { Recorded = day }))),

@@ -65,7 +65,8 @@ internal static class HeadForms
         {
             List = new("claimant.license.active", "Span of the active licence",
                 new("from", "Active from", Answer.Day),
-                new("to", "to", Answer.Day) { Hint = "nothing while it goes on" }),
+                new("to", "to", Answer.Day) { Hint = "nothing while it goes on" },
+                new("putBack", "if it was put back for this span: on which day", Answer.Day) { Hint = "the day the board took the certificate (Bus. & Prof. Code § 7125.2)" }),
         },
         new("contract", "Your contract",
             new("contract.on", "Day of the contract", Answer.Day),
@@ -77,13 +78,15 @@ internal static class HeadForms
         {
             List = new("parties", "Party",
                 new("name", "Full name", Answer.Line),
-                new("capacity", "Is the", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Capacity, "owner", "direct contractor", "subcontractor", "construction lender", "surety", "public entity") },
+                new("capacity", "Is the", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Capacity, "owner", "direct contractor", "subcontractor", "construction lender", "surety", "public entity", "supplier") },
                 new("reputed", "reputed: believed to be so, in good faith", Answer.Tick),
                 new("address", "Address", Answer.Lines),
                 new("holdsTitleAs.form", "Holds title as", Answer.OneOf) { Choices = Usual.Words(JobFileWords.TitleForm, "individual", "joint tenants", "trust", "company", "estate", "public entity") },
                 new("holdsTitleAs.trust", "Name of the trust", Answer.Line) { Hint = "as the deed gives it; of a trust only" },
                 new("holdsTitleAs.persons", "Persons who hold title", Answer.Lines) { Hint = "one on a line, Surname, Given names, Suffix; an entity after a =" },
-                new("holdsTitleAs.decedent", "Who died", Answer.Line) { Hint = "Surname, Given names; of an estate only" }),
+                new("holdsTitleAs.decedent", "Who died", Answer.Line) { Hint = "Surname, Given names; of an estate only" },
+                new("knownSince", "Of record, or known to you, since", Answer.Day) { Hint = "of a construction lender only (Civ. Code § 8200(a)(3))" },
+                new("madeToPlans", "Did it agree to make a definite, substantial part of the work to the plans?", Answer.YesOrNo) { Hint = "of a supplier only (Civ. Code § 8404(b))" }),
         },
     ];
 

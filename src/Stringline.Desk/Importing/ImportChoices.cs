@@ -24,7 +24,7 @@ public sealed class ImportChoices
     public string? Work { get; set; }
 
     /// <summary>What the customer of a claimant can be.</summary>
-    public static IReadOnlyList<string> Customers { get; } = ["owner", "direct-contractor", "subcontractor"];
+    public static IReadOnlyList<string> Customers { get; } = ["owner", "direct-contractor", "subcontractor", "supplier"];
 
     /// <summary>What is wrong, by field. A field that is left open is not.</summary>
     internal Dictionary<string, string> Faults()

@@ -63,6 +63,8 @@ internal sealed class EntryReading(Source source)
                 To = fields.RequiredPartyIds("to"),
                 Manner = (Manner)fields.RequiredWord("manner", JobFileWords.Manner),
                 Article = fields.Line("article"),
+                Estimate = fields.Money("estimate", MoneyRange.ZeroOrMore),
+                EstimateBasis = (EstimateBasis?)fields.Word("estimateBasis", JobFileWords.Basis),
             },
             "completed" => new Completed
             {
@@ -80,6 +82,8 @@ internal sealed class EntryReading(Source source)
                 Instrument = fields.Line("instrument"),
                 States = fields.Day("states"),
                 ContractOf = fields.PartyId("contractOf"),
+                Lacks = fields.Line("lacks"),
+                HeldIneffective = fields.Flag("heldIneffective"),
             },
             "owner-told-us" => new OwnerToldUs
             {

@@ -159,16 +159,19 @@ internal sealed class JobReading(Source source)
                 continue;
             var from = fields.RequiredDay("from");
             var to = fields.Day("to");
+            var putBack = fields.Day("putBack");
             fields.Finish();
             if (from == default)
                 continue;
             if (to < from)
                 fields.Fault("to", fields.Raw("to")!, $"a day not before {DayText.Write(from)}, on which the span begins");
+            if (putBack < from)
+                fields.Fault("putBack", fields.Raw("putBack")!, $"a day not before {DayText.Write(from)}, on which the span begins");
             if (before is { To: null })
                 fields.Fault("a span after one without an end", "the span that goes on as the last of the list");
             else if (before is not null && from <= before.To)
                 fields.Fault("from", fields.Raw("from")!, $"a day after {DayText.Write(before.To.Value)}, on which the span before it ends");
-            before = new LicenseSpan(from, to);
+            before = new LicenseSpan(from, to, putBack);
             spans.Add(before);
         }
 
@@ -191,7 +194,13 @@ internal sealed class JobReading(Source source)
                 Name = fields.RequiredLine("name", "the party's full name"),
                 Address = fields.Lines("address"),
                 HoldsTitleAs = new TitleReading(source).Holding(fields.Object("holdsTitleAs")),
+                KnownSince = fields.Day("knownSince"),
+                MadeToPlans = fields.Truth("madeToPlans"),
             };
+            if (party is { KnownSince: not null, Capacity: not PartyCapacity.ConstructionLender })
+                fields.Fault("knownSince", fields.Raw("knownSince")!, "nothing: only of a construction lender is it asked since when it was known");
+            if (party is { MadeToPlans: not null, Capacity: not PartyCapacity.Supplier })
+                fields.Fault("madeToPlans", fields.Raw("madeToPlans")!, "nothing: only of a supplier is it asked whether it made its part to the plans");
             fields.Finish();
             if (party.Id.Length > 0 && !ids.Add(party.Id))
                 fields.Fault("id", fields.Raw("id")!, "an id that no other party has");

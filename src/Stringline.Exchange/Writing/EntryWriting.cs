@@ -111,6 +111,8 @@ internal static class EntryWriting
             case NoticeGiven e:
                 json.WriteString("notice", JobFileWords.Word(e.Notice));
                 Given(json, e.To, e.Manner, e.Article);
+                json.Money("estimate", e.Estimate);
+                json.Text("estimateBasis", e.EstimateBasis is { } basis ? JobFileWords.Word(basis) : null);
                 break;
             case ClaimServed e:
                 Given(json, e.To, e.Manner, e.Article);
@@ -127,6 +129,9 @@ internal static class EntryWriting
                 json.Text("instrument", e.Instrument);
                 json.Day("states", e.States);
                 json.Text("contractOf", e.ContractOf);
+                json.Text("lacks", e.Lacks);
+                if (e.HeldIneffective)
+                    json.WriteBoolean("heldIneffective", true);
                 break;
             case OwnerToldUs e:
                 json.WriteString("notice", JobFileWords.Word(e.Notice));

@@ -34,7 +34,9 @@ public static class WhatWouldNarrow
 
         foreach (var notice in notices)
         {
-            if (notice.ReachesClaimant == Verdict.Open)
+            if (notice.ReachesClaimant == Verdict.Open && notice.Entry.Lacks is { } lacks)
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded, heldIneffective)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
+            else if (notice.ReachesClaimant == Verdict.Open)
                 Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us, mailed)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
         }
 

@@ -29,7 +29,7 @@ public sealed class OwnersNotice
         Recorded = recorded;
         this.facts = facts;
         this.calendar = calendar;
-        (ReachesClaimant, ReachWhy) = AppliesToContract() is { } other ? other : CopyGiven();
+        (ReachesClaimant, ReachWhy) = AsToForm(AppliesToContract() is { } other ? other : CopyGiven());
     }
 
     /// <summary>The entry.</summary>
@@ -60,6 +60,21 @@ public sealed class OwnersNotice
     /// <summary>Whether it is for the whole work, and not for one of several direct contracts only (Civ. Code § 8186).</summary>
     public bool IsForWholeWork => Entry.ContractOf is null;
 
+    /// <summary>
+    /// Whether it has what the Code asks of it: the owner's signature, verification and the names. One that lacks something has no effect;
+    /// whether what it has will do all the same is for a court, so that both readings stand until that is settled.
+    /// </summary>
+    [Rule("Civ. Code § 8182(b)")]
+    [Rule("Civ. Code § 8182(d)")]
+    [Rule("Civ. Code § 8188")]
+    [Rule("Civ. Code § 8102")]
+    public Verdict HasForm => Entry switch
+    {
+        { HeldIneffective: true } => Verdict.No,
+        { Lacks: null } => Verdict.Yes,
+        _ => Verdict.Open,
+    };
+
     /// <summary>The completion within 15 days of which it is recorded: that of the whole work, or of the one contract, which only the notice itself states.</summary>
     internal LocalDate CompletionToServe(LocalDate wholeCompleted) => IsForWholeWork ? wholeCompleted : Entry.States ?? wholeCompleted;
 
@@ -87,10 +102,17 @@ public sealed class OwnersNotice
 
     /// <summary>
     /// Whether a notice of cessation takes effect: labor had stopped for 30 continuous days before it was recorded, and was still
-    /// stopped that day.
+    /// stopped that day; and it is as the Code asks.
     /// </summary>
-    [Rule("Civ. Code § 8188(a)")]
     public Verdict CessationIsEffective(IReadOnlyList<LaborStop> stops, out Reason why)
+    {
+        var stopped = LaborHadStopped(stops, out why);
+        (stopped, why) = stopped == Verdict.No ? (stopped, why) : AsToForm((stopped, why));
+        return stopped;
+    }
+
+    [Rule("Civ. Code § 8188(a)")]
+    private Verdict LaborHadStopped(IReadOnlyList<LaborStop> stops, out Reason why)
     {
         foreach (var stop in stops)
         {
@@ -128,6 +150,21 @@ public sealed class OwnersNotice
 
         why = Reason.Of("Civ. Code § 8188(a)", $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]);
         return Verdict.Open;
+    }
+
+    private (Verdict Verdict, Reason Why) AsToForm((Verdict Verdict, Reason Why) reach)
+    {
+        if (reach.Verdict == Verdict.No)
+            return reach;
+        var section = Entry.Notice == OwnerNotice.Completion ? "Civ. Code § 8182(d)" : "Civ. Code § 8188";
+        var lacks = Entry.Lacks is { } what ? $" It lacks, as entered: {what}." : "";
+        return HasForm switch
+        {
+            Verdict.Yes => reach,
+            Verdict.No => (Verdict.No, Reason.NotApplied(section, $"A court has held, or the owner has granted, that the {Words} has no effect.{lacks}", Entry)),
+            Verdict.Open => (Verdict.Open, Reason.Of(section, $"A {Words} that is not as the Code asks has no effect (Howell v. Gunderson (1967) 250 Cal.App.2d Supp. 961).{lacks} The owner may say that it will do all the same, so plan on the shorter time.", [Entry], reach.Why)),
+            _ => throw new InvalidOperationException($"No such verdict: {HasForm}."),
+        };
     }
 
     /// <summary>

@@ -96,10 +96,10 @@ internal static class EntryOrder
     {
         Change e => Line(e.Amount, e.Agreed, e.Text),
         Charged e => Line(e.Of),
-        NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article),
+        NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article, e.Estimate, e.EstimateBasis),
         Completed e => Line(e.By, e.Contested),
         LaborCeased e => Line(e.Until),
-        OwnerRecorded e => Line(e.Notice, e.States, e.ContractOf, e.Instrument),
+        OwnerRecorded e => Line(e.Notice, e.States, e.ContractOf, e.Instrument, e.Lacks, e.HeldIneffective),
         OwnerToldUs e => Line(e.Notice, e.Mailed),
         Waived e => Line(e.PaymentCleared, e.InStatutoryForm),
         ClaimServed e => Line(e.Manner, To(e.To), e.Article),

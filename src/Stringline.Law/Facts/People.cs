@@ -68,7 +68,8 @@ public sealed record License
 /// <summary>A span of an active licence.</summary>
 /// <param name="From">First day active.</param>
 /// <param name="To">Last day active, included; null while it goes on.</param>
-public sealed record LicenseSpan(LocalDate From, LocalDate? To);
+/// <param name="PutBack">The day on which the board took what put the licence back for this span, where it had been suspended or had lapsed; null where it was active all the while.</param>
+public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? PutBack = null);
 
 /// <summary>In what capacity someone takes part in the work.</summary>
 public enum PartyCapacity
@@ -90,6 +91,9 @@ public enum PartyCapacity
 
     /// <summary>Public entity.</summary>
     PublicEntity,
+
+    /// <summary>A material supplier, who sells and does not build.</summary>
+    Supplier,
 }
 
 /// <summary>Someone on the work other than the claimant.</summary>
@@ -112,6 +116,12 @@ public sealed record Party
 
     /// <summary>How it holds title to the site; null where the file does not say.</summary>
     public TitleHolding? HoldsTitleAs { get; init; }
+
+    /// <summary>For a construction lender: the first day on which the public record or the claimant's own knowledge named it; null where the file does not say.</summary>
+    public LocalDate? KnownSince { get; init; }
+
+    /// <summary>For a supplier: whether it agreed to make a definite, substantial part of the work to the plans; null where the file does not say.</summary>
+    public bool? MadeToPlans { get; init; }
 }
 
 /// <summary>The claimant's own contract.</summary>

@@ -7,7 +7,11 @@ namespace Stringline.Law.Licence;
 public static class LicenceGate
 {
     private const string Bar = "Bus. & Prof. Code § 7031(a)";
+    private const string PutBack = "Bus. & Prof. Code § 7125.2";
     private const string Supplier = "Bus. & Prof. Code § 7052";
+
+    /// <summary>Days from the first day without a licence within which the board must have what puts it back.</summary>
+    public const int DaysToPutBack = 90;
 
     /// <summary>
     /// The licence finding. One day without a licence that the work needs bars all recovery, and the lien with it.
@@ -64,22 +68,38 @@ public static class LicenceGate
                     [Reason.Of(Bar, $"The licence must be active on every day of the work; nothing has been furnished yet.")], []);
         }
 
-        var uncovered = FirstUncoveredDay(license.Active, first.Earliest, last.Latest);
+        List<LicenseSpan> putBackSpans = [.. license.Active.Where(static span => span.PutBack is not null)];
+        IReadOnlyList<LicenseSpan> counted = putBackSpans.Count == 0 ? license.Active : [.. license.Active.Where(CountsThoughPutBack)];
+        List<Reason> putBack = [.. putBackSpans.Select(PutBackInWords)];
+        var uncovered = FirstUncoveredDay(counted, first.Earliest, last.Latest);
         if (uncovered is not { } gap)
         {
             return Answer(Standing.Kept,
-                [Reason.Of(Bar, $"The licence was active on every day from {first.Earliest} to {last.Latest}.")], []);
+                [Reason.Of(Bar, $"The licence was active on every day from {first.Earliest} to {last.Latest}."), .. putBack], []);
         }
 
         // The first furnishing may have been as late as first.Latest, and the last as early as last.Earliest.
-        var surely = FirstUncoveredDay(license.Active, first.Latest, LocalDate.Max(first.Latest, last.Earliest));
+        var surely = FirstUncoveredDay(counted, first.Latest, LocalDate.Max(first.Latest, last.Earliest));
         return surely is { } sure
             ? Answer(Standing.Lost,
-                [Reason.Of(Bar, $"No licence was active on {sure}, a day within the work; the bar reaches all compensation, also for the licensed days.")], [])
+                [Reason.Of(Bar, $"No licence was active on {sure}, a day within the work; the bar reaches all compensation, also for the licensed days."), .. putBack], [])
             : Answer(Standing.InDoubt,
-                [Reason.Of(Bar, $"No licence was active on {gap}, which may be a day of the work.")],
+                [Reason.Of(Bar, $"No licence was active on {gap}, which may be a day of the work."), .. putBack],
                 [new Question("On which day exactly did the work begin and end?")]);
     }
+
+    /// <summary>
+    /// A licence that was suspended, or had lapsed, and was put back for the time past counts for it only where the board had what puts it back
+    /// within 90 days: American Building Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954.
+    /// </summary>
+    [Rule("Bus. & Prof. Code § 7125.2", Since = "2021-01-01", Sure = Sure.Opinion)]
+    private static bool CountsThoughPutBack(LicenseSpan span) => span.PutBack is not { } on || on <= LastDayToPutBack(span);
+
+    private static LocalDate LastDayToPutBack(LicenseSpan span) => Period.LastDay(span.From, DaysToPutBack);
+
+    private static Reason PutBackInWords(LicenseSpan span) => CountsThoughPutBack(span)
+        ? Reason.Of(PutBack, $"The licence was put back from {span.From}, and the board had what puts it back on {span.PutBack!.Value}, within {DaysToPutBack} days: the days count.")
+        : Reason.Of(PutBack, $"The licence was put back from {span.From}, but the board had what puts it back only on {span.PutBack!.Value}, after the {DaysToPutBack} days that ended on {LastDayToPutBack(span)}: the days do not count, whatever the record now says (American Building Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954).");
 
     /// <summary>The first day of a span, ends included, on which no licence span was active; null where all are covered.</summary>
     public static LocalDate? FirstUncoveredDay(IReadOnlyList<LicenseSpan> active, LocalDate from, LocalDate to)

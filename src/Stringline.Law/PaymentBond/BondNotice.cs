@@ -41,6 +41,9 @@ public static class BondNotice
 
         var readings = new List<Reading>();
         var why = new List<Reason>();
+        foreach (var held in notices.Where(n => n.HasForm == Verdict.No))
+            why.Add(Reason.NotApplied(law.Section, $"It is settled that the {held.Words} recorded {held.Recorded} has no effect.", held.Entry));
+        notices = why.Count == 0 ? notices : [.. notices.Where(n => n.HasForm != Verdict.No)];
         foreach (var reading in completion.Open)
         {
             foreach (var completed in DaysToTry.Completions(reading, notices))
@@ -76,7 +79,7 @@ public static class BondNotice
         {
             // Only a notice of completion of the whole work surely takes the 75 days away; any other is planned on beside them.
             var isCompletion = notice.Entry.Notice == OwnerNotice.Completion;
-            var surely = isCompletion && notice.IsForWholeWork;
+            var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
                 var counts = isCompletion ? notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded) : law.CessationCounts;

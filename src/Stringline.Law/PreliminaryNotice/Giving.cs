@@ -18,6 +18,13 @@ public static class Giving
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
     };
 
+    /// <summary>
+    /// Whether a preliminary notice counts at all: given in a good manner, with an estimate of the total price that was worked out. A stock
+    /// figure is none: Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445.
+    /// </summary>
+    [Rule("Civ. Code § 8202(a)(2)", Sure = Sure.Opinion)]
+    public static bool Counts(NoticeGiven notice) => IsGood(notice.Manner) && notice.EstimateBasis != EstimateBasis.StockFigure;
+
     /// <summary>The day on which notice is complete: on delivery or deposit; five days after mailing where it was left and mailed.</summary>
     [Rule("Civ. Code § 8116")]
     public static Days CompleteOn(Days done, Manner manner) =>
@@ -33,7 +40,7 @@ public static class Giving
         used = null;
         foreach (var notice in notices)
         {
-            if (!IsGood(notice.Manner) || !Reaches(notice, anyOf) || Days.Of(notice.On) is not { } done)
+            if (!Counts(notice) || !Reaches(notice, anyOf) || Days.Of(notice.On) is not { } done)
                 continue;
             var complete = CompleteOn(done, notice.Manner);
             // The notice whose last possible day comes first is the one that surely reached them.

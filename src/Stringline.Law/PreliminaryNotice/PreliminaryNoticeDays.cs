@@ -170,7 +170,8 @@ public static class PreliminaryNoticeDays
         {
             why.Add(facts.Job.Claimant.Role == ClaimantRole.Laborer
                 ? Reason.Of("Civ. Code § 8200(e)(1)", $"A laborer gives no preliminary notice.")
-                : Reason.Of("Civ. Code § 8200(e)(2)", $"The claimant has a direct contract with the owner, so notice is due to a construction lender only, and the file names none."));
+                : Reason.Of("Civ. Code § 8200(e)(2)", $"The claimant has a direct contract with the owner, so notice is due to a construction lender only, and the file names none that was known on the first day of its work."));
+            why.AddRange(NotYetKnown(facts));
             return why;
         }
 
@@ -185,12 +186,8 @@ public static class PreliminaryNoticeDays
                 why.Add(Reason.Of(recipient.Section, $"Due to the {recipient.Words}; the file shows none given."));
         }
 
-        foreach (var notice in notices)
-        {
-            if (!Giving.IsGood(notice.Manner))
-                why.Add(Reason.NotApplied("Civ. Code § 8110", $"A notice sent by first-class mail with a certificate of mailing counts for nothing here: registered, certified or express mail or an overnight carrier is needed.", notice));
-        }
-
+        why.AddRange(NotYetKnown(facts));
+        why.AddRange(WhatDoesNotCount(notices));
         why.AddRange(Proof.Alarms(facts, notices));
         if (reach.Kind == ReachKind.Late)
         {
@@ -200,6 +197,21 @@ public static class PreliminaryNoticeDays
         }
 
         return why;
+    }
+
+    private static IEnumerable<Reason> NotYetKnown(FactsAsOf facts) => Recipients.NotYetKnown(facts).Select(lender => Reason.NotApplied(
+        "Civ. Code § 8200(a)(3)", $"{lender.Name} was not of record, and not known, before {lender.KnownSince!.Value}, later than the first day of the claimant's work: notice to it is no condition (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Give it all the same: it costs little."));
+
+    /// <summary>Why notices that were given count for nothing.</summary>
+    internal static IEnumerable<Reason> WhatDoesNotCount(IEnumerable<NoticeGiven> notices)
+    {
+        foreach (var notice in notices)
+        {
+            if (!Giving.IsGood(notice.Manner))
+                yield return Reason.NotApplied("Civ. Code § 8110", $"A notice sent by first-class mail with a certificate of mailing counts for nothing here: registered, certified or express mail or an overnight carrier is needed.", notice);
+            else if (!Giving.Counts(notice))
+                yield return Reason.NotApplied("Civ. Code § 8202(a)(2)", $"The estimate in the notice is a stock figure, worked out from nothing: such a notice is bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445). Give a new one with an estimate that can be shown.", notice);
+        }
     }
 
     private static List<Question> Questions(FactsAsOf facts, Reach reach)

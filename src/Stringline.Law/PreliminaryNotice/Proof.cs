@@ -13,7 +13,7 @@ public static class Proof
     {
         foreach (var notice in notices)
         {
-            if (!Giving.IsGood(notice.Manner))
+            if (!Giving.Counts(notice))
                 continue;
             if (NeedsPostalPaper(notice.Manner) && string.IsNullOrWhiteSpace(notice.Article))
                 yield return Reason.Of("Civ. Code § 8118(b)", $"Given, but not provable from the file: proof by mail takes a declaration and a postal or carrier's record; enter the article or tracking number and keep the paper.", [notice]);

@@ -18,6 +18,7 @@ public sealed record Recipient(PartyCapacity Who, IReadOnlyList<Party> AnyOf, st
         PartyCapacity.PublicEntity => "public entity",
         PartyCapacity.Subcontractor => "subcontractor",
         PartyCapacity.Surety => "surety",
+        PartyCapacity.Supplier => "supplier",
         _ => throw new InvalidOperationException($"No words for {Who}."),
     } + (AnyOf.Count == 0 ? "" : " " + string.Join(" or ", AnyOf.Select(p => p.Name)));
 }
@@ -64,6 +65,22 @@ public static class Recipients
     private static void AddLenders(FactsAsOf facts, string section, List<Recipient> recipients)
     {
         foreach (var lender in facts.Job.In(PartyCapacity.ConstructionLender))
-            recipients.Add(new Recipient(PartyCapacity.ConstructionLender, [lender], section));
+        {
+            if (!IsNotYetKnown(facts, lender))
+                recipients.Add(new Recipient(PartyCapacity.ConstructionLender, [lender], section));
+        }
     }
+
+    /// <summary>
+    /// Whether nothing named the lender on the first day of the claimant's work: then notice to it is no condition, though it came to be of
+    /// record within the 20 days (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75).
+    /// </summary>
+    [Rule("Civ. Code § 8200(a)(3)", Sure = Sure.Opinion)]
+    public static bool IsNotYetKnown(FactsAsOf facts, Party lender) =>
+        lender.KnownSince is { } since && facts.FirstFurnished is { } first && since > first.Latest;
+
+    /// <summary>The lenders whom nothing named on the first day of the claimant's work.</summary>
+    public static IEnumerable<Party> NotYetKnown(FactsAsOf facts) => facts.Job.Claimant.Role == ClaimantRole.Laborer
+        ? []
+        : facts.Job.In(PartyCapacity.ConstructionLender).Where(lender => IsNotYetKnown(facts, lender));
 }

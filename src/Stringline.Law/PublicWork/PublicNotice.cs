@@ -82,6 +82,8 @@ public static class PublicNotice
                 : Reason.Of(recipient.Section, $"Due to the {recipient.Words}; the file shows none given."));
         }
 
+        why.AddRange(PreliminaryNoticeDays.WhatDoesNotCount(facts.PreliminaryNotices));
+
         var standing = reach.Kind switch
         {
             ReachKind.NoneDue or ReachKind.Whole => Standing.Kept,

@@ -77,9 +77,15 @@ public static class PublicRemedies
         var shortest = LocalDate.MaxIsoValue;
         foreach (var notice in owners)
         {
+            if (notice.HasForm == Verdict.No)
+            {
+                why.Add(Reason.NotApplied("Civ. Code § 9356(a)", $"It is settled that the {notice.Words} recorded {notice.Recorded} has no effect.", notice.Entry));
+                continue;
+            }
+
             var last = notice.Recorded.Plus(DaysFromRecording);
             why.Add(Reason.Of("Civ. Code § 9356(a)", $"A {notice.Words} was recorded {notice.Recorded}: 30 days after it, {last}.", [notice.Entry]));
-            if (SurelyCounts(facts, notice, completion))
+            if (notice.HasForm == Verdict.Yes && SurelyCounts(facts, notice, completion))
                 shortest = LocalDate.Min(shortest, last.Latest);
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
                 fromRecording.Add(Deadline.Own($"30 days after the {notice.Words} of {LawText.IsoDay(recorded)}", Period.LastDay(recorded, DaysFromRecording), calendar));

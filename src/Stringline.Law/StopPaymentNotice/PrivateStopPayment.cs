@@ -102,7 +102,7 @@ public static class PrivateStopPayment
         List<Party> unnoticed = [];
         foreach (var lender in facts.Job.Claimant.Role == ClaimantRole.Laborer ? [] : lenders)
         {
-            if (Giving.FirstGiven(facts.PreliminaryNotices, [lender], out _) is null)
+            if (!Recipients.IsNotYetKnown(facts, lender) && Giving.FirstGiven(facts.PreliminaryNotices, [lender], out _) is null)
                 unnoticed.Add(lender);
         }
 

@@ -150,6 +150,7 @@ internal sealed class Service
             PartyCapacity.ConstructionLender => "construction lender",
             PartyCapacity.Surety => "surety",
             PartyCapacity.PublicEntity => "public entity",
+            PartyCapacity.Supplier => "supplier",
             _ => throw new ArgumentOutOfRangeException(nameof(party), party.Capacity, "Not a capacity."),
         };
         return party.Reputed ? "reputed " + words : words;

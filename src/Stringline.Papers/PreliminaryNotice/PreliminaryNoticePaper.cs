@@ -61,15 +61,21 @@ internal static class PreliminaryNoticePaper
                 "Fill in and sign the proof of notice declaration; fasten the postal receipts to it.",
                 .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § 8202(b))."] : Array.Empty<string>(),
             ],
-            After = [$"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner and article numbers."],
+            After = [$"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how."],
         });
     }
 
     private static IReadOnlyList<Recipient> Recipients(Matter matter, bool isPublic)
     {
-        if (!isPublic)
-            return Stringline.Law.PreliminaryNotice.Recipients.Of(matter.Known);
-        return PublicNotice.RecipientsOf(matter.Known);
+        if (isPublic)
+            return PublicNotice.RecipientsOf(matter.Known);
+
+        // A lender that came on record too late for its notice to be a condition is told all the same.
+        return
+        [
+            .. Stringline.Law.PreliminaryNotice.Recipients.Of(matter.Known),
+            .. Stringline.Law.PreliminaryNotice.Recipients.NotYetKnown(matter.Known).Select(lender => new Recipient(PartyCapacity.ConstructionLender, [lender], "Civ. Code § 8200(a)(3)")),
+        ];
     }
 
     private static IEnumerable<string> First(Matter matter, bool isPublic)

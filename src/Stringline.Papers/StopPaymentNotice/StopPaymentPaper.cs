@@ -102,7 +102,7 @@ internal static class StopPaymentPaper
             case PartyCapacity.ConstructionLender:
                 matter.NotIfLost("stop-payment-notice.lender", "To the construction lender the right is lost.");
                 break;
-            case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity:
+            case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity or PartyCapacity.Supplier:
                 matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.", "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
                 break;
             default:

@@ -138,8 +138,8 @@ internal sealed class JobHead(ImportRequest request)
         draft.Head(Column.CustomerIs) is { } word ? (PartyCapacity?)Word(JobFileWords.Capacity, word) : request.CustomerIs;
 
     private static string CapacityMissing(JobDraft draft) => draft.Head(Column.CustomerIs) is { } word
-        ? $"\"{word}\" as what the customer is on the work; should be: owner, direct-contractor or subcontractor"
-        : $"job {draft.Key} has a customer, and nothing says what it is on the work; should be: owner, direct-contractor or subcontractor under \"Customer is\", or --customer-is";
+        ? $"\"{word}\" as what the customer is on the work; should be: owner, direct-contractor, subcontractor or supplier"
+        : $"job {draft.Key} has a customer, and nothing says what it is on the work; should be: owner, direct-contractor, subcontractor or supplier under \"Customer is\", or --customer-is";
 
     private static void Rename(List<Party> parties, int place, string name, string? address)
     {

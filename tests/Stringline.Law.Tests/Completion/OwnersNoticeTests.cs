@@ -241,4 +241,40 @@ public sealed class OwnersNoticeTests
     [Proves("Civ. Code § 8190(a)(2)")]
     public void Notice_on_a_day_in_doubt_about_the_recording_leaves_the_copy_open_unless_every_day_agrees(string recorded, string given, Verdict expected) =>
         Assert.Equal(expected, Notice(new JobBuilder().Furnished("2026-04-27", 10m).Notice(given).OwnerRecorded(recorded).OwnerToldUs("2026-06-30")).ReachesClaimant);
+
+    [Theory]
+    [InlineData(null, false, Verdict.Yes)]
+    [InlineData("the owner's signature", false, Verdict.Open)]
+    [InlineData("the owner's signature", true, Verdict.No)]
+    [InlineData(null, true, Verdict.No)]
+    [Proves("Civ. Code § 8182(b)")]
+    [Proves("Civ. Code § 8182(d)")]
+    [Proves("Civ. Code § 8102")]
+    public void A_notice_that_lacks_something_is_planned_on_until_it_is_settled_that_it_has_no_effect(string? lacks, bool held, Verdict expected)
+    {
+        var job = Noticed().Furnished("2026-04-01").Ended("2026-05-01").Completed("2026-05-01").OwnerRecorded("2026-05-04", states: "2026-05-01", lacks: lacks, heldIneffective: held).OwnerToldUs("2026-05-06");
+        Assert.Equal(expected, Notice(job).ReachesClaimant);
+        var last = job.On("2026-05-10").Get("claim-of-lien.last-day");
+        Assert.Equal(
+            expected switch { Verdict.Yes => ["2026-06-03"], Verdict.No => ["2026-07-30"], Verdict.Open => (string[])["2026-06-03", "2026-07-30"], _ => throw new InvalidOperationException() },
+            last.DaysOf());
+        Assert.Equal(expected == Verdict.Open, last.Asks("It lacks: the owner's signature"));
+    }
+
+    // One that comes too late to count is not made better by what it lacks.
+    [Fact]
+    [Proves("Civ. Code § 8190(c)")]
+    public void A_notice_whose_copy_came_too_late_does_not_count_whatever_it_lacks() =>
+        Assert.Equal(Verdict.No, Notice(Noticed().OwnerRecorded("2026-05-04", lacks: "verification").OwnerToldUs("2026-06-30")).ReachesClaimant);
+
+    [Theory]
+    [InlineData(null, false, Verdict.Yes)]
+    [InlineData("verification", false, Verdict.Open)]
+    [InlineData("verification", true, Verdict.No)]
+    [Proves("Civ. Code § 8188")]
+    public void A_notice_of_cessation_must_be_as_the_Code_asks_too(string? lacks, bool held, Verdict expected)
+    {
+        var job = Noticed().LaborCeased("2026-04-01").OwnerRecorded("2026-05-04", OwnerNotice.Cessation, lacks: lacks, heldIneffective: held);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(new FactsAsOf(job.Build(), Day("2026-05-10"))), out _));
+    }
 }

@@ -44,6 +44,22 @@ public sealed class LicenceGateTests
         Assert.Contains("2018-01-25", assessment.Get("licence").Why[0].Text, StringComparison.Ordinal);
     }
 
+    // Suspended from 10 March; the ninetieth day after is 8 June.
+    [Theory]
+    [InlineData("2026-03-10", Standing.Kept)]
+    [InlineData("2026-06-08", Standing.Kept)]
+    [InlineData("2026-06-09", Standing.Lost)]
+    [Proves("Bus. & Prof. Code § 7125.2")]
+    public void A_licence_put_back_counts_only_if_that_was_done_within_ninety_days(string putBack, Standing expected)
+    {
+        var found = Subcontractor().Licensed("2026-01-01..2026-03-09")
+            .Claimant(c => c with { License = c.License! with { Active = [.. c.License.Active, new LicenseSpan(Day("2026-03-10"), null, Day(putBack))] } })
+            .On("2026-07-01").Get("licence");
+        Assert.Equal(expected, found.Standing);
+        Assert.Equal(expected == Standing.Lost, found.Says("the days do not count"));
+        Assert.Equal(expected == Standing.Kept, found.Says("the days count"));
+    }
+
     [Theory]
     [InlineData("2026-03-01..2026-03-10", "2026-03-05..", Standing.InDoubt)]
     [InlineData("2026-03-01..2026-03-10", "2026-03-01..", Standing.Kept)]

@@ -71,4 +71,32 @@ public sealed class RecipientsTests
         Assert.Contains(assessment.Get("preliminary-notice.last-day").Questions, q => q.Text.Contains("construction lender", StringComparison.Ordinal));
         Assert.Contains("Civ. Code § 8200(e)(2)", assessment.Get("assumptions").Sections);
     }
+
+    // Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75: the record is looked at on the first day of work.
+    [Theory]
+    [InlineData("2026-03-02", "2026-03-02", true)]
+    [InlineData("2026-03-02", "2026-03-03", false)]
+    [InlineData("2026-03-02", null, true)]
+    [InlineData("2026-03-02..2026-03-06", "2026-03-06", true)] // on some day of the doubt it was known
+    [InlineData("2026-03-02..2026-03-06", "2026-03-07", false)]
+    [Proves("Civ. Code § 8200(a)(3)")]
+    public void A_lender_that_nothing_named_on_the_first_day_of_work_need_not_be_told(string first, string? knownSince, bool due)
+    {
+        var job = new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: knownSince).Furnished(first, 1000m).Notice("2026-03-03");
+        var facts = new FactsAsOf(job.Build(), JobBuilder.Day("2026-03-20"));
+        Assert.Equal(due, Recipients.Of(facts).Any(r => r.Who == PartyCapacity.ConstructionLender));
+        Assert.Equal(due ? [] : ["Quay Street Bank"], Recipients.NotYetKnown(facts).Select(l => l.Name));
+        var found = job.On("2026-03-20").Get("preliminary-notice.last-day");
+        Assert.Equal(due ? Standing.InDoubt : Standing.Kept, found.Standing);
+        Assert.Equal(!due, found.RuledOut("Civ. Code § 8200(a)(3)"));
+        Assert.Equal(!due, job.On("2026-03-20").Get("stop-payment-notice.lender").Standing == Standing.Open);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8200(e)(2)")]
+    public void Hired_by_the_owner_with_no_lender_known_on_the_first_day_there_is_nobody_to_tell()
+    {
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 1000m);
+        Assert.Equal(Standing.Kept, job.On("2026-05-20").Get("preliminary-notice.last-day").Standing);
+    }
 }

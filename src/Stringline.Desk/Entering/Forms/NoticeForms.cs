@@ -20,6 +20,8 @@ internal static class NoticeForms
                 Usual.To("To whom"),
                 Usual.Manner,
                 Usual.Article,
+                Usual.MaybeMoney("estimate", "Estimate of the total price that it states", "of a preliminary notice"),
+                new("estimateBasis", "How the estimate was reached", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Basis, "worked out from what was known of the work", "a stock figure") },
             ],
             Section = "Civ. Code § 8200",
         },

@@ -22,6 +22,8 @@ internal static class OwnerForms
                 Usual.Instrument,
                 new("states", "The day it states", Answer.Day) { Hint = "of completion, or on which labor ceased" },
                 new("contractOf", "For one direct contract only: whose", Answer.Party) { Among = PartyCapacity.DirectContractor, Hint = "nothing, where it is for the whole work" },
+                new("lacks", "What it lacks, if anything", Answer.Line) { Hint = "such as the owner's signature, its verification, the true owner's or the direct contractor's name" },
+                new("heldIneffective", "a court has held, or the owner has granted in writing, that it has no effect", Answer.Tick),
             ],
             Section = "Civ. Code §§ 8182, 8188",
         },

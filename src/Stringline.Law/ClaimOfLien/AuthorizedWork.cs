@@ -1,0 +1,66 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.ClaimOfLien;
+
+/// <summary>Whether the work was ordered by one in charge of the work of improvement. A supplier is not, unless it made its part to the plans.</summary>
+public static class AuthorizedWork
+{
+    private const string Theisen = "Theisen v. County of Los Angeles (1960) 54 Cal.2d 170";
+
+    /// <summary>
+    /// The finding <c>authorized-work</c>; null where no supplier ordered the claimant's work. One who agrees to make a definite, substantial
+    /// part of the work to the plans is a subcontractor, though it never comes to the site; one who only sells is not in charge of
+    /// anything, and nobody who furnishes to it has a right.
+    /// </summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="owed">What hangs on it, dollars and cents.</param>
+    [Rule("Civ. Code § 8404(b)", Sure = Sure.Opinion)]
+    [Rule("Civ. Code § 9100", Sure = Sure.FromMemory)]
+    public static Finding? Finding(FactsAsOf facts, decimal owed)
+    {
+        if (facts.Hirer is not { Capacity: PartyCapacity.Supplier } supplier)
+            return null;
+        var section = facts.Job.Work.Kind switch
+        {
+            WorkKind.Private => "Civ. Code § 8404(b)",
+            WorkKind.Public => "Civ. Code § 9100",
+            WorkKind.Federal => "40 U.S.C. § 3133(b)(2)",
+            _ => throw new InvalidOperationException($"No such kind of work: {facts.Job.Work.Kind}."),
+        };
+        return supplier.MadeToPlans switch
+        {
+            true => Answer(Standing.Kept, Reason.Of(section, $"{supplier.Name} agreed to make a definite, substantial part of the work to the plans, so it counts as a subcontractor, and who furnishes to it has rights ({Theisen}).")),
+            false => Answer(Standing.Lost, Reason.Of(section, $"{supplier.Name} only sells. It is in charge of no part of the work, so who furnishes to it has no lien, stop payment notice or bond claim ({Theisen}; that a supplier's supplier has none is from memory).")),
+            null => Answer(Standing.InDoubt,
+                Reason.Of(section, $"{supplier.Name} is a supplier. Who furnishes to one that only sells has no lien, stop payment notice or bond claim; who furnishes to one that agreed to make a definite, substantial part of the work to the plans has ({Theisen}).")) with
+            {
+                Questions = [new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the plans? (parties, madeToPlans)", Dollars: owed)],
+            },
+        };
+    }
+
+    /// <summary>A finding of a remedy that stands on the same right, no better than it.</summary>
+    public static Finding Within(Finding finding, Finding? authorized)
+    {
+        if (authorized is not { Standing: Standing.Lost or Standing.InDoubt } || !Remedies.Any(remedy => finding.Id.StartsWith(remedy, StringComparison.Ordinal)))
+            return finding;
+        var standing = (authorized.Standing, finding.Standing) switch
+        {
+            (_, Standing.Lost or Standing.Done) => finding.Standing,
+            (Standing.Lost, _) => Standing.Lost,
+            _ => Standing.InDoubt,
+        };
+        return finding with { Standing = standing, Why = [.. authorized.Why, .. finding.Why] };
+    }
+
+    private static readonly string[] Remedies = ["stop-payment-notice.", "payment-bond.", "federal-bond."];
+
+    private static Finding Answer(Standing standing, Reason why) => new()
+    {
+        Id = "authorized-work",
+        Title = "Work ordered by one in charge",
+        Standing = standing,
+        Why = [why],
+    };
+}

@@ -68,6 +68,9 @@ internal sealed record Asked(string Name, string Label, Answer Answer)
 
     /// <summary>In which capacity a party must be to be chosen; null for any.</summary>
     public PartyCapacity? Among { get; init; }
+
+    /// <summary>Of a party in which capacity alone it is asked; null of any.</summary>
+    public PartyCapacity? OnlyOf { get; init; }
 }
 
 /// <summary>A word to choose.</summary>

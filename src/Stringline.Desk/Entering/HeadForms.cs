@@ -1,5 +1,6 @@
 using Stringline.Desk.Entering.Forms;
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 
 namespace Stringline.Desk.Entering;
 
@@ -17,7 +18,13 @@ internal sealed record HeadPart(string Word, string Title, params IReadOnlyList<
 /// <param name="Path">Its path, such as <c>parties</c>.</param>
 /// <param name="Item">What one item is called.</param>
 /// <param name="Fields">The fields of an item, each named by its path within the item.</param>
-internal sealed record HeadList(string Path, string Item, params IReadOnlyList<Asked> Fields);
+internal sealed record HeadList(string Path, string Item, params IReadOnlyList<Asked> Fields)
+{
+    /// <summary>Whether a field is asked of an item: not where it belongs to another capacity than the one chosen, and nothing stands in it.</summary>
+    public bool Asks(Asked asked, int item, Typed typed) => asked.OnlyOf is not { } only
+        || typed[HeadDraft.Field(this, item, asked)].Length > 0
+        || typed[$"{Path}[{item}].capacity"] is var capacity && (capacity.Length == 0 || capacity == JobFileWords.Word(only));
+}
 
 /// <summary>The forms of the head of a job file. A new field is one more row.</summary>
 internal static class HeadForms
@@ -43,7 +50,7 @@ internal static class HeadForms
             new("work.permit.authority", "Who issued it", Answer.Line),
             new("work.permit.ownerAddress", "The owner's address as the permit shows it", Answer.Lines) { Hint = "a place to serve the claim (Civ. Code § 8416(c)(1))" },
             new("work.paymentBond.recorded", "The payment bond was recorded on", Answer.Day),
-            new("work.paymentBond.surety", "Its surety", Answer.Party) { Among = Law.Facts.PartyCapacity.Surety },
+            new("work.paymentBond.surety", "Its surety", Answer.Party) { Among = PartyCapacity.Surety },
             new("work.subjectToAcceptanceBy", "The work waits for acceptance by", Answer.Line) { Hint = "a public entity (Civ. Code § 8180(b)), such as for the streets of a tract" },
             new("work.residentialStructures", "Number of separate residential structures", Answer.Count) { Hint = "each is a work of its own (Civ. Code § 8448)" },
             YesNo("work.severalDirectContracts", "Do two or more direct contracts, each for a portion, make up the work?", "Civ. Code § 8186"),
@@ -81,12 +88,12 @@ internal static class HeadForms
                 new("capacity", "Is the", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Capacity, "owner", "direct contractor", "subcontractor", "construction lender", "surety", "public entity", "supplier") },
                 new("reputed", "reputed: believed to be so, in good faith", Answer.Tick),
                 new("address", "Address", Answer.Lines),
-                new("holdsTitleAs.form", "Holds title as", Answer.OneOf) { Choices = Usual.Words(JobFileWords.TitleForm, "individual", "joint tenants", "trust", "company", "estate", "public entity") },
-                new("holdsTitleAs.trust", "Name of the trust", Answer.Line) { Hint = "as the deed gives it; of a trust only" },
-                new("holdsTitleAs.persons", "Persons who hold title", Answer.Lines) { Hint = "one on a line, Surname, Given names, Suffix; an entity after a =" },
-                new("holdsTitleAs.decedent", "Who died", Answer.Line) { Hint = "Surname, Given names; of an estate only" },
-                new("knownSince", "Of record, or known to you, since", Answer.Day) { Hint = "of a construction lender only (Civ. Code § 8200(a)(3))" },
-                new("madeToPlans", "Did it agree to make a definite, substantial part of the work to the plans?", Answer.YesOrNo) { Hint = "of a supplier only (Civ. Code § 8404(b))" }),
+                new("holdsTitleAs.form", "Holds title as", Answer.OneOf) { OnlyOf = PartyCapacity.Owner, Choices = Usual.Words(JobFileWords.TitleForm, "individual", "joint tenants", "trust", "company", "estate", "public entity") },
+                new("holdsTitleAs.trust", "Name of the trust", Answer.Line) { OnlyOf = PartyCapacity.Owner, Hint = "as the deed gives it; of a trust only" },
+                new("holdsTitleAs.persons", "Persons who hold title", Answer.Lines) { OnlyOf = PartyCapacity.Owner, Hint = "one on a line, Surname, Given names, Suffix; an entity after a =" },
+                new("holdsTitleAs.decedent", "Who died", Answer.Line) { OnlyOf = PartyCapacity.Owner, Hint = "Surname, Given names; of an estate only" },
+                new("knownSince", "Of record, or known to you, since", Answer.Day) { OnlyOf = PartyCapacity.ConstructionLender, Hint = "of a construction lender only (Civ. Code § 8200(a)(3))" },
+                new("madeToPlans", "Did it agree to make a definite, substantial part of the work to the plans?", Answer.YesOrNo) { OnlyOf = PartyCapacity.Supplier, Hint = "of a supplier only (Civ. Code § 8404(b))" }),
         },
     ];
 
@@ -98,8 +105,8 @@ internal static class HeadForms
     {
         foreach (var part in All)
         {
-            if (part.List?.Path == path)
-                return (part, part.List.Path);
+            if (part.List is { } list && (path == list.Path || path.StartsWith(list.Path + ".", StringComparison.Ordinal)))
+                return (part, list.Path);
             if (part.Fields.FirstOrDefault(asked => asked.Name == path || asked.Name.StartsWith(path + ".", StringComparison.Ordinal)) is { } found)
                 return (part, found.Name);
         }

@@ -9,6 +9,8 @@ internal static partial class QuestionLinks
     /// <summary>The link; null where the question names no field and no entry.</summary>
     public static (string Words, string Address)? Of(long job, Question question)
     {
+        if (question.Corrects is { } entry)
+            return ("Correct what is entered", EntryLinks.Correct(job, entry));
         foreach (Match field in Path().Matches(question.Text))
         {
             if (HeadForms.PartOf(field.Value) is { } found)
@@ -25,7 +27,7 @@ internal static partial class QuestionLinks
         return null;
     }
 
-    [GeneratedRegex(@"\b(?:work|claimant|contract)\.[a-zA-Z]+(?:\.[a-zA-Z]+)*")]
+    [GeneratedRegex(@"\b(?:work|claimant|contract|parties)\.[a-zA-Z]+(?:\.[a-zA-Z]+)*")]
     private static partial Regex Path();
 
     [GeneratedRegex(@"\b[a-z]+(?:-[a-z]+)*\b")]

@@ -18,10 +18,10 @@ public static class WhatWouldNarrow
         if (lastDay.Readings.Count < 2)
             return [];
         var questions = new List<Question>();
-        void Ask(FormattableString text, LastDay settled)
+        void Ask(FormattableString text, LastDay settled, Entry? corrects = null)
         {
             if (Moved(lastDay, settled) is var days and > 0)
-                questions.Add(new Question(text.ToString(LawText.Instance), Days: days));
+                questions.Add(new Question(text.ToString(LawText.Instance), Days: days) { Corrects = corrects });
         }
 
         foreach (var reading in completion.Open)
@@ -35,9 +35,9 @@ public static class WhatWouldNarrow
         foreach (var notice in notices)
         {
             if (notice.ReachesClaimant == Verdict.Open && notice.Entry.Lacks is { } lacks)
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded, heldIneffective)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar), notice.Entry);
             else if (notice.ReachesClaimant == Verdict.Open)
-                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us, mailed)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
+                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
         }
 
         questions.Sort(static (a, b) => a.Days != b.Days ? b.Days!.Value.CompareTo(a.Days!.Value) : string.CompareOrdinal(a.Text, b.Text));

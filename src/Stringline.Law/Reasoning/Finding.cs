@@ -86,4 +86,11 @@ public sealed record Finding
 /// <param name="Text">The question, to be asked of a person.</param>
 /// <param name="Days">How many days the answer could move the band; null where it is not days.</param>
 /// <param name="Dollars">How many dollars the answer could move; null where it is not dollars.</param>
-public sealed record Question(string Text, int? Days = null, decimal? Dollars = null);
+public sealed record Question(string Text, int? Days = null, decimal? Dollars = null)
+{
+    /// <summary>The entry that the answer would be added to, by a correction; null where it would be an entry of its own or is told in the head of the file.</summary>
+    public Facts.Entry? Corrects { get; init; }
+
+    /// <summary>What is asked, without the entry, whose place in the file is no part of it.</summary>
+    public override string ToString() => $"{Text} {Days} {Dollars?.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+}

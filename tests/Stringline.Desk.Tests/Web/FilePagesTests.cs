@@ -107,9 +107,44 @@ public sealed partial class FilePagesTests(OpenDesk desk) : IClassFixture<OpenDe
     [InlineData("Has the claimant furnished the last of its work? Add furnishing-ended.", "/job/7/enter?what=furnishing-ended")]
     [InlineData("Then the 90 days run from that day (add completed, by actual).", "/job/7/enter?what=completed")]
     [InlineData("Was the work subject to acceptance by a public entity? (add work.subjectToAcceptanceBy).", "/job/7/file?part=work#work.subjectToAcceptanceBy")]
+    [InlineData("Did Sallow Millwork agree to make a part to the plans? (parties.madeToPlans)", "/job/7/file?part=parties#parties")]
+    [InlineData("Was the owner's copy given to us, and when was it put in the mail? (owner-told-us.mailed)", "/job/7/enter?what=owner-told-us")]
     [InlineData("Who is the owner? The file names none, and notice is due to it.", null)]
     public void A_question_leads_to_the_field_that_answers_it(string question, string? address) =>
         Assert.Equal(address, QuestionLinks.Of(7, new Question(question))?.Address);
+
+    [Fact]
+    public void A_question_about_what_an_entry_leaves_out_leads_to_the_correction_of_that_entry()
+    {
+        var entry = new OwnerRecorded { Index = 3, Id = "e4", On = DayFact.On(new LocalDate(2026, 7, 1)), Notice = OwnerNotice.Completion };
+        Assert.Equal("/job/7/enter?supersedes=e4", QuestionLinks.Of(7, new Question("Is it settled? (owner-recorded.heldIneffective)") { Corrects = entry })?.Address);
+    }
+
+    [Fact]
+    public async Task A_party_is_asked_what_its_capacity_asks_and_no_more()
+    {
+        var id = Put(DraftTests.Owed());
+        var address = $"/job/{id}/file?part=parties";
+        await new FilledForm(desk, address)
+            .With("f-parties[0].name", "Alder Holdings, LLC").With("f-parties[0].capacity", "owner")
+            .With("f-parties[1].name", "Sallow Millwork, Inc.").With("f-parties[1].capacity", "supplier").With("f-parties[1].madeToPlans", "false")
+            .With("f-parties[2].name", "Granger Slough Bank").With("f-parties[2].capacity", "construction-lender").With("f-parties[2].knownSince", "2026-05-02").Save();
+        var parties = desk.Office.Open(id)!.Facts.Parties;
+        Assert.False(parties[1].MadeToPlans);
+        Assert.Equal(new LocalDate(2026, 5, 2), parties[2].KnownSince);
+
+        var page = await desk.Page(address);
+        foreach (var (field, asked) in (IEnumerable<(string, int[])>)[("madeToPlans", [1, 3]), ("knownSince", [2, 3]), ("holdsTitleAs.form", [0, 3])])
+            Assert.Equal(asked, Enumerable.Range(0, 4).Where(i => page.Contains($"id=\"parties[{i}].{field}\"", StringComparison.Ordinal)));
+
+        // What the form leaves out for a capacity is not lost by sending it.
+        await new FilledForm(desk, address)
+            .With("f-parties[0].name", "Alder Holdings, LLC").With("f-parties[0].capacity", "owner").With("f-parties[0].reputed", "true")
+            .With("f-parties[1].name", "Sallow Millwork, Inc.").With("f-parties[1].capacity", "supplier").With("f-parties[1].madeToPlans", "false")
+            .With("f-parties[2].name", "Granger Slough Bank").With("f-parties[2].capacity", "construction-lender").With("f-parties[2].knownSince", "2026-05-02").Save();
+        Assert.True(desk.Office.Open(id)!.Facts.Parties[0].Reputed);
+        Assert.Equal(new LocalDate(2026, 5, 2), desk.Office.Open(id)!.Facts.Parties[2].KnownSince);
+    }
 
     [Fact]
     public async Task Every_field_named_by_a_question_of_the_demo_office_is_on_the_page_it_leads_to()

@@ -107,7 +107,7 @@ public sealed class OwnersNotice
     public Verdict CessationIsEffective(IReadOnlyList<LaborStop> stops, out Reason why)
     {
         var stopped = LaborHadStopped(stops, out why);
-        (stopped, why) = stopped == Verdict.No ? (stopped, why) : AsToForm((stopped, why));
+        (stopped, why) = AsToForm((stopped, why));
         return stopped;
     }
 

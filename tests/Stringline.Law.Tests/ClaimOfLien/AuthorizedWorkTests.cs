@@ -48,6 +48,23 @@ public sealed class AuthorizedWorkTests
         Assert.DoesNotContain(assessment.Next, step => madeToPlans == false && step.Finding.StartsWith("stop-payment-notice", StringComparison.Ordinal));
     }
 
+    [Fact]
+    [Proves("Civ. Code § 9100")]
+    public void What_is_no_remedy_is_left_as_it_is_and_a_remedy_says_why_it_is_lost()
+    {
+        static JobBuilder Public(bool? madeToPlans) => Job(madeToPlans).Work(w => w with { Kind = WorkKind.Public }).Party("city", PartyCapacity.PublicEntity)
+            .Notice("2026-03-03", Manner.CertifiedMail, "city", "direct").Completed("2026-05-04", CompletionTheory.Acceptance);
+        var (good, sold) = (Public(true).On("2026-05-20"), Public(false).On("2026-05-20"));
+
+        foreach (var id in (string[])["preliminary-notice.last-day", "preliminary-notice.reaches-back-to", "completion.day", "licence"])
+            Assert.Equal(good.Get(id).Standing, sold.Get(id).Standing);
+        Assert.False(sold.Get("completion.day").Says("only sells"));
+        Assert.True(sold.Get("stop-payment-notice.last-day").Says("only sells"));
+        Assert.True(sold.Get("stop-payment-notice.last-day").Says("2026-05-04"));
+        Assert.True(sold.Get("payment-bond.action-last-day").Says("only sells"));
+        Assert.NotEqual(Standing.Lost, good.Get("payment-bond.action-last-day").Standing);
+    }
+
     // A remedy that is lost or done for another reason stays so, and what is no remedy of the claimant's is left alone.
     [Fact]
     public void It_makes_nothing_better_and_touches_no_other_finding()

@@ -259,6 +259,9 @@ public sealed class OwnersNoticeTests
             expected switch { Verdict.Yes => ["2026-06-03"], Verdict.No => ["2026-07-30"], Verdict.Open => (string[])["2026-06-03", "2026-07-30"], _ => throw new InvalidOperationException() },
             last.DaysOf());
         Assert.Equal(expected == Verdict.Open, last.Asks("It lacks: the owner's signature"));
+        var why = Notice(job).ReachWhy;
+        Assert.Equal(expected == Verdict.Yes ? "Civ. Code § 8190(a)" : "Civ. Code § 8182(d)", why.Section);
+        Assert.Equal(lacks is not null, why.Text.Contains("It lacks, as entered: the owner's signature.", StringComparison.Ordinal));
     }
 
     // One that comes too late to count is not made better by what it lacks.
@@ -275,6 +278,8 @@ public sealed class OwnersNoticeTests
     public void A_notice_of_cessation_must_be_as_the_Code_asks_too(string? lacks, bool held, Verdict expected)
     {
         var job = Noticed().LaborCeased("2026-04-01").OwnerRecorded("2026-05-04", OwnerNotice.Cessation, lacks: lacks, heldIneffective: held);
-        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(new FactsAsOf(job.Build(), Day("2026-05-10"))), out _));
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(new FactsAsOf(job.Build(), Day("2026-05-10"))), out var why));
+        Assert.Equal(expected == Verdict.Yes ? "Civ. Code § 8188(a)" : "Civ. Code § 8188", why.Section);
+        Assert.Contains("notice of cessation", why.Text, StringComparison.Ordinal);
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Store.Tests;
@@ -54,6 +55,46 @@ public abstract class AssessedTests : IDisposable
         Assert.Null(journal.ReadAssessed(2));
         Assert.Throws<ArgumentException>(() => journal.WriteAssessed([Found(tip) with { AtStake = 0.005m }]));
     }
+
+    [Fact]
+    public void Many_at_once_read_back_as_they_were_written_and_of_one_job_twice_the_last_counts()
+    {
+        var journal = Filled(45);
+        var found = journal.Tips().Select((tip, i) => Found(tip) with { ActBy = i % 3 == 0 ? null : Day.PlusDays(i), AtStake = i % 4 == 0 ? null : 0.01m * i, Customer = i % 2 == 0 ? null : "Núñez & Daughters", Person = i % 5 == 0 ? "" : "R. Achterberg" }).ToList();
+        journal.WriteAssessed(found);
+        journal.WriteAssessed([.. found.Select(job => job with { Rules = "old" }), .. found]);
+        foreach (var expected in found)
+        {
+            var read = journal.ReadAssessed(expected.Job)!;
+            Assert.True(read.Findings.Span.SequenceEqual(expected.Findings.Span));
+            Assert.Equal(expected with { Findings = read.Findings }, read);
+        }
+    }
+
+    [Fact]
+    public async Task Several_who_write_what_they_found_at_once_wait_for_each_other_and_mix_nothing()
+    {
+        var journal = Filled(40);
+        var tips = journal.Tips().ToList();
+        await Task.WhenAll(Enumerable.Range(0, 4).Select(writer => Task.Run(() =>
+        {
+            // Half of them write all jobs in bulk, half a few at a time; each has as many steps as its number says.
+            for (var round = 0; round < 5; round++)
+            {
+                foreach (var some in tips.Chunk(writer % 2 == 0 ? 40 : 7))
+                    journal.WriteAssessed(some.Select(tip => Found(tip) with { Rules = writer.ToString(CultureInfo.InvariantCulture), Steps = [.. Enumerable.Repeat(Step(writer), writer + 1)] }));
+            }
+        })));
+
+        var lines = journal.Steps(new StepQuery(StepFilter.None, Day, Day, 1000)).ToLookup(line => line.Job);
+        foreach (var tip in tips)
+        {
+            var writer = int.Parse(journal.ReadAssessed(tip.Id)!.Rules, CultureInfo.InvariantCulture);
+            Assert.Equal(Enumerable.Repeat(Step(writer), writer + 1), lines[tip.Id].Select(line => line.Step));
+        }
+    }
+
+    private static AssessedStep Step(int writer) => new("claim-of-lien.last-day", $"act of {writer}", "Claim of lien", Day, Standing.Open);
 
     [Fact]
     public void Customers_are_summed_page_by_page_in_the_order_of_their_names()

@@ -11,47 +11,40 @@ internal static class AssessedTable
 
     private static readonly Standing[] Standings = Enum.GetValues<Standing>();
 
+    /// <summary>The columns that are written, in the order of <see cref="Values"/>.</summary>
+    public static IReadOnlyList<string> RowColumns { get; } =
+    [
+        "job", "sequence", "rules", "as_of", "act_by", "at_stake", "standing", "what", "findings", "customer", "county", "person", "owed", "held", "may",
+    ];
+
+    /// <summary>What is written of a job: numbers as long, texts, bytes, or null.</summary>
+    public static object?[] Values(AssessedJob job) =>
+    [
+        job.Job, job.Sequence, job.Rules, DayText.Write(job.AsOf), job.ActBy is { } day ? DayText.Write(day) : null,
+        Cents(job.AtStake), job.Standing.Word(), job.What, job.Findings.ToArray(),
+        job.Customer, job.County, job.Person, Cents(job.Owed), Cents(job.Held), Cents(job.MaySecure),
+    ];
+
+    /// <summary>Writes jobs and their steps one by one, with statements that are prepared once.</summary>
     public static void Write(DbConnection connection, DbTransaction transaction, IEnumerable<AssessedJob> jobs)
     {
-        using var command = RowReading.Command(
+        using var write = new RowStatement(
             connection,
             transaction,
-            """
-            insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings, customer, county, person, owed, held, may)
-            values (@job, @sequence, @rules, @asOf, @actBy, @atStake, @standing, @what, @findings, @customer, @county, @person, @owed, @held, @may)
-            on conflict (job) do update set sequence = excluded.sequence, rules = excluded.rules, as_of = excluded.as_of, act_by = excluded.act_by,
-              at_stake = excluded.at_stake, standing = excluded.standing, what = excluded.what, findings = excluded.findings,
-              customer = excluded.customer, county = excluded.county, person = excluded.person,
-              owed = excluded.owed, held = excluded.held, may = excluded.may
-            """);
-        foreach (var name in (string[])["@job", "@sequence", "@rules", "@asOf", "@actBy", "@atStake", "@standing", "@what", "@findings", "@customer", "@county", "@person", "@owed", "@held", "@may"])
-        {
-            var parameter = command.CreateParameter();
-            parameter.ParameterName = name;
-            command.Parameters.Add(parameter);
-        }
-
-        // PostgreSQL cannot tell the type of a value that is absent.
-        command.Parameters["@actBy"].DbType = System.Data.DbType.String;
-        command.Parameters["@atStake"].DbType = System.Data.DbType.Int64;
-        foreach (var name in (string[])["@customer", "@county", "@person"])
-            command.Parameters[name].DbType = System.Data.DbType.String;
-        using var steps = new StepsTable.Writing(connection, transaction);
+            $"insert into assessed ({string.Join(", ", RowColumns)}) values ({{0}}) on conflict (job) do update set {string.Join(", ", RowColumns.Skip(1).Select(column => $"{column} = excluded.{column}"))}",
+            RowColumns,
+            numbers: ["at_stake"]);
+        using var erase = RowReading.Command(connection, transaction, "delete from steps where job = @job", ("@job", 0L));
+        using var insert = new RowStatement(
+            connection, transaction, $"insert into steps ({string.Join(", ", StepsTable.RowColumns)}) values ({{0}})", StepsTable.RowColumns, numbers: []);
         foreach (var job in jobs)
         {
-            object?[] values =
-            [
-                job.Job, job.Sequence, job.Rules, DayText.Write(job.AsOf), job.ActBy is { } day ? DayText.Write(day) : null,
-                Cents(job.AtStake), job.Standing.Word(), job.What, job.Findings.ToArray(),
-                job.Customer, job.County, job.Person, Cents(job.Owed), Cents(job.Held), Cents(job.MaySecure),
-            ];
-            for (var i = 0; i < values.Length; i++)
-                command.Parameters[i].Value = values[i] ?? DBNull.Value;
-            command.ExecuteNonQuery();
-            steps.Write(job);
+            write.Run(Values(job));
+            erase.Parameters[0].Value = job.Job;
+            erase.ExecuteNonQuery();
+            foreach (var step in StepsTable.Values(job))
+                insert.Run(step);
         }
-
-        StepsTable.Writing.Mark(connection, transaction);
     }
 
     public static List<JobTip> JobsOf(DbConnection connection, string customer, int limit)

@@ -34,6 +34,15 @@ internal abstract class Database : IDisposable
     /// <summary>Writes changed jobs with their new changes, their place and their search texts.</summary>
     public abstract void Write(DbConnection connection, DbTransaction transaction, IReadOnlyList<JobWrite> jobs);
 
+    /// <summary>Keeps what assessments found and their steps, in place of those before for the same jobs.</summary>
+    public abstract void WriteAssessed(DbConnection connection, DbTransaction transaction, IEnumerable<AssessedJob> jobs);
+
+    /// <summary>The condition that a column is one of many values, which stand in the parameter @values.</summary>
+    public abstract string IsOneOf(string column);
+
+    /// <summary>Many values as the one parameter of <see cref="IsOneOf"/>.</summary>
+    public abstract object Many<T>(IReadOnlyCollection<T> values);
+
     /// <summary>
     /// Two conditions on search_texts, each with its one parameter @words: every word is some word of the job; every word begins some
     /// word of it. They may use @limit, the most rows that are asked for.

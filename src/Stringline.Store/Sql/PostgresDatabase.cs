@@ -15,6 +15,12 @@ internal sealed class PostgresDatabase : Database
     // Any number that no other program of the office takes for a lock of its own; "STRL".
     private const long MigrationLock = 0x5354524C;
 
+    private const int StatementsKept = 50;
+
+    // From so many jobs on they are written in bulk.
+    private const int Bulk = 20;
+    private const int BulkAtOnce = 1000;
+
     private readonly NpgsqlDataSource source;
 
     public PostgresDatabase(string connectionString)
@@ -34,6 +40,10 @@ internal sealed class PostgresDatabase : Database
         if (Schema.Length is 0 or > 60 || Schema.Any(c => !char.IsAsciiLetterLower(c) && !char.IsAsciiDigit(c) && c != '_'))
             throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", $"the search path \"{Schema}\"", "one schema, its name of lower-case letters, digits and _");
         settings.ApplicationName ??= "stringline";
+
+        // The few statements of the store are worked out by the server once for each connection.
+        if (settings.MaxAutoPrepare == 0)
+            settings.MaxAutoPrepare = StatementsKept;
         Name = FormattableString.Invariant($"{Journals.PostgresPrefix}Host={settings.Host};Port={settings.Port};Database={settings.Database};Search Path={Schema}");
         source = NpgsqlDataSource.Create(settings);
     }
@@ -119,6 +129,64 @@ internal sealed class PostgresDatabase : Database
             },
             transaction);
     }
+
+    /// <inheritdoc/>
+    public override void WriteAssessed(DbConnection connection, DbTransaction transaction, IEnumerable<AssessedJob> jobs)
+    {
+        foreach (var some in jobs.Chunk(BulkAtOnce))
+        {
+            if (some.Length < Bulk)
+                AssessedTable.Write(connection, transaction, some);
+            else
+                Replace((NpgsqlConnection)connection, transaction, [.. some.GroupBy(job => job.Job).Select(same => same.Last())]);
+        }
+    }
+
+    // One who writes a job between the deletion and the copy would be met by the copy, so whoever writes waits.
+    private static void Replace(NpgsqlConnection connection, DbTransaction transaction, List<AssessedJob> jobs)
+    {
+        var ids = jobs.ConvertAll(job => job.Job).ToArray();
+        connection.Execute("lock table assessed, steps in share row exclusive mode", transaction: transaction);
+        connection.Execute("delete from steps where job = any(@ids)", new { ids }, transaction);
+        connection.Execute("delete from assessed where job = any(@ids)", new { ids }, transaction);
+        Copy(connection, "assessed", AssessedTable.RowColumns, jobs.Select(AssessedTable.Values));
+        Copy(connection, "steps", StepsTable.RowColumns, jobs.SelectMany(StepsTable.Values));
+    }
+
+    private static void Copy(NpgsqlConnection connection, string table, IReadOnlyList<string> columns, IEnumerable<object?[]> rows)
+    {
+        using var copy = connection.BeginBinaryImport($"copy {table} ({string.Join(", ", columns)}) from stdin (format binary)");
+        foreach (var row in rows)
+        {
+            copy.StartRow();
+            foreach (var value in row)
+            {
+                switch (value)
+                {
+                    case null:
+                        copy.WriteNull();
+                        break;
+                    case long number:
+                        copy.Write(number, NpgsqlDbType.Bigint);
+                        break;
+                    case byte[] bytes:
+                        copy.Write(bytes, NpgsqlDbType.Bytea);
+                        break;
+                    default:
+                        copy.Write((string)value, NpgsqlDbType.Text);
+                        break;
+                }
+            }
+        }
+
+        copy.Complete();
+    }
+
+    /// <inheritdoc/>
+    public override string IsOneOf(string column) => $"{column} = any(@values)";
+
+    /// <inheritdoc/>
+    public override object Many<T>(IReadOnlyCollection<T> values) => values.ToArray();
 
     /// <inheritdoc/>
     public override IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words)

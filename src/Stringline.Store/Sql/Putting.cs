@@ -75,6 +75,7 @@ internal sealed class Putting(Database database, IClock clock)
             var writes = new List<JobWrite>(jobs.Length);
             var met = new HashSet<string>(StringComparer.Ordinal);
             var known = Known(jobs);
+            var stored = known.Count == 0 ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
             var next = NextId(jobs.Count(job => !known.ContainsKey(job.Key)));
             foreach (var job in jobs)
             {
@@ -85,7 +86,7 @@ internal sealed class Putting(Database database, IClock clock)
                 }
 
                 var (outcome, write) = known.TryGetValue(job.Key, out var tip)
-                    ? onlyNew ? (Refuse(job.Key, $"a key that the job \"{tip.Name}\" has", "a key that no job of the store has"), null) : Extend(tip, job)
+                    ? onlyNew ? (Refuse(job.Key, $"a key that the job \"{tip.Name}\" has", "a key that no job of the store has"), null) : Extend(tip, job, stored![tip.Id])
                     : Add(next++, job);
                 outcomes.Add(outcome);
                 if (write is not null)
@@ -119,9 +120,9 @@ internal sealed class Putting(Database database, IClock clock)
                 : (new PutOutcome.Added(id), new JobWrite(rows.After(job.Job.Name), IsNew: true, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }
 
-        private (PutOutcome, JobWrite?) Extend(JobTip tip, KeyedJob job)
+        private (PutOutcome, JobWrite?) Extend(JobTip tip, KeyedJob job, IEnumerable<RawRow> changes)
         {
-            var stored = RowReading.Job(database, tip, RowReading.Rows(connection, transaction, tip.Id));
+            var stored = RowReading.Job(database, tip, [.. changes]);
             var rows = new NewRows(tip, who, at);
             var head = JournalText.Head(job.Job);
             if (!stored.Rows.Last(row => row.Kind == ChangeKind.Head).Payload.Span.SequenceEqual(head))
@@ -146,19 +147,9 @@ internal sealed class Putting(Database database, IClock clock)
                 : (new PutOutcome.Extended(tip.Id, rows.Rows.Count), new JobWrite(rows.After(job.Job.Name), IsNew: false, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }
 
-        private Dictionary<string, JobTip> Known(KeyedJob[] jobs)
-        {
-            var known = new Dictionary<string, JobTip>(StringComparer.Ordinal);
-            if (connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0)
-                return known;
-            foreach (var key in jobs.Select(job => job.Key))
-            {
-                if (!known.ContainsKey(key) && RowReading.Tip(connection, transaction, key, database.ForUpdate) is { } tip)
-                    known.Add(key, tip);
-            }
-
-            return known;
-        }
+        private Dictionary<string, JobTip> Known(KeyedJob[] jobs) => connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0
+            ? new Dictionary<string, JobTip>(StringComparer.Ordinal)
+            : RowReading.TipsForUpdate(database, connection, transaction, [.. jobs.Select(job => job.Key).Distinct(StringComparer.Ordinal)]);
 
         // The count of jobs is a row that one writer at a time may change: so ids have no gap, and a job that is missing shows.
         private long NextId(int count) => count == 0

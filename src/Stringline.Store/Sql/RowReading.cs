@@ -18,6 +18,37 @@ internal static class RowReading
     public static JobTip? Tip(DbConnection connection, DbTransaction? transaction, string key, string suffix = "") =>
         One(connection, transaction, "select id, key, name, sequence, hash from jobs where key = @key" + suffix, "@key", key);
 
+    /// <summary>Where those of the jobs with these keys are that are in the store, by key; kept for this transaction to change.</summary>
+    public static Dictionary<string, JobTip> TipsForUpdate(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<string> keys)
+    {
+        using var command = Command(
+            connection,
+            transaction,
+            $"select id, key, name, sequence, hash from jobs where {database.IsOneOf("key")} order by id{database.ForUpdate}",
+            ("@values", database.Many(keys)));
+        using var reader = command.ExecuteReader();
+        var tips = new Dictionary<string, JobTip>(StringComparer.Ordinal);
+        while (reader.Read())
+        {
+            var tip = TipAt(reader, 0);
+            tips.Add(tip.Key, tip);
+        }
+
+        return tips;
+    }
+
+    /// <summary>The changes of many jobs, in order, by the job's id.</summary>
+    public static ILookup<long, RawRow> RowsOf(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<long> jobs)
+    {
+        using var command = Command(
+            connection, transaction, $"select c.job, {Columns} from changes c where {database.IsOneOf("c.job")} order by c.job, c.sequence", ("@values", database.Many(jobs)));
+        using var reader = command.ExecuteReader();
+        var rows = new List<(long Job, RawRow Row)>();
+        while (reader.Read())
+            rows.Add((reader.GetInt64(0), RowAt(reader, 1)));
+        return rows.ToLookup(row => row.Job, row => row.Row);
+    }
+
     /// <summary>Where every job is, by id.</summary>
     public static IEnumerable<JobTip> Tips(DbConnection connection, DbTransaction transaction)
     {

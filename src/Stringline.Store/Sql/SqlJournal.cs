@@ -101,7 +101,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     /// <inheritdoc/>
     public void WriteAssessed(IEnumerable<AssessedJob> jobs) => database.Change((connection, transaction) =>
     {
-        AssessedTable.Write(connection, transaction, jobs);
+        database.WriteAssessed(connection, transaction, jobs);
+        StepsTable.Mark(connection, transaction);
         return (true, true);
     });
 

@@ -95,6 +95,16 @@ internal sealed class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
+    public override void WriteAssessed(DbConnection connection, DbTransaction transaction, IEnumerable<AssessedJob> jobs) =>
+        AssessedTable.Write(connection, transaction, jobs);
+
+    /// <inheritdoc/>
+    public override string IsOneOf(string column) => $"{column} in (select value from json_each(@values))";
+
+    /// <inheritdoc/>
+    public override object Many<T>(IReadOnlyCollection<T> values) => System.Text.Json.JsonSerializer.Serialize(values);
+
+    /// <inheritdoc/>
     public override IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words)
     {
         // The index gives its rows in this order and stops after the first ones, for whole words without having looked at the others.

@@ -139,67 +139,34 @@ internal static class StepsTable
         command.Parameters.Add(parameter);
     }
 
-    /// <summary>Writes the steps of jobs, in place of those before, with statements that are prepared once.</summary>
-    internal sealed class Writing : IDisposable
+    /// <summary>The columns that are written, in the order of <see cref="Values"/>.</summary>
+    public static IReadOnlyList<string> RowColumns { get; } =
+    [
+        "job", "ordinal", "watch", "lead", "act_by", "weight", "priced", "what", "act", "remedy", "standing", "reading", "section", "customer", "county", "person",
+    ];
+
+    /// <summary>What is written of the steps of a job, a row for each: numbers as long, texts, or null.</summary>
+    public static IEnumerable<object?[]> Values(AssessedJob job)
     {
-        private static readonly string[] Names =
-        [
-            "@job", "@ordinal", "@watch", "@lead", "@actBy", "@weight", "@priced", "@what", "@act", "@remedy", "@standing", "@reading", "@section",
-            "@customer", "@county", "@person",
-        ];
-
-        private readonly DbCommand erase;
-        private readonly DbCommand insert;
-
-        public Writing(DbConnection connection, DbTransaction transaction)
+        var lead = 1L;
+        for (var i = 0; i < job.Steps.Count; i++)
         {
-            erase = RowReading.Command(connection, transaction, "delete from steps where job = @job", ("@job", 0L));
-            insert = RowReading.Command(
-                connection,
-                transaction,
-                "insert into steps (job, ordinal, watch, lead, act_by, weight, priced, what, act, remedy, standing, reading, section, customer, county, person) values ("
-                    + string.Join(", ", Names) + ")");
-            foreach (var name in Names)
-                Add(insert, name, DBNull.Value);
-
-            // PostgreSQL cannot tell the type of a value that is absent.
-            insert.Parameters["@reading"].DbType = System.Data.DbType.String;
-            insert.Parameters["@section"].DbType = System.Data.DbType.String;
+            var step = job.Steps[i];
+            yield return
+            [
+                job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy), AssessedTable.Cents(step.AtStake) ?? 0L,
+                step.AtStake is null ? 0L : 1L, step.What, step.Do, step.Remedy, step.Standing.Word(), step.Reading, step.Section,
+                job.Customer ?? "", job.County ?? "", job.Person ?? "",
+            ];
+            if (!step.Watch)
+                lead = 0;
         }
+    }
 
-        public void Write(AssessedJob job)
-        {
-            erase.Parameters[0].Value = job.Job;
-            erase.ExecuteNonQuery();
-            var lead = 1L;
-            for (var i = 0; i < job.Steps.Count; i++)
-            {
-                var step = job.Steps[i];
-                object?[] values =
-                [
-                    job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy), AssessedTable.Cents(step.AtStake) ?? 0L,
-                    step.AtStake is null ? 0L : 1L, step.What, step.Do, step.Remedy, step.Standing.Word(), step.Reading, step.Section,
-                    job.Customer ?? "", job.County ?? "", job.Person ?? "",
-                ];
-                if (!step.Watch)
-                    lead = 0;
-                for (var column = 0; column < values.Length; column++)
-                    insert.Parameters[column].Value = values[column] ?? DBNull.Value;
-                insert.ExecuteNonQuery();
-            }
-        }
-
-        /// <summary>Marks that steps were written. Last in its transaction: other writers wait for it.</summary>
-        public static void Mark(DbConnection connection, DbTransaction transaction)
-        {
-            using var command = RowReading.Command(connection, transaction, "update steps_written set times = times + 1");
-            command.ExecuteNonQuery();
-        }
-
-        public void Dispose()
-        {
-            erase.Dispose();
-            insert.Dispose();
-        }
+    /// <summary>Marks that steps were written. Last in its transaction: other writers wait for it.</summary>
+    public static void Mark(DbConnection connection, DbTransaction transaction)
+    {
+        using var command = RowReading.Command(connection, transaction, "update steps_written set times = times + 1");
+        command.ExecuteNonQuery();
     }
 }

@@ -16,8 +16,8 @@ internal static class NoticeForms
             StartsToday = true,
             Fields =
             [
-                new("notice", "Which notice", Answer.OneOf) { Required = true, Repeats = true, Choices = Usual.Words(JobFileWords.Notice, "preliminary notice", "claim for payment after completion") },
                 Usual.To("To whom"),
+                new("notice", "Which notice", Answer.OneOf) { Required = true, Repeats = true, Choices = Usual.Words(JobFileWords.Notice, "preliminary notice", "claim for payment after completion") },
                 Usual.Manner,
                 Usual.Article,
                 Usual.MaybeMoney("estimate", "Estimate of the total price that it states", "of a preliminary notice"),

@@ -41,8 +41,8 @@ internal sealed class PostgresDatabase : Database
             throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", $"the search path \"{Schema}\"", "one schema, its name of lower-case letters, digits and _");
         settings.ApplicationName ??= "stringline";
 
-        // The few statements of the store are worked out by the server once for each connection.
-        if (settings.MaxAutoPrepare == 0)
+        // The few statements of the store are worked out by the server once for each connection, unless the office says otherwise.
+        if (!settings.ShouldSerialize("Max Auto Prepare"))
             settings.MaxAutoPrepare = StatementsKept;
         Name = FormattableString.Invariant($"{Journals.PostgresPrefix}Host={settings.Host};Port={settings.Port};Database={settings.Database};Search Path={Schema}");
         source = NpgsqlDataSource.Create(settings);

@@ -20,7 +20,7 @@ public sealed class SchemaTests
     private static readonly string[] BeyondTheSchema =
     [
         "amount-with-an-exponent", "between-reversed", "day-that-does-not-exist", "field-twice", "hired-by-nobody-known",
-        "labor-resumed-before-it-stopped", "license-span-after-an-open-one", "license-span-reversed", "license-spans-overlap",
+        "labor-resumed-before-it-stopped", "license-put-back-too-early", "license-span-after-an-open-one", "license-span-reversed", "license-spans-overlap",
         "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other", "span-reversed", "surety-unknown",
         "title-held-by-an-entity-with-a-surname", "title-held-by-nobody", "title-of-a-company-with-persons", "title-of-a-trust-without-its-name",
         "title-of-an-estate-without-its-decedent", "title-of-an-individual-in-a-trust", "title-of-one-joint-tenant", "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",

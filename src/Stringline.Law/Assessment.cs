@@ -43,6 +43,9 @@ public sealed record Assessment
     private decimal? owed;
     private bool noticeIsDue;
 
+    // Private work has some thirty findings; a list that grows would be copied four times.
+    private const int MostFindings = 40;
+
     /// <summary>The caution that goes with every answer on a screen, a sheet or in JSON.</summary>
     public const string Caution =
         "Not legal advice. Confirm with the county recorder, the local rules and a California construction lawyer.";
@@ -104,7 +107,7 @@ public sealed record Assessment
         var estimate = EstimateDoubt.Finding(facts, amount);
         var right = LienRight.Finding(facts, licence, notice, last, action, authorized, estimate);
 
-        var findings = new List<Finding> { right, licence, notice };
+        var findings = new List<Finding>(MostFindings) { right, licence, notice };
         if (authorized is not null)
             findings.Add(authorized);
         if (estimate is not null)

@@ -14,6 +14,14 @@ public sealed class LawTextTests
     public void Money_is_dollars_and_cents(string dollars, string text) =>
         Assert.Equal(text, LawText.Money(decimal.Parse(dollars, CultureInfo.InvariantCulture)));
 
+    // Noda Time's own ISO pattern is the other side.
+    [Fact]
+    public void A_day_alone_is_written_as_the_open_standard_has_it()
+    {
+        foreach (var day in (LocalDate[])[new(1, 1, 1), new(1900, 12, 31), new(2024, 2, 29), new(2026, 6, 7), new(9999, 12, 31), LocalDate.MinIsoValue])
+            Assert.Equal(NodaTime.Text.LocalDatePattern.Iso.Format(day), LawText.IsoDay(day));
+    }
+
     [Fact]
     public void Days_and_money_inside_a_reason_are_written_alike()
     {

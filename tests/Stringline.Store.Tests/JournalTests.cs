@@ -72,6 +72,28 @@ public abstract class JournalTests : IDisposable
         Assert.Equal(id + 1, Assert.IsType<PutOutcome.Added>(journal.Add(new KeyedJob("b", first), "ben")).Job);
     }
 
+    [Fact]
+    public async Task Of_several_who_add_under_one_key_at_once_one_does_and_the_others_are_told_who_was_first()
+    {
+        var journal = Place.Open();
+        for (var round = 0; round < 10; round++)
+        {
+            var key = FormattableString.Invariant($"k{round}");
+            var outcomes = await Task.WhenAll(Enumerable.Range(0, 4).Select(writer => Task.Run(() =>
+            {
+                using var own = Journals.Open(Place.Address, SystemClock.Instance);
+                return own.Add(new KeyedJob(key, Samples.Bare() with { Name = FormattableString.Invariant($"of {writer}") }), "test");
+            })));
+            Assert.Single(outcomes.OfType<PutOutcome.Added>());
+            var kept = journal.Find(key)!.Job.Name;
+            Assert.All(outcomes.OfType<PutOutcome.Refused>(), refused => Assert.Contains($"\"{kept}\"", refused.Faults.Single().Found, StringComparison.Ordinal));
+            Assert.Equal(3, outcomes.OfType<PutOutcome.Refused>().Count());
+        }
+
+        Assert.True(journal.Check().IsWhole);
+        Assert.Equal(10, journal.CountJobs());
+    }
+
     // The rule is written out here a second time, from its words: what begins after the day, or was learned after it, is not known.
     [Fact]
     public void The_file_as_known_on_a_day_is_what_could_have_happened_and_was_learned_by_then()

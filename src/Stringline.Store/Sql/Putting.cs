@@ -74,8 +74,8 @@ internal sealed class Putting(Database database, IClock clock)
             var outcomes = new List<PutOutcome>(jobs.Length);
             var writes = new List<JobWrite>(jobs.Length);
             var met = new HashSet<string>(StringComparer.Ordinal);
-            var known = Known(jobs);
-            var stored = known.Count == 0 ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
+            var known = onlyNew ? Taken(jobs) : Known(jobs);
+            var stored = known.Count == 0 || onlyNew ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
             var next = NextId(jobs.Count(job => !known.ContainsKey(job.Key)));
             foreach (var job in jobs)
             {
@@ -150,6 +150,13 @@ internal sealed class Putting(Database database, IClock clock)
         private Dictionary<string, JobTip> Known(KeyedJob[] jobs) => connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0
             ? new Dictionary<string, JobTip>(StringComparer.Ordinal)
             : RowReading.TipsForUpdate(database, connection, transaction, [.. jobs.Select(job => job.Key).Distinct(StringComparer.Ordinal)]);
+
+        // Who adds waits for the count of jobs first: of two who add under one key the second sees the job of the first.
+        private Dictionary<string, JobTip> Taken(KeyedJob[] jobs)
+        {
+            connection.ExecuteScalar<long>("select jobs from store" + database.ForUpdate, transaction: transaction);
+            return jobs.Select(job => RowReading.Tip(connection, transaction, job.Key)).OfType<JobTip>().ToDictionary(tip => tip.Key, StringComparer.Ordinal);
+        }
 
         // The count of jobs is a row that one writer at a time may change: so ids have no gap, and a job that is missing shows.
         private long NextId(int count) => count == 0

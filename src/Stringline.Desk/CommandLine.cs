@@ -79,16 +79,16 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var json = new Option<bool>("--json") { Description = "Print JSON for programs instead of text." };
         var ascii = new Option<bool>("--ascii") { Description = "Print text in plain ASCII." };
         var all = new Option<bool>("--all") { Description = "Assess every job of --store that a new entry, other rules or another day can have changed, for the desk's list." };
-        var store = new Option<string?>("--store") { Description = "With --all: the store.", HelpName = "STORE" };
+        var store = new Option<string?>("--store") { Description = "With --all: the store. Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
         var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii, all, store };
         command.Validators.Add(result =>
         {
             var (isAll, hasFile) = (result.GetValue(all), result.GetValue(file) is not null);
-            if (isAll ? hasFile || result.GetValue(store) is null : !hasFile || result.GetValue(store) is not null)
+            if (isAll ? hasFile || (result.GetValue(store) ?? StoreCommands.FromEnvironment) is null : !hasFile || result.GetValue(store) is not null)
                 result.AddError("assess takes a job file, or --all and --store.");
         });
         command.SetAction(parsed => parsed.GetValue(all)
-            ? new AssessAll(output, errors, clock).Run(parsed.GetValue(store)!, Day(parsed.GetValue(asOf)))
+            ? new AssessAll(output, errors, clock).Run((parsed.GetValue(store) ?? StoreCommands.FromEnvironment)!, Day(parsed.GetValue(asOf)))
             : Answer(
                 UseCases.Assess(parsed.GetValue(file)!, Day(parsed.GetValue(asOf))),
                 assessment =>
@@ -140,7 +140,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
     private Command Desk()
     {
-        var store = new Option<string>("--store") { Description = "The store: a file, or postgres: and a connection string. Default: a file in your own data folder.", HelpName = "PATH" };
+        var store = new Option<string>("--store") { Description = "The store: a file, or postgres: and a connection string. Default: STRINGLINE_STORE in the environment, else a file in your own data folder.", HelpName = "PATH" };
         var port = new Option<int?>("--port") { Description = $"The port on 127.0.0.1; 0 for any that is free. Default: {DeskOptions.UsualPort}, or any where that is taken.", HelpName = "N" };
         port.Validators.Add(result =>
         {
@@ -154,7 +154,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(port);
-            var options = new DeskOptions(parsed.GetValue(store) ?? Path.Combine(DeskOptions.UserFolder, "office.stringline"), wanted ?? DeskOptions.UsualPort)
+            var options = new DeskOptions(parsed.GetValue(store) ?? StoreCommands.FromEnvironment ?? Path.Combine(DeskOptions.UserFolder, "office.stringline"), wanted ?? DeskOptions.UsualPort)
             {
                 AsOf = parsed.GetValue(asOf) is { } day ? Day(day) : null,
                 KeyFolder = Path.Combine(DeskOptions.UserFolder, "keys"),

@@ -34,7 +34,7 @@ internal static class DeskCommand
             }
 
             var address = DeskHost.AddressOf(desk);
-            say($"The desk is open at {address} on {options.Store}. Stop it with Ctrl+C.");
+            say($"The desk is open at {address} on {desk.Services.GetRequiredService<Office>().Journal.Name}. Stop it with Ctrl+C.");
             if (browser && !Show(address))
                 say("No browser could be opened; type the address into one.");
             await desk.WaitForShutdownAsync().ConfigureAwait(false);

@@ -36,6 +36,22 @@ public sealed class SheetCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task The_environment_names_the_store_where_no_option_does()
+    {
+        (string, string)[] here = [("STRINGLINE_STORE", At("office"))];
+        File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n");
+        Assert.Equal(0, (await Tool.RunWith(here, "import", At("invoices.csv"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor")).Status);
+        Assert.StartsWith("1 of 1 jobs assessed", (await Tool.RunWith(here, "assess", "--all", "--as-of", "2026-05-01")).Output, StringComparison.Ordinal);
+        Assert.Contains("Give the preliminary notice", (await Tool.RunWith(here, "list", "--csv", "-")).Output, StringComparison.Ordinal);
+        Assert.Contains("1", (await Tool.RunWith(here, "store", "check")).Output, StringComparison.Ordinal);
+
+        // A folder is no store, so the desk says so and does not stay open.
+        var desk = await Tool.RunWith([("STRINGLINE_STORE", folder)], "desk", "--no-browser", "--port", "0");
+        Assert.Equal(1, desk.Status);
+        Assert.Contains(folder, desk.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Wrong_usage_is_told_with_status_2()
     {
         Assert.Equal(2, (await Tool.Run("assess")).Status);

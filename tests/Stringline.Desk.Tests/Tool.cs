@@ -11,7 +11,10 @@ internal static class Tool
     public static string? Published => Environment.GetEnvironmentVariable("STRINGLINE_TOOL") is { Length: > 0 } path ? Repository.Path(path) : null;
 
     /// <summary>Runs the program and waits for its end.</summary>
-    public static async Task<Answer> Run(params string[] args)
+    public static Task<Answer> Run(params string[] args) => RunWith([], args);
+
+    /// <summary>Runs the program with these variables in its environment, and waits for its end.</summary>
+    public static async Task<Answer> RunWith(IReadOnlyList<(string Name, string Value)> environment, params string[] args)
     {
         string[] command = Published is { } published ? [published] : ["dotnet", Path.Combine(AppContext.BaseDirectory, "stringline.dll")];
         var start = new ProcessStartInfo(command[0], [.. command[1..], .. args])
@@ -22,6 +25,9 @@ internal static class Tool
             StandardErrorEncoding = Encoding.UTF8,
         };
         start.Environment["LC_ALL"] = "C.UTF-8";
+        start.Environment.Remove("STRINGLINE_STORE");
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
         var watch = Stopwatch.StartNew();
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync();

@@ -133,11 +133,14 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         return command;
     }
 
+    /// <summary>The store that the environment names where no option does; null where it names none.</summary>
+    internal static string? FromEnvironment => Environment.GetEnvironmentVariable("STRINGLINE_STORE") is { Length: > 0 } address ? address : null;
+
     /// <summary>The option that names the store.</summary>
     internal static Option<string> Store()
     {
         var option = new Option<string>("--store") { Description = AddressHelp + " Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
-        if (Environment.GetEnvironmentVariable("STRINGLINE_STORE") is { Length: > 0 } address)
+        if (FromEnvironment is { } address)
             option.DefaultValueFactory = _ => address;
         else
             option.Required = true;

@@ -73,8 +73,8 @@ public sealed record Assessment
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         if (authorized is not null)
             findings.Add(authorized);
-        foreach (var finding in isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar))
-            findings.Add(AuthorizedWork.Within(finding, authorized));
+        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
+        AuthorizedWork.Limit(findings, authorized);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
@@ -127,10 +127,9 @@ public sealed record Assessment
         findings.AddRange(AfterFiling.Findings(facts, calendar));
         findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
         findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
-        foreach (var finding in PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar))
-            findings.Add(AuthorizedWork.Within(finding, authorized));
-        foreach (var finding in PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar))
-            findings.Add(AuthorizedWork.Within(finding, authorized));
+        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
+        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        AuthorizedWork.Limit(findings, authorized);
         findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Stringline.Desk.Importing;
 using Stringline.Desk.Terminal;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
@@ -29,7 +30,7 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
     private readonly Option<string?> claimant = new("--claimant") { Description = "For new jobs: the claimant's name.", HelpName = "NAME" };
     private readonly Option<string?> role = Words("--role", "For new jobs: what the claimant is", JobFileWords.Role.Words);
     private readonly Option<string?> county = new("--county") { Description = "For new jobs: the county where the table names none.", HelpName = "NAME" };
-    private readonly Option<string?> customerIs = Words("--customer-is", "For new jobs: what the customer is where the table does not say", ["owner", "direct-contractor", "subcontractor", "supplier"]);
+    private readonly Option<string?> customerIs = Words("--customer-is", "For new jobs: what the customer is where the table does not say", ImportChoices.Customers);
     private readonly Option<string?> work = Words("--work", "For new jobs: the kind of work where the table does not say", JobFileWords.Kind.Words);
 
     /// <summary>The command.</summary>

@@ -34,10 +34,13 @@ public static class WhatWouldNarrow
 
         foreach (var notice in notices)
         {
-            if (notice.ReachesClaimant == Verdict.Open && notice.Entry.Lacks is { } lacks)
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar), notice.Entry);
-            else if (notice.ReachesClaimant == Verdict.Open)
-                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)", LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar));
+            if (notice.ReachesClaimant != Verdict.Open)
+                continue;
+            var without = LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar);
+            if (notice.Entry.Lacks is { } lacks)
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", without, notice.Entry);
+            else
+                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)", without);
         }
 
         questions.Sort(static (a, b) => a.Days != b.Days ? b.Days!.Value.CompareTo(a.Days!.Value) : string.CompareOrdinal(a.Text, b.Text));

@@ -75,6 +75,9 @@ public sealed class OwnersNotice
         _ => Verdict.Open,
     };
 
+    /// <summary>Why it is passed over where it has no form: for the remedies that ask nothing else of it.</summary>
+    internal Reason PassedOver(string section) => Reason.NotApplied(section, $"It is settled that the {Words} recorded {Recorded} has no effect.", Entry);
+
     /// <summary>The completion within 15 days of which it is recorded: that of the whole work, or of the one contract, which only the notice itself states.</summary>
     internal LocalDate CompletionToServe(LocalDate wholeCompleted) => IsForWholeWork ? wholeCompleted : Entry.States ?? wholeCompleted;
 

@@ -42,7 +42,7 @@ public static class BondNotice
         var readings = new List<Reading>();
         var why = new List<Reason>();
         foreach (var held in notices.Where(n => n.HasForm == Verdict.No))
-            why.Add(Reason.NotApplied(law.Section, $"It is settled that the {held.Words} recorded {held.Recorded} has no effect.", held.Entry));
+            why.Add(held.PassedOver(law.Section));
         notices = why.Count == 0 ? notices : [.. notices.Where(n => n.HasForm != Verdict.No)];
         foreach (var reading in completion.Open)
         {

@@ -79,7 +79,7 @@ public static class PublicRemedies
         {
             if (notice.HasForm == Verdict.No)
             {
-                why.Add(Reason.NotApplied("Civ. Code § 9356(a)", $"It is settled that the {notice.Words} recorded {notice.Recorded} has no effect.", notice.Entry));
+                why.Add(notice.PassedOver("Civ. Code § 9356(a)"));
                 continue;
             }
 

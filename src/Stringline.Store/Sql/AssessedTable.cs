@@ -31,12 +31,12 @@ internal static class AssessedTable
         using var write = new RowStatement(
             connection,
             transaction,
-            $"insert into assessed ({string.Join(", ", RowColumns)}) values ({{0}}) on conflict (job) do update set {string.Join(", ", RowColumns.Skip(1).Select(column => $"{column} = excluded.{column}"))}",
+            "assessed",
             RowColumns,
-            numbers: ["at_stake"]);
+            numbers: ["at_stake"],
+            $"on conflict (job) do update set {string.Join(", ", RowColumns.Skip(1).Select(column => $"{column} = excluded.{column}"))}");
         using var erase = RowReading.Command(connection, transaction, "delete from steps where job = @job", ("@job", 0L));
-        using var insert = new RowStatement(
-            connection, transaction, $"insert into steps ({string.Join(", ", StepsTable.RowColumns)}) values ({{0}})", StepsTable.RowColumns, numbers: []);
+        using var insert = new RowStatement(connection, transaction, "steps", StepsTable.RowColumns, numbers: []);
         foreach (var job in jobs)
         {
             write.Run(Values(job));

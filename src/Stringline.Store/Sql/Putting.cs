@@ -12,13 +12,18 @@ internal sealed class Putting(Database database, IClock clock)
     private const int Batch = 1000;
     private const int MostFaults = 100;
 
-    public PutOutcome Put(KeyedJob job, string who, bool onlyNew = false)
+    public PutOutcome Put(KeyedJob job, string who) => One(who, run => run.Put([job])[0]);
+
+    /// <summary>Adds a job under a key that no job has.</summary>
+    public PutOutcome Add(KeyedJob job, string who) => One(who, run => run.AddNew(job));
+
+    private PutOutcome One(string who, Func<Run, PutOutcome> put)
     {
         Names.Checked(who, nameof(who));
         return database.Change(
             (connection, transaction) =>
             {
-                var outcome = new Run(database, connection, transaction, who, clock.GetCurrentInstant()).Put([job], onlyNew)[0];
+                var outcome = put(new Run(database, connection, transaction, who, clock.GetCurrentInstant()));
                 return (outcome, outcome is PutOutcome.Added or PutOutcome.Extended);
             });
     }
@@ -69,13 +74,13 @@ internal sealed class Putting(Database database, IClock clock)
 
         public long Changes { get; private set; }
 
-        public List<PutOutcome> Put(KeyedJob[] jobs, bool onlyNew = false)
+        public List<PutOutcome> Put(KeyedJob[] jobs)
         {
             var outcomes = new List<PutOutcome>(jobs.Length);
             var writes = new List<JobWrite>(jobs.Length);
             var met = new HashSet<string>(StringComparer.Ordinal);
-            var known = onlyNew ? Taken(jobs) : Known(jobs);
-            var stored = known.Count == 0 || onlyNew ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
+            var known = Known(jobs);
+            var stored = known.Count == 0 ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
             var next = NextId(jobs.Count(job => !known.ContainsKey(job.Key)));
             foreach (var job in jobs)
             {
@@ -85,9 +90,7 @@ internal sealed class Putting(Database database, IClock clock)
                     continue;
                 }
 
-                var (outcome, write) = known.TryGetValue(job.Key, out var tip)
-                    ? onlyNew ? (Refuse(job.Key, $"a key that the job \"{tip.Name}\" has", "a key that no job of the store has"), null) : Extend(tip, job, stored![tip.Id])
-                    : Add(next++, job);
+                var (outcome, write) = known.TryGetValue(job.Key, out var tip) ? Extend(tip, job, stored![tip.Id]) : Add(next++, job);
                 outcomes.Add(outcome);
                 if (write is not null)
                     writes.Add(write);
@@ -98,6 +101,18 @@ internal sealed class Putting(Database database, IClock clock)
                 database.Write(connection, transaction, writes);
             Changes += writes.Sum(write => write.Rows.Count);
             return outcomes;
+        }
+
+        public PutOutcome AddNew(KeyedJob job)
+        {
+            // Who adds waits for the count of jobs first: of two who add under one key the second sees the job of the first.
+            connection.ExecuteScalar<long>("select jobs from store" + database.ForUpdate, transaction: transaction);
+            if (RowReading.Tip(connection, transaction, job.Key) is { } taken)
+                return Refuse(job.Key, $"a key that the job \"{taken.Name}\" has", "a key that no job of the store has");
+            var (outcome, write) = Add(NextId(1), job);
+            if (write is not null)
+                database.Write(connection, transaction, [write]);
+            return outcome;
         }
 
         private (PutOutcome, JobWrite?) Add(long id, KeyedJob job)
@@ -150,13 +165,6 @@ internal sealed class Putting(Database database, IClock clock)
         private Dictionary<string, JobTip> Known(KeyedJob[] jobs) => connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0
             ? new Dictionary<string, JobTip>(StringComparer.Ordinal)
             : RowReading.TipsForUpdate(database, connection, transaction, [.. jobs.Select(job => job.Key).Distinct(StringComparer.Ordinal)]);
-
-        // Who adds waits for the count of jobs first: of two who add under one key the second sees the job of the first.
-        private Dictionary<string, JobTip> Taken(KeyedJob[] jobs)
-        {
-            connection.ExecuteScalar<long>("select jobs from store" + database.ForUpdate, transaction: transaction);
-            return jobs.Select(job => RowReading.Tip(connection, transaction, job.Key)).OfType<JobTip>().ToDictionary(tip => tip.Key, StringComparer.Ordinal);
-        }
 
         // The count of jobs is a row that one writer at a time may change: so ids have no gap, and a job that is missing shows.
         private long NextId(int count) => count == 0

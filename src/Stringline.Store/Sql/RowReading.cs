@@ -15,8 +15,8 @@ internal static class RowReading
         One(connection, transaction, "select id, key, name, sequence, hash from jobs where id = @job" + suffix, "@job", job);
 
     /// <summary>Where a job is, or null.</summary>
-    public static JobTip? Tip(DbConnection connection, DbTransaction? transaction, string key, string suffix = "") =>
-        One(connection, transaction, "select id, key, name, sequence, hash from jobs where key = @key" + suffix, "@key", key);
+    public static JobTip? Tip(DbConnection connection, DbTransaction? transaction, string key) =>
+        One(connection, transaction, "select id, key, name, sequence, hash from jobs where key = @key", "@key", key);
 
     /// <summary>Where those of the jobs with these keys are that are in the store, by key; kept for this transaction to change.</summary>
     public static Dictionary<string, JobTip> TipsForUpdate(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<string> keys)

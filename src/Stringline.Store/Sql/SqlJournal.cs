@@ -18,7 +18,7 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         new Appending(database, clock).Append(job, expectedSequence, changes, who);
 
     /// <inheritdoc/>
-    public PutOutcome Add(KeyedJob job, string who) => new Putting(database, clock).Put(job, who, onlyNew: true);
+    public PutOutcome Add(KeyedJob job, string who) => new Putting(database, clock).Add(job, who);
 
     public PutOutcome Put(KeyedJob job, string who) => new Putting(database, clock).Put(job, who);
 

@@ -20,7 +20,7 @@ internal static class NoticeForms
                 new("notice", "Which notice", Answer.OneOf) { Required = true, Repeats = true, Choices = Usual.Words(JobFileWords.Notice, "preliminary notice", "claim for payment after completion") },
                 Usual.Manner,
                 Usual.Article,
-                Usual.MaybeMoney("estimate", "Estimate of the total price that it states", "of a preliminary notice"),
+                new("estimate", "Estimate of the total price that it states", Answer.Money) { Hint = "of a preliminary notice" },
                 new("estimateBasis", "How the estimate was reached", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Basis, "worked out from what was known of the work", "a stock figure") },
             ],
             Section = "Civ. Code § 8200",

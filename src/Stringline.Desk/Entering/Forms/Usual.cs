@@ -29,9 +29,6 @@ internal static class Usual
     /// <summary>Dollars that may be left out.</summary>
     public static Asked MaybeAmount(string label, string hint = "") => new("amount", label, Answer.Money) { Hint = hint };
 
-    /// <summary>Another sum than the entry's amount, if known.</summary>
-    public static Asked MaybeMoney(string name, string label, string hint) => new(name, label, Answer.Money) { Hint = hint };
-
     /// <summary>What for.</summary>
     public static Asked Text(string label = "What it was for") => new("text", label, Answer.Lines);
 

@@ -32,7 +32,10 @@ public static class JobFileWords
         "construction-lender",
         "surety",
         "public-entity",
-        "supplier");
+        "supplier",
+        "architect",
+        "owners-agent",
+        "association");
 
     /// <summary><c>parties[].holdsTitleAs.form</c>.</summary>
     public static WordTable TitleForm { get; } = new(
@@ -60,7 +63,11 @@ public static class JobFileWords
         "express-mail",
         "overnight-carrier",
         "certificate-of-mailing",
-        "substituted");
+        "substituted",
+        "first-class-mail",
+        "email",
+        "fax",
+        "other");
 
     /// <summary><c>notice-given.notice</c>.</summary>
     public static WordTable Notice { get; } = new(
@@ -79,7 +86,7 @@ public static class JobFileWords
 
     /// <summary><c>owner-recorded.notice</c> and <c>owner-told-us.notice</c>.</summary>
     public static WordTable OwnerNotice { get; } = new(
-        "completion", "cessation");
+        "completion", "cessation", "acceptance");
 
     /// <summary><c>waived.form</c>: the section that prescribes the form.</summary>
     public static WordTable Form { get; } = new(

@@ -61,6 +61,14 @@ public sealed class JobBuilder
         return this;
     }
 
+    /// <summary>Changes a party that is already there.</summary>
+    public JobBuilder PartyWith(string id, Func<Party, Party> change)
+    {
+        var at = parties.FindIndex(p => p.Id == id);
+        parties[at] = change(parties[at]);
+        return this;
+    }
+
     public JobBuilder NoParty(string id)
     {
         parties.RemoveAll(p => p.Id == id);
@@ -135,7 +143,12 @@ public sealed class JobBuilder
     public JobBuilder StopPaymentGiven(string on, decimal? amount = null, bool bonded = false, params string[] to) =>
         Add(i => new StopPaymentGiven { Index = i, On = When(on), Amount = amount, Bonded = bonded, To = to.Length == 0 ? ["owner"] : to });
 
-    public JobBuilder BondNoticeGiven(string on) => Add(i => new BondNoticeGiven { Index = i, On = When(on), To = ["surety", "direct"] });
+    public JobBuilder BondNoticeGiven(string on, params string[] to) =>
+        Add(i => new BondNoticeGiven { Index = i, On = When(on), To = to.Length == 0 ? ["surety", "direct"] : to });
+
+    /// <summary>A copy of the claim of lien was served.</summary>
+    public JobBuilder ClaimServed(string on, Manner manner = Manner.CertifiedMail, params string[] to) =>
+        Add(i => new ClaimServed { Index = i, On = When(on), Manner = manner, To = to.Length == 0 ? ["owner"] : to });
 
     public JobBuilder IndexSearched(string on) => Add(i => new IndexSearched { Index = i, On = When(on) });
 

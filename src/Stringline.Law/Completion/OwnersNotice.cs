@@ -82,7 +82,13 @@ public sealed class OwnersNotice
     internal LocalDate CompletionToServe(LocalDate wholeCompleted) => IsForWholeWork ? wholeCompleted : Entry.States ?? wholeCompleted;
 
     /// <summary>In words.</summary>
-    public string Words => Entry.Notice == OwnerNotice.Completion ? "notice of completion" : "notice of cessation";
+    public string Words => Entry.Notice switch
+    {
+        OwnerNotice.Completion => "notice of completion",
+        OwnerNotice.Cessation => "notice of cessation",
+        OwnerNotice.Acceptance => "notice of acceptance",
+        _ => throw new InvalidOperationException($"No such notice: {Entry.Notice}."),
+    };
 
     /// <summary>
     /// Whether a notice of completion recorded on a day takes effect if the work was completed on another: on or within 15 days

@@ -24,6 +24,9 @@ public sealed record Completed : Entry
 
     /// <summary>Whether somebody disputes it.</summary>
     public bool Contested { get; init; }
+
+    /// <summary>The <see cref="ResidentialStructure.Id"/> of the residential structure that was completed; null for the whole work.</summary>
+    public string? Structure { get; init; }
 }
 
 /// <summary>Labor on the whole work stopped: <see cref="Entry.On"/> is the last day of labor.</summary>
@@ -41,6 +44,9 @@ public enum OwnerNotice
 
     /// <summary>Notice of cessation (Civ. Code § 8188).</summary>
     Cessation,
+
+    /// <summary>Notice of acceptance by a public entity (Civ. Code § 9356(a)).</summary>
+    Acceptance,
 }
 
 /// <summary>The owner recorded a notice of completion or cessation.</summary>
@@ -73,6 +79,9 @@ public sealed record OwnerToldUs : Entry
 
     /// <summary>The postmark or the day it was handed to the carrier, if known; mail is given on deposit (Civ. Code § 8116(b)).</summary>
     public LocalDate? Mailed { get; init; }
+
+    /// <summary>How it came (Civ. Code § 8190(b)); null where the file does not say.</summary>
+    public Manner? Manner { get; init; }
 }
 
 /// <summary>An owner who did not contract for the work gave notice of nonresponsibility (Civ. Code § 8444); <see cref="Entry.On"/> is the day it was recorded.</summary>
@@ -86,4 +95,7 @@ public sealed record NonresponsibilityRecorded : Entry
 
     /// <summary>Whether the lease in effect makes the tenant do the work; null where the file does not say.</summary>
     public bool? LeaseRequiresWork { get; init; }
+
+    /// <summary>What it lacks of what the Code asks of it (Civ. Code § 8444(b)), in words, such as its verification; null where nothing is known to be lacking.</summary>
+    public string? Lacks { get; init; }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Facts;
 
@@ -76,6 +77,33 @@ internal static class EntryOrder
         Waived => 30,
         Withdrawn => 31,
         WorkWillNotCommence => 32,
+        StopPaymentReleased => 33,
+        StopPaymentDemanded => 34,
+        StopPaymentBondGiven => 35,
+        BondObjected => 36,
+        ActionTold => 37,
+        LenderSought => 38,
+        NoticeFiled => 39,
+        ActionServed => 40,
+        TrialBegun => 41,
+        ActionEnded => 42,
+        ReleasePetitionServed => 43,
+        DisputeClaimAnswered => 44,
+        ConferenceDemanded => 45,
+        ConferenceHeld => 46,
+        ClaimRequestMade => 47,
+        ClaimRequestAnswered => 48,
+        FinalPayment => 49,
+        FinalDecisionServed => 50,
+        DisputedWorkDone => 51,
+        StopWorkNoticeGiven => 52,
+        SecurityDemanded => 53,
+        ContractEnded => 54,
+        ReleaseAffidavitServed => 55,
+        CounteraffidavitServed => 56,
+        RightsActionFiled => 57,
+        HearingNoticed => 58,
+        ReleaseOrdered => 59,
         _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
     };
 
@@ -88,38 +116,65 @@ internal static class EntryOrder
         if (byStartOfEnd != 0)
             return byStartOfEnd;
         var byText = string.CompareOrdinal(a.Text, b.Text);
-        return byText != 0 ? byText : string.CompareOrdinal(a.Ref, b.Ref);
+        if (byText != 0)
+            return byText;
+        var byRef = string.CompareOrdinal(a.Ref, b.Ref);
+        return byRef != 0 ? byRef : string.CompareOrdinal(a.Structure, b.Structure);
     }
 
     // All that an entry says besides its day, its sum and its reference, for entries that tie in those.
     private static string TheRest(Entry entry) => entry switch
     {
-        Change e => Line(e.Amount, e.Agreed, e.Text),
+        Change e => Line(e.Amount, e.Agreed, e.Text, e.InDirectContract, e.KnewOutside),
         Charged e => Line(e.Of),
-        NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article, e.Estimate, e.EstimateBasis),
-        Completed e => Line(e.By, e.Contested),
+        NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article, e.Estimate, e.EstimateBasis, e.Lacks, e.Mailed, e.Tries),
+        Completed e => Line(e.By, e.Contested, e.Structure),
         LaborCeased e => Line(e.Until),
         OwnerRecorded e => Line(e.Notice, e.States, e.ContractOf, e.Instrument, e.Lacks, e.HeldIneffective),
-        OwnerToldUs e => Line(e.Notice, e.Mailed),
-        Waived e => Line(e.PaymentCleared, e.InStatutoryForm),
+        OwnerToldUs e => Line(e.Notice, e.Mailed, e.Manner),
+        Waived e => Line(e.PaymentCleared, e.InStatutoryForm, e.UnpaidWaivers is { } listed ? string.Join(',', listed.Select(LawText.IsoDay)) : null, e.Settlement),
         ClaimServed e => Line(e.Manner, To(e.To), e.Article),
-        ClaimRecorded e => Line(e.Amount, e.Instrument, e.County),
+        ClaimRecorded e => Line(e.Amount, e.Instrument, e.County, e.Lien, e.Amends, e.Structure),
         CreditRecorded e => Line(e.Until, e.Instrument),
-        ActionFiled e => Line(e.Court, e.Case),
-        LisPendensRecorded e => Line(e.Instrument),
-        ReleaseRecorded e => Line(e.Instrument),
+        ActionFiled e => Line(e.Court, e.Case, string.Join(',', e.Enforces), e.Claim, To(e.Against), e.SmallClaims),
+        LisPendensRecorded e => Line(e.Instrument, e.MailedFirst, e.ProofRecorded),
+        ReleaseRecorded e => Line(e.Instrument, e.Satisfied),
         ReleaseBondRecorded e => Line(e.Amount, e.Instrument, e.NoticeGiven),
         ReleaseDemanded e => Line(e.Instrument),
-        StopPaymentGiven e => Line(To(e.To), e.Amount, e.Bonded),
-        BondNoticeGiven e => Line(To(e.To)),
+        StopPaymentGiven e => Line(To(e.To), e.Amount, e.Bonded, e.BondAmount, e.Manner, e.Article, e.Mailed, e.Lacks, e.TenDollars),
+        BondNoticeGiven e => Line(To(e.To), e.Manner, e.Article, e.Mailed, e.Amount),
         Retained e => Line(e.Amount),
-        PaymentDemanded e => Line(e.Amount),
+        PaymentDemanded e => Line(e.Amount, To(e.To), e.Manner, e.Article, e.Mailed, e.Received, e.Due, e.OfDefault),
         HirerPaid e => Line(e.Amount, e.Of),
-        Disputed e => Line(e.Amount, e.Text),
-        LowerTierClaim e => Line(e.Amount, e.By),
-        NonresponsibilityRecorded e => Line(e.Posted, e.Knew, e.LeaseRequiresWork),
-        DisputeClaimSent e => Line(e.Amount, e.Received),
-        Furnished or Paid or FurnishingEnded or IndexSearched or WorkWillNotCommence or Withdrawn or Credited => "",
+        Disputed e => Line(e.Amount, e.Text, e.About, e.Demand),
+        LowerTierClaim e => Line(e.Amount, e.By, e.StopPaymentNotice),
+        NonresponsibilityRecorded e => Line(e.Posted, e.Knew, e.LeaseRequiresWork, e.Lacks),
+        DisputeClaimSent e => Line(e.Amount, e.Received, e.Manner),
+        StopPaymentReleased e => Line(e.Amount, e.Of),
+        StopPaymentDemanded e => Line(e.From),
+        StopPaymentBondGiven e => Line(e.Amount, e.Surety),
+        BondObjected e => Line(e.By, e.NewBond),
+        ActionTold e => Line(To(e.To), e.Manner),
+        LenderSought e => Line(e.Where),
+        NoticeFiled e => Line(e.Instrument),
+        ActionServed e => Line(To(e.To)),
+        ActionEnded e => Line(e.How, e.WithoutPrejudice, e.Of),
+        ReleasePetitionServed e => Line(e.Manner, e.Hearing),
+        DisputeClaimAnswered e => Line(e.Undisputed),
+        ConferenceDemanded e => Line(e.Manner),
+        ClaimRequestMade e => Line(e.Amount),
+        ClaimRequestAnswered e => Line(e.Presented),
+        StopWorkNoticeGiven e => Line(To(e.To)),
+        SecurityDemanded e => Line(e.Manner),
+        ContractEnded e => Line(e.How, e.ByPayer),
+        ReleaseAffidavitServed e => Line(e.Manner, e.AnswerBy, e.Amount, e.Ground),
+        CounteraffidavitServed e => Line(To(e.To), e.Manner, e.Proof),
+        RightsActionFiled e => Line(e.Case),
+        HearingNoticed e => Line(e.Manner, e.Hearing),
+        ReleaseOrdered e => Line(e.Amount),
+        Furnished or Paid or FurnishingEnded or IndexSearched or WorkWillNotCommence or Withdrawn => "",
+        TrialBegun or ConferenceHeld or FinalPayment or FinalDecisionServed or DisputedWorkDone => "",
+        Credited e => Line(e.Toward),
         _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
     };
 

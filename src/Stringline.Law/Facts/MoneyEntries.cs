@@ -16,6 +16,9 @@ public sealed record Paid : Entry
 /// <summary>A credit, return or back charge allowed.</summary>
 public sealed record Credited : Entry
 {
+    /// <summary>The <c>ref</c> of the work it belongs to, as for goods returned; null where the file does not say.</summary>
+    public string? Toward { get; init; }
+
     /// <summary>Dollars and cents, positive.</summary>
     public required decimal Amount { get; init; }
 
@@ -70,6 +73,27 @@ public sealed record PaymentDemanded : Entry
 {
     /// <summary>Dollars and cents demanded, positive.</summary>
     public required decimal Amount { get; init; }
+
+    /// <summary>Party ids to whom it was given; empty where the file does not say.</summary>
+    public IReadOnlyList<string> To { get; init; } = [];
+
+    /// <summary>How; null where the file does not say.</summary>
+    public Manner? Manner { get; init; }
+
+    /// <summary>Article number of the mailing.</summary>
+    public string? Article { get; init; }
+
+    /// <summary>Of a demand left and mailed: the day it was mailed; null where the file does not say.</summary>
+    public LocalDate? Mailed { get; init; }
+
+    /// <summary>The day it was received, if known.</summary>
+    public LocalDate? Received { get; init; }
+
+    /// <summary>The day on which the sum falls due under the contract (Civ. Code § 8832); null where the file does not say.</summary>
+    public LocalDate? Due { get; init; }
+
+    /// <summary>Whether it says that a default has occurred under the contract, and its amount (Civ. Code § 8304(c)); null where the file does not say.</summary>
+    public bool? OfDefault { get; init; }
 }
 
 /// <summary>Which money the hirer received.</summary>
@@ -92,11 +116,30 @@ public sealed record HirerPaid : Entry
     public required PaymentOf Of { get; init; }
 }
 
+/// <summary>Which money a dispute is about.</summary>
+public enum DisputeAbout
+{
+    /// <summary>A progress payment.</summary>
+    Progress,
+
+    /// <summary>Retention.</summary>
+    Retention,
+
+    /// <summary>Other sums, such as extras or damages, so that what is due is not itself in dispute (United Riggers v. Coast Iron (2018) 4 Cal.5th 1082).</summary>
+    OtherSums,
+}
+
 /// <summary>An amount that the payer disputes in good faith.</summary>
 public sealed record Disputed : Entry
 {
     /// <summary>Dollars and cents in dispute, positive.</summary>
     public required decimal Amount { get; init; }
+
+    /// <summary>Which money it is about; null where the file does not say.</summary>
+    public DisputeAbout? About { get; init; }
+
+    /// <summary>The <see cref="Entry.Id"/> of the demand for payment it is about; null where the file does not say, or there is only one.</summary>
+    public string? Demand { get; init; }
 
     /// <summary>What about.</summary>
     public string? Text { get; init; }
@@ -110,4 +153,90 @@ public sealed record DisputeClaimSent : Entry
 
     /// <summary>The day the owner received it, if known.</summary>
     public LocalDate? Received { get; init; }
+
+    /// <summary>How it was sent: registered or certified mail, return receipt requested, is asked; null where the file does not say.</summary>
+    public Manner? Manner { get; init; }
+}
+
+/// <summary>The owner or public entity answered the claim in writing (Civ. Code § 8850(d); Pub. Contract Code § 9204(d)(1)).</summary>
+public sealed record DisputeClaimAnswered : Entry
+{
+    /// <summary>Dollars and cents it leaves undisputed; null where the file does not say.</summary>
+    public decimal? Undisputed { get; init; }
+}
+
+/// <summary>A conference to settle the claim was demanded (Civ. Code § 8850(e); Pub. Contract Code § 9204(d)(2)).</summary>
+public sealed record ConferenceDemanded : Entry
+{
+    /// <summary>How: registered or certified mail, return receipt requested, is asked; null where the file does not say.</summary>
+    public Manner? Manner { get; init; }
+}
+
+/// <summary>The conference was held.</summary>
+public sealed record ConferenceHeld : Entry;
+
+/// <summary>A subcontractor asked the contractor to present its claim (Civ. Code § 8850(j); Pub. Contract Code § 9204(d)(5)).</summary>
+public sealed record ClaimRequestMade : Entry
+{
+    /// <summary>Dollars and cents claimed; null where the file does not say.</summary>
+    public decimal? Amount { get; init; }
+}
+
+/// <summary>The contractor told the subcontractor whether it presented the claim.</summary>
+public sealed record ClaimRequestAnswered : Entry
+{
+    /// <summary>Whether it was presented; null where the file does not say.</summary>
+    public bool? Presented { get; init; }
+}
+
+/// <summary>The direct contractor received final payment from the public entity (Pub. Contract Code § 20104.2(a)).</summary>
+public sealed record FinalPayment : Entry;
+
+/// <summary>The State agency's final written decision on the claim was served (Pub. Contract Code § 10240.1).</summary>
+public sealed record FinalDecisionServed : Entry;
+
+/// <summary>The claimant told the payer that the disputed work is done (Civ. Code § 8816(a)).</summary>
+public sealed record DisputedWorkDone : Entry;
+
+/// <summary>The contractor gave the stop work notice (Civ. Code § 8834).</summary>
+public sealed record StopWorkNoticeGiven : Entry
+{
+    /// <summary>Party ids to whom it, or a copy, was given; empty where the file does not say.</summary>
+    public IReadOnlyList<string> To { get; init; } = [];
+}
+
+/// <summary>The direct contractor demanded security from the owner of a large project (Civ. Code § 8712).</summary>
+public sealed record SecurityDemanded : Entry
+{
+    /// <summary>How; null where the file does not say.</summary>
+    public Manner? Manner { get; init; }
+}
+
+/// <summary>How the claimant's contract ended.</summary>
+public enum ContractEnd
+{
+    /// <summary>It was performed.</summary>
+    Performed,
+
+    /// <summary>It was breached.</summary>
+    Breached,
+
+    /// <summary>The work was abandoned.</summary>
+    Abandoned,
+
+    /// <summary>It was rescinded.</summary>
+    Rescinded,
+
+    /// <summary>It was ended under its own terms.</summary>
+    Terminated,
+}
+
+/// <summary>The claimant's contract ended (Civ. Code §§ 8412, 8430(c)).</summary>
+public sealed record ContractEnded : Entry
+{
+    /// <summary>How.</summary>
+    public required ContractEnd How { get; init; }
+
+    /// <summary>Whether the payer did it: true, the one who hired the claimant; false, the claimant; null where the file does not say.</summary>
+    public bool? ByPayer { get; init; }
 }

@@ -42,6 +42,15 @@ public sealed record Claimant
 
     /// <summary>The contractor's licence, or that none is needed; null when the file does not say.</summary>
     public License? License { get; init; }
+
+    /// <summary>Its telephone number, as written.</summary>
+    public string? Telephone { get; init; }
+
+    /// <summary>Its e-mail address.</summary>
+    public string? Email { get; init; }
+
+    /// <summary>For a supplier or lessor: whether it installs, or contracts for the installation of, what it furnishes, or furnishes an operator with equipment (Bus. &amp; Prof. Code §§ 7026.1, 7045); null where the file does not say.</summary>
+    public bool? Installs { get; init; }
 }
 
 /// <summary>The person who signs for the claimant.</summary>
@@ -63,13 +72,48 @@ public sealed record License
 
     /// <summary>The spans in which it was active, ends included.</summary>
     public IReadOnlyList<LicenseSpan> Active { get; init; } = [];
+
+    /// <summary>Whether the claimant was never licensed, as against no span being entered.</summary>
+    public bool Never { get; init; }
+
+    /// <summary>Whether the licence is held by the one who made the contract and sues (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
+    public bool? SameEntity { get; init; }
+
+    /// <summary>Whether its classification is proper for the work (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
+    public bool? FitsWork { get; init; }
+
+    /// <summary>Whether a certificate of workers' compensation insurance, or a true exemption, was on file on every day of the work (Bus. &amp; Prof. Code § 7125.2); null where the file does not say.</summary>
+    public bool? InsuranceOnFile { get; init; }
+
+    /// <summary>Whether the claimant acted reasonably and in good faith to keep the licence and cured the lapse promptly on learning of it (Bus. &amp; Prof. Code § 7031(e)); null where the file does not say.</summary>
+    public bool? GoodFaith { get; init; }
+}
+
+/// <summary>Why a licence had lapsed or was suspended before it was put back.</summary>
+public enum LapseCause
+{
+    /// <summary>It was not renewed in time (Bus. &amp; Prof. Code § 7141.5).</summary>
+    Renewal,
+
+    /// <summary>No certificate of workers' compensation insurance was on file (Bus. &amp; Prof. Code § 7125.1).</summary>
+    Insurance,
+
+    /// <summary>Any other cause.</summary>
+    Other,
 }
 
 /// <summary>A span of an active licence.</summary>
 /// <param name="From">First day active.</param>
 /// <param name="To">Last day active, included; null while it goes on.</param>
 /// <param name="PutBack">The day on which the board took what put the licence back for this span, where it had been suspended or had lapsed; null where it was active all the while.</param>
-public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? PutBack = null);
+public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? PutBack = null)
+{
+    /// <summary>Why it had lapsed or was suspended; null where the file does not say, or it was active all the while.</summary>
+    public LapseCause? Cause { get; init; }
+
+    /// <summary>The day on which the renewal or certificate was delivered or postmarked (Bus. &amp; Prof. Code § 7141.5); null where the file does not say.</summary>
+    public LocalDate? Sent { get; init; }
+}
 
 /// <summary>In what capacity someone takes part in the work.</summary>
 public enum PartyCapacity
@@ -94,6 +138,50 @@ public enum PartyCapacity
 
     /// <summary>A material supplier, who sells and does not build.</summary>
     Supplier,
+
+    /// <summary>The owner's architect (Civ. Code § 8506(a)).</summary>
+    Architect,
+
+    /// <summary>An agent of the owner (Civ. Code § 8066).</summary>
+    OwnersAgent,
+
+    /// <summary>The association of a common interest development, agent of the owners as to the common area (Civ. Code § 8119).</summary>
+    Association,
+}
+
+/// <summary>What kind of address a party's address is.</summary>
+public enum AddressKind
+{
+    /// <summary>Its residence.</summary>
+    Residence,
+
+    /// <summary>Its place of business.</summary>
+    Business,
+
+    /// <summary>The owner's address on the building permit (Civ. Code § 8108(a)).</summary>
+    Permit,
+
+    /// <summary>The address in a recorded construction trust deed (Civ. Code § 8174).</summary>
+    TrustDeed,
+
+    /// <summary>A post-office box or a private mailbox.</summary>
+    PostOfficeBox,
+}
+
+/// <summary>How an owner came by its interest in the land (Civ. Code §§ 8190(d)(3), 1102.2).</summary>
+public enum TitleSource
+{
+    /// <summary>By sale or in any other ordinary way.</summary>
+    Sale,
+
+    /// <summary>By foreclosure, or by a deed in its place.</summary>
+    Foreclosure,
+
+    /// <summary>By an order of a court.</summary>
+    Court,
+
+    /// <summary>From a fiduciary, in the administration of an estate or trust.</summary>
+    Fiduciary,
 }
 
 /// <summary>Someone on the work other than the claimant.</summary>
@@ -122,6 +210,39 @@ public sealed record Party
 
     /// <summary>For a supplier: whether it agreed to make a definite, substantial part of the work to the plans; null where the file does not say.</summary>
     public bool? MadeToPlans { get; init; }
+
+    /// <summary>What kind of address <see cref="Address"/> is; null where the file does not say.</summary>
+    public AddressKind? AddressKind { get; init; }
+
+    /// <summary>Its telephone number, as written.</summary>
+    public string? Telephone { get; init; }
+
+    /// <summary>Its e-mail address.</summary>
+    public string? Email { get; init; }
+
+    /// <summary>Whether it is a natural person and no entity (Code Civ. Proc. § 415.20(b)); null where the file does not say.</summary>
+    public bool? NaturalPerson { get; init; }
+
+    /// <summary>The first day of a stay in its bankruptcy (11 U.S.C. § 362); null where none is known.</summary>
+    public LocalDate? BankruptSince { get; init; }
+
+    /// <summary>The last day of the stay; null while it lasts.</summary>
+    public LocalDate? BankruptUntil { get; init; }
+
+    /// <summary>For a subcontractor or supplier: the party id of the direct contractor under whom it works; null where the file does not say.</summary>
+    public string? WorksUnder { get; init; }
+
+    /// <summary>For an owner: how it came by its interest; null where the file does not say.</summary>
+    public TitleSource? TookTitleBy { get; init; }
+
+    /// <summary>For an owner: the day on which it sold the land; null where it did not, as far as the file says.</summary>
+    public LocalDate? SoldOn { get; init; }
+
+    /// <summary>For an owner who did not order the work: whether it knew of it (Civ. Code § 8442(b)); null where the file does not say.</summary>
+    public bool? KnewOfWork { get; init; }
+
+    /// <summary>For a construction lender: the day on which its deed of trust was recorded (Civ. Code § 8450); null where the file does not say.</summary>
+    public LocalDate? DeedRecorded { get; init; }
 }
 
 /// <summary>The claimant's own contract.</summary>
@@ -141,4 +262,10 @@ public sealed record Contract
 
     /// <summary>General description of the work provided or to be provided.</summary>
     public string? Work { get; init; }
+
+    /// <summary>Days after the claimant's bill on which payment falls due under the contract (Civ. Code § 8832); null where the file does not say.</summary>
+    public int? PaymentDueDays { get; init; }
+
+    /// <summary>Whether the claimant was told before or at the request for bids that payment and performance bonds are required, and brought none (Civ. Code § 8811(b)(2); Pub. Contract Code § 7201(b)(2)); null where the file does not say.</summary>
+    public bool? BondNotBrought { get; init; }
 }

@@ -73,6 +73,84 @@ public sealed record Work
 
     /// <summary>Whether a public work is under the State Contract Act (Pub. Contract Code § 10100 ff.), so that idleness never completes it (Civ. Code § 9200(b)); null where the file does not say.</summary>
     public bool? StateContractAct { get; init; }
+
+    /// <summary>Whether the public takes over an interest in what is built, so that <see cref="SubjectToAcceptanceBy"/> accepts and does not only approve it (Civ. Code § 8180(b)); null where the file does not say.</summary>
+    public bool? PublicTakesOver { get; init; }
+
+    /// <summary>Which public body contracted for a public work; null where the file does not say.</summary>
+    public PublicBody? Body { get; init; }
+
+    /// <summary>Whether the public entity found before bids that a public work is substantially complex (Pub. Contract Code § 7201(b)(4)); null where the file does not say.</summary>
+    public bool? SubstantiallyComplex { get; init; }
+
+    /// <summary>Whether the owner is a public utility (Civ. Code § 8802); null where the file does not say.</summary>
+    public bool? PublicUtility { get; init; }
+
+    /// <summary>The number of dwelling units on the site; null where the file does not say.</summary>
+    public int? Units { get; init; }
+
+    /// <summary>What the whole work was expected to cost, dollars and cents (Civ. Code § 8318); null where the file does not say.</summary>
+    public decimal? ExpectedCost { get; init; }
+
+    /// <summary>Whether one of Civ. Code §§ 8702, 8704, 8710(a) frees the owner of a large project from giving security; null where the file does not say.</summary>
+    public bool? SecurityExempt { get; init; }
+
+    /// <summary>What is known of the contract between the owner and the direct contractor; null where nothing is.</summary>
+    public DirectContract? DirectContract { get; init; }
+
+    /// <summary>The separate residential structures, each a work of its own (Civ. Code §§ 8446-8448); empty where the file names none.</summary>
+    public IReadOnlyList<ResidentialStructure> Structures { get; init; } = [];
+}
+
+/// <summary>Which public body contracted for a public work, as far as it changes a rule.</summary>
+public enum PublicBody
+{
+    /// <summary>A city, county, district or other local agency.</summary>
+    Local,
+
+    /// <summary>A State agency other than those below.</summary>
+    State,
+
+    /// <summary>The Department of General Services.</summary>
+    GeneralServices,
+
+    /// <summary>The Department of Transportation.</summary>
+    Transportation,
+
+    /// <summary>The Trustees of the California State University.</summary>
+    StateUniversity,
+
+    /// <summary>The University of California, a court or the Legislature: no state entity (Pub. Contract Code § 7103(d)).</summary>
+    UniversityOrCourt,
+}
+
+/// <summary>The contract between the owner and the direct contractor, as the claimant knows it.</summary>
+public sealed record DirectContract
+{
+    /// <summary>Its day, if known.</summary>
+    public LocalDate? On { get; init; }
+
+    /// <summary>Its price, dollars and cents; null where the file does not say.</summary>
+    public decimal? Price { get; init; }
+
+    /// <summary>The retention it allows, in percent (Civ. Code § 8811(b)(1)(C)); null where the file does not say.</summary>
+    public decimal? RetentionPercent { get; init; }
+
+    /// <summary>The day on which it was filed with the county recorder (Civ. Code §§ 8432(b), 8600); null where it was not, as far as the file says.</summary>
+    public LocalDate? Filed { get; init; }
+}
+
+/// <summary>One of several residential structures of a work (Civ. Code § 8448).</summary>
+public sealed record ResidentialStructure
+{
+    /// <summary>Short id, unique in the job file.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What it is, such as its street number.</summary>
+    public string? Text { get; init; }
+
+    /// <summary>Its share of what is due, dollars and cents (Civ. Code § 8446(b)); null where the file does not say.</summary>
+    public decimal? Share { get; init; }
 }
 
 /// <summary>The site (Civ. Code § 8040): the real property on which the work is.</summary>
@@ -89,6 +167,9 @@ public sealed record Site
 
     /// <summary>The county whose recorder keeps the land's records (Civ. Code § 8060).</summary>
     public required string County { get; init; }
+
+    /// <summary>Other counties in which part of the work lies (Civ. Code § 8060(b)).</summary>
+    public IReadOnlyList<string> AlsoIn { get; init; } = [];
 
     /// <summary>Assessor's parcel number, as written.</summary>
     public string? Apn { get; init; }
@@ -118,4 +199,10 @@ public sealed record PaymentBond
 
     /// <summary>The party id of the surety, if it is among the parties.</summary>
     public string? Surety { get; init; }
+
+    /// <summary>Amount of the bond, dollars and cents; null where the file does not say.</summary>
+    public decimal? Amount { get; init; }
+
+    /// <summary>The party id of the principal: an owner, a direct contractor or a subcontractor (Civ. Code § 8606(b)); null where the file does not say.</summary>
+    public string? Principal { get; init; }
 }

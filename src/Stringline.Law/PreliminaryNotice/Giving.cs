@@ -14,7 +14,7 @@ public static class Giving
         Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail
             or Manner.OvernightCarrier or Manner.Substituted => true,
         // First-class mail is no manner of giving notice; a certificate of mailing does not make it one.
-        Manner.CertificateOfMailing => false,
+        Manner.CertificateOfMailing or Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
     };
 

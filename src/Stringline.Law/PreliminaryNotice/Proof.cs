@@ -29,6 +29,7 @@ public static class Proof
     {
         Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier => true,
         Manner.Personal or Manner.Substituted or Manner.CertificateOfMailing => false,
+        Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
     };
 }

@@ -19,6 +19,9 @@ public sealed record Recipient(PartyCapacity Who, IReadOnlyList<Party> AnyOf, st
         PartyCapacity.Subcontractor => "subcontractor",
         PartyCapacity.Surety => "surety",
         PartyCapacity.Supplier => "supplier",
+        PartyCapacity.Architect => "owner's architect",
+        PartyCapacity.OwnersAgent => "owner's agent",
+        PartyCapacity.Association => "association",
         _ => throw new InvalidOperationException($"No words for {Who}."),
     } + (AnyOf.Count == 0 ? "" : " " + string.Join(" or ", AnyOf.Select(p => p.Name)));
 }

@@ -98,7 +98,7 @@ public static class PublicRemedies
     private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.Entry.Notice switch
     {
         OwnerNotice.Cessation => completion.Open.Count > 0 && notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
-        OwnerNotice.Completion => completion.Open.Count > 0 && completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
+        OwnerNotice.Completion or OwnerNotice.Acceptance => completion.Open.Count > 0 && completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
             DaysToTry.Ends(notice.Recorded).All(recorded => notice.IsEffectiveIfCompletedOn(completed, recorded)))),
         _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
     };

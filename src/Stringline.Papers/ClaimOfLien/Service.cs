@@ -32,6 +32,7 @@ internal sealed class Service
     {
         Manner.RegisteredMail or Manner.CertifiedMail or Manner.CertificateOfMailing => true,
         Manner.Personal or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted => false,
+        Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
     };
 
@@ -151,6 +152,9 @@ internal sealed class Service
             PartyCapacity.Surety => "surety",
             PartyCapacity.PublicEntity => "public entity",
             PartyCapacity.Supplier => "supplier",
+            PartyCapacity.Architect => "owner’s architect",
+            PartyCapacity.OwnersAgent => "owner’s agent",
+            PartyCapacity.Association => "association",
             _ => throw new ArgumentOutOfRangeException(nameof(party), party.Capacity, "Not a capacity."),
         };
         return party.Reputed ? "reputed " + words : words;
@@ -165,6 +169,10 @@ internal sealed class Service
         Manner.OvernightCarrier => "courier (overnight carrier)",
         Manner.CertificateOfMailing => "first-class mail with a certificate of mailing",
         Manner.Substituted => "leaving and mailing (substituted service)",
+        Manner.FirstClassMail => "plain first-class mail",
+        Manner.Email => "e-mail",
+        Manner.Fax => "fax",
+        Manner.Other => "another way",
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
     };
 }

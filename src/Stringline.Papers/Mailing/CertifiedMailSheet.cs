@@ -93,6 +93,7 @@ internal static class CertifiedMailSheet
     {
         Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.CertificateOfMailing => true,
         Manner.Personal or Manner.OvernightCarrier or Manner.Substituted => false,
+        Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
     };
 }

@@ -96,13 +96,14 @@ internal static class StopPaymentPaper
     {
         switch (party.Capacity)
         {
-            case PartyCapacity.Owner:
+            case PartyCapacity.Owner or PartyCapacity.Architect:
                 matter.NotIfLost("stop-payment-notice.owner", "To the owner the right is lost.");
                 break;
             case PartyCapacity.ConstructionLender:
                 matter.NotIfLost("stop-payment-notice.lender", "To the construction lender the right is lost.");
                 break;
-            case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity or PartyCapacity.Supplier:
+            case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity or PartyCapacity.Supplier
+                or PartyCapacity.OwnersAgent or PartyCapacity.Association:
                 matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.", "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
                 break;
             default:

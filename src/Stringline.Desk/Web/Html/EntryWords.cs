@@ -134,6 +134,10 @@ internal static class EntryWords
         Manner.OvernightCarrier => "overnight carrier",
         Manner.CertificateOfMailing => "mail with a certificate of mailing",
         Manner.Substituted => "left and mailed",
+        Manner.FirstClassMail => "plain first-class mail",
+        Manner.Email => "e-mail",
+        Manner.Fax => "fax",
+        Manner.Other => "another way",
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
     };
 

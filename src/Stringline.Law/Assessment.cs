@@ -74,7 +74,7 @@ public sealed record Assessment
         if (authorized is not null)
             findings.Add(authorized);
         findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
-        AuthorizedWork.Limit(findings, authorized);
+        Conditions.Apply(findings);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
@@ -129,13 +129,13 @@ public sealed record Assessment
         findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
-        AuthorizedWork.Limit(findings, authorized);
         findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
         if (RetentionCap.Finding(facts) is { } cap)
             findings.Add(cap);
         findings.AddRange(StopWork.Findings(facts, calendar));
+        Conditions.Apply(findings);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment

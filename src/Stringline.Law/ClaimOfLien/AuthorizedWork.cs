@@ -40,29 +40,6 @@ public static class AuthorizedWork
         };
     }
 
-    /// <summary>Makes the remedies that stand on the same right no better than it.</summary>
-    /// <param name="findings">The findings, in whose places those of remedies are changed.</param>
-    /// <param name="authorized">The finding on the right.</param>
-    internal static void Limit(List<Finding> findings, Finding? authorized)
-    {
-        if (authorized is not { Standing: Standing.Lost or Standing.InDoubt })
-            return;
-        for (var i = 0; i < findings.Count; i++)
-        {
-            if (!Remedies.Any(remedy => findings[i].Id.StartsWith(remedy, StringComparison.Ordinal)))
-                continue;
-            var standing = (authorized.Standing, findings[i].Standing) switch
-            {
-                (_, Standing.Lost or Standing.Done) => findings[i].Standing,
-                (Standing.Lost, _) => Standing.Lost,
-                _ => Standing.InDoubt,
-            };
-            findings[i] = findings[i] with { Standing = standing, Why = [.. authorized.Why, .. findings[i].Why] };
-        }
-    }
-
-    private static readonly string[] Remedies = ["stop-payment-notice.", "payment-bond.", "federal-bond."];
-
     private static Finding Answer(Standing standing, Reason why) => new()
     {
         Id = "authorized-work",

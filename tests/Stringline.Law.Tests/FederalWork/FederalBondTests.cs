@@ -39,7 +39,7 @@ public sealed class FederalBondTests
     [Proves("40 U.S.C. § 3133(b)(1)")]
     public void The_action_waits_until_ninety_days_have_passed(string asOf, Standing expected)
     {
-        var first = Job().On(asOf).Get("federal-bond.action-first-day");
+        var first = Job("direct").On(asOf).Get("federal-bond.action-first-day");
         Assert.Equal(["2026-07-15"], first.DaysOf());
         Assert.Equal(expected, first.Standing);
     }
@@ -50,10 +50,10 @@ public sealed class FederalBondTests
     [Proves("40 U.S.C. § 3133(b)(4)")]
     public void The_action_is_due_within_a_year_after_last_furnishing(string asOf, Standing expected)
     {
-        var last = Job().On(asOf).Get("federal-bond.action-last-day");
+        var last = Job("direct").On(asOf).Get("federal-bond.action-last-day");
         Assert.Equal(["2027-04-15"], last.DaysOf());
         Assert.Equal(expected, last.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, Job().ActionFiled(asOf).On("2027-06-01").Get("federal-bond.action-last-day").Standing);
+        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, Job("direct").ActionFiled(asOf).On("2027-06-01").Get("federal-bond.action-last-day").Standing);
     }
 
     [Fact]
@@ -67,7 +67,9 @@ public sealed class FederalBondTests
         Assert.Equal(Standing.InDoubt, job.On("2026-07-14").Get("federal-bond.notice-last-day").Standing);
         Assert.Equal(Standing.Lost, job.On("2026-07-15").Get("federal-bond.notice-last-day").Standing);
         Assert.Equal(["2027-04-10", "2027-04-15"], job.On("2026-06-01").Get("federal-bond.action-last-day").DaysOf());
-        Assert.Equal(Standing.InDoubt, job.On("2027-04-15").Get("federal-bond.action-last-day").Standing);
+        Assert.Equal(Standing.InDoubt, Job("direct", "2026-04-10..2026-04-15").On("2027-04-15").Get("federal-bond.action-last-day").Standing);
+        // Without the notice there is no action (40 U.S.C. § 3133(b)(2)).
+        Assert.Equal(Standing.Lost, job.On("2027-04-01").Get("federal-bond.action-last-day").Standing);
     }
 
     [Fact]

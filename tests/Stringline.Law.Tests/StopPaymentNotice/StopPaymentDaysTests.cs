@@ -47,7 +47,7 @@ public sealed class StopPaymentDaysTests
     [InlineData(true, "2026-10-31", Standing.Open)]
     [InlineData(true, "2026-11-02", Standing.InDoubt)]
     [InlineData(true, "2026-11-03", Standing.Lost)]
-    [InlineData(false, "2026-10-31", Standing.NotYet)]
+    [InlineData(false, "2026-10-31", Standing.Lost)]
     [Proves("Civ. Code § 8550(b)")]
     public void Without_an_action_in_that_time_the_notice_dies(bool given, string asOf, Standing expected)
     {

@@ -1,0 +1,97 @@
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law;
+
+/// <summary>
+/// Which finding needs which: a right whose condition is lost is lost with it, whatever its own clock says. The one table of it; a rule
+/// looks at its own clock only.
+/// </summary>
+internal static class Conditions
+{
+    /// <summary>
+    /// A condition, and what needs it: the findings of those ids, or, where one ends in a dot, all whose ids begin with it. In this order, so
+    /// that what falls takes along what needs it in turn.
+    /// </summary>
+    internal static IReadOnlyList<Condition> Table { get; } =
+    [
+        // Without a license no action lies for any compensation (Bus. & Prof. Code § 7031(a)). Federal work is left out: its bond is a
+        // federal remedy, to which the State's bar was held not to apply (Technica v. Carolina Casualty (9th Cir. 2014) 749 F.3d 1149, from memory).
+        new("licence", ["claim-of-lien.", "back-plan.", "enforcement.last-day", "credit.", "lis-pendens.last-day", "release-bond.action-last-day",
+            "stop-payment-notice.", "payment-bond.", "design-lien.", "prompt-payment.", "retention.due", "stop-work."]),
+        // Who furnishes to one in charge of nothing has none of the remedies (Civ. Code §§ 8404, 9100; 40 U.S.C. § 3133(b)).
+        new("authorized-work", ["claim-of-lien.", "back-plan.", "enforcement.last-day", "credit.", "lis-pendens.last-day",
+            "stop-payment-notice.", "payment-bond.", "federal-bond."]) { DoubtToo = ["stop-payment-notice.", "payment-bond.", "federal-bond."] },
+        // Preliminary notice is a condition of the lien and of the stop payment notice (Civ. Code §§ 8200(c), 8410, 8508(a), 9300(c)); the bond
+        // has a road of its own (§§ 8612(b), 9560(b)).
+        new("preliminary-notice.last-day", ["claim-of-lien.", "back-plan.", "enforcement.last-day", "credit.", "lis-pendens.last-day", "stop-payment-notice."]),
+        // Nothing is enforced that was not recorded in time (Civ. Code §§ 8412, 8414, 8460(a)).
+        new("claim-of-lien.last-day", ["back-plan.", "enforcement.last-day", "credit.", "lis-pendens.last-day"]),
+        new("lien-right", ["lien-right.", "claim-of-lien.enforceable", "claim-of-lien.first-day"]),
+        // An action enforces a stop payment notice that was given in time (Civ. Code §§ 8550, 9502).
+        new("stop-payment-notice.last-day", ["stop-payment-notice."]),
+        // The bond is enforced by one who gave the notice it asks (Civ. Code §§ 8612, 9560; 40 U.S.C. § 3133(b)(2)).
+        new("payment-bond.notice-last-day", ["payment-bond.action-first-day", "payment-bond.action-last-day", "payment-bond.amount"]),
+        new("federal-bond.notice-last-day", ["federal-bond.action-first-day", "federal-bond.action-last-day", "federal-bond.amount"]),
+        new("design-lien.right", ["design-lien.first-day", "design-lien.last-day", "design-lien.enforcement-last-day", "design-lien.demand-last-day"]),
+    ];
+
+    /// <summary>A condition of the table.</summary>
+    /// <param name="Needed">The id of the finding that is needed.</param>
+    /// <param name="By">The ids, or beginnings of ids, of those that need it.</param>
+    internal sealed record Condition(string Needed, IReadOnlyList<string> By)
+    {
+        /// <summary>Those of them that are in doubt where the needed finding is.</summary>
+        public IReadOnlyList<string> DoubtToo { get; init; } = [];
+    }
+
+    /// <summary>Makes every finding no better than what it needs, in its place.</summary>
+    internal static void Apply(List<Finding> findings)
+    {
+        foreach (var condition in Table)
+        {
+            if (Find(findings, condition.Needed) is not { Standing: Standing.Lost or Standing.InDoubt } needed)
+                continue;
+            var by = needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo;
+            if (by.Count == 0)
+                continue;
+            for (var i = 0; i < findings.Count; i++)
+            {
+                if (IsAmong(findings[i].Id, by) && findings[i].Id != condition.Needed)
+                    findings[i] = Limited(findings[i], needed);
+            }
+        }
+    }
+
+    private static Finding? Find(List<Finding> findings, string id)
+    {
+        foreach (var finding in findings)
+        {
+            if (finding.Id == id)
+                return finding;
+        }
+
+        return null;
+    }
+
+    private static bool IsAmong(string id, IReadOnlyList<string> names)
+    {
+        foreach (var name in names)
+        {
+            if (name[^1] == '.' ? id.StartsWith(name, StringComparison.Ordinal) : id == name)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static Finding Limited(Finding finding, Finding needed)
+    {
+        if (finding.Standing is Standing.Lost or Standing.Done || (finding.Standing == Standing.InDoubt && needed.Standing == Standing.InDoubt))
+            return finding;
+        return finding with
+        {
+            Standing = needed.Standing,
+            Why = [Reason.Of(needed.Why[0].Section, $"{needed.Title}: {needed.Standing.Word()}, and this needs it.", [.. needed.Why]), .. finding.Why],
+        };
+    }
+}

@@ -61,10 +61,10 @@ public sealed record Assessment
     public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
     {
         var facts = new FactsAsOf(job, asOf);
-        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
+        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan ?? PlanSettings.Default) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
     }
 
-    private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar)
+    private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar, PlanSettings plan)
     {
         var isPublic = facts.Job.Work.Kind == WorkKind.Public;
         var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
@@ -73,7 +73,7 @@ public sealed record Assessment
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         if (authorized is not null)
             findings.Add(authorized);
-        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, calendar) : FederalBond.Findings(facts, calendar));
+        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, plan, calendar) : FederalBond.Findings(facts, calendar));
         Conditions.Apply(findings);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);

@@ -152,7 +152,7 @@ public sealed class WorkedChains
     public void The_two_chains_of_public_work()
     {
         var furnished = CaseFile.Begin(ClaimantRole.Supplier, "sub").PublicWork().Furnished("2025-12-01").Ended("2025-12-22");
-        Check("accepted 10 February, nothing recorded", furnished.Completed("2026-02-10", CompletionTheory.Acceptance), "2026-02-20",
+        Check("accepted 10 February, nothing recorded, the index searched after the 15 days", furnished.Completed("2026-02-10", CompletionTheory.Acceptance).IndexSearched("2026-02-26"), "2026-03-02",
             Days("stop-payment-notice.last-day", "2026-05-11"),
             Days("payment-bond.notice-last-day", "2026-04-26"),
             Days("stop-payment-notice.action-last-day", "2026-08-09"),

@@ -16,13 +16,22 @@ public static class IndexWatch
     /// further apart than the window the notice leaves, less the index's lag and the days it takes to record.
     /// </summary>
     [Rule("Civ. Code § 8414(b)(2)", Sure = Sure.OurReading)]
-    public static Finding? Finding(FactsAsOf facts, Finding claim, PlanSettings settings, OpenDays calendar)
+    public static Finding? Finding(FactsAsOf facts, Finding claim, PlanSettings settings, OpenDays calendar) =>
+        facts.HasFurnished && !IsOver(claim) ? Watch(facts, new Window("Civ. Code § 8414(b)(2)", LastDay.DaysAfterNotice(facts.Job.Claimant)), settings, calendar) : null;
+
+    /// <summary>The days that a recorded notice of completion leaves.</summary>
+    /// <param name="Section">The section that says so.</param>
+    /// <param name="Days">The days.</param>
+    internal readonly record struct Window(string Section, int Days);
+
+    /// <summary>Whether nothing is left of an act for which the watch is kept.</summary>
+    internal static bool IsOver(Finding act) => act.Standing is Standing.Kept or Standing.Done or Standing.Lost;
+
+    /// <summary>The finding, for a window.</summary>
+    internal static Finding Watch(FactsAsOf facts, Window window, PlanSettings settings, OpenDays calendar)
     {
-        if (!facts.HasFurnished || claim.Standing is Standing.Kept or Standing.Done or Standing.Lost)
-            return null;
-        var window = LastDay.DaysAfterNotice(facts.Job.Claimant);
         var search = LastSearch(facts);
-        var next = search?.On.Earliest is { } searched ? NextSearch(searched, window, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
+        var next = search?.On.Earliest is { } searched ? NextSearch(searched, window.Days, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
         var reading = new Reading(search is null ? "no search yet" : "after the last search", next);
         return new Finding
         {
@@ -49,14 +58,14 @@ public static class IndexWatch
         return last;
     }
 
-    private static List<Reason> Why(IndexSearched? search, int window, PlanSettings settings, OpenDays calendar)
+    private static List<Reason> Why(IndexSearched? search, Window window, PlanSettings settings, OpenDays calendar)
     {
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 8414(b)(2)", $"A notice of completion leaves {window} days from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
+            Reason.Of(window.Section, $"A notice of completion leaves {window.Days} days from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
         };
-        if (settings.MailBacklogDays >= window)
-            why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
+        if (settings.MailBacklogDays >= window.Days)
+            why.Add(Reason.Of(window.Section, $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
         if (search?.On.Earliest is not { } searched)
         {
             why.Add(Reason.Of("", $"The file shows no search yet: search at once."));
@@ -64,8 +73,8 @@ public static class IndexWatch
         }
 
         why.Add(Reason.Of("", $"Searched {searched}.", [search]));
-        var (unseen, actBy, next) = Answerable(searched, window, settings, calendar);
-        why.Add(Reason.Of("Civ. Code § 8414(b)(2)", $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have to be answered by {actBy}, so the next search is due by {next}."));
+        var (unseen, actBy, next) = Answerable(searched, window.Days, settings, calendar);
+        why.Add(Reason.Of(window.Section, $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have to be answered by {actBy}, so the next search is due by {next}."));
         if (next <= searched)
             why.Add(Reason.Of("", $"With these settings no search comes soon enough: search every open day."));
         return why;

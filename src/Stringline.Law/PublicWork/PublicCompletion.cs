@@ -13,7 +13,7 @@ public static class PublicCompletion
     /// <summary>The readings of completion.</summary>
     [Rule("Civ. Code § 9200(a)")]
     [Rule("Civ. Code § 9200(b)")]
-    public static CompletionReadings Of(FactsAsOf facts)
+    public static CompletionReadings Of(FactsAsOf facts, IReadOnlyList<OwnersNotice> owners)
     {
         var open = new List<CompletionReading>();
         var ruledOut = new List<Reason>();
@@ -56,9 +56,42 @@ public static class PublicCompletion
                 Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])));
         }
 
+        AddWhatTheEntityStates(owners, open);
         CompletionDay.RuleOutAfterCertain(open, ruledOut, Section);
+        AddFloor(facts, open);
         open.Sort(static (a, b) => a.On.Earliest != b.On.Earliest ? a.On.Earliest.CompareTo(b.On.Earliest) : string.CompareOrdinal(a.Name, b.Name));
         return new CompletionReadings(open, ruledOut, AwaitsAcceptance: true);
+    }
+
+    /// <summary>The completion that the entity's recorded notice asserts. A wrong day does no harm to it where the true one is 15 days or less before recording.</summary>
+    [Rule("Civ. Code § 9204(c)")]
+    private static void AddWhatTheEntityStates(IReadOnlyList<OwnersNotice> owners, List<CompletionReading> open)
+    {
+        foreach (var notice in owners)
+        {
+            if (notice.Entry.Notice is not (OwnerNotice.Completion or OwnerNotice.Acceptance) || !notice.IsForWholeWork || notice.HasForm == Verdict.No)
+                continue;
+            var states = notice.Entry.States is { } day
+                ? new Days(day, day)
+                : new Days(notice.FirstCompletionServed(notice.Recorded.Earliest), notice.Recorded.Latest);
+            open.Add(new CompletionReading($"acceptance as the {notice.Words} states", states, Firmness.Asserted,
+                notice.Entry.States is null
+                    ? Reason.Of("Civ. Code § 9204(a)", $"The public entity recorded a {notice.Words} {notice.Recorded}; the file does not say which day it states, so any day is taken for which it is in time: {states}.", [notice.Entry])
+                    : Reason.Of("Civ. Code § 9204(c)", $"The public entity's {notice.Words}, recorded {notice.Recorded}, states completion {states}.", [notice.Entry])));
+        }
+    }
+
+    /// <summary>
+    /// Where nothing uncontested is known of acceptance it may have been on any day since the work was surely still going on: nobody sends the
+    /// claimant the resolution. Our rule, so that a day to plan on exists.
+    /// </summary>
+    [Rule("Civ. Code § 9200(a)", Sure = Sure.OurReading)]
+    private static void AddFloor(FactsAsOf facts, List<CompletionReading> open)
+    {
+        if (open.Exists(static r => r.Firmness != Firmness.Contested) || CompletionFloor.Of(facts) is not { } floor || open.Exists(r => r.On.Earliest <= floor))
+            return;
+        open.Add(new CompletionReading("acceptance unknown: not before the last work we know of", new Days(floor, floor), Firmness.Floor,
+            Reason.Of("Civ. Code § 9200(a)", $"The file does not say that the public entity accepted the work, and nobody need tell the claimant. Acceptance is taken to be no earlier than the last work the file knows of, {floor}; it may be much later.", [.. facts.Furnished.TakeLast(1)])));
     }
 
     private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, Days sixtieth) =>
@@ -74,7 +107,7 @@ public static class PublicCompletion
             : [new Reading(r.Name, r.On.Earliest), new Reading(r.Name + ", at the latest", r.On.Latest)]));
         var why = completion.Open.Select(r => r.Why).ToList();
         if (why.Count == 0)
-            why.Add(Reason.Of(Section, $"The public entity has not accepted the work, and labor has not ceased for 60 days: it is not complete."));
+            why.Add(Reason.Of(Section, $"The file does not say that the public entity accepted the work, nor that labor ceased for 60 days."));
         why.AddRange(completion.RuledOut);
         return new Finding
         {
@@ -88,7 +121,7 @@ public static class PublicCompletion
             Why = why,
             Questions =
             [
-                .. readings.Count == 0 ? (Question[])[new Question("Has the public entity accepted the work, and on which day? Watch its agenda and the county index.")] : [],
+                .. !completion.EndKnown ? (Question[])[new Question("Has the public entity accepted the work, and on which day? Search its agenda and the county index. (completed)")] : [],
                 .. facts.Job.Work.StateContractAct is null && facts.All<LaborCeased>().Count > 0
                     ? (Question[])[new Question("Is the contract under the State Contract Act? Then idleness never completes the work (work.stateContractAct).", Days: LaborStop.IdleDays)]
                     : [],

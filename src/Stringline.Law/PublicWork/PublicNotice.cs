@@ -24,8 +24,11 @@ public static class PublicNotice
 
     /// <summary>Why no notice is due, or null where it is.</summary>
     [Rule("Civ. Code § 9300(b)")]
+    [Rule("Civ. Code § 9100(b)")]
     private static Reason? NoneDue(FactsAsOf facts)
     {
+        if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
+            return Reason.Of("Civ. Code § 9100(b)", $"A direct contractor gives neither a stop payment notice nor a claim on the bond, so it owes no preliminary notice.");
         if (facts.Job.Claimant.Role == ClaimantRole.Laborer)
             return Reason.Of("Civ. Code § 9300(b)", $"A laborer gives no preliminary notice.");
         return facts.Hirer is { Capacity: PartyCapacity.DirectContractor }

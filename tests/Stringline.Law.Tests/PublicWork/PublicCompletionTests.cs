@@ -18,7 +18,7 @@ public sealed class PublicCompletionTests
     public void Acceptance_completes_it_and_neither_finishing_nor_use_does(CompletionTheory by, bool completes)
     {
         var completion = Completion(Job().Completed("2026-05-04", by));
-        Assert.Equal(completes ? ["2026-05-04"] : (string[])[], completion.DaysOf());
+        Assert.Equal([completes ? "2026-05-04" : "2026-03-02"], completion.DaysOf()); // else not before the last work, 2 March
         Assert.Equal(completes ? Standing.Done : Standing.NotYet, completion.Standing);
         Assert.Equal(!completes, completion.RuledOut("Civ. Code § 9200"));
         Assert.Equal(!completes, completion.Asks("accepted the work"));
@@ -44,7 +44,7 @@ public sealed class PublicCompletionTests
     public void Labor_that_resumes_on_the_sixtieth_day_leaves_it_open()
     {
         var completion = Completion(Job().LaborCeased("2026-03-02", "2026-05-01"));
-        Assert.Empty(completion.Readings);
+        Assert.Equal(["2026-05-01 acceptance unknown: not before the last work we know of"], completion.Lines());
         Assert.True(completion.RuledOut("Civ. Code § 9200(b)"));
     }
 
@@ -67,7 +67,7 @@ public sealed class PublicCompletionTests
     public void Under_the_State_Contract_Act_idle_days_never_complete_it_and_outside_it_they_surely_do()
     {
         var under = Completion(Job().LaborCeased("2026-03-02").Work(w => w with { StateContractAct = true }));
-        Assert.Empty(under.Readings);
+        Assert.Equal((Standing.NotYet, "2026-03-02"), (under.Standing, under.DaysOf().Single()));
         Assert.True(under.RuledOut("Civ. Code § 9200(b)"));
         Assert.False(under.Asks("State Contract Act"));
         var outside = Completion(Job().LaborCeased("2026-03-02").Work(w => w with { StateContractAct = false }));

@@ -11,7 +11,7 @@ namespace Stringline.Law.Tests.PublicWork;
 public sealed class PublicRemediesTests
 {
     private static JobBuilder Accepted(string completed, ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Role(role).PublicWork()
-        .Furnished("2025-12-01", 1000m).Ended("2025-12-22").Completed(completed, CompletionTheory.Acceptance);
+        .Furnished("2025-12-01", 1000m).Ended("2025-12-22").Completed(completed, CompletionTheory.Acceptance).IndexSearched(LawText.IsoDay(Day(completed).PlusDays(18)));
 
     private static JobBuilder Noticed(JobBuilder job) => job.Notice("2025-12-01", Manner.CertifiedMail, "city", "direct");
 
@@ -80,7 +80,7 @@ public sealed class PublicRemediesTests
     [InlineData(OwnerNotice.Cessation)]
     [Proves("Civ. Code § 9356(a)")]
     public void A_recorded_notice_of_either_kind_shortens_the_time_unseen(OwnerNotice kind) =>
-        Assert.Equal("2026-07-01", Noticed(Accepted("2026-05-28")).LaborCeased("2026-04-01").OwnerRecorded("2026-06-01", kind).On("2026-06-08").Get("stop-payment-notice.last-day").Plan());
+        Assert.Equal("2026-07-01", Noticed(Accepted("2026-05-28")).LaborCeased("2026-04-01").OwnerRecorded("2026-06-01", kind).On("2026-06-15").Get("stop-payment-notice.last-day").Plan());
 
     [Fact]
     [Proves("Civ. Code § 9356(a)")]
@@ -146,8 +146,8 @@ public sealed class PublicRemediesTests
 
     [Fact]
     [Proves("Civ. Code § 9558")]
-    public void Before_completion_the_time_on_the_bond_does_not_run() =>
-        Assert.Equal(Standing.NotYet, new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).On("2026-03-02").Get("payment-bond.action-last-day").Standing);
+    public void Before_anything_was_furnished_the_time_on_the_bond_does_not_run() =>
+        Assert.Equal(Standing.NotYet, new JobBuilder().PublicWork().On("2026-03-02").Get("payment-bond.action-last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 9100(b)")]

@@ -1,0 +1,116 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PublicWork;
+
+/// <summary>The time in which a stop payment notice may be given on public work (Civ. Code § 9356), on every reading the facts allow.</summary>
+public sealed class TimeToGive
+{
+    /// <summary>Days from a recorded notice of completion, acceptance or cessation.</summary>
+    public const int DaysFromRecording = 30;
+
+    /// <summary>Days from completion or cessation where none is recorded.</summary>
+    public const int DaysFromCompletion = 90;
+
+    private const string Recorded = "Civ. Code § 9356(a)";
+    private const string NotRecorded = "Civ. Code § 9356(b)";
+
+    private TimeToGive(IReadOnlyList<Reading> readings, CompletionReadings completion, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    {
+        Readings = readings;
+        EndKnown = completion.EndKnown;
+        EndFirm = completion.EndFirm;
+        Why = why;
+        Questions = questions;
+    }
+
+    /// <summary>The readings of its last day, earliest first.</summary>
+    public IReadOnlyList<Reading> Readings { get; }
+
+    /// <summary>Whether an end of it is known.</summary>
+    public bool EndKnown { get; }
+
+    /// <summary>Whether an uncontested reading carries the latest end.</summary>
+    public bool EndFirm { get; }
+
+    /// <summary>The reasons.</summary>
+    public IReadOnlyList<Reason> Why { get; }
+
+    /// <summary>What would settle it.</summary>
+    public IReadOnlyList<Question> Questions { get; }
+
+    /// <summary>
+    /// Before 30 days after a notice of completion, acceptance or cessation is recorded, else before 90 days after completion.
+    /// No copy to the claimant is needed for the shorter time.
+    /// </summary>
+    [Rule("Civ. Code § 9356(a)")]
+    [Rule("Civ. Code § 9356(b)")]
+    public static TimeToGive Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    {
+        List<Reason> why = [];
+        var readings = new List<Reading>();
+        foreach (var reading in completion.Open)
+        {
+            var last = Period.LastDay(reading.On.Earliest, DaysFromCompletion);
+            readings.Add(Deadline.Own(reading.Name, last, calendar));
+            why.Add(Reason.Of(NotRecorded, $"On the reading «{reading.Name}», 90 days after {reading.On.Earliest}: {last}.", reading.Why));
+            if (!reading.On.IsExact)
+                readings.Add(Deadline.Own(reading.Name + ", at the latest", Period.LastDay(reading.On.Latest, DaysFromCompletion), calendar));
+        }
+
+        var unseen = UnseenNotice.Of(facts, completion, owners, calendar);
+        foreach (var notice in unseen)
+        {
+            readings.Add(Deadline.Own(notice.Name, Period.LastDay(notice.Recorded, DaysFromRecording), calendar));
+        }
+
+        if (unseen.Count > 0)
+            why.Add(UnseenNotice.Why(unseen, Recorded, DaysFromRecording));
+        if (IdleUnderTheStateContractAct(facts) is { } caution)
+            why.Add(caution);
+
+        var fromRecording = new List<Reading>();
+        var shortest = LocalDate.MaxIsoValue;
+        foreach (var notice in owners)
+        {
+            if (notice.HasForm == Verdict.No)
+            {
+                why.Add(notice.PassedOver(Recorded));
+                continue;
+            }
+
+            var last = notice.Recorded.Plus(DaysFromRecording);
+            why.Add(Reason.Of(Recorded, $"A {notice.Words} was recorded {notice.Recorded}: 30 days after it, {last}.", [notice.Entry]));
+            if (notice.HasForm == Verdict.Yes && SurelyCounts(facts, notice, completion))
+                shortest = LocalDate.Min(shortest, last.Latest);
+            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+                fromRecording.Add(Deadline.Own($"30 days after the {notice.Words} of {LawText.IsoDay(recorded)}", Period.LastDay(recorded, DaysFromRecording), calendar));
+        }
+
+        // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
+        var sorted = Deadline.Sorted([.. readings.Where(r => r.Day <= shortest), .. fromRecording]);
+        return new TimeToGive(sorted, completion, why, unseen.Count == 0 ? [] : [UnseenNotice.Ask(unseen, sorted)]);
+    }
+
+    private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.Entry.Notice switch
+    {
+        OwnerNotice.Cessation => completion.Open.Count > 0 && notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
+        OwnerNotice.Completion or OwnerNotice.Acceptance => completion.Open.Count > 0 && completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
+            DaysToTry.Ends(notice.Recorded).All(recorded => notice.IsEffectiveIfCompletedOn(completed, recorded)))),
+        _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
+    };
+
+    /// <summary>
+    /// Idleness completes nothing under the State Contract Act (Civ. Code § 9200(b)), yet the section counts from "cessation or completion": no day
+    /// is made of it, but a caution.
+    /// </summary>
+    [Rule("Civ. Code § 9356(b)", Sure = Sure.OurReading)]
+    private static Reason? IdleUnderTheStateContractAct(FactsAsOf facts)
+    {
+        if (facts.Job.Work.StateContractAct != true || facts.All<LaborCeased>() is not { Count: > 0 } stops)
+            return null;
+        return Reason.Of(NotRecorded, $"Caution: labor ceased {Days.Of(stops[^1].On)}. Idleness completes nothing on a contract under the State Contract Act, but the section counts from cessation or completion, and somebody may count the 90 days from the idleness: give the notice early.", [stops[^1]]);
+    }
+}

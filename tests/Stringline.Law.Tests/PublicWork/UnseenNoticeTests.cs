@@ -1,0 +1,139 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Plan;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+using static Stringline.Testing.JobBuilder;
+
+namespace Stringline.Law.Tests.PublicWork;
+
+/// <summary>
+/// Accepted on Wednesday 22 October 2025: a notice of completion may be recorded through Thursday 6 November (Civ. Code § 9204(a)), and ends the
+/// time 30 days later (§ 9356(a)), between 21 November and 6 December. Nobody tells the claimant (§ 9362), so until the county index was
+/// searched after 6 November the earlier day is planned on.
+/// </summary>
+public sealed class UnseenNoticeTests
+{
+    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct")
+        .Completed("2025-10-22", CompletionTheory.Acceptance);
+
+    private static Finding Last(JobBuilder job, string asOf) => job.On(asOf).Get("stop-payment-notice.last-day");
+
+    [Theory]
+    [InlineData("2025-11-10", Standing.Open)]
+    [InlineData("2025-11-21", Standing.Open)]
+    [InlineData("2025-11-22", Standing.InDoubt)]
+    [InlineData("2025-12-01", Standing.InDoubt)]
+    [InlineData("2026-01-20", Standing.InDoubt)]
+    [InlineData("2026-01-21", Standing.Lost)]
+    [Proves("Civ. Code § 9356(a)")]
+    [Proves("Civ. Code § 9204(a)")]
+    public void Without_a_search_the_day_to_plan_on_is_that_of_a_notice_recorded_unseen(string asOf, Standing expected)
+    {
+        var last = Last(Job(), asOf);
+        Assert.Equal(["2025-11-21", "2025-12-06", "2026-01-20"], last.DaysOf());
+        Assert.Equal(("2025-11-21", expected), (last.Plan(), last.Standing));
+        Assert.Contains(last.Readings, r => r.Name.Contains("if a notice was recorded unseen", StringComparison.Ordinal));
+        Assert.True(last.Asks("(index-searched)"));
+        Assert.Equal(60, last.Questions.Single(q => q.Text.Contains("(index-searched)", StringComparison.Ordinal)).Days); // 21 November to 20 January
+    }
+
+    [Theory]
+    [InlineData("2025-11-06", "2025-11-21")]
+    [InlineData("2025-11-07", "2026-01-20")]
+    [Proves("Civ. Code § 9356(a)")]
+    public void A_search_after_the_last_day_for_recording_brings_the_ninety_days_back(string searched, string plan)
+    {
+        var last = Last(Job().IndexSearched(searched), "2025-12-01");
+        Assert.Equal(plan, last.Plan());
+        Assert.Equal(plan == "2025-11-21", last.Asks("(index-searched)"));
+    }
+
+    // The fifteenth day after Friday 26 December 2025 is Saturday 10 January 2026, and the entity may have until the Monday.
+    [Theory]
+    [InlineData("2026-01-12", "2026-01-23")]
+    [InlineData("2026-01-13", "2026-03-26")]
+    [Proves("Civ. Code § 9204(a)")]
+    public void The_entitys_own_last_day_is_rolled_before_a_search_settles_anything(string searched, string plan) =>
+        Assert.Equal(plan, Last(new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct")
+            .Completed("2025-12-26", CompletionTheory.Acceptance).IndexSearched(searched), "2026-01-20").Plan());
+
+    [Fact]
+    [Proves("Civ. Code § 9356(a)")]
+    public void A_notice_in_the_file_is_no_unseen_one_nor_is_there_one_before_anything_was_completed()
+    {
+        Assert.Equal(["2025-11-28"], Last(Job().OwnerRecorded("2025-10-29", states: "2025-10-22"), "2025-11-10").DaysOf());
+        Assert.Equal(["2025-11-28"], Last(Job().OwnerRecorded("2025-10-29", OwnerNotice.Acceptance, states: "2025-10-22"), "2025-11-10").DaysOf());
+        Assert.Equal(["2025-11-03"], Last(new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m), "2025-10-01").DaysOf());
+        // One that was held to have no effect was recorded all the same: there is no other to look for.
+        Assert.Equal(["2026-01-20"], Last(Job().OwnerRecorded("2025-10-29", states: "2025-10-22", heldIneffective: true), "2025-11-10").DaysOf());
+        // A notice of cessation is no notice of completion, which may have followed it unseen.
+        Assert.Contains("2025-11-21", Last(Job().OwnerRecorded("2025-08-29", OwnerNotice.Cessation), "2025-11-10").DaysOf());
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 9356(a)")]
+    public void A_notice_given_by_the_earlier_day_is_kept_and_one_given_later_only_once_the_index_was_searched()
+    {
+        Assert.Equal(Standing.Kept, Last(Job().StopPaymentGiven("2025-11-21", 6430m, false, "city"), "2025-12-01").Standing);
+        Assert.Equal(Standing.InDoubt, Last(Job().StopPaymentGiven("2025-11-24", 6430m, false, "city"), "2025-12-01").Standing);
+        Assert.Equal(Standing.Kept, Last(Job().StopPaymentGiven("2025-11-24", 6430m, false, "city").IndexSearched("2025-11-24"), "2025-12-01").Standing);
+    }
+
+    // The suit is counted from the end of the time to give the notice, whichever it was (Civ. Code § 9502(b)).
+    [Fact]
+    [Proves("Civ. Code § 9502(b)")]
+    [Proves("Civ. Code § 9558")]
+    public void The_days_to_sue_follow_the_same_readings()
+    {
+        var given = Job().StopPaymentGiven("2025-11-03", 6430m, false, "city");
+        Assert.Equal("2026-02-19", given.On("2025-12-01").Get("stop-payment-notice.action-last-day").Plan());
+        Assert.Equal("2026-05-21", given.On("2025-12-01").Get("payment-bond.action-last-day").Plan());
+        Assert.Equal("2026-04-20", given.IndexSearched("2025-11-10").On("2025-12-01").Get("stop-payment-notice.action-last-day").Plan());
+        Assert.Equal("2026-07-20", given.On("2025-12-01").Get("payment-bond.action-last-day").Plan());
+    }
+
+    [Theory]
+    [InlineData("2025-10-01", "2025-10-01")]
+    [InlineData("2025-11-10", "2025-11-10")]
+    [InlineData("2025-11-11", "2025-11-12")] // Veterans Day
+    [Proves("Civ. Code § 9356(a)")]
+    public void The_county_index_is_watched_from_the_first_furnishing_on(string asOf, string next)
+    {
+        var watch = Job().On(asOf).Get("index-watch.next-day");
+        Assert.Equal((next, Standing.Open), (watch.Plan(), watch.Standing));
+        Assert.Contains("Civ. Code § 9356(a)", watch.Sections);
+        Assert.DoesNotContain("Civ. Code § 8414(b)(2)", watch.Sections);
+        Assert.Null(new JobBuilder().PublicWork().On(asOf).Find("index-watch.next-day"));
+    }
+
+    // Searched Monday 3 November: what was recorded from Tuesday 28 October on may not show yet, and would end the time on 27 November.
+    [Fact]
+    [Proves("Civ. Code § 9356(a)")]
+    public void After_a_search_the_next_one_leaves_time_for_what_it_could_not_show()
+    {
+        var watch = Job().IndexSearched("2025-11-03").On("2025-11-03").Get("index-watch.next-day");
+        var settings = PlanSettings.Default;
+        var actBy = OpenDays.Statutory.LastOpenDayOnOrBefore(Day("2025-10-28").PlusDays(30));
+        Assert.Equal(BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + 4, OpenDays.Statutory), watch.ActBy);
+    }
+
+    // Nothing is left of the stop payment notice without a preliminary notice; the bond notice has 15 days from a recorded notice.
+    [Fact]
+    [Proves("Civ. Code § 9560(b)")]
+    public void Where_only_the_bond_notice_is_left_the_watch_is_kept_for_its_fifteen_days()
+    {
+        var job = new JobBuilder().PublicWork().Party("surety", PartyCapacity.Surety).Furnished("2025-08-05", 6430m).Ended("2025-08-05");
+        var watch = job.On("2025-12-01").Get("index-watch.next-day");
+        Assert.Contains("Civ. Code § 9560(b)", watch.Sections);
+        Assert.True(watch.Says("leaves 15 days"));
+        Assert.Null(job.BondNoticeGiven("2025-08-20").On("2025-12-01").Find("index-watch.next-day"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 9356(a)")]
+    public void The_watch_ends_with_the_notice_and_a_direct_contractor_has_none()
+    {
+        Assert.Null(Job().StopPaymentGiven("2025-11-03", 6430m, false, "city").On("2025-12-01").Find("index-watch.next-day"));
+        Assert.Null(Job().Role(ClaimantRole.DirectContractor, "city").On("2025-12-01").Find("index-watch.next-day"));
+    }
+}

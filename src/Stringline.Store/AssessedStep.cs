@@ -42,21 +42,18 @@ public sealed record StepFilter
     public string? Remedy { get; init; }
 }
 
-/// <summary>Steps whose day lies in a span, both ends included, most dollars first.</summary>
+/// <summary>Steps whose day lies in a span, both ends included: earliest day first, and of one day most dollars first.</summary>
 /// <param name="Filter">Which jobs and remedies.</param>
 /// <param name="From">The first day.</param>
 /// <param name="Through">The last day.</param>
 /// <param name="Limit">At most so many.</param>
 public sealed record StepQuery(StepFilter Filter, LocalDate From, LocalDate Through, int Limit)
 {
-    /// <summary>Whether steps that only keep watch are asked for, or those that do not.</summary>
-    public bool Watch { get; init; }
+    /// <summary>Whether steps that only keep watch are asked for, or those that do not; null for both.</summary>
+    public bool? Watch { get; init; } = false;
 
     /// <summary>So many are passed over.</summary>
     public int Skip { get; init; }
-
-    /// <summary>Whether most steps of the store can lie in the span, so that going through them by dollars is the shorter way.</summary>
-    public bool Broad { get; init; }
 }
 
 /// <summary>A step, and the job it is to be done on.</summary>
@@ -67,7 +64,8 @@ public sealed record StepQuery(StepFilter Filter, LocalDate From, LocalDate Thro
 /// <param name="County">The county of the site.</param>
 /// <param name="Person">Who signs for the claimant; empty where the file does not say.</param>
 /// <param name="Step">The step.</param>
-public sealed record StepLine(long Job, string Name, string Key, string Customer, string County, string Person, AssessedStep Step);
+/// <param name="AsOf">The day as of which its job was assessed.</param>
+public sealed record StepLine(long Job, string Name, string Key, string Customer, string County, string Person, AssessedStep Step, LocalDate AsOf);
 
 /// <summary>How much lies in a span of days.</summary>
 /// <param name="Steps">How many steps, watches not counted.</param>

@@ -1,3 +1,9 @@
+using System.Globalization;
+using Stringline.Exchange;
+using Stringline.Law;
+using Stringline.Law.Time;
+using Stringline.Testing;
+
 namespace Stringline.Desk.Tests;
 
 /// <summary>Import, list, calendar, waterfall and days as a person types them. All names are invented.</summary>
@@ -25,8 +31,8 @@ public sealed class SheetCommandTests : IDisposable
 
         Assert.StartsWith("1 of 1 jobs assessed as of 2026-05-01", await Said("assess", "--all", "--store", At("office"), "--as-of", "2026-05-01"), StringComparison.Ordinal);
         Assert.StartsWith("0 of 1 jobs assessed", await Said("assess", "--all", "--store", At("office"), "--as-of", "2026-05-01"), StringComparison.Ordinal);
-        Assert.Contains("Give the preliminary notice", await Said("list", "--store", At("office"), "--csv", "-"), StringComparison.Ordinal);
-        await Said("list", "--store", At("office"), "--xlsx", At("list.xlsx"));
+        Assert.Contains("Give the preliminary notice", await Said("list", "--store", At("office"), "--as-of", "2026-05-01", "--csv", "-"), StringComparison.Ordinal);
+        await Said("list", "--store", At("office"), "--as-of", "2026-05-01", "--xlsx", At("list.xlsx"));
         Assert.Equal("PK"u8.ToArray(), File.ReadAllBytes(At("list.xlsx"))[..2]);
         await Said("calendar", "--store", At("office"), "--as-of", "2026-05-01", "--out", At("days.ics"), "--alarm", "2");
         Assert.Contains("SUMMARY:Give the preliminary notice: 114\r\n", File.ReadAllText(At("days.ics")), StringComparison.Ordinal);
@@ -36,13 +42,46 @@ public sealed class SheetCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task A_list_and_a_calendar_of_jobs_never_assessed_or_changed_since_assess_them_first()
+    {
+        await Said("store", "add", Demo("alder-court"), Demo("juniper-lane"), Demo("tamarind-wharf"), "--store", At("office"));
+        var list = await Said("list", "--store", At("office"), "--as-of", "2026-06-22");
+        Assert.Contains("Record the claim of lien", list, StringComparison.Ordinal);
+        await Said("calendar", "--store", At("office"), "--as-of", "2026-06-22", "--out", At("days.ics"));
+        Assert.Contains("SUMMARY:Record the claim of lien", File.ReadAllText(At("days.ics")), StringComparison.Ordinal);
+
+        // All that is owed is paid: nothing is left to record, and no list says otherwise.
+        var paid = File.ReadAllText(Demo("alder-court"));
+        var job = Assert.IsType<JobFileResult.Read>(JobFileReader.ReadFile(Demo("alder-court"))).Job;
+        var owed = Assessment.Of(job, new LocalDate(2026, 6, 22), OpenDays.Statutory).Amount.Demand;
+        var last = paid.LastIndexOf(']');
+        File.WriteAllText(At("alder-court.json"), string.Create(CultureInfo.InvariantCulture, $"{paid[..last]}, {{ \"what\": \"paid\", \"on\": \"2026-06-20\", \"amount\": {owed} }}\n{paid[last..]}"));
+        await Said("store", "add", At("alder-court.json"), "--store", At("office"));
+        Assert.DoesNotContain(owed.ToString(CultureInfo.InvariantCulture), await Said("list", "--store", At("office"), "--as-of", "2026-06-22"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_list_goes_by_day_marks_what_is_past_and_says_as_of_when()
+    {
+        await Said("store", "add", Demo("alder-court"), Demo("juniper-lane"), Demo("tamarind-wharf"), Demo("thistlebank-garden"), Demo("cottonwood-school"), "--store", At("office"));
+        foreach (var asOf in (string[])["2026-06-22", "2026-09-15"])
+        {
+            var rows = (await Said("list", "--store", At("office"), "--as-of", asOf)).Split('\n', StringSplitOptions.RemoveEmptyEntries)[1..];
+            var days = rows.Select(row => row[..10]).ToList();
+            Assert.Equal(days.Order(StringComparer.Ordinal), days);
+            Assert.All(rows, row => Assert.Equal(string.CompareOrdinal(row[..10], asOf) < 0, row[10..].StartsWith(",overdue,", StringComparison.Ordinal)));
+            Assert.All(rows, row => Assert.EndsWith("," + asOf, row.TrimEnd('\r'), StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
     public async Task The_environment_names_the_store_where_no_option_does()
     {
         (string, string)[] here = [("STRINGLINE_STORE", At("office"))];
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n");
         Assert.Equal(0, (await Tool.RunWith(here, "import", At("invoices.csv"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor")).Status);
         Assert.StartsWith("1 of 1 jobs assessed", (await Tool.RunWith(here, "assess", "--all", "--as-of", "2026-05-01")).Output, StringComparison.Ordinal);
-        Assert.Contains("Give the preliminary notice", (await Tool.RunWith(here, "list", "--csv", "-")).Output, StringComparison.Ordinal);
+        Assert.Contains("Give the preliminary notice", (await Tool.RunWith(here, "list", "--as-of", "2026-05-01", "--csv", "-")).Output, StringComparison.Ordinal);
         Assert.Contains("1", (await Tool.RunWith(here, "store", "check")).Output, StringComparison.Ordinal);
 
         // A folder is no store, so the desk says so and does not stay open.
@@ -59,6 +98,8 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Equal(2, (await Tool.Run("assess", "a.json", "--all", "--store", "x")).Status);
         Assert.Equal(2, (await Tool.Run("import", "a.csv", "--store", "x", "--as", "letters")).Status);
     }
+
+    private static string Demo(string name) => Repository.Path($"data/demo/{name}.json");
 
     private string At(string name) => Path.Combine(folder, name);
 

@@ -32,7 +32,7 @@ public abstract class MigrationTests : IDisposable
         var thrown = Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly));
         Assert.Equal(StoreFault.ReadOnly, thrown.Fault);
         var journal = Place.Open(OpenStore.MustExist);
-        Assert.Equal(5, Place.Scalar<long>("select max(number) from migrations"));
+        Assert.Equal(6, Place.Scalar<long>("select max(number) from migrations"));
         Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
         Assert.Equal([tip], journal.Tips());
         Assert.Equal("alder-court", Assert.Single(journal.Search("alder court", 10)).Job.Key);
@@ -73,10 +73,19 @@ public abstract class MigrationTests : IDisposable
     }
 
     [Fact]
+    public void A_store_of_version_5_keeps_its_jobs_and_lists_their_steps_by_day()
+    {
+        var tip = Make(5, Samples.Demo(), Samples.Paper("article 7019"));
+        var journal = Place.Open(OpenStore.MustExist);
+        Assert.Equal([tip], journal.Tips());
+        Assert.Empty(journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 10) { Watch = null }));
+    }
+
+    [Fact]
     public void Every_earlier_version_is_tried_here()
     {
         using var database = Connect();
-        Assert.Equal(5, Migrator.Scripts(database).Count);
+        Assert.Equal(6, Migrator.Scripts(database).Count);
     }
 
     [Fact]
@@ -96,7 +105,7 @@ public abstract class MigrationTests : IDisposable
         Assert.Equal(StoreFault.Missing, Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly)).Fault);
         Place.Open();
         Place.Open();
-        Assert.Equal(5, Place.Scalar<long>("select count(*) from migrations"));
+        Assert.Equal(6, Place.Scalar<long>("select count(*) from migrations"));
     }
 
     // The tables as versions 1 to 3 had them, filled by statements that are kept here for good: the program itself no longer writes that version.

@@ -21,20 +21,20 @@ public abstract class StepsTests : IDisposable
     }
 
     [Fact]
-    public void Steps_are_listed_by_dollars_whichever_way_they_are_gone_through()
+    public void Steps_are_listed_by_day_and_of_one_day_by_dollars()
     {
         var (journal, jobs) = Filled(40);
         foreach (var filter in (StepFilter[])[StepFilter.None, new() { Customer = Customers[0] }, new() { Remedy = "Claim of lien", County = "Yolo" }])
         {
-            foreach (var broad in (bool[])[false, true])
+            foreach (var watch in (bool?[])[false, true, null])
             {
                 var expected = jobs.Where(job => Passes(job, filter))
                     .SelectMany(job => job.Steps.Select((step, ordinal) => (job.Job, step, ordinal)))
-                    .Where(s => !s.step.Watch && (filter.Remedy is null || s.step.Remedy == filter.Remedy) && s.step.ActBy >= Day && s.step.ActBy <= Day.PlusDays(9))
-                    .OrderByDescending(s => s.step.AtStake ?? 0).ThenBy(s => s.step.ActBy).ThenBy(s => s.Job).ThenBy(s => s.ordinal)
+                    .Where(s => (watch is null || s.step.Watch == watch) && (filter.Remedy is null || s.step.Remedy == filter.Remedy) && s.step.ActBy >= Day && s.step.ActBy <= Day.PlusDays(9))
+                    .OrderBy(s => s.step.ActBy).ThenByDescending(s => s.step.AtStake ?? 0).ThenBy(s => s.Job).ThenBy(s => s.ordinal)
                     .Select(s => (s.Job, s.step)).ToList();
-                var first = journal.Steps(new StepQuery(filter, Day, Day.PlusDays(9), 5) { Broad = broad });
-                var rest = journal.Steps(new StepQuery(filter, Day, Day.PlusDays(9), 1000) { Broad = broad, Skip = 5 });
+                var first = journal.Steps(new StepQuery(filter, Day, Day.PlusDays(9), 5) { Watch = watch });
+                var rest = journal.Steps(new StepQuery(filter, Day, Day.PlusDays(9), 1000) { Watch = watch, Skip = 5 });
                 Assert.Equal(expected, first.Concat(rest).Select(line => (line.Job, line.Step)));
             }
         }

@@ -38,8 +38,10 @@ internal sealed class AssessAll(Stream output, TextWriter errors, IClock clock)
         }
     }
 
-    private sealed class Relay(ProgressLine line) : IProgress<PortfolioProgress>
+    /// <summary>Tells the line of progress how many jobs are assessed.</summary>
+    internal sealed class Relay(ProgressLine line) : IProgress<PortfolioProgress>
     {
+        /// <inheritdoc/>
         public void Report(PortfolioProgress value) => line.Report(new StoreProgress("jobs assessed", value.Done, value.Total));
     }
 }

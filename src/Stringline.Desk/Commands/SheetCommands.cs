@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using Stringline.Desk.Portfolio;
+using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Exchange.Calendar;
@@ -27,11 +28,12 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
     private Command List()
     {
         var store = StoreCommands.Store();
+        var asOf = CommandLine.AsOf();
         var (xlsx, csv) = Targets();
-        var command = new Command("list", "The desk's list as a spreadsheet: what is to be done on every job, by which day. Assess the store first (assess --all).") { store, xlsx, csv };
+        var command = new Command("list", "The desk's list as a spreadsheet: what is to be done on every job, by which day; what is past stands first. Jobs that are stale are assessed before.") { store, asOf, xlsx, csv };
         command.SetAction(parsed => Try(() =>
         {
-            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock);
+            using var journal = Fresh(parsed.GetRequiredValue(store), CommandLine.DayOf(parsed.GetValue(asOf), clock));
             return Write(DeskSheet.Of(Exports.All(journal, StepFilter.None)), parsed.GetValue(xlsx), parsed.GetValue(csv));
         }));
         return command;
@@ -48,15 +50,25 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
             if (result.Tokens.Any(token => !int.TryParse(token.Value, out var days) || days is < 1 or > 365))
                 result.AddError("--alarm takes a number of days from 1 to 365.");
         });
-        var command = new Command("calendar", "The days to act of every job as a calendar file with alarms. Assess the store first (assess --all).") { store, path, asOf, alarms };
+        var command = new Command("calendar", "The days to act of every job as a calendar file with alarms. Jobs that are stale are assessed before.") { store, path, asOf, alarms };
         command.SetAction(parsed => Try(() =>
         {
-            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock);
             var asked = CommandLine.DayOf(parsed.GetValue(asOf), clock);
+            using var journal = Fresh(parsed.GetRequiredValue(store), asked);
             var bytes = DeskCalendar.Of(journal, StepFilter.None, asked, parsed.GetValue(alarms) is { Length: > 0 } days ? days : CalendarText.UsualAlarms);
             return Drop(parsed.GetRequiredValue(path), bytes);
         }));
         return command;
+    }
+
+    // An answer as of another day, or from before the last entry, would be quietly wrong: what is stale is assessed first.
+    private IJournal Fresh(string store, LocalDate asked)
+    {
+        var journal = Journals.Open(store, clock);
+        var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected);
+        new Portfolio.Portfolio(journal).RefreshStale(asked, Environment.ProcessorCount, new AssessAll.Relay(progress));
+        progress.End();
+        return journal;
     }
 
     private Command OfJob(string name, string description, Func<Assessment, Sheet> sheet)

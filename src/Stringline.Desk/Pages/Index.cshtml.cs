@@ -62,7 +62,7 @@ internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRe
 
     private IReadOnlyList<StepLine> Lines(IJournal journal, DeskSection section) => section.Total.Steps == 0
         ? []
-        : journal.Steps(new StepQuery(Filter, section.From, section.Through, Limit) { Broad = section.Total.Steps > 2000, Skip = Only is null ? 0 : (Math.Clamp(PageNumber, 1, 100_000) - 1) * Limit });
+        : journal.Steps(new StepQuery(Filter, section.From, section.Through, Limit) { Skip = Only is null ? 0 : (Math.Clamp(PageNumber, 1, 100_000) - 1) * Limit });
 
     /// <summary>At most so many rows of a section are shown.</summary>
     public int Limit => Only is null ? Shown : ShownOfOne;

@@ -25,7 +25,7 @@ internal static class Exports
             context.Response.ContentType = "text/csv; charset=utf-8";
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.csv\"";
             await using var writer = new StreamWriter(context.Response.Body, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
-            await writer.WriteAsync("act by,what to do,remedy,standing,job,key,customer,county,signer,at stake,reading,section\r\n").ConfigureAwait(false);
+            await writer.WriteAsync(string.Join(',', DeskSheet.Heads) + "\r\n").ConfigureAwait(false);
             foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
                 await writer.WriteAsync(Row(line)).ConfigureAwait(false);
         });
@@ -51,19 +51,16 @@ internal static class Exports
 
     private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
 
-    /// <summary>Every step, watches included, page by page.</summary>
+    /// <summary>Every step, watches included, page by page: what is past first, then by day, and of one day most dollars first.</summary>
     public static IEnumerable<StepLine> All(IJournal journal, StepFilter filter)
     {
-        foreach (var watch in (bool[])[false, true])
+        for (var skip = 0; ; skip += Page)
         {
-            for (var skip = 0; ; skip += Page)
-            {
-                var lines = journal.Steps(new StepQuery(filter, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), Page) { Watch = watch, Skip = skip });
-                foreach (var line in lines)
-                    yield return line;
-                if (lines.Count < Page)
-                    break;
-            }
+            var lines = journal.Steps(new StepQuery(filter, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), Page) { Watch = null, Skip = skip });
+            foreach (var line in lines)
+                yield return line;
+            if (lines.Count < Page)
+                break;
         }
     }
 
@@ -72,8 +69,8 @@ internal static class Exports
         var step = line.Step;
         string?[] cells =
         [
-            LawText.IsoDay(step.ActBy), step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
-            step.AtStake?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture), step.Reading, step.Section,
+            LawText.IsoDay(step.ActBy), DeskSheet.Overdue(line), step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
+            step.AtStake?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture), step.Reading, step.Section, LawText.IsoDay(line.AsOf),
         ];
         return string.Join(',', cells.Select(Cell)) + "\r\n";
     }

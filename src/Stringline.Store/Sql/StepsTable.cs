@@ -14,18 +14,17 @@ internal static class StepsTable
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(query.Limit);
         ArgumentOutOfRangeException.ThrowIfNegative(query.Skip);
 
-        // An expression is found in no index by day, so a broad span is gone through by dollars and left as soon as the page is full.
-        var day = query.Broad || query.Filter != StepFilter.None ? "(s.act_by || '')" : "s.act_by";
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
-            select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section
+            select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section, a.as_of
             from (
-              select * from steps s where s.watch = @watch and {day} >= @from and {day} <= @through{Where(command, query.Filter)}
-              order by s.weight desc, s.act_by, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job
-            order by s.weight desc, s.act_by, s.job, s.ordinal
+              select * from steps s where {(query.Watch is null ? "" : "s.watch = @watch and ")}s.act_by >= @from and s.act_by <= @through{Where(command, query.Filter)}
+              order by s.act_by, s.weight desc, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job join assessed a on a.job = s.job
+            order by s.act_by, s.weight desc, s.job, s.ordinal
             """;
-        Add(command, "@watch", query.Watch ? 1L : 0L);
+        if (query.Watch is { } watch)
+            Add(command, "@watch", watch ? 1L : 0L);
         Add(command, "@from", DayText.Write(query.From));
         Add(command, "@through", DayText.Write(query.Through));
         Add(command, "@limit", (long)query.Limit);
@@ -41,7 +40,7 @@ internal static class StepsTable
                 Reading = reader.IsDBNull(14) ? null : reader.GetString(14),
                 Section = reader.IsDBNull(15) ? null : reader.GetString(15),
             };
-            lines.Add(new StepLine(reader.GetInt64(0), reader.GetString(1), reader.GetString(2), reader.GetString(3), reader.GetString(4), reader.GetString(5), step));
+            lines.Add(new StepLine(reader.GetInt64(0), reader.GetString(1), reader.GetString(2), reader.GetString(3), reader.GetString(4), reader.GetString(5), step, AssessedTable.Day(reader.GetString(16))));
         }
 
         return lines;

@@ -76,10 +76,10 @@ public sealed partial class PagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
     }
 
     [Fact]
-    public async Task The_list_puts_the_overdue_first_and_then_most_dollars_first()
+    public async Task The_list_goes_by_day_and_of_one_day_by_dollars()
     {
         var all = desk.Journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 1000));
-        var expected = all.Where(line => line.Step.ActBy <= OpenDesk.Today).OrderByDescending(line => line.Step.AtStake ?? 0).Select(line => line.Name).ToList();
+        var expected = all.Where(line => line.Step.ActBy <= OpenDesk.Today).OrderBy(line => line.Step.ActBy).ThenByDescending(line => line.Step.AtStake ?? 0).Select(line => line.Name).ToList();
         Assert.NotEmpty(expected);
         var page = await desk.Page("/?only=now");
         Assert.Equal(expected.Take(3), JobLink().Matches(page).Select(match => WebUtility.HtmlDecode(match.Groups[1].Value)).Take(3));

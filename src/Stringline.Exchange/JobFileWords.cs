@@ -98,6 +98,79 @@ public static class JobFileWords
     /// <summary><c>hirer-paid.of</c>.</summary>
     public static WordTable PaymentOf { get; } = new("progress", "retention");
 
+    /// <summary><c>claim-recorded.lien</c>.</summary>
+    public static WordTable LienKind { get; } = new(
+        "mechanics",
+        "design",
+        "converted");
+
+    /// <summary><c>action-filed.enforces[]</c>.</summary>
+    public static WordTable ActionOn { get; } = new(
+        "lien",
+        "stop-payment-notice",
+        "payment-bond",
+        "release-bond",
+        "debt");
+
+    /// <summary><c>action-ended.how</c>.</summary>
+    public static WordTable ActionEnd { get; } = new(
+        "won",
+        "lost-at-trial",
+        "dismissed",
+        "settled",
+        "release-ordered");
+
+    /// <summary><c>disputed.about</c>.</summary>
+    public static WordTable DisputeAbout { get; } = new(
+        "progress",
+        "retention",
+        "other-sums");
+
+    /// <summary><c>contract-ended.how</c>.</summary>
+    public static WordTable ContractEnd { get; } = new(
+        "performed",
+        "breached",
+        "abandoned",
+        "rescinded",
+        "terminated");
+
+    /// <summary><c>release-affidavit-served.ground</c>.</summary>
+    public static WordTable ReleaseGround { get; } = new(
+        "not-such-a-claim",
+        "not-such-a-claimant",
+        "excessive",
+        "no-basis");
+
+    /// <summary><c>parties[].addressKind</c>.</summary>
+    public static WordTable AddressKind { get; } = new(
+        "residence",
+        "business",
+        "permit",
+        "trust-deed",
+        "post-office-box");
+
+    /// <summary><c>parties[].tookTitleBy</c>.</summary>
+    public static WordTable TitleSource { get; } = new(
+        "sale",
+        "foreclosure",
+        "court",
+        "fiduciary");
+
+    /// <summary><c>license.active[].cause</c>.</summary>
+    public static WordTable LapseCause { get; } = new(
+        "renewal",
+        "insurance",
+        "other");
+
+    /// <summary><c>work.body</c>.</summary>
+    public static WordTable PublicBody { get; } = new(
+        "local",
+        "state",
+        "general-services",
+        "transportation",
+        "state-university",
+        "university-or-court");
+
     /// <summary>The word of <c>hirer-paid.of</c>.</summary>
     public static string Word(PaymentOf value) => PaymentOf.Words[(int)value];
 
@@ -136,4 +209,34 @@ public static class JobFileWords
 
     /// <summary>The section that prescribes a waiver form.</summary>
     public static string Word(WaiverForm value) => Form.Words[(int)value];
+
+    /// <summary>The word of <c>claim-recorded.lien</c>.</summary>
+    public static string Word(LienKind value) => LienKind.Words[(int)value];
+
+    /// <summary>The word of <c>action-filed.enforces[]</c>.</summary>
+    public static string Word(ActionOn value) => ActionOn.Words[(int)value];
+
+    /// <summary>The word of <c>action-ended.how</c>.</summary>
+    public static string Word(ActionEnd value) => ActionEnd.Words[(int)value];
+
+    /// <summary>The word of <c>disputed.about</c>.</summary>
+    public static string Word(DisputeAbout value) => DisputeAbout.Words[(int)value];
+
+    /// <summary>The word of <c>contract-ended.how</c>.</summary>
+    public static string Word(ContractEnd value) => ContractEnd.Words[(int)value];
+
+    /// <summary>The word of <c>release-affidavit-served.ground</c>.</summary>
+    public static string Word(ReleaseGround value) => ReleaseGround.Words[(int)value];
+
+    /// <summary>The word of <c>parties[].addressKind</c>.</summary>
+    public static string Word(AddressKind value) => AddressKind.Words[(int)value];
+
+    /// <summary>The word of <c>parties[].tookTitleBy</c>.</summary>
+    public static string Word(TitleSource value) => TitleSource.Words[(int)value];
+
+    /// <summary>The word of <c>license.active[].cause</c>.</summary>
+    public static string Word(LapseCause value) => LapseCause.Words[(int)value];
+
+    /// <summary>The word of <c>work.body</c>.</summary>
+    public static string Word(PublicBody value) => PublicBody.Words[(int)value];
 }

@@ -68,7 +68,7 @@ public sealed class SchemaTests
     {
         var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
         var objects = Objects(root, root, "").ToList();
-        Assert.Equal(14 + 32, objects.Count);
+        Assert.Equal(16 + 59, objects.Count);
         foreach (var (path, schema) in objects)
             Assert.Equal(Names(schema), KnownToTheReader(path, schema));
     }
@@ -102,6 +102,8 @@ public sealed class SchemaTests
         AssertSaid(typeof(TitleHolding), Object("parties[0].holdsTitleAs"));
         AssertSaid(typeof(TitleHolder), Object("parties[0].holdsTitleAs.persons[0]"));
         AssertSaid(typeof(Contract), Object("contract"));
+        AssertSaid(typeof(DirectContract), Object("work.directContract"));
+        AssertSaid(typeof(ResidentialStructure), Object("work.structures[0]"));
         foreach (var kind in typeof(Entry).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry))))
             AssertSaid(kind, root["$defs"]!["entry-" + Kebab(kind.Name)]!.AsObject());
 

@@ -19,6 +19,16 @@ public sealed partial class WordTests
         Check<CompletionTheory>(JobFileWords.Completion);
         Check<OwnerNotice>(JobFileWords.OwnerNotice);
         Check<PaymentOf>(JobFileWords.PaymentOf);
+        Check<LienKind>(JobFileWords.LienKind);
+        Check<ActionOn>(JobFileWords.ActionOn);
+        Check<ActionEnd>(JobFileWords.ActionEnd);
+        Check<DisputeAbout>(JobFileWords.DisputeAbout);
+        Check<ContractEnd>(JobFileWords.ContractEnd);
+        Check<ReleaseGround>(JobFileWords.ReleaseGround);
+        Check<AddressKind>(JobFileWords.AddressKind);
+        Check<TitleSource>(JobFileWords.TitleSource);
+        Check<LapseCause>(JobFileWords.LapseCause);
+        Check<PublicBody>(JobFileWords.PublicBody);
     }
 
     [Fact]

@@ -5,11 +5,10 @@ namespace Stringline.Exchange.Reading;
 /// <summary>Checks what one part of a file says of another, once all of it is read.</summary>
 internal static class Crossings
 {
-    public static void Check(Source source, IReadOnlyList<Party> parties)
+    public static void Check(Source source, IReadOnlyList<Party> parties, Work work)
     {
-        var ids = parties.Select(party => party.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
-        foreach (var mention in source.PartyIds.Where(mention => !ids.Contains(mention.Name)))
-            source.Faults.Add(mention.Piece, mention.Path, Choice("the id of a party in `parties`", mention.Name, ids));
+        Parties(source, parties);
+        Structures(source, work);
 
         var refs = Refs(source);
 
@@ -24,6 +23,36 @@ internal static class Crossings
             else if (Replaces(source.Replacements, mention.Name, mention.Name))
                 source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this one");
         }
+
+        foreach (var mention in source.Entries.Where(mention => mention.Name == mention.Entry || source.Kinds.GetValueOrDefault(mention.Name) != mention.What))
+        {
+            var known = source.Kinds.Where(kind => kind.Value == mention.What && kind.Key != mention.Entry).Select(kind => kind.Key).ToHashSet(StringComparer.Ordinal);
+            source.Faults.Add(mention.Piece, mention.Path, Choice($"the `id` of another entry that is \"{mention.What}\"", mention.Name, known));
+        }
+    }
+
+    private static void Parties(Source source, IReadOnlyList<Party> parties)
+    {
+        var ids = parties.Select(party => party.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
+        foreach (var mention in source.PartyIds)
+        {
+            if (!ids.Contains(mention.Name))
+                source.Faults.Add(mention.Piece, mention.Path, Choice("the id of a party in `parties`", mention.Name, ids));
+            else if (mention.Only.Length > 0 && !parties.Any(party => party.Id == mention.Name && mention.Only.Contains(party.Capacity)))
+                source.Faults.Add(mention.Piece, mention.Path, Choice($"the id of a party whose capacity is {Capacities(mention.Only)}", mention.Name, Fitting(parties, mention.Only)));
+        }
+    }
+
+    private static string Capacities(PartyCapacity[] only) => string.Join(" or ", only.Select(capacity => $"\"{JobFileWords.Word(capacity)}\""));
+
+    private static HashSet<string> Fitting(IReadOnlyList<Party> parties, PartyCapacity[] only) =>
+        parties.Where(party => only.Contains(party.Capacity)).Select(party => party.Id).ToHashSet(StringComparer.Ordinal);
+
+    private static void Structures(Source source, Work work)
+    {
+        var ids = work.Structures.Select(structure => structure.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
+        foreach (var mention in source.Structures.Where(mention => !ids.Contains(mention.Name)))
+            source.Faults.Add(mention.Piece, mention.Path, Choice("the id of a structure in `work.structures`", mention.Name, ids));
     }
 
     private static HashSet<string> Unique(Source source, List<Mention> mentions, string expected)

@@ -3,7 +3,7 @@ using Stringline.Law.Facts;
 namespace Stringline.Exchange.Reading;
 
 /// <summary>Reads one entry: first its <c>what</c>, then the fields that this kind has.</summary>
-internal sealed class EntryReading(Source source)
+internal sealed partial class EntryReading(Source source)
 {
     /// <summary>The words of <c>what</c>, in the order of the format's description.</summary>
     private static readonly string[] Kinds =
@@ -13,7 +13,29 @@ internal sealed class EntryReading(Source source)
         "lis-pendens-recorded", "release-recorded", "release-bond-recorded", "release-demanded", "stop-payment-given",
         "bond-notice-given", "withdrawn", "index-searched", "retained", "payment-demanded", "hirer-paid", "disputed", "lower-tier-claim",
         "nonresponsibility-recorded", "dispute-claim-sent", "work-will-not-commence",
+        "lender-sought", "notice-filed", "stop-payment-released", "stop-payment-demanded", "stop-payment-bond-given", "bond-objected",
+        "action-told", "action-served", "trial-begun", "action-ended", "release-petition-served", "contract-ended", "dispute-claim-answered",
+        "conference-demanded", "conference-held", "final-payment", "final-decision-served", "claim-request-made", "claim-request-answered",
+        "stop-work-notice-given", "security-demanded", "disputed-work-done", "release-affidavit-served", "counteraffidavit-served",
+        "rights-action-filed", "hearing-noticed", "release-ordered",
     ];
+
+    /// <summary>What happens on a public work of California only (Civ. Code §§ 9400-9414; Pub. Contract Code §§ 10240.1, 20104.2).</summary>
+    private static readonly string[] OnlyPublic =
+    [
+        "final-payment", "final-decision-served", "release-affidavit-served", "counteraffidavit-served", "rights-action-filed", "hearing-noticed",
+        "release-ordered",
+    ];
+
+    /// <summary>What happens on a private work only (Civ. Code §§ 8170, 8214, 8486, 8520(b), 8534, 8712, 8834).</summary>
+    private static readonly string[] OnlyPrivate =
+    [
+        "lender-sought", "notice-filed", "stop-payment-demanded", "bond-objected", "release-petition-served", "stop-work-notice-given",
+        "security-demanded",
+    ];
+
+    // What the entry being read says of other entries; which entry says it is known once its id is read.
+    private readonly List<EntryMention> mentions = [];
 
     /// <summary>The entry; null with a fault where its kind is not known, in which case nothing else can be said of it.</summary>
     public Entry? Entry(Fields fields, int index)
@@ -24,179 +46,67 @@ internal sealed class EntryReading(Source source)
             "" => null,
             "furnished" => Furnished(fields, index),
             "furnishing-ended" => new FurnishingEnded { Index = index, On = When(fields) },
-            "change" => new Change
-            {
-                Index = index,
-                On = When(fields),
-                Amount = fields.RequiredMoney("amount", MoneyRange.Any),
-                Agreed = fields.RequiredTruth("agreed"),
-                Text = fields.Lines("text"),
-            },
-            "paid" => new Paid
-            {
-                Index = index,
-                On = When(fields, mayBeUnknown: false),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                From = fields.Line("from"),
-                Toward = Mentioned(fields, "toward", source.Towards),
-            },
-            "credited" => new Credited
-            {
-                Index = index,
-                On = When(fields, mayBeUnknown: false),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                Text = fields.Lines("text"),
-            },
-            "charged" => new Charged
-            {
-                Index = index,
-                On = When(fields, mayBeUnknown: false),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                Of = (ChargeKind)fields.RequiredWord("of", JobFileWords.Charge),
-                Ref = fields.Line("ref"),
-            },
-            "notice-given" => new NoticeGiven
-            {
-                Index = index,
-                On = When(fields),
-                Notice = (NoticeKind)fields.RequiredWord("notice", JobFileWords.Notice),
-                To = fields.RequiredPartyIds("to"),
-                Manner = (Manner)fields.RequiredWord("manner", JobFileWords.Manner),
-                Article = fields.Line("article"),
-                Estimate = fields.Money("estimate", MoneyRange.ZeroOrMore),
-                EstimateBasis = (EstimateBasis?)fields.Word("estimateBasis", JobFileWords.Basis),
-            },
-            "completed" => new Completed
-            {
-                Index = index,
-                On = When(fields),
-                By = (CompletionTheory)fields.RequiredWord("by", JobFileWords.Completion),
-                Contested = fields.Flag("contested"),
-            },
+            "change" => Change(fields, index),
+            "paid" => Paid(fields, index),
+            "credited" => Credited(fields, index),
+            "charged" => Charged(fields, index),
+            "notice-given" => NoticeGiven(fields, index),
+            "completed" => Completed(fields, index),
             "labor-ceased" => LaborCeased(fields, index),
-            "owner-recorded" => new OwnerRecorded
-            {
-                Index = index,
-                On = When(fields),
-                Notice = (OwnerNotice)fields.RequiredWord("notice", JobFileWords.OwnerNotice),
-                Instrument = fields.Line("instrument"),
-                States = fields.Day("states"),
-                ContractOf = fields.PartyId("contractOf"),
-                Lacks = fields.Line("lacks"),
-                HeldIneffective = fields.Flag("heldIneffective"),
-            },
-            "owner-told-us" => new OwnerToldUs
-            {
-                Index = index,
-                On = When(fields),
-                Notice = (OwnerNotice)fields.RequiredWord("notice", JobFileWords.OwnerNotice),
-                Mailed = fields.Day("mailed"),
-            },
+            "owner-recorded" => OwnerRecorded(fields, index),
+            "owner-told-us" => OwnerToldUs(fields, index),
             "waived" => Waived(fields, index),
-            "claim-served" => new ClaimServed
-            {
-                Index = index,
-                On = When(fields),
-                To = fields.RequiredPartyIds("to"),
-                Manner = (Manner)fields.RequiredWord("manner", JobFileWords.Manner),
-                Article = fields.Line("article"),
-            },
-            "claim-recorded" => new ClaimRecorded
-            {
-                Index = index,
-                On = When(fields),
-                County = CountyNames.Optional(fields),
-                Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
-                Instrument = fields.Line("instrument"),
-            },
-            "credit-recorded" => new CreditRecorded
-            {
-                Index = index,
-                On = When(fields),
-                Until = fields.RequiredDay("until"),
-                Instrument = fields.Line("instrument"),
-            },
-            "action-filed" => new ActionFiled
-            {
-                Index = index,
-                On = When(fields),
-                Court = fields.Line("court"),
-                Case = fields.Line("case"),
-            },
-            "lis-pendens-recorded" => new LisPendensRecorded { Index = index, On = When(fields), Instrument = fields.Line("instrument") },
-            "release-recorded" => new ReleaseRecorded
-            {
-                Index = index,
-                On = When(fields),
-                Instrument = fields.Line("instrument"),
-                Satisfied = fields.Truth("satisfied"),
-            },
-            "release-bond-recorded" => new ReleaseBondRecorded
-            {
-                Index = index,
-                On = When(fields),
-                NoticeGiven = fields.Day("noticeGiven"),
-                Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
-                Instrument = fields.Line("instrument"),
-            },
+            "claim-served" => ClaimServed(fields, index),
+            "claim-recorded" => ClaimRecorded(fields, index),
+            "credit-recorded" => CreditRecorded(fields, index),
+            "action-filed" => ActionFiled(fields, index),
+            "lis-pendens-recorded" => LisPendensRecorded(fields, index),
+            "release-recorded" => ReleaseRecorded(fields, index),
+            "release-bond-recorded" => ReleaseBondRecorded(fields, index),
             "release-demanded" => new ReleaseDemanded { Index = index, On = When(fields), Instrument = fields.Line("instrument") },
-            "stop-payment-given" => new StopPaymentGiven
-            {
-                Index = index,
-                On = When(fields),
-                To = fields.RequiredPartyIds("to"),
-                Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
-                Bonded = fields.Flag("bonded"),
-            },
-            "bond-notice-given" => new BondNoticeGiven { Index = index, On = When(fields), To = fields.RequiredPartyIds("to") },
+            "stop-payment-given" => StopPaymentGiven(fields, index),
+            "bond-notice-given" => BondNoticeGiven(fields, index),
             "withdrawn" => Withdrawn(fields, index),
             "index-searched" => new IndexSearched { Index = index, On = When(fields) },
             "retained" => new Retained { Index = index, On = When(fields), Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero) },
-            "payment-demanded" => new PaymentDemanded
-            {
-                Index = index,
-                On = When(fields),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-            },
-            "hirer-paid" => new HirerPaid
-            {
-                Index = index,
-                On = When(fields),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                Of = (PaymentOf)fields.RequiredWord("of", JobFileWords.PaymentOf),
-            },
-            "disputed" => new Disputed
-            {
-                Index = index,
-                On = When(fields),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                Text = fields.Lines("text"),
-            },
-            "lower-tier-claim" => new LowerTierClaim
-            {
-                Index = index,
-                On = When(fields),
-                Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
-                By = fields.Line("by"),
-            },
-            "nonresponsibility-recorded" => new NonresponsibilityRecorded
-            {
-                Index = index,
-                On = When(fields),
-                Posted = fields.Day("posted"),
-                Knew = fields.Day("knew"),
-                LeaseRequiresWork = fields.Truth("leaseRequiresWork"),
-            },
-            "dispute-claim-sent" => new DisputeClaimSent
-            {
-                Index = index,
-                On = When(fields),
-                Amount = fields.Money("amount", MoneyRange.AboveZero),
-                Received = fields.Day("received"),
-            },
+            "payment-demanded" => PaymentDemanded(fields, index),
+            "hirer-paid" => HirerPaid(fields, index),
+            "disputed" => Disputed(fields, index),
+            "lower-tier-claim" => LowerTierClaim(fields, index),
+            "nonresponsibility-recorded" => NonresponsibilityRecorded(fields, index),
+            "dispute-claim-sent" => DisputeClaimSent(fields, index),
             "work-will-not-commence" => new WorkWillNotCommence { Index = index, On = When(fields) },
+            "lender-sought" => LenderSought(fields, index),
+            "notice-filed" => new NoticeFiled { Index = index, On = When(fields), Instrument = fields.Line("instrument") },
+            "stop-payment-released" => StopPaymentReleased(fields, index),
+            "stop-payment-demanded" => StopPaymentDemanded(fields, index),
+            "stop-payment-bond-given" => StopPaymentBondGiven(fields, index),
+            "bond-objected" => BondObjected(fields, index),
+            "action-told" => ActionTold(fields, index),
+            "action-served" => new ActionServed { Index = index, On = When(fields), To = fields.PartyIds("to") },
+            "trial-begun" => new TrialBegun { Index = index, On = When(fields) },
+            "action-ended" => ActionEnded(fields, index),
+            "release-petition-served" => ReleasePetitionServed(fields, index),
+            "contract-ended" => ContractEnded(fields, index),
+            "dispute-claim-answered" => DisputeClaimAnswered(fields, index),
+            "conference-demanded" => new ConferenceDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
+            "conference-held" => new ConferenceHeld { Index = index, On = When(fields) },
+            "final-payment" => new FinalPayment { Index = index, On = When(fields) },
+            "final-decision-served" => new FinalDecisionServed { Index = index, On = When(fields) },
+            "claim-request-made" => ClaimRequestMade(fields, index),
+            "claim-request-answered" => new ClaimRequestAnswered { Index = index, On = When(fields), Presented = fields.Truth("presented") },
+            "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to") },
+            "security-demanded" => new SecurityDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
+            "disputed-work-done" => new DisputedWorkDone { Index = index, On = When(fields) },
+            "release-affidavit-served" => ReleaseAffidavitServed(fields, index),
+            "counteraffidavit-served" => CounteraffidavitServed(fields, index),
+            "rights-action-filed" => new RightsActionFiled { Index = index, On = When(fields), Case = fields.Line("case") },
+            "hearing-noticed" => HearingNoticed(fields, index),
+            "release-ordered" => ReleaseOrdered(fields, index),
             _ => Unknown(fields, what),
         };
+        if (entry is not null)
+            OfThisWork(fields, what);
         return entry is null ? null : InJournal(entry, fields);
     }
 
@@ -210,12 +120,28 @@ internal sealed class EntryReading(Source source)
             source.Replacements[key] = supersedes;
         if (entry is Furnished { Ref: not null } or Charged { Ref: not null })
             source.Refs.Add(new RefMention(fields.Raw("ref")!.Text!, fields.Raw("ref")!, fields.PathOf("ref"), key));
+        if (id is not null)
+            source.Kinds.TryAdd(id, fields.Raw("what")!.Text!);
+        foreach (var mention in mentions)
+            source.Entries.Add(mention with { Entry = key });
+        mentions.Clear();
         var learned = fields.Day("learned");
         fields.Finish();
         return id is null && supersedes is null && learned is null
             ? entry
             : entry with { Id = id, Supersedes = supersedes, Learned = learned };
     }
+
+    /// <summary>Refuses what cannot happen on a work of this kind.</summary>
+    private void OfThisWork(Fields fields, string what)
+    {
+        var only = OnlyPublic.Contains(what) ? WorkKind.Public : OnlyPrivate.Contains(what) ? WorkKind.Private : (WorkKind?)null;
+        if (only is { } needed && source.Work is { } kind && kind != needed)
+            fields.Fault("what", fields.Raw("what")!, OnlyOn(needed, kind));
+    }
+
+    private static string OnlyOn(WorkKind needed, WorkKind kind) =>
+        $"nothing of this kind: it is for a {JobFileWords.Word(needed)} work only, and `work.kind` is \"{JobFileWords.Word(kind)}\"";
 
     private static Withdrawn Withdrawn(Fields fields, int index)
     {
@@ -227,8 +153,45 @@ internal sealed class EntryReading(Source source)
 
     private static Entry? Unknown(Fields fields, string what)
     {
-        fields.Fault("what", fields.Raw("what")!, $"one of {string.Join(", ", Kinds)}{Nearest.Clause(what, Kinds)}");
+        fields.Fault("what", fields.Raw("what")!, $"one of {string.Join(", ", Kinds)}{TradeWords.Clause("what", what, Kinds)}");
         return null;
+    }
+
+    /// <summary>The id of another entry, of one kind.</summary>
+    private string? EntryId(Fields fields, string name, string what)
+    {
+        var id = fields.Line(name);
+        if (id is not null)
+            mentions.Add(new EntryMention(id, fields.Raw(name)!, fields.PathOf(name), what, ""));
+        return id;
+    }
+
+    /// <summary>The residential structure of the work.</summary>
+    private string? Structure(Fields fields) => Mentioned(fields, "structure", source.Structures);
+
+    private static Manner? Manner(Fields fields) => (Manner?)fields.Word("manner", JobFileWords.Manner);
+
+    /// <summary>The day on which a paper that was left was mailed besides; of a paper given otherwise there is none.</summary>
+    private static LocalDate? Mailed(Fields fields, DayFact on)
+    {
+        if (fields.Day("mailed") is not { } mailed)
+            return null;
+        OnlyOfLeftAndMailed(fields, "mailed");
+        NotBefore(fields, "mailed", mailed, on);
+        return mailed;
+    }
+
+    private static void OnlyOfLeftAndMailed(Fields fields, string name)
+    {
+        if (fields.Raw("manner") is not { Text: "substituted" })
+            fields.Fault(name, fields.Raw(name)!, "nothing: it is asked only of a paper left and mailed, whose `manner` is \"substituted\"");
+    }
+
+    /// <summary>Refuses a day that lies before the entry's own.</summary>
+    private static void NotBefore(Fields fields, string name, LocalDate day, DayFact on)
+    {
+        if (on.Earliest is { } first && day < first)
+            fields.Fault(name, fields.Raw(name)!, $"a day not before {DayText.Write(first)}, the day of the entry");
     }
 
     private static string? Mentioned(Fields fields, string name, List<Mention> mentions)
@@ -258,87 +221,5 @@ internal sealed class EntryReading(Source source)
         else if (fields.Day("on") is { } day)
             return DayFact.On(day);
         return new DayFact.Unknown();
-    }
-
-    private static Furnished Furnished(Fields fields, int index)
-    {
-        var (on, until) = Span(fields);
-        return new Furnished
-        {
-            Index = index,
-            On = on,
-            Until = until,
-            Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
-            Text = fields.Lines("text"),
-            Ref = fields.Line("ref"),
-        };
-    }
-
-    private static (DayFact First, DayFact Last) Span(Fields fields)
-    {
-        // Asked for in this order so that the list of known fields reads well.
-        var hasDay = (fields.Raw("on") is not null) | (fields.Raw("between") is not null);
-        var hasSpan = (fields.Raw("from") is not null) | (fields.Raw("to") is not null);
-        if (!hasSpan)
-        {
-            if (!hasDay)
-            {
-                fields.Fault("no day", "`on` with a day, `between` with two days, or `from` and `to` with a day each");
-                return (new DayFact.Unknown(), new DayFact.Unknown());
-            }
-
-            var day = When(fields, mayBeUnknown: false);
-            return (day, day);
-        }
-
-        if (hasDay)
-            fields.Fault("a day beside `from` and `to`", "either a day or a span");
-        var from = fields.RequiredDay("from");
-        var to = fields.RequiredDay("to");
-        if (from != default && to != default && to < from)
-            fields.Fault("to", fields.Raw("to")!, $"a day not before {DayText.Write(from)}, on which the span begins");
-        return (DayFact.On(from), DayFact.On(to));
-    }
-
-    private static LaborCeased LaborCeased(Fields fields, int index)
-    {
-        var ceased = new LaborCeased { Index = index, On = When(fields), Until = fields.Day("until") };
-        if (ceased.Until is { } until && ceased.On.Earliest is { } first && until <= first)
-            fields.Fault("until", fields.Raw("until")!, $"the day labor resumed, after {DayText.Write(first)}");
-        return ceased;
-    }
-
-    /// <summary>Progress forms (Civ. Code §§ 8132, 8134) have a through date; final forms (§§ 8136, 8138) have none.</summary>
-    private static Waived Waived(Fields fields, int index)
-    {
-        var on = When(fields);
-        var form = Form(fields);
-        LocalDate? through = null;
-        if (form is WaiverForm.ConditionalProgress or WaiverForm.UnconditionalProgress)
-            through = fields.RequiredDay("through");
-        else if (fields.Raw("through") is { Kind: not JsonKind.Null } piece && form is not null)
-            fields.Fault("through", piece, $"no through date: form {JobFileWords.Word(form.Value)} is for final payment");
-        return new Waived
-        {
-            Index = index,
-            On = on,
-            Form = form ?? default,
-            Through = through,
-            Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
-            Excepted = fields.Money("excepted", MoneyRange.ZeroOrMore),
-            PaymentCleared = fields.Day("paymentCleared"),
-            InStatutoryForm = fields.Truth("inStatutoryForm"),
-        };
-    }
-
-    /// <summary>The form's section as text; the bare number is taken too, since it reads as one.</summary>
-    private static WaiverForm? Form(Fields fields)
-    {
-        if (fields.Raw("form") is { Kind: JsonKind.Number } number && JobFileWords.Form.IndexOf(number.Text) is { } index)
-            return (WaiverForm)index;
-        if (fields.Has("form"))
-            return (WaiverForm?)fields.Word("form", JobFileWords.Form);
-        fields.RequiredWord("form", JobFileWords.Form);
-        return null;
     }
 }

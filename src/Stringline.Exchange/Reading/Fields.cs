@@ -16,7 +16,7 @@ internal enum MoneyRange
 /// Reads one object field by field. Every field asked for is thereby known; <see cref="Finish"/> refuses the rest.
 /// A field that is absent, null or faulty gives null; a fault makes the whole file refused, so no stand-in value gets out.
 /// </summary>
-internal sealed class Fields
+internal sealed partial class Fields
 {
     private const int LongestLine = 500;
     private const int LongestText = 20_000;
@@ -102,7 +102,7 @@ internal sealed class Fields
             return null;
         if (value.Kind == JsonKind.Text && table.IndexOf(value.Text) is { } index)
             return index;
-        Fault(name, value, OneOf(table, value.Text));
+        Fault(name, value, OneOf(name, table, value.Text));
         return null;
     }
 
@@ -111,7 +111,7 @@ internal sealed class Fields
     {
         if (Value(name) is not null)
             return Word(name, table) ?? 0;
-        Present(name, OneOf(table, null));
+        Present(name, OneOf(name, table, null));
         return 0;
     }
 
@@ -132,14 +132,31 @@ internal sealed class Fields
     /// <summary>True or false, and it must be said.</summary>
     public bool RequiredTruth(string name) => Present(name, "true or false") is not null && (Truth(name) ?? false);
 
-    /// <summary>A count from 1 to 9,999.</summary>
-    public int? Count(string name)
+    /// <summary>A count up to 9,999.</summary>
+    public int? Count(string name, int least = 1)
     {
         if (Value(name) is not { } value)
             return null;
-        if (value.Kind == JsonKind.Number && value.Text!.Length <= 4 && int.TryParse(value.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0)
+        if (value.Kind == JsonKind.Number
+            && value.Text!.Length <= 4
+            && int.TryParse(value.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            && count >= least)
+        {
             return count;
-        Fault(name, value, "a whole number from 1 to 9999");
+        }
+
+        Fault(name, value, $"a whole number from {least} to 9999");
+        return null;
+    }
+
+    /// <summary>A percentage from 0 to 100, with at most two decimals.</summary>
+    public decimal? Percent(string name)
+    {
+        if (Value(name) is not { } value)
+            return null;
+        if (value.Kind == JsonKind.Number && MoneyText.Read(value.Text!, out var percent) is null && percent is >= 0m and <= 100m)
+            return percent;
+        Fault(name, value, "a percentage from 0 to 100 as a JSON number with at most two decimals, such as 5");
         return null;
     }
 
@@ -191,56 +208,6 @@ internal sealed class Fields
     public Fields? RequiredObject(string name) =>
         Present(name, "an object in braces { }") is null ? null : Object(name);
 
-    /// <summary>The items of an array with their paths; none where it is absent.</summary>
-    public IEnumerable<PlacedPiece> Items(string name)
-    {
-        if (Raw(name) is not { } value)
-            return [];
-        if (value.Kind == JsonKind.Array)
-            return value.Items.Select((item, i) => new PlacedPiece(item, $"{PathOf(name)}[{i}]"));
-        Fault(name, value, "a list in brackets [ ]");
-        return [];
-    }
-
-    /// <summary>The id of a party; that the party exists is checked at the end.</summary>
-    public string? PartyId(string name)
-    {
-        var id = Line(name);
-        if (id is not null)
-            source.PartyIds.Add(new Mention(id, Raw(name)!, PathOf(name)));
-        return id;
-    }
-
-    /// <summary>A list of at least one party id.</summary>
-    public IReadOnlyList<string> RequiredPartyIds(string name)
-    {
-        const string Meaning = "a list of at least one party id, such as [\"p1\"]";
-        if (Present(name, Meaning) is not { } list)
-            return [];
-        if (list.Kind != JsonKind.Array || list.Items.Count == 0)
-        {
-            Fault(name, list, Meaning);
-            return [];
-        }
-
-        var ids = new List<string>();
-        var met = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (item, path) in Items(name))
-        {
-            if (item.Kind != JsonKind.Text || item.Text is not { } id)
-                source.Faults.Add(item, path, "a party id in quotation marks");
-            else if (!met.Add(id))
-                source.Faults.Add(item, path, "each party id once");
-            else
-            {
-                ids.Add(id);
-                source.PartyIds.Add(new Mention(id, item, path));
-            }
-        }
-
-        return ids;
-    }
-
     /// <summary>Two days in order, as <c>["2026-03-01", "2026-03-10"]</c>.</summary>
     public DayFact? Between(string name)
     {
@@ -273,7 +240,7 @@ internal sealed class Fields
                     field.Start,
                     PathOf(field.Name),
                     "an unknown field",
-                    $"one of the fields {string.Join(", ", known)}{Nearest.Clause(field.Name, known)}");
+                    $"one of the fields {string.Join(", ", known)}{TradeWords.FieldClause(field.Name, known)}");
             }
             else if (IsSecond(i))
             {
@@ -293,9 +260,9 @@ internal sealed class Fields
         return false;
     }
 
-    private static string OneOf(WordTable table, string? text) =>
+    private static string OneOf(string name, WordTable table, string? text) =>
         "one of " + string.Join(", ", table.Words.Select(word => $"\"{word}\""))
-        + (text is null ? "" : Nearest.Clause(text, table.Words));
+        + (text is null ? "" : TradeWords.Clause(name, text, table.Words));
 
     /// <summary>The value of a field; null where it is absent or JSON null.</summary>
     private JsonPiece? Value(string name) => Raw(name) is { Kind: not JsonKind.Null } value ? value : null;

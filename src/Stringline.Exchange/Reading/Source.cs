@@ -1,3 +1,5 @@
+using Stringline.Law.Facts;
+
 namespace Stringline.Exchange.Reading;
 
 /// <summary>A place in the file that names something defined elsewhere in it.</summary>
@@ -13,6 +15,21 @@ internal record Mention(string Name, JsonPiece Piece, string Path);
 /// <param name="Entry">The id of its entry; where it has none, its path.</param>
 internal sealed record RefMention(string Name, JsonPiece Piece, string Path, string Entry) : Mention(Name, Piece, Path);
 
+/// <summary>A party named by its id.</summary>
+/// <param name="Name">The id.</param>
+/// <param name="Piece">Where it stands.</param>
+/// <param name="Path">Its path.</param>
+/// <param name="Only">The capacities in which the party must be; empty where any will do.</param>
+internal sealed record PartyMention(string Name, JsonPiece Piece, string Path, PartyCapacity[] Only) : Mention(Name, Piece, Path);
+
+/// <summary>An entry named by another for what it says.</summary>
+/// <param name="Name">The id.</param>
+/// <param name="Piece">Where it stands.</param>
+/// <param name="Path">Its path.</param>
+/// <param name="What">The kind that the entry named must be of.</param>
+/// <param name="Entry">The entry that names it, as in <see cref="RefMention.Entry"/>.</param>
+internal sealed record EntryMention(string Name, JsonPiece Piece, string Path, string What, string Entry) : Mention(Name, Piece, Path);
+
 /// <summary>What one reading of a file gathers on its way: faults, and names to be checked when everything is read.</summary>
 internal sealed class Source(FaultList faults)
 {
@@ -20,7 +37,7 @@ internal sealed class Source(FaultList faults)
     public FaultList Faults { get; } = faults;
 
     /// <summary>Mentions of party ids.</summary>
-    public List<Mention> PartyIds { get; } = [];
+    public List<PartyMention> PartyIds { get; } = [];
 
     /// <summary>Mentions of refs by payments.</summary>
     public List<Mention> Towards { get; } = [];
@@ -36,4 +53,16 @@ internal sealed class Source(FaultList faults)
 
     /// <summary>By the id of an entry, the id of the one it replaces.</summary>
     public Dictionary<string, string> Replacements { get; } = [];
+
+    /// <summary>Mentions of entries by entries that say something of them.</summary>
+    public List<EntryMention> Entries { get; } = [];
+
+    /// <summary>By the id of an entry, its kind.</summary>
+    public Dictionary<string, string> Kinds { get; } = [];
+
+    /// <summary>Mentions of residential structures.</summary>
+    public List<Mention> Structures { get; } = [];
+
+    /// <summary>Of what kind the work is; null where that could not be read.</summary>
+    public WorkKind? Work { get; set; }
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Stringline.Law.Facts;
 
 namespace Stringline.Exchange.Writing;
 
@@ -38,5 +39,31 @@ internal static class JsonFields
         foreach (var text in texts)
             json.WriteStringValue(text);
         json.WriteEndArray();
+    }
+
+    /// <summary>Writes a list only where it holds something.</summary>
+    public static void SomeTexts(this Utf8JsonWriter json, string name, IReadOnlyCollection<string> texts)
+    {
+        if (texts.Count > 0)
+            json.Texts(name, texts);
+    }
+
+    /// <summary>Writes true; false is what an absent field says.</summary>
+    public static void Flag(this Utf8JsonWriter json, string name, bool flag)
+    {
+        if (flag)
+            json.WriteBoolean(name, true);
+    }
+
+    public static void Count(this Utf8JsonWriter json, string name, int? count)
+    {
+        if (count is { } known)
+            json.WriteNumber(name, known);
+    }
+
+    public static void Manner(this Utf8JsonWriter json, Manner? manner)
+    {
+        if (manner is { } known)
+            json.WriteString("manner", JobFileWords.Word(known));
     }
 }

@@ -1,0 +1,113 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Exchange.Reading;
+
+/// <summary>Money received, demanded and disputed.</summary>
+internal sealed partial class EntryReading
+{
+    private Paid Paid(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields, mayBeUnknown: false),
+        Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+        From = fields.Line("from"),
+        Toward = Mentioned(fields, "toward", source.Towards),
+    };
+
+    private Credited Credited(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields, mayBeUnknown: false),
+        Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+        Text = fields.Lines("text"),
+        Toward = Mentioned(fields, "toward", source.Towards),
+    };
+
+    private static Charged Charged(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields, mayBeUnknown: false),
+        Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+        Of = (ChargeKind)fields.RequiredWord("of", JobFileWords.Charge),
+        Ref = fields.Line("ref"),
+    };
+
+    private static PaymentDemanded PaymentDemanded(Fields fields, int index)
+    {
+        var on = When(fields);
+        var demanded = new PaymentDemanded
+        {
+            Index = index,
+            On = on,
+            Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+            To = fields.PartyIds("to"),
+            Manner = Manner(fields),
+            Article = fields.Line("article"),
+            Mailed = Mailed(fields, on),
+            Received = fields.Day("received"),
+            Due = fields.Day("due"),
+            OfDefault = fields.Truth("ofDefault"),
+        };
+        if (demanded.Received is { } received)
+            NotBefore(fields, "received", received, on);
+        return demanded;
+    }
+
+    private static HirerPaid HirerPaid(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields),
+        Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+        Of = (PaymentOf)fields.RequiredWord("of", JobFileWords.PaymentOf),
+    };
+
+    private Disputed Disputed(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields),
+        Amount = fields.RequiredMoney("amount", MoneyRange.AboveZero),
+        Text = fields.Lines("text"),
+        About = (DisputeAbout?)fields.Word("about", JobFileWords.DisputeAbout),
+        Demand = EntryId(fields, "demand", "payment-demanded"),
+    };
+
+    private static DisputeClaimSent DisputeClaimSent(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields),
+        Amount = fields.Money("amount", MoneyRange.AboveZero),
+        Received = fields.Day("received"),
+        Manner = Manner(fields),
+    };
+
+    private static DisputeClaimAnswered DisputeClaimAnswered(Fields fields, int index) =>
+        new() { Index = index, On = When(fields), Undisputed = fields.Money("undisputed", MoneyRange.ZeroOrMore) };
+
+    private static ClaimRequestMade ClaimRequestMade(Fields fields, int index) =>
+        new() { Index = index, On = When(fields), Amount = fields.Money("amount", MoneyRange.AboveZero) };
+
+    private static ReleaseAffidavitServed ReleaseAffidavitServed(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields),
+        Manner = Manner(fields),
+        AnswerBy = fields.Day("answerBy"),
+        Amount = fields.Money("amount", MoneyRange.AboveZero),
+        Ground = (ReleaseGround?)fields.Word("ground", JobFileWords.ReleaseGround),
+    };
+
+    private static CounteraffidavitServed CounteraffidavitServed(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields),
+        To = fields.RequiredPartyIds("to"),
+        Manner = Manner(fields),
+        Proof = fields.Truth("proof"),
+    };
+
+    private static HearingNoticed HearingNoticed(Fields fields, int index) =>
+        new() { Index = index, On = When(fields), Manner = Manner(fields), Hearing = fields.RequiredDay("hearing") };
+
+    private static ReleaseOrdered ReleaseOrdered(Fields fields, int index) =>
+        new() { Index = index, On = When(fields), Amount = fields.Money("amount", MoneyRange.AboveZero) };
+}

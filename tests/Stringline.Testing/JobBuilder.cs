@@ -123,10 +123,17 @@ public sealed class JobBuilder
 
     public JobBuilder Retained(string on, decimal amount) => Add(i => new Retained { Index = i, On = When(on), Amount = amount });
 
-    public JobBuilder ClaimRecorded(string on, decimal? amount = null, string? county = null) =>
-        Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount, County = county });
+    public JobBuilder ClaimRecorded(string on, decimal? amount = null, string? county = null, LienKind? lien = null, string? id = null, string? amends = null) =>
+        Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount, County = county, Lien = lien, Id = id, Amends = amends });
 
     public JobBuilder ActionFiled(string on) => Add(i => new ActionFiled { Index = i, On = When(on) });
+
+    /// <summary>An action on something: a claim of lien by its id, or a bond, a notice or the debt alone.</summary>
+    public JobBuilder ActionOn(string on, ActionOn enforces, string? claim = null, string? id = null, params string[] against) =>
+        Add(i => new ActionFiled { Index = i, On = When(on), Enforces = [enforces], Claim = claim, Id = id, Against = against });
+
+    public JobBuilder ActionEnded(string on, ActionEnd how, bool? withoutPrejudice = null, string? of = null) =>
+        Add(i => new ActionEnded { Index = i, On = When(on), How = how, WithoutPrejudice = withoutPrejudice, Of = of });
 
     public JobBuilder CreditRecorded(string on, string until) =>
         Add(i => new CreditRecorded { Index = i, On = When(on), Until = Day(until) });
@@ -138,7 +145,8 @@ public sealed class JobBuilder
     public JobBuilder ReleaseBond(string on, decimal? amount = null, string? noticeGiven = null) =>
         Add(i => new ReleaseBondRecorded { Index = i, On = When(on), Amount = amount, NoticeGiven = noticeGiven is null ? null : Day(noticeGiven) });
 
-    public JobBuilder LisPendens(string on) => Add(i => new LisPendensRecorded { Index = i, On = When(on) });
+    public JobBuilder LisPendens(string on, bool? mailedFirst = true, bool? proofRecorded = true) =>
+        Add(i => new LisPendensRecorded { Index = i, On = When(on), MailedFirst = mailedFirst, ProofRecorded = proofRecorded });
 
     public JobBuilder StopPaymentGiven(string on, decimal? amount = null, bool bonded = false, params string[] to) =>
         Add(i => new StopPaymentGiven { Index = i, On = When(on), Amount = amount, Bonded = bonded, To = to.Length == 0 ? ["owner"] : to });
@@ -153,6 +161,14 @@ public sealed class JobBuilder
     public JobBuilder IndexSearched(string on) => Add(i => new IndexSearched { Index = i, On = When(on) });
 
     public JobBuilder PaymentDemanded(string on, decimal amount) => Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount });
+
+    /// <summary>A notice of demand and default to the landowner (Civ. Code § 8304(c)).</summary>
+    public JobBuilder DefaultNotice(string on, decimal amount, bool? ofDefault = true, params string[] to) =>
+        Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount, OfDefault = ofDefault, To = to });
+
+    /// <summary>A stay in the bankruptcy of a party (11 U.S.C. § 362), lasting while no last day is given.</summary>
+    public JobBuilder Bankrupt(string party, string since, string? until = null) =>
+        PartyWith(party, p => p with { BankruptSince = Day(since), BankruptUntil = until is null ? null : Day(until) });
 
     public JobBuilder HirerPaid(string on, decimal amount, PaymentOf of = PaymentOf.Progress) =>
         Add(i => new HirerPaid { Index = i, On = When(on), Amount = amount, Of = of });

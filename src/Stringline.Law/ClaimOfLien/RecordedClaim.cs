@@ -17,16 +17,43 @@ public static class RecordedClaim
         var best = 0;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is not { } recorded || IsElsewhere(facts, claim) || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
-                continue;
-            var rank = StandingOfRecorded(facts, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
-            if (counts is not null && rank < best)
+            if (Rank(facts, claim, firstDay, lastDay) is not { } rank || (counts is not null && rank < best))
                 continue;
             counts = claim;
             best = rank;
         }
 
         return counts;
+    }
+
+    /// <summary>
+    /// Every recorded claim on which an action may be brought, earliest first: one recorded later leaves those before it in force until
+    /// they are released. Those that may be in time, or else only the one that counts.
+    /// </summary>
+    public static IReadOnlyList<ClaimRecorded> InForce(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts)
+    {
+        if (counts is null || facts.All<ClaimRecorded>().Count < 2)
+            return counts is null ? [] : [counts];
+        var inForce = new List<ClaimRecorded>();
+        foreach (var claim in facts.All<ClaimRecorded>())
+        {
+            if (Rank(facts, claim, firstDay, lastDay) is 1 or 2 && IsReleased(facts, claim) != Verdict.Yes)
+                inForce.Add(claim);
+        }
+
+        return inForce.Count == 0 ? [counts] : inForce;
+    }
+
+    // 2 recorded in time, 1 perhaps, 0 too late; null where it is no claim of mechanics lien that could count.
+    private static int? Rank(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay)
+    {
+        if (Days.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || IsElsewhere(facts, claim)
+            || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
+        {
+            return null;
+        }
+
+        return StandingOfRecorded(facts, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
     }
 
     /// <summary>
@@ -115,7 +142,9 @@ public static class RecordedClaim
         var why = new List<Reason>();
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (IsElsewhere(facts, claim))
+            if (!WhichLien.MayBeMechanics(facts, claim))
+                why.Add(Reason.NotApplied("Civ. Code § 8308(a)", $"The claim recorded {Days.Of(claim.On)} is one of a design professional's lien and no claim of mechanics lien under Civ. Code § 8416; that one is recorded in its own time (Civ. Code § 8310).", claim));
+            else if (IsElsewhere(facts, claim))
                 why.Add(Reason.NotApplied("Civ. Code § 8060", $"A claim was recorded in {claim.County} County; the site lies in {facts.Job.Work.Site.County} County, and a claim that is not recorded there does nothing.", claim));
             else if (Days.Of(claim.On) is { } recorded)
             {

@@ -3,7 +3,7 @@ namespace Stringline.Law.Reasoning;
 /// <summary>One way the facts can be taken in law, and the day it gives.</summary>
 /// <param name="Name">What the reading is, such as <c>completion by occupation</c>.</param>
 /// <param name="Day">The day: the statutory last day of a deadline, else the day sought. Not rolled.</param>
-/// <param name="Rolled">Where a last day falls on a day that Code Civ. Proc. § 12a passes over, the day after the roll: an argument only, never planned on. Else null.</param>
+/// <param name="Rolled">Where a last day falls on a day that some list passes over (Code Civ. Proc. § 12a; Civ. Code §§ 7, 10), the day to which it rolls at the latest: an argument only, never planned on. Else null.</param>
 public sealed record Reading(string Name, LocalDate Day, LocalDate? Rolled = null);
 
 /// <summary>The span between the earliest and the latest day over all open readings, both ends included.</summary>

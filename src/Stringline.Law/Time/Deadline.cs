@@ -6,16 +6,18 @@ namespace Stringline.Law.Time;
 public static class Deadline
 {
     /// <summary>
-    /// A reading of a deadline of the claimant's own. The roll of Code Civ. Proc. § 12a is shown beside it as an argument, never used.
+    /// A reading of a deadline of the claimant's own. The farthest roll that any list allows is shown beside it as an argument, never
+    /// planned on: that of Code Civ. Proc. §§ 12a and 12b, and that of Civ. Code §§ 7 and 10 past a holiday on which only the courts sit.
     /// </summary>
     /// <param name="name">The reading.</param>
     /// <param name="lastDay">The statutory last day.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
     [Rule("Code Civ. Proc. § 12b", Since = "1951-09-22")]
+    [Rule("Civ. Code § 7", Since = "1955-01-01")]
     public static Reading Own(string name, LocalDate lastDay, OpenDays calendar)
     {
-        var rolled = calendar.RollForward(lastDay);
+        var rolled = calendar.RollForwardOnAnyList(lastDay);
         return new Reading(name, lastDay, rolled == lastDay ? null : rolled);
     }
 

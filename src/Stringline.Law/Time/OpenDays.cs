@@ -119,6 +119,19 @@ public sealed class OpenDays
         return day;
     }
 
+    /// <summary>The day to which a last day rolls if only days that both the courts' list and the State's list close are passed over.</summary>
+    /// <remarks>
+    /// Code Civ. Proc. §§ 12a, 135 and Civ. Code §§ 7, 10 then agree, as on a Sunday or on Labor Day; a Saturday and Columbus Day are
+    /// each on one list alone and end the roll. Example: Sunday 1 March 2026 rolls to Monday 2 March.
+    /// </remarks>
+    public LocalDate RollForwardOnBothLists(LocalDate day)
+    {
+        const HolidayLists both = HolidayLists.Courts | HolidayLists.State;
+        while ((ListsOn(day) & both) == both)
+            day = day.PlusDays(1);
+        return day;
+    }
+
     private static string Doubt(HowSure sure) => sure switch
     {
         HowSure.Read => "",

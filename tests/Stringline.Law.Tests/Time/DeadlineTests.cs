@@ -111,4 +111,20 @@ public sealed class DeadlineTests
 
     private static Finding Made(Reading[] readings, bool endKnown = true) =>
         Deadline.Finding("id", "title", Standing.Open, readings, OpenDays.Statutory, [], endKnown);
+
+    // Thursday 24 April 2025 is a holiday of Gov. Code § 6700 on which the courts sit: Civ. Code §§ 7, 10 pass over it, Code Civ. Proc.
+    // § 12a does not. Labor Day, Monday 7 September 2026, is on both lists.
+    [Theory]
+    [InlineData("2025-04-24", "2025-04-25", "2025-04-24")]
+    [InlineData("2026-10-12", "2026-10-13", "2026-10-12")]
+    [InlineData("2026-09-06", "2026-09-08", "2026-09-08")]
+    [InlineData("2026-09-05", "2026-09-08", "2026-09-05")]
+    [InlineData("2026-03-01", "2026-03-02", "2026-03-02")]
+    [InlineData("2026-03-03", null, "2026-03-03")]
+    [Proves("Civ. Code § 7")]
+    public void The_argument_for_a_roll_goes_as_far_as_any_list_and_is_sure_only_as_far_as_both(string last, string? rolled, string onBoth)
+    {
+        Assert.Equal(rolled is null ? null : Day(rolled), Deadline.Own("ninety days", Day(last), OpenDays.Statutory).Rolled);
+        Assert.Equal(Day(onBoth), OpenDays.Statutory.RollForwardOnBothLists(Day(last)));
+    }
 }

@@ -30,17 +30,23 @@ public sealed record Assessment
     /// <summary>The findings, in the order in which a person would ask.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
-    /// <summary>The amount of a claim of lien.</summary>
+    /// <summary>The amount by the remedy that is asked about first: the lien, or on other work what takes its place.</summary>
     public required Waterfall Amount { get; init; }
+
+    /// <summary>What is owed under the contract, by any road: no limit of a remedy cuts it.</summary>
+    public Waterfall Owed => AmountOf(Remedy.Debt) ?? Amount;
+
+    /// <summary>The amount of a remedy; null where this claimant has no such remedy on this work. Worked out when first read.</summary>
+    public Waterfall? AmountOf(Remedy remedy) => remedy == Amount.Remedy ? Amount : amounts?.Of(remedy);
 
     /// <summary>What must be mended before a claim of lien may be recorded; empty where nothing stands in the way.</summary>
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
 
     /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
-    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, owed, noticeIsDue);
+    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, noticeIsDue);
 
     private IReadOnlyList<NextStep>? next;
-    private decimal? owed;
+    private Amounts? amounts;
     private bool noticeIsDue;
 
     // Private work has some thirty findings; a list that grows would be copied four times.
@@ -68,12 +74,16 @@ public sealed record Assessment
     {
         var isPublic = facts.Job.Work.Kind == WorkKind.Public;
         var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
-        var amount = Demand.Of(facts, reach);
-        var findings = new List<Finding> { right, LicenceGate.Assess(facts) };
+        var licence = LicenceGate.Assess(facts);
+        var amounts = new Amounts(facts, reach, licence);
+        var amount = amounts.Of(amounts.Main)!;
+        var findings = new List<Finding> { right, licence };
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         if (authorized is not null)
             findings.Add(authorized);
-        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amount, plan, calendar) : FederalBond.Findings(facts, calendar));
+        if (AmountDoubt.Finding(amounts) is { } doubt)
+            findings.Add(doubt);
+        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amounts, plan, calendar) : FederalBond.Findings(facts, calendar));
         Conditions.Apply(findings);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
@@ -83,7 +93,7 @@ public sealed record Assessment
             Name = facts.Job.Name,
             Findings = findings,
             Amount = amount,
-            owed = Owed(facts, amount),
+            amounts = amounts,
             noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
@@ -102,7 +112,8 @@ public sealed record Assessment
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var action = ActionDays.Finding(facts, claim, calendar);
-        var amount = Demand.Of(facts, reach);
+        var amounts = new Amounts(facts, reach, licence);
+        var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         var estimate = EstimateDoubt.Finding(facts, amount);
         var right = LienRight.Finding(facts, licence, notice, last, action, authorized, estimate);
@@ -112,6 +123,8 @@ public sealed record Assessment
             findings.Add(authorized);
         if (estimate is not null)
             findings.Add(estimate);
+        if (AmountDoubt.Finding(amounts) is { } doubt)
+            findings.Add(doubt);
         if (PreliminaryNoticeDays.ReachesBackTo(facts, reach) is { } reaches)
             findings.Add(reaches);
         findings.Add(CompletionDay.Finding(facts, completion));
@@ -127,9 +140,9 @@ public sealed record Assessment
         findings.AddRange(AfterFiling.Findings(facts, calendar));
         findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
         findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
-        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amount, calendar));
+        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
-        findings.AddRange(DesignLienDays.Findings(facts, amount, calendar));
+        findings.AddRange(DesignLienDays.Findings(facts, amounts, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
         if (RetentionCap.Finding(facts) is { } cap)
@@ -144,13 +157,9 @@ public sealed record Assessment
             Name = facts.Job.Name,
             Findings = findings,
             Amount = amount,
-            owed = Owed(facts, amount),
+            amounts = amounts,
             noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
     }
-
-    // Nothing priced is not the same as nothing owed.
-    private static decimal? Owed(FactsAsOf facts, Waterfall amount) =>
-        amount.Demand == 0 && facts.Furnished.All(static f => f.Amount is null) ? null : amount.Demand;
 }

@@ -26,7 +26,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
                 [Reason.Of(section, $"A claim may be recorded only after the claimant has ceased to provide work; the file does not show when it last did.")]);
         }
 
-        var complete = completion.Open.FirstOrDefault(r => r.Firmness == Completion.Firmness.Certain && r.On.Latest <= facts.AsOf);
+        var complete = Completion.HasCeased.ByCompletion(facts, completion);
         if (ended.Count > 0)
         {
             var end = Days.Of(ended[^1].On) ?? last;

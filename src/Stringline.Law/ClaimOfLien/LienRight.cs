@@ -123,7 +123,9 @@ public static class LienRight
             obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show what was furnished and when. Enter it (furnished)."));
         else if (firstDay is { Ceased: Verdict.Open })
             obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show that the claimant has ceased to provide work, and a claim recorded too early is void. Enter furnishing-ended.", [.. firstDay.Why]));
-        if (amount.Demand <= 0)
+        if (amount.IsUnknown)
+            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The file does not say what the work done so far was worth, and a claim states its amount. Enter it (furnished.amount)."));
+        else if (amount.Demand <= 0)
             obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The demand after all just credits and offsets is {amount.Demand}; a claim needs a positive one."));
         return obstacles;
     }

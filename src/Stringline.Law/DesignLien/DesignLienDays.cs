@@ -18,10 +18,11 @@ public static class DesignLienDays
     public const int ConversionDays = 30;
 
     /// <summary>The findings <c>design-lien.*</c>; none for other roles.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, Amounts amounts, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional)
             yield break;
+        var demand = amounts.DemandOf(Remedy.DesignLien);
         if (facts.Job.Work.Commenced is { } commenced && commenced <= facts.AsOf)
         {
             yield return Right(Standing.Lost, demand, Reason.Of("Civ. Code § 8306(b)", $"The work commenced on {commenced}: the design professional's lien before work is over; the mechanics lien of Civ. Code § 8400 stands (Civ. Code § 8310)."));
@@ -69,12 +70,12 @@ public static class DesignLienDays
     [Rule("Civ. Code § 8304")]
     [Rule("Civ. Code § 8312")]
     [Rule("Civ. Code § 8318")]
-    private static Finding Conditions(FactsAsOf facts, Waterfall demand)
+    private static Finding Conditions(FactsAsOf facts, decimal demand)
     {
         var questions = new List<Question>();
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 8302(a)", $"Before work commences a design professional under a written contract with the landowner has a lien for the lesser of its fee and the reasonable value, less payments: {demand.Demand}."),
+            Reason.Of("Civ. Code § 8302(a)", $"Before work commences a design professional under a written contract with the landowner has a lien for the lesser of its fee and the reasonable value, less payments: {demand}."),
         };
         var standing = Standing.Open;
         if (!facts.HiredByOwner)
@@ -105,12 +106,12 @@ public static class DesignLienDays
         return Right(standing, demand, [.. why]) with { Questions = questions };
     }
 
-    private static Finding Right(Standing standing, Waterfall demand, params Reason[] why) => new()
+    private static Finding Right(Standing standing, decimal demand, params Reason[] why) => new()
     {
         Id = "design-lien.right",
         Title = "Design professional's lien before work",
         Standing = standing,
-        Amount = demand.Demand,
+        Amount = demand,
         Why = why,
     };
 

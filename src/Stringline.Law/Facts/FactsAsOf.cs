@@ -12,22 +12,17 @@ public sealed class FactsAsOf
     /// <param name="job">The file.</param>
     /// <param name="asOf">The day on which the question is asked; entries that begin after it are left out.</param>
     public FactsAsOf(JobFile job, LocalDate asOf)
+        : this(job, asOf, KnownBy(job, asOf, out var leftOut), leftOut)
+    {
+    }
+
+    private FactsAsOf(JobFile job, LocalDate asOf, IReadOnlyList<Entry> known, IReadOnlyList<Entry> leftOut)
     {
         Job = job;
         AsOf = asOf;
-        var known = new List<Entry>(job.Entries.Count);
-        foreach (var entry in job.Entries)
-        {
-            if (entry.On.Earliest > asOf || entry.Learned > asOf)
-                leftOut.Add(entry);
-            else
-                known.Add(entry);
-        }
-
-        Supersession.Apply(known);
-
-        Known = EntryOrder.Sorted(known);
-        foreach (var entry in Known)
+        Known = known;
+        LeftOut = leftOut;
+        foreach (var entry in known)
         {
             if (PlaceOf(entry.GetType()) < 0)
                 kinds.Add(entry.GetType());
@@ -39,7 +34,29 @@ public sealed class FactsAsOf
         LastFurnished = Ends(first: false);
     }
 
-    private readonly List<Entry> leftOut = [];
+    private static Entry[] KnownBy(JobFile job, LocalDate asOf, out List<Entry> leftOut)
+    {
+        leftOut = [];
+        var known = new List<Entry>(job.Entries.Count);
+        foreach (var entry in job.Entries)
+        {
+            if (entry.On.Earliest > asOf || entry.Learned > asOf)
+                leftOut.Add(entry);
+            else
+                known.Add(entry);
+        }
+
+        Supersession.Apply(known);
+        return EntryOrder.Sorted(known);
+    }
+
+    /// <summary>
+    /// What had happened by an earlier day, as it is known on the day of asking: a payment that was learned of later counts from the day it
+    /// came. What was furnished over days on both sides of that day counts whole.
+    /// </summary>
+    /// <param name="day">The day, such as that on which a paper was given.</param>
+    public FactsAsOf Through(LocalDate day) =>
+        day >= AsOf ? this : new FactsAsOf(Job, day, [.. Known.Where(e => !(e.On.Earliest > day))], [.. LeftOut, .. Known.Where(e => e.On.Earliest > day)]);
 
     // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
     private readonly List<Type> kinds = new(12);
@@ -56,7 +73,7 @@ public sealed class FactsAsOf
     public IReadOnlyList<Entry> Known { get; }
 
     /// <summary>The entries left out because they begin after that day.</summary>
-    public IReadOnlyList<Entry> LeftOut => leftOut;
+    public IReadOnlyList<Entry> LeftOut { get; }
 
     /// <summary>What was furnished, earliest first.</summary>
     public IReadOnlyList<Furnished> Furnished { get; }

@@ -27,6 +27,9 @@ internal sealed class Obligation
     /// <summary>Whether it is work within reach of the claim of lien.</summary>
     public bool Secured { get; set; }
 
+    /// <summary>Whether it is out of reach only because its days are in doubt, or lie on both sides of the day reached.</summary>
+    public bool Straddles { get; set; }
+
     /// <summary>Dollars and cents at first.</summary>
     public decimal Value { get; set; }
 
@@ -35,6 +38,9 @@ internal sealed class Obligation
 
     /// <summary>Place in the order of the entries, so that equal ones stay in it.</summary>
     public required int Order { get; init; }
+
+    /// <summary>The same, so that receipts can be applied another way.</summary>
+    public Obligation Copy() => (Obligation)MemberwiseClone();
 
     /// <summary>By first day, an unknown one first; then in the order of the entries.</summary>
     public static int ByFirstDay(Obligation a, Obligation b) => (a.From, b.From) switch
@@ -98,7 +104,7 @@ internal sealed class Application
     public void Pay(Paid payment)
     {
         var left = payment.Amount;
-        if (payment.Toward is { } toward && (byRef ??= ByRef()).TryGetValue(toward, out var named))
+        if (Named(payment.Toward) is { } named)
         {
             foreach (var obligation in named)
                 left = PayTo(obligation, left);
@@ -107,8 +113,28 @@ internal sealed class Application
         ByLaw(left, payment.On.Earliest, workOnly: false);
     }
 
-    /// <summary>A credit lowers the price of work; it never pays interest or charges.</summary>
-    public void Credit(Credited credit) => ByLaw(credit.Amount, null, workOnly: true);
+    /// <summary>A credit lowers the price of the work it belongs to, else by the order of law; it never pays interest or charges.</summary>
+    /// <param name="credit">The credit.</param>
+    /// <param name="toSecured">Whether one of which nobody says what it is for lowers what is within reach first.</param>
+    [Rule("Civ. Code § 8416(a)(1)")]
+    public void Credit(Credited credit, bool toSecured)
+    {
+        var left = credit.Amount;
+        if (Named(credit.Toward) is { } named)
+        {
+            foreach (var obligation in named)
+                left = obligation.IsWork ? PayTo(obligation, left) : left;
+        }
+        else if (toSecured)
+        {
+            foreach (var obligation in byMaturity)
+                left = obligation is { IsWork: true, Secured: true } ? PayTo(obligation, left) : left;
+        }
+
+        ByLaw(left, null, workOnly: true);
+    }
+
+    private List<Obligation>? Named(string? toward) => toward is not null && (byRef ??= ByRef()).TryGetValue(toward, out var named) ? named : null;
 
     /// <summary>
     /// The order of law where nobody chose: what is due before what is not; of that, interest; then by earliest maturity

@@ -9,6 +9,32 @@ namespace Stringline.Law.LienableAmount;
 /// <param name="InDoubt">Dollars and cents that are left out only because a day is in doubt, or because one entry lies on both sides of a line.</param>
 public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut, decimal InDoubt = 0m)
 {
+    private readonly decimal? atLeast;
+    private readonly decimal? atMost;
+
+    /// <summary>By which remedy.</summary>
+    public Remedy Remedy { get; init; } = Remedy.Lien;
+
+    /// <summary>Whether the file does not give what the work was worth, so that a demand of nothing says nothing.</summary>
+    public bool IsUnknown { get; init; }
+
+    /// <summary>The least that it comes to on any open reading of the facts.</summary>
+    public decimal AtLeast
+    {
+        get => atLeast ?? Demand;
+        init => atLeast = value;
+    }
+
+    /// <summary>The most that it comes to on any open reading of the facts.</summary>
+    public decimal AtMost
+    {
+        get => atMost ?? Demand;
+        init => atMost = value;
+    }
+
+    /// <summary>What would settle or change it.</summary>
+    public IReadOnlyList<Question> Questions { get; init; } = [];
+
     /// <summary>What each waiver and release of the file does to the demand, by the day it was signed.</summary>
     public IReadOnlyList<WaiverEffect> Waivers { get; init; } = [];
 }
@@ -25,7 +51,10 @@ public sealed record WaiverEffect(Facts.Waived Waiver, bool Binds, decimal Reach
 }
 
 /// <summary>One step of the waterfall.</summary>
-/// <param name="Id">Stable id: agreed-price, changes, beyond-price, not-furnished, reasonable-value, outside-reach, paid, credited, paid-elsewhere, waived, charges-left-out, overpaid.</param>
+/// <param name="Id">
+/// Stable id: agreed-price, changes, outside-direct-contract, beyond-price, not-furnished, reasonable-value, outside-reach, paid, credited,
+/// paid-elsewhere, waived, charges-left-out, value-unknown, overpaid, barred.
+/// </param>
 /// <param name="Title">What it is, in words.</param>
 /// <param name="Amount">Dollars and cents added (negative: taken off).</param>
 /// <param name="Why">The reason, with its section and entries.</param>

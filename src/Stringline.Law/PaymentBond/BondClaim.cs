@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PaymentBond;
@@ -14,5 +13,7 @@ public static class BondClaim
     /// </summary>
     [Rule("Civ. Code § 8612(b)", Sure = Sure.Opinion)]
     [Rule("Civ. Code § 9560(b)", Sure = Sure.Opinion)]
-    public static Waterfall Of(FactsAsOf facts) => Demand.Of(facts, new Reach(ReachKind.NoneDue, null, null, [], false));
+    public static Waterfall Of(FactsAsOf facts) =>
+        // One who has no bond to claim on is told so elsewhere; the figure is then what is owed.
+        Demand.Of(facts, Demand.NoLimit, RemedyLaw.Of(Remedy.PaymentBond, facts.Job) is null ? Remedy.Debt : Remedy.PaymentBond);
 }

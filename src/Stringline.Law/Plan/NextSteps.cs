@@ -1,3 +1,4 @@
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Plan;
@@ -6,45 +7,53 @@ namespace Stringline.Law.Plan;
 /// <remarks>It decides nothing new: day and standing are those of the findings.</remarks>
 public static class NextSteps
 {
-    // What to do about a finding that is a deadline of the claimant's own. A finding without a row here asks for no act.
-    private static readonly (string Finding, string Do)[] Acts =
+    // What to do about a finding that is a deadline of the claimant's own, and by which remedy the money is asked that hangs on it. A
+    // finding without a row here asks for no act.
+    private static readonly (string Finding, string Do, Remedy? By)[] Acts =
     [
-        ("preliminary-notice.last-day", "Give the preliminary notice"),
-        ("claim-of-lien.last-day", "Record the claim of lien"),
-        ("enforcement.last-day", "Sue to foreclose the lien, or record a notice of credit"),
-        ("credit.enforcement-last-day", "Sue to foreclose the lien before the credit's time ends"),
-        ("lis-pendens.last-day", "Record the notice of pendency of action"),
-        ("prosecution.last-day", "Bring the action to trial"),
-        ("release.answer-by", "Answer the owner's demand for release"),
-        ("release-bond.action-last-day", "Sue on the release bond"),
-        ("stop-payment-notice.last-day", "Give the stop payment notice"),
-        ("stop-payment-notice.action-last-day", "Sue on the stop payment notice"),
-        ("stop-payment-notice.tell-of-action", "Tell of the action on the stop payment notice"),
-        ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal"),
-        ("payment-bond.action-last-day", "Sue on the payment bond"),
-        ("federal-bond.notice-last-day", "Give the prime contractor notice for the federal bond"),
-        ("federal-bond.action-last-day", "Sue on the federal payment bond"),
-        ("design-lien.last-day", "Record the design professional's lien"),
-        ("design-lien.conversion-last-day", "Record the design lien anew as a mechanics lien"),
+        ("preliminary-notice.last-day", "Give the preliminary notice", null),
+        ("claim-of-lien.last-day", "Record the claim of lien", Remedy.Lien),
+        ("enforcement.last-day", "Sue to foreclose the lien, or record a notice of credit", Remedy.Lien),
+        ("credit.enforcement-last-day", "Sue to foreclose the lien before the credit's time ends", Remedy.Lien),
+        ("lis-pendens.last-day", "Record the notice of pendency of action", Remedy.Lien),
+        ("prosecution.last-day", "Bring the action to trial", Remedy.Lien),
+        ("release.answer-by", "Answer the owner's demand for release", Remedy.Lien),
+        ("release-bond.action-last-day", "Sue on the release bond", Remedy.Lien),
+        ("stop-payment-notice.last-day", "Give the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.action-last-day", "Sue on the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.tell-of-action", "Tell of the action on the stop payment notice", Remedy.StopPaymentNotice),
+        ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal", Remedy.PaymentBond),
+        ("payment-bond.action-last-day", "Sue on the payment bond", Remedy.PaymentBond),
+        ("federal-bond.notice-last-day", "Give the prime contractor notice for the federal bond", Remedy.FederalBond),
+        ("federal-bond.action-last-day", "Sue on the federal payment bond", Remedy.FederalBond),
+        ("design-lien.last-day", "Record the design professional's lien", Remedy.DesignLien),
+        ("design-lien.conversion-last-day", "Record the design lien anew as a mechanics lien", Remedy.DesignLien),
     ];
 
     private const string Watching = "index-watch.next-day";
 
     /// <summary>The steps, nearest day first; of one day those on which most hangs first.</summary>
     /// <param name="findings">The findings of an assessment.</param>
-    /// <param name="owed">What hangs on a claim: the demand, dollars and cents; null where the file does not say what is owed.</param>
+    /// <param name="amounts">What hangs on each remedy; null where nothing is known of it.</param>
     /// <param name="noticeIsDue">Whether preliminary notice is due to somebody who was not given it.</param>
-    public static IReadOnlyList<NextStep> Of(IReadOnlyList<Finding> findings, decimal? owed, bool noticeIsDue)
+    public static IReadOnlyList<NextStep> Of(IReadOnlyList<Finding> findings, Amounts? amounts, bool noticeIsDue)
     {
         var steps = new List<NextStep>();
         foreach (var finding in findings)
         {
-            if (finding.ActBy is not { } actBy || !IsUseful(finding, findings, owed, noticeIsDue))
+            if (finding.ActBy is not { } actBy)
                 continue;
             if (finding.Id == Watching)
-                steps.Add(new NextStep(Watching, finding.Title, actBy, finding.Standing, Watch: true) { Reading = finding.Band?.Earliest.Name });
+            {
+                if (IsUseful(finding, findings, AtStake(amounts, null), noticeIsDue))
+                    steps.Add(new NextStep(Watching, finding.Title, actBy, finding.Standing, Watch: true) { Reading = finding.Band?.Earliest.Name });
+            }
             else if (Act(finding.Id) is { } act)
-                steps.Add(new NextStep(finding.Id, act, actBy, finding.Standing) { AtStake = owed, Reading = finding.Band?.Earliest.Name });
+            {
+                var owed = AtStake(amounts, act.By);
+                if (IsUseful(finding, findings, owed, noticeIsDue))
+                    steps.Add(new NextStep(finding.Id, act.Do, actBy, finding.Standing) { AtStake = owed, Reading = finding.Band?.Earliest.Name });
+            }
         }
 
         steps.Sort(static (a, b) =>
@@ -58,16 +67,20 @@ public static class NextSteps
         return steps;
     }
 
-    private static string? Act(string finding)
+    private static (string Do, Remedy? By)? Act(string finding)
     {
-        foreach (var (id, act) in Acts)
+        foreach (var (id, act, by) in Acts)
         {
             if (id == finding)
-                return act;
+                return (act, by);
         }
 
         return null;
     }
+
+    // Where the file does not give what the work was worth nobody can say what hangs on it.
+    private static decimal? AtStake(Amounts? amounts, Remedy? by) =>
+        amounts is null || amounts.IsUnknown ? null : amounts.DemandOf(by ?? amounts.Main);
 
     // Open, or in doubt and so worth the act. Where nothing is owed there is nothing to claim or to sue for; notice still serves what is to come.
     private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch

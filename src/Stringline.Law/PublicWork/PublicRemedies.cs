@@ -16,11 +16,11 @@ namespace Stringline.Law.PublicWork;
 public static class PublicRemedies
 {
     /// <summary>All findings of public work but the lien and the licence.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Waterfall demand, PlanSettings plan, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Amounts amounts, PlanSettings plan, OpenDays calendar)
     {
         var owners = OwnersNotice.Of(facts, calendar);
         var completion = PublicCompletion.Of(facts, owners);
-        if (NotForDirectContractor(facts, demand) is { } none)
+        if (NotForDirectContractor(facts, amounts) is { } none)
         {
             yield return PublicCompletion.Finding(facts, completion);
             yield return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", Standing.Lost, [], calendar, [none]);
@@ -37,7 +37,7 @@ public static class PublicRemedies
         var timeToGive = TimeToGive.Of(facts, completion, owners, calendar);
         var stop = LastDayToGive(facts, reach, notice, timeToGive, calendar);
         yield return stop;
-        yield return Amount(facts, demand);
+        yield return Amount(facts, amounts.DemandOf(Remedy.StopPaymentNotice));
         foreach (var finding in StopPaymentDays.ActionWindow(facts, timeToGive.Readings, timeToGive.EndKnown, timeToGive.EndFirm, StopPaymentDays.Public, calendar))
             yield return finding;
         var bond = BondNotice.Finding(facts, BondNoticeNotNeeded(reach), completion, owners, BondNotice.Public, calendar);
@@ -50,8 +50,8 @@ public static class PublicRemedies
     }
 
     [Rule("Civ. Code § 9100(b)")]
-    private static Reason? NotForDirectContractor(FactsAsOf facts, Waterfall demand) => facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-        ? Reason.Of("Civ. Code § 9100(b)", $"A direct contractor has neither the stop payment notice nor the payment bond, and owes no preliminary notice. What is due to it under the contract is a debt of the public entity: {demand.Demand}.")
+    private static Reason? NotForDirectContractor(FactsAsOf facts, Amounts amounts) => facts.Job.Claimant.Role == ClaimantRole.DirectContractor
+        ? Reason.Of("Civ. Code § 9100(b)", $"A direct contractor has neither the stop payment notice nor the payment bond, and owes no preliminary notice. What is due to it under the contract is a debt of the public entity: {amounts.DemandOf(Remedy.Debt)}.")
         : null;
 
     [Rule("Civ. Code § 9356(a)")]
@@ -89,16 +89,16 @@ public static class PublicRemedies
 
     [Rule("Civ. Code § 9352(c)")]
     [Rule("Civ. Code § 9364")]
-    private static Finding Amount(FactsAsOf facts, Waterfall demand) => new()
+    private static Finding Amount(FactsAsOf facts, decimal demand) => new()
     {
         Id = "stop-payment-notice.amount",
         Title = "Stop payment notice: amount it can hold",
-        Standing = demand.Demand > 0 ? Standing.Open : Standing.NotYet,
-        Amount = demand.Demand,
+        Standing = demand > 0 ? Standing.Open : Standing.NotYet,
+        Amount = demand,
         Why =
         [
-            Reason.Of("Civ. Code § 9352(c)", $"Only what is due for work provided through the day of the notice: {demand.Demand} as of {facts.AsOf}."),
-            Reason.Of("Civ. Code § 9364", $"The direct contractor may be let free the money by a bond of 125 percent of the claim: {ReleaseBond.AmountFor(demand.Demand)}."),
+            Reason.Of("Civ. Code § 9352(c)", $"Only what is due for work provided through the day of the notice: {demand} as of {facts.AsOf}."),
+            Reason.Of("Civ. Code § 9364", $"The direct contractor may be let free the money by a bond of 125 percent of the claim: {ReleaseBond.AmountFor(demand)}."),
         ],
     };
 

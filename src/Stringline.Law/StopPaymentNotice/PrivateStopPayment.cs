@@ -14,7 +14,7 @@ public static class PrivateStopPayment
     private const string SameTime = "Civ. Code § 8508(b)";
 
     /// <summary>All findings of the remedy.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Amounts amounts, OpenDays calendar)
     {
         var toOwner = ToOwner(facts, reach, notice, lastDay);
         var toLender = ToLender(facts, notice, lastDay);
@@ -22,7 +22,7 @@ public static class PrivateStopPayment
         yield return toOwner;
         if (toLender is not null)
             yield return toLender;
-        yield return Amount(facts, demand);
+        yield return Amount(facts, amounts.DemandOf(Remedy.StopPaymentNotice));
         foreach (var finding in StopPaymentDays.ActionWindow(facts, lastDay.Readings, lastDay.EndKnown, lastDay.EndFirm, StopPaymentDays.Private, calendar))
             yield return finding;
     }
@@ -172,29 +172,29 @@ public static class PrivateStopPayment
     [Rule("Civ. Code § 8502(c)")]
     [Rule("Civ. Code § 8504")]
     [Rule("Civ. Code § 8510")]
-    private static Finding Amount(FactsAsOf facts, Waterfall demand)
+    private static Finding Amount(FactsAsOf facts, decimal demand)
     {
         return new Finding
         {
             Id = "stop-payment-notice.amount",
             Title = "Stop payment notice: amount it can hold",
-            Standing = demand.Demand > 0 ? Standing.Open : Standing.NotYet,
-            Amount = demand.Demand,
+            Standing = demand > 0 ? Standing.Open : Standing.NotYet,
+            Amount = demand,
             Explain = () => WhyAmount(facts, demand),
         };
     }
 
-    private static List<Reason> WhyAmount(FactsAsOf facts, Waterfall demand)
+    private static List<Reason> WhyAmount(FactsAsOf facts, decimal demand)
     {
         var given = facts.All<StopPaymentGiven>();
-        var amount = given.Count > 0 && given[^1].Amount is { } claimed ? claimed : demand.Demand;
+        var amount = given.Count > 0 && given[^1].Amount is { } claimed ? claimed : demand;
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 8502(c)", $"The notice may claim only what is due for work provided through its day: {demand.Demand} as of {facts.AsOf}. Work to come is never included (Civ. Code § 8504).", [.. given]),
+            Reason.Of("Civ. Code § 8502(c)", $"The notice may claim only what is due for work provided through its day: {demand} as of {facts.AsOf}. Work to come is never included (Civ. Code § 8504).", [.. given]),
             Reason.Of("Civ. Code § 8510", $"The money may be freed by a bond of 125 percent of the amount claimed: {ReleaseBond.AmountFor(amount)}."),
         };
-        if (given.Count > 0 && given[^1].Amount is { } stated && stated > demand.Demand)
-            why.Add(Reason.Of("Civ. Code § 8504", $"The notice claims {stated}, more than the {demand.Demand} that the file supports: if that is wilful, the fund and the lien are forfeited.", [given[^1]]));
+        if (given.Count > 0 && given[^1].Amount is { } stated && stated > demand)
+            why.Add(Reason.Of("Civ. Code § 8504", $"The notice claims {stated}, more than the {demand} that the file supports: if that is wilful, the fund and the lien are forfeited.", [given[^1]]));
         return why;
     }
 }

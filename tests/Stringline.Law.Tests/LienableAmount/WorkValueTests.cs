@@ -109,11 +109,12 @@ public sealed class WorkValueTests
 
     [Fact]
     [Proves("Civ. Code § 8430(a)(1)")]
-    public void Unpriced_work_counts_for_the_whole_price_once_furnishing_has_ended_and_for_nothing_before()
+    public void Unpriced_work_counts_for_the_whole_price_once_furnishing_has_ended_and_is_unknown_before()
     {
         var job = Supplier().Price(1000m).Furnished("2026-03-02").Furnished("2026-04-06");
-        Assert.Equal(["agreed-price 1000.00", "not-furnished -1000.00"], Amount(job).Lines());
+        Assert.Equal(["agreed-price 1000.00", "value-unknown -1000.00"], Amount(job).Lines());
         Assert.Equal(0m, Amount(job).Demand);
+        Assert.True(Amount(job).IsUnknown);
         var ended = Amount(job.Ended("2026-04-06"));
         Assert.Equal(["agreed-price 1000.00"], ended.Lines());
         Assert.Equal(1000m, ended.Demand);

@@ -1,0 +1,27 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Completion;
+
+/// <summary>Whether the claimant has ceased to provide work: the file says so, or the whole work is complete. The one home of it.</summary>
+public static class HasCeased
+{
+    /// <summary>The reading under which the whole work is surely complete by the day of asking; null where none is.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="completion">All readings of completion.</param>
+    public static CompletionReading? ByCompletion(FactsAsOf facts, CompletionReadings completion)
+    {
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness == Firmness.Certain && reading.On.Latest <= facts.AsOf)
+                return reading;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether it has.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="completion">All readings of completion, worked out only where the file does not say it itself.</param>
+    public static bool Of(FactsAsOf facts, Func<FactsAsOf, CompletionReadings> completion) =>
+        facts.All<FurnishingEnded>().Count > 0 || ByCompletion(facts, completion(facts)) is not null;
+}

@@ -106,7 +106,7 @@ public sealed record Assessment
         var notice = PreliminaryNoticeDays.LastDay(facts, reach, calendar);
         var ownersNotices = OwnersNotice.Of(facts, calendar);
         var completion = CompletionDay.Of(facts, ownersNotices);
-        var firstDay = FirstDay.Of(facts, completion);
+        var firstDay = FirstDay.Of(facts, completion, ownersNotices);
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);

@@ -11,7 +11,7 @@ public sealed class JobBuilder
     private readonly List<Entry> entries = [];
     private readonly List<Party> parties =
     [
-        new() { Id = "owner", Capacity = PartyCapacity.Owner, Name = "Alder Court LLC", Address = "1 Quay St, Davis, CA 95616" },
+        new() { Id = "owner", Capacity = PartyCapacity.Owner, Name = "Alder Court LLC", Address = "1 Quay St, Davis, CA 95616", TookTitleBy = TitleSource.Sale },
         new() { Id = "direct", Capacity = PartyCapacity.DirectContractor, Name = "Brushline Builders Inc.", Address = "2 Quay St, Davis, CA 95616" },
     ];
 
@@ -115,8 +115,8 @@ public sealed class JobBuilder
     public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null, string? contractOf = null, string? lacks = null, bool heldIneffective = false) =>
         Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states), ContractOf = contractOf, Lacks = lacks, HeldIneffective = heldIneffective });
 
-    public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null) =>
-        Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed) });
+    public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null, Manner? manner = Manner.CertifiedMail) =>
+        Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed), Manner = manner });
 
     public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null, bool? inForm = null) =>
         Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared), InStatutoryForm = inForm });

@@ -1,3 +1,4 @@
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -16,50 +17,78 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     /// </summary>
     [Rule("Civ. Code § 8412")]
     [Rule("Civ. Code § 8414(a)")]
-    public static FirstDay Of(FactsAsOf facts, Completion.CompletionReadings completion)
+    public static FirstDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices)
+    {
+        var first = OnceCompleted(facts, completion, Plain(facts, completion));
+        foreach (var notice in notices)
+            first = OnceDeemed(facts, notice, first);
+        return first;
+    }
+
+    private static FirstDay Plain(FactsAsOf facts, CompletionReadings completion)
     {
         var section = Section(facts);
-        var ended = facts.All<FurnishingEnded>();
         if (facts.LastFurnished is not { } last)
         {
             return new FirstDay(null, Verdict.Open,
                 [Reason.Of(section, $"A claim may be recorded only after the claimant has ceased to provide work; the file does not show when it last did.")]);
         }
 
-        var complete = Completion.HasCeased.ByCompletion(facts, completion);
-        if (ended.Count > 0)
+        var complete = HasCeased.ByCompletion(facts, completion);
+        if (End(facts) is { } ending)
         {
-            var end = Days.Of(ended[^1].On) ?? last;
+            var end = Days.Of(ending.On) ?? last;
             var ceased = Days.Later(end, last);
             var why = new List<Reason>
             {
-                Reason.Of(section, $"The claimant ceased to provide work {ceased}; a claim may be recorded from the day after.", [ended[^1]]),
+                Reason.Of(section, $"The claimant ceased to provide work {ceased}; a claim may be recorded from the day after.", [ending]),
             };
             if (last.Latest > end.Latest)
                 why.Add(Reason.Of(section, $"Work was furnished {last}, after the end that the file gives; the later day counts, a lower tier's corrections too (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]]));
-            return WithRepairs(ceased, Days.Later(end, UpTo(complete, facts, last)), Verdict.Yes, complete, why, section, facts);
+            return WithRepairs(ceased, end, Verdict.Yes, completion, why, section, facts);
         }
 
         return complete is not null
-            ? WithRepairs(last, UpTo(complete, facts, last), Verdict.Yes, complete,
+            ? WithRepairs(last, null, Verdict.Yes, completion,
                 [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts)
-            : new FirstDay(last.Plus(1), Verdict.Open,
-                [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])]);
+            : WithRepairs(last, null, Verdict.Open, completion,
+                [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])], section, facts);
+    }
+
+    // By the file the claimant furnishes no more: it says so, or its contract ended.
+    private static Entry? End(FactsAsOf facts)
+    {
+        var performed = Performed(facts);
+        if (performed is not null)
+            return performed;
+        if (facts.All<FurnishingEnded>() is { Count: > 0 } ended)
+            return ended[^1];
+        return facts.All<ContractEnded>() is { Count: > 0 } contract ? contract[^1] : null;
+    }
+
+    private static ContractEnded? Performed(FactsAsOf facts)
+    {
+        foreach (var ended in facts.All<ContractEnded>())
+        {
+            if (ended.How == ContractEnd.Performed)
+                return ended;
+        }
+
+        return null;
     }
 
     /// <summary>Whether work was furnished after the whole was complete, so that the two ends of <see cref="Day"/> are two readings.</summary>
     public bool WorkAfterCompletion { get; private init; }
 
-    // The last work that was not begun after completion; what runs past completion is cut to it.
-    private static Days UpTo(Completion.CompletionReading? complete, FactsAsOf facts, Days last)
-    {
-        if (complete is not { On: var doubt })
-            return last;
-        // A later completion never leaves an earlier last work before it.
-        return new Days(UpTo(doubt.Earliest, facts, last).Earliest, UpTo(doubt.Latest, facts, last).Latest);
-    }
+    /// <summary>Whether a direct contractor's contract may not have been completed when it ceased, and nothing says when it was.</summary>
+    public bool MayNotBeCompleted { get; private init; }
 
-    private static Days UpTo(LocalDate completed, FactsAsOf facts, Days last)
+    // The last work that was not begun after completion; what runs past completion is cut to it, the end of furnishing too.
+    private static Days UpTo(Days completed, Days? end, FactsAsOf facts, Days last) =>
+        // A later completion never leaves an earlier last work before it.
+        new(UpTo(completed.Earliest, end, facts, last).Earliest, UpTo(completed.Latest, end, facts, last).Latest);
+
+    private static Days UpTo(LocalDate completed, Days? end, FactsAsOf facts, Days last)
     {
         Days? before = null;
         foreach (var furnished in facts.Furnished)
@@ -69,23 +98,106 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         }
 
         var counted = before ?? last;
+        if (end is { } ended)
+            counted = Days.Later(counted, ended);
         return new Days(LocalDate.Min(counted.Earliest, completed), LocalDate.Min(counted.Latest, completed));
     }
 
     /// <summary>
     /// What was done after the whole work was complete counts if it was still owed under the contract (Precision Framing), and does
     /// not if it only cured a defect (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288; Mott v. Wright (1919) 43 Cal.App. 21): both
-    /// readings stand. It never moves the last day.
+    /// readings stand, also where the completion is disputed. It never moves the last day.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static FirstDay WithRepairs(
-        Days ceased, Days ceasedWithout, Verdict verdict, Completion.CompletionReading? complete, List<Reason> why, string section, FactsAsOf facts)
+    private static FirstDay WithRepairs(Days ceased, Days? end, Verdict verdict, CompletionReadings completion, List<Reason> why, string section, FactsAsOf facts)
     {
-        if (complete is null || ceased == ceasedWithout)
+        CompletionReading? complete = null;
+        var without = ceased;
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness is Firmness.Projected or Firmness.Floor || reading.On.Latest > facts.AsOf)
+                continue;
+            var cut = UpTo(reading.On, end, facts, facts.LastFurnished!.Value);
+            if (cut == ceased || (complete is not null && cut.Earliest >= without.Earliest))
+                continue;
+            (complete, without) = (reading, cut);
+        }
+
+        if (complete is null)
             return new FirstDay(ceased.Plus(1), verdict, why);
-        why.Add(Reason.Of(section, $"The whole work was complete {complete.On}. If what was furnished afterwards only cured a defect, it does not count and the claimant had ceased {ceasedWithout} (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288); if it was still owed, it counts. To be safe record after it.", [facts.Furnished[^1]], complete.Why));
-        return new FirstDay(new Days(ceasedWithout.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion = true };
+        why.Add(Reason.Of(section, $"The whole work was complete {complete.On}, on the reading «{complete.Name}». If what was furnished afterwards only cured a defect, it does not count and the claimant had ceased {without} (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288); if it was still owed, it counts. To be safe record after it.", [facts.Furnished[^1]], complete.Why));
+        return new FirstDay(new Days(without.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion = true };
     }
+
+    /// <summary>
+    /// A direct contractor records after it completes the direct contract; only of others does the Code say that they cease. One that left with part of
+    /// the price unearned, or whose contract ended otherwise than by performance, may be too early: that the contract is then as complete as it
+    /// will be can be said, but no opinion was read. So record, and record again once the contract or the whole work is surely complete.
+    /// </summary>
+    [Rule("Civ. Code § 8412", Sure = Sure.OurReading)]
+    private static FirstDay OnceCompleted(FactsAsOf facts, CompletionReadings completion, FirstDay first)
+    {
+        if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || first is not { Ceased: Verdict.Yes, Day: { } day } || Performed(facts) is not null)
+            return first;
+        var ended = facts.All<ContractEnded>();
+        if (ended.Count == 0 && !LeftPartUndone(facts))
+            return first;
+        var complete = HasCeased.ByCompletion(facts, completion);
+        List<Reason> why =
+        [
+            .. first.Why,
+            Reason.Of("Civ. Code § 8412", $"A direct contractor records after it completes the direct contract, and the file does not show that it did. If the contract is as complete as it will be, a claim may be recorded now; to be safe record, and record again inside the time after the contract or the whole work is surely complete.", [.. ended]),
+        ];
+        return complete is null
+            ? first with { Why = why, MayNotBeCompleted = true }
+            : first with { Why = why, Day = new Days(day.Earliest, LocalDate.Max(day.Latest, complete.On.Latest.PlusDays(1))), CompletedWithTheWhole = true };
+    }
+
+    /// <summary>Whether the second reading is that the contract was completed only with the whole work.</summary>
+    public bool CompletedWithTheWhole { get; private init; }
+
+    // By the file less was furnished than the price agreed, its changes included; what is not priced says nothing.
+    private static bool LeftPartUndone(FactsAsOf facts)
+    {
+        if (facts.Job.Contract.Price is not { } price)
+            return false;
+        var furnished = 0m;
+        foreach (var item in facts.Furnished)
+        {
+            if (item.Amount is not { } amount)
+                return false;
+            furnished += amount;
+        }
+
+        foreach (var change in facts.All<Change>())
+            price += change.Agreed ? change.Amount : 0;
+        return furnished < price;
+    }
+
+    // A notice of completion of the claimant's own part opens the time to record (Civ. Code § 8186(a)).
+    private static FirstDay OnceDeemed(FactsAsOf facts, OwnersNotice notice, FirstDay first)
+    {
+        if (first.Day is not { } day)
+            return first;
+        if (OneContract.DeemedCeased(facts, notice) is var deemed && deemed == Verdict.No)
+            return first;
+        var from = notice.Recorded.Plus(1);
+        if (from.Earliest >= day.Latest && first is { Ceased: Verdict.Yes, MayNotBeCompleted: false })
+            return first;
+        var earliest = LocalDate.Min(day.Earliest, from.Earliest);
+        return deemed == Verdict.Yes
+            ? new FirstDay(new Days(earliest, LocalDate.Min(day.Latest, from.Latest)), Verdict.Yes,
+                [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of the direct contract under which the claimant works was recorded {notice.Recorded}: on its recording the claimant is taken to have completed or ceased, whatever it furnishes afterwards.", [notice.Entry])])
+            : first with
+            {
+                Day = new Days(earliest, day.Latest),
+                ByNotice = true,
+                Why = [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of one direct contract was recorded {notice.Recorded}. If it is good and the claimant's, the claimant is taken to have ceased on its recording; that is open, so both days stand.", [notice.Entry])],
+            };
+    }
+
+    /// <summary>Whether the earlier reading is that of an owner's notice for one contract.</summary>
+    public bool ByNotice { get; private init; }
 
     private static string Section(FactsAsOf facts) =>
         facts.Job.Claimant.Role == ClaimantRole.DirectContractor ? "Civ. Code § 8412" : "Civ. Code § 8414(a)";
@@ -96,12 +208,9 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         var readings = new List<Reading>();
         if (Day is { } day)
         {
-            readings.Add(new Reading(
-                WorkAfterCompletion ? "if the work after completion only cured a defect"
-                : Ceased == Verdict.Yes ? "the day after work ceased"
-                : "if nothing more is furnished", day.Earliest));
+            readings.Add(new Reading(EarlyName, day.Earliest));
             if (!day.IsExact)
-                readings.Add(new Reading(WorkAfterCompletion ? "if the work after completion was still owed" : "work ceased on its latest day", day.Latest));
+                readings.Add(new Reading(LateName, day.Latest));
         }
 
         return new Finding
@@ -110,17 +219,43 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
             Title = "Claim of lien: first day to record",
             Standing = StandingOn(facts.AsOf),
             Readings = readings,
-            Band = readings.Count == 0 ? null : Deadline.Band(readings, Ceased == Verdict.Yes),
+            Band = readings.Count == 0 ? null : Deadline.Band(readings, Ceased == Verdict.Yes && !MayNotBeCompleted),
             Why = Why,
-            Questions = Ceased == Verdict.Yes || Day is null ? [] :
-                [new Question("Has the claimant, with everyone working for it, furnished the last of its work? Add furnishing-ended.")],
+            Questions = Questions(facts),
         };
+    }
+
+    private string EarlyName => this switch
+    {
+        { ByNotice: true } => "if the notice of completion of one contract is good",
+        { WorkAfterCompletion: true } => "if the work after completion only cured a defect",
+        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } => "if the direct contract is as complete as it will be",
+        { Ceased: Verdict.Yes } => "the day after work ceased",
+        _ => "if nothing more is furnished",
+    };
+
+    private string LateName => this switch
+    {
+        { CompletedWithTheWhole: true } => "if the direct contract was completed only with the whole work",
+        { WorkAfterCompletion: true } => "if the work after completion was still owed",
+        { ByNotice: true } => "if it is not",
+        _ => "work ceased on its latest day",
+    };
+
+    private List<Question> Questions(FactsAsOf facts)
+    {
+        List<Question> questions = [];
+        if (Ceased != Verdict.Yes && Day is not null)
+            questions.Add(new Question("Has the claimant, with everyone working for it, furnished the last of its work? Add furnishing-ended."));
+        if ((MayNotBeCompleted || CompletedWithTheWhole) && facts.All<ContractEnded>().Count == 0)
+            questions.Add(new Question("Is the direct contract completed, or was it ended, by whom, and when? (contract-ended)"));
+        return questions;
     }
 
     private Standing StandingOn(LocalDate asOf) => this switch
     {
         { Day: null } => Standing.NotYet,
-        { Ceased: Verdict.Yes, Day: { } day } => asOf >= day.Latest ? Standing.Open : asOf >= day.Earliest ? Standing.InDoubt : Standing.NotYet,
+        { Ceased: Verdict.Yes, MayNotBeCompleted: false, Day: { } day } => asOf >= day.Latest ? Standing.Open : asOf >= day.Earliest ? Standing.InDoubt : Standing.NotYet,
         { Day: { } day } => asOf >= day.Earliest ? Standing.InDoubt : Standing.NotYet,
     };
 }

@@ -7,7 +7,7 @@ namespace Stringline.Law.ClaimOfLien;
 
 /// <summary>The last day to record a claim of lien, on every open reading (Civ. Code §§ 8412, 8414).</summary>
 /// <param name="Readings">The readings, earliest first; empty where the work is not complete and no day is known.</param>
-/// <param name="EndKnown">Whether some reading says that the work is complete or is said to be.</param>
+/// <param name="EndKnown">Whether every open reading has an end.</param>
 /// <param name="EndFirm">Whether an uncontested reading carries the latest end.</param>
 public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, bool EndFirm)
 {
@@ -120,7 +120,12 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     private static Verdict Shortens(OwnersNotice notice, LocalDate completed, LocalDate recorded, IReadOnlyList<LaborStop> stops, List<Reason>? why)
     {
         Verdict effective;
-        if (!notice.IsForWholeWork)
+        if (notice.Entry.Notice == OwnerNotice.Cessation)
+        {
+            effective = notice.CessationIsEffective(stops, out var reason);
+            why?.Add(reason);
+        }
+        else if (!notice.IsForWholeWork)
         {
             // Its 15 days run from completion of that contract, which only the notice itself states.
             effective = notice.Entry.States is { } stated
@@ -129,11 +134,6 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             why?.Add(effective == Verdict.No
                 ? Reason.NotApplied("Civ. Code § 8186", $"The {notice.Words} for one direct contract was recorded on {recorded}, not within {OwnersNotice.RecordingDays} days after the completion it states: no effect.", notice.Entry)
                 : Reason.Of("Civ. Code § 8186", $"The {notice.Words} was recorded on {recorded} for one direct contract only; for those under it the time runs from the recording.", [notice.Entry]));
-        }
-        else if (notice.Entry.Notice == OwnerNotice.Cessation)
-        {
-            effective = notice.CessationIsEffective(stops, out var reason);
-            why?.Add(reason);
         }
         else if (notice.IsEffectiveIfCompletedOn(completed, recorded))
         {

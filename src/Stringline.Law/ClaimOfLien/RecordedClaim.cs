@@ -120,7 +120,7 @@ public static class RecordedClaim
     private static Verdict Premature(Days recorded, FirstDay firstDay) => firstDay.Day switch
     {
         { } first when recorded.Latest < first.Earliest => Verdict.Yes,
-        { } first when recorded.Earliest < first.Latest => Verdict.Open,
+        { } first when recorded.Earliest < first.Latest || firstDay.MayNotBeCompleted => Verdict.Open,
         _ => Verdict.No,
     };
 

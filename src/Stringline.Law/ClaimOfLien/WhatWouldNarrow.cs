@@ -26,7 +26,7 @@ public static class WhatWouldNarrow
 
         foreach (var reading in completion.Open)
         {
-            if (reading.Firmness != Firmness.Certain && completion.Open.Count > 1)
+            if (reading.Firmness != Firmness.Certain && !reading.IsOwnersWord && completion.Open.Count > 1)
                 Ask($"Can «{reading.Name}» ({reading.On.Earliest}) be ruled out?", Without(reading, facts, completion, notices, calendar));
             if (!reading.On.IsExact)
                 Ask($"On which day exactly was «{reading.Name}», {reading.On}?", On(reading, reading.On.Latest, facts, completion, notices, calendar));
@@ -34,18 +34,31 @@ public static class WhatWouldNarrow
 
         foreach (var notice in notices)
         {
-            if (notice.ReachesClaimant != Verdict.Open)
+            if (notice.HasForm == Verdict.No)
                 continue;
-            var without = LastDay.WithoutReasons(facts, completion, [.. notices.Where(n => n != notice)], calendar);
+            OwnersNotice[] others = [.. notices.Where(n => n != notice)];
+            var without = LastDay.WithoutReasons(facts, CompletionDay.Of(facts, others), others, calendar);
             if (notice.Entry.Lacks is { } lacks)
                 Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", without, notice.Entry);
-            else
-                Ask($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)", without);
+            else if (notice.Entry.Notice == OwnerNotice.Cessation && !notice.IsForWholeWork)
+                Ask($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only? (owner-recorded.contractOf)", without, notice.Entry);
+            else if (Disputes(notice, facts, completion))
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Until then its day stands beside that of the file. (owner-recorded.heldIneffective)", without, notice.Entry);
+            foreach (var question in notice.Questions)
+            {
+                if (Moved(lastDay, without) is var days and > 0)
+                    questions.Add(question with { Days = days });
+            }
         }
 
         questions.Sort(static (a, b) => a.Days != b.Days ? b.Days!.Value.CompareTo(a.Days!.Value) : string.CompareOrdinal(a.Text, b.Text));
         return questions;
     }
+
+    // Whether a notice says another thing than the file, so that only a court or the owner can settle which holds.
+    private static bool Disputes(OwnersNotice notice, FactsAsOf facts, CompletionReadings completion) => notice.Entry.Notice == OwnerNotice.Cessation
+        ? notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Open
+        : completion.Open.Any(r => r.IsOwnersWord && r.Why.Facts.Contains(notice.Entry) && completion.Open.Any(o => o.Firmness == Firmness.Certain && o.On != r.On));
 
     private static LastDay Without(CompletionReading reading, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
         LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Where(r => r != reading)] }, notices, calendar);

@@ -16,48 +16,49 @@ public static class CompletionDay
         var stops = LaborStop.Of(facts);
         var readings = new List<CompletionReading>();
         var ruledOut = new List<Reason>();
-        var awaitsAcceptance = facts.Job.Work.SubjectToAcceptanceBy is not null;
+        var acceptance = Acceptance.Of(facts.Job.Work);
 
         foreach (var entry in facts.All<Completed>())
         {
             if (Days.Of(entry.On) is not { } day)
-            {
                 ruledOut.Add(Reason.NotApplied(Whole, $"The file says that the work was completed but not when; it counts once the day is entered.", entry));
-                continue;
-            }
-
-            if (awaitsAcceptance && entry.By != CompletionTheory.Acceptance)
-            {
-                ruledOut.Add(Reason.NotApplied("Civ. Code § 8180(b)", $"Work that is subject to acceptance by a public authority is completed by the acceptance, whatever was finished before (A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832).", entry));
-                continue;
-            }
-
-            readings.Add(entry.By switch
-            {
-                CompletionTheory.Actual => Actual(entry, day),
-                CompletionTheory.Occupation => Occupation(entry, day, stops),
-                CompletionTheory.Cessation => ContendedCessation(entry, day),
-                CompletionTheory.Acceptance => Acceptance(entry, day, awaitsAcceptance),
-                _ => throw new InvalidOperationException($"No such theory: {entry.By}."),
-            });
+            else if (acceptance.RulesOut(entry) is { } passedOver)
+                ruledOut.Add(passedOver);
+            else
+                readings.Add(Contended(entry, day, stops, acceptance));
         }
 
-        if (!awaitsAcceptance)
+        if (!acceptance.IsNeeded)
         {
             AddSixtyIdleDays(facts, stops, readings, ruledOut);
             AddNoticesOfCessation(notices, stops, readings, ruledOut);
         }
 
+        acceptance.MakeConditional(readings);
         AddWhatTheOwnerStates(notices, readings);
         RuleOutAfterCertain(readings, ruledOut, Whole);
         // A contested completion may fail, and then nothing is known of completion: it never moves the day to plan on later.
-        if (!awaitsAcceptance && readings.All(r => r.Firmness == Firmness.Contested))
+        if (!acceptance.IsNeeded && readings.TrueForAll(r => r.Firmness == Firmness.Contested || acceptance.IsByAcceptance(r)))
             AddFloor(facts, readings);
+        var before = NotBeforeCommencement(facts, readings, ruledOut);
         readings.Sort(static (a, b) => a.On.Earliest != b.On.Earliest
             ? a.On.Earliest.CompareTo(b.On.Earliest)
             : string.CompareOrdinal(a.Name, b.Name));
-        return new CompletionReadings(readings, ruledOut, awaitsAcceptance);
+        return new CompletionReadings(readings, ruledOut, acceptance.IsAsked)
+        {
+            MayStillWait = acceptance.HasNotCome(facts),
+            BeforeCommencement = before,
+        };
     }
+
+    private static CompletionReading Contended(Completed entry, Days day, IReadOnlyList<LaborStop> stops, Acceptance acceptance) => entry.By switch
+    {
+        CompletionTheory.Actual => Actual(entry, day),
+        CompletionTheory.Occupation => Occupation(entry, day, stops),
+        CompletionTheory.Cessation => ContendedCessation(entry, day),
+        CompletionTheory.Acceptance => acceptance.Reading(entry, day),
+        _ => throw new InvalidOperationException($"No such theory: {entry.By}."),
+    };
 
     [Rule("Civ. Code § 8180(a)(1)")]
     private static CompletionReading Actual(Completed entry, Days day) =>
@@ -90,15 +91,6 @@ public static class CompletionDay
         new("completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
             Reason.Of("Civ. Code § 8180(a)(3)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself (labor-ceased).", [entry]));
 
-    /// <summary>Acceptance by a public entity completes work that is subject to it; a private owner's acceptance is no completion.</summary>
-    [Rule("Civ. Code § 8180(b)")]
-    private static CompletionReading Acceptance(Completed entry, Days day, bool subjectToAcceptance) =>
-        new("completion by acceptance", day,
-            entry.Contested ? Firmness.Contested : subjectToAcceptance ? Firmness.Certain : Firmness.Asserted,
-            subjectToAcceptance
-                ? Reason.Of("Civ. Code § 8180(b)", $"The public authority accepted the work: {day}.", [entry])
-                : Reason.Of("Civ. Code § 8180(b)", $"The work was accepted {day}. Acceptance counts only where the work is subject to acceptance by a public entity, which the file does not say; the day is kept as a reading.", [entry]));
-
     [Rule("Civ. Code § 8180(a)(3)")]
     private static void AddSixtyIdleDays(FactsAsOf facts, IReadOnlyList<LaborStop> stops, List<CompletionReading> readings, List<Reason> ruledOut)
     {
@@ -115,6 +107,11 @@ public static class CompletionDay
             {
                 readings.Add(new CompletionReading("60 days without labor, if our own later work does not count", day, Firmness.Contested,
                     Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but the claimant's own work afterwards speaks against it.", [stop.Entry, own])));
+                if (stop.SixtiethAfterOwnLabor(facts) is { } later)
+                {
+                    readings.Add(new CompletionReading("60 days without labor after our own last work", later, facts.AsOf < later.Latest ? Firmness.Projected : Firmness.Asserted,
+                        Reason.Of(Section, $"If the claimant's own work counts as labor, the sixtieth continuous day without labor is {later}.", [stop.Entry, own])));
+                }
             }
             else if (facts.AsOf < day.Latest && stop.Resumed is null)
             {
@@ -135,7 +132,7 @@ public static class CompletionDay
     {
         foreach (var notice in notices)
         {
-            if (notice.Entry.Notice != OwnerNotice.Cessation || !notice.IsForWholeWork)
+            if (notice.Entry.Notice != OwnerNotice.Cessation)
                 continue;
             var verdict = notice.CessationIsEffective(stops, out var why);
             if (verdict == Verdict.No)
@@ -146,7 +143,7 @@ public static class CompletionDay
 
             readings.Add(new CompletionReading("recorded notice of cessation", notice.Recorded,
                 // On some days of a doubt it has no effect at all, so it may fail as one that somebody disputes.
-                verdict == Verdict.Yes ? Firmness.Certain : stops.Count > 0 ? Firmness.Contested : Firmness.Asserted,
+                verdict == Verdict.Yes ? Firmness.Certain : stops.Count > 0 || !notice.IsForWholeWork ? Firmness.Contested : Firmness.Asserted,
                 Reason.Of("Civ. Code § 8180(a)(4)", $"The owner recorded a notice of cessation {notice.Recorded}: complete in law that day.", [notice.Entry], why)));
         }
     }
@@ -165,11 +162,18 @@ public static class CompletionDay
             readings.Add(new CompletionReading("completion as the owner's notice states", states, Firmness.Asserted,
                 notice.Entry.States is null
                     ? Reason.Of("Civ. Code § 8182(a)", $"The owner recorded a notice of completion {notice.Recorded}; the file does not say which day it states, so any day is taken for which it takes effect: {states}.", [notice.Entry])
-                    : Reason.Of("Civ. Code § 8182(b)", $"The owner's notice of completion, recorded {notice.Recorded}, states completion {states}.", [notice.Entry])));
+                    : Reason.Of("Civ. Code § 8182(b)", $"The owner's notice of completion, recorded {notice.Recorded}, states completion {states}.", [notice.Entry]))
+            {
+                IsOwnersWord = notice.HasForm != Verdict.No,
+            });
         }
     }
 
-    /// <summary>Completion is the first of the events that count, so a certain one rules out whatever is said to have come later.</summary>
+    /// <summary>
+    /// Completion is the first of the events that count, so a certain one rules out whatever is said to have come later; but not the day that a
+    /// recorded notice of the owner's asserts. Which day is true is a question of fact, and a signed and verified notice is the owner's side of it:
+    /// if a court believes the owner, nothing cures a claim recorded after the shorter time.
+    /// </summary>
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
     internal static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section)
     {
@@ -187,6 +191,8 @@ public static class CompletionDay
             var reading = readings[i];
             if (reading.On.Earliest > first.On.Latest)
             {
+                if (reading.IsOwnersWord)
+                    continue;
                 ruledOut.Add(Reason.NotApplied(section, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
                 readings.RemoveAt(i);
             }
@@ -197,15 +203,52 @@ public static class CompletionDay
         }
     }
 
-    /// <summary>Where nothing uncontested is known of completion: it can hardly have been before the claimant last furnished work. Our rule, so that a day to plan on exists.</summary>
+    /// <summary>
+    /// Where nothing uncontested is known of completion: it can hardly have been before the last work that the file knows of. Our rule, so that a
+    /// day to plan on exists.
+    /// </summary>
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
     private static void AddFloor(FactsAsOf facts, List<CompletionReading> readings)
     {
-        if (facts.LastFurnished is not { } last || readings.Any(r => r.On.Earliest <= last.Earliest))
+        if (facts.LastFurnished is null || CompletionFloor.Of(facts) is not { } floor || readings.Exists(r => r.On.Earliest <= floor))
             return;
-        var earliest = new Days(last.Earliest, last.Earliest);
+        var earliest = new Days(floor, floor);
         readings.Add(new CompletionReading("completion unknown: not before our own last work", earliest, Firmness.Floor,
-            Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested. It is taken to be no earlier than the claimant's own last work, {earliest}; it may be much later.", [facts.Furnished[^1]])));
+            Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested. It is taken to be no earlier than the last work that the file knows of, {earliest}; it may be much later.", [facts.Furnished[^1]])));
+    }
+
+    /// <summary>What is to be completed must have begun: a day before the work commenced at the site is none of completion.</summary>
+    [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
+    private static bool NotBeforeCommencement(FactsAsOf facts, List<CompletionReading> readings, List<Reason> ruledOut)
+    {
+        if (facts.Job.Work.Commenced is not { } began)
+            return false;
+        CompletionReading? floor = null;
+        var contradicts = false;
+        for (var i = readings.Count - 1; i >= 0; i--)
+        {
+            var reading = readings[i];
+            if (reading.On.Earliest >= began)
+                continue;
+            contradicts |= reading.Firmness != Firmness.Floor;
+            if (reading.On.Latest >= began)
+            {
+                readings[i] = reading with { On = new Days(began, reading.On.Latest) };
+                continue;
+            }
+
+            readings.RemoveAt(i);
+            if (reading.Firmness == Firmness.Floor)
+                floor = reading;
+            else
+                ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
+        }
+
+        if (readings.Count > 0 || facts.LastFurnished is null)
+            return contradicts;
+        readings.Add(new CompletionReading("completion unknown: not before the work began", new Days(began, began), Firmness.Floor,
+            Reason.Of(Whole, $"Nothing is known of completion of the whole work but that it is no earlier than its commencement on {began}; it may be much later.", [.. floor?.Why.Facts ?? []])));
+        return contradicts;
     }
 
     /// <summary>The finding <c>completion.day</c>.</summary>
@@ -234,11 +277,11 @@ public static class CompletionDay
 
     private static Standing Standing(FactsAsOf facts, CompletionReadings completion)
     {
-        if (!completion.EndKnown)
+        if (!completion.SaidComplete)
             return Reasoning.Standing.NotYet;
         // Several theories that give one day leave nothing in doubt, if the facts of one of them make it so.
         var day = completion.Open[0].On;
-        if (!day.IsExact || completion.Open.Any(r => r.On != day) || completion.Open.All(r => r.Firmness != Firmness.Certain))
+        if (!day.IsExact || completion.MayStillWait || completion.Open.Any(r => r.On != day) || completion.Open.All(r => r.Firmness != Firmness.Certain))
             return Reasoning.Standing.InDoubt;
         return completion.Open[0].On.Earliest <= facts.AsOf ? Reasoning.Standing.Done : Reasoning.Standing.NotYet;
     }
@@ -259,7 +302,7 @@ public static class CompletionDay
     private static List<Question> Questions(FactsAsOf facts, CompletionReadings completion)
     {
         var questions = new List<Question>();
-        if (!completion.EndKnown && !completion.AwaitsAcceptance)
+        if (!completion.SaidComplete && !completion.AwaitsAcceptance)
             questions.Add(new Question("Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
         if (completion.Open.Any(r => r.Name == "completion by occupation" && r.Firmness != Firmness.Certain) && facts.All<LaborCeased>().Count == 0)
             questions.Add(new Question("When did labor on the whole work cease? Occupation completes it only together with that (add labor-ceased)."));
@@ -267,6 +310,10 @@ public static class CompletionDay
             questions.Add(new Question("Was the work finished when labor ceased? Then the 90 days run from that day, and not from the sixtieth day after it (add completed, by actual).", Days: LaborStop.IdleDays));
         if (facts.All<Completed>().Any(c => c.By == CompletionTheory.Acceptance) && !completion.AwaitsAcceptance)
             questions.Add(new Question("Was the work subject to acceptance by a public entity? Then only the acceptance completes it (add work.subjectToAcceptanceBy)."));
+        if (facts.Job.Work is { SubjectToAcceptanceBy: { } authority, PublicTakesOver: null })
+            questions.Add(new Question($"Does the public take over what is built, such as a street or a sewer, or does {authority} only approve it? (work.publicTakesOver)"));
+        if (completion.BeforeCommencement)
+            questions.Add(new Question("Is the day on which the work began right? A completion is entered that would be before it. (work.commenced)"));
         if (completion.Open.Any(r => r.Firmness == Firmness.Contested))
             questions.Add(new Question("What would prove the contested day of completion? If it fails and no other holds, the time has not begun to run."));
         return questions;

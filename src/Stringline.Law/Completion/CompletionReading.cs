@@ -28,6 +28,9 @@ public enum Firmness
 /// <param name="Why">Its reason.</param>
 public sealed record CompletionReading(string Name, Days On, Firmness Firmness, Reason Why)
 {
+    /// <summary>Whether it is what a recorded notice of the owner's says: another day than ours is then in dispute and rules it out no more.</summary>
+    public bool IsOwnersWord { get; init; }
+
     /// <summary>The reading's name for one of the days it can be: the day is said only where there is a choice.</summary>
     public string NameOn(LocalDate completed) => On.IsExact ? Name : $"{Name} on {LawText.IsoDay(completed)}";
 }
@@ -39,9 +42,21 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
 public sealed record CompletionReadings(
     IReadOnlyList<CompletionReading> Open, IReadOnlyList<Reason> RuledOut, bool AwaitsAcceptance)
 {
-    /// <summary>Whether some reading says that the work is complete or that it is said to be: else no end of any time is known.</summary>
-    public bool EndKnown => Open.Any(r => r.Firmness is Firmness.Certain or Firmness.Asserted or Firmness.Contested);
+    /// <summary>Whether the work may wait for an acceptance that has not come, so that on some reading no time runs yet.</summary>
+    public bool MayStillWait { get; init; }
 
-    /// <summary>Whether an uncontested reading carries the latest end: then a time that has run under it has run.</summary>
-    public bool EndFirm => Open.Any(r => r.Firmness is Firmness.Certain or Firmness.Asserted);
+    /// <summary>Whether a completion is entered that would be before the work began.</summary>
+    public bool BeforeCommencement { get; init; }
+
+    /// <summary>Whether some reading says that the work is complete, or is said to be.</summary>
+    public bool SaidComplete => Open.Any(static r => r.Firmness is Firmness.Certain or Firmness.Asserted or Firmness.Contested);
+
+    /// <summary>Whether every open reading has an end: else the latest end of a time that counts from completion is not known.</summary>
+    public bool EndKnown => EndFirm;
+
+    /// <summary>
+    /// Whether an uncontested reading carries the latest end: then a time that has run under it has run. A completion that somebody disputes may
+    /// fail, and then nothing is known of it: Hammond Lumber v. Barth Investment (1927) 202 Cal. 606.
+    /// </summary>
+    public bool EndFirm => !MayStillWait && Open.Any(static r => r.Firmness is Firmness.Certain or Firmness.Asserted);
 }

@@ -43,12 +43,35 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         }
     }
 
+    /// <summary>The sixtieth day after the claimant's own last labor in a stop that is said to go on; null where it has none, or labor resumed before.</summary>
+    [Rule("Civ. Code § 8180(a)(3)")]
+    internal Days? SixtiethAfterOwnLabor(FactsAsOf facts)
+    {
+        if (OwnLabor is null)
+            return null;
+        var last = Last;
+        foreach (var furnished in facts.Furnished)
+        {
+            if (furnished.On.Earliest <= last.Latest.PlusDays(IdleDays) && !(furnished.On.Earliest >= Resumed) && Days.Of(furnished.Until) is { } until)
+                last = Days.Later(last, until);
+        }
+
+        var day = last.Plus(IdleDays);
+        return Resumed <= day.Earliest ? null : day;
+    }
+
+    /// <summary>An entry by which the claimant itself worked after the stop and by a day; null where none did.</summary>
+    internal Furnished? OwnLaborBy(FactsAsOf facts, LocalDate day) =>
+        LaborBetween(facts, Last, day, Resumed);
+
     // A supplier's delivery is no labor; a contractor's or laborer's own work is.
-    private static Furnished? LaborDuring(FactsAsOf facts, Days last, LocalDate? resumed)
+    private static Furnished? LaborDuring(FactsAsOf facts, Days last, LocalDate? resumed) =>
+        LaborBetween(facts, last, last.Latest.PlusDays(IdleDays), resumed);
+
+    private static Furnished? LaborBetween(FactsAsOf facts, Days last, LocalDate end, LocalDate? resumed)
     {
         if (!facts.FurnishesLabor)
             return null;
-        var end = last.Latest.PlusDays(IdleDays);
         foreach (var furnished in facts.Furnished)
         {
             if (furnished.Until.Earliest is { } worked && worked > last.Latest && furnished.On.Earliest <= end

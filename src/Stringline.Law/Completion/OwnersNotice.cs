@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -11,15 +10,6 @@ public sealed class OwnersNotice
     /// <summary>Days after completion within which the owner may record a notice of completion.</summary>
     public const int RecordingDays = 15;
 
-    /// <summary>Days after recording within which the owner gives the copy.</summary>
-    public const int CopyDays = 10;
-
-    /// <summary>
-    /// Days by which a copy put in the mail in time may still be under way: the five days which Code Civ. Proc. § 1013(a)
-    /// allows for mail within California serve as a yardstick. Our rule, on the safer side.
-    /// </summary>
-    public const int MailDays = 5;
-
     private readonly FactsAsOf facts;
     private readonly OpenDays calendar;
 
@@ -29,7 +19,9 @@ public sealed class OwnersNotice
         Recorded = recorded;
         this.facts = facts;
         this.calendar = calendar;
-        (ReachesClaimant, ReachWhy) = AsToForm(AppliesToContract() is { } other ? other : CopyGiven());
+        var counted = ToClaimant();
+        Questions = counted.Questions;
+        (ReachesClaimant, ReachWhy) = AsToForm((counted.Verdict, counted.Why));
     }
 
     /// <summary>The entry.</summary>
@@ -44,12 +36,20 @@ public sealed class OwnersNotice
     /// <summary>Why.</summary>
     public Reason ReachWhy { get; }
 
-    /// <summary>The owner's notices of the file, earliest first.</summary>
+    /// <summary>What would settle whether it shortens this claimant's time; empty where nothing is open.</summary>
+    internal IReadOnlyList<Question> Questions { get; }
+
+    /// <summary>The owner's notices of the file, earliest first. A notice of acceptance is one of public work alone (Civ. Code § 9356(a)).</summary>
     public static IReadOnlyList<OwnersNotice> Of(FactsAsOf facts, OpenDays calendar)
     {
-        var notices = new List<OwnersNotice>();
-        foreach (var entry in facts.All<OwnerRecorded>())
+        var entries = facts.All<OwnerRecorded>();
+        if (entries.Count == 0)
+            return [];
+        var notices = new List<OwnersNotice>(entries.Count);
+        foreach (var entry in entries)
         {
+            if (entry.Notice == OwnerNotice.Acceptance && facts.Job.Work.Kind == WorkKind.Private)
+                continue;
             if (Days.Of(entry.On) is { } recorded)
                 notices.Add(new OwnersNotice(entry, recorded, facts, calendar));
         }
@@ -98,7 +98,16 @@ public sealed class OwnersNotice
     [Rule("Civ. Code § 8182(a)")]
     [Rule("Civ. Code § 8182(d)")]
     public bool IsEffectiveIfCompletedOn(LocalDate completed, LocalDate recorded) =>
-        completed <= recorded && recorded <= calendar.RollForwardOnAnyList(Period.LastDay(completed, RecordingDays));
+        completed <= recorded && recorded <= LatestToRecord(completed, calendar);
+
+    /// <summary>The fifteenth day after completion, the statutory last day to record a notice of completion.</summary>
+    public static LocalDate LastDayToRecord(LocalDate completed) => Period.LastDay(completed, RecordingDays);
+
+    /// <summary>The day to which any list lets that last day roll: recorded later, the notice has no effect.</summary>
+    public static LocalDate LatestToRecord(LocalDate completed, OpenDays calendar) => calendar.RollForwardOnAnyList(LastDayToRecord(completed));
+
+    /// <summary>The day on which an owner plans to record at the latest: never on a roll, and on a day on which a recorder is open.</summary>
+    public static LocalDate PlanToRecord(LocalDate completed, OpenDays calendar) => calendar.LastOpenDayOnOrBefore(LastDayToRecord(completed));
 
     /// <summary>The first day of completion for which a notice of completion recorded on a day takes effect.</summary>
     public LocalDate FirstCompletionServed(LocalDate recorded)
@@ -115,51 +124,58 @@ public sealed class OwnersNotice
     /// </summary>
     public Verdict CessationIsEffective(IReadOnlyList<LaborStop> stops, out Reason why)
     {
-        var stopped = LaborHadStopped(stops, out why);
-        (stopped, why) = AsToForm((stopped, why));
+        var (stopped, reason) = AsToForm(ByItsOwnWord(LaborHadStopped(stops)));
+        // Civ. Code § 8186 knows a notice of completion of one contract only; the owner will say that the paper is good for the whole.
+        if (!IsForWholeWork && stopped != Verdict.No)
+        {
+            why = Reason.Of("Civ. Code § 8186", $"The notice of cessation names one direct contract. The section knows no notice of cessation for one contract, and Civ. Code § 8188 speaks of labor on the work as a whole; the owner may say that it is good for the whole, so plan on it.", [Entry], reason);
+            return Verdict.Open;
+        }
+
+        why = reason;
         return stopped;
     }
 
     [Rule("Civ. Code § 8188(a)")]
-    private Verdict LaborHadStopped(IReadOnlyList<LaborStop> stops, out Reason why)
+    private (Verdict Verdict, Reason Why) LaborHadStopped(IReadOnlyList<LaborStop> stops)
     {
+        const string Section = "Civ. Code § 8188(a)";
         foreach (var stop in stops)
         {
+            // Thirty days "prior to the recordation" have surely run on the thirty-first; on the thirtieth that can be argued.
             var needed = stop.Last.Plus(LaborStop.IdleDaysBeforeNotice);
             // No recording finds thirty days in a stop that ended on the thirtieth or before.
             if (stop.Resumed is { } resumed && (resumed <= Recorded.Earliest || resumed <= needed.Earliest))
                 continue;
-            if (Recorded.Earliest >= needed.Latest && !(stop.Resumed <= Recorded.Latest))
-            {
-                why = Reason.Of("Civ. Code § 8188(a)", $"Labor had stopped on {stop.Last}, at least 30 days before the notice of cessation was recorded, and was still stopped.", [Entry, stop.Entry]);
-                return Verdict.Yes;
-            }
-
-            if (Recorded.Latest >= needed.Earliest)
-            {
-                why = Reason.Of("Civ. Code § 8188(a)", $"Labor stopped {stop.Last}; whether 30 days had run, and labor was still stopped, when the notice of cessation was recorded {Recorded} is open.", [Entry, stop.Entry]);
-                return Verdict.Open;
-            }
-
-            why = Reason.NotApplied("Civ. Code § 8188(a)", $"The notice of cessation was recorded {Recorded}, before 30 days without labor since {stop.Last} had run: no effect.", Entry, stop.Entry);
-            return Verdict.No;
+            if (Recorded.Latest < needed.Earliest)
+                return (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation was recorded {Recorded}, before 30 days without labor since {stop.Last} had run: no effect.", Entry, stop.Entry));
+            if (stop.OwnLaborBy(facts, Recorded.Latest) is { } own)
+                return (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but the claimant's own work afterwards, before the notice of cessation was recorded {Recorded}, speaks against it.", [Entry, stop.Entry, own]));
+            return Recorded.Earliest > needed.Latest && !(stop.Resumed <= Recorded.Latest)
+                ? (Verdict.Yes, Reason.Of(Section, $"Labor had stopped on {stop.Last}, at least 30 days before the notice of cessation was recorded, and was still stopped.", [Entry, stop.Entry]))
+                : (Verdict.Open, Reason.Of(Section, $"Labor stopped {stop.Last}; whether 30 days had run before the notice of cessation was recorded {Recorded}, and labor was still stopped, is open.", [Entry, stop.Entry]));
         }
 
         if (stops.Count > 0)
-        {
-            why = Reason.NotApplied("Civ. Code § 8188(a)", $"Labor had resumed before the notice of cessation was recorded, or before 30 days had run: no effect.", Entry);
-            return Verdict.No;
-        }
-
-        if (Entry.States is { } states && Recorded.Latest < states.PlusDays(LaborStop.IdleDaysBeforeNotice))
-        {
-            why = Reason.NotApplied("Civ. Code § 8188(a)", $"The notice of cessation itself says that labor ceased on {states}, less than 30 days before it was recorded: no effect.", Entry);
-            return Verdict.No;
-        }
-
-        why = Reason.Of("Civ. Code § 8188(a)", $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]);
-        return Verdict.Open;
+            return (Verdict.No, Reason.NotApplied(Section, $"Labor had resumed before the notice of cessation was recorded, or before 30 days had run: no effect.", Entry));
+        return RefutesItself
+            ? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation itself says that labor ceased on {Entry.States!.Value}, less than 30 days before it was recorded: no effect.", Entry))
+            : (Verdict.Open, Reason.Of(Section, $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]));
     }
+
+    // What a notice of cessation says of itself: that labor ceased on a day less than thirty days before it was recorded.
+    private bool RefutesItself => Entry.States is { } states && Recorded.Latest < states.PlusDays(LaborStop.IdleDaysBeforeNotice);
+
+    /// <summary>
+    /// A signed and verified notice is the owner's side of a question of fact. Where the file says otherwise, and the notice by its own word is good
+    /// or its word is not entered, both stand until a court has held, or the owner has granted, that it has no effect.
+    /// </summary>
+    [Rule("Civ. Code § 8188(a)", Sure = Sure.OurReading)]
+    private (Verdict Verdict, Reason Why) ByItsOwnWord((Verdict Verdict, Reason Why) byTheFile) => byTheFile.Verdict != Verdict.No || RefutesItself
+        ? byTheFile
+        : (Verdict.Open, Entry.States is { } states
+            ? Reason.Of("Civ. Code § 8188(a)", $"The notice of cessation says that labor ceased on {states}; by that day it is good, by the file it is not. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why)
+            : Reason.Of("Civ. Code § 8188(a)", $"The file does not say on which day, by the notice of cessation, labor ceased; by the file it is not good. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why));
 
     private (Verdict Verdict, Reason Why) AsToForm((Verdict Verdict, Reason Why) reach)
     {
@@ -176,80 +192,16 @@ public sealed class OwnersNotice
         };
     }
 
-    /// <summary>
-    /// A notice for one of several direct contracts shortens the time of those under that contract only. Null where it may count
-    /// against this claimant and the copy decides.
-    /// </summary>
-    [Rule("Civ. Code § 8186", Sure = Sure.OurReading)]
-    private (Verdict Verdict, Reason Why)? AppliesToContract()
+    // A notice of completion of one contract counts for those under it; every notice by the copy.
+    private Counted ToClaimant()
     {
-        if (IsForWholeWork || facts.Job.Claimant.HiredBy == Entry.ContractOf)
-            return null;
-        if (facts.Hirer is { Capacity: PartyCapacity.DirectContractor })
-            return (Verdict.No, Reason.NotApplied("Civ. Code § 8186", $"The {Words} is for one direct contract only, and the claimant works under another: it does not shorten this claimant's time.", Entry));
-        return (Verdict.Open, Reason.Of("Civ. Code § 8186", $"The {Words} is for one direct contract only; whether the claimant works under it is open.", [Entry]));
-    }
-
-    /// <summary>
-    /// Whether the owner did what makes the notice count against this claimant: gave it a copy within 10 days of recording, by a
-    /// means good for notices, where a copy was due to it.
-    /// </summary>
-    [Rule("Civ. Code § 8190(a)")]
-    [Rule("Civ. Code § 8190(c)")]
-    private (Verdict Verdict, Reason Why) CopyGiven()
-    {
-        if (OwnerNeedNotTell() is { } exempt)
-            return exempt;
-        if (NoCopyDue() is { } none)
-            return none;
-
-        var lastToGive = calendar.RollForwardOnAnyList(Period.LastDay(Recorded.Latest, CopyDays));
-        var lastInMail = lastToGive.PlusDays(MailDays);
-        foreach (var told in facts.All<OwnerToldUs>())
-        {
-            if (told.Notice != Entry.Notice || Days.Of(told.On) is not { } received || received.Latest < Recorded.Earliest)
-                continue;
-            if (told.Mailed is { } mailed)
-            {
-                return mailed <= lastToGive
-                    ? (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)", $"The owner's copy was put in the mail on {mailed}, within 10 days of recording ({lastToGive}).", [told]))
-                    : (Verdict.No, Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy was put in the mail on {mailed}, later than 10 days after recording ({lastToGive}): the {Words} does not shorten this claimant's time.", told));
-            }
-
-            if (received.Latest <= lastToGive)
-                return (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)", $"The owner's copy reached us {received}, within 10 days of recording ({lastToGive}).", [told]));
-            return received.Earliest > lastInMail
-                ? (Verdict.No, Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy reached us {received}, later than 10 days after recording ({lastToGive}) and five days for the mail: the {Words} does not shorten this claimant's time.", told))
-                : (Verdict.Open, Reason.Of("Civ. Code § 8190(a)", $"The owner's copy reached us {received}; it may have been mailed by {lastToGive}, and mail is given on deposit (Civ. Code § 8116(b)).", [told]));
-        }
-
-        return (Verdict.Open, Reason.Of("Civ. Code § 8190(a)", $"The file does not show whether the owner gave us a copy by {lastToGive}; without one the {Words} does not shorten this claimant's time (Civ. Code § 8190(c)).", [Entry]));
-    }
-
-    [Rule("Civ. Code § 8190(d)(1)")]
-    private (Verdict, Reason)? OwnerNeedNotTell() => facts.Job.Work.Use switch
-    {
-        WorkUse.OwnerOccupiedOneToFour => (Verdict.Yes, Reason.Of("Civ. Code § 8190(d)(1)", $"The owner lives there, with four or fewer units, and need not send a copy: the {Words} shortens the time unseen.", [Entry])),
-        WorkUse.Commercial or WorkUse.Residential or null => null,
-        _ => throw new InvalidOperationException($"No such use: {facts.Job.Work.Use}."),
-    };
-
-    /// <summary>A copy is due to the direct contractor and to claimants who gave the owner preliminary notice; to nobody else.</summary>
-    [Rule("Civ. Code § 8190(a)(1)")]
-    [Rule("Civ. Code § 8190(a)(2)")]
-    private (Verdict, Reason)? NoCopyDue()
-    {
-        if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
-            return null;
-        var owners = facts.Job.In(PartyCapacity.Owner);
-        if (Giving.FirstGiven(facts.PreliminaryNotices, owners, out var used) is not { } given)
-            return (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {Words} shortens its time unseen.", [Entry]));
-        if (given.Latest <= Recorded.Earliest)
-            return null;
-        // The owner can owe a copy only to one who had given it notice while the copy could still be given in time. Whether
-        // that holds for a notice between the recording and the tenth day the Code does not say.
-        return given.Earliest > calendar.RollForwardOnAnyList(Period.LastDay(Recorded.Latest, CopyDays))
-            ? (Verdict.Yes, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner preliminary notice {given}, when the time to give copies was over, so none was due to it: the {Words} shortens its time unseen.", [Entry, used!]))
-            : (Verdict.Open, Reason.Of("Civ. Code § 8190(a)(2)", $"The claimant gave the owner preliminary notice {given}, after the {Words} was recorded; whether a copy was due to it is open.", [Entry, used!]));
+        if (IsForWholeWork || Entry.Notice == OwnerNotice.Cessation)
+            return OwnersCopy.Given(facts, this, calendar);
+        var claimants = OneContract.IsClaimants(facts, Entry, Words);
+        if (claimants.Verdict == Verdict.No)
+            return claimants;
+        var copy = OwnersCopy.Given(facts, this, calendar);
+        return claimants.Verdict == Verdict.Yes || copy.Verdict == Verdict.No ? copy
+            : Counted.Open(claimants.Why, [.. claimants.Questions, .. copy.Questions]);
     }
 }

@@ -142,7 +142,7 @@ public static class MoneyDue
     private static SumDue? OwnersRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         var held = facts.All<Retained>();
-        if (held.Count == 0 || completion.Open.Count == 0 || !completion.EndKnown)
+        if (held.Count == 0 || completion.Open.Count == 0 || !completion.SaidComplete)
             return null;
         var first = completion.Open.Min(r => r.On.Earliest);
         var last = completion.Open.Max(r => r.On.Latest);

@@ -93,7 +93,7 @@ public static class PublicMoneyDue
     private static SumDue? EntitysRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         var held = facts.All<Retained>();
-        if (held.Count == 0 || completion.Open.Count == 0 || !completion.EndKnown)
+        if (held.Count == 0 || completion.Open.Count == 0 || !completion.SaidComplete)
             return null;
         var last = completion.Open.Max(r => r.On.Latest);
         return new SumDue(held[^1], completion.Open.Min(r => r.On.Earliest), calendar.RollForwardOnAnyList(Period.LastDay(last, EntityRetentionDays)), Total.Of(held, r => r.Amount));

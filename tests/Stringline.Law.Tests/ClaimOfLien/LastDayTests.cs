@@ -14,8 +14,8 @@ public sealed class LastDayTests
 
     private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06");
 
-    private static JobBuilder Contractor() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2020-01-01..")
-        .Furnished("2026-03-02", 10m).Ended("2026-05-04");
+    private static JobBuilder Contractor(string ended = "2026-05-04") => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2020-01-01..")
+        .Furnished("2026-03-02", 10m).Ended(ended);
 
     [Fact]
     [Proves("Civ. Code § 8414(b)")]
@@ -101,15 +101,18 @@ public sealed class LastDayTests
     }
 
     // Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146: complete 23 January 1991, lien recorded 4 June, notice of
-    // completion 25 June. A notice can only shorten; the lien was too late.
+    // completion 25 June. A notice can only shorten; the lien was too late. While nothing is settled the owner's own word, a day in June, leaves
+    // it in doubt; it is planned on 23 April all the same.
     [Fact]
     [Proves("Civ. Code § 8182(d)")]
     public void A_late_notice_with_a_later_day_does_not_save_a_late_claim()
     {
-        var last = Last(new JobBuilder().Notice("1990-12-01").Furnished("1990-12-01", 72709.33m).Ended("1990-12-31").Completed("1991-01-23")
-            .OwnerRecorded("1991-06-25", states: "1991-06-18").ClaimRecorded("1991-06-04"), "1991-07-01");
-        Assert.Equal(["1991-04-23"], last.DaysOf());
-        Assert.Equal(Standing.Lost, last.Standing);
+        static Finding Last(bool held) => LastDayTests.Last(new JobBuilder().Notice("1990-12-01").Furnished("1990-12-01", 72709.33m).Ended("1990-12-31").Completed("1991-01-23")
+            .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: held).ClaimRecorded("1991-06-04"), "1991-07-01");
+        Assert.Equal(["1991-04-23"], Last(held: true).DaysOf());
+        Assert.Equal(Standing.Lost, Last(held: true).Standing);
+        Assert.Equal("1991-04-23", Last(held: false).Plan());
+        Assert.Equal(Standing.InDoubt, Last(held: false).Standing);
     }
 
     [Fact]
@@ -200,7 +203,8 @@ public sealed class LastDayTests
         // Recorded Monday 6 April: 30 days end on 6 May, 60 on 5 June, 90 on 5 July.
         var told = Supplier().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation);
         Assert.Equal(["2026-05-06"], Last(told, "2026-04-20").DaysOf());
-        Assert.Equal(["2026-06-05"], Last(told.Role(ClaimantRole.DirectContractor, "owner"), "2026-04-20").DaysOf());
+        // A direct contractor's own work of 6 April would speak against the stop; a delivery does not.
+        Assert.Equal(["2026-06-05"], Last(Contractor("2026-03-02").LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation), "2026-04-20").DaysOf());
         var untold = Supplier().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-05-20", OwnerNotice.Cessation);
         Assert.Equal(["2026-07-05"], Last(untold, "2026-05-25").DaysOf());
     }

@@ -129,7 +129,7 @@ public sealed class LienRightTests
     public void An_expired_claim_on_work_that_waits_for_acceptance_leaves_the_right_whole()
     {
         var right = Right(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02")
-            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).ClaimRecorded("2026-03-05"), "2026-09-01");
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-03-05"), "2026-09-01");
         Assert.Equal(Standing.Open, right.Standing);
         Assert.Contains("Civ. Code § 8460(a)", right.Sections);
         Assert.True(right.Says("has expired"));

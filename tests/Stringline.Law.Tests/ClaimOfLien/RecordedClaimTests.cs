@@ -133,7 +133,7 @@ public sealed class RecordedClaimTests
     [Proves("Civ. Code § 8414(a)")]
     public void A_claim_recorded_while_the_work_waits_for_acceptance_is_kept() =>
         Assert.Equal(Standing.Kept, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
-            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).ClaimRecorded("2026-05-10")).Standing);
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-05-10")).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8414(a)")]

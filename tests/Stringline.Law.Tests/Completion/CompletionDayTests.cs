@@ -99,7 +99,7 @@ public sealed class CompletionDayTests
     [Proves("Civ. Code § 8180(b)")]
     public void Work_subject_to_acceptance_is_complete_on_acceptance_whatever_was_finished_before()
     {
-        var job = new JobBuilder().Work(w => w with { SubjectToAcceptanceBy = "City of Newark" })
+        var job = new JobBuilder().Work(w => w with { SubjectToAcceptanceBy = "City of Newark", PublicTakesOver = true })
             .Completed("2026-03-02").LaborCeased("2026-03-02").Completed("2026-08-03", CompletionTheory.Acceptance);
         var read = Read(job);
         Assert.True(read.AwaitsAcceptance);
@@ -114,7 +114,7 @@ public sealed class CompletionDayTests
     public void Work_never_accepted_is_not_complete_and_its_time_does_not_run()
     {
         var assessment = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("1960-01-01..")
-            .Work(w => w with { SubjectToAcceptanceBy = "City of Newark" })
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Newark", PublicTakesOver = true })
             .Furnished("1965-09-13", 16068.15m).Ended("1965-09-13").Completed("1965-09-13").On("1967-02-01");
         Assert.Equal(Standing.NotYet, assessment.Get("completion.day").Standing);
         Assert.Null(assessment.Get("completion.day").Band);
@@ -200,7 +200,8 @@ public sealed class CompletionDayTests
         // If the contention fails, nothing is known of completion and the day to plan on is the claimant's own last work again.
         var read = Read(new JobBuilder().Furnished("2026-04-06", 10m).Completed("2026-05-04", contested: true));
         Assert.Equal(["completion unknown: not before our own last work 2026-04-06 Floor", "actual completion 2026-05-04 Contested"], Lines(read));
-        Assert.True(read.EndKnown);
+        Assert.True(read.SaidComplete);
+        Assert.False(read.EndKnown);
         Assert.False(read.EndFirm);
     }
 
@@ -226,11 +227,13 @@ public sealed class CompletionDayTests
     }
 
     // Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146: the true completion was 23 January 1991; a notice of June that
-    // states a day in June does not reopen it.
+    // states a day in June does not reopen it. Until that is settled the owner's verified word stands beside the file's.
     [Fact]
     [Proves("Civ. Code § 8182(c)")]
-    public void A_later_day_stated_by_the_owner_yields_to_a_certain_completion() =>
-        Assert.Equal(
-            ["actual completion 1991-01-23 Certain"],
-            Lines(Read(new JobBuilder().Completed("1991-01-23").OwnerRecorded("1991-06-25", states: "1991-06-18"), "1991-07-01")));
+    public void A_later_day_stated_by_the_owner_yields_to_a_certain_completion_once_it_is_settled_that_it_has_no_effect()
+    {
+        static string[] Lines(bool held) => CompletionDayTests.Lines(Read(new JobBuilder().Completed("1991-01-23").OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: held), "1991-07-01"));
+        Assert.Equal(["actual completion 1991-01-23 Certain"], Lines(held: true));
+        Assert.Equal(["actual completion 1991-01-23 Certain", "completion as the owner's notice states 1991-06-18 Asserted"], Lines(held: false));
+    }
 }

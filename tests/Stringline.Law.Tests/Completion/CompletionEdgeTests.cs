@@ -83,10 +83,10 @@ public sealed class CompletionEdgeTests
     [InlineData("2026-03-02", null, "recorded notice of cessation 2026-04-06 Certain")]
     [InlineData("2026-03-02..2026-03-10", null, "recorded notice of cessation 2026-04-06 Contested")]
     [InlineData(null, null, "recorded notice of cessation 2026-04-06 Asserted")]
-    [InlineData("2026-03-02", "direct", null)]
+    [InlineData("2026-03-02", "direct", "recorded notice of cessation 2026-04-06 Contested")]
     [Proves("Civ. Code § 8180(a)(4)")]
     [Proves("Civ. Code § 8186")]
-    public void A_notice_of_cessation_completes_as_surely_as_the_stop_is_known_and_for_one_contract_not_the_whole(string? ceased, string? contractOf, string? expected)
+    public void A_notice_of_cessation_completes_as_surely_as_the_stop_is_known_and_one_that_names_a_contract_may(string? ceased, string? contractOf, string? expected)
     {
         var job = new JobBuilder().OwnerRecorded("2026-04-06", OwnerNotice.Cessation, contractOf: contractOf);
         if (ceased is not null)

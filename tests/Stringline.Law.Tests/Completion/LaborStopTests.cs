@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Completion;
 
@@ -61,7 +62,7 @@ public sealed class LaborStopTests
     [InlineData(ClaimantRole.EquipmentLessor, Firmness.Certain)]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void The_claimants_own_labor_during_the_stop_speaks_against_it_and_a_delivery_does_not(ClaimantRole role, Firmness expected) =>
-        Assert.Equal(expected, Read(new JobBuilder().Role(role).LaborCeased("2026-03-02").Furnished("2026-04-01", 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)).Firmness);
+        Assert.Equal(expected, Read(new JobBuilder().Role(role).LaborCeased("2026-03-02").Furnished("2026-04-01", 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal) && !r.Name.EndsWith("our own last work", StringComparison.Ordinal)).Firmness);
 
     [Theory]
     [InlineData("2026-03-02", Firmness.Certain)]
@@ -70,7 +71,31 @@ public sealed class LaborStopTests
     [InlineData("2026-05-02", Firmness.Certain)]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void Own_labor_counts_only_after_the_last_day_and_within_the_sixty(string worked, Firmness expected) =>
-        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished(worked, 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)).Firmness);
+        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished(worked, 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal) && !r.Name.EndsWith("our own last work", StringComparison.Ordinal)).Firmness);
+
+    // Own work from 1 April through some day of May after a stop of 2 March: if it counts as labor, the sixtieth day is counted from its end, and further
+    // work within those sixty days moves it on.
+    [Theory]
+    [InlineData("2026-04-01", null, null, "2026-05-31")]
+    [InlineData("2026-04-01", "2026-05-31", null, "2026-07-30")]
+    [InlineData("2026-04-01", "2026-06-01", null, "2026-05-31")]
+    [InlineData("2026-04-01", null, "2026-05-31", null)]
+    [InlineData("2026-04-01", null, "2026-06-01", "2026-05-31")]
+    [InlineData("2026-03-02", null, null, null)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void If_our_own_later_work_counts_the_sixty_days_run_from_its_end(string worked, string? again, string? resumed, string? day)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02", resumed).Furnished(worked, 10m);
+        if (again is not null)
+            job.Furnished(again, 10m);
+        static string? Found(JobBuilder job, string asOf) => Read(job, asOf).Open.SingleOrDefault(r => r.Name == "60 days without labor after our own last work") is { } r ? $"{LawText.IsoDay(r.On.Earliest)} {r.Firmness}" : null;
+        Assert.Equal(day is null ? null : day + " Asserted", Found(job, "2026-09-01"));
+        if (day == "2026-05-31" && again is null && resumed is null)
+        {
+            Assert.Equal(day + " Projected", Found(job, "2026-05-30"));
+            Assert.Equal(day + " Asserted", Found(job, "2026-05-31"));
+        }
+    }
 
     // Stopped on some day from 2 to 6 March: our own work shows that labor went on only if it surely came after the stop, and may have
     // come within the sixty days, which end on 5 May at the latest, and before labor resumed.

@@ -20,7 +20,7 @@ public sealed class OneContractNoticeTests
     [InlineData("direct", ClaimantRole.Supplier, "2026-06-17")] // under that contract
     [InlineData("second", ClaimantRole.Supplier, "2026-09-28")] // under another
     [InlineData("sub", ClaimantRole.Supplier, "2026-06-17 2026-09-28")] // under which, the file does not say
-    [InlineData("owner", ClaimantRole.DirectContractor, "2026-07-17 2026-09-28")] // whether the claimant's own, the file does not say
+    [InlineData("owner", ClaimantRole.DirectContractor, "2026-09-28")] // another company's than the claimant's own
     [Proves("Civ. Code § 8186")]
     public void It_shortens_the_time_of_those_under_that_contract_only(string hiredBy, ClaimantRole role, string days) =>
         Assert.Equal(days.Split(' '), Last(Job(hiredBy, role)).DaysOf());

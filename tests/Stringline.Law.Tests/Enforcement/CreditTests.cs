@@ -63,7 +63,7 @@ public sealed class CreditTests
     public void While_completion_is_unknown_or_contested_the_year_is_planned_on_and_the_credit_alone_ends_the_time()
     {
         // Not before our own last work on 2 March 2026, so the year may end on 2 March 2027; it may also end much later.
-        var unknown = Job(null).CreditRecorded("2026-08-03", "2026-12-15");
+        var unknown = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02").ClaimRecorded("2026-06-01").CreditRecorded("2026-08-03", "2026-12-15");
         Assert.Equal(["2027-03-02", "2027-03-15"], unknown.On("2026-09-01").Get("credit.enforcement-last-day").DaysOf());
         Assert.Equal(Standing.InDoubt, unknown.On("2027-03-10").Get("credit.enforcement-last-day").Standing);
         Assert.Equal(Standing.Lost, unknown.On("2027-03-16").Get("credit.enforcement-last-day").Standing);

@@ -62,7 +62,7 @@ public sealed class PrivatePaymentBondTests
     [Proves("Civ. Code § 8610")]
     public void Before_any_completion_the_time_does_not_run()
     {
-        var action = Action(new JobBuilder().PaymentBond("2026-01-12").Notice("2026-03-02").Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).Furnished("2026-03-02", 1m));
+        var action = Action(new JobBuilder().PaymentBond("2026-01-12").Notice("2026-03-02").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-03-02", 1m));
         Assert.Equal(Standing.NotYet, action.Standing);
         Assert.Null(action.ActBy);
     }

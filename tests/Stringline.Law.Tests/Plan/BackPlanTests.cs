@@ -47,7 +47,7 @@ public sealed class BackPlanTests
     {
         Assert.All(Days(Job("2026-05-04").ClaimRecorded("2026-05-11").On("2026-06-01")), Assert.Null);
         Assert.All(Days(Job("2026-05-04").On("2026-08-10")), Assert.Null);
-        Assert.All(Days(new JobBuilder().Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).Notice("2026-03-02").Furnished("2026-03-02", 1m).On("2026-06-01")), Assert.Null);
+        Assert.All(Days(new JobBuilder().Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Notice("2026-03-02").Furnished("2026-03-02", 1m).On("2026-06-01")), Assert.Null);
     }
 
     // Act by Friday 31 July; ten days of mail end on Tuesday 21 July, three days in hand on Tuesday 28 July.

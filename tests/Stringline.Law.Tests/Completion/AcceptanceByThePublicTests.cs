@@ -1,0 +1,105 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Tests.Completion;
+
+/// <summary>
+/// A private work that an authority must accept, or only approve. Finished Wednesday 22 October 2025: 90 days end on Tuesday 20 January 2026.
+/// In re El Dorado Improvement Corp. (9th Cir. 2003) 335 F.3d 835 against A. J. Raisch Paving v. Mountain View Savings &amp; Loan (1972) 28 Cal.App.3d 832.
+/// </summary>
+public sealed class AcceptanceByThePublicTests
+{
+    private static JobBuilder Job(bool? takesOver) => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(64000m)
+        .Furnished("2025-08-05", 64000m, until: "2025-10-22").Ended("2025-10-22").Notice("2025-08-14").Completed("2025-10-22")
+        .Work(w => w with { SubjectToAcceptanceBy = "Butte County Housing Authority", PublicTakesOver = takesOver });
+
+    private static Finding Last(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("claim-of-lien.last-day");
+
+    [Fact]
+    [Proves("Civ. Code § 8180(b)")]
+    public void Where_the_file_does_not_say_whether_the_public_takes_it_over_the_safe_day_stands_and_no_end_is_known()
+    {
+        var last = Last(Job(null));
+        Assert.Equal(["2026-01-20 actual completion, should the approval be no acceptance"], last.Lines());
+        Assert.Equal("2026-01-20", last.Plan());
+        Assert.Null(last.Band!.Latest);
+        Assert.Equal(Standing.Open, last.Standing);
+        var day = Job(null).On("2025-12-01").Get("completion.day");
+        Assert.Equal(Standing.InDoubt, day.Standing);
+        Assert.Null(day.Band!.Latest);
+        Assert.True(day.Asks("(work.publicTakesOver)"));
+        Assert.True(day.Says("El Dorado"));
+        Assert.True(day.Says("Raisch"));
+    }
+
+    [Theory]
+    [InlineData("2026-01-20", Standing.Kept)]
+    [InlineData("2026-01-21", Standing.InDoubt)]
+    [InlineData("2026-09-01", Standing.InDoubt)]
+    [Proves("Civ. Code § 8180(b)")]
+    public void A_claim_after_that_day_is_in_doubt_and_never_lost(string recorded, Standing expected) =>
+        Assert.Equal(expected, Last(Job(null).ClaimRecorded(recorded), "2026-09-02").Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8180(b)")]
+    public void Where_the_public_takes_it_over_the_time_waits_for_the_acceptance()
+    {
+        var last = Last(Job(true), "2026-06-01");
+        Assert.Empty(last.Readings);
+        Assert.Equal(Standing.Open, last.Standing);
+        Assert.Equal(Standing.NotYet, Job(true).On("2026-06-01").Get("completion.day").Standing);
+        Assert.True(Job(true).On("2026-06-01").Get("completion.day").RuledOut("Civ. Code § 8180(b)"));
+        Assert.False(Job(true).On("2026-06-01").Get("completion.day").Asks("(work.publicTakesOver)"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8180(b)")]
+    public void Where_it_only_approves_the_work_is_complete_when_it_is_finished()
+    {
+        var answer = Job(false).On("2026-06-01");
+        Assert.Equal(["2025-10-22 actual completion"], answer.Get("completion.day").Lines());
+        Assert.Equal(Standing.Done, answer.Get("completion.day").Standing);
+        Assert.Equal(Standing.Lost, answer.Get("claim-of-lien.last-day").Standing);
+        Assert.False(answer.Get("completion.day").Asks("(work.publicTakesOver)"));
+    }
+
+    // Accepted on 3 March 2026: 90 days end on Monday 1 June. A claim of that day.
+    [Theory]
+    [InlineData(null, "2026-01-20 2026-06-01", Standing.InDoubt)]
+    [InlineData(true, "2026-06-01", Standing.Kept)]
+    [InlineData(false, "2026-01-20", Standing.Lost)]
+    [Proves("Civ. Code § 8180(b)")]
+    public void An_acceptance_ends_the_doubt_about_the_end_only(bool? takesOver, string days, Standing claimed)
+    {
+        var accepted = Job(takesOver).Completed("2026-03-03", CompletionTheory.Acceptance);
+        var last = Last(accepted, "2026-06-02");
+        Assert.Equal(days.Split(' '), last.DaysOf());
+        Assert.Equal(Standing.Lost, last.Standing);
+        Assert.NotNull(last.Band!.Latest);
+        Assert.Equal(claimed, Last(accepted.ClaimRecorded("2026-06-01"), "2026-06-02").Standing);
+    }
+
+    // Neither finished nor accepted: nothing is known of completion but that it was not before the claimant's own last work, 22 October.
+    [Fact]
+    [Proves("Civ. Code § 8180(a)")]
+    public void With_nothing_finished_the_claimants_last_work_is_planned_on_unless_the_public_takes_it_over()
+    {
+        static JobBuilder Unfinished(bool? takesOver) => new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 64000m, until: "2025-10-22").Ended("2025-10-22")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Oroville", PublicTakesOver = takesOver });
+        Assert.Equal("2026-01-20", Last(Unfinished(null)).Plan());
+        Assert.Null(Last(Unfinished(true)).Plan());
+    }
+
+    // Labor stopped on 1 August 2025: the sixtieth day is 30 September, 90 days from it 29 December.
+    [Fact]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Sixty_idle_days_are_kept_beside_the_acceptance_too()
+    {
+        var job = new JobBuilder().Notice("2025-07-14").Furnished("2025-07-07", 64000m).Ended("2025-07-07").LaborCeased("2025-08-01")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Oroville" });
+        Assert.Equal(["2025-12-29 60 days without labor, should the approval be no acceptance"], Last(job).Lines());
+        Assert.Null(Last(job).Band!.Latest);
+        Assert.Equal([Firmness.Asserted], CompletionDay.Of(job.FactsOn("2025-12-01"), []).Open.Select(r => r.Firmness));
+    }
+}

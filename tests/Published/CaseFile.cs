@@ -37,7 +37,7 @@ public static class CaseFile
     public static JobBuilder StopPayment(this JobBuilder file, string on, string to, decimal? amount = null) =>
         file.Add(i => new StopPaymentGiven { Index = i, On = JobBuilder.When(on), To = [to], Amount = amount, Bonded = true });
 
-    /// <summary>The site waits for acceptance by a public authority.</summary>
-    public static JobBuilder SubjectToAcceptanceBy(this JobBuilder file, string authority) =>
-        file.Work(w => w with { SubjectToAcceptanceBy = authority });
+    /// <summary>The site waits for acceptance by a public authority, which takes over what is built; null where that is not said.</summary>
+    public static JobBuilder SubjectToAcceptanceBy(this JobBuilder file, string authority, bool? takesOver = true) =>
+        file.Work(w => w with { SubjectToAcceptanceBy = authority, PublicTakesOver = takesOver });
 }

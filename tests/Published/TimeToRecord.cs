@@ -132,23 +132,25 @@ public sealed class TimeToRecord
         Question = "Does a late notice of completion with a wrong, later date reopen the time? Does a claim in the wrong county count?",
         Held = "No: a notice of completion can only shorten the time, and outside its own period it does nothing. No: the claim in Kern came 132 days after completion.",
         Then = "Last day 23 April 1991 at the latest; too late.",
-        Now = "The same: 153 days are more than 15 as they were more than 10. An instrument in a county with no part of the site is not recorded at all (§ 8060), so the "
+        Now = "The same: 153 days are more than 15 as they were more than 10. While that is not settled the owner's own verified word, a day in June, stands beside the file's, since "
+            + "one who relied on it may hold the owner to it (the court found no reliance): the day to act on is April's all the same. An instrument in a county with no part of the site is not recorded at all (§ 8060), so the "
             + "first claim counts for nothing. Which county that was is not said where this was read; Inyo stands for it.",
         Takes =
         [
-            new("as the court held", ToSubcontractor(ClaimantRole.Supplier)
-                    .NoticeNotInIssue("1990-05-17")
-                    .Furnished("1990-05-17..1990-12-30", 72709.33m, until: "1990-05-17..1990-12-30")
-                    .Ended("1990-12-30")
-                    .Completed("1990-12-31..1991-01-23")
-                    .Work(w => w with { Site = w.Site with { County = "Kern" } })
-                    .ClaimRecorded("1991-03-01", county: "Inyo")
+            new("as the file stood before the court held: act on the file's own day; the owner's later day leaves the claim of June in doubt", Asphalt()
                     .ClaimRecorded("1991-06-04", county: "Kern")
                     .OwnerRecorded("1991-06-25", states: "1991-06-18"),
                 "1991-07-01",
-                Band("claim-of-lien.last-day", "1991-03-31", "1991-04-23"),
+                PlannedOn("claim-of-lien.last-day", "1991-03-29"),
                 RuledOut("claim-of-lien.last-day", "Civ. Code § 8182(d)"),
-                RuledOut("claim-of-lien.last-day", "Civ. Code § 8060"),
+                RecordedInTimeIsInDoubt,
+                Asks("claim-of-lien.last-day", "heldIneffective")),
+
+            new("as the court held: the notice has no effect, and the claim in Kern is too late", Asphalt()
+                    .ClaimRecorded("1991-06-04", county: "Kern")
+                    .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: true),
+                "1991-07-01",
+                Band("claim-of-lien.last-day", "1991-03-31", "1991-04-23"),
                 RecordedTooLate,
                 Is("lien-right", Standing.Lost),
                 Obstacle("Civ. Code § 8400")),
@@ -159,13 +161,20 @@ public sealed class TimeToRecord
                     .Ended("1990-12-30")
                     .Completed("1991-01-23")
                     .ClaimRecorded("1991-06-04")
-                    .OwnerRecorded("1991-06-25", states: "1991-06-18"),
+                    .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: true),
                 "1991-07-01",
                 CompletedOn("1991-01-23"),
                 LastDayToRecord("1991-04-23"),
                 RecordedTooLate),
         ],
     }.Holds();
+
+    private static JobBuilder Asphalt() => ToSubcontractor(ClaimantRole.Supplier)
+        .NoticeNotInIssue("1990-05-17")
+        .Furnished("1990-05-17..1990-12-30", 72709.33m, until: "1990-05-17..1990-12-30")
+        .Ended("1990-12-30")
+        .Completed("1990-12-31..1991-01-23")
+        .Work(w => w with { Site = w.Site with { County = "Kern" } });
 
     [Fact]
     [Proves("Civ. Code § 8414(b)")]
@@ -187,14 +196,6 @@ public sealed class TimeToRecord
         Now = "The same last day. The pre-lien notice is gone, so today the first claim, recorded within 30 days of the notice too, would have been good on either reading.",
         Takes =
         [
-            new("as the court held: the notice lacks both names and has no effect", Wiring()
-                    .OwnerRecorded("1965-06-29", states: "1965-06-25", lacks: Names, heldIneffective: true)
-                    .ClaimRecorded("1965-09-22", 1186.29m),
-                "1965-10-01",
-                LastDayToRecord("1965-09-23"),
-                RecordedInTime,
-                Demand(1186.29m)),
-
             new("before any court has held so, though the owner's copy came in time: both readings, and the claim of September is in doubt", Wiring()
                     .OwnerRecorded("1965-06-29", states: "1965-06-25", lacks: Names)
                     .OwnerToldUs("1965-07-02")
@@ -203,6 +204,14 @@ public sealed class TimeToRecord
                 Days("claim-of-lien.last-day", "1965-07-29", "1965-09-23"),
                 Is("claim-of-lien.last-day", Standing.InDoubt),
                 Asks("claim-of-lien.last-day", "has no effect")),
+
+            new("once a court has held that it has no effect, which the file is then told", Wiring()
+                    .OwnerRecorded("1965-06-29", states: "1965-06-25", lacks: Names, heldIneffective: true)
+                    .ClaimRecorded("1965-09-22", 1186.29m),
+                "1965-10-01",
+                LastDayToRecord("1965-09-23"),
+                RecordedInTime,
+                Demand(1186.29m)),
 
             new("had it lacked nothing, and the owner's copy come in time: too late", Wiring()
                     .OwnerRecorded("1965-06-29", states: "1965-06-25")
@@ -320,6 +329,19 @@ public sealed class TimeToRecord
                 LastDayToRecord("1915-08-10"),
                 RecordedTooLate,
                 Is("lien-right", Standing.Lost)),
+
+            new($"the claim recorded {recorded}, before it was decided whether the work was complete in May or only with the papering: planned on the earlier, and in doubt", Subcontractor()
+                    .NoticeNotInIssue("1915-02-15")
+                    .Furnished("1915-02-15", until: "1915-05-12")
+                    .Ended("1915-05-12")
+                    .Completed("1915-05-12", contested: true)
+                    .Completed("1915-06-01", contested: true)
+                    .ClaimRecorded(recorded),
+                "1915-09-01",
+                CompletedOn("1915-05-12", "1915-06-01"),
+                PlannedOn("claim-of-lien.last-day", "1915-08-10"),
+                Band("claim-of-lien.last-day", "1915-08-10", null),
+                RecordedInTimeIsInDoubt),
         ],
     }.Holds();
 
@@ -419,7 +441,8 @@ public sealed class TimeToRecord
         Question = "Was a claim 17 months after the last work in time?",
         Held = "Yes: completion is the acceptance, and that never came. But the shared sewer must be apportioned.",
         Then = "No last day yet.",
-        Now = "The same. Had physical completion counted, the last day would have been 12 December 1965.",
+        Now = "The same for streets that the public takes over. While the file does not say that it does, the day from physical completion, 12 December 1965, is the one to act on, and the "
+            + "acceptance the later reading (In re El Dorado Improvement Corp. (9th Cir. 2003) 335 F.3d 835).",
         Takes =
         [
             new("as the court held", DirectContractor()
@@ -437,6 +460,19 @@ public sealed class TimeToRecord
                 RecordedInTime,
                 Band("enforcement.last-day", "1967-05-02", "1967-05-29"),
                 Is("enforcement.last-day", Standing.InDoubt)),
+
+            new("while the file does not say that the public takes the streets over: act on physical completion, and the later reading stays open", DirectContractor()
+                    .SubjectToAcceptanceBy("the City of Newark", takesOver: null)
+                    .Furnished("1964-11-25..1965-01-31", until: "1965-09-13")
+                    .Ended("1965-09-13")
+                    .Completed("1965-09-13")
+                    .ClaimRecorded("1967-02-01..1967-02-28"),
+                "1967-06-30",
+                CompletedOn("1965-09-13"),
+                PlannedOn("claim-of-lien.last-day", "1965-12-10"),
+                Band("claim-of-lien.last-day", "1965-12-12", null),
+                RecordedInTimeIsInDoubt,
+                Asks("completion.day", "(work.publicTakesOver)")),
 
             new("the reading the court refused: no acceptance needed", DirectContractor()
                     .Furnished("1964-11-25..1965-01-31", until: "1965-09-13")

@@ -78,8 +78,10 @@ public sealed class WorkedChains
         var idle = Subcontractor().NoticeNotInIssue("2026-01-05").Furnished("2026-01-05", until: "2026-02-02").Ended("2026-02-02").LaborCeased("2026-02-02");
         Check("last labor 2 February: complete 3 April, last day 2 July, day 150", idle, "2026-05-01",
             CompletedOn("2026-04-03"), LastDayToRecord("2026-07-02"));
-        Check("notice of cessation on the thirtieth day, copy given: 30 days from it", Ceased("2026-03-04"), "2026-03-20",
-            LastDayToRecord("2026-04-03"));
+        Check("notice of cessation on the thirty-first day, copy given: 30 days from it", Ceased("2026-03-05"), "2026-03-20",
+            LastDayToRecord("2026-04-04"));
+        Check("on the thirtieth thirty days may not have run before it: planned on, never lost on", Ceased("2026-03-04"), "2026-05-10",
+            PlannedOn("claim-of-lien.last-day", "2026-04-03"), Is("claim-of-lien.last-day", Standing.InDoubt));
         Check("on the twenty-ninth: no effect", Ceased("2026-03-03"), "2026-05-01",
             RuledOut("completion.day", "Civ. Code § 8188(a)"), LastDayToRecord("2026-07-02"));
     }

@@ -56,15 +56,10 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     }
 
     // By the file the claimant furnishes no more: it says so, or its contract ended.
-    private static Entry? End(FactsAsOf facts)
-    {
-        var performed = Performed(facts);
-        if (performed is not null)
-            return performed;
-        if (facts.All<FurnishingEnded>() is { Count: > 0 } ended)
-            return ended[^1];
-        return facts.All<ContractEnded>() is { Count: > 0 } contract ? contract[^1] : null;
-    }
+    private static Entry? End(FactsAsOf facts) =>
+        (Entry?)Performed(facts) ?? Last(facts.All<FurnishingEnded>()) ?? Last(facts.All<ContractEnded>());
+
+    private static Entry? Last(IReadOnlyList<Entry> entries) => entries.Count == 0 ? null : entries[^1];
 
     private static ContractEnded? Performed(FactsAsOf facts)
     {

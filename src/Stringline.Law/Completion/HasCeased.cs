@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 
 namespace Stringline.Law.Completion;
 
-/// <summary>Whether the claimant has ceased to provide work: the file says so, or the whole work is complete. The one home of it.</summary>
+/// <summary>Whether the claimant has ceased to provide work: the file says so, its contract ended, or the whole work is complete. The one home of it.</summary>
 public static class HasCeased
 {
     /// <summary>The reading under which the whole work is surely complete by the day of asking; null where none is.</summary>
@@ -23,5 +23,5 @@ public static class HasCeased
     /// <param name="facts">The facts.</param>
     /// <param name="completion">All readings of completion, worked out only where the file does not say it itself.</param>
     public static bool Of(FactsAsOf facts, Func<FactsAsOf, CompletionReadings> completion) =>
-        facts.All<FurnishingEnded>().Count > 0 || ByCompletion(facts, completion(facts)) is not null;
+        facts.All<FurnishingEnded>().Count > 0 || facts.All<ContractEnded>().Count > 0 || ByCompletion(facts, completion(facts)) is not null;
 }

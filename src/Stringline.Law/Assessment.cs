@@ -111,7 +111,9 @@ public sealed record Assessment
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
-        var action = ActionDays.Finding(facts, claim, calendar);
+        var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
+        var credit = Credit.ToSue(facts, suits, completion, calendar);
+        var action = ActionDays.Finding(facts, suits, credit, calendar);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
@@ -135,11 +137,7 @@ public sealed record Assessment
             findings.Add(watch);
         findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
-        List<Finding> credit = [.. Credit.Findings(facts, claim, completion, calendar)];
-        findings.AddRange(credit);
-        findings.AddRange(AfterFiling.Findings(facts, calendar));
-        findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
-        findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
+        Enforced(findings, facts, suits, credit, action, right, amount, calendar);
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
         findings.AddRange(DesignLienDays.Findings(facts, amounts, calendar));
@@ -161,5 +159,27 @@ public sealed record Assessment
             noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
+    }
+
+    // What follows the recording and the time to sue, each where its facts are there.
+    private static void Enforced(List<Finding> findings, FactsAsOf facts, ClaimSuits suits, Finding? credit, Finding action, Finding right, Waterfall amount, OpenDays calendar)
+    {
+        Add(LaterClaim.Finding(facts, suits, calendar));
+        Add(StayNotice.Finding(facts, suits, calendar));
+        Add(Credit.ToRecord(facts, suits, calendar));
+        Add(credit);
+        findings.AddRange(AfterFiling.Findings(facts, suits, calendar));
+        Add(ReleaseBond.Amount(facts, suits, amount));
+        Add(ReleaseBond.LastDay(facts, suits, calendar));
+        Add(Overstated.Finding(facts, suits, amount));
+        findings.AddRange(Release.Findings(facts, suits, action, amount, calendar));
+        Add(DebtDays.Finding(facts, right, calendar));
+        Add(LowerTierDefense.Finding(facts));
+
+        void Add(Finding? finding)
+        {
+            if (finding is not null)
+                findings.Add(finding);
+        }
     }
 }

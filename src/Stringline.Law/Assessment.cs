@@ -43,11 +43,13 @@ public sealed record Assessment
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
 
     /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
-    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, noticeIsDue);
+    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, NoticeDueTo.Count > 0);
 
     private IReadOnlyList<NextStep>? next;
     private Amounts? amounts;
-    private bool noticeIsDue;
+
+    /// <summary>Those to whom preliminary notice is due and was not given; empty where none is, or every one of them was reached.</summary>
+    public IReadOnlyList<Recipient> NoticeDueTo { get; init; } = [];
 
     // Private work has some thirty findings; a list that grows would be copied four times.
     private const int MostFindings = 40;
@@ -94,7 +96,7 @@ public sealed record Assessment
             Findings = findings,
             Amount = amount,
             amounts = amounts,
-            noticeIsDue = reach.Missing.Count > 0,
+            NoticeDueTo = reach.Missing,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
@@ -156,7 +158,7 @@ public sealed record Assessment
             Findings = findings,
             Amount = amount,
             amounts = amounts,
-            noticeIsDue = reach.Missing.Count > 0,
+            NoticeDueTo = reach.Missing,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
     }

@@ -28,8 +28,10 @@ internal static class ReleaseDemandPaper
             matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner who demands the release.", "Civ. Code § 8480");
         var leaf = new Leaf("demand-for-release.pdf", "Demand for Release of Claim of Lien");
         leaf.Head("California Civil Code sections 8480 to 8482");
-        leaf.Line("To", $"{matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section)}, claimant\n{matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address: on the claim, its notices, or the licence board's record (Civ. Code § 8108(e)).", section)}");
+        leaf.Line("To", $"{matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section)}, claimant\n{matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section)}");
         leaf.Field("Owner, who gives this notice", owner is null ? null : NoticeContents.Person(matter, owner));
+        leaf.Field("Direct contractor", [.. NoticeContents.Contractors(matter)]);
+        leaf.Field("Construction lender", [.. NoticeContents.Lenders(matter)]);
         leaf.Field("Claim of lien", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));

@@ -41,7 +41,7 @@ internal static class PreliminaryNoticePaper
 
         var leaf = new Leaf(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
         leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304" : "California Civil Code sections 8102 and 8200 to 8204");
-        Addressees.Put(leaf, matter, to);
+        Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation ? "Attention: disbursing officer" : null);
         NoticeContents.Put(leaf, matter, "General description of work");
         var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", "contract.price",
             "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");

@@ -61,6 +61,17 @@ public sealed record Assessment
     /// <summary>The finding with that id, or null.</summary>
     public Finding? Find(string id) => Findings.FirstOrDefault(f => f.Id == id);
 
+    /// <summary>
+    /// What would be found had something more happened by that day, by the same calendar and plan: what a paper would do before anybody signs it.
+    /// </summary>
+    /// <param name="more">What is supposed; their places in the file do not matter.</param>
+    /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
+    public Assessment Supposing(params Entry[] more) => asked is var (job, calendar, plan)
+        ? Of(job with { Entries = [.. job.Entries, .. more] }, AsOf, calendar, plan)
+        : throw new InvalidOperationException("This assessment was not made from a job file.");
+
+    private (JobFile Job, OpenDays Calendar, PlanSettings Plan)? asked;
+
     /// <summary>Assesses a job file.</summary>
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
@@ -69,7 +80,10 @@ public sealed record Assessment
     public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
     {
         var facts = new FactsAsOf(job, asOf);
-        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan ?? PlanSettings.Default) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
+        plan ??= PlanSettings.Default;
+        var found = LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan) : PrivateWork(facts, calendar, plan);
+        found.asked = (job, calendar, plan);
+        return found;
     }
 
     private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar, PlanSettings plan)

@@ -4,7 +4,6 @@ using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
-using Period = Stringline.Law.Time.Period;
 
 namespace Stringline.Papers.Enforcement;
 
@@ -54,7 +53,7 @@ internal static class ReleaseDemandPaper
             matter.Refuse("time-to-sue-runs", "release.petition-first-day", petition?.Band is { } band ? $"The owner may petition from {Day(band.Earliest.Day)}." : "The assessment shows no day from which the owner may petition.", "Wait until the claimant's time to sue is over.", "Civ. Code §§ 8460, 8480");
     }
 
-    private static string? Grounds(Matter matter, NamedClaim claim) => claim.On is { } on
-        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(Period.LastDay(on, ActionDays.DaysToSue))}. {(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
+    private static string? Grounds(Matter matter, NamedClaim claim) => claim.On is { } on && matter.Assessment.Find("enforcement.last-day")?.Band is { Earliest.Day: var ended }
+        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. {(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
         : null;
 }

@@ -47,6 +47,41 @@ public sealed class StatutoryContentsTests
             item => Assert.Contains(item, text, StringComparison.Ordinal));
     }
 
+    /// <summary>Civ. Code § 8102(a)(6)(C) on a preliminary notice: the demand to date, if any; nothing is owed before anything is furnished.</summary>
+    [Theory]
+    [InlineData("preliminary-notice")]
+    [InlineData("public-preliminary-notice")]
+    public void Section_8102_a_6_C_on_a_preliminary_notice(string id)
+    {
+        JobFile Furnishing(JobFile job, decimal worth, decimal paid) => (job with { Contract = job.Contract with { Price = 9_000m }, Entries = [] })
+            .With(new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-02-16")), Amount = worth })
+            .With(new Paid { Index = 1, On = DayFact.On(Day("2026-02-18")), Amount = paid });
+        var some = Make(id, j => Furnishing(j, 6_430m, 2_000m)).TextOf();
+        Assert.Contains("$4,430.00 after deducting all just credits and offsets.", string.Join(' ', some.Split('\n', ' ')), StringComparison.Ordinal);
+        Assert.Contains("None at this time.", Make(id, j => Furnishing(j, 2_000m, 2_000m)).TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Civ. Code §§ 8204, 8430, 8132 limit or end remedies and not the debt: a demand for payment asks for what is owed, whatever a claim of lien may state.
+    /// </summary>
+    [Fact]
+    public void Section_8800_the_debt_and_not_the_lien()
+    {
+        var job = Private() with
+        {
+            Contract = Private().Contract with { Price = null },
+            Entries =
+            [
+                new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-02-16")), Amount = 3_000m },
+                new Furnished { Index = 1, On = DayFact.On(Day("2026-04-06")), Until = DayFact.On(Day("2026-04-06")), Amount = 3_430m },
+                new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-04-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3", "p4"], Manner = Manner.CertifiedMail },
+            ],
+        };
+        Assert.Equal(3_430m, Assess(job, Day("2026-05-06")).Amount.Demand);
+        Assert.Contains("$6,430.00", Make("payment-demand", _ => job).TextOf(), StringComparison.Ordinal);
+        Assert.Contains(Refusals("payment-demand", _ => job, o => o with { Amount = 6_430.01m }), r => r.Id == "more-than-reckoned");
+    }
+
     /// <summary>Civ. Code § 9354(b)(1): on a State contract the director; (2): else the disbursing officer or the body that awarded it. § 9302(b): the disbursing officer.</summary>
     [Theory]
     [InlineData(PublicBody.State, "Attention: Director", "Attention: disbursing officer", false)]

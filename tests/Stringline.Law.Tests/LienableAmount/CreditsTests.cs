@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Law.LienableAmount;
 
 namespace Stringline.Law.Tests.LienableAmount;
 

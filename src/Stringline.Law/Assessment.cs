@@ -43,13 +43,11 @@ public sealed record Assessment
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
 
     /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
-    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, NoticeDueTo.Count > 0);
+    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, noticeIsDue);
 
     private IReadOnlyList<NextStep>? next;
     private Amounts? amounts;
-
-    /// <summary>Those to whom preliminary notice is due and was not given; empty where none is, or every one of them was reached.</summary>
-    public IReadOnlyList<Recipient> NoticeDueTo { get; init; } = [];
+    private bool noticeIsDue;
 
     // Private work has some thirty findings; a list that grows would be copied four times.
     private const int MostFindings = 40;
@@ -61,17 +59,6 @@ public sealed record Assessment
     /// <summary>The finding with that id, or null.</summary>
     public Finding? Find(string id) => Findings.FirstOrDefault(f => f.Id == id);
 
-    /// <summary>
-    /// What would be found had something more happened by that day, by the same calendar and plan: what a paper would do before anybody signs it.
-    /// </summary>
-    /// <param name="more">What is supposed; their places in the file do not matter.</param>
-    /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
-    public Assessment Supposing(params Entry[] more) => asked is var (job, calendar, plan)
-        ? Of(job with { Entries = [.. job.Entries, .. more] }, AsOf, calendar, plan)
-        : throw new InvalidOperationException("This assessment was not made from a job file.");
-
-    private (JobFile Job, OpenDays Calendar, PlanSettings Plan)? asked;
-
     /// <summary>Assesses a job file.</summary>
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
@@ -80,10 +67,7 @@ public sealed record Assessment
     public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
     {
         var facts = new FactsAsOf(job, asOf);
-        plan ??= PlanSettings.Default;
-        var found = LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan) : PrivateWork(facts, calendar, plan);
-        found.asked = (job, calendar, plan);
-        return found;
+        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan ?? PlanSettings.Default) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
     }
 
     private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar, PlanSettings plan)
@@ -110,7 +94,7 @@ public sealed record Assessment
             Findings = findings,
             Amount = amount,
             amounts = amounts,
-            NoticeDueTo = reach.Missing,
+            noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
@@ -127,9 +111,7 @@ public sealed record Assessment
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
-        var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
-        var credit = Credit.ToSue(facts, suits, completion, calendar);
-        var action = ActionDays.Finding(facts, suits, credit, calendar);
+        var action = ActionDays.Finding(facts, claim, calendar);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
@@ -153,9 +135,13 @@ public sealed record Assessment
             findings.Add(watch);
         findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
-        Enforced(findings, facts, suits, credit, action, right, amount, calendar);
+        List<Finding> credit = [.. Credit.Findings(facts, claim, completion, calendar)];
+        findings.AddRange(credit);
+        findings.AddRange(AfterFiling.Findings(facts, calendar));
+        findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
+        findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
-        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, completion, ownersNotices, calendar));
+        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
         findings.AddRange(DesignLienDays.Findings(facts, amounts, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
@@ -172,30 +158,8 @@ public sealed record Assessment
             Findings = findings,
             Amount = amount,
             amounts = amounts,
-            NoticeDueTo = reach.Missing,
+            noticeIsDue = reach.Missing.Count > 0,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
-    }
-
-    // What follows the recording and the time to sue, each where its facts are there.
-    private static void Enforced(List<Finding> findings, FactsAsOf facts, ClaimSuits suits, Finding? credit, Finding action, Finding right, Waterfall amount, OpenDays calendar)
-    {
-        Add(LaterClaim.Finding(facts, suits, calendar));
-        Add(StayNotice.Finding(facts, suits, calendar));
-        Add(Credit.ToRecord(facts, suits, calendar));
-        Add(credit);
-        findings.AddRange(AfterFiling.Findings(facts, suits, calendar));
-        Add(ReleaseBond.Amount(facts, suits, amount));
-        Add(ReleaseBond.LastDay(facts, suits, calendar));
-        Add(Overstated.Finding(facts, suits, amount));
-        findings.AddRange(Release.Findings(facts, suits, action, amount, calendar));
-        Add(DebtDays.Finding(facts, right, calendar));
-        Add(LowerTierDefense.Finding(facts));
-
-        void Add(Finding? finding)
-        {
-            if (finding is not null)
-                findings.Add(finding);
-        }
     }
 }

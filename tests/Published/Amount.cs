@@ -181,7 +181,7 @@ public sealed class Amount
                 Asks("preliminary-notice.last-day", "construction lender"),
                 Is("stop-payment-notice.lender", Standing.Lost),
                 Says("stop-payment-notice.lender", "Brewer"),
-                Says("stop-payment-notice.tell-of-action", "not fatal"),
+                Silent("stop-payment-notice.tell-of-action"), // its notice to the lender is none, so there is no suit on it to tell of
                 Is("lien-right", Standing.InDoubt)),
 
             new("the excuse: no lender was of record, or known, when its work began", Subcontractor()
@@ -192,18 +192,22 @@ public sealed class Amount
                     .StopPayment("2007-06-01..2007-06-30", "bank"),
                 "2007-10-15",
                 Is("preliminary-notice.last-day", Standing.Kept),
-                Is("stop-payment-notice.lender", Standing.Kept)),
+                Is("stop-payment-notice.lender", Standing.InDoubt),
+                Says("stop-payment-notice.lender", "leaves room for an excuse")),
 
             new("one that told all three", Subcontractor()
                     .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank")
                     .Furnished("2006-06-01", until: "2007-09-30")
                     .Notice("2006-06-10", Manner.CertifiedMail, "owner", "direct", "bank")
                     .Ended("2007-09-30")
-                    .StopPayment("2007-06-01..2007-06-30", "bank"),
+                    .StopPayment("2007-06-01..2007-06-30", "bank")
+                    .ActionFiled("2007-09-03..2007-09-07"),
                 "2007-10-15",
                 Is("preliminary-notice.last-day", Standing.Kept),
                 Is("stop-payment-notice.lender", Standing.Kept),
                 Is("stop-payment-notice.last-day", Standing.Kept),
+                Is("stop-payment-notice.tell-of-action", Standing.InDoubt),
+                Says("stop-payment-notice.tell-of-action", "not fatal"),
                 IsNot("lien-right", Standing.InDoubt)),
         ],
     }.Holds();

@@ -30,12 +30,16 @@ public sealed class BondRetentionLicence
                     .Party("city", PartyCapacity.PublicEntity, "The city")
                     .Completed("2000-06-16", CompletionTheory.Acceptance)
                     .OwnerRecorded("2000-06-20", states: "2000-06-16")
-                    .Add(i => new BondNoticeGiven { Index = i, On = JobBuilder.When("2000-06-30"), To = ["direct"] }),
+                    .PaymentBond(null)
+                    .Add(i => new BondNoticeGiven { Index = i, On = JobBuilder.When("2000-06-30"), To = ["direct", "surety"] }),
                 "2000-07-10",
                 Days("preliminary-notice.reaches-back-to", "2000-06-10"),
                 Is("preliminary-notice.last-day", Standing.Narrowed),
                 Step("outside-reach", -41150.00m),
                 Amount("stop-payment-notice.amount", 625.00m),
+                Amount("payment-bond.amount", 41775.00m),
+                Is("payment-bond.amount", Standing.Kept),
+                Because("payment-bond.amount", "Civ. Code § 9560(b)"),
                 Days("payment-bond.notice-last-day", "2000-07-05"),
                 Is("payment-bond.notice-last-day", Standing.Kept),
                 Because("payment-bond.notice-last-day", "Civ. Code § 9560(d)"),

@@ -41,7 +41,7 @@ public sealed class PreliminaryNotice
                 Step("agreed-price", 26574.00m),
                 Is("stop-payment-notice.lender", Standing.Lost),
                 Step("beyond-price", 0m),
-                Says("stop-payment-notice.amount", "$40,186.63, more than the $26,574.00"),
+                Says("stop-payment-notice.amount", "$13,612.63 more than the $26,574.00"),
                 Demand(26574.00m)),
         ],
     }.Holds();
@@ -80,6 +80,7 @@ public sealed class PreliminaryNotice
                 Is("preliminary-notice.last-day", Standing.InDoubt),
                 Asks("preliminary-notice.last-day", "Who named The bank on the owner's sheet"),
                 Is("stop-payment-notice.lender", Standing.InDoubt),
+                Is("stop-payment-notice.lender.2", Standing.InDoubt),
                 Is("lien-right", Standing.InDoubt),
                 Demand(1398882.00m)),
 

@@ -198,8 +198,12 @@ public sealed class JobBuilder
     /// <summary>A construction lender, <c>bank</c>.</summary>
     public JobBuilder Lender() => Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank");
 
-    /// <summary>A payment bond; recorded on that day, or not known to be.</summary>
-    public JobBuilder PaymentBond(string? recorded) => Work(w => w with { PaymentBond = new PaymentBond { Recorded = recorded is null ? null : Day(recorded) } });
+    /// <summary>A payment bond of <c>surety</c>; recorded on that day, or not known to be.</summary>
+    public JobBuilder PaymentBond(string? recorded, string? principal = null)
+    {
+        Work(w => w with { PaymentBond = new PaymentBond { Recorded = recorded is null ? null : Day(recorded), Principal = principal } });
+        return parties.Exists(p => p.Id == "surety") ? this : Party("surety", PartyCapacity.Surety, "Bollard Surety Co.");
+    }
 
     /// <summary>A city's job: no owner but the public entity <c>city</c>; the claimant works for the subcontractor <c>sub</c>.</summary>
     public JobBuilder PublicWork() => Work(w => w with { Kind = WorkKind.Public }).NoParty("owner")

@@ -1,12 +1,57 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.PaymentBond;
 
+/// <summary>Whether the preliminary notice leaves anything for the notice to surety and principal to do.</summary>
+/// <param name="NotNeeded">Why no such notice is needed; null where it is.</param>
+/// <param name="AfterIt">What is left once its time is over: lost, or narrowed to what the preliminary notice reaches, or in doubt.</param>
+/// <param name="Why">Why it is worth giving; null where nothing is to be said.</param>
+internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reason? Why = null)
+{
+    /// <summary>What the preliminary notice leaves to do.</summary>
+    [Rule("Civ. Code § 8612(a)")]
+    [Rule("Civ. Code § 9560(a)")]
+    public static BondNoticeNeed Of(FactsAsOf facts, Reach reach, BondLaw law)
+    {
+        var covers = CoversWhatWasFurnished(facts, reach);
+        return reach.Kind switch
+        {
+            ReachKind.NoneDue => new(Reason.Of(law.Preliminary, $"No preliminary notice was due, so none is needed for the bond."), Standing.Lost),
+            ReachKind.Whole when reach.Missing.Count == 0 => new(
+                Reason.Of(law.Preliminary, $"Preliminary notice was given in time and covers everything furnished, so no other notice is needed for the bond."), Standing.Lost),
+            ReachKind.Whole => new(null, Standing.InDoubt, Missed(reach, law)),
+            // A late preliminary notice limits the claim to what it reaches; the bond notice has no look-back (American Buildings v. Bay
+            // Commercial Construction (2002) 99 Cal.App.4th 1193), so it is worth giving.
+            ReachKind.Late => new(null, covers ? Standing.Narrowed : Standing.Lost, reach.Missing.Count > 0
+                ? Missed(reach, law)
+                : Reason.Of(law.Preliminary, $"The preliminary notice came too late for what was furnished before {reach.From!.Value.Latest}. This notice still saves the bond claim for all of it.")),
+            ReachKind.NotGiven => new(null, covers ? Standing.Narrowed : Standing.Lost),
+            _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
+        };
+    }
+
+    // For what is still to come a preliminary notice can be given later; it saves nothing of what there is.
+    private static bool CoversWhatWasFurnished(FactsAsOf facts, Reach reach)
+    {
+        foreach (var furnished in facts.Furnished)
+        {
+            if (reach.MayCover(furnished.Until.Latest))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static Reason Missed(Reach reach, BondLaw law) => Reason.Of(law.Preliminary,
+        $"The preliminary notice missed the {string.Join(" and the ", reach.Missing.Select(m => m.Words))}. The section asks the one provided in its chapter, to all to whom it is due; this notice makes that good. Whether the gap is fatal to the claim on the bond is open.");
+}
+
 /// <summary>The notice to surety and bond principal that saves a bond claim without a preliminary notice (Civ. Code §§ 8612, 9560).</summary>
-public static class BondNotice
+internal static class BondNotice
 {
     /// <summary>Days from the recording of a notice of completion.</summary>
     public const int DaysFromNotice = 15;
@@ -14,36 +59,67 @@ public static class BondNotice
     /// <summary>Days from completion where no notice of completion is recorded.</summary>
     public const int DaysFromCompletion = 75;
 
-    /// <summary>The section that governs, and whether a notice of cessation is counted as well, on the safer side.</summary>
-    /// <param name="Section">The section.</param>
-    /// <param name="LateRoad">The paragraph that closes the late road.</param>
-    /// <param name="CessationCounts">Whether 15 days from a notice of cessation are planned on as well.</param>
-    public sealed record Law(string Section, string LateRoad, bool CessationCounts);
-
-    /// <summary>Private works: a notice of cessation is not named, so 75 days from completion run beside it.</summary>
-    public static Law Private { get; } = new("Civ. Code § 8612(b)", "Civ. Code § 8612(d)", false);
-
-    /// <summary>Public works: a notice of cessation is not named either; 15 days from it are the safe day.</summary>
-    public static Law Public { get; } = new("Civ. Code § 9560(b)", "Civ. Code § 9560(d)", true);
+    private const string Id = "payment-bond.notice-last-day";
+    private const string Title = "Notice of a claim on the payment bond";
 
     /// <summary>The finding <c>payment-bond.notice-last-day</c>.</summary>
     [Rule("Civ. Code § 8612(b)")]
-    [Rule("Civ. Code § 8612(d)")]
     [Rule("Civ. Code § 9560(b)")]
-    [Rule("Civ. Code § 9560(d)")]
     public static Finding Finding(
-        FactsAsOf facts, Reason? notNeeded, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, Law law, OpenDays calendar)
+        FactsAsOf facts, BondNoticeNeed need, BondServed served, BondRight right, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar)
     {
-        if (notNeeded is not null)
+        if (need.NotNeeded is { } none)
+            return Deadline.Finding(Id, Title, right.Limit(Standing.Kept), [], calendar, () => [.. right.Why, none], endKnown: true, () => right.Questions);
+        var readings = new List<Reading>();
+        Read(completion, notices, law, calendar, readings, null);
+        return Deadline.Finding(Id, Title, right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, Why, completion.EndKnown, Ask);
+
+        List<Reason> Why()
         {
-            return Deadline.Finding("payment-bond.notice-last-day", "Notice of a claim on the payment bond", Standing.Kept, [], calendar, [notNeeded]);
+            List<Reason> why = [.. right.Why];
+            if (need.Why is { } worth)
+                why.Add(worth);
+            Read(completion, notices, law, calendar, [], why);
+            if (readings.Count == 0)
+                why.Add(Reason.Of(law.Section, $"The section sets an end and no beginning: the notice may be given at once, and its time ends 15 days after a notice of completion is recorded, seen or unseen."));
+            if (LateRoad(facts, law) is { } late)
+                why.Add(late);
+            why.AddRange(BondServed.Why(facts, law));
+            return why;
         }
 
-        var readings = new List<Reading>();
-        var why = new List<Reason>();
-        foreach (var held in notices.Where(n => n.HasForm == Verdict.No))
-            why.Add(held.PassedOver(law.Section));
-        notices = why.Count == 0 ? notices : [.. notices.Where(n => n.HasForm != Verdict.No)];
+        List<Question> Ask() => [.. right.Questions, .. BondServed.Questions(facts).Where(q => !right.Questions.Contains(q)), .. LateRoadQuestion(facts)];
+    }
+
+    private static Standing StandingOf(FactsAsOf facts, BondNoticeNeed need, BondServed served, List<Reading> readings, bool endFirm)
+    {
+        var standing = readings.Count == 0
+            ? facts.HasFurnished ? Standing.Open : Standing.NotYet
+            : Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
+        if (served.Counts != Verdict.No)
+        {
+            var given = served.On is not { } on ? Standing.InDoubt : readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, on, endFirm);
+            if (given == Standing.Kept && served.Counts == Verdict.Open)
+                given = Standing.InDoubt;
+            if (given is Standing.Kept or Standing.InDoubt)
+                standing = given;
+        }
+
+        return standing == Standing.Lost ? need.AfterIt : standing;
+    }
+
+    private static void Read(
+        CompletionReadings completion, IReadOnlyList<OwnersNotice> all, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+    {
+        var notices = all;
+        foreach (var notice in all)
+        {
+            if (notice.HasForm != Verdict.No)
+                continue;
+            why?.Add(notice.PassedOver(law.Section));
+            notices = [.. all.Where(static n => n.HasForm != Verdict.No)];
+        }
+
         foreach (var reading in completion.Open)
         {
             foreach (var completed in DaysToTry.Completions(reading, notices))
@@ -53,26 +129,21 @@ public static class BondNotice
         // A recorded notice is planned on even where nothing else is known of completion.
         foreach (var notice in completion.Open.Count == 0 ? notices : [])
         {
-            if (notice.Entry.Notice == OwnerNotice.Cessation && !law.CessationCounts)
+            if (notice.Entry.Notice != OwnerNotice.Completion && !law.CessationCounts)
                 continue;
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
                 AddFifteenDays(notice, recorded, law, calendar, readings, why);
         }
-
-        why.Add(Reason.Of(law.LateRoad, $"For one with no direct contract with the contractor the late notice may be closed where the subcontractor it supplied was paid its undisputed progress payments, or was terminated and paid; have counsel look at it."));
-        var given = facts.FirstDayOf<BondNoticeGiven>();
-        foreach (var paper in facts.All<BondNoticeGiven>())
-            why.Add(Reason.Of(law.Section, $"Notice given to surety and principal {Days.Of(paper.On)}.", [paper]));
-
-        var standing = readings.Count == 0
-            ? given is null ? Standing.NotYet : Standing.Kept
-            : Deadline.StandingOf(facts.AsOf, readings, given, completion.EndFirm);
-        return Deadline.Finding("payment-bond.notice-last-day", "Notice of a claim on the payment bond", standing, readings, calendar, why, completion.EndKnown,
-            [new Question("Was the subcontractor that the claimant supplied paid its undisputed progress payments, or terminated and paid? Then the late bond notice may be closed.")]);
     }
 
+    /// <summary>
+    /// The section asks that a notice of completion be recorded, and not that it be recorded in time: one that is early or late leaves both
+    /// readings, the shorter to plan on.
+    /// </summary>
+    [Rule("Civ. Code § 8612(b)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 9560(b)", Sure = Sure.OurReading)]
     private static void AddReadings(
-        CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, Law law, OpenDays calendar, List<Reading> readings, List<Reason> why)
+        CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var shortened = false;
         foreach (var notice in notices)
@@ -82,9 +153,8 @@ public static class BondNotice
             var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
-                var counts = isCompletion ? notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded) : law.CessationCounts;
-                surely &= counts;
-                if (counts)
+                surely &= isCompletion && notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded);
+                if (isCompletion || law.CessationCounts)
                     AddFifteenDays(notice, recorded, law, calendar, readings, why);
             }
 
@@ -96,16 +166,29 @@ public static class BondNotice
         var name = reading.NameOn(completed);
         var plain = Period.LastDay(completed, DaysFromCompletion);
         readings.Add(Deadline.Own($"75 days after {name}", plain, calendar));
-        why.Add(Reason.Of(law.Section, $"On the reading «{name}» no notice of completion that surely counts is recorded: notice to surety and principal within 75 days, by {plain}.", reading.Why));
+        why?.Add(Reason.Of(law.Section, $"On the reading «{name}» no notice of completion that surely counts is recorded: notice to surety and principal within 75 days, by {plain}.", reading.Why));
     }
 
-    private static void AddFifteenDays(OwnersNotice notice, LocalDate recorded, Law law, OpenDays calendar, List<Reading> readings, List<Reason> why)
+    private static void AddFifteenDays(OwnersNotice notice, LocalDate recorded, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var last = Period.LastDay(recorded, DaysFromNotice);
         var reading = Deadline.Own($"15 days after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar);
         if (readings.Contains(reading))
             return;
         readings.Add(reading);
-        why.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within 15 days, by {last}.", [notice.Entry]));
+        why?.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within 15 days, by {last}.", [notice.Entry]));
     }
+
+    private static bool HasContractWithContractor(FactsAsOf facts) => facts.Hirer is { Capacity: PartyCapacity.DirectContractor };
+
+    /// <summary>The closing of the late road: for one without a direct contract with the contractor only, and of the road of (c) only.</summary>
+    [Rule("Civ. Code § 8612(d)")]
+    [Rule("Civ. Code § 9560(d)")]
+    private static Reason? LateRoad(FactsAsOf facts, BondLaw law) => HasContractWithContractor(facts)
+        ? null
+        : Reason.Of(law.LateRoad, $"For one with no direct contract with the contractor the late notice may be closed where its customer, a subcontractor with a direct contract with the contractor, was paid all its progress payments but those disputed in good faith, or was terminated pursuant to the contract and paid so to that day. It does not fit a customer that works under another subcontractor; and it closes the road of subdivision (c) only, while (b) bears no such limit. Have counsel look at it.");
+
+    private static IEnumerable<Question> LateRoadQuestion(FactsAsOf facts) => HasContractWithContractor(facts)
+        ? []
+        : [new Question($"Has {facts.Hirer?.Name ?? "the claimant's customer"} a direct contract with the contractor, and was it paid its undisputed progress payments, or terminated pursuant to the contract and paid to that day? Then the late bond notice may be closed. (hirer-paid)")];
 }

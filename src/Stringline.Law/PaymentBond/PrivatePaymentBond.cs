@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -9,60 +10,58 @@ namespace Stringline.Law.PaymentBond;
 /// <summary>A claim on the payment bond of a private work (Civ. Code §§ 8600-8614).</summary>
 public static class PrivatePaymentBond
 {
-    /// <summary>The findings <c>payment-bond.notice-last-day</c> and <c>payment-bond.action-last-day</c>; none where the file knows of no bond.</summary>
-    public static IEnumerable<Finding> Findings(
-        FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
+    /// <summary>The findings <c>payment-bond.notice-last-day</c>, <c>.amount</c> and <c>.action-last-day</c>; none where the file knows of no bond.</summary>
+    public static IReadOnlyList<Finding> Findings(
+        FactsAsOf facts, Reach reach, Amounts amounts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar)
     {
         if (facts.Job.Work.PaymentBond is null && facts.Job.In(PartyCapacity.Surety).Count == 0)
-            yield break;
-        yield return BondNotice.Finding(facts, NoticeNotNeeded(facts, reach), completion, notices, BondNotice.Private, calendar);
-        yield return LastDayToSue(facts, completion, calendar);
+            return [];
+        var right = BondRight.OnPrivateWork(facts);
+        var need = LaborerGivesNone(facts) ?? (reach.Kind == ReachKind.NoneDue ? new BondNoticeNeed(null, Standing.InDoubt) : BondNoticeNeed.Of(facts, reach, BondLaw.Private));
+        var notice = BondNotice.Finding(facts, need, BondServed.Of(facts), right, completion, notices, BondLaw.Private, calendar);
+        var last = LastDayToSue(facts, notice, right, completion, calendar);
+        return [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
     }
 
-    /// <summary>A laborer needs no notice, and a preliminary notice stands in for the bond notice.</summary>
-    [Rule("Civ. Code § 8612(a)")]
     [Rule("Civ. Code § 8612(e)")]
-    private static Reason? NoticeNotNeeded(FactsAsOf facts, Reach reach)
-    {
-        if (facts.Job.Claimant.Role == ClaimantRole.Laborer)
-            return Reason.Of("Civ. Code § 8612(e)", $"A laborer need give no notice for a claim on the bond.");
-        return reach.Kind switch
-        {
-            ReachKind.Whole => Reason.Of("Civ. Code § 8612(a)", $"Preliminary notice was given in time, so no other notice is needed for the bond."),
-            ReachKind.NoneDue => null,
-            ReachKind.Late or ReachKind.NotGiven => null,
-            _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
-        };
-    }
+    private static BondNoticeNeed? LaborerGivesNone(FactsAsOf facts) => facts.Job.Claimant.Role == ClaimantRole.Laborer
+        ? new BondNoticeNeed(Reason.Of("Civ. Code § 8612(e)", $"A laborer need give no notice for a claim on the bond."), Standing.Lost)
+        : null;
 
     /// <summary>
     /// Six months after completion where the bond was recorded before completion; else four years from when the claim accrued, so
-    /// that the six months are planned on where the file does not show the recording.
+    /// that the six months are planned on where the file does not show the recording. Of a bond recorded on the day of completion it may be said
+    /// that it was recorded before, for a day has hours: both readings stand, the six months to plan on.
     /// </summary>
     [Rule("Civ. Code § 8609")]
     [Rule("Civ. Code § 8610")]
-    private static Finding LastDayToSue(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    [Rule("Civ. Code § 8610", Sure = Sure.OurReading)]
+    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, CompletionReadings completion, OpenDays calendar)
     {
         var recorded = facts.Job.Work.PaymentBond?.Recorded;
         var readings = new List<Reading>();
-        var why = new List<Reason>();
+        var why = new List<Reason>(right.Why);
+        if (notice.Standing == Standing.Lost)
+            why.Add(Reason.Of("Civ. Code § 8612(a)", $"The bond is enforced by one who gave preliminary notice or notice to surety and principal, and neither was given in time.", [.. notice.Why]));
         foreach (var reading in completion.Open)
         {
             // A completion in doubt on both sides of the recording gives the four years on one side and the six months on the other.
             foreach (var completed in DaysToTry.AroundDay(reading.On, recorded))
             {
                 var name = reading.NameOn(completed);
-                if (recorded is { } day && day >= completed)
+                if (recorded is not { } day || day <= completed)
                 {
-                    var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
-                    readings.Add(Deadline.Own($"four years, since the bond was recorded after {name}", years, calendar));
-                    why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{name}» the bond was recorded on {day}, not before completion.", [.. reading.Why.Facts]));
-                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general four years apply, counted here from the last work: {years}.", reading.Why));
-                    continue;
+                    readings.AddRange(Deadline.SixMonths($"six months after {name}", completed, calendar));
+                    why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{name}» the action is brought within six months after {completed}.", reading.Why));
                 }
 
-                readings.AddRange(Deadline.SixMonths($"six months after {name}", completed, calendar));
-                why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{name}» the action is brought within six months after {completed}.", reading.Why));
+                if (recorded >= completed)
+                {
+                    var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
+                    readings.Add(Deadline.Own($"four years, since the bond was not recorded before {name}", years, calendar));
+                    why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{name}» the bond was recorded on {recorded!.Value}, not surely before completion.", [.. reading.Why.Facts]));
+                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general four years apply, counted here from the last work: {years}.", reading.Why));
+                }
             }
         }
 
@@ -80,10 +79,15 @@ public static class PrivatePaymentBond
             why.Add(Reason.Of("Civ. Code § 8610", $"The time to sue is counted from completion of the work, and nothing in the file completes it."));
         if (recorded is null)
             why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the six months are planned on, and an unrecorded bond leaves four years (Code Civ. Proc. § 337)."));
-        var filed = facts.FirstDayOf<ActionFiled>();
-        var standing = readings.Count == 0 ? Standing.NotYet
-            : Deadline.StandingOf(facts.AsOf, readings, filed, completion.EndFirm && recorded is not null);
-        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", standing, readings, calendar, why, completion.EndKnown,
-            recorded is null ? [new Question("On which day was the payment bond recorded? Add work.paymentBond.recorded.")] : []);
+        why.AddRange(ActionOnBond.Why(facts, BondLaw.Private, null));
+        var standing = notice.Standing == Standing.Lost ? Standing.Lost
+            : readings.Count == 0 ? Standing.NotYet
+            : ActionOnBond.StandingOf(facts, readings, completion.EndFirm && recorded is not null, null);
+        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, () => why, completion.EndKnown,
+            () =>
+            [
+                .. right.Questions, .. ActionOnBond.Questions(facts),
+                .. recorded is null ? (Question[])[new Question("On which day was the payment bond recorded? (paymentBond.recorded)")] : [],
+            ]);
     }
 }

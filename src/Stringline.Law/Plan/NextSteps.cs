@@ -14,28 +14,24 @@ public static class NextSteps
         ("preliminary-notice.last-day", "Give the preliminary notice", null),
         ("claim-of-lien.last-day", "Record the claim of lien", Remedy.Lien),
         ("enforcement.last-day", "Sue to foreclose the lien, or record a notice of credit", Remedy.Lien),
-        ("enforcement.stay-notice-last-day", "Do not sue: give notice under 11 U.S.C. § 546(b)", Remedy.Lien),
-        ("enforcement.later-claim-last-day", "Bring the later claim into the action", Remedy.Lien),
         ("credit.enforcement-last-day", "Sue to foreclose the lien before the credit's time ends", Remedy.Lien),
         ("lis-pendens.last-day", "Record the notice of pendency of action", Remedy.Lien),
-        ("prosecution.service-last-day", "Serve the summons and the complaint", Remedy.Lien),
         ("prosecution.last-day", "Bring the action to trial", Remedy.Lien),
-        ("prosecution.five-years", "Bring the action to trial before its outer limit", Remedy.Lien),
         ("release.answer-by", "Answer the owner's demand for release", Remedy.Lien),
-        ("release.hearing", "Answer the petition for release before the hearing", Remedy.Lien),
         ("release-bond.action-last-day", "Sue on the release bond", Remedy.Lien),
         ("stop-payment-notice.last-day", "Give the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.owner", "Give the owner the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.lender", "Give the construction lender the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", Remedy.Lien),
+        ("stop-payment-notice.new-bond", "Bring the lender another bond", Remedy.StopPaymentNotice),
         ("stop-payment-notice.action-last-day", "Sue on the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.tell-of-action", "Tell of the action on the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial", Remedy.StopPaymentNotice),
         ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal", Remedy.PaymentBond),
         ("payment-bond.action-last-day", "Sue on the payment bond", Remedy.PaymentBond),
         ("federal-bond.notice-last-day", "Give the prime contractor notice for the federal bond", Remedy.FederalBond),
         ("federal-bond.action-last-day", "Sue on the federal payment bond", Remedy.FederalBond),
-        ("debt.last-day", "Sue on the debt itself", Remedy.Debt),
-        ("design-lien.demand-last-day", "Give the landowner the notice of demand and default", Remedy.DesignLien),
         ("design-lien.last-day", "Record the design professional's lien", Remedy.DesignLien),
-        ("design-lien.enforcement-last-day", "Sue to enforce the design professional's lien", Remedy.DesignLien),
-        ("design-lien.converted-action-last-day", "Sue to enforce the converted lien", Remedy.DesignLien),
         ("design-lien.conversion-last-day", "Record the design lien anew as a mechanics lien", Remedy.DesignLien),
     ];
 
@@ -80,7 +76,7 @@ public static class NextSteps
     {
         foreach (var (id, act, by) in Acts)
         {
-            if (id == finding)
+            if (id == finding || (id == Lender && IsLender(finding)))
                 return (act, by);
         }
 
@@ -95,12 +91,30 @@ public static class NextSteps
     private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch
     {
         "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
-        "release.answer-by" or "release.hearing" => Lives(finding),
+        "release.answer-by" => Lives(finding),
         "claim-of-lien.last-day" => owed != 0 && Lives(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
-        "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
-        "credit.enforcement-last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
+        "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "credit.enforcement-last-day"),
+        // What none has been given yet has one step for all; once one was, the holder who has none has a step of its own.
+        Owner => owed != 0 && Lives(finding) && WasGiven(all),
+        _ when IsLender(finding.Id) => owed != 0 && Lives(finding) && WasGiven(all),
         _ => owed != 0 && Lives(finding),
     };
+
+    private const string Owner = "stop-payment-notice.owner";
+    private const string Lender = "stop-payment-notice.lender";
+
+    private static bool IsLender(string id) => id.StartsWith(Lender, StringComparison.Ordinal);
+
+    private static bool WasGiven(IReadOnlyList<Finding> all)
+    {
+        foreach (var finding in all)
+        {
+            if (finding.Id == "stop-payment-notice.last-day")
+                return !Lives(finding);
+        }
+
+        return false;
+    }
 
     private static bool Lives(Finding finding) => finding.Standing is Standing.Open or Standing.InDoubt;
 }

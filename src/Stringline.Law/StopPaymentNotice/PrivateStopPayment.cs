@@ -1,5 +1,4 @@
 using Stringline.Law.ClaimOfLien;
-using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
@@ -16,185 +15,102 @@ public static class PrivateStopPayment
     /// <summary>All findings of the remedy.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Amounts amounts, OpenDays calendar)
     {
-        var toOwner = ToOwner(facts, reach, notice, lastDay);
-        var toLender = ToLender(facts, notice, lastDay);
-        yield return LastDayToGive(facts, toOwner, toLender, lastDay, calendar);
-        yield return toOwner;
-        if (toLender is not null)
-            yield return toLender;
-        yield return Amount(facts, amounts.DemandOf(Remedy.StopPaymentNotice));
-        foreach (var finding in StopPaymentDays.ActionWindow(facts, lastDay.Readings, lastDay.EndKnown, lastDay.EndFirm, StopPaymentDays.Private, calendar))
-            yield return finding;
+        if (NothingCommenced(facts) is { } none)
+            return [none];
+        var time = new TimeOfGiving(lastDay.Readings, lastDay.EndKnown, lastDay.EndFirm);
+        var owner = OwnersRow.Of(facts, reach, notice, time, calendar);
+        var lenders = LendersRows.Of(facts, notice, time, calendar);
+        var last = LastDayToGive(facts, owner, lenders, time, calendar);
+        var findings = new List<Finding>(8) { last, owner.Finding };
+        foreach (var lender in lenders)
+            findings.Add(lender.Finding);
+        List<HolderServed> served = new(lenders.Count + 1);
+        if (owner.Holds)
+            served.Add(owner.Served);
+        foreach (var lender in lenders)
+            served.Add(lender.Served);
+        var action = StopPaymentAction.Of(facts, served, last, time, StopPaymentLaw.Private, calendar);
+        findings.Add(AmountHeld.Finding(facts, reach, amounts, served, last, action, time, StopPaymentLaw.Private));
+        findings.AddRange(action.Findings);
+        findings.AddRange(HoldersAnswers.OnPrivateWork(facts, owner, lenders, time, calendar));
+        return findings;
+    }
+
+    /// <summary>
+    /// It is given by one with a lien right under Chapter 4; a design professional whose work never commenced has the right of Chapter 3 only.
+    /// </summary>
+    [Rule("Civ. Code § 8520(a)")]
+    [Rule("Civ. Code § 8530")]
+    private static Finding? NothingCommenced(FactsAsOf facts)
+    {
+        if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional || facts.Job.Work.Commenced is not null || facts.All<WorkWillNotCommence>() is not { Count: > 0 } known)
+            return null;
+        return Row("stop-payment-notice.last-day", "Stop payment notice: last day to give", Standing.Lost,
+            () => [Reason.Of("Civ. Code § 8520(a)", $"A stop payment notice is given by one with a lien right under Chapter 4 (also Civ. Code § 8530). While nothing has commenced at the site a design professional has the lien of Civ. Code § 8302 only, and no stop payment notice; should the work commence, it has.", known)]);
     }
 
     /// <summary>It is given before the claimant's own time to record a claim of lien ends; it may be given before work ceases.</summary>
     [Rule("Civ. Code § 8508(b)")]
-    private static Finding LastDayToGive(FactsAsOf facts, Finding toOwner, Finding? toLender, LastDay lastDay, OpenDays calendar)
+    private static Finding LastDayToGive(FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
     {
-        var given = StopPaymentDays.FirstGiven(facts, out var notice);
-        Standing standing;
-        if (toOwner.Standing == Standing.Lost && toLender is null or { Standing: Standing.Lost })
-            standing = Standing.Lost;
-        else if (!facts.HasFurnished)
-            standing = Standing.NotYet;
-        else if (lastDay.Readings.Count == 0)
-            standing = given is null ? Standing.Open : Standing.Kept;
-        else
-            standing = Deadline.StandingOf(facts.AsOf, lastDay.Readings, given, lastDay.EndFirm);
-        return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", standing, lastDay.Readings, calendar, Why, lastDay.EndKnown);
+        var best = owner.Holds ? owner.ToGive : Standing.Lost;
+        foreach (var lender in lenders)
+            best = Better(best, lender.ToGive);
+        return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", best, time.Readings, calendar, Why, time.EndKnown);
 
         List<Reason> Why()
         {
             var why = new List<Reason> { WithTheLien };
-            if (notice is not null)
-                why.Add(Reason.Of(SameTime, $"Stop payment notice given {given!.Value}.", [notice]));
+            why.AddRange(GivenReasons.NotAtAll(facts, [owner, .. lenders], StopPaymentLaw.Private));
+            why.AddRange(GivenReasons.Given(owner, StopPaymentLaw.Private));
+            foreach (var lender in lenders)
+                why.AddRange(GivenReasons.Given(lender, StopPaymentLaw.Private));
             return why;
         }
     }
+
+    // What is done for one holder is kept, though another may still be served: that one's own row says so.
+    private static Standing Better(Standing a, Standing b) => Rank(a) <= Rank(b) ? a : b;
+
+    private static int Rank(Standing standing) => standing switch
+    {
+        Standing.Kept or Standing.Done => 0,
+        Standing.Open or Standing.Narrowed => 1,
+        Standing.InDoubt => 2,
+        Standing.NotYet => 3,
+        Standing.Lost => 4,
+        _ => throw new InvalidOperationException($"No such standing: {standing}."),
+    };
 
     private static readonly Reason WithTheLien = Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings (see claim-of-lien.last-day); it need not wait until work has ceased.");
 
-    /// <summary>To the owner: everyone with a lien right except a direct contractor.</summary>
-    [Rule("Civ. Code § 8520(a)")]
-    [Rule("Civ. Code § 8522")]
-    [Rule("Civ. Code § 8508(a)")]
-    private static Finding ToOwner(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay)
+    /// <summary>The finding of the row in which giving it to a party stands, such as <c>stop-payment-notice.owner</c>; null for one who holds nothing.</summary>
+    public static string? RowOf(JobFile job, Party party)
     {
-        if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
+        if (OwnersRow.ReachesOwner(party.Capacity))
+            return OwnersRow.Id;
+        var lenders = job.In(PartyCapacity.ConstructionLender);
+        for (var i = 0; i < lenders.Count; i++)
         {
-            return To("stop-payment-notice.owner", "Stop payment notice to the owner", Standing.Lost,
-                static () => [Reason.Of("Civ. Code § 8520(a)", $"A direct contractor gives no stop payment notice to the owner.")]);
+            if (lenders[i].Id == party.Id)
+                return LendersRows.IdOf(i);
         }
 
-        var timely = Timely(facts, PartyCapacity.Owner, lastDay);
-        var standing = reach.Kind switch
-        {
-            ReachKind.NotGiven or ReachKind.Late => timely is Standing.Lost ? timely : notice.Standing,
-            ReachKind.NoneDue or ReachKind.Whole => timely,
-            _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
-        };
-        return To("stop-payment-notice.owner", "Stop payment notice to the owner", standing, () =>
-        {
-            var why = new List<Reason> { OwnerWithholds };
-            if (facts.Job.Work.PaymentBond is { Recorded: not null })
-                why.Add(Reason.Of("Civ. Code § 8522(b)", $"A payment bond is recorded: the owner may decline to withhold, and then says so within 30 days and sends the bond."));
-            why.Add(OwnerDemands);
-            if (reach.Kind == ReachKind.NotGiven)
-                why.Add(Reason.Of("Civ. Code § 8508(a)", $"It is valid only with the preliminary notice, which the file does not show.", [.. notice.Why]));
-            return why;
-        });
+        return null;
     }
 
-    private static readonly Reason OwnerWithholds = Reason.Of("Civ. Code § 8506(a)", $"Given to the owner or the owner's architect; the owner then withholds from the direct contractor enough to pay the claim as stated (Civ. Code § 8522(a)).");
-
-    private static readonly Reason OwnerDemands = Reason.Of("Civ. Code § 8520(b)", $"If the owner demands a stop payment notice, give it at once: who does not loses the lien. The Code sets no number of days.");
-
-    /// <summary>To a construction lender: everyone, a direct contractor too, if preliminary notice reached that lender.</summary>
-    [Rule("Civ. Code § 8530")]
-    [Rule("Civ. Code § 8532")]
-    [Rule("Civ. Code § 8536")]
-    [Rule("Civ. Code § 8508(a)")]
-    private static Finding? ToLender(FactsAsOf facts, Finding notice, LastDay lastDay)
-    {
-        var lenders = facts.Job.In(PartyCapacity.ConstructionLender);
-        if (lenders.Count == 0)
-            return null;
-        List<Party> unnoticed = [];
-        foreach (var lender in facts.Job.Claimant.Role == ClaimantRole.Laborer ? [] : lenders)
-        {
-            if (!Recipients.IsNotYetKnown(facts, lender) && Giving.FirstGiven(facts.PreliminaryNotices, [lender], out _) is null)
-                unnoticed.Add(lender);
-        }
-
-        Standing standing;
-        if (unnoticed.Count == 0)
-        {
-            standing = Timely(facts, PartyCapacity.ConstructionLender, lastDay);
-        }
-        else
-        {
-            standing = facts.All<FurnishingEnded>().Count > 0 && facts.LastFurnished is { } last && facts.AsOf > last.Latest.PlusDays(Reach.LookBackDays)
-                ? Standing.Lost
-                : Standing.InDoubt;
-            if (facts.PreliminaryNotices.Any(n => Reaches(facts, n, PartyCapacity.ConstructionLender)))
-                standing = Standing.InDoubt;
-        }
-
-        return To("stop-payment-notice.lender", "Stop payment notice to the construction lender", standing, () =>
-        {
-            var why = new List<Reason>(LenderWithholds);
-            if (facts.Job.Work.PaymentBond is { Recorded: not null } && facts.Job.Claimant.Role != ClaimantRole.DirectContractor)
-                why.Add(Reason.Of("Civ. Code § 8536(b)", $"A payment bond is recorded: the lender may choose not to withhold even for a bonded notice, if the bond was recorded before it got any stop payment notice."));
-            if (unnoticed.Count > 0)
-                why.Add(Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {string.Join(", ", unnoticed.Select(l => l.Name))}; without it a stop payment notice to it fails (Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767; Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [.. notice.Why]));
-            return why;
-        });
-    }
-
-    private static readonly Reason[] LenderWithholds =
-    [
-        Reason.Of("Civ. Code § 8506(b)", $"Effective only if given to the manager or another responsible person at the office or branch that holds the fund."),
-        Reason.Of("Civ. Code § 8532", $"With a bond of 125 percent of the claim the lender must withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped envelope (Civ. Code § 8538)."),
-    ];
-
-    private static bool Reaches(FactsAsOf facts, NoticeGiven notice, PartyCapacity capacity) =>
-        notice.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity);
-
-    /// <summary>Whether it was given to that holder in time, or still can be.</summary>
-    private static Standing Timely(FactsAsOf facts, PartyCapacity capacity, LastDay lastDay)
-    {
-        Days? given = null;
-        var onAnUnknownDay = false;
-        foreach (var paper in facts.All<StopPaymentGiven>())
-        {
-            if (!paper.To.Any(id => facts.Job.Party(id) is { } party && party.Capacity == capacity))
-                continue;
-            given ??= Days.Of(paper.On);
-            onAnUnknownDay |= paper.On is DayFact.Unknown;
-        }
-
-        if (given is null && onAnUnknownDay)
-            return Standing.InDoubt;
-        return lastDay.Readings.Count == 0
-            ? given is null ? Standing.Open : Standing.Kept
-            : Deadline.StandingOf(facts.AsOf, lastDay.Readings, given, lastDay.EndFirm);
-    }
-
-    private static Finding To(string id, string title, Standing standing, Func<IReadOnlyList<Reason>> explain) => new()
+    internal static Finding Row(string id, string title, Standing standing, Func<IReadOnlyList<Reason>> explain) => new()
     {
         Id = id,
         Title = title,
         Standing = standing,
         Explain = explain,
     };
-
-    /// <summary>Only what is due for work provided through the day of the notice; a false notice, or one for work not provided, forfeits the fund and the lien.</summary>
-    [Rule("Civ. Code § 8502(c)")]
-    [Rule("Civ. Code § 8504")]
-    [Rule("Civ. Code § 8510")]
-    private static Finding Amount(FactsAsOf facts, decimal demand)
-    {
-        return new Finding
-        {
-            Id = "stop-payment-notice.amount",
-            Title = "Stop payment notice: amount it can hold",
-            Standing = demand > 0 ? Standing.Open : Standing.NotYet,
-            Amount = demand,
-            Explain = () => WhyAmount(facts, demand),
-        };
-    }
-
-    private static List<Reason> WhyAmount(FactsAsOf facts, decimal demand)
-    {
-        var given = facts.All<StopPaymentGiven>();
-        var amount = given.Count > 0 && given[^1].Amount is { } claimed ? claimed : demand;
-        var why = new List<Reason>
-        {
-            Reason.Of("Civ. Code § 8502(c)", $"The notice may claim only what is due for work provided through its day: {demand} as of {facts.AsOf}. Work to come is never included (Civ. Code § 8504).", [.. given]),
-            Reason.Of("Civ. Code § 8510", $"The money may be freed by a bond of 125 percent of the amount claimed: {ReleaseBond.AmountFor(amount)}."),
-        };
-        if (given.Count > 0 && given[^1].Amount is { } stated && stated > demand)
-            why.Add(Reason.Of("Civ. Code § 8504", $"The notice claims {stated}, more than the {demand} that the file supports: if that is wilful, the fund and the lien are forfeited.", [given[^1]]));
-        return why;
-    }
 }
+
+/// <summary>The row of one holder.</summary>
+/// <param name="Served">What was given to it.</param>
+/// <param name="Finding">The finding.</param>
+/// <param name="ToGive">Where giving it stands, for the day by which it is given.</param>
+/// <param name="Holds">Whether this claimant may make it hold money.</param>
+internal sealed record HolderRow(HolderServed Served, Finding Finding, Standing ToGive, bool Holds);

@@ -39,12 +39,12 @@ public sealed class PrivatePaymentBondTests
     [Fact]
     [Proves("Civ. Code § 8609")]
     [Proves("Civ. Code § 8610")]
-    public void A_bond_recorded_on_the_day_of_completion_or_later_leaves_four_years()
+    public void A_bond_recorded_after_completion_leaves_four_years()
     {
-        var action = Action(Job("2026-05-04"));
+        var action = Action(Job("2026-05-05"));
         Assert.Equal(["2030-04-06"], action.DaysOf());
         Assert.True(action.RuledOut("Civ. Code § 8610"));
-        Assert.Equal(Standing.Open, Action(Job("2026-05-04"), "2026-12-01").Standing);
+        Assert.Equal(Standing.Open, Action(Job("2026-05-05"), "2026-12-01").Standing);
     }
 
     [Fact]
@@ -76,14 +76,14 @@ public sealed class PrivatePaymentBondTests
         Assert.Equal(["2026-11-03", "2026-11-05", "2030-04-06"], Action(job).DaysOf());
     }
 
-    // Completed between 1 and 20 May, bond recorded on the 10th. By the 10th: recorded no earlier than completion, four years. On the
-    // 11th or later: recorded before, six months, at the earliest from the 11th: 11 November, or 182 days, 9 November.
+    // Completed between 1 and 20 May, bond recorded on the 10th. By the 9th: recorded after completion, four years. On the 10th it may have been
+    // recorded before: six months, at the earliest from the 10th: 10 November, or 182 days, Sunday 8 November.
     [Fact]
     [Proves("Civ. Code § 8610")]
     public void A_bond_recorded_while_completion_is_in_doubt_is_planned_on_the_six_months()
     {
         var job = Job("2026-05-10", "2026-05-01..2026-05-20");
-        Assert.Equal("2026-11-09", Action(job).Plan());
+        Assert.Equal("2026-11-06", Action(job).Plan());
         Assert.Equal("2030-04-06", Action(job).DaysOf()[^1]);
         Assert.Equal(Standing.InDoubt, Action(job, "2027-01-04").Standing);
     }

@@ -10,7 +10,7 @@ namespace Stringline.Law.Tests.PublicWork;
 /// </summary>
 public sealed class PublicRemediesTests
 {
-    private static JobBuilder Accepted(string completed, ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Role(role).PublicWork()
+    private static JobBuilder Accepted(string completed, ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Role(role).PublicWork().PaymentBond(null)
         .Furnished("2025-12-01", 1000m).Ended("2025-12-22").Completed(completed, CompletionTheory.Acceptance).IndexSearched(LawText.IsoDay(Day(completed).PlusDays(18)));
 
     private static JobBuilder Noticed(JobBuilder job) => job.Notice("2025-12-01", Manner.CertifiedMail, "city", "direct");
@@ -147,7 +147,7 @@ public sealed class PublicRemediesTests
     [Fact]
     [Proves("Civ. Code § 9558")]
     public void Before_anything_was_furnished_the_time_on_the_bond_does_not_run() =>
-        Assert.Equal(Standing.NotYet, new JobBuilder().PublicWork().On("2026-03-02").Get("payment-bond.action-last-day").Standing);
+        Assert.Equal(Standing.NotYet, new JobBuilder().PublicWork().PaymentBond(null).On("2026-03-02").Get("payment-bond.action-last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 9100(b)")]

@@ -137,8 +137,10 @@ public sealed class PrivateStopPaymentTests
         Assert.Equal(Standing.Open, Told(ClaimantRole.Supplier, "owner", "direct", "bank").On(asOf).Get("stop-payment-notice.lender").Standing);
         // A laborer gives no preliminary notice at all.
         Assert.Equal(Standing.Open, Told(ClaimantRole.Laborer, "owner").On(asOf).Get("stop-payment-notice.lender").Standing);
-        // One lender of two was told: which of them holds the fund is not known.
-        Assert.Equal(Standing.InDoubt, Told(ClaimantRole.Supplier, "owner", "direct", "bank").Party("fund", PartyCapacity.ConstructionLender).On(asOf).Get("stop-payment-notice.lender").Standing);
+        // One lender of two was told: each has its own row, and which of them holds the fund is not known.
+        var two = Told(ClaimantRole.Supplier, "owner", "direct", "bank").Party("fund", PartyCapacity.ConstructionLender).On(asOf);
+        Assert.Equal(Standing.Open, two.Get("stop-payment-notice.lender").Standing);
+        Assert.Equal(Standing.InDoubt, two.Get("stop-payment-notice.lender.2").Standing);
     }
 
     [Fact]

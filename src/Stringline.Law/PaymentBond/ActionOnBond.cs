@@ -1,0 +1,104 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PaymentBond;
+
+/// <summary>The actions of a file, weighed as actions on the payment bond.</summary>
+internal static class ActionOnBond
+{
+    /// <summary>Where bringing it stands.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="readings">Readings of the last day; not empty.</param>
+    /// <param name="endFirm">Whether an uncontested reading carries its end.</param>
+    /// <param name="firstDay">The first day on which it may be brought; null where the law sets none.</param>
+    public static Standing StandingOf(FactsAsOf facts, IReadOnlyList<Reading> readings, bool endFirm, Days? firstDay)
+    {
+        var best = Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            if (!MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
+                continue;
+            var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
+            if (standing == Standing.Kept && (IsEarly(brought, firstDay) || !SuesSurety(facts, action)))
+                standing = Standing.InDoubt;
+            standing = EndOf(facts, action) switch
+            {
+                { How: ActionEnd.Won or ActionEnd.Settled } => Standing.Done,
+                { How: ActionEnd.LostAtTrial } => Standing.Lost,
+                { How: ActionEnd.Dismissed, WithoutPrejudice: false } => Standing.Lost,
+                { How: ActionEnd.Dismissed } => Standing.InDoubt,
+                _ => standing,
+            };
+            if (standing is Standing.Kept or Standing.Done)
+                return standing;
+            if (standing == Standing.InDoubt || EndOf(facts, action) is not null)
+                best = standing;
+        }
+
+        return best;
+    }
+
+    private static bool MayBeOnBond(ActionFiled action) => action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.PaymentBond);
+
+    private static bool IsEarly(Days brought, Days? firstDay) => firstDay is { } first && brought.Earliest < first.Latest;
+
+    private static bool SuesSurety(FactsAsOf facts, ActionFiled action)
+    {
+        if (action.Against.Count == 0)
+            return true;
+        foreach (var surety in BondServed.Sureties(facts))
+        {
+            if (action.Against.Contains(surety.Id))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static ActionEnded? EndOf(FactsAsOf facts, ActionFiled action)
+    {
+        ActionEnded? found = null;
+        foreach (var end in facts.All<ActionEnded>())
+        {
+            if (end.How != ActionEnd.ReleaseOrdered && (end.Of is { } id ? id == action.Id : facts.All<ActionFiled>().Count == 1))
+                found = end;
+        }
+
+        return found;
+    }
+
+    /// <summary>What is said of the actions.</summary>
+    public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law, Days? firstDay)
+    {
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            if (Days.Of(action.On) is not { } brought)
+                continue;
+            if (!MayBeOnBond(action))
+                yield return Reason.NotApplied(law.Action, $"The action filed {brought} is not on the payment bond.", action);
+            else if (IsEarly(brought, firstDay))
+                yield return Reason.Of(law.Action, $"Action filed {brought}, before the claimant had surely ceased to provide work ({firstDay}): it may be thrown out as brought too early.", [action]);
+            else if (!SuesSurety(facts, action))
+                yield return Reason.Of(law.Action, $"Action filed {brought}, but not against the surety: join it in time.", [action]);
+            else
+                yield return Reason.Of(law.Action, $"Action filed {brought}; it counts here if it is on the bond too.", [action]);
+            if (MayBeOnBond(action) && EndOf(facts, action) is { } end)
+                yield return Reason.Of(law.Action, $"The action ended {Days.Of(end.On)}.", [end]);
+        }
+    }
+
+    /// <summary>What the file leaves open of them.</summary>
+    public static IEnumerable<Question> Questions(FactsAsOf facts)
+    {
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            if (!MayBeOnBond(action))
+                continue;
+            if (action.Enforces.Count == 0)
+                yield return new Question("Is the action on the payment bond too? (action-filed.enforces)") { Corrects = action };
+            if (action.Against.Count == 0)
+                yield return new Question("Was the surety on the payment bond sued? (action-filed.against)") { Corrects = action };
+        }
+    }
+}

@@ -1,0 +1,170 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PaymentBond;
+
+/// <summary>Whether notice of the bond claim was given to the surety and to the bond principal, the one and the other.</summary>
+/// <param name="On">The day on which the later of the two had it; null where one had not, or its day is not known.</param>
+/// <param name="Counts">Whether it counts: not at all, surely, or as far as the file says.</param>
+internal sealed record BondServed(Days? On, Verdict Counts)
+{
+    private static readonly BondServed Nothing = new(null, Verdict.No);
+
+    /// <summary>What the file's notices come to.</summary>
+    [Rule("Civ. Code § 8612(b)")]
+    [Rule("Civ. Code § 8612(c)")]
+    [Rule("Civ. Code § 8614")]
+    [Rule("Civ. Code § 9560(b)")]
+    [Rule("Civ. Code § 9560(c)")]
+    [Rule("Civ. Code § 9562")]
+    public static BondServed Of(FactsAsOf facts)
+    {
+        if (facts.All<BondNoticeGiven>().Count == 0)
+            return Nothing;
+        var surety = Reached(facts, Sureties(facts));
+        var principal = OfPrincipal(facts);
+        if (surety.Counts == Verdict.No || principal.Counts == Verdict.No)
+            return Nothing;
+        var counts = surety.Counts == Verdict.Yes && principal.Counts == Verdict.Yes ? Verdict.Yes : Verdict.Open;
+        return new BondServed(surety.On is { } a && principal.On is { } b ? Days.Later(a, b) : null, counts);
+    }
+
+    /// <summary>The surety of the bond; where the file does not say which, any surety of the file.</summary>
+    public static IReadOnlyList<Party> Sureties(FactsAsOf facts) =>
+        facts.Job.Party(facts.Job.Work.PaymentBond?.Surety) is { } surety ? [surety] : facts.Job.In(PartyCapacity.Surety);
+
+    /// <summary>The principal of the bond, or those of whom one must be it: on public works and, as far as nothing else is known, on private works a direct contractor.</summary>
+    [Rule("Civ. Code § 8606")]
+    public static IReadOnlyList<Party> Principals(FactsAsOf facts)
+    {
+        if (facts.Job.Party(facts.Job.Work.PaymentBond?.Principal) is { } principal)
+            return [principal];
+        if (facts.Hirer is { Capacity: PartyCapacity.DirectContractor } hirer)
+            return [hirer];
+        return facts.Hirer?.WorksUnder is { } under && facts.Job.Party(under) is { Capacity: PartyCapacity.DirectContractor } above
+            ? [above]
+            : facts.Job.In(PartyCapacity.DirectContractor);
+    }
+
+    // Of several contractors of whom it is not known whose bond it is, each must have it.
+    private static BondServed OfPrincipal(FactsAsOf facts)
+    {
+        var principals = Principals(facts);
+        BondServed? all = null;
+        var reached = 0;
+        foreach (var principal in principals)
+        {
+            var one = Reached(facts, [principal]);
+            if (one.Counts == Verdict.No)
+                continue;
+            reached++;
+            all = all is null ? one
+                : new BondServed(all.On is { } a && one.On is { } b ? Days.Later(a, b) : null, all.Counts == Verdict.Yes && one.Counts == Verdict.Yes ? Verdict.Yes : Verdict.Open);
+        }
+
+        if (all is not null)
+            return reached == principals.Count ? all : all with { Counts = Verdict.Open };
+        // On private works an owner or a subcontractor may be the principal, where nobody says who is.
+        if (facts.Job.Work.Kind != WorkKind.Private || facts.Job.Work.PaymentBond?.Principal is not null)
+            return Nothing;
+        var another = Reached(facts, [.. facts.Job.In(PartyCapacity.Owner), .. facts.Job.In(PartyCapacity.Subcontractor)]);
+        return another.Counts == Verdict.No ? Nothing : another with { Counts = Verdict.Open };
+    }
+
+    private static BondServed Reached(FactsAsOf facts, IReadOnlyList<Party> anyOf)
+    {
+        var best = Nothing;
+        foreach (var paper in facts.All<BondNoticeGiven>())
+        {
+            if (!Reaches(paper, anyOf, out var party) || !HasGoodManner(paper))
+                continue;
+            var on = CompleteOn(paper);
+            var counts = on is null || (paper.Manner == Manner.Substituted && party.Capacity != PartyCapacity.Surety && party.NaturalPerson == true) ? Verdict.Open : Verdict.Yes;
+            if (best.Counts == Verdict.No || (counts == Verdict.Yes && (best.Counts == Verdict.Open || on!.Value.Latest < best.On!.Value.Latest)))
+                best = new BondServed(on, counts);
+        }
+
+        return best;
+    }
+
+    private static bool Reaches(BondNoticeGiven paper, IReadOnlyList<Party> anyOf, out Party party)
+    {
+        foreach (var one in anyOf)
+        {
+            foreach (var to in paper.To)
+            {
+                if (one.Id == to)
+                {
+                    party = one;
+                    return true;
+                }
+            }
+        }
+
+        party = null!;
+        return false;
+    }
+
+    private static bool HasGoodManner(BondNoticeGiven paper) => paper.Manner is not { } manner || Giving.IsGood(manner);
+
+    [Rule("Civ. Code § 8116")]
+    private static Days? CompleteOn(BondNoticeGiven paper)
+    {
+        if (paper is { Manner: Manner.Substituted, Mailed: { } mailed })
+            return Giving.CompleteOn(new Days(mailed, mailed), Manner.Substituted);
+        return Days.Of(paper.On) is { } done ? Giving.CompleteOn(done, paper.Manner ?? Manner.Personal) : null;
+    }
+
+    /// <summary>What is said of each paper.</summary>
+    public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law)
+    {
+        var (sureties, principals) = (Sureties(facts), Principals(facts));
+        foreach (var paper in facts.All<BondNoticeGiven>())
+        {
+            var given = CompleteOn(paper) is { } on ? on.ToString() : "on a day unknown";
+            var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
+            if (!HasGoodManner(paper))
+                yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);
+            else if (Reaches(paper, sureties, out _) && Reaches(paper, principals, out _))
+                yield return Reason.Of(law.Section, $"Notice given to surety and principal {given}: {names}.", [paper]);
+            else
+                yield return Reason.Of(law.Section, $"Notice given {given} to {names}. It must reach the surety and the bond principal, the one and the other: {Missing(paper, sureties, principals)} is not among them, and alone it does not count.", [paper]);
+        }
+
+        if (sureties.Count == 0)
+            yield return Reason.Of(law.Section, $"The file names no surety; the notice goes to the surety and the bond principal.");
+    }
+
+    private static string Missing(BondNoticeGiven paper, IReadOnlyList<Party> sureties, IReadOnlyList<Party> principals)
+    {
+        var surety = Reaches(paper, sureties, out _) ? null : "the surety" + Names(sureties);
+        var principal = Reaches(paper, principals, out _) ? null : "the principal" + Names(principals);
+        return (surety, principal) switch
+        {
+            ({ } a, { } b) => $"neither {a} nor {b}",
+            ({ } a, null) => a,
+            (null, { } b) => b,
+            (null, null) => "nobody",
+        };
+    }
+
+    private static string Names(IReadOnlyList<Party> parties) => parties.Count == 0 ? "" : " " + string.Join(" or ", parties.Select(p => p.Name));
+
+    /// <summary>What the file leaves open of the papers.</summary>
+    public static IEnumerable<Question> Questions(FactsAsOf facts)
+    {
+        foreach (var paper in facts.All<BondNoticeGiven>())
+        {
+            if (paper.Manner is null)
+                yield return new Question("How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (bond-notice-given.manner)") { Corrects = paper };
+            if (paper is { Manner: Manner.Substituted, Mailed: null })
+                yield return new Question("On which day was the notice to surety and principal mailed after it was left? It is complete five days later. (bond-notice-given.mailed)") { Corrects = paper };
+        }
+
+        if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)
+            yield return new Question("Who is the principal of the bond: the owner, the direct contractor or a subcontractor? Until it is known, send the notice to the surety and to each of them. (paymentBond.principal)");
+        if (Sureties(facts).Count == 0)
+            yield return new Question("Who is the surety on the payment bond? (paymentBond.surety)");
+    }
+}

@@ -1,0 +1,94 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PaymentBond;
+
+/// <summary>A claim on the payment bond of a public work (Civ. Code §§ 9550-9566).</summary>
+public static class PublicPaymentBond
+{
+    /// <summary>The findings <c>payment-bond.notice-last-day</c>, <c>.amount</c>, <c>.action-first-day</c> and <c>.action-last-day</c>.</summary>
+    public static IReadOnlyList<Finding> Findings(
+        FactsAsOf facts, Reach reach, Amounts amounts, TimeOfGiving stopPayment, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    {
+        var right = BondRight.OnPublicWork(facts);
+        var notice = BondNotice.Finding(facts, BondNoticeNeed.Of(facts, reach, BondLaw.Public), BondServed.Of(facts), right, completion, owners, BondLaw.Public, calendar);
+        var firstDay = FirstDay(facts);
+        var last = LastDayToSue(facts, notice, right, stopPayment, firstDay, calendar);
+        var findings = new List<Finding>(4) { notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
+        if (FirstDayToSue(facts, firstDay, right) is { } first)
+            findings.Add(first);
+        findings.Add(last);
+        return findings;
+    }
+
+    /// <summary>The action may be brought at any time after the claimant ceases to provide work; null while the file does not say that it has.</summary>
+    [Rule("Civ. Code § 9558")]
+    private static Days? FirstDay(FactsAsOf facts)
+    {
+        if (facts.All<FurnishingEnded>() is not { Count: > 0 } ended || facts.LastFurnished is not { } last)
+            return null;
+        return (Days.Of(ended[^1].On) is { } told ? Days.Later(last, told) : last).Plus(1);
+    }
+
+    [Rule("Civ. Code § 9558")]
+    private static Finding? FirstDayToSue(FactsAsOf facts, Days? firstDay, BondRight right)
+    {
+        if (!facts.HasFurnished)
+            return null;
+        var standing = firstDay is not { } first ? Standing.NotYet : facts.AsOf >= first.Latest ? Standing.Open : facts.AsOf >= first.Earliest ? Standing.InDoubt : Standing.NotYet;
+        IReadOnlyList<Reading> readings = firstDay is not { } day ? []
+            : day.IsExact ? [new Reading("the day after the claimant ceased to provide work", day.Earliest)]
+            : [new Reading("ceased on the earliest day", day.Earliest), new Reading("ceased on the latest day", day.Latest)];
+        return new Finding
+        {
+            Id = "payment-bond.action-first-day",
+            Title = "Action on the payment bond: first day",
+            Standing = right.Limit(standing),
+            Readings = readings,
+            Band = readings.Count == 0 ? null : Deadline.Band(readings),
+            Explain = () => firstDay is { } from
+                ? [.. right.Why, Reason.Of("Civ. Code § 9558", $"The action may be brought at any time after the claimant ceases to provide work: from {from.Latest}.")]
+                : [.. right.Why, Reason.Of("Civ. Code § 9558", $"The action may be brought at any time after the claimant ceases to provide work; the file does not say that it has.")],
+            Ask = () => firstDay is null ? [new Question("Has the claimant ceased to provide work? (furnishing-ended)")] : [],
+        };
+    }
+
+    /// <summary>Until six months after the end of the time to give a stop payment notice, whether one was given or not.</summary>
+    [Rule("Civ. Code § 9558")]
+    [Rule("Civ. Code § 9564")]
+    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, Days? firstDay, OpenDays calendar)
+    {
+        var readings = new List<Reading>(stopPayment.Readings.Count * 2);
+        foreach (var reading in stopPayment.Readings)
+            readings.AddRange(Deadline.SixMonths(reading.Name, reading.Day, calendar));
+        // While the claimant still provides work any action is early; what was furnished last shows no end.
+        var from = firstDay ?? (facts.LastFurnished is { } last && facts.All<ActionFiled>().Count > 0 ? last.Plus(1) : null);
+        var standing = notice.Standing == Standing.Lost ? Standing.Lost
+            : readings.Count == 0 ? Standing.NotYet
+            : ActionOnBond.StandingOf(facts, readings, stopPayment.EndFirm, from);
+        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, Why, stopPayment.EndKnown, Ask);
+
+        List<Reason> Why()
+        {
+            List<Reason> why = [.. right.Why];
+            if (notice.Standing == Standing.Lost)
+                why.Add(Reason.Of("Civ. Code § 9560(a)", $"The bond is enforced by one who gave preliminary notice or notice to surety and principal, and neither was given in time.", [.. notice.Why]));
+            foreach (var reading in stopPayment.Readings)
+                why.Add(Reason.Of("Civ. Code § 9558", $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action is brought within six months after it."));
+            if (readings.Count == 0)
+                why.Add(Reason.Of("Civ. Code § 9558", $"Six months after the time to give a stop payment notice ends; that time does not run yet."));
+            why.AddRange(ActionOnBond.Why(facts, BondLaw.Public, from));
+            why.Add(Fees);
+            return why;
+        }
+
+        List<Question> Ask() => [.. right.Questions, .. ActionOnBond.Questions(facts)];
+    }
+
+    private static readonly Reason Fees = Reason.Of("Civ. Code § 9564", $"It needs no stop payment notice and no action against the entity; whoever wins it is awarded a reasonable attorney's fee by the other side.");
+}

@@ -1,0 +1,228 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>The actions of a file, weighed as actions on its stop payment notices.</summary>
+internal sealed class ActionsOnNotice
+{
+    private readonly FactsAsOf facts;
+    private readonly StopPaymentLaw law;
+    private readonly IReadOnlyList<ActionFiled> actions;
+
+    private ActionsOnNotice(FactsAsOf facts, StopPaymentLaw law, IReadOnlyList<ActionFiled> actions)
+    {
+        this.facts = facts;
+        this.law = law;
+        this.actions = actions;
+    }
+
+    /// <summary>The actions that are, or may be, on a stop payment notice.</summary>
+    public static ActionsOnNotice Of(FactsAsOf facts, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law)
+    {
+        List<ActionFiled>? found = null;
+        if (windows.Count > 0)
+        {
+            foreach (var action in facts.All<ActionFiled>())
+            {
+                if (Days.Of(action.On) is not null && (action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.StopPaymentNotice)))
+                    (found ??= []).Add(action);
+            }
+        }
+
+        return new ActionsOnNotice(facts, law, found ?? (IReadOnlyList<ActionFiled>)[]);
+    }
+
+    /// <summary>The first action that is on one of the notices, or may be thrown out as brought too early on it; null where none is.</summary>
+    public ActionFiled? First(IReadOnlyList<StopPaymentAction.Window> windows)
+    {
+        foreach (var action in actions)
+        {
+            foreach (var window in windows)
+            {
+                if (IsOn(window, action) != Verdict.No)
+                    return action;
+            }
+        }
+
+        return null;
+    }
+
+    // One filed before the notice is none on it; one filed inside the ten days may be thrown out as brought too early.
+    private static Verdict IsOn(StopPaymentAction.Window window, ActionFiled action)
+    {
+        var brought = Days.Of(action.On)!.Value;
+        return brought.Latest < window.On.Earliest ? Verdict.No
+            : brought.Earliest < window.First.Latest ? Verdict.Open
+            : Verdict.Yes;
+    }
+
+    /// <summary>Where bringing the action stands, over all the notices: each must be sued on after its own ten days.</summary>
+    public Standing StandingOf(IReadOnlyList<StopPaymentAction.Window> windows, IReadOnlyList<Reading> readings, bool endFirm, Standing without)
+    {
+        if (windows.Count == 0)
+            return without;
+        Standing? all = null;
+        foreach (var window in windows)
+        {
+            var one = StandingOf(window, readings, endFirm, without);
+            all = all is { } so && so != one ? Both(so, one) : one;
+        }
+
+        return all!.Value;
+    }
+
+    private static Standing Both(Standing a, Standing b) => (a, b) switch
+    {
+        (Standing.Kept, Standing.Done) or (Standing.Done, Standing.Kept) => Standing.Kept,
+        _ => Standing.InDoubt,
+    };
+
+    private Standing StandingOf(StopPaymentAction.Window window, IReadOnlyList<Reading> readings, bool endFirm, Standing without)
+    {
+        var best = without;
+        foreach (var action in actions)
+        {
+            var on = IsOn(window, action);
+            if (on == Verdict.No)
+                continue;
+            var standing = Ended(action) ?? Brought(window, action, on, readings, endFirm);
+            switch (standing)
+            {
+                case Standing.Kept or Standing.Done:
+                    return standing;
+                case Standing.InDoubt:
+                    best = standing;
+                    break;
+                case Standing.Lost when Ended(action) is not null && best != Standing.InDoubt:
+                    best = standing;
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        return best;
+    }
+
+    private Standing Brought(StopPaymentAction.Window window, ActionFiled action, Verdict on, IReadOnlyList<Reading> readings, bool endFirm)
+    {
+        var standing = Deadline.StandingOf(facts.AsOf, readings, Days.Of(action.On), endFirm);
+        return standing == Standing.Kept && (on != Verdict.Yes || !SuesAll(window, action)) ? Standing.InDoubt : standing;
+    }
+
+    /// <summary>On public works the entity and the direct contractor are sued both; on private works the one who holds the money.</summary>
+    [Rule("Civ. Code § 9502(b)")]
+    [Rule("Civ. Code § 8550(b)")]
+    private bool SuesAll(StopPaymentAction.Window window, ActionFiled action)
+    {
+        if (action.Against.Count == 0)
+            return true;
+        if (ReferenceEquals(law, StopPaymentLaw.Public))
+            return Sues(action, PartyCapacity.PublicEntity) && Sues(action, PartyCapacity.DirectContractor);
+        foreach (var holder in window.To)
+        {
+            var named = holder.IsLender ? holder.IsReachedBy(action.Against) : Sues(action, PartyCapacity.Owner);
+            if (!named)
+                return false;
+        }
+
+        return true;
+    }
+
+    private bool Sues(ActionFiled action, PartyCapacity capacity)
+    {
+        foreach (var id in action.Against)
+        {
+            if (facts.Job.Party(id)?.Capacity == capacity)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>A notice ceases to be effective when the action on it is dismissed, unless expressly without prejudice, or is lost.</summary>
+    [Rule("Civ. Code § 8556")]
+    [Rule("Civ. Code § 9510")]
+    private Standing? Ended(ActionFiled action)
+    {
+        if (EndOf(action) is not { } end)
+            return null;
+        return end.How switch
+        {
+            ActionEnd.Won or ActionEnd.Settled => Standing.Done,
+            ActionEnd.LostAtTrial => Standing.Lost,
+            ActionEnd.Dismissed => end.WithoutPrejudice == false ? Standing.Lost : Standing.InDoubt,
+            ActionEnd.ReleaseOrdered => null,
+            _ => throw new InvalidOperationException($"No such end: {end.How}."),
+        };
+    }
+
+    private ActionEnded? EndOf(ActionFiled action)
+    {
+        ActionEnded? found = null;
+        foreach (var end in facts.All<ActionEnded>())
+        {
+            if (end.Of is { } id ? id == action.Id : facts.All<ActionFiled>().Count == 1)
+                found = end;
+        }
+
+        return found;
+    }
+
+    /// <summary>What is said of the actions.</summary>
+    public IEnumerable<Reason> Why(IReadOnlyList<StopPaymentAction.Window> windows)
+    {
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            if (Days.Of(action.On) is not { } brought || windows.Count == 0)
+                continue;
+            if (!actions.Contains(action))
+            {
+                yield return Reason.NotApplied(law.Last, $"The action filed {brought} is not on a stop payment notice.", action);
+                continue;
+            }
+
+            foreach (var window in windows)
+            {
+                yield return IsOn(window, action) switch
+                {
+                    Verdict.No => Reason.NotApplied(law.First, $"The action filed {brought} was filed before the notice to the {window.Words} was given; it is none on it.", action),
+                    Verdict.Open => Reason.Of(law.First, $"Action filed {brought}, when ten days from giving the notice to the {window.Words} had not surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]),
+                    _ when !SuesAll(window, action) => Reason.Of(law.Last, $"Action filed {brought}, but not against all who must be sued: {(ReferenceEquals(law, StopPaymentLaw.Public) ? "the public entity and the direct contractor" : "the " + window.Words)}. Join them in time.", [action]),
+                    _ => Reason.Of(law.Last, $"Action filed {brought}; it counts here if it is on the stop payment notice too.", [action]),
+                };
+            }
+
+            if (EndOf(action) is { } end && Ended(action) is { } standing)
+            {
+                yield return standing switch
+                {
+                    Standing.Done => Reason.Of(law.Ends, $"The action ended {Days.Of(end.On)} in the claimant's favor, or was settled.", [end]),
+                    Standing.Lost => Reason.Of(law.Ends, $"The action ended {Days.Of(end.On)} against the claimant, or was dismissed and not without prejudice: the notice ceases to be effective, and the money is released.", [end]),
+                    _ => Reason.Of(law.Ends, $"The action was dismissed {Days.Of(end.On)}. That ends the notice unless the order expressly says without prejudice; if it does, the notice holds, and a new action must be in time.", [end]),
+                };
+            }
+        }
+    }
+
+    /// <summary>What the file leaves open.</summary>
+    public List<Question> Questions()
+    {
+        var questions = new List<Question>();
+        foreach (var action in actions)
+        {
+            if (action.Enforces.Count == 0)
+                questions.Add(new Question("Is the action on the stop payment notice too? (action-filed.enforces)") { Corrects = action });
+            if (action.Against.Count == 0)
+                questions.Add(new Question(ReferenceEquals(law, StopPaymentLaw.Public)
+                    ? "Were the public entity and the direct contractor both sued? (action-filed.against)"
+                    : "Was everyone sued who holds money on a stop payment notice? (action-filed.against)") { Corrects = action });
+            if (EndOf(action) is { How: ActionEnd.Dismissed, WithoutPrejudice: null } end)
+                questions.Add(new Question("Does the order of dismissal say that it is without prejudice? (action-ended.withoutPrejudice)") { Corrects = end });
+        }
+
+        return questions;
+    }
+}

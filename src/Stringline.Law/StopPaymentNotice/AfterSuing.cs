@@ -1,0 +1,117 @@
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>What follows the action on a stop payment notice: telling of it, and bringing it to trial.</summary>
+internal static class AfterSuing
+{
+    /// <summary>Days from the action within which those who got the notice are told of it.</summary>
+    public const int DaysToTellOfAction = 5;
+
+    /// <summary>The findings <c>stop-payment-notice.tell-of-action</c> and <c>stop-payment-notice.prosecution-last-day</c>.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
+    {
+        var filed = Days.Of(action.On)!.Value;
+        yield return Tell(facts, action, filed, windows, law, calendar);
+        if (ReferenceEquals(law, StopPaymentLaw.Public) || action.Enforces.Contains(ActionOn.StopPaymentNotice))
+            yield return Trial(facts, action, filed, law, calendar);
+    }
+
+    [Rule("Civ. Code § 8550(e)")]
+    [Rule("Civ. Code § 9504")]
+    private static Finding Tell(
+        FactsAsOf facts, ActionFiled action, Days filed, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
+    {
+        List<Reading> readings = [Deadline.Own("five days after the action was filed", Period.LastDay(filed.Earliest, DaysToTellOfAction), calendar)];
+        var told = ToldAll(facts, windows, filed);
+        return Deadline.Finding("stop-payment-notice.tell-of-action", "Notice of the action on the stop payment notice",
+            Deadline.StandingOf(facts.AsOf, readings, told, endFirm: false), readings, calendar, Why, endKnown: true, Ask);
+
+        List<Reason> Why()
+        {
+            var why = new List<Reason>
+            {
+                Reason.Of(law.Tell, $"Within five days after the action was filed, tell those to whom the stop payment notice was given. A miss that harms nobody is not fatal (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [action]),
+            };
+            foreach (var paper in facts.All<ActionTold>())
+            {
+                why.Add(paper.Manner is { } manner && !Giving.IsGood(manner)
+                    ? Reason.NotApplied(law.Tell, $"Told {Days.Of(paper.On)} in a manner in which no notice is given; it does not count.", paper)
+                    : Reason.Of(law.Tell, $"Told {Days.Of(paper.On)}: {string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id))}.", [paper]));
+            }
+
+            foreach (var holder in Holders(windows))
+            {
+                if (ToldOn(facts, holder, filed) is null)
+                    why.Add(Reason.Of(law.Tell, $"The file does not show that the {holder.Words} was told."));
+            }
+
+            return why;
+        }
+
+        IReadOnlyList<Question> Ask() =>
+        [
+            .. facts.All<ActionTold>().Where(static t => t.Manner is null)
+                .Select(static t => new Question("How were they told of the action? (action-told.manner)") { Corrects = t }),
+        ];
+    }
+
+    private static IEnumerable<Holder> Holders(IReadOnlyList<StopPaymentAction.Window> windows)
+    {
+        var seen = new List<string>();
+        foreach (var window in windows)
+        {
+            foreach (var holder in window.To)
+            {
+                if (seen.Contains(holder.Id))
+                    continue;
+                seen.Add(holder.Id);
+                yield return holder;
+            }
+        }
+    }
+
+    // The day on which the last of them was told; null while one was not.
+    private static Days? ToldAll(FactsAsOf facts, IReadOnlyList<StopPaymentAction.Window> windows, Days filed)
+    {
+        Days? last = null;
+        foreach (var holder in Holders(windows))
+        {
+            if (ToldOn(facts, holder, filed) is not { } on)
+                return null;
+            last = last is { } so ? Days.Later(so, on) : on;
+        }
+
+        return last;
+    }
+
+    private static Days? ToldOn(FactsAsOf facts, Holder holder, Days filed)
+    {
+        Days? first = null;
+        foreach (var told in facts.All<ActionTold>())
+        {
+            if (Days.Of(told.On) is not { } on || on.Latest < filed.Earliest || !holder.IsReachedBy(told.To) || (told.Manner is { } manner && !Giving.IsGood(manner)))
+                continue;
+            var complete = Giving.CompleteOn(on, told.Manner ?? Manner.Personal);
+            if (first is not { } so || complete.Latest < so.Latest)
+                first = complete;
+        }
+
+        return first;
+    }
+
+    [Rule("Civ. Code § 8554")]
+    [Rule("Civ. Code § 9508")]
+    private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, StopPaymentLaw law, OpenDays calendar)
+    {
+        var last = Period.AddYears(filed.Earliest, AfterFiling.YearsToTrial);
+        List<Reading> readings = [Deadline.Own("two years after the action was filed", last, calendar)];
+        return Deadline.Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
+            Deadline.StandingOf(facts.AsOf, readings, facts.FirstDayOf<TrialBegun>(), endFirm: false), readings, calendar,
+            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], endKnown: true);
+    }
+}

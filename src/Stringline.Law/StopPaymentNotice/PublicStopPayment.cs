@@ -1,0 +1,141 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>The stop payment notice on public work (Civ. Code §§ 9350-9510).</summary>
+public static class PublicStopPayment
+{
+    /// <summary>Days in which the entity tells of the time to sue.</summary>
+    public const int DaysToTell = 10;
+
+    /// <summary>All findings of the remedy.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="reach">What the preliminary notice leaves within reach.</param>
+    /// <param name="notice">The finding on it.</param>
+    /// <param name="amounts">The amounts by remedy.</param>
+    /// <param name="time">The time in which it may be given.</param>
+    /// <param name="whyTime">Why that is the time.</param>
+    /// <param name="askTime">What would settle that time.</param>
+    /// <param name="completion">The readings of completion.</param>
+    /// <param name="owners">What the entity recorded.</param>
+    /// <param name="calendar">The calendar.</param>
+    public static IReadOnlyList<Finding> Findings(
+        FactsAsOf facts, Reach reach, Finding notice, Amounts amounts, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime,
+        CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    {
+        var entity = Entity(facts, reach);
+        var served = ServingHolders.Of(facts, entity, time, calendar);
+        var last = LastDayToGive(facts, reach, notice, served, time, whyTime, askTime, calendar);
+        List<HolderServed> all = [served];
+        var action = StopPaymentAction.Of(facts, all, last, time, StopPaymentLaw.Public, calendar);
+        var findings = new List<Finding>(6) { last, AmountHeld.Finding(facts, reach, amounts, all, last, action, time, StopPaymentLaw.Public) };
+        findings.AddRange(action.Findings);
+        if (EntityTells(facts, served, time, completion, owners, calendar) is { } tells)
+            findings.Add(tells);
+        return findings;
+    }
+
+    /// <summary>It is given to the public entity: to its disbursing officer or the body that awarded the contract, or to the director of a State department.</summary>
+    [Rule("Civ. Code § 9354")]
+    [Rule("Civ. Code § 9500")]
+    private static Holder Entity(FactsAsOf facts, Reach reach) => new("stop-payment-notice.last-day", "public entity", facts.Job.In(PartyCapacity.PublicEntity))
+    {
+        NoticeIsDue = reach.Kind != ReachKind.NoneDue,
+        Noticed = reach.Kind == ReachKind.NotGiven ? null : reach.Given,
+    };
+
+    [Rule("Civ. Code § 9300(c)")]
+    private static Finding LastDayToGive(
+        FactsAsOf facts, Reach reach, Finding notice, HolderServed served, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime, OpenDays calendar)
+    {
+        var standing = notice.Standing == Standing.Lost ? Standing.Lost : served.Standing;
+        if (notice.Standing == Standing.InDoubt && standing is Standing.Kept or Standing.Open)
+            standing = Standing.InDoubt;
+        return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", standing, time.Readings, calendar, Why, time.EndKnown, Ask);
+
+        List<Reason> Why()
+        {
+            List<Reason> why = [.. whyTime];
+            why.AddRange(GivenReasons.NotAtAll(facts, [new HolderRow(served, notice, standing, Holds: true)], StopPaymentLaw.Public));
+            why.AddRange(GivenReasons.Of(served, StopPaymentLaw.Public));
+            why.Add(ToWhom(facts));
+            why.Add(TenDollars);
+            if (notice.Standing == Standing.Lost)
+                why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition, and no work lies within its reach.", [.. notice.Why]));
+            else if (reach.Kind == ReachKind.NotGiven && standing is Standing.Open or Standing.InDoubt)
+                why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition: give it first. Both may go on one day, the preliminary notice before the other."));
+            return why;
+        }
+
+        List<Question> Ask()
+        {
+            var questions = GivenReasons.Questions(served);
+            questions.AddRange(askTime);
+            foreach (var service in served.Services)
+            {
+                if (service.Counts == Verdict.No)
+                    continue;
+                questions.Add(IsState(facts)
+                    ? new Question("Was the stop payment notice given to the director of the department that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper }
+                    : new Question("Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper });
+                if (service.Paper.TenDollars is null)
+                    questions.Add(new Question("Were ten dollars paid with the stop payment notice? Then the entity must tell of the time to sue. (stop-payment-given.tenDollars)") { Corrects = service.Paper });
+            }
+
+            return questions;
+        }
+    }
+
+    private static bool IsState(FactsAsOf facts) => facts.Job.Work.StateContractAct == true
+        || facts.Job.Work.Body is PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation or PublicBody.StateUniversity;
+
+    [Rule("Civ. Code § 9354")]
+    private static Reason ToWhom(FactsAsOf facts) => IsState(facts)
+        ? Reason.Of("Civ. Code § 9354", $"On a contract of the State it is given to the director of the department that awarded the contract.")
+        : Reason.Of("Civ. Code § 9354", $"It is given to the office of the controller, auditor or other public disbursing officer who pays the contract, or to the body that awarded it; to nobody else.");
+
+    [Rule("Civ. Code § 9362")]
+    private static Reason TenDollars { get; } = Reason.Of("Civ. Code § 9362", $"Pay the entity $10 with the notice, so that it tells you of the time to sue.");
+
+    /// <summary>The entity's own last day to tell one who paid ten dollars of the time to sue. Its silence proves nothing.</summary>
+    [Rule("Civ. Code § 9362")]
+    private static Finding? EntityTells(
+        FactsAsOf facts, HolderServed served, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    {
+        StopPaymentGiven? paid = null;
+        foreach (var service in served.Counting(time))
+        {
+            if (service.Paper.TenDollars == true)
+                paid ??= service.Paper;
+        }
+
+        if (paid is null)
+            return null;
+        var readings = new List<Reading>();
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness is not (Firmness.Floor or Firmness.Projected))
+                readings.Add(new Reading($"ten days after {reading.Name}", calendar.RollForwardOnAnyList(Period.LastDay(reading.On.Latest, DaysToTell))));
+        }
+
+        foreach (var notice in owners)
+            readings.Add(new Reading($"ten days after the {notice.Words} was recorded", calendar.RollForwardOnAnyList(Period.LastDay(notice.Recorded.Latest, DaysToTell))));
+        if (readings.Count == 0)
+            return null;
+        var sorted = Deadline.Sorted(readings);
+        return new Finding
+        {
+            Id = "stop-payment-notice.entity-tells",
+            Title = "The public entity tells of the time to sue",
+            Standing = facts.AsOf <= sorted[^1].Day ? Standing.Open : Standing.Done,
+            Readings = sorted,
+            Band = Deadline.Band(sorted),
+            Explain = () => [Reason.Of("Civ. Code § 9362", $"Ten dollars were paid with the notice, so the entity tells the claimant of the time to sue not later than 10 days after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
+        };
+    }
+}

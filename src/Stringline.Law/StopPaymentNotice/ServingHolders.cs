@@ -1,0 +1,148 @@
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>Whether a stop payment notice was given: to the right person, in a good manner, after what must come first.</summary>
+internal static class ServingHolders
+{
+    /// <summary>Days of the lender to object to the sureties of the bond.</summary>
+    public const int DaysToObject = 20;
+
+    /// <summary>Days of the claimant to bring another bond.</summary>
+    public const int DaysForNewBond = 10;
+
+    /// <summary>What was given to a holder, and where that leaves it.</summary>
+    public static HolderServed Of(FactsAsOf facts, Holder holder, TimeOfGiving time, OpenDays calendar)
+    {
+        List<GivenPaper>? services = null;
+        foreach (var paper in facts.All<StopPaymentGiven>())
+        {
+            if (holder.IsReachedBy(paper.To))
+                (services ??= []).Add(Of(facts, holder, paper, calendar));
+        }
+
+        return new HolderServed(holder, services ?? (IReadOnlyList<GivenPaper>)[], StandingOf(facts, services, time));
+    }
+
+    private static Standing StandingOf(FactsAsOf facts, List<GivenPaper>? services, TimeOfGiving time)
+    {
+        if (!facts.HasFurnished)
+            return Standing.NotYet;
+        var best = time.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, time.Readings, null, time.EndFirm);
+        foreach (var service in services ?? (IReadOnlyList<GivenPaper>)[])
+        {
+            if (service.Counts == Verdict.No)
+                continue;
+            var standing = service.On is not { } on ? Standing.InDoubt
+                : time.Readings.Count == 0 ? Standing.Kept
+                : Deadline.StandingOf(facts.AsOf, time.Readings, on, time.EndFirm);
+            if (standing == Standing.Kept && service.Counts == Verdict.Yes)
+                return Standing.Kept;
+            if (standing is Standing.Kept or Standing.InDoubt)
+                best = Standing.InDoubt;
+        }
+
+        return best;
+    }
+
+    private static GivenPaper Of(FactsAsOf facts, Holder holder, StopPaymentGiven paper, OpenDays calendar)
+    {
+        var on = CompleteOn(paper);
+        return new GivenPaper(paper, on, FlawOf(facts, holder, paper, on, calendar));
+    }
+
+    /// <summary>The day on which it was complete: on delivery or deposit, five days after the mailing where it was left and mailed.</summary>
+    [Rule("Civ. Code § 8116")]
+    private static Days? CompleteOn(StopPaymentGiven paper)
+    {
+        if (paper.Manner == Manner.Substituted && paper.Mailed is { } mailed)
+            return Giving.CompleteOn(new Days(mailed, mailed), Manner.Substituted);
+        return Days.Of(paper.On) is { } done ? Giving.CompleteOn(done, paper.Manner ?? Manner.Personal) : null;
+    }
+
+    [Rule("Civ. Code § 8502(a)")]
+    [Rule("Civ. Code § 8506(c)")]
+    [Rule("Civ. Code § 8508(a)")]
+    [Rule("Civ. Code § 9300(c)")]
+    [Rule("Civ. Code § 9352(a)")]
+    [Rule("Civ. Code § 9354")]
+    private static Flaw FlawOf(FactsAsOf facts, Holder holder, StopPaymentGiven paper, Days? on, OpenDays calendar)
+    {
+        var released = StopPaymentReleases.IsReleased(facts, paper);
+        if (released == Verdict.Yes)
+            return Flaw.Released;
+        if (paper.Manner is { } manner && !Giving.IsGood(manner))
+            return Flaw.Manner;
+        if (holder.NoticeIsDue && holder.EssentiallyNoticed is null && holder.Noticed is null)
+            return holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
+        if (on is not { } given)
+            return Flaw.UnknownDay;
+        if (holder.NoticeIsDue && OrderOf(holder, given) is not Flaw.None and var order)
+            return order;
+        if (released == Verdict.Open)
+            return Flaw.MaybeReleased;
+        if (paper.Lacks is not null)
+            return Flaw.Lacks;
+        if (paper.Manner == Manner.Substituted && MayBeNatural(holder, paper))
+            return Flaw.LeftAndMailed;
+        return holder.IsLender && paper.Bonded ? BondFlaw(facts, holder, paper, given, calendar) : Flaw.None;
+    }
+
+    // Toward a natural person it asks that delivery by hand was tried first (Code Civ. Proc. § 415.20(b)).
+    private static bool MayBeNatural(Holder holder, StopPaymentGiven paper)
+    {
+        foreach (var party in holder.Through)
+        {
+            if (paper.To.Contains(party.Id) && (party.NaturalPerson == true
+                || (party is { NaturalPerson: null, HoldsTitleAs: null } && party.Capacity is PartyCapacity.Owner or PartyCapacity.Architect or PartyCapacity.OwnersAgent)))
+                return true;
+        }
+
+        return false;
+    }
+
+    // Both may go on one day, the preliminary notice first: a file knows days, and no hours.
+    private static Flaw OrderOf(Holder holder, Days given)
+    {
+        if (holder.Noticed is { } noticed && noticed.Latest <= given.Earliest)
+            return Flaw.None;
+        var essential = holder.EssentiallyNoticed ?? holder.Noticed;
+        return essential is not null && essential.Value.Earliest <= given.Latest ? Flaw.OrderInDoubt
+            : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
+    }
+
+    /// <summary>
+    /// 125 percent of what the notice states; and where the lender objected to the sureties in time, another bond within ten days.
+    /// </summary>
+    [Rule("Civ. Code § 8532")]
+    [Rule("Civ. Code § 8534")]
+    private static Flaw BondFlaw(FactsAsOf facts, Holder holder, StopPaymentGiven paper, Days given, OpenDays calendar)
+    {
+        if (paper is { BondAmount: { } bond, Amount: { } claim } && bond < ReleaseBond.AmountFor(claim))
+            return Flaw.SmallBond;
+        foreach (var objected in facts.All<BondObjected>())
+        {
+            if (Concerns(objected, holder) && LastDayForNewBond(objected, given, calendar) is { } last
+                && facts.AsOf > last && !(objected.NewBond <= last))
+                return Flaw.BondNotReplaced;
+        }
+
+        return Flaw.None;
+    }
+
+    /// <summary>Whether an objection came from that lender.</summary>
+    public static bool Concerns(BondObjected objected, Holder holder) => objected.By is null || holder.Through.Any(p => p.Id == objected.By);
+
+    /// <summary>The last day to bring another bond; null where the objection came too late, or before the notice.</summary>
+    [Rule("Civ. Code § 8534")]
+    public static LocalDate? LastDayForNewBond(BondObjected objected, Days given, OpenDays calendar)
+    {
+        if (Days.Of(objected.On) is not { } day || day.Latest < given.Earliest)
+            return null;
+        return day.Earliest > calendar.RollForwardOnAnyList(Period.LastDay(given.Latest, DaysToObject)) ? null : Period.LastDay(day.Earliest, DaysForNewBond);
+    }
+}

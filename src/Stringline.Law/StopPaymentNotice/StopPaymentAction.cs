@@ -1,0 +1,132 @@
+using System.Globalization;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>The action on the stop payment notices of a file: its first and its last day, telling of it, and its end.</summary>
+/// <param name="Findings">The findings.</param>
+/// <param name="LastDay">Where bringing it stands; null where no time to bring it is known.</param>
+internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standing? LastDay)
+{
+    /// <summary>Days from giving the notice before which no action may be brought.</summary>
+    public const int DaysBeforeAction = 10;
+
+    /// <summary>Days from the end of the time to give the notice within which the action must be brought.</summary>
+    public const int DaysToSue = 90;
+
+    /// <summary>The notices given on one day, to one or several holders: each has a first day of its own.</summary>
+    internal sealed record Window(Days On, StopPaymentGiven Paper, List<Holder> To)
+    {
+        /// <summary>To whom they were given.</summary>
+        public string Words => string.Join(", ", To.Select(h => h.Words));
+
+        /// <summary>The first day on which an action on them may be brought.</summary>
+        public Days First => On.Plus(DaysBeforeAction + 1);
+    }
+
+    /// <summary>The findings <c>stop-payment-notice.action-first-day</c>, <c>.action-last-day</c>, <c>.tell-of-action</c> and <c>.prosecution-last-day</c>.</summary>
+    public static StopPaymentAction Of(
+        FactsAsOf facts, IReadOnlyList<HolderServed> served, Finding toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
+    {
+        var windows = WindowsOf(served, time, out var given);
+        var findings = new List<Finding>(windows.Count + 3);
+        for (var i = 0; i < windows.Count; i++)
+            findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
+        Standing? lastDay = null;
+        var actions = ActionsOnNotice.Of(facts, windows, law);
+        if (time.Readings.Count > 0)
+        {
+            var last = LastDayToSue(facts, toGive, time, windows, given, actions, law, calendar);
+            findings.Add(last);
+            lastDay = last.Standing;
+        }
+
+        if (actions.First(windows) is { } action)
+            findings.AddRange(AfterSuing.Findings(facts, action, windows, law, calendar));
+        return new StopPaymentAction(findings, lastDay);
+    }
+
+    private static List<Window> WindowsOf(IReadOnlyList<HolderServed> served, TimeOfGiving time, out bool given)
+    {
+        var windows = new List<Window>();
+        given = false;
+        foreach (var holder in served)
+        {
+            foreach (var service in holder.Counting(time))
+            {
+                given = true;
+                if (service.On is not { } on)
+                    continue;
+                if (windows.Find(w => w.On == on) is { } same)
+                {
+                    if (!same.To.Contains(holder.Holder))
+                        same.To.Add(holder.Holder);
+                }
+                else
+                {
+                    windows.Add(new Window(on, service.Paper, [holder.Holder]));
+                }
+            }
+        }
+
+        windows.Sort(static (a, b) => a.On.Latest != b.On.Latest ? a.On.Latest.CompareTo(b.On.Latest) : a.On.Earliest.CompareTo(b.On.Earliest));
+        return windows;
+    }
+
+    [Rule("Civ. Code § 8550(a)")]
+    [Rule("Civ. Code § 9502(a)")]
+    private static Finding FirstDayToSue(FactsAsOf facts, Window window, int place, int of, StopPaymentLaw law)
+    {
+        var first = window.First;
+        List<Reading> readings = first.IsExact
+            ? [new Reading("after ten days from giving the notice", first.Earliest)]
+            : [new Reading("notice given on its earliest day", first.Earliest), new Reading("notice given on its latest day", first.Latest)];
+        return new Finding
+        {
+            Id = place == 0 ? "stop-payment-notice.action-first-day" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.action-first-day.{place + 1}"),
+            Title = of == 1 ? "Action on the stop payment notice: first day" : $"Action on the stop payment notice to the {window.Words}: first day",
+            Standing = facts.AsOf >= first.Latest ? Standing.Open : facts.AsOf >= first.Earliest ? Standing.InDoubt : Standing.NotYet,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Explain = () => [Reason.Of(law.First, $"No action before ten days from giving the notice have passed; given to the {window.Words} {window.On}, so from {first.Latest}.", [window.Paper])],
+        };
+    }
+
+    [Rule("Civ. Code § 8550(b)")]
+    [Rule("Civ. Code § 9502(b)")]
+    private static Finding LastDayToSue(
+        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar)
+    {
+        var readings = new List<Reading>(time.Readings.Count);
+        foreach (var reading in time.Readings)
+            readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
+        var without = Deadline.StandingOf(facts.AsOf, readings, null, time.EndFirm);
+        var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without)
+            : toGive.Standing == Standing.Lost || without == Standing.Lost ? Standing.Lost
+            : without == Standing.Open ? Standing.NotYet : Standing.InDoubt;
+        return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
+            () => WhyLastDayToSue(toGive, time, windows, given, actions, law), time.EndKnown, () => given ? actions.Questions() : []);
+    }
+
+    [Rule("Civ. Code § 8550(d)")]
+    [Rule("Civ. Code § 9502(d)")]
+    private static List<Reason> WhyLastDayToSue(
+        Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law)
+    {
+        var why = new List<Reason>();
+        if (!given && toGive.Standing == Standing.Lost)
+            why.Add(Reason.Of(law.Last, $"No stop payment notice that counts was given in its time, so there is none to sue on.", [.. toGive.Why]));
+        foreach (var reading in time.Readings)
+            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within 90 days after that end, not after the giving, and the end is not rolled: {Period.LastDay(reading.Day, DaysToSue)}."));
+        why.Add(ReferenceEquals(law, StopPaymentLaw.Public) ? EntityAndContractor : EffectEnds);
+        why.AddRange(actions.Why(windows));
+        return why;
+    }
+
+    private static readonly Reason EffectEnds = Reason.Of("Civ. Code § 8550(d)", $"Without an action in that time the notice ceases to be effective, and the money is released.");
+
+    [Rule("Civ. Code § 9500")]
+    private static Reason EntityAndContractor { get; } = Reason.Of("Civ. Code § 9502(d)", $"Without an action in that time, against the public entity and the direct contractor, the notice ceases to be effective, and the money is released. No claim need be filed with the entity before (Civ. Code § 9500(b)).");
+}

@@ -1,0 +1,116 @@
+using CsCheck;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
+
+namespace Stringline.Law.Tests.StopPaymentNotice;
+
+/// <summary>What holds of every stop payment notice and bond notice, over recipients, manners, order and sums.</summary>
+public sealed class StopPaymentProperties
+{
+    private static readonly int Tries = Times.AtMost(1000);
+
+    private static readonly string[] People = ["owner", "direct", "sub", "bank", "surety", "architect", "city"];
+
+    private static readonly Manner[] Good = [Manner.Personal, Manner.CertifiedMail, Manner.RegisteredMail, Manner.ExpressMail, Manner.OvernightCarrier, Manner.Substituted];
+
+    private static readonly Gen<IReadOnlyList<string>> To = Gen.Int[1, (1 << People.Length) - 1].Select(drawn => (IReadOnlyList<string>)[.. People.Where((_, i) => (drawn & (1 << i)) != 0)]);
+
+    // Work on 20 October, completed on the 22nd, the preliminary notice on 28 October; the other paper on a day around it.
+    private static JobBuilder PrivateJob() => Private().Lender().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("architect", p => p with { NaturalPerson = false })
+        .PaymentBond("2025-07-01", "direct").Furnished("2025-10-20", 6430m).Completed("2025-10-22").Notice("2025-10-28", Manner.CertifiedMail, "owner", "direct", "bank");
+
+    private static JobBuilder PublicJob() => Public().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").Furnished("2025-10-20", 6430m).Accepted().NoticedPublic("2025-10-28");
+
+    private static IReadOnlyList<string> Known(JobBuilder job, IReadOnlyList<string> to) => [.. to.Where(id => job.Build().Party(id) is not null)];
+
+    // To whom, how and when, and what may then be kept: Civ. Code §§ 8106, 8110, 8506, 8508(a), 8530, 9300(c), 9354.
+    [Fact]
+    [Proves("Civ. Code § 8506(a)")]
+    [Proves("Civ. Code § 8508(a)")]
+    [Proves("Civ. Code § 9300(c)")]
+    [Proves("Civ. Code § 9354")]
+    public void A_stop_payment_notice_is_kept_only_toward_whom_how_and_after_what_the_sections_say() =>
+        Gen.Select(To, Gen.Enum<Manner>(), Gen.Int[-10, 60], Gen.Bool).Sample(
+            (to, manner, after, isPublic) =>
+            {
+                var job = isPublic ? PublicJob() : PrivateJob();
+                var on = new LocalDate(2025, 10, 28).PlusDays(after);
+                var assessment = job.StopPaymentGiven(LawText.IsoDay(on), 6430m, false, [.. Known(job, to).DefaultIfEmpty("direct")]).Paper(p => p with { Manner = manner }).On("2026-01-05");
+                bool Counts(params string[] through) => to.Intersect(through).Any(id => job.Build().Party(id) is not null) && Good.Contains(manner) && (after >= 0 || (manner == Manner.Substituted && after >= -5));
+                Assert.Equal(isPublic ? Counts("city") : Counts("owner", "architect", "bank"), assessment.Get("stop-payment-notice.last-day").Standing == Standing.Kept);
+                if (isPublic)
+                    return;
+                Assert.Equal(Counts("owner", "architect"), assessment.Get("stop-payment-notice.owner").Standing == Standing.Kept);
+                Assert.Equal(Counts("bank"), assessment.Get("stop-payment-notice.lender").Standing == Standing.Kept);
+                Assert.Equal(Counts("owner", "architect", "bank"), assessment.Find("stop-payment-notice.action-first-day") is not null);
+            },
+            iter: Tries);
+
+    // Surety and principal both, in a good manner: Civ. Code §§ 8612(b), 8614, 9560(b), 9562.
+    [Fact]
+    [Proves("Civ. Code § 8612(b)")]
+    [Proves("Civ. Code § 8614")]
+    [Proves("Civ. Code § 9560(b)")]
+    [Proves("Civ. Code § 9562")]
+    public void A_bond_notice_is_kept_only_toward_surety_and_principal_in_a_good_manner() =>
+        Gen.Select(To, Gen.Enum<Manner>(), Gen.Bool).Sample(
+            (to, manner, isPublic) =>
+            {
+                var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Accepted() : Private().PaymentBond("2025-07-01", "direct").Furnished("2025-08-05", 6430m).Completed("2025-10-22");
+                job.BondNoticeGiven("2025-11-03", [.. Known(job, to).DefaultIfEmpty("sub")]).BondPaper(p => p with { Manner = manner });
+                var notice = job.On("2025-12-01").Get("payment-bond.notice-last-day");
+                var counts = to.Contains("surety") && to.Contains("direct") && Good.Contains(manner);
+                Assert.Equal(counts ? Standing.Kept : Standing.Open, notice.Standing);
+                Assert.Equal("2026-01-05", notice.Plan());
+            },
+            iter: Tries);
+
+    private static Gen<(JobBuilder Job, bool IsPublic)> Priced => Gen.Select(Gen.Int[1, 500_000].Array[1, 4], Gen.Int[0, 60].Array[4], Gen.Bool, Gen.Int[0, 200_000]).Select((sums, days, isPublic, paid) =>
+    {
+        var job = isPublic ? Public() : Private();
+        for (var i = 0; i < sums.Length; i++)
+            job.Furnished(LawText.IsoDay(new LocalDate(2025, 8, 5).PlusDays(days[i])), sums[i] / 100m);
+        if (paid > 0)
+            job.Paid("2025-09-01", paid / 100m);
+        return ((isPublic ? job.NoticedPublic("2025-08-05").Accepted() : job.Notice("2025-08-05").Completed("2025-10-22")), isPublic);
+    });
+
+    private static string Falsehood(bool isPublic) => isPublic ? "Civ. Code § 9454" : "Civ. Code § 8504";
+
+    [Fact]
+    [Proves("Civ. Code § 8504")]
+    [Proves("Civ. Code § 9454")]
+    public void A_sum_above_the_demand_of_its_own_day_always_is_an_alarm_and_one_at_it_never() =>
+        Gen.Select(Priced, Gen.Int[0, 90], Gen.Int[1, 100_000]).Sample(
+            (drawn, day, more) =>
+            {
+                var on = new LocalDate(2025, 8, 5).PlusDays(day);
+                var due = drawn.Job.On(LawText.IsoDay(on)).Amount.Demand;
+                Finding Given(decimal sum) => Assessment.Of(
+                    drawn.Job.Build() with { Entries = [.. drawn.Job.Build().Entries, new StopPaymentGiven { Index = 99, On = DayFact.On(on), Amount = sum, To = [drawn.IsPublic ? "city" : "owner"] }] },
+                    new LocalDate(2025, 12, 1), OpenDays.Statutory).Get("stop-payment-notice.amount");
+                Assert.Contains(Falsehood(drawn.IsPublic), Given(due + (more / 100m)).Sections);
+                Assert.DoesNotContain(Falsehood(drawn.IsPublic), Given(due).Sections);
+            },
+            iter: Tries);
+
+    [Fact]
+    [Proves("Civ. Code § 8502(c)")]
+    [Proves("Civ. Code § 9352(c)")]
+    public void Work_after_the_last_notice_is_never_held() =>
+        Gen.Select(Priced, Gen.Int[1, 100_000]).Sample(
+            (drawn, more) =>
+            {
+                var to = drawn.IsPublic ? "city" : "owner";
+                drawn.Job.StopPaymentGiven("2025-10-06", null, false, to);
+                var before = drawn.Job.On("2025-12-01").Get("stop-payment-notice.amount");
+                drawn.Job.Furnished("2025-10-07", more / 100m);
+                var after = drawn.Job.On("2025-12-01").Get("stop-payment-notice.amount");
+                Assert.True(after.Amount <= before.Amount);
+                var unpaid = drawn.Job.On("2025-12-01").Amount.Demand - after.Amount;
+                Assert.Equal(unpaid > 0, after.Says("is not held by it"));
+            },
+            iter: Tries);
+}

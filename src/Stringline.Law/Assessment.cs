@@ -81,6 +81,8 @@ public sealed record Assessment
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         if (authorized is not null)
             findings.Add(authorized);
+        if (isPublic && EstimateDoubt.Finding(facts, amount) is { } estimate)
+            findings.Add(estimate);
         if (AmountDoubt.Finding(amounts) is { } doubt)
             findings.Add(doubt);
         findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amounts, plan, calendar) : FederalBond.Findings(facts, calendar));
@@ -94,7 +96,7 @@ public sealed record Assessment
             Findings = findings,
             Amount = amount,
             amounts = amounts,
-            noticeIsDue = reach.Missing.Count > 0,
+            noticeIsDue = !reach.GivenToAll,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
@@ -127,6 +129,8 @@ public sealed record Assessment
             findings.Add(doubt);
         if (PreliminaryNoticeDays.ReachesBackTo(facts, reach) is { } reaches)
             findings.Add(reaches);
+        if (LaterLender.Finding(facts, reach, calendar) is { } laterLender)
+            findings.Add(laterLender);
         findings.Add(CompletionDay.Finding(facts, completion));
         findings.Add(first);
         findings.Add(last);
@@ -158,7 +162,7 @@ public sealed record Assessment
             Findings = findings,
             Amount = amount,
             amounts = amounts,
-            noticeIsDue = reach.Missing.Count > 0,
+            noticeIsDue = !reach.GivenToAll,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
     }

@@ -142,6 +142,10 @@ public sealed class FactsAsOf
     public bool HiredByOwner =>
         Job.Claimant.Role == ClaimantRole.DirectContractor || Hirer is { Capacity: PartyCapacity.Owner };
 
+    /// <summary>Whether preliminary notice may be due to a construction lender, of whom the file names none and shows no search (Civ. Code § 8200(a)(3)).</summary>
+    public bool LenderUnknown => Job.Work.Kind == WorkKind.Private && Job.Claimant.Role != ClaimantRole.Laborer
+        && Job.In(PartyCapacity.ConstructionLender).Count == 0 && All<LenderSought>().Count == 0;
+
     /// <summary>Whether what the claimant furnishes is labor at the site, so that its days show that labor had not ceased.</summary>
     public bool FurnishesLabor => Job.Claimant.Role is
         ClaimantRole.DirectContractor or ClaimantRole.Subcontractor or ClaimantRole.Laborer;

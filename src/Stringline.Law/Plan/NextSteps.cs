@@ -12,6 +12,7 @@ public static class NextSteps
     private static readonly (string Finding, string Do, Remedy? By)[] Acts =
     [
         ("preliminary-notice.last-day", "Give the preliminary notice", null),
+        ("preliminary-notice.later-lender", "Give preliminary notice to the lender that came later", Remedy.StopPaymentNotice),
         ("claim-of-lien.last-day", "Record the claim of lien", Remedy.Lien),
         ("enforcement.last-day", "Sue to foreclose the lien, or record a notice of credit", Remedy.Lien),
         ("credit.enforcement-last-day", "Sue to foreclose the lien before the credit's time ends", Remedy.Lien),

@@ -17,6 +17,7 @@ public static class EstimateDoubt
     /// <param name="facts">The facts.</param>
     /// <param name="demand">The demand, set beside the estimate where no total price is agreed.</param>
     [Rule("Civ. Code § 8202(a)(2)", Sure = Sure.Opinion)]
+    [Rule("Civ. Code § 9303(b)", Sure = Sure.Opinion)]
     public static Finding? Finding(FactsAsOf facts, Waterfall demand)
     {
         List<NoticeGiven>? unexplained = null;
@@ -38,11 +39,14 @@ public static class EstimateDoubt
             Why =
             [
                 .. doubted.Select(n => Reason.Of(
-                    "Civ. Code § 8202(a)(2)",
+                    Section(facts),
                     $"The notice states an estimate of {n.Estimate!.Value}, and the price or the claim is {price}. An estimate is good if it was worked out from what was known of the work, however wrong it proved; a stock figure makes the notice bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445).",
                     [n])),
             ],
             Questions = [new Question("How was the estimate in the preliminary notice reached? Keep the paper that shows it. (notice-given.estimateBasis)", Dollars: demand.Demand) { Corrects = doubted[0] }],
         };
     }
+
+    /// <summary>The section that asks for the estimate.</summary>
+    internal static string Section(FactsAsOf facts) => facts.Job.Work.Kind == WorkKind.Private ? "Civ. Code § 8202(a)(2)" : "Civ. Code § 9303(b)";
 }

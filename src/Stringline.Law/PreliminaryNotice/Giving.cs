@@ -30,6 +30,17 @@ public static class Giving
     public static Days CompleteOn(Days done, Manner manner) =>
         manner == Manner.Substituted ? done.Plus(5) : done;
 
+    /// <summary>The day on which a preliminary notice was complete: one left and mailed five days after mailing, or after leaving where the file tells no day of mailing; null where its day is unknown.</summary>
+    [Rule("Civ. Code § 8116")]
+    public static Days? CompleteOn(NoticeGiven notice)
+    {
+        if (Days.Of(notice.On) is not { } done)
+            return null;
+        if (notice.Manner == Manner.Substituted && notice.Mailed is { } mailed)
+            done = Days.Later(done, new Days(mailed, mailed));
+        return CompleteOn(done, notice.Manner);
+    }
+
     /// <summary>The day on which a preliminary notice first counted as given to any of the parties; null where none did.</summary>
     /// <param name="notices">Preliminary notices, earliest first.</param>
     /// <param name="anyOf">The parties of whom one must have been reached.</param>
@@ -40,9 +51,8 @@ public static class Giving
         used = null;
         foreach (var notice in notices)
         {
-            if (!Counts(notice) || !Reaches(notice, anyOf) || Days.Of(notice.On) is not { } done)
+            if (!Counts(notice) || !Reaches(notice, anyOf) || CompleteOn(notice) is not { } complete)
                 continue;
-            var complete = CompleteOn(done, notice.Manner);
             // The notice whose last possible day comes first is the one that surely reached them.
             if (first is { } so && so.Latest <= complete.Latest)
                 continue;

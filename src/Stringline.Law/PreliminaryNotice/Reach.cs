@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -26,9 +27,41 @@ public enum ReachKind
 /// </param>
 /// <param name="Given">The day notice was complete toward the owner and the direct contractor; null where it was not.</param>
 /// <param name="Missing">Recipients not reached.</param>
-/// <param name="InTimeByRollOnly">Whether a late notice would be in time if the last day rolled (Code Civ. Proc. § 12a).</param>
+/// <param name="InTimeByRollOnly">Whether the notice is in time only because a last day that is a holiday is left out (Civ. Code § 10; Code Civ. Proc. § 12a).</param>
 public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyList<Recipient> Missing, bool InTimeByRollOnly)
 {
+    /// <summary>What was given to each to whom notice is due; empty where none is.</summary>
+    public IReadOnlyList<RecipientReach> Each { get; init; } = [];
+
+    /// <summary>What was given to lenders who came to be known only after the claimant's first day: no condition of the lien.</summary>
+    public IReadOnlyList<RecipientReach> Later { get; init; } = [];
+
+    /// <summary>Whether a notice that was given may not count toward somebody, or reaches less far back toward a lender than toward the owner.</summary>
+    public bool IsInDoubt { get; init; }
+
+    /// <summary>Whether everyone to whom notice is due was surely given it, and as far back as this reach goes.</summary>
+    public bool GivenToAll => Kind == ReachKind.NoneDue || (Kind != ReachKind.NotGiven && Missing.Count == 0 && !IsInDoubt);
+
+    /// <summary>The reach toward one party, such as a construction lender told on another day than the owner; this one where no notice is due to it.</summary>
+    public Reach Toward(Party party) => Among(Each, party) ?? Among(Later, party) ?? this;
+
+    private static Reach? Among(IReadOnlyList<RecipientReach> recipients, Party party)
+    {
+        foreach (var reached in recipients)
+        {
+            if (reached.To.AnyOf.Contains(party))
+            {
+                return new Reach(reached.Kind, reached.From, reached.Given, reached.Kind == ReachKind.NotGiven ? [reached.To] : [], reached.Doubt.HasFlag(NoticeDoubt.ByRoll))
+                {
+                    Each = [reached],
+                    IsInDoubt = reached.Kind != ReachKind.NotGiven && reached.Doubt != NoticeDoubt.None,
+                };
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Days counted back from the day of notice. Never rolled: there is no act to do on the day reached.</summary>
     public const int LookBackDays = 20;
 

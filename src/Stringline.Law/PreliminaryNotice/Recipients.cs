@@ -9,6 +9,12 @@ namespace Stringline.Law.PreliminaryNotice;
 /// <param name="Section">The section.</param>
 public sealed record Recipient(PartyCapacity Who, IReadOnlyList<Party> AnyOf, string Section)
 {
+    /// <summary>Whether only all of them will surely do, since the file does not say which of them is meant.</summary>
+    public bool AllNeeded { get; init; }
+
+    /// <summary>Agents who may be told in their place (Civ. Code §§ 8066, 8119).</summary>
+    public IReadOnlyList<Party> Agents { get; init; } = [];
+
     /// <summary>In words, with the names.</summary>
     public string Words => Who switch
     {
@@ -51,17 +57,53 @@ public static class Recipients
     [Rule("Civ. Code § 8200(a)")]
     private static List<Recipient> ToOwnerContractorAndLender(FactsAsOf facts)
     {
-        // One co-owner is told for all; which contractor the work goes to is known only where the claimant was hired by it.
-        IReadOnlyList<Party> contractors = facts.Hirer is { Capacity: PartyCapacity.DirectContractor } hirer
-            ? [hirer]
-            : facts.Job.In(PartyCapacity.DirectContractor);
         var recipients = new List<Recipient>(3)
         {
-            new(PartyCapacity.Owner, facts.Job.In(PartyCapacity.Owner), "Civ. Code § 8200(a)(1)"),
-            new(PartyCapacity.DirectContractor, contractors, "Civ. Code § 8200(a)(2)"),
+            Owner(facts),
+            DirectContractor(facts, "Civ. Code § 8200(a)(2)"),
         };
         AddLenders(facts, "Civ. Code § 8200(a)(3)", recipients);
         return recipients;
+    }
+
+    /// <summary>
+    /// One co-owner is told for all. Landlord and tenant own two interests, and nothing makes one the other's agent, so that where a
+    /// tenant ordered the work both are told (our reading).
+    /// </summary>
+    [Rule("Civ. Code § 8200(a)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 8066")]
+    [Rule("Civ. Code § 8119")]
+    private static Recipient Owner(FactsAsOf facts)
+    {
+        var owners = facts.Job.In(PartyCapacity.Owner);
+        List<Party>? agents = null;
+        foreach (var party in facts.Job.Parties)
+        {
+            if (party.Capacity == PartyCapacity.OwnersAgent || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest == true))
+                (agents ??= []).Add(party);
+        }
+
+        return new Recipient(PartyCapacity.Owner, owners, "Civ. Code § 8200(a)(1)")
+        {
+            AllNeeded = owners.Count > 1 && facts.Job.Work.OrderedByTenant == true,
+            Agents = agents is null ? [] : agents,
+        };
+    }
+
+    /// <summary>
+    /// The direct contractor to which the claimant provides work, directly or through subcontractors: the one that hired it, the one under
+    /// whom its hirer works, or the only one there is. Of several any may be meant.
+    /// </summary>
+    [Rule("Civ. Code § 8200(a)")]
+    [Rule("Civ. Code § 9300(a)")]
+    public static Recipient DirectContractor(FactsAsOf facts, string section)
+    {
+        if (facts.Hirer is { Capacity: PartyCapacity.DirectContractor } hirer)
+            return new Recipient(PartyCapacity.DirectContractor, [hirer], section);
+        if (facts.Job.Party(facts.Hirer?.WorksUnder) is { Capacity: PartyCapacity.DirectContractor } above)
+            return new Recipient(PartyCapacity.DirectContractor, [above], section);
+        var all = facts.Job.In(PartyCapacity.DirectContractor);
+        return new Recipient(PartyCapacity.DirectContractor, all, section) { AllNeeded = all.Count > 1 };
     }
 
     [Rule("Civ. Code § 8200(a)(3)")]

@@ -18,7 +18,7 @@ public static class PublicNotice
         return
         [
             new Recipient(PartyCapacity.PublicEntity, facts.Job.In(PartyCapacity.PublicEntity), "Civ. Code § 9300(a)(1)"),
-            new Recipient(PartyCapacity.DirectContractor, facts.Job.In(PartyCapacity.DirectContractor), "Civ. Code § 9300(a)(2)"),
+            Recipients.DirectContractor(facts, "Civ. Code § 9300(a)(2)"),
         ];
     }
 
@@ -43,26 +43,32 @@ public static class PublicNotice
         var recipients = RecipientsOf(facts);
         if (recipients.Count == 0)
             return new Reach(ReachKind.NoneDue, null, null, [], false);
-        var notices = facts.PreliminaryNotices;
-        var missing = new List<Recipient>();
-        Days? given = null;
-        foreach (var recipient in recipients)
+        var time = NoticeTime.OnPublicWork(facts);
+        var each = new RecipientReach[recipients.Count];
+        List<Recipient>? missing = null;
+        var inDoubt = false;
+        var kind = ReachKind.Whole;
+        Days? from = null, given = null;
+        for (var i = 0; i < each.Length; i++)
         {
-            if (Giving.FirstGiven(notices, recipient.AnyOf, out _) is { } day)
-                given = given is { } so ? Days.Later(so, day) : day;
-            else
-                missing.Add(recipient);
+            var to = each[i] = NoticesGiven.To(facts, recipients[i], time);
+            if (to.Given is not { } day)
+            {
+                (missing ??= []).Add(to.To);
+                continue;
+            }
+
+            // Of the days on which the two were told the later counts.
+            given = given is { } so ? Days.Later(so, day) : day;
+            from = from is { } back ? Days.Later(back, to.From) : to.From;
+            kind = to.Kind == ReachKind.Late ? ReachKind.Late : kind;
+            inDoubt |= to.Doubt != NoticeDoubt.None;
         }
 
-        if (missing.Count > 0 || given is not { } done)
-        {
-            var back = Period.LookBack(facts.AsOf, Reach.LookBackDays);
-            return new Reach(ReachKind.NotGiven, new Days(back, back), null, missing, false);
-        }
-
-        var from = done.Plus(-Reach.LookBackDays);
-        var whole = !facts.HasFurnished || (facts.FirstFurnished is { } first && from.Latest <= first.Earliest);
-        return new Reach(whole ? ReachKind.Whole : ReachKind.Late, from, done, missing, false);
+        if (missing is null)
+            return new Reach(kind, from, given, [], false) { Each = each, IsInDoubt = inDoubt };
+        var today = Period.LookBack(facts.AsOf, Reach.LookBackDays);
+        return new Reach(ReachKind.NotGiven, new Days(today, today), null, missing, false) { Each = each };
     }
 
     /// <summary>The finding <c>preliminary-notice.last-day</c>: the last day on which a notice still covers everything furnished.</summary>
@@ -78,26 +84,23 @@ public static class PublicNotice
         };
         if (facts.FirstFurnished is { } first)
             readings.Add(Deadline.Own("20 days after first furnishing, to cover all of it", Period.LastDay(first.Earliest, Reach.NoticeDays), calendar));
-        foreach (var recipient in RecipientsOf(facts))
-        {
-            why.Add(Giving.FirstGiven(facts.PreliminaryNotices, recipient.AnyOf, out var used) is { } day
-                ? Reason.Of(recipient.Section, $"Given to the {recipient.Words}: {day}.", [used!])
-                : Reason.Of(recipient.Section, $"Due to the {recipient.Words}; the file shows none given."));
-        }
-
-        why.AddRange(PreliminaryNoticeDays.WhatDoesNotCount(facts.PreliminaryNotices));
+        why.AddRange(NoticeReasons.Given(facts, reach));
+        why.AddRange(NoticeReasons.WhatDoesNotCount(facts));
+        why.AddRange(Duties.OnPublicWork(facts, noneGiven: reach.Kind == ReachKind.NotGiven));
 
         var standing = reach.Kind switch
         {
-            ReachKind.NoneDue or ReachKind.Whole => Standing.Kept,
-            ReachKind.Late => PreliminaryNoticeDays.CoversAnything(facts, reach) ? Standing.Narrowed : Standing.Lost,
+            ReachKind.NoneDue => Standing.Kept,
+            ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
+            ReachKind.Late when !PreliminaryNoticeDays.CoversAnything(facts, reach) => Standing.Lost,
+            ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
             ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
             ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
             ReachKind.NotGiven => PreliminaryNoticeDays.CoversAnything(facts, reach) ? Standing.Narrowed : Standing.Lost,
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
         return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", standing, readings, calendar, why,
-            questions: [.. reach.Missing.Select(m => new Question($"Was notice given to the {m.Words}? The file shows none."))]);
+            questions: NoticeReasons.AboutGiving(facts, reach));
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>

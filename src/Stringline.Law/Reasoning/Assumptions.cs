@@ -25,8 +25,8 @@ public static class Assumptions
         var unpriced = facts.Furnished.Where(f => f.Amount is null).ToArray();
         if (unpriced.Length > 0 && unpriced.Length < facts.Furnished.Count)
             why.Add(Reason.Of(ValueSection(kind), $"{unpriced.Length} furnished {(unpriced.Length == 1 ? "item has no price and counts" : "items have no price and count")} for nothing.", unpriced));
-        if (kind == WorkKind.Private && facts.HiredByOwner && facts.Job.In(PartyCapacity.ConstructionLender).Count == 0)
-            why.Add(Reason.Of("Civ. Code § 8200(e)(2)", $"The file names no construction lender; it is assumed that there is none."));
+        if (facts.LenderUnknown)
+            why.Add(Reason.Of(facts.HiredByOwner ? "Civ. Code § 8200(e)(2)" : "Civ. Code § 8200(a)(3)", $"The file names no construction lender; it is assumed that there is none."));
         if (kind == WorkKind.Private && facts.Job.Work.Use is null)
             why.Add(Reason.Of("Civ. Code § 8190(d)(1)", $"The file does not say whether the owner lives there; a copy of the owner's notice is taken to be due."));
         return why.Count == 0 ? null : new Finding

@@ -43,5 +43,18 @@ public sealed class EstimateDoubtTests
         Assert.Equal(["2026-04-01"], bad.NoticeEstimating("2026-04-21", 9000m, EstimateBasis.WorkedOut).On("2026-04-22").Get("preliminary-notice.reaches-back-to").DaysOf());
     }
 
+    [Theory]
+    [InlineData(2000, false)]
+    [InlineData(2001, true)]
+    [Proves("Civ. Code § 9303(b)")]
+    public void A_public_notice_is_asked_the_same_under_its_own_section(int furnished, bool asked)
+    {
+        var assessment = new JobBuilder().PublicWork().Furnished("2026-03-02", furnished)
+            .Notice("2026-03-03", Manner.CertifiedMail, "city", "direct").Which(e => (NoticeGiven)e with { Estimate = 1000m }).On("2026-03-10");
+        var estimate = assessment.Find("preliminary-notice.estimate");
+        Assert.Equal(asked, estimate is { Standing: Standing.InDoubt });
+        Assert.True(!asked || estimate!.Sections.SequenceEqual(["Civ. Code § 9303(b)"]));
+    }
+
     private static decimal Dollars(string text) => decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -10,6 +10,8 @@ public sealed class PreliminaryNoticeDaysTests
 {
     private static JobBuilder Supplier() => new JobBuilder().Furnished("2026-03-02", 100m).Furnished("2026-04-06", 50m);
 
+    private static JobBuilder Entities() => Supplier().PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("direct", p => p with { NaturalPerson = false });
+
     private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("preliminary-notice.last-day");
 
     [Theory]
@@ -17,7 +19,8 @@ public sealed class PreliminaryNoticeDaysTests
     [InlineData("2026-03-02", Standing.Kept)]
     [InlineData("2026-03-21", Standing.Kept)]
     [InlineData("2026-03-22", Standing.Kept)]
-    [InlineData("2026-03-23", Standing.Narrowed)]
+    [InlineData("2026-03-23", Standing.InDoubt)] // the twentieth day is a Sunday
+    [InlineData("2026-03-24", Standing.Narrowed)]
     [Proves("Civ. Code § 8204(a)")]
     public void Notice_is_in_time_through_the_twentieth_day_after_first_furnishing(string given, Standing expected) =>
         Assert.Equal(expected, Notice(Supplier().Notice(given)).Standing);
@@ -25,11 +28,12 @@ public sealed class PreliminaryNoticeDaysTests
     [Theory]
     [InlineData(Manner.CertifiedMail, "2026-03-22", Standing.Kept)]
     [InlineData(Manner.Substituted, "2026-03-17", Standing.Kept)]
-    [InlineData(Manner.Substituted, "2026-03-18", Standing.Narrowed)]
+    [InlineData(Manner.Substituted, "2026-03-18", Standing.InDoubt)]
+    [InlineData(Manner.Substituted, "2026-03-19", Standing.Narrowed)]
     [Proves("Civ. Code § 8116")]
     [Proves("Civ. Code § 8204(a)")]
     public void Mail_counts_from_deposit_and_substituted_service_five_days_later(Manner manner, string done, Standing expected) =>
-        Assert.Equal(expected, Notice(Supplier().Notice(done, manner)).Standing);
+        Assert.Equal(expected, Notice(Entities().Notice(done, manner)).Standing);
 
     // Act by: 22 March 2026 is a Sunday, so Friday 20 March; no holiday lies near.
     [Fact]
@@ -56,7 +60,8 @@ public sealed class PreliminaryNoticeDaysTests
 
     [Theory]
     [InlineData("2026-03-22", Standing.Open)]
-    [InlineData("2026-03-23", Standing.Narrowed)]
+    [InlineData("2026-03-23", Standing.InDoubt)]
+    [InlineData("2026-03-24", Standing.Narrowed)]
     [Proves("Civ. Code § 8204(a)")]
     public void Not_given_it_is_open_through_the_twentieth_day_and_narrows_afterwards(string asOf, Standing expected) =>
         Assert.Equal(expected, Notice(Supplier(), asOf).Standing);
@@ -120,17 +125,20 @@ public sealed class PreliminaryNoticeDaysTests
 
     // Monday 23 March 2026 is the day to which Sunday 22 March rolls.
     [Theory]
-    [InlineData("2026-03-23", true)]
-    [InlineData("2026-03-24", false)]
+    [InlineData("2026-03-22", ReachKind.Whole, false)]
+    [InlineData("2026-03-23", ReachKind.Whole, true)]
+    [InlineData("2026-03-24", ReachKind.Late, false)]
     [Proves("Civ. Code § 8204(a)")]
     [Proves("Code Civ. Proc. § 12a")]
-    public void A_notice_in_time_only_by_a_roll_is_late_and_the_argument_is_named(string given, bool byRoll)
+    public void A_notice_in_time_only_by_a_roll_is_whole_and_the_argument_is_named(string given, ReachKind kind, bool byRoll)
     {
         var facts = Supplier().Notice(given).FactsOn("2026-06-01");
         var reach = PreliminaryNoticeDays.ReachOf(facts, OpenDays.Statutory);
-        Assert.Equal(ReachKind.Late, reach.Kind);
+        Assert.Equal(kind, reach.Kind);
         Assert.Equal(byRoll, reach.InTimeByRollOnly);
-        Assert.Equal(byRoll, Notice(Supplier().Notice(given)).Why.Any(w => w.Section == "Code Civ. Proc. § 12a" && !w.Applied));
+        Assert.Equal(byRoll, reach.IsInDoubt);
+        Assert.Equal(!byRoll, reach.GivenToAll);
+        Assert.Equal(byRoll, Notice(Supplier().Notice(given)).Sections.Contains("Code Civ. Proc. § 12a"));
     }
 
     [Fact]
@@ -165,24 +173,26 @@ public sealed class PreliminaryNoticeDaysTests
 
     [Fact]
     [Proves("Civ. Code § 8200(c)")]
-    public void Two_lenders_of_one_hired_by_the_owner_must_both_be_told()
+    public void Of_two_lenders_of_one_hired_by_the_owner_one_left_out_is_a_doubt()
     {
         var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender).Party("fund", PartyCapacity.ConstructionLender).Ended("2026-04-06");
-        Assert.Equal(Standing.Lost, Notice(job.Notice("2026-03-10", Manner.CertifiedMail, "bank")).Standing);
+        Assert.Equal(Standing.InDoubt, Notice(job.Notice("2026-03-10", Manner.CertifiedMail, "bank")).Standing);
         Assert.Equal(Standing.Kept, Notice(job.Notice("2026-03-11", Manner.CertifiedMail, "fund")).Standing);
     }
 
     // Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368: the owner's own sheet named another bank.
     [Fact]
     [Proves("Civ. Code § 8200(a)(3)")]
-    public void A_reputed_lender_that_was_told_leaves_the_true_one_left_out_in_doubt_and_not_lost()
+    public void A_reputed_lender_that_was_told_leaves_the_true_one_left_out_in_doubt_and_asks_who_named_it()
     {
         var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("true", PartyCapacity.ConstructionLender).Party("named", PartyCapacity.ConstructionLender)
             .Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "named").Build();
         var reputed = job with { Parties = [.. job.Parties.Select(p => p with { Reputed = p.Id == "named" })] };
-        static Standing Of(JobFile job) => Assessment.Of(job, JobBuilder.Day("2026-06-01"), OpenDays.Statutory).Get("preliminary-notice.last-day").Standing;
-        Assert.Equal(Standing.Lost, Of(job));
-        Assert.Equal(Standing.InDoubt, Of(reputed));
+        static Finding Of(JobFile job) => Assessment.Of(job, JobBuilder.Day("2026-06-01"), OpenDays.Statutory).Get("preliminary-notice.last-day");
+        Assert.Equal(Standing.InDoubt, Of(job).Standing);
+        Assert.False(Of(job).Asks("in which paper"));
+        Assert.Equal(Standing.InDoubt, Of(reputed).Standing);
+        Assert.True(Of(reputed).Asks("in which paper"));
     }
 
     [Fact]
@@ -196,7 +206,8 @@ public sealed class PreliminaryNoticeDaysTests
     // The work commenced on Monday 2 March 2026; the designer furnished from 2025 on.
     [Theory]
     [InlineData(ClaimantRole.DesignProfessional, "2026-03-22", ReachKind.Whole)]
-    [InlineData(ClaimantRole.DesignProfessional, "2026-03-23", ReachKind.Late)]
+    [InlineData(ClaimantRole.DesignProfessional, "2026-03-23", ReachKind.Whole)] // by the roll of a Sunday
+    [InlineData(ClaimantRole.DesignProfessional, "2026-03-24", ReachKind.Late)]
     [InlineData(ClaimantRole.Subcontractor, "2026-03-22", ReachKind.Late)]
     [Proves("Civ. Code § 8204(b)")]
     public void A_designers_notice_within_twenty_days_after_the_work_commenced_covers_all_its_services(ClaimantRole role, string given, ReachKind expected)

@@ -8,7 +8,7 @@ public sealed class AssumptionsTests
 
     [Fact]
     public void A_full_file_takes_nothing_for_granted() =>
-        Assert.Empty(Of(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m)));
+        Assert.Empty(Of(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Add(i => new LenderSought { Index = i, On = JobBuilder.When("2026-03-02") })));
 
     [Fact]
     public void What_is_left_out_undated_or_old_is_said()
@@ -17,6 +17,9 @@ public sealed class AssumptionsTests
         Assert.Contains(said, t => t.StartsWith("1 entry begins after", StringComparison.Ordinal));
         Assert.Contains(said, t => t.StartsWith("1 entry has no known day", StringComparison.Ordinal));
         Assert.Contains(said, t => t.Contains("2012-07-01", StringComparison.Ordinal));
+        var two = Of(new JobBuilder().Furnished("?", 10m).Furnished("?", 10m).Paid("2026-07-01", 5m).Paid("2026-07-01", 5m));
+        Assert.Contains(two, t => t.StartsWith("2 entries begin after", StringComparison.Ordinal));
+        Assert.Contains(two, t => t.StartsWith("2 entries have no known day", StringComparison.Ordinal));
     }
 
     [Fact]

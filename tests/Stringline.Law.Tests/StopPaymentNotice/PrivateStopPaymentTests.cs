@@ -108,7 +108,8 @@ public sealed class PrivateStopPaymentTests
     // First furnished 2 March; the twentieth day is 22 March. A notice of 28 April reaches back to 8 April, after the last work.
     [Theory]
     [InlineData("2026-03-22", Standing.Open)]
-    [InlineData("2026-03-23", Standing.Narrowed)]
+    [InlineData("2026-03-23", Standing.InDoubt)] // in time by the roll of a Sunday
+    [InlineData("2026-03-24", Standing.Narrowed)]
     [InlineData("2026-04-28", Standing.Lost)]
     [InlineData(null, Standing.Lost)]
     [Proves("Civ. Code § 8508(a)")]

@@ -1,0 +1,51 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>
+/// A notice left and mailed as for service of summons (Civ. Code §§ 8106(c), 9302). An entity is served by leaving it in the office
+/// (subdivision (a)); a natural person only if it cannot with reasonable diligence be handed over.
+/// </summary>
+public static class LeftAndMailed
+{
+    /// <summary>First day on which three tries are what shows reasonable diligence.</summary>
+    private static readonly LocalDate NewText = new(2027, 1, 1);
+
+    /// <summary>Whether leaving and mailing was a way to give this notice to that party.</summary>
+    public static Verdict IsGood(NoticeGiven notice, Party to)
+    {
+        if (IsNaturalPerson(to) is false || notice.Tries >= TriesAsked(notice.On))
+            return Verdict.Yes;
+        // Subdivision (c): where a private mailbox is the only address known, the first try will do.
+        return IsNaturalPerson(to) is true && notice.Tries == 0 && to.AddressKind != AddressKind.PostOfficeBox ? Verdict.No : Verdict.Open;
+    }
+
+    /// <summary>How many tries show reasonable diligence, by the text in force when the notice was left; a day in doubt is judged by its last day.</summary>
+    public static int TriesAsked(DayFact on) => on.Latest >= NewText ? FromTheYear2027 : UntilThen;
+
+    // Two or three tries at a proper place were enough: Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory.
+    [Rule("Code Civ. Proc. § 415.20(b)", Since = "1969-07-01", Until = "2026-12-31", Sure = Sure.FromMemory)]
+    private static int UntilThen => 2;
+
+    // Three days, three times: Stats. 2025 ch. 563 §§ 4, 5.
+    [Rule("Code Civ. Proc. § 415.20(b)(2)", Since = "2027-01-01")]
+    private static int FromTheYear2027 => 3;
+
+    /// <summary>Whether the party is a natural person; null where the file does not say.</summary>
+    public static bool? IsNaturalPerson(Party party) => party.NaturalPerson ?? party.Capacity switch
+    {
+        PartyCapacity.PublicEntity or PartyCapacity.Surety or PartyCapacity.Association => false,
+        PartyCapacity.Owner or PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.ConstructionLender
+            or PartyCapacity.Supplier or PartyCapacity.Architect or PartyCapacity.OwnersAgent => OfTitle(party.HoldsTitleAs?.Form),
+        _ => throw new InvalidOperationException($"No such capacity: {party.Capacity}."),
+    };
+
+    private static bool? OfTitle(TitleForm? form) => form switch
+    {
+        TitleForm.Company or TitleForm.PublicEntity => false,
+        TitleForm.Individual or TitleForm.JointTenants => true,
+        TitleForm.Trust or TitleForm.Estate or null => null,
+        _ => throw new InvalidOperationException($"No such form of title: {form}."),
+    };
+}

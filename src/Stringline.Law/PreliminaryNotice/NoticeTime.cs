@@ -1,0 +1,64 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>The time in which a preliminary notice covers all that was furnished.</summary>
+internal sealed class NoticeTime
+{
+    private readonly bool furnished;
+    private readonly OpenDays? calendar;
+
+    private NoticeTime(FactsAsOf facts, LocalDate? last, bool commencementUnknown, OpenDays? calendar)
+    {
+        furnished = facts.HasFurnished;
+        Last = last;
+        CommencementUnknown = commencementUnknown;
+        this.calendar = calendar;
+    }
+
+    /// <summary>The last day on which a notice surely covers everything; null where no day is known.</summary>
+    public LocalDate? Last { get; }
+
+    /// <summary>Whether a designer's time may run on, because nobody says when the work commenced.</summary>
+    public bool CommencementUnknown { get; }
+
+    /// <summary>
+    /// On private work: the twentieth day after first furnishing; for a design professional the twentieth day after the work commenced,
+    /// where that is later. Services at the site after the commencement lie within 20 days before any notice given by that day, so that
+    /// the section's limit to design services leaves nothing out.
+    /// </summary>
+    [Rule("Civ. Code § 8204(a)")]
+    [Rule("Civ. Code § 8204(b)")]
+    public static NoticeTime OnPrivateWork(FactsAsOf facts, OpenDays calendar)
+    {
+        LocalDate? last = facts.FirstFurnished is { } first ? Period.LastDay(first.Earliest, Reach.NoticeDays) : null;
+        if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional)
+            return new NoticeTime(facts, last, false, calendar);
+        if (facts.Job.Work.Commenced is not { } commenced)
+            return new NoticeTime(facts, last, facts.HasFurnished, calendar);
+        var afterCommencement = Period.LastDay(commenced, Reach.NoticeDays);
+        return new NoticeTime(facts, last > afterCommencement ? last : afterCommencement, false, calendar);
+    }
+
+    /// <summary>On public work: no last day as such, only the reach of 20 days, so that nothing rolls.</summary>
+    [Rule("Civ. Code § 9304")]
+    public static NoticeTime OnPublicWork(FactsAsOf facts) =>
+        new(facts, facts.FirstFurnished is { } first ? Period.LastDay(first.Earliest, Reach.NoticeDays) : null, false, null);
+
+    /// <summary>
+    /// The doubt with which a notice complete on a day covers everything furnished; null where it surely is late. A day left out as a
+    /// holiday is left out of this time too, and every list is tried: what was done already is not given up. It is never planned on.
+    /// </summary>
+    [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
+    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
+    public NoticeDoubt? InTime(LocalDate day)
+    {
+        if (!furnished || day <= Last)
+            return NoticeDoubt.None;
+        if (CommencementUnknown)
+            return NoticeDoubt.Commencement;
+        return calendar is not null && Last is { } last && day <= calendar.RollForwardOnAnyList(last) ? NoticeDoubt.ByRoll : null;
+    }
+}

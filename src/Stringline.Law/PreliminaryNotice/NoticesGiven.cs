@@ -1,0 +1,131 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PreliminaryNotice;
+
+/// <summary>What the notices of a file do toward each to whom notice is due.</summary>
+internal static class NoticesGiven
+{
+    // A notice complete on a day, and why it may not count.
+    private readonly record struct Receipt(Days Complete, NoticeGiven Notice, NoticeDoubt Doubt);
+
+    /// <summary>What they do toward one recipient.</summary>
+    public static RecipientReach To(FactsAsOf facts, Recipient to, NoticeTime time)
+    {
+        Receipt? sure = null, doubtful = null;
+        foreach (var notice in facts.PreliminaryNotices)
+        {
+            if (!Giving.Counts(notice) || Giving.CompleteOn(notice) is not { } complete)
+                continue;
+            if (ToWhom(notice, to) is not { } doubt)
+                continue;
+            var receipt = new Receipt(complete, notice, doubt);
+            // The notice whose last possible day comes first is the one that surely reached them.
+            if (doubt == NoticeDoubt.None)
+                sure = Earlier(sure, receipt);
+            else
+                doubtful = Earlier(doubtful, receipt);
+        }
+
+        if (to.AllNeeded && AllTold(facts, to) is { } all)
+            sure = Earlier(sure, all);
+        return Reached(to, sure, doubtful, time) ?? NotGiven(facts, to, time);
+    }
+
+    private static Receipt Earlier(Receipt? so, Receipt next) => so is { } first && first.Complete.Latest <= next.Complete.Latest ? first : next;
+
+    private static RecipientReach? Reached(Recipient to, Receipt? sure, Receipt? doubtful, NoticeTime time)
+    {
+        var used = sure ?? doubtful;
+        if (sure is { } good && doubtful is { } bad && time.InTime(good.Complete.Latest) != NoticeDoubt.None && bad.Complete.Latest < good.Complete.Latest)
+            used = bad;
+        if (used is not { } receipt)
+            return null;
+        var inTime = time.InTime(receipt.Complete.Latest);
+        var doubt = receipt.Doubt | (inTime ?? NoticeDoubt.None);
+        return new RecipientReach(to, inTime is null ? ReachKind.Late : ReachKind.Whole, receipt.Complete.Plus(-Reach.LookBackDays), receipt.Complete)
+        {
+            Notice = receipt.Notice,
+            Doubt = doubt,
+            SurelyFrom = doubt == NoticeDoubt.None ? null : sure?.Complete.Plus(-Reach.LookBackDays),
+        };
+    }
+
+    private static RecipientReach NotGiven(FactsAsOf facts, Recipient to, NoticeTime time)
+    {
+        var inTime = time.InTime(facts.AsOf);
+        var from = inTime is null ? facts.AsOf.PlusDays(-Reach.LookBackDays) : LocalDate.MinIsoValue;
+        return new RecipientReach(to, ReachKind.NotGiven, new Days(from, from), null) { Doubt = inTime ?? NoticeDoubt.None };
+    }
+
+    // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt.
+    private static NoticeDoubt? ToWhom(NoticeGiven notice, Recipient to)
+    {
+        NoticeDoubt? best = null;
+        foreach (var party in to.AnyOf)
+        {
+            if (ToParty(notice, party) is { } doubt && (best is null || doubt == NoticeDoubt.None))
+                best = doubt;
+        }
+
+        if (best is not null)
+            return to.AllNeeded && !ToEach(notice, to) ? best | NoticeDoubt.OneOfSeveral : best;
+        foreach (var agent in to.Agents)
+        {
+            if (ToParty(notice, agent) is { } doubt)
+                return doubt | NoticeDoubt.Agent;
+        }
+
+        return null;
+    }
+
+    private static bool ToEach(NoticeGiven notice, Recipient to)
+    {
+        foreach (var party in to.AnyOf)
+        {
+            if (ToParty(notice, party) != NoticeDoubt.None)
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>A notice that lacks something may be saved, if it tells in substance what must be known.</summary>
+    [Rule("Civ. Code § 8102(b)", Sure = Sure.Opinion)]
+    private static NoticeDoubt? ToParty(NoticeGiven notice, Party party)
+    {
+        if (!notice.To.Contains(party.Id))
+            return null;
+        var doubt = notice.Lacks is null ? NoticeDoubt.None : NoticeDoubt.Lacks;
+        if (notice.Manner != Manner.Substituted)
+            return doubt;
+        return LeftAndMailed.IsGood(notice, party) switch
+        {
+            Verdict.Yes => doubt,
+            Verdict.Open => doubt | NoticeDoubt.LeftAndMailed,
+            Verdict.No => null,
+            var other => throw new InvalidOperationException($"No such verdict: {other}."),
+        };
+    }
+
+    // Each of several told by a notice of its own: complete when the last of them was told.
+    private static Receipt? AllTold(FactsAsOf facts, Recipient to)
+    {
+        Receipt? all = null;
+        foreach (var party in to.AnyOf)
+        {
+            Receipt? told = null;
+            foreach (var notice in facts.PreliminaryNotices)
+            {
+                if (Giving.Counts(notice) && ToParty(notice, party) == NoticeDoubt.None && Giving.CompleteOn(notice) is { } complete)
+                    told = Earlier(told, new Receipt(complete, notice, NoticeDoubt.None));
+            }
+
+            if (told is not { } one)
+                return null;
+            all = all is { } so ? one with { Complete = Days.Later(so.Complete, one.Complete) } : one;
+        }
+
+        return all;
+    }
+}

@@ -64,8 +64,11 @@ public sealed class WorkedChains
             Subcontractor().Furnished("2026-06-01", 100.00m).Notice("2026-06-21"), "2026-08-15",
             Is("preliminary-notice.last-day", Standing.Kept), Demand(100.00m));
         Check("mailed on the twenty-first day loses the first",
-            Subcontractor().Furnished("2026-06-01", 100.00m).Furnished("2026-06-02", 7.00m).Notice("2026-06-22"), "2026-08-15",
+            Subcontractor().Furnished("2026-06-02", 100.00m).Furnished("2026-06-03", 7.00m).Notice("2026-06-23"), "2026-08-15",
             Is("preliminary-notice.last-day", Standing.Narrowed), Demand(7.00m));
+        Check("but where the twentieth day is a Sunday, a Monday's notice cuts nothing",
+            Subcontractor().Furnished("2026-06-01", 100.00m).Furnished("2026-06-02", 7.00m).Notice("2026-06-22"), "2026-08-15",
+            Is("preliminary-notice.last-day", Standing.InDoubt), Demand(107.00m));
     }
 
     /// <summary>60 idle days complete the work, so the 90 end on day 150; a notice of cessation completes it on its recording (§ 8180(a)(3), (4)).</summary>

@@ -211,7 +211,7 @@ internal static class NoticeReasons
     {
         if (!facts.LenderUnknown)
             return [];
-        return facts.FirstFurnished is { } first && Time.Period.LastDay(first.Earliest, Reach.NoticeDays) is var last && facts.AsOf <= last
+        return facts.FirstFurnished is { } first && Period.LastDay(first.Earliest, Reach.NoticeDays) is var last && facts.AsOf <= last
             ? [new Question($"Is there a construction lender? Notice is due to it too, by {LawText.Day(last)}: look at the building permit, the recorded deeds of trust and the contract. (lender-sought)")]
             : [new Question("Is there a construction lender? Notice is due to it too: look at the building permit, the recorded deeds of trust and the contract. (lender-sought)")];
     }

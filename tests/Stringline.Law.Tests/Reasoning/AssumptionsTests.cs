@@ -52,7 +52,8 @@ public sealed class AssumptionsTests
     [InlineData(WorkKind.Federal, "40 U.S.C. § 3133(b)(1)")]
     public void What_is_assumed_of_unpriced_work_cites_the_section_of_its_kind(WorkKind kind, string section)
     {
-        static IEnumerable<string> Sections(JobBuilder job) => job.On("2026-06-01").Get("assumptions").Sections;
+        static IEnumerable<string> Sections(JobBuilder job) =>
+            job.Add(i => new LenderSought { Index = i, On = JobBuilder.When("2026-03-02") }).On("2026-06-01").Get("assumptions").Sections;
         Assert.Equal([section], Sections(new JobBuilder().Work(w => w with { Kind = kind }).Price(100m).Furnished("2026-03-02")));
         Assert.Equal([section], Sections(new JobBuilder().Work(w => w with { Kind = kind }).Furnished("2026-03-02").Furnished("2026-03-03", 10m)));
     }

@@ -131,7 +131,9 @@ public sealed class AmountsByRemedyTests
     {
         static JobBuilder Job() => new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").NoParty("direct").Lender().Price(24_000m).Furnished("2025-03-05", 24_000m, until: "2025-06-30");
         var job = Job().WillNotCommence("2025-09-22").On("2025-12-01");
-        Assert.Equal(0m, job.AmountOf(Remedy.Lien)!.Demand);
+        // While nobody says that the work commenced a notice still covers all design services (Civ. Code § 8204(b)).
+        Assert.Equal(24_000m, job.AmountOf(Remedy.Lien)!.Demand);
+        Assert.Equal(0m, Job().Role(ClaimantRole.Supplier, "owner").Ended("2025-06-30").On("2025-12-01").AmountOf(Remedy.Lien)!.Demand);
         Assert.Equal(24_000m, job.AmountOf(Remedy.DesignLien)!.Demand);
         Assert.Equal(["Civ. Code § 8302(b)"], Sections(job.AmountOf(Remedy.DesignLien)!));
         Assert.Equal(24_000m, job.Find("design-lien.right")!.Amount);

@@ -21,12 +21,12 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
         return reach.Kind switch
         {
             ReachKind.NoneDue => new(Reason.Of(law.Preliminary, $"No preliminary notice was due, so none is needed for the bond."), Standing.Lost),
-            ReachKind.Whole when reach.Missing.Count == 0 => new(
+            ReachKind.Whole when reach.GivenToAll => new(
                 Reason.Of(law.Preliminary, $"Preliminary notice was given in time and covers everything furnished, so no other notice is needed for the bond."), Standing.Lost),
             ReachKind.Whole => new(null, Standing.InDoubt, Missed(reach, law)),
             // A late preliminary notice limits the claim to what it reaches; the bond notice has no look-back (American Buildings v. Bay
             // Commercial Construction (2002) 99 Cal.App.4th 1193), so it is worth giving.
-            ReachKind.Late => new(null, covers ? Standing.Narrowed : Standing.Lost, reach.Missing.Count > 0
+            ReachKind.Late => new(null, covers ? Standing.Narrowed : Standing.Lost, !reach.GivenToAll
                 ? Missed(reach, law)
                 : Reason.Of(law.Preliminary, $"The preliminary notice came too late for what was furnished before {reach.From!.Value.Latest}. This notice still saves the bond claim for all of it.")),
             ReachKind.NotGiven => new(null, covers ? Standing.Narrowed : Standing.Lost),
@@ -46,8 +46,9 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
         return false;
     }
 
-    private static Reason Missed(Reach reach, BondLaw law) => Reason.Of(law.Preliminary,
-        $"The preliminary notice missed the {string.Join(" and the ", reach.Missing.Select(m => m.Words))}. The section asks the one provided in its chapter, to all to whom it is due; this notice makes that good. Whether the gap is fatal to the claim on the bond is open.");
+    private static Reason Missed(Reach reach, BondLaw law) => reach.Missing.Count == 0
+        ? Reason.Of(law.Preliminary, $"The preliminary notice may not count toward everyone to whom it is due (see preliminary-notice.last-day). This notice makes that good.")
+        : Reason.Of(law.Preliminary, $"The preliminary notice missed the {string.Join(" and the ", reach.Missing.Select(m => m.Words))}. The section asks the one provided in its chapter, to all to whom it is due; this notice makes that good. Whether the gap is fatal to the claim on the bond is open.");
 }
 
 /// <summary>The notice to surety and bond principal that saves a bond claim without a preliminary notice (Civ. Code §§ 8612, 9560).</summary>

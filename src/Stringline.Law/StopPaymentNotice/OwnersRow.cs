@@ -51,7 +51,7 @@ internal static class OwnersRow
         {
             (Standing.Lost, _) => (Standing.Lost, Standing.Lost),
             (var own, ReachKind.NoneDue) => (own, own),
-            (var own, ReachKind.Whole) when reach.Missing.Count == 0 => (own, own),
+            (var own, ReachKind.Whole) when reach.GivenToAll => (own, own),
             (Standing.NotYet, ReachKind.Whole) => (Standing.NotYet, Standing.NotYet),
             (_, ReachKind.Whole) => (Standing.InDoubt, Standing.InDoubt),
             (var own, ReachKind.Late or ReachKind.NotGiven) => (notice.Standing, WithNotice(own, notice.Standing)),
@@ -72,6 +72,8 @@ internal static class OwnersRow
                 why.Add(Reason.Of("Civ. Code § 8508(a)", $"It is valid only with the preliminary notice, which the file does not show: give that first.", [.. notice.Why]));
             else if (reach.Missing.Count > 0)
                 why.Add(Reason.Of("Civ. Code § 8508(a)", $"It is valid only with preliminary notice to the extent required, and none reached the {string.Join(", the ", reach.Missing.Select(m => m.Words))}. Whether that undoes what the owner holds is open, as with the lien.", [.. notice.Why]));
+            else if (!reach.GivenToAll)
+                why.Add(Reason.Of("Civ. Code § 8508(a)", $"It is valid only with preliminary notice to the extent required, and whether that was given to all, in time and form, is in doubt.", [.. notice.Why]));
             return why;
         }
 

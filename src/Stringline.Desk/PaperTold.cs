@@ -62,14 +62,9 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         var option = new Option<string>(name) { Description = description, HelpName = "DOLLARS" };
         option.Validators.Add(result =>
         {
-            if (result.Tokens.Count == 1 && Dollars(result.Tokens[0].Value) is null)
-                result.AddError($"{name} takes dollars and cents above zero, such as 12000.00, without a dollar sign or commas, not '{result.Tokens[0].Value}'.");
+            if (result.Tokens.Count == 1 && TypedMoney.AboveZero(result.Tokens[0].Value) is null)
+                result.AddError($"{name} takes dollars and cents above zero, such as 12,000.00, not '{result.Tokens[0].Value}'.");
         });
-        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && Dollars(text) is { } amount ? put(options, amount) : options);
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && TypedMoney.AboveZero(text) is { } amount ? put(options, amount) : options);
     }
-
-    /// <summary>Dollars and cents above zero; null for any other text.</summary>
-    public static decimal? Dollars(string text) =>
-        decimal.TryParse(text, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out var amount)
-            && amount is > 0 and < 1_000_000_000_000m && decimal.Round(amount, 2) == amount ? amount : null;
 }

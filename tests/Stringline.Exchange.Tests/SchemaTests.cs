@@ -24,6 +24,12 @@ public sealed class SchemaTests
         "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other", "span-reversed", "surety-unknown",
         "title-held-by-an-entity-with-a-surname", "title-held-by-nobody", "title-of-a-company-with-persons", "title-of-a-trust-without-its-name",
         "title-of-an-estate-without-its-decedent", "title-of-an-individual-in-a-trust", "title-of-one-joint-tenant", "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
+        "bankruptcy-ended-before-it-began", "works-under-one-who-is-no-direct-contractor", "direct-contract-filed-before-its-day",
+        "two-structures-with-one-id", "more-structures-than-there-are", "also-in-the-same-county", "bond-principal-that-is-a-surety",
+        "structure-unknown", "amending-an-unknown-claim", "amending-itself", "action-on-a-claim-that-is-a-payment", "action-against-nobody-known",
+        "mailed-before-it-was-left", "ten-dollars-on-a-private-work", "stop-payment-demanded-by-one-who-is-no-owner",
+        "another-bond-before-the-objection", "demand-received-before-it-was-given", "dispute-of-an-unknown-demand",
+        "acceptance-noticed-on-a-private-work",
     ];
 
     [Fact]

@@ -38,9 +38,9 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
         {
             if (Text(head) is not { } text)
                 return null;
-            if (PaperTold.Dollars(text) is { } dollars)
+            if (TypedMoney.AboveZero(text) is { } dollars)
                 return dollars;
-            Refuse(head, $"'{text}'", "Write dollars and cents above zero, such as 12000.00, without a dollar sign or commas.");
+            Refuse(head, $"'{text}'", "Write dollars and cents above zero, such as 12,000.00.");
             return null;
         }
 

@@ -1,14 +1,16 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
 
 namespace Stringline.Desk.Entering;
 
 /// <summary>Turns what was typed into the value that the job file has in its place.</summary>
-internal static partial class AnswerReading
+internal static class AnswerReading
 {
+    /// <summary>What is typed for a list of days that is known to be empty.</summary>
+    public const string NoDay = "none";
+
     /// <summary>The value; null where nothing was answered, or where it is noted what is wrong.</summary>
     public static JsonNode? Read(Asked asked, Typed typed, Faults faults) => Read(asked, asked.Name, typed, faults);
 
@@ -17,12 +19,13 @@ internal static partial class AnswerReading
     {
         if (asked.Answer == Answer.Tick)
             return JsonValue.Create(typed[field] == "true");
-        if (asked.Answer == Answer.Parties)
+        if (asked.Answer is Answer.Parties or Answer.Several)
         {
             var ids = typed.Several(field).Where(id => id.Length > 0).ToList();
             if (ids.Count > 0)
                 return new JsonArray([.. ids.Select(id => JsonValue.Create(id))]);
-            faults.Add(field, "Choose at least one.");
+            if (asked.Required)
+                faults.Add(field, "Choose at least one.");
             return null;
         }
 
@@ -37,7 +40,7 @@ internal static partial class AnswerReading
         switch (asked.Answer)
         {
             case Answer.Money or Answer.SignedMoney:
-                if (Dollars(text) is { } dollars && (dollars >= 0 || asked.Answer == Answer.SignedMoney))
+                if (TypedMoney.Read(text) is { } dollars && (dollars >= 0 || asked.Answer == Answer.SignedMoney))
                     return JsonValue.Create(dollars);
                 faults.Add(field, $"\"{text}\" is no amount: dollars and cents, such as 12,500.00{(asked.Answer == Answer.SignedMoney ? " or -350.00" : "")}.");
                 return null;
@@ -47,10 +50,17 @@ internal static partial class AnswerReading
                 faults.Add(field, $"\"{text}\" cannot be read: it should be {expected}.");
                 return null;
             case Answer.Count:
-                if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 9999)
+                if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= asked.Least && count <= 9999)
                     return JsonValue.Create(count);
-                faults.Add(field, $"\"{text}\" is no count: a whole number from 1 to 9999.");
+                faults.Add(field, $"\"{text}\" is no count: a whole number from {asked.Least} to 9999.");
                 return null;
+            case Answer.Percent:
+                if (Percent(text) is { } percent)
+                    return JsonValue.Create(percent);
+                faults.Add(field, $"\"{text}\" is no percentage: from 0 to 100, such as 5.");
+                return null;
+            case Answer.Days or Answer.Counties:
+                return Lines(asked, field, text, faults);
             case Answer.YesOrNo when text is "true" or "false":
                 return JsonValue.Create(text == "true");
             case Answer.County when Counties.Find(text) is { } county:
@@ -63,14 +73,28 @@ internal static partial class AnswerReading
         }
     }
 
-    /// <summary>Dollars and cents as a person types them; null where it is no amount. Commas stand at thousands only, so that 12,50 is not taken for 1,250.</summary>
-    public static decimal? Dollars(string text)
+    private static JsonArray? Lines(Asked asked, string field, string text, Faults faults)
     {
-        var match = Amount().Match(text);
-        return match.Success && decimal.TryParse(match.Groups[1].Value + match.Groups[2].Value.Replace(",", "", StringComparison.Ordinal), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var dollars)
-            && Math.Abs(dollars) <= MoneyText.Largest ? dollars : null;
+        var lines = text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        if (asked.Answer == Answer.Days && lines is [var only] && only.Equals(NoDay, StringComparison.OrdinalIgnoreCase))
+            return [];
+        var read = new JsonArray();
+        foreach (var line in lines)
+        {
+            var value = asked.Answer == Answer.Days ? DayText.Read(line, out _) is null ? line : null : Counties.Find(line);
+            if (value is null)
+            {
+                faults.Add(field, asked.Answer == Answer.Days
+                    ? $"\"{line}\" is no day: year-month-day, such as 2026-03-02, one on a line."
+                    : $"\"{line}\" is none of California's 58 counties; one on a line.");
+            }
+
+            read.Add(JsonValue.Create(value));
+        }
+
+        return read;
     }
 
-    [GeneratedRegex(@"^\s*(-?)\s*\$?\s*((?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]{1,12})(?:\.[0-9]{1,2})?)\s*\z", RegexOptions.CultureInvariant)]
-    private static partial Regex Amount();
+    private static decimal? Percent(string text) =>
+        TypedMoney.Read(text.EndsWith('%') ? text[..^1] : text) is { } percent and >= 0m and <= 100m && !text.Contains('$', StringComparison.Ordinal) ? percent : null;
 }

@@ -20,7 +20,7 @@ internal enum Answer
     /// <summary>A known day.</summary>
     Day,
 
-    /// <summary>A whole number from 1.</summary>
+    /// <summary>A whole number.</summary>
     Count,
 
     /// <summary>One of the 58 counties.</summary>
@@ -38,11 +38,29 @@ internal enum Answer
     /// <summary>One party, by name.</summary>
     Party,
 
-    /// <summary>At least one party, by name.</summary>
+    /// <summary>Parties, by name; at least one where it must be answered.</summary>
     Parties,
 
     /// <summary>Something furnished or charged, by its reference.</summary>
     Reference,
+
+    /// <summary>A percentage from 0 to 100.</summary>
+    Percent,
+
+    /// <summary>Any number of a few words.</summary>
+    Several,
+
+    /// <summary>Counties, one on a line.</summary>
+    Counties,
+
+    /// <summary>Days, one on a line.</summary>
+    Days,
+
+    /// <summary>An earlier entry of one kind.</summary>
+    Entry,
+
+    /// <summary>One of the residential structures of the work.</summary>
+    Structure,
 }
 
 /// <summary>One field of a form: how it is asked for, and what answer it takes.</summary>
@@ -69,8 +87,14 @@ internal sealed record Asked(string Name, string Label, Answer Answer)
     /// <summary>In which capacity a party must be to be chosen; null for any.</summary>
     public PartyCapacity? Among { get; init; }
 
-    /// <summary>Of a party in which capacity alone it is asked; null of any.</summary>
-    public PartyCapacity? OnlyOf { get; init; }
+    /// <summary>Of parties in which capacities alone it is asked; empty of any.</summary>
+    public IReadOnlyList<PartyCapacity> OnlyOf { get; init; } = [];
+
+    /// <summary>The least count that is taken.</summary>
+    public int Least { get; init; } = 1;
+
+    /// <summary>Of which kind the entry is that is chosen; empty where none is.</summary>
+    public string EntryOf { get; init; } = "";
 }
 
 /// <summary>A word to choose.</summary>

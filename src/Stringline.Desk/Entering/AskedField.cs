@@ -24,6 +24,16 @@ internal sealed record AskedField(Asked Asked, string Name, Typed Typed, string?
         .Select(found => (found.Ref!, found.Entry))
         .DistinctBy(found => found.Item1);
 
+    /// <summary>The entries that can be chosen: those of the kind that count, and the one that is chosen.</summary>
+    public IEnumerable<Entry> Entries
+    {
+        get
+        {
+            var replaced = Job.Entries.Select(entry => entry.Supersedes).OfType<string>().ToHashSet(StringComparer.Ordinal);
+            return Job.Entries.Where(entry => entry.Id is { } id && Stringline.Desk.Entering.Typed.Of(entry).What == Asked.EntryOf && (id == Value || !replaced.Contains(id)));
+        }
+    }
+
     /// <summary>The id of what is wrong with it, for the field that it describes; null where nothing is.</summary>
     public string? FaultId => Fault is null ? null : "fault-" + Name;
 }

@@ -58,7 +58,7 @@ internal sealed record EntryDraft(JobFile? Job, Faults Faults)
                 return new EntryDraft(read.Job, faults);
             case JobFileResult.Refused refused:
                 foreach (var fault in refused.Faults)
-                    faults.Add(FieldOf(fault.Path, place, form), $"It should be {fault.Expected}.");
+                    faults.Add(FieldOf(fault.Path, place, form), $"It should be {FieldsInWords.Of(fault.Expected, form.Fields)}.");
                 return new EntryDraft(null, faults);
             default:
                 throw new InvalidOperationException("Neither read nor refused.");

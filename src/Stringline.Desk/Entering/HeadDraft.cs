@@ -67,15 +67,21 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
     private static JsonArray Items(HeadList list, JobFile job, Typed typed, List<int> places, Faults faults)
     {
         var items = new JsonArray();
-        var ids = job.Parties.Select(party => party.Id).ToHashSet(StringComparer.Ordinal);
-        for (var i = 0; i < Shown(list, typed); i++)
+        List<string> named = list.Path switch
         {
-            var isBlank = list.Fields.All(asked => typed[Field(list, i, asked)].Length == 0);
+            "parties" => [.. job.Parties.Select(party => party.Id)],
+            "work.structures" => [.. job.Work.Structures.Select(structure => structure.Id)],
+            _ => [],
+        };
+        var ids = named.ToHashSet(StringComparer.Ordinal);
+        for (var i = 0; i < Math.Max(Shown(list, typed), list.Path == "work.structures" ? named.Count : 0); i++)
+        {
+            var isBlank = list.Fields.All(asked => typed[Field(list, i, asked)].Length == 0) && !(list.Path == "work.structures" && i < named.Count);
             if (isBlank || typed[$"{list.Path}[{i}].{TakeOut}"] == "true")
                 continue;
             var item = new JsonObject();
-            if (list.Path == "parties")
-                item["id"] = i < job.Parties.Count ? job.Parties[i].Id : NewId(ids);
+            if (list.IdLetter is { } letter)
+                item["id"] = i < named.Count ? named[i] : NewId(letter, ids);
             foreach (var asked in list.Fields)
             {
                 var field = Field(list, i, asked);
@@ -89,11 +95,11 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         return items;
     }
 
-    private static string NewId(HashSet<string> taken)
+    private static string NewId(char letter, HashSet<string> taken)
     {
         for (var number = 1; ; number++)
         {
-            var id = string.Create(CultureInfo.InvariantCulture, $"p{number}");
+            var id = string.Create(CultureInfo.InvariantCulture, $"{letter}{number}");
             if (taken.Add(id))
                 return id;
         }
@@ -103,13 +109,13 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
     // be known that there is a bond, and nothing else of it.
     private static void DropEmpty(JsonObject head, JsonObject before)
     {
-        foreach (var path in (string[])["work.permit", "work.paymentBond", "claimant.signer", "contract"])
+        foreach (var path in (string[])["work.permit", "work.paymentBond", "work.directContract", "claimant.signer", "contract"])
         {
             if (head.At(path) is JsonObject { Count: 0 } && before.At(path) is not JsonObject { Count: 0 })
                 head.Put(path, null);
         }
 
-        if (head.At("claimant.license") is JsonObject license && license.All(field => field.Value is null or JsonArray { Count: 0 }))
+        if (head.At("claimant.license") is JsonObject license && license.All(field => field.Value is null or JsonArray { Count: 0 } || (field.Key == "never" && !field.Value.GetValue<bool>())))
             head.Put("claimant.license", null);
         foreach (var party in (head["parties"] as JsonArray ?? []).OfType<JsonObject>())
         {
@@ -127,16 +133,16 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
                 return new HeadDraft(read.Job, faults);
             case JobFileResult.Refused refused:
                 foreach (var fault in refused.Faults)
-                    faults.Add(FieldOf(part, fault.Path, places), Say(fault));
+                    faults.Add(FieldOf(part, fault.Path, places), Say(part, fault));
                 return new HeadDraft(null, faults);
             default:
                 throw new InvalidOperationException("Neither read nor refused.");
         }
     }
 
-    private static string Say(Fault fault) => fault.Path.StartsWith("entries[", StringComparison.Ordinal)
+    private static string Say(HeadPart part, Fault fault) => fault.Path.StartsWith("entries[", StringComparison.Ordinal)
         ? $"An entry names someone who would be gone ({fault.Path}: {fault.Found})."
-        : $"It should be {fault.Expected}.";
+        : $"It should be {FieldsInWords.Of(fault.Expected, [.. part.Fields, .. part.List?.Fields ?? []])}.";
 
     // A place in the file is one in the form, where some items are blank or taken out.
     private static string FieldOf(HeadPart part, string path, List<int> places)

@@ -45,6 +45,7 @@ internal static class HeadPaths
     {
         null => "",
         JsonValue text when text.TryGetValue<string>(out var said) => said,
+        JsonArray { Count: > 0 } list when list.All(item => item is JsonValue) => string.Join('\n', list.Select(Text)),
         _ => value.ToJsonString(),
     };
 }

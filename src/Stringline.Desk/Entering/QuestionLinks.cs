@@ -17,6 +17,12 @@ internal static partial class QuestionLinks
                 return ("Answer it in the file", $"/job/{job}/file?part={found.Part.Word}#{found.Field}");
         }
 
+        foreach (Match named in EntryField().Matches(question.Text))
+        {
+            if (EntryForms.Find(named.Groups["kind"].Value) is { } form && form.Fields.Any(asked => asked.Name == named.Groups["field"].Value))
+                return ("Enter it: " + form.Title, $"/job/{job}/enter?what={form.What}");
+        }
+
         foreach (Match word in Kind().Matches(question.Text))
         {
             var what = word.Value.Split('.')[0];
@@ -29,6 +35,9 @@ internal static partial class QuestionLinks
 
     [GeneratedRegex(@"\b(?:work|claimant|contract|parties)\.[a-zA-Z]+(?:\.[a-zA-Z]+)*")]
     private static partial Regex Path();
+
+    [GeneratedRegex(@"\b(?<kind>[a-z]+(?:-[a-z]+)*)\.(?<field>[a-zA-Z]+)")]
+    private static partial Regex EntryField();
 
     [GeneratedRegex(@"\b[a-z]+(?:-[a-z]+)*\b")]
     private static partial Regex Kind();

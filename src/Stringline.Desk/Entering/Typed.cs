@@ -71,6 +71,9 @@ internal sealed class Typed
                 case "to" when isSpan:
                     typed.Set(WhenTyped.To, Text(field.Value));
                     break;
+                case "unpaidWaivers":
+                    typed.Set("unpaidWaivers", field.Value.GetArrayLength() == 0 ? AnswerReading.NoDay : string.Join('\n', field.Value.EnumerateArray().Select(Text)));
+                    break;
                 case var name:
                     typed.Set(name, field.Value.ValueKind == JsonValueKind.Array ? [.. field.Value.EnumerateArray().Select(Text)] : [Text(field.Value)]);
                     break;

@@ -28,7 +28,7 @@ internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded,
         var marks = new List<(LocalDate, string, Entry?)>();
         foreach (var entry in new FactsAsOf(job.Facts, job.AsOf).Known)
         {
-            if (entry is not (ClaimRecorded or CreditRecorded or ActionFiled or LisPendensRecorded or ReleaseRecorded or ReleaseBondRecorded or ReleaseDemanded) || entry.On.Earliest is not { } day || day < recorded)
+            if (!IsOnTheLine(entry) || entry.On.Earliest is not { } day || day < recorded)
                 continue;
             marks.Add((day, Web.Html.EntryWords.Kind(entry), entry));
             if (entry is CreditRecorded credit)
@@ -40,4 +40,8 @@ internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded,
             .Select(finding => (finding.Band!.Earliest.Day, finding));
         return new AfterRecording(claim, recorded, [.. marks.OrderBy(mark => mark.Item1)], [.. ends]);
     }
+
+    private static bool IsOnTheLine(Entry entry) =>
+        entry is ClaimRecorded or CreditRecorded or ActionFiled or ActionServed or TrialBegun or ActionEnded or LisPendensRecorded
+            or ReleaseRecorded or ReleaseBondRecorded or ReleaseDemanded or ReleasePetitionServed;
 }

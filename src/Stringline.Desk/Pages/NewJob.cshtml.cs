@@ -135,8 +135,7 @@ public sealed class NewJobForm
         decimal? price = null;
         if (!string.IsNullOrWhiteSpace(Price))
         {
-            if (decimal.TryParse(Price.Replace("$", "", StringComparison.Ordinal), System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowThousands | System.Globalization.NumberStyles.AllowLeadingWhite | System.Globalization.NumberStyles.AllowTrailingWhite, System.Globalization.CultureInfo.InvariantCulture, out var dollars)
-                && decimal.Round(dollars, 2) == dollars && dollars <= MoneyText.Largest)
+            if (TypedMoney.Read(Price) is { } dollars and >= 0m)
                 price = dollars;
             else
                 faults[nameof(Price)] = $"\"{Price}\" is no amount: dollars and cents, such as 12,500.00, or nothing.";

@@ -116,9 +116,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
 
     private static decimal? Money(string text, out string? fault)
     {
-        const System.Globalization.NumberStyles styles = System.Globalization.NumberStyles.AllowDecimalPoint | System.Globalization.NumberStyles.AllowThousands;
-        if (decimal.TryParse(text.TrimStart('$').Trim(), styles, System.Globalization.CultureInfo.InvariantCulture, out var dollars)
-            && dollars is > 0 and <= MoneyText.Largest && decimal.Round(dollars, 2) == dollars)
+        if (TypedMoney.AboveZero(text) is { } dollars)
         {
             fault = null;
             return dollars;

@@ -45,7 +45,7 @@ internal sealed class WorkReading(Source source)
         }
 
         if (work.ResidentialStructures < work.Structures.Count)
-            fields.Fault("structures", fields.Raw("structures")!, $"at most the {work.ResidentialStructures} of `residentialStructures`");
+            fields.Fault("structures", fields.Raw("structures")!, $"no more structures than `residentialStructures` says: {work.ResidentialStructures}");
         return work;
     }
 

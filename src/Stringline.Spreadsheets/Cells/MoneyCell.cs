@@ -61,7 +61,7 @@ public static class MoneyCell
             marks++;
         }
 
-        if (marks > 1 || rest.IsEmpty || !Grouped(rest))
+        if (marks > 1 || rest.IsEmpty || !TypedMoney.IsGrouped(rest))
             return Shapes;
         var point = rest.IndexOf('.');
         if (point >= 0 && rest[(point + 1)..].TrimEnd('0').Length > 2)
@@ -82,27 +82,6 @@ public static class MoneyCell
             return text[..^1].TrimEnd();
         signs = 0;
         return text;
-    }
-
-    // Commas only between groups of three, so that a decimal comma (1,23) is never read as 123.
-    private static bool Grouped(ReadOnlySpan<char> text)
-    {
-        var point = text.IndexOf('.');
-        var whole = point < 0 ? text : text[..point];
-        if (point >= 0 && text[(point + 1)..].ContainsAnyExceptInRange('0', '9'))
-            return false;
-        if (!whole.Contains(','))
-            return !whole.ContainsAnyExceptInRange('0', '9') && text.ContainsAnyInRange('0', '9');
-        var first = true;
-        foreach (var range in whole.Split(','))
-        {
-            var group = whole[range];
-            if (group.ContainsAnyExceptInRange('0', '9') || (first ? group.Length is < 1 or > 3 : group.Length != 3))
-                return false;
-            first = false;
-        }
-
-        return true;
     }
 
     private static string? Checked(decimal amount, out decimal dollars)

@@ -72,6 +72,21 @@ internal sealed class SearchTexts
             case ClaimServed e:
                 Number("article", e.Article);
                 break;
+            case StopPaymentGiven e:
+                Number("article", e.Article);
+                break;
+            case BondNoticeGiven e:
+                Number("article", e.Article);
+                break;
+            case PaymentDemanded e:
+                Number("article", e.Article);
+                break;
+            case NoticeFiled e:
+                Number("instrument", e.Instrument);
+                break;
+            case RightsActionFiled e:
+                Number("case", e.Case);
+                break;
             case OwnerRecorded e:
                 Number("instrument", e.Instrument);
                 break;

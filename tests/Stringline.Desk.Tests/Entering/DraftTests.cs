@@ -31,7 +31,7 @@ public sealed class DraftTests
                     met.Add(job.Entries[i].GetType());
                 }
             },
-            iter: 150,
+            iter: 400,
             threads: 1);
         var kinds = typeof(Entry).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract).ToHashSet();
         Assert.Equal(kinds, met);
@@ -51,18 +51,6 @@ public sealed class DraftTests
         },
         iter: 150,
         threads: 1);
-
-    [Theory]
-    [InlineData("12500", "12500")]
-    [InlineData("$12,500.00", "12500.00")]
-    [InlineData(" 1,234,567.8 ", "1234567.8")]
-    [InlineData("12,50", null)]
-    [InlineData("1.234,50", null)]
-    [InlineData("12.345", null)]
-    [InlineData("1e3", null)]
-    [InlineData("1000000000", null)]
-    public void Dollars_are_read_as_written_in_this_country_or_not_at_all(string typed, string? dollars) =>
-        Assert.Equal(dollars is null ? null : decimal.Parse(dollars, System.Globalization.CultureInfo.InvariantCulture), AnswerReading.Dollars(typed));
 
     [Theory]
     [InlineData("amount", "12,5x", "amount")]

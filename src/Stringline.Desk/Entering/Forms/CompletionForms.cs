@@ -17,6 +17,7 @@ internal static class CompletionForms
             [
                 new("by", "How it was completed", Answer.OneOf) { Required = true, Choices = Usual.Words(JobFileWords.Completion, "actually finished", "occupied or used by the owner, labor having ceased", "labor ceased", "accepted by a public entity") },
                 new("contested", "Somebody disputes it", Answer.Tick),
+                Usual.Structure("Which structure"),
             ],
             Section = "Civ. Code § 8180",
         },

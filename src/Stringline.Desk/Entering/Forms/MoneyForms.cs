@@ -25,7 +25,7 @@ internal static class MoneyForms
         },
         new("credited", "Credit, return or back charge allowed", Group, "What you took off the bill: a return, an allowance, a back charge you accept.")
         {
-            Day = DayRule.Known, StartsToday = true, Fields = [Usual.Amount(), Usual.Text()], Section = "Civ. Code § 8416(a)(1)",
+            Day = DayRule.Known, StartsToday = true, Fields = [Usual.Amount(), Usual.Text(), new("toward", "Toward what", Answer.Reference) { Hint = "as for goods returned" }], Section = "Civ. Code § 8416(a)(1)",
         },
         new("charged", "Billed, but not for work", Group, "Interest, finance charges, delay, lost profit and the like: owed perhaps, but never part of a claim of lien.")
         {
@@ -50,6 +50,8 @@ internal static class MoneyForms
                 new("excepted", "Excepted", Answer.Money) { Hint = "disputed claims or extras that the form lists" },
                 new("paymentCleared", "The check cleared on", Answer.Day) { Hint = "nothing while it has not" },
                 new("inStatutoryForm", "Does the paper follow the statutory form?", Answer.YesOrNo),
+                new("unpaidWaivers", "Days of earlier waivers that it lists as not paid", Answer.Days) { Hint = "of a conditional progress form; one on a line, or the word none where it lists none" },
+                Usual.YesNo("settlement", "Does it settle a dispute or suit, and name the lien or claim?", "Civ. Code § 8130"),
             ],
             Section = "Civ. Code §§ 8132-8138",
         },
@@ -68,11 +70,30 @@ internal static class MoneyForms
         },
         new("payment-demanded", "You demanded payment", Group, "You gave notice demanding what is due under your contract.")
         {
-            StartsToday = true, Fields = [Usual.Amount()], Section = "Civ. Code § 8800",
+            StartsToday = true,
+            Fields =
+            [
+                Usual.Amount(),
+                Usual.MaybeTo("To whom"),
+                Usual.MaybeManner(),
+                Usual.Article,
+                Usual.Mailed,
+                new("received", "It was received on", Answer.Day),
+                new("due", "The sum falls due under the contract on", Answer.Day) { Hint = "Civ. Code § 8832" },
+                Usual.YesNo("ofDefault", "Does it say that there is a default under the contract, and for how much?", "Civ. Code § 8304(c)"),
+            ],
+            Section = "Civ. Code § 8800",
         },
         new("disputed", "An amount is disputed in good faith", Group, "Whoever must pay you disputes part of it.")
         {
-            DayLabel = "The day it was disputed", Fields = [Usual.Amount(), Usual.Text("What about")],
+            DayLabel = "The day it was disputed",
+            Fields =
+            [
+                Usual.Amount(),
+                Usual.Text("What about"),
+                new("about", "Which money", Answer.OneOf) { Choices = Usual.Words(JobFileWords.DisputeAbout, "a progress payment", "retention", "other sums, such as extras or damages, so that what is due is not itself disputed") },
+                Usual.Earlier("demand", "Which demand for payment", "payment-demanded", "nothing where there is only one"),
+            ],
         },
     ];
 }

@@ -8,7 +8,7 @@ internal static class OwnerForms
 {
     private const string Group = "What the owner did";
 
-    private static Asked Notice => new("notice", "Which notice", Answer.OneOf) { Required = true, Choices = Usual.Words(JobFileWords.OwnerNotice, "notice of completion", "notice of cessation") };
+    private static Asked Notice => new("notice", "Which notice", Answer.OneOf) { Required = true, Choices = Usual.Words(JobFileWords.OwnerNotice, "notice of completion", "notice of cessation", "notice of acceptance by a public body") };
 
     /// <summary>The forms.</summary>
     public static IReadOnlyList<EntryForm> All { get; } =
@@ -30,7 +30,7 @@ internal static class OwnerForms
         new("owner-told-us", "The owner's copy of that notice came", Group, "The owner must tell you within 10 days of recording; whether and when it did can lengthen your time.")
         {
             DayLabel = "The day it came",
-            Fields = [Notice, new("mailed", "Mailed on", Answer.Day) { Hint = "the postmark; mail is given when it is deposited" }],
+            Fields = [Notice, new("mailed", "Mailed on", Answer.Day) { Hint = "the postmark; mail is given when it is deposited" }, Usual.MaybeManner("How it came")],
             Section = "Civ. Code § 8190",
         },
         new("nonresponsibility-recorded", "Notice of nonresponsibility", Group, "An owner who did not order the work says that it does not answer for it.")
@@ -41,6 +41,7 @@ internal static class OwnerForms
                 new("posted", "Posted at the site on", Answer.Day),
                 new("knew", "That owner learned of the work on", Answer.Day),
                 new("leaseRequiresWork", "Does the lease make the tenant do the work?", Answer.YesOrNo),
+                Usual.Lacks("such as its verification (Civ. Code § 8444(b))"),
             ],
             Section = "Civ. Code § 8444",
         },
@@ -55,6 +56,30 @@ internal static class OwnerForms
             DayLabel = "The day it was recorded",
             Fields = [new("noticeGiven", "Notice of it was given to you on", Answer.Day), Usual.MaybeAmount("Amount of the bond"), Usual.Instrument],
             Section = "Civ. Code § 8424",
+        },
+        new("release-petition-served", "Petition to release the property served on you", Group, "The owner asks the court to free the property from your claim; on private works.")
+        {
+            DayLabel = "The day it was served on you",
+            Fields = [Usual.MaybeManner("How it was served"), new("hearing", "The hearing is on", Answer.Day)],
+            Section = "Civ. Code § 8486",
+        },
+        new("stop-payment-demanded", "The owner demanded a stop payment notice", Group, "The owner asked you in writing for a stop payment notice; on private works.")
+        {
+            DayLabel = "The day it was demanded",
+            Fields = [new("from", "Which owner", Answer.Party) { Among = PartyCapacity.Owner }],
+            Section = "Civ. Code § 8520(b)",
+        },
+        new("bond-objected", "The lender objected to your bond", Group, "The construction lender objected to the bond that came with the stop payment notice; on private works.")
+        {
+            DayLabel = "The day of the objection",
+            Fields = [new("by", "Which lender", Answer.Party) { Among = PartyCapacity.ConstructionLender }, new("newBond", "Another bond was brought on", Answer.Day) { Hint = "nothing while none was" }],
+            Section = "Civ. Code § 8534",
+        },
+        new("stop-payment-bond-given", "A bond freed the money held", Group, "A bond was given that takes the place of the money held on a stop payment notice.")
+        {
+            DayLabel = "The day it was given",
+            Fields = [Usual.MaybeAmount("Amount of the bond"), new("surety", "Its surety", Answer.Party) { Among = PartyCapacity.Surety }],
+            Section = "Civ. Code §§ 8510, 9364",
         },
     ];
 }

@@ -169,7 +169,7 @@ internal sealed class FileModel(Office office) : PageModel
         Answer.Tick => value == "true" ? "yes" : "",
         Answer.Party => job.Party(value)?.Name ?? value,
         Answer.Day when DayText.Read(value, out var day) is null => LawText.Day(day),
-        Answer.Money when AnswerReading.Dollars(value) is { } dollars => LawText.Money(dollars),
+        Answer.Money when TypedMoney.Read(value) is { } dollars => LawText.Money(dollars),
         _ => value,
     };
 

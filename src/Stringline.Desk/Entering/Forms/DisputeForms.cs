@@ -1,0 +1,54 @@
+namespace Stringline.Desk.Entering.Forms;
+
+/// <summary>What is done where payment is refused, before a suit.</summary>
+internal static class DisputeForms
+{
+    private const string Group = "When payment is refused";
+
+    /// <summary>The forms.</summary>
+    public static IReadOnlyList<EntryForm> All { get; } =
+    [
+        new("dispute-claim-sent", "Claim sent to the owner for dispute resolution", Group, "A claim under the claim procedure of private or public works, by registered or certified mail.")
+        {
+            StartsToday = true,
+            Fields = [Usual.MaybeAmount("Amount claimed", "if it is for money"), new("received", "The owner received it on", Answer.Day), Usual.MaybeManner("How it was sent")],
+            Section = "Civ. Code § 8850",
+        },
+        new("dispute-claim-answered", "The owner answered that claim", Group, "The owner or public body said in writing what it disputes and what it does not.")
+        {
+            DayLabel = "The day it answered",
+            Fields = [new("undisputed", "What it leaves undisputed", Answer.Money)],
+            Section = "Civ. Code § 8850(d); Pub. Contract Code § 9204(d)(1)",
+        },
+        new("conference-demanded", "Conference demanded", Group, "You demanded a meeting to settle what is in dispute.")
+        {
+            StartsToday = true, Fields = [Usual.MaybeManner()], Section = "Civ. Code § 8850(e); Pub. Contract Code § 9204(d)(2)",
+        },
+        new("conference-held", "Conference held", Group, "The meeting to settle took place.")
+        {
+            DayLabel = "The day it was held", Section = "Civ. Code § 8850(e); Pub. Contract Code § 9204(d)(2)",
+        },
+        new("claim-request-made", "A subcontractor asked to have its claim presented", Group, "A subcontractor asked the contractor to present its claim to the owner.")
+        {
+            DayLabel = "The day it asked", Fields = [Usual.MaybeAmount("Amount claimed")], Section = "Civ. Code § 8850(j); Pub. Contract Code § 9204(d)(5)",
+        },
+        new("claim-request-answered", "The contractor answered that request", Group, "The contractor told the subcontractor whether it presented the claim.")
+        {
+            DayLabel = "The day it answered",
+            Fields = [Usual.YesNo("presented", "Was the claim presented?")],
+            Section = "Civ. Code § 8850(j); Pub. Contract Code § 9204(d)(5)",
+        },
+        new("disputed-work-done", "Told the payer that the disputed work is done", Group, "Retention held back for it is then due within 10 days.")
+        {
+            StartsToday = true, Section = "Civ. Code § 8816(a)",
+        },
+        new("stop-work-notice-given", "Stop work notice given", Group, "You gave notice that you will stop work unless you are paid; on private works.")
+        {
+            StartsToday = true, Fields = [Usual.MaybeTo("To whom it, or a copy, went")], Section = "Civ. Code § 8834",
+        },
+        new("security-demanded", "Security demanded from the owner", Group, "You demanded the security that the owner of a large private work must give.")
+        {
+            StartsToday = true, Fields = [Usual.MaybeManner()], Section = "Civ. Code § 8712",
+        },
+    ];
+}

@@ -67,7 +67,7 @@ public sealed class PaperCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("--amount", "12,000")]
+    [InlineData("--amount", "12,00")]
     [InlineData("--amount", "-5")]
     [InlineData("--amount", "1.005")]
     [InlineData("--amount", "0")]

@@ -53,7 +53,7 @@ public sealed class WaiverBatchTests : IDisposable
             "alder-court.json,8134,2026-03-20,12000.00,,,,",
             "",
             "alder-court.json,8136,2026-03-20,12000.00,X,,,",
-            "alder-court.json,8132,2026-02-30,\"12,000\",X,,,",
+            "alder-court.json,8132,2026-02-30,\"12,00\",X,,,",
             "alder-court.json,9999,,,,,,",
             "alder-court.json,8132,2026-03-20,12000.00,木,,,",
             "alder-court.json,8132,2026-03-21,12000.00,X,,,",

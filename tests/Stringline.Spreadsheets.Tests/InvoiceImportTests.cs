@@ -30,6 +30,27 @@ public sealed class InvoiceImportTests : IDisposable
     }
 
     [Fact]
+    public void Telephone_and_email_of_the_people_are_taken_beside_their_addresses_and_kept_where_a_later_table_is_silent()
+    {
+        const string Head = "Job No.,Customer,Customer Is,Customer Phone,Customer E-mail,Owner,Owner Address,Owner Telephone,Owner Email,GC,GC Phone,Lender,Lender Email,Inv #,Delivery Date,Amount\n";
+        desk.Import("invoices.csv", Head
+            + "114,Hobart Framing,subcontractor,530 555 0101,office@hobart.example,Alder Court LLC,1 Alder Ct,530 555 0102,own@alder.example,Sawpit Builders,530 555 0103,Granger Slough Bank,loans@granger.example,INV-1,3/2/2026,10\n");
+        var job = desk.Journal.Find("114")!.Job;
+        Assert.Equal(
+            [
+                ("Hobart Framing", "530 555 0101", "office@hobart.example"), ("Alder Court LLC", "530 555 0102", "own@alder.example"),
+                ("Sawpit Builders", "530 555 0103", null), ("Granger Slough Bank", null, "loans@granger.example"),
+            ],
+            job.Parties.Select(party => (party.Name, party.Telephone, party.Email)));
+        Assert.Equal("1 Alder Ct", job.Parties[1].Address);
+
+        desk.Import("jobs.csv", "Job Number,Job Name,Customer,Owner,Owner Phone\n114,Alder Court,Hobart Framing,Alder Court LLC,530 555 0199\n");
+        job = desk.Journal.Find("114")!.Job;
+        Assert.Equal(("530 555 0101", "office@hobart.example"), (job.Parties[0].Telephone, job.Parties[0].Email));
+        Assert.Equal(("530 555 0199", "own@alder.example"), (job.Parties[1].Telephone, job.Parties[1].Email));
+    }
+
+    [Fact]
     public void Blank_lines_totals_and_repeated_headers_are_counted_and_left_out()
     {
         var report = desk.Import("invoices.csv", "Receivables of Marlpit Lumber\n\n" + Plain

@@ -99,4 +99,28 @@ public enum Column
 
     /// <summary>The invoice to which the debtor directed it.</summary>
     Toward,
+
+    /// <summary>The customer's telephone number.</summary>
+    CustomerTelephone,
+
+    /// <summary>The customer's e-mail address.</summary>
+    CustomerEmail,
+
+    /// <summary>The owner's telephone number.</summary>
+    OwnerTelephone,
+
+    /// <summary>The owner's e-mail address.</summary>
+    OwnerEmail,
+
+    /// <summary>The direct contractor's telephone number.</summary>
+    DirectContractorTelephone,
+
+    /// <summary>The direct contractor's e-mail address.</summary>
+    DirectContractorEmail,
+
+    /// <summary>The lender's telephone number.</summary>
+    LenderTelephone,
+
+    /// <summary>The lender's e-mail address.</summary>
+    LenderEmail,
 }

@@ -14,6 +14,8 @@ internal sealed class JobDraft(string key)
         Column.JobName, Column.Customer, Column.CustomerAddress, Column.CustomerIs, Column.Street, Column.City, Column.Zip, Column.County, Column.Apn,
         Column.Owner, Column.OwnerAddress, Column.DirectContractor, Column.DirectContractorAddress, Column.Lender, Column.LenderAddress,
         Column.WorkKind, Column.ContractPrice, Column.ContractDay,
+        Column.CustomerTelephone, Column.CustomerEmail, Column.OwnerTelephone, Column.OwnerEmail,
+        Column.DirectContractorTelephone, Column.DirectContractorEmail, Column.LenderTelephone, Column.LenderEmail,
     ];
 
     private string?[]? head;

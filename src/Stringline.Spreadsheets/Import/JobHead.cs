@@ -8,11 +8,14 @@ namespace Stringline.Spreadsheets.Import;
 /// <summary>Makes the head of a job file (all but the entries) of what the tables and the request say.</summary>
 internal sealed class JobHead(ImportRequest request)
 {
-    private static readonly (Column Name, Column Address, PartyCapacity Capacity, string Id)[] Others =
+    private static readonly PartyColumns Customer =
+        new(Column.Customer, Column.CustomerAddress, Column.CustomerTelephone, Column.CustomerEmail);
+
+    private static readonly (PartyColumns Columns, PartyCapacity Capacity, string Id)[] Others =
     [
-        (Column.Owner, Column.OwnerAddress, PartyCapacity.Owner, "owner"),
-        (Column.DirectContractor, Column.DirectContractorAddress, PartyCapacity.DirectContractor, "direct-contractor"),
-        (Column.Lender, Column.LenderAddress, PartyCapacity.ConstructionLender, "lender"),
+        (new(Column.Owner, Column.OwnerAddress, Column.OwnerTelephone, Column.OwnerEmail), PartyCapacity.Owner, "owner"),
+        (new(Column.DirectContractor, Column.DirectContractorAddress, Column.DirectContractorTelephone, Column.DirectContractorEmail), PartyCapacity.DirectContractor, "direct-contractor"),
+        (new(Column.Lender, Column.LenderAddress, Column.LenderTelephone, Column.LenderEmail), PartyCapacity.ConstructionLender, "lender"),
     ];
 
     private const string CustomerId = "customer";
@@ -67,25 +70,25 @@ internal sealed class JobHead(ImportRequest request)
             fault = $"\"{draft.Head(Column.County)}\" under \"County\"; should be: one of California's 58 counties";
         var parties = job.Parties.ToList();
         var hiredBy = job.Claimant.HiredBy;
-        if (draft.Head(Column.Customer) is { } customer)
+        if (draft.Head(Column.Customer) is not null)
         {
             if (hiredBy is not null)
-                Rename(parties, parties.FindIndex(party => party.Id == hiredBy), customer, draft.Head(Column.CustomerAddress));
+                Rename(parties, parties.FindIndex(party => party.Id == hiredBy), Customer, draft);
             else if (CustomerCapacity(draft) is { } capacity)
-                parties.Add(new Party { Id = hiredBy = Free(parties, CustomerId), Capacity = capacity, Name = customer, Address = draft.Head(Column.CustomerAddress) });
+                parties.Add(Customer.Party(hiredBy = Free(parties, CustomerId), capacity, draft));
             else
                 fault ??= CapacityMissing(draft);
         }
 
         foreach (var other in Others)
         {
-            if (draft.Head(other.Name) is not { } name)
+            if (draft.Head(other.Columns.Name) is null)
                 continue;
             var place = parties.FindIndex(party => party.Capacity == other.Capacity);
             if (place < 0)
-                parties.Add(new Party { Id = Free(parties, other.Id), Capacity = other.Capacity, Name = name, Address = draft.Head(other.Address) });
+                parties.Add(other.Columns.Party(Free(parties, other.Id), other.Capacity, draft));
             else
-                Rename(parties, place, name, draft.Head(other.Address));
+                Rename(parties, place, other.Columns, draft);
         }
 
         return job with
@@ -111,22 +114,22 @@ internal sealed class JobHead(ImportRequest request)
     private string? Parties(JobDraft draft, out List<Party> parties)
     {
         parties = [];
-        if (draft.Head(Column.Customer) is { } customer)
+        if (draft.Head(Column.Customer) is not null)
         {
             if (CustomerCapacity(draft) is not { } capacity)
                 return CapacityMissing(draft);
-            parties.Add(new Party { Id = CustomerId, Capacity = capacity, Name = customer, Address = draft.Head(Column.CustomerAddress) });
+            parties.Add(Customer.Party(CustomerId, capacity, draft));
         }
 
         foreach (var other in Others)
         {
-            if (draft.Head(other.Name) is not { } name)
+            if (draft.Head(other.Columns.Name) is not { } name)
                 continue;
 
             // The customer named again as the owner or the direct contractor is one person, not two.
             if (parties.Exists(party => party.Capacity == other.Capacity && ColumnWords.Fold(party.Name) == ColumnWords.Fold(name)))
                 continue;
-            parties.Add(new Party { Id = other.Id, Capacity = other.Capacity, Name = name, Address = draft.Head(other.Address) });
+            parties.Add(other.Columns.Party(other.Id, other.Capacity, draft));
         }
 
         return null;
@@ -141,10 +144,32 @@ internal sealed class JobHead(ImportRequest request)
         ? $"\"{word}\" as what the customer is on the work; should be: owner, direct-contractor, subcontractor or supplier"
         : $"job {draft.Key} has a customer, and nothing says what it is on the work; should be: owner, direct-contractor, subcontractor or supplier under \"Customer is\", or --customer-is";
 
-    private static void Rename(List<Party> parties, int place, string name, string? address)
+    private static void Rename(List<Party> parties, int place, PartyColumns columns, JobDraft draft)
     {
-        if (place >= 0)
-            parties[place] = parties[place] with { Name = name, Address = address ?? parties[place].Address };
+        if (place < 0)
+            return;
+        var party = parties[place];
+        parties[place] = party with
+        {
+            Name = draft.Head(columns.Name) ?? party.Name,
+            Address = draft.Head(columns.Address) ?? party.Address,
+            Telephone = draft.Head(columns.Telephone) ?? party.Telephone,
+            Email = draft.Head(columns.Email) ?? party.Email,
+        };
+    }
+
+    /// <summary>The columns that speak of one party.</summary>
+    private sealed record PartyColumns(Column Name, Column Address, Column Telephone, Column Email)
+    {
+        public Party Party(string id, PartyCapacity capacity, JobDraft draft) => new()
+        {
+            Id = id,
+            Capacity = capacity,
+            Name = draft.Head(Name)!,
+            Address = draft.Head(Address),
+            Telephone = draft.Head(Telephone),
+            Email = draft.Head(Email),
+        };
     }
 
     private static string Free(List<Party> parties, string id)

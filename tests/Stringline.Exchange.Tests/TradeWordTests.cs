@@ -1,5 +1,4 @@
 using System.Text;
-using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests;
 

@@ -1,8 +1,6 @@
-using System.Text;
 using Stringline.Desk.Entering;
 using Stringline.Desk.Pages;
 using Stringline.Desk.Papers;
-using Stringline.Exchange;
 using Stringline.Papers.Catalogue;
 using Stringline.Spreadsheets.Cells;
 

@@ -49,6 +49,9 @@ public sealed record Assessment
     private Amounts? amounts;
     private bool noticeIsDue;
 
+    /// <summary>Those to whom preliminary notice is due and was not given; empty where none is, or every one of them was reached.</summary>
+    public IReadOnlyList<Recipient> NoticeDueTo { get; init; } = [];
+
     // Private work has some thirty findings; a list that grows would be copied four times.
     private const int MostFindings = 40;
 
@@ -59,6 +62,17 @@ public sealed record Assessment
     /// <summary>The finding with that id, or null.</summary>
     public Finding? Find(string id) => Findings.FirstOrDefault(f => f.Id == id);
 
+    /// <summary>
+    /// What would be found had something more happened by that day, by the same calendar and plan: what a paper would do before anybody signs it.
+    /// </summary>
+    /// <param name="more">What is supposed; their places in the file do not matter.</param>
+    /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
+    public Assessment Supposing(params Entry[] more) => asked is var (job, calendar, plan)
+        ? Of(job with { Entries = [.. job.Entries, .. more] }, AsOf, calendar, plan)
+        : throw new InvalidOperationException("This assessment was not made from a job file.");
+
+    private (JobFile Job, OpenDays Calendar, PlanSettings Plan)? asked;
+
     /// <summary>Assesses a job file.</summary>
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
@@ -67,7 +81,10 @@ public sealed record Assessment
     public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
     {
         var facts = new FactsAsOf(job, asOf);
-        return LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan ?? PlanSettings.Default) : PrivateWork(facts, calendar, plan ?? PlanSettings.Default);
+        plan ??= PlanSettings.Default;
+        var found = LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan) : PrivateWork(facts, calendar, plan);
+        found.asked = (job, calendar, plan);
+        return found;
     }
 
     private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar, PlanSettings plan)
@@ -97,6 +114,7 @@ public sealed record Assessment
             Amount = amount,
             amounts = amounts,
             noticeIsDue = !reach.GivenToAll,
+            NoticeDueTo = reach.Missing,
             ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
         };
     }
@@ -113,7 +131,9 @@ public sealed record Assessment
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
-        var action = ActionDays.Finding(facts, claim, calendar);
+        var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
+        var credit = Credit.ToSue(facts, suits, completion, calendar);
+        var action = ActionDays.Finding(facts, suits, credit, calendar);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
@@ -139,11 +159,7 @@ public sealed record Assessment
             findings.Add(watch);
         findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
         findings.Add(action);
-        List<Finding> credit = [.. Credit.Findings(facts, claim, completion, calendar)];
-        findings.AddRange(credit);
-        findings.AddRange(AfterFiling.Findings(facts, calendar));
-        findings.AddRange(ReleaseBond.Findings(facts, claim, amount, calendar));
-        findings.AddRange(Release.Findings(facts, claim, credit.Find(f => f.Id == "credit.enforcement-last-day") ?? action, amount, calendar));
+        Enforced(findings, facts, suits, credit, action, right, amount, calendar);
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
         findings.AddRange(DesignLienDays.Findings(facts, amounts, calendar));
@@ -163,7 +179,30 @@ public sealed record Assessment
             Amount = amount,
             amounts = amounts,
             noticeIsDue = !reach.GivenToAll,
+            NoticeDueTo = reach.Missing,
             ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
         };
+    }
+
+    // What follows the recording and the time to sue, each where its facts are there.
+    private static void Enforced(List<Finding> findings, FactsAsOf facts, ClaimSuits suits, Finding? credit, Finding action, Finding right, Waterfall amount, OpenDays calendar)
+    {
+        Add(LaterClaim.Finding(facts, suits, calendar));
+        Add(StayNotice.Finding(facts, suits, calendar));
+        Add(Credit.ToRecord(facts, suits, calendar));
+        Add(credit);
+        findings.AddRange(AfterFiling.Findings(facts, suits, calendar));
+        Add(ReleaseBond.Amount(facts, suits, amount));
+        Add(ReleaseBond.LastDay(facts, suits, calendar));
+        Add(Overstated.Finding(facts, suits, amount));
+        findings.AddRange(Release.Findings(facts, suits, action, amount, calendar));
+        Add(DebtDays.Finding(facts, right, calendar));
+        Add(LowerTierDefense.Finding(facts));
+
+        void Add(Finding? finding)
+        {
+            if (finding is not null)
+                findings.Add(finding);
+        }
     }
 }

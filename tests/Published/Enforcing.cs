@@ -61,7 +61,8 @@ public sealed class Enforcing
                 Is("completion.day", Standing.NotYet),
                 LastDayToRecord(),
                 RecordedInTime,
-                LastDayToSue("1957-04-21"),
+                // Subdivision (a) and its 21 April do not apply where a notice of credit is recorded in time.
+                LastDayToSue("1957-09-26", "1958-02-13"),
                 Because("enforcement.last-day", "Civ. Code § 8460(b)"),
                 Days("credit.enforcement-last-day", "1957-09-26", "1958-02-13"),
                 Is("credit.enforcement-last-day", Standing.InDoubt),
@@ -262,8 +263,9 @@ public sealed class Enforcing
 
             new("while the fourth claim stood, and it is not known what the release says", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30"),
                 "2018-09-01",
-                Band("enforcement.last-day", "2018-09-29", "2018-10-29"),
-                Is("enforcement.last-day", Standing.Open),
+                // The third claim may still stand beside the fourth, so its day is shown and acted on.
+                Band("enforcement.last-day", "2018-06-30", "2018-10-29"),
+                Is("enforcement.last-day", Standing.InDoubt),
                 Amount("release-bond.amount", 322472.50m),
                 Demand(257978.00m)),
 
@@ -313,10 +315,10 @@ public sealed class Enforcing
             // The day of the demand is not in what was read: at least ten days before the petition.
             new("on the day of the petition, the release demanded ten days before", WellRepair().ReleaseDemanded("2024-12-06"), "2024-12-16",
                 Is("enforcement.last-day", Standing.Lost),
-                Days("release.answer-by", "2024-12-16"),
+                Days("release.answer-by", "2024-12-15"),
                 Because("release.answer-by", "Civ. Code § 8482"),
                 Says("release.petition-first-day", "hearing is held within 30 days"),
-                Days("release.petition-first-day", "2024-06-14"),
+                Days("release.petition-first-day", "2024-12-16"),
                 Is("release.petition-first-day", Standing.Open)),
         ],
     }.Holds();

@@ -284,7 +284,8 @@ public sealed class Principles
             new("the same, with a new claim after it: no doubt left", Framing().ClaimRecorded("2026-06-10").Furnished("2026-06-20").ClaimRecorded("2026-06-22"), "2026-07-15",
                 LastDayToRecord("2026-08-29"),
                 RecordedInTime,
-                LastDayToSue("2026-09-20")),
+                // The first claim is not released: sue in its time too.
+                LastDayToSue("2026-09-08", "2026-09-20")),
 
             new("the whole not complete: part of the promise", Unfinished().Ended("2026-06-20").ClaimRecorded("2026-06-10").Furnished("2026-06-20"), "2026-07-15",
                 FirstDayToRecord("2026-06-21"),
@@ -382,13 +383,18 @@ public sealed class Principles
         Question = "Is it in time?",
         Held = "Yes: the time rolls past the Sunday and the Monday holiday.",
         Then = "In time.",
-        Now = "The same argument is shown, but no day is planned on it: in doubt, act by Friday.",
+        Now = "In time after the fact, since the courts' holidays and the State's both pass over the Sunday and the Monday; but no day is planned on it: act by Friday.",
         Takes =
         [
             new("filed on the day after the holiday", Rolled().ActionFiled("2026-09-08"), "2026-09-10",
                 LastDayToSue("2026-09-06"),
-                Is("enforcement.last-day", Standing.InDoubt),
+                PlannedOn("enforcement.last-day", "2026-09-04"),
+                SuedInTime,
                 Says("enforcement.last-day", "Mox")),
+
+            new("not filed by then", Rolled(), "2026-09-08",
+                Is("enforcement.last-day", Standing.InDoubt),
+                Says("enforcement.last-day", "file today")),
 
             new("filed a day later", Rolled().ActionFiled("2026-09-09"), "2026-09-10",
                 Is("enforcement.last-day", Standing.Lost)),

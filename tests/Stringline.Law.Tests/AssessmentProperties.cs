@@ -92,6 +92,13 @@ public sealed class AssessmentProperties
             },
             print: Print, iter: Tries);
 
+    [Fact]
+    public void What_is_supposed_is_found_as_if_the_file_held_it() =>
+        Gen.Select(Asked, Draw.Notice).Sample(
+            (asked, more) => Assert.Equal(
+                Of(asked.Job.With(more), asked.AsOf).Said(reasons: true), Of(asked.Job, asked.AsOf).Supposing(more with { Index = asked.Job.Entries.Count }).Said(reasons: true)),
+            print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Times.AtMost(300));
+
     private static void Reads(string text)
     {
         Assert.NotEqual("", text.Trim());

@@ -67,6 +67,29 @@ public sealed class PaperRefusalTests
         Refuses("stop-payment-notice", "bond-to-owner", options: o => o with { To = ["p1"], Bonded = true });
     }
 
+    /// <summary>
+    /// Civ. Code §§ 8200(a), 8508(a), 9300(a), (c): preliminary notice goes before a stop payment notice, and is a condition of its validity.
+    /// A laborer, and one hired by the direct contractor on public work, owe none.
+    /// </summary>
+    [Theory]
+    [InlineData("stop-payment-notice")]
+    [InlineData("public-stop-payment-notice")]
+    public void A_stop_payment_notice_before_the_preliminary_notice(string id)
+    {
+        static JobFile Unnoticed(JobFile job) => job with { Entries = [.. job.Entries.Where(e => e is not NoticeGiven).Append(new Furnished { Index = 9, On = DayFact.On(Day("2026-04-28")), Until = DayFact.On(Day("2026-04-28")), Amount = 1m })] };
+        Refuses(id, "notice-first", Unnoticed);
+        Assert.DoesNotContain("notice-first", Refusals(id, j => Unnoticed(j) with { Claimant = j.Claimant with { Role = ClaimantRole.Laborer, Address = null } }).Select(r => r.Id));
+    }
+
+    [Fact]
+    public void A_public_stop_payment_notice_of_one_hired_by_the_direct_contractor_needs_no_notice_first() =>
+        Assert.NotEmpty(Make("public-stop-payment-notice", j => j with { Claimant = j.Claimant with { HiredBy = "p3" }, Entries = [.. j.Entries.Where(e => e is not NoticeGiven)] }).Files);
+
+    /// <summary>Civ. Code § 9354(b): to the public entity and to nobody else.</summary>
+    [Fact]
+    public void A_public_stop_payment_notice_to_the_contractor() =>
+        Refuses("public-stop-payment-notice", "wrong-holder", options: o => o with { To = ["p3"] });
+
     /// <summary>Civ. Code § 9100(b): a direct contractor has no stop payment notice on public work.</summary>
     [Fact]
     public void A_public_stop_payment_notice_of_a_direct_contractor() =>

@@ -47,6 +47,95 @@ public sealed class StatutoryContentsTests
             item => Assert.Contains(item, text, StringComparison.Ordinal));
     }
 
+    /// <summary>Civ. Code § 8102(a)(6)(C) on a preliminary notice: the demand to date, if any; nothing is owed before anything is furnished.</summary>
+    [Theory]
+    [InlineData("preliminary-notice")]
+    [InlineData("public-preliminary-notice")]
+    public void Section_8102_a_6_C_on_a_preliminary_notice(string id)
+    {
+        JobFile Furnishing(JobFile job, decimal worth, decimal paid) => (job with { Contract = job.Contract with { Price = 9_000m }, Entries = [] })
+            .With(new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-02-16")), Amount = worth })
+            .With(new Paid { Index = 1, On = DayFact.On(Day("2026-02-18")), Amount = paid });
+        var some = Make(id, j => Furnishing(j, 6_430m, 2_000m)).TextOf();
+        Assert.Contains("$4,430.00 after deducting all just credits and offsets.", string.Join(' ', some.Split('\n', ' ')), StringComparison.Ordinal);
+        Assert.Contains("None at this time.", Make(id, j => Furnishing(j, 2_000m, 2_000m)).TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Civ. Code §§ 8204, 8430, 8132 limit or end remedies and not the debt: a demand for payment asks for what is owed, whatever a claim of lien may state.
+    /// </summary>
+    [Fact]
+    public void Section_8800_the_debt_and_not_the_lien()
+    {
+        var job = Private() with
+        {
+            Contract = Private().Contract with { Price = null },
+            Entries =
+            [
+                new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-02-16")), Amount = 3_000m },
+                new Furnished { Index = 1, On = DayFact.On(Day("2026-04-06")), Until = DayFact.On(Day("2026-04-06")), Amount = 3_430m },
+                new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-04-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3", "p4"], Manner = Manner.CertifiedMail },
+            ],
+        };
+        Assert.Equal(3_430m, Assess(job, Day("2026-05-06")).Amount.Demand);
+        Assert.Contains("$6,430.00", Make("payment-demand", _ => job).TextOf(), StringComparison.Ordinal);
+        Assert.Contains(Refusals("payment-demand", _ => job, o => o with { Amount = 6_430.01m }), r => r.Id == "more-than-reckoned");
+    }
+
+    /// <summary>Civ. Code § 9354(b)(1): on a State contract the director; (2): else the disbursing officer or the body that awarded it. § 9302(b): the disbursing officer.</summary>
+    [Theory]
+    [InlineData(PublicBody.State, "Attention: Director", "Attention: disbursing officer", false)]
+    [InlineData(PublicBody.GeneralServices, "Attention: Director", "Attention: disbursing officer", true)]
+    [InlineData(PublicBody.Local, "Attention: controller, auditor or other disbursing officer", "Attention: disbursing officer", false)]
+    public void Sections_9302_b_and_9354_b(PublicBody body, string stopPayment, string preliminary, bool both)
+    {
+        JobFile With(JobFile job) => job with { Work = job.Work with { Body = body } };
+        Assert.Contains(stopPayment, Make("public-stop-payment-notice", With).TextOf(), StringComparison.Ordinal);
+        Assert.Equal(both, Make("public-preliminary-notice", With).TextOf().Contains(preliminary, StringComparison.Ordinal));
+    }
+
+    /// <summary>Civ. Code § 9362(c): the $10 are paid with the notice; § 9454: a false notice forfeits the share of the fund, not the bond.</summary>
+    [Fact]
+    public void Sections_9362_and_9454()
+    {
+        Holds("public-stop-payment-notice", "A check for $10, payable to you, is enclosed");
+        var sheet = Make("public-stop-payment-notice").SheetText();
+        Assert.Contains("forfeits its share of the money withheld", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("forfeits the fund and the bond", sheet, StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code §§ 8482, 8102(a)(2), (3): contractor and lender stand on the owner's demand for a release.</summary>
+    [Fact]
+    public void Section_8482_with_8102()
+    {
+        Holds("release-demand", "Çelik & Ōta Builders, Inc.");
+        Holds("release-demand", "Granger Slough Bank");
+    }
+
+    /// <summary>Civ. Code § 8834(a): what is posted complies with § 8102; (b): the copy goes to subcontractors when the notice is given.</summary>
+    [Fact]
+    public void Section_8834()
+    {
+        var made = Make("stop-work-notice");
+        var posted = made.TextOf(1);
+        foreach (var item in (string[])["77 Cordage Way", "none known", "Cut limestone, sills, copings and mortar", "Direct contractor under contract with", "after deducting all just credits and offsets"])
+            Assert.Contains(item, posted, StringComparison.Ordinal);
+        Assert.Contains("after deducting all just credits and offsets", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("on that same day a copy of it to each subcontractor", made.SheetText(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Code Civ. Proc. § 446(a): what is stated on belief is excepted; §§ 405.21(b), 405.22, 405.23 for the notice of pendency.</summary>
+    [Fact]
+    public void Sections_446_and_405_22()
+    {
+        const string belief = "except as to who is named as reputed";
+        Assert.Contains(belief, Make("stop-payment-notice", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = true })] }).TextOf(), StringComparison.Ordinal);
+        Assert.DoesNotContain(belief, Make("stop-payment-notice", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = false })] }).TextOf(), StringComparison.Ordinal);
+        var pendency = Assert.IsType<PacketOutcome.Made>(Outcome("notice-of-pendency", Sued(), Day("2026-08-05"), new PaperOptions { Draft = true }));
+        Assert.Contains("void as to that party or owner", pendency.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("judge of the court", pendency.TextOf(), StringComparison.Ordinal);
+    }
+
     /// <summary>Civ. Code § 8102(a)(6)(C): the demand after credits and offsets, where there is one.</summary>
     [Theory]
     [InlineData("stop-payment-notice")]

@@ -141,6 +141,22 @@ public sealed partial class WaiverTests
         Assert.Contains(Refusals("waiver-8134", j => j.With(cleared with { PaymentCleared = Day("2026-05-30") }), _ => Catalogue.PaperOptions.None), r => r.Id == "payment-not-cleared");
     }
 
+    /// <summary>Civ. Code § 8124(b): a sum received since the waiver was signed is no unpaid progress payment; each payment answers one waiver.</summary>
+    [Fact]
+    public void A_waiver_whose_sum_was_received_since_is_not_stated_as_unpaid()
+    {
+        static Waived Signed(int index, string on, decimal amount) =>
+            new() { Index = index, On = DayFact.On(Day(on)), Form = WaiverForm.ConditionalProgress, Through = Day(on), Amount = amount };
+        string Form(params Entry[] more) => Make("waiver-8132", j => more.Aggregate(j, (job, entry) => job.With(entry))).TextOf();
+        var (first, second) = (Signed(10, "2026-03-01", 5_000m), Signed(11, "2026-03-08", 5_000m));
+        var paid = new Paid { Index = 12, On = DayFact.On(Day("2026-03-10")), Amount = 5_000m };
+        Assert.Contains("March 1, 2026; March 8, 2026", Form(first, second), StringComparison.Ordinal);
+        Assert.DoesNotContain("March 1, 2026", Form(first, second, paid), StringComparison.Ordinal);
+        Assert.Contains("March 8, 2026", Form(first, second, paid), StringComparison.Ordinal);
+        Assert.Contains("March 1, 2026", Form(first, paid with { On = DayFact.On(Day("2026-02-28")) }), StringComparison.Ordinal);
+        Assert.Contains("March 1, 2026", Form(first, paid with { Amount = 4_999.99m }), StringComparison.Ordinal);
+    }
+
     /// <summary>Civ. Code § 8132, exception (3).</summary>
     [Fact]
     public void Earlier_conditional_waivers_that_are_unpaid_are_listed_and_paid_ones_are_not()

@@ -24,14 +24,14 @@ internal sealed class OwnDayRules : Contender
             var completion = CompletionDay.Of(facts, ownersNotices);
             var firstDay = FirstDay.Of(facts, completion);
             var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
-            var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
+            var suits = ClaimSuits.Of(facts, RecordedClaim.ThatCounts(facts, firstDay, lastDay), firstDay, lastDay, calendar);
             answers[i] = new SixDays(
                 Day(PreliminaryNoticeDays.LastDay(facts, reach, calendar).ActBy),
                 FullAssessment.ReachesBackTo(PreliminaryNoticeDays.ReachesBackTo(facts, reach), jobs[i].Plain),
                 Day(firstDay.Day is { IsExact: true } first ? first.Earliest : null),
                 Day(lastDay.Readings.Count == 0 ? null : Deadline.ActBy(lastDay.Readings, calendar)),
-                Day(ActionDays.Finding(facts, claim, calendar).ActBy),
-                Day(AfterFiling.Findings(facts, calendar).First().ActBy));
+                Day(ActionDays.Finding(facts, suits, null, calendar).ActBy),
+                Day(AfterFiling.Findings(facts, suits, calendar).First().ActBy));
         }
     }
 

@@ -1,9 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using Stringline.Exchange;
-using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
 using Stringline.Papers;
 using Stringline.Papers.Waiver;
 using Stringline.Store;
@@ -133,7 +131,7 @@ internal sealed class WaiverBatch
 
     private IReadOnlyList<Refusal> Write(WaiverRow row, string name, JobFile job)
     {
-        var order = WaiverOrder.Of(row.Form ?? throw new ArgumentException("The row has no form.", nameof(row)), job, Assessment.Of(job, asOf, OpenDays.Statutory), row.Options);
+        var order = WaiverOrder.Of(row.Form ?? throw new ArgumentException("The row has no form.", nameof(row)), job, UseCases.Assess(job, asOf), row.Options);
         if (order.Refusals.Count > 0)
             return order.Refusals;
         if (ledger.Holds(name, order.Waiver.Fingerprint))

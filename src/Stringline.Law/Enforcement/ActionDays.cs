@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -12,58 +11,57 @@ public static class ActionDays
     public const int DaysToSue = 90;
 
     private const string Section = "Civ. Code § 8460(a)";
+    private const string Id = "enforcement.last-day";
+    private const string Title = "Action to enforce the lien";
 
     /// <summary>
-    /// The finding <c>enforcement.last-day</c>: 90 days after recording, without any credit. Without an action the claim expires.
+    /// The finding <c>enforcement.last-day</c>: 90 days after recording; where a notice of credit holds, its time instead. Without an action
+    /// the claim expires.
     /// </summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="suits">The claims in force with their actions.</param>
+    /// <param name="credit">The time to sue after credit; null where none is recorded.</param>
+    /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8460(a)")]
-    public static Finding Finding(FactsAsOf facts, ClaimRecorded? counts, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, ClaimSuits suits, Finding? credit, OpenDays calendar)
     {
-        if (counts is not { } claim || Days.Of(claim.On) is not { } recorded)
+        if (suits.Leading is not { } leading)
         {
-            return Deadline.Finding("enforcement.last-day", "Action to enforce the lien", Standing.NotYet, [], calendar,
+            return Deadline.Finding(Id, Title, suits.Released == Verdict.Yes && suits.Counts is not null ? Standing.Done : Standing.NotYet, [], calendar,
                 [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")]);
         }
 
-        var readings = new List<Reading>();
-        foreach (var day in recorded.IsExact ? new[] { recorded.Earliest } : [recorded.Earliest, recorded.Latest])
-            readings.Add(Deadline.Own(recorded.IsExact ? $"{DaysToSue} days after recording" : $"recorded on {LawText.IsoDay(day)}", Period.LastDay(day, DaysToSue), calendar));
-        var why = new List<Reason>
+        // Subdivision (a) does not apply where a notice of credit is recorded (Civ. Code § 8460(b)).
+        if (credit is not null && suits.Released != Verdict.Yes)
+            return credit with { Id = Id, Title = Title };
+        var standing = suits.Released switch
         {
-            Reason.Of(Section, $"Claim recorded {recorded}; the action must be brought by {readings[0].Day}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [claim]),
+            Verdict.Yes => Standing.Done,
+            Verdict.Open => Standing.InDoubt,
+            Verdict.No => Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar)),
+            _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
-        return Deadline.Finding("enforcement.last-day", "Action to enforce the lien",
-            StandingOf(facts, RecordedClaim.IsReleased(facts, counts), recorded, readings, why), readings, calendar, why);
+        var readings = Readings(suits, standing);
+        return Deadline.Finding(Id, Title, standing, readings, calendar,
+            () => WhyAction.Of(facts, suits, standing, calendar), leading.Stay is not { Until: null }, () => WhyAction.Ask(facts, suits, standing));
     }
 
-    private static Standing StandingOf(FactsAsOf facts, Verdict released, Days recorded, List<Reading> readings, List<Reason> why)
+    // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
+    private static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)
     {
-        if (released != Verdict.No)
-            return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
-        foreach (var action in facts.All<ActionFiled>())
+        var leading = suits.Leading!;
+        var stayed = leading.Stay?.LastDay(leading.Recorded.Latest, leading.Readings[^1].Day);
+        if (stayed is null && (suits.Chain.Count == 1 || standing is Standing.Kept or Standing.Done))
+            return leading.Readings;
+        var readings = new List<Reading>();
+        foreach (var suit in suits.Chain)
         {
-            if (Days.Of(action.On) is not { } filed || filed.Latest < recorded.Earliest)
-                continue;
-            why.Add(Reason.Of(Section, $"Action filed {filed}.", [action]));
-            if (filed.Latest <= readings[0].Day)
-                return Standing.Kept;
-            if (filed.Earliest <= (readings[^1].Rolled ?? readings[^1].Day))
-            {
-                why.Add(filed.Earliest > readings[^1].Day
-                    ? Reason.Of("Code Civ. Proc. § 12a", $"Filed after the ninetieth day but by the day to which it rolls: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253.")
-                    : Reason.Of(Section, $"Whether that was within the {DaysToSue} days turns on a day that is in doubt."));
-                return Standing.InDoubt;
-            }
+            foreach (var reading in suit.Readings)
+                readings.Add(suits.Chain.Count == 1 ? reading : reading with { Name = $"{reading.Name} of the claim of {suit.Recorded}" });
         }
 
-        foreach (var credit in facts.All<CreditRecorded>())
-        {
-            why.Add(Reason.Of("Civ. Code § 8460(b)", $"A notice of credit was recorded; the time to sue then runs from the end of the credit, {credit.Until}.", [credit]));
-            return Standing.InDoubt;
-        }
-
-        if (facts.AsOf <= readings[0].Day)
-            return Standing.Open;
-        return facts.AsOf > (readings[^1].Rolled ?? readings[^1].Day) ? Standing.Lost : Standing.InDoubt;
+        if (stayed is { } later && later > leading.LastEnd && standing is not (Standing.Kept or Standing.Done))
+            readings.Add(new Reading("if the time stood still in the bankruptcy", later));
+        return readings;
     }
 }

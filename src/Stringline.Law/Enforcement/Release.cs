@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -12,57 +11,63 @@ public static class Release
     /// <summary>Days between the owner's demand and its petition.</summary>
     public const int DemandDays = 10;
 
-    /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c> and <c>release.when-paid</c>, where they apply.</summary>
+    /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c>, <c>release.hearing</c>, <c>release.when-paid</c> and <c>release.partial</c>, where they apply.</summary>
     /// <param name="facts">The facts.</param>
-    /// <param name="counts">The recorded claim that counts.</param>
-    /// <param name="timeToSue">The time to sue: <c>credit.enforcement-last-day</c> where credit is recorded, else <c>enforcement.last-day</c>.</param>
+    /// <param name="suits">The claims in force with their actions.</param>
+    /// <param name="timeToSue">The finding <c>enforcement.last-day</c>.</param>
     /// <param name="demand">The demand.</param>
     /// <param name="calendar">The calendar.</param>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimRecorded? counts, Finding timeToSue, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, Waterfall demand, OpenDays calendar)
     {
-        if (counts is not { } claim || RecordedClaim.IsReleased(facts, counts) == Verdict.Yes)
+        if (suits.Counts is not { } claim || suits.Released == Verdict.Yes)
             yield break;
+        // On land that a bond has freed there is nothing for the owner to petition for.
+        if (suits.Leading is { } leading && ReleaseBond.Freeing(facts, leading) is null)
+        {
+            var asked = Asked(facts, leading);
+            if (asked is not null)
+                yield return ReleasePetition.AnswerBy(facts, asked, timeToSue, calendar);
+            if (timeToSue.Standing is Standing.Lost or Standing.InDoubt or Standing.Open && timeToSue.Band is { } band)
+                yield return ReleasePetition.FirstDay(facts, asked, timeToSue.Standing, band.Earliest.Day);
+        }
+
+        foreach (var finding in ReleaseHearing.Findings(facts, calendar))
+            yield return finding;
+        if (IsPaid(demand))
+            yield return WhenPaid(claim);
+        else if (claim.Amount is { } claimed && Overstated.DueWhenRecorded(facts, claim, demand) is var due && demand.Demand > 0 && demand.Demand < Math.Min(claimed, due))
+            yield return Partial(claim, Math.Min(claimed, due), demand.Demand);
+    }
+
+    // The first demand that concerns this claim: not one of before it, nor one that names another instrument.
+    private static ReleaseDemanded? Asked(FactsAsOf facts, ClaimSuit suit)
+    {
         foreach (var asked in facts.All<ReleaseDemanded>())
         {
-            if (Days.Of(asked.On) is { } on)
+            if (Days.Of(asked.On) is { } on && on.Latest >= suit.Recorded.Earliest
+                && (asked.Instrument is null || suit.Claim.Instrument is null || asked.Instrument == suit.Claim.Instrument))
             {
-                yield return AnswerBy(facts, asked, on, calendar);
-                break;
+                return asked;
             }
         }
 
-        if (timeToSue.Standing is Standing.Lost or Standing.InDoubt or Standing.Open && timeToSue.Band is { } band)
-            yield return Petition(facts, band.Earliest.Day);
-        if (demand.Demand == 0)
-            yield return WhenPaid(claim);
-        else if (claim.Amount is { } claimed && demand.Demand < claimed)
-            yield return Partial(claim, claimed, demand.Demand);
+        return null;
     }
 
-    /// <summary>The owner may petition ten days after demanding a release; a claim that has expired is better released at once, since fees follow the event.</summary>
-    [Rule("Civ. Code § 8482")]
-    [Rule("Civ. Code § 8488(c)")]
-    private static Finding AnswerBy(FactsAsOf facts, ReleaseDemanded asked, Days on, OpenDays calendar)
+    // Nothing left because it was paid, credited or waived; not because nothing is priced, lies out of reach or is barred.
+    private static bool IsPaid(Waterfall demand)
     {
-        List<Reading> readings = [Deadline.Own("ten days after the demand", Period.LastDay(on.Earliest, DemandDays), calendar)];
-        return Deadline.Finding("release.answer-by", "Answer the owner's demand for release", Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
-            [Reason.Of("Civ. Code § 8482", $"Release demanded {on}; from the tenth day after it the owner may petition for a release order, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)).", [asked])]);
-    }
-
-    [Rule("Civ. Code § 8480")]
-    [Rule("Civ. Code § 8486(a)")]
-    private static Finding Petition(FactsAsOf facts, LocalDate lastDayToSue)
-    {
-        var first = lastDayToSue.PlusDays(1);
-        return new Finding
+        if (demand.AtMost != 0 || demand.Demand != 0 || demand.InDoubt != 0 || demand.IsUnknown)
+            return false;
+        var paid = false;
+        foreach (var step in demand.Steps)
         {
-            Id = "release.petition-first-day",
-            Title = "The owner's petition for release: first day",
-            Standing = facts.AsOf < first ? Standing.NotYet : Standing.Open,
-            Readings = [new Reading("the day after the time to sue", first)],
-            Band = Deadline.Band([new Reading("the day after the time to sue", first)]),
-            Why = [Reason.Of("Civ. Code § 8480", $"Without an action within its time the owner may petition from {first}, ten days after a demand; the hearing is held within 30 days of filing (Civ. Code § 8486(a)).")],
-        };
+            if (step is { Id: "outside-reach" or "outside-direct-contract" or "barred", Amount: < 0 })
+                return false;
+            paid |= step is { Id: "paid" or "credited" or "waived", Amount: < 0 };
+        }
+
+        return paid;
     }
 
     /// <summary>A claim that is paid is released: the recorded claim no longer states a demand that is due. Our rule.</summary>
@@ -82,6 +87,6 @@ public static class Release
         Title = "Reduce the claim",
         Standing = Standing.Open,
         Amount = claimed - left,
-        Why = [Reason.Of("Civ. Code § 8416(a)(1)", $"{claimed} was claimed and {left} is left of the demand: a partial release of {claimed - left} keeps the record true.", [claim])],
+        Why = [Reason.Of("Civ. Code § 8416(a)(1)", $"{claimed} was due when the claim was recorded and {left} is left of it: a partial release of {claimed - left} keeps the record true.", [claim])],
     };
 }

@@ -15,10 +15,15 @@ public static class NextSteps
         ("preliminary-notice.later-lender", "Give preliminary notice to the lender that came later", Remedy.StopPaymentNotice),
         ("claim-of-lien.last-day", "Record the claim of lien", Remedy.Lien),
         ("enforcement.last-day", "Sue to foreclose the lien, or record a notice of credit", Remedy.Lien),
+        ("enforcement.stay-notice-last-day", "Do not sue: give notice under 11 U.S.C. § 546(b)", Remedy.Lien),
+        ("enforcement.later-claim-last-day", "Bring the later claim into the action", Remedy.Lien),
         ("credit.enforcement-last-day", "Sue to foreclose the lien before the credit's time ends", Remedy.Lien),
         ("lis-pendens.last-day", "Record the notice of pendency of action", Remedy.Lien),
+        ("prosecution.service-last-day", "Serve the summons and the complaint", Remedy.Lien),
         ("prosecution.last-day", "Bring the action to trial", Remedy.Lien),
+        ("prosecution.five-years", "Bring the action to trial before its outer limit", Remedy.Lien),
         ("release.answer-by", "Answer the owner's demand for release", Remedy.Lien),
+        ("release.hearing", "Answer the petition for release before the hearing", Remedy.Lien),
         ("release-bond.action-last-day", "Sue on the release bond", Remedy.Lien),
         ("stop-payment-notice.last-day", "Give the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.owner", "Give the owner the stop payment notice", Remedy.StopPaymentNotice),
@@ -32,7 +37,11 @@ public static class NextSteps
         ("payment-bond.action-last-day", "Sue on the payment bond", Remedy.PaymentBond),
         ("federal-bond.notice-last-day", "Give the prime contractor notice for the federal bond", Remedy.FederalBond),
         ("federal-bond.action-last-day", "Sue on the federal payment bond", Remedy.FederalBond),
+        ("debt.last-day", "Sue on the debt itself", Remedy.Debt),
+        ("design-lien.demand-last-day", "Give the landowner the notice of demand and default", Remedy.DesignLien),
         ("design-lien.last-day", "Record the design professional's lien", Remedy.DesignLien),
+        ("design-lien.enforcement-last-day", "Sue to enforce the design professional's lien", Remedy.DesignLien),
+        ("design-lien.converted-action-last-day", "Sue to enforce the converted lien", Remedy.DesignLien),
         ("design-lien.conversion-last-day", "Record the design lien anew as a mechanics lien", Remedy.DesignLien),
     ];
 
@@ -92,9 +101,10 @@ public static class NextSteps
     private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch
     {
         "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
-        "release.answer-by" => Lives(finding),
+        "release.answer-by" or "release.hearing" => Lives(finding),
         "claim-of-lien.last-day" => owed != 0 && Lives(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
-        "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "credit.enforcement-last-day"),
+        "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
+        "credit.enforcement-last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
         // What none has been given yet has one step for all; once one was, the holder who has none has a step of its own.
         Owner => owed != 0 && Lives(finding) && WasGiven(all),
         _ when IsLender(finding.Id) => owed != 0 && Lives(finding) && WasGiven(all),

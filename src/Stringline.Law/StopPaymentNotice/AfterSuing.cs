@@ -108,7 +108,7 @@ internal static class AfterSuing
     [Rule("Civ. Code § 9508")]
     private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, StopPaymentLaw law, OpenDays calendar)
     {
-        var last = Period.AddYears(filed.Earliest, AfterFiling.YearsToTrial);
+        var last = Period.AddYears(filed.Earliest, Prosecution.YearsToTrial);
         List<Reading> readings = [Deadline.Own("two years after the action was filed", last, calendar)];
         return Deadline.Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
             Deadline.StandingOf(facts.AsOf, readings, facts.FirstDayOf<TrialBegun>(), endFirm: false), readings, calendar,

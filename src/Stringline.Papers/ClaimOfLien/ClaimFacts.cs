@@ -47,6 +47,9 @@ internal sealed record ClaimFacts
     /// <summary>The demand, dollars and cents.</summary>
     public required decimal Demand { get; init; }
 
+    /// <summary>Whether one of those whom papers name is only reputed to be what it is called: that is stated on belief (Code Civ. Proc. § 446(a)).</summary>
+    public required bool SaysReputed { get; init; }
+
     /// <summary>Whether the claimant is a natural person who signs for himself or herself.</summary>
     public bool SignsForSelf => SignerTitle is null && Signer == Claimant;
 
@@ -70,6 +73,7 @@ internal sealed record ClaimFacts
             SignerTitle = Line(claimant.Signer?.Title),
             License = LicenseWords(claimant.License, claimant.Role),
             Owners = [.. job.In(PartyCapacity.Owner).Where(o => Clean(o.Name) is not null)],
+            SaysReputed = job.Parties.Any(p => p.Reputed),
             Work = Clean(job.Contract.Work),
             HiredBy = claimant.HiredBy is null ? null : job.Party(claimant.HiredBy),
             Street = StreetWords(site),

@@ -2,6 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Prescribed;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -104,7 +105,7 @@ internal static class ClaimPaper
             : [$"For claimant {facts.Claimant}"];
     }
 
-    /// <summary>Verified by the claimant, or by an agent within the agent's authority (Civ. Code §§ 8066, 8416(a)). The form of the oath follows Code Civ. Proc. §§ 446 and 2015.5, from memory.</summary>
+    /// <summary>Verified by the claimant, or by an agent within the agent's authority (Civ. Code §§ 8066, 8416(a)). The form of the oath is that of Code Civ. Proc. §§ 446 and 2015.5.</summary>
     private static Together Verification(ClaimFacts facts)
     {
         var who = facts.SignsForSelf
@@ -114,7 +115,7 @@ internal static class ClaimPaper
                 : $"I am the agent of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to make this verification for the claimant.";
         return new Together(
             new Heading("VERIFICATION", TypeStyle.Heading) { Before = 20 },
-            new Paragraph($"{who} I have read the claim and know its contents. The statements in it are true of my own knowledge.", TypeStyle.Body),
+            new Paragraph($"{who} I have read the claim and know its contents. {Signing.OfKnowledge(facts.SaysReputed)}", TypeStyle.Body),
             new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body),
             new Signature(facts.Signer, [.. Under(facts)]));
     }

@@ -1,6 +1,4 @@
-using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
@@ -54,7 +52,7 @@ internal static class CreditPaper
         if (until is not { } day || matter.Known.All<ClaimRecorded>().Count == 0)
             yield break;
         var recorded = new CreditRecorded { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf), Until = day };
-        var then = Assessment.Of(matter.Job with { Entries = [.. matter.Job.Entries, recorded] }, matter.AsOf, OpenDays.Statutory).Find("credit.enforcement-last-day");
+        var then = matter.Assessment.Supposing(recorded).Find("credit.enforcement-last-day");
         if (then?.Band is { } band)
             yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} at the earliest reading: 90 days after it ends, and never later than one year after the whole work was completed.";
     }

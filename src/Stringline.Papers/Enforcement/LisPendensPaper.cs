@@ -41,22 +41,24 @@ internal static class LisPendensPaper
         leaf.Field("Property affected", [.. NoticeContents.Site(matter)]);
         leaf.Say("Notice is given that the action described above is pending and affects title to that real property.");
         leaf.Sign(null, "Attorney for plaintiff: State Bar number");
+        leaf.Line("Approved for a plaintiff without an attorney (Code Civ. Proc. § 405.21), judge of the court", (string?)null);
         return new Bundle([leaf], new Guide
         {
             First =
             [
-                "For the attorney. Only an attorney of record signs a notice of pendency of action, or a party for whom a judge approved it (Code Civ. Proc. § 405.21, from memory).",
+                "For the attorney. Only an attorney of record signs a notice of pendency of action, or a party for whom a judge approved it (Code Civ. Proc. § 405.21).",
                 "Buyers and lenders have notice of the action only from the recording (§ 8461).",
             ],
             Steps =
             [
                 "The attorney completes the caption, the defendants and the description, and signs.",
-                "Before recording, mail a copy by registered or certified mail, return receipt requested, to the known addresses of the adverse parties and of all owners of record as the assessor’s roll shows them, and record the proof of service with it (Code Civ. Proc. § 405.22, from memory).",
-                "File a copy in the action after recording (from memory).",
+                "Before recording, mail a copy by registered or certified mail, return receipt requested, to all known addresses of the adverse parties and of all owners of record as the latest assessment roll shows them. For one whose address nobody knows, record a declaration under penalty of perjury that says so (Code Civ. Proc. § 405.22).",
+                "Record a proof of that service with it, in the form of Code Civ. Proc. § 1013a: without it the notice is void as to that party or owner (Code Civ. Proc. § 405.23).",
+                "Right after recording, file a copy in the action; mail one in the same way to each adverse party who is joined later (Code Civ. Proc. § 405.22).",
             ],
-            After = ["Enter it in the job file as \"lis-pendens-recorded\" with its day and instrument number."],
+            After = ["Enter it with its day and instrument number, and say that it was mailed first and that the proof was recorded with it."],
             Recording = new Recording(RecordedPaperKind.Other, false, 1,
-                "No notary (from memory; ask the office). The proof of service and any exhibit are further pages, not counted here."),
+                "No notary (common practice, no source; ask the office). The proof of service and any exhibit are further pages, not counted here."),
         }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.", "The draft is for the attorney to complete; this program never makes the paper itself.", "Code Civ. Proc. § 405.21"));
     }
 }

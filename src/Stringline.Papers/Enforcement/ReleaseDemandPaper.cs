@@ -4,7 +4,6 @@ using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
-using Period = Stringline.Law.Time.Period;
 
 namespace Stringline.Papers.Enforcement;
 
@@ -28,8 +27,10 @@ internal static class ReleaseDemandPaper
             matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner who demands the release.", "Civ. Code § 8480");
         var leaf = new Leaf("demand-for-release.pdf", "Demand for Release of Claim of Lien");
         leaf.Head("California Civil Code sections 8480 to 8482");
-        leaf.Line("To", $"{matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section)}, claimant\n{matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address: on the claim, its notices, or the licence board's record (Civ. Code § 8108(e)).", section)}");
+        leaf.Line("To", $"{matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section)}, claimant\n{matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section)}");
         leaf.Field("Owner, who gives this notice", owner is null ? null : NoticeContents.Person(matter, owner));
+        leaf.Field("Direct contractor", [.. NoticeContents.Contractors(matter)]);
+        leaf.Field("Construction lender", [.. NoticeContents.Lenders(matter)]);
         leaf.Field("Claim of lien", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));
@@ -52,7 +53,7 @@ internal static class ReleaseDemandPaper
             matter.Refuse("time-to-sue-runs", "release.petition-first-day", petition?.Band is { } band ? $"The owner may petition from {Day(band.Earliest.Day)}." : "The assessment shows no day from which the owner may petition.", "Wait until the claimant's time to sue is over.", "Civ. Code §§ 8460, 8480");
     }
 
-    private static string? Grounds(Matter matter, NamedClaim claim) => claim.On is { } on
-        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(Period.LastDay(on, ActionDays.DaysToSue))}. {(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
+    private static string? Grounds(Matter matter, NamedClaim claim) => claim.On is { } on && matter.Assessment.Find("enforcement.last-day")?.Band is { Earliest.Day: var ended }
+        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. {(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
         : null;
 }

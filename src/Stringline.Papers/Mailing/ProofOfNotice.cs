@@ -57,7 +57,9 @@ internal static class ProofOfNotice
                 "The person who delivered or mailed the notice fills in the blanks and signs; nobody else can.",
                 "Fasten to it, for each person: the post office’s proof of payment for registered, certified or express mail, or the carrier’s; or a return receipt, tracking record, or the returned envelope (Civ. Code § 8118(b)).",
             ],
-            After = ["Keep the declaration with its receipts: proof of notice is itself a condition of enforcing the lien (Civ. Code § 8410)."],
+            After = [isPublic
+                ? "Keep the declaration with its receipts: preliminary notice is a condition of the stop payment notice, and must be shown in the action on it (Civ. Code §§ 9300(c), 9500(a)(1))."
+                : "Keep the declaration with its receipts: proof of notice is itself a condition of enforcing the lien (Civ. Code § 8410)."],
         });
     }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
 using Stringline.Papers.Catalogue;
@@ -41,11 +42,12 @@ internal static class PreliminaryNoticePaper
 
         var leaf = new Leaf(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
         leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304" : "California Civil Code sections 8102 and 8200 to 8204");
-        Addressees.Put(leaf, matter, to);
+        Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation ? "Attention: disbursing officer" : null);
         NoticeContents.Put(leaf, matter, "General description of work");
         var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", "contract.price",
             "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
         leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
+        leaf.Field("Demand to date", ToDate(matter.Assessment.Owed));
         if (!isPublic)
             Statement(leaf);
         Signing.Claimant(leaf, matter, section);
@@ -64,6 +66,14 @@ internal static class PreliminaryNoticePaper
             After = [$"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how."],
         });
     }
+
+    // Civ. Code § 8102(a)(6)(C) asks every claimant's notice for the demand, if any.
+    private static IReadOnlyList<string?> ToDate(Waterfall owed) => owed switch
+    {
+        { IsUnknown: true } => [null],
+        { Demand: > 0 } => [Dollars(owed.Demand), "after deducting all just credits and offsets."],
+        _ => ["None at this time."],
+    };
 
     private static IReadOnlyList<Recipient> Recipients(Matter matter, bool isPublic)
     {

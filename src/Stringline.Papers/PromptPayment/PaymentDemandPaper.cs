@@ -14,7 +14,7 @@ internal static class PaymentDemandPaper
 {
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800", PaperUse.Sent, [WorkKind.Private, WorkKind.Public],
+        new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50", PaperUse.Sent, [WorkKind.Private, WorkKind.Public],
             "The claimant, to the one who hired it, with the steps from the price to the sum demanded.")
         { Takes = [Told.To, Told.Amount, Told.Day] },
         Write);
@@ -25,7 +25,8 @@ internal static class PaymentDemandPaper
         if (hirer is null && matter.Options.To.Count == 0)
             matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the one who owes the payment, here or with --to.", "");
         var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? [] : [hirer], "Civ. Code § 8108");
-        var reckoned = matter.Assessment.Amount.Demand;
+        // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the debt.
+        var reckoned = matter.Assessment.Owed.Demand;
         var amount = matter.Options.Amount ?? reckoned;
         if (amount > reckoned)
             matter.Refuse("more-than-reckoned", "--amount", $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.", "Demand no more than the reckoning shows, or enter what is missing.", "");
@@ -40,7 +41,7 @@ internal static class PaymentDemandPaper
             NoticeContents.Put(leaf, matter);
         else
             Contents(leaf, matter);
-        Signing.Claimant(leaf, matter, "Civ. Code § 8800");
+        Signing.Claimant(leaf, matter, matter.Job.Work.Kind == WorkKind.Public ? "Pub. Contract Code § 20104.50" : "Civ. Code § 8800");
         Reckoning(leaf, matter, amount);
         return new Bundle([leaf], new Guide
         {
@@ -48,13 +49,22 @@ internal static class PaymentDemandPaper
             Manner = ToOwner(matter, to) ? Addressees.Manner : "How: by any means whose arrival can be shown. Certified mail is a good one.",
             First =
             [
-                "The reckoning leaves out interest, finance charges, delay and fees, since none of them can be in a lien. If you claim them too, say so in a letter of its own.",
+                "The reckoning leaves out interest, finance charges, delay and fees. If you claim them too, say so in a letter of its own.",
+                .. FromWhen(matter),
                 .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
             ],
             Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
             After = ["Enter it in the job file as \"payment-demanded\" with its day and amount."],
         });
     }
+
+    // On public work the demand starts other times than those of the Civil Code's private works.
+    private static string[] FromWhen(Matter matter) => (matter.Job.Work.Kind, matter.Job.Claimant.Role) switch
+    {
+        (WorkKind.Public, ClaimantRole.DirectContractor) =>
+            ["A local agency has 30 days from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a State agency as well (§ 10261.5). Keep what shows the day of receipt."],
+        _ => [],
+    };
 
     /// <summary>What a letter to another hirer says: no section asks for more.</summary>
     private static void Contents(Leaf leaf, Matter matter)
@@ -70,7 +80,7 @@ internal static class PaymentDemandPaper
     /// <summary>The waterfall as it stands, one row for each step.</summary>
     private static void Reckoning(Leaf leaf, Matter matter, decimal amount)
     {
-        var waterfall = matter.Assessment.Amount;
+        var waterfall = matter.Assessment.Owed;
         leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS RECKONED", TypeStyle.Heading) { Before = 0 }));
         leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; a minus sign takes off.");
         leaf.Rows(

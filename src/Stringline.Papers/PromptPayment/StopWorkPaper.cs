@@ -51,9 +51,9 @@ internal static class StopWorkPaper
             ],
             Steps =
             [
-                $"First post the notice of intent at the site, in a conspicuous place, and at its main office, if there is one, at least {StopWork.PostingDays} days before the stop work notice is given (§ 8834). Photograph it.",
-                "On the same day send a copy to each subcontractor with whom you have a contract.",
-                "Then give the stop work notice to the owner. The owner tells the construction lender within five days (§ 8836).",
+                $"First post the notice of intent at the site, in a conspicuous place, and at its main office, if there is one, at least {StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of the stop work notice yet.",
+                "Then give the stop work notice to the owner, and on that same day a copy of it to each subcontractor with whom you have a contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
+                "Enter both days. Work may stop on the eleventh day after the notice is given.",
             ],
             After = ["When the matter is settled or the notice is cancelled, post that at the same places and tell the subcontractors (§ 8840)."],
         });
@@ -65,7 +65,7 @@ internal static class StopWorkPaper
         leaf.Head("California Civil Code sections 8102 and 8830 to 8848");
         Addressees.Put(leaf, matter, owners);
         leaf.Say($"{matter.Facts.Claimant}, the direct contractor, has not been paid the amount stated here within {StopWork.UnpaidDays} days after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct contractor. Claimant gives notice that it will stop work if it is not paid within {StopWork.NoticeDays} days after this notice is given.");
-        leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, [amount is { } due ? Dollars(due) : null]);
+        leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(amount));
         leaf.Field("Payment was demanded on", demanded?.On is DayFact.Exact on ? Day(on.Day) : null);
         leaf.Field("Payment was due on", matter.Options.Day is { } day ? Day(day) : null);
         leaf.Field("Contract", matter.Job.Contract.On is { } made ? $"Written contract of {Day(made)}" : "Written contract");
@@ -74,6 +74,9 @@ internal static class StopWorkPaper
         return leaf;
     }
 
+    // Civ. Code § 8102(a)(6)(C), which § 8834(a) asks of the posted notice too.
+    private static IReadOnlyList<string?> Owed(decimal? amount) => amount is { } due ? [Dollars(due), "after deducting all just credits and offsets."] : [null];
+
     private static Leaf Posting(Matter matter, decimal? amount)
     {
         var leaf = new Leaf("notice-of-intent-to-stop-work.pdf", "Notice of Intent to Stop Work");
@@ -81,8 +84,8 @@ internal static class StopWorkPaper
         leaf.Say($"{matter.Facts.Claimant}, the direct contractor for the work at {matter.Facts.Street ?? matter.Facts.Legal}, intends to give the owner a stop work notice on or after the date written here, because {(amount is { } due ? Dollars(due) : "the amount due")} has not been paid within {StopWork.UnpaidDays} days after it was due under the written contract.", TypeStyle.Body.At(14), 20);
         leaf.Line("Posted on", (string?)null);
         leaf.Line("Stop work notice will be given on or after", (string?)null);
-        leaf.Line("Owner", [.. matter.In(PartyCapacity.Owner).Select(o => OneLine(o.Name)).DefaultIfEmpty(null)]);
-        leaf.Line("Direct contractor", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
+        leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(amount));
+        NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, "Civ. Code § 8834");
         return leaf;
     }

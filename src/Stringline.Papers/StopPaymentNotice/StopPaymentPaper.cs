@@ -36,6 +36,7 @@ internal static class StopPaymentPaper
     {
         var to = ToWhom(matter);
         matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
+        NoticeFirst(matter, "Civ. Code §§ 8200(a), 8508(a)");
         foreach (var party in to)
             NotTo(matter, party);
         if (matter.Options.Bonded && to.Any(p => p.Capacity != PartyCapacity.ConstructionLender))
@@ -68,7 +69,7 @@ internal static class StopPaymentPaper
             First =
             [
                 "Claim only what is due for work provided through the day of the notice. One who wilfully gives a false notice, or includes work not provided, forfeits the fund and the lien (§ 8504).",
-                .. Once(matter), .. InDoubt(matter, "stop-payment-notice.owner"), .. InDoubt(matter, "stop-payment-notice.lender"),
+                .. Once(matter), .. LenderMissed(matter), .. InDoubt(matter, "stop-payment-notice.owner"), .. InDoubt(matter, "stop-payment-notice.lender"),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) && !matter.Options.Bonded ? ["A lender may choose not to withhold on a notice without a bond (§ 8536). With a bond of 125 percent of the claim from an admitted surety it must: make the paper with --bonded."] : Array.Empty<string>(),
             ],
             Steps =
@@ -114,12 +115,16 @@ internal static class StopPaymentPaper
     private static Bundle WritePublic(Matter matter)
     {
         var to = Addressees.Of(matter, [new Recipient(PartyCapacity.PublicEntity, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 9354")]);
+        foreach (var party in to.Where(p => p.Capacity != PartyCapacity.PublicEntity))
+            matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.", "A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the contract.", "Civ. Code § 9354(b)");
         matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
+        NoticeFirst(matter, "Civ. Code § 9300(a), (c)");
         var leaf = new Leaf("public-stop-payment-notice.pdf", "Stop Payment Notice");
         leaf.Head("Public works. California Civil Code sections 8102 and 9350 to 9362");
-        Addressees.Put(leaf, matter, to, "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract; on a state contract, the director of the department that awarded it");
+        Addressees.Put(leaf, matter, to, Attention(matter));
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that you withhold from the direct contractor money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
         Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
+        leaf.Say("A check for $10, payable to you, is enclosed, so that you give notice of the time within which an action is to be commenced (Civil Code section 9362).");
         Signing.Claimant(leaf, matter, "Civ. Code § 9352(a)");
         Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 9352(a)");
         return new Bundle([leaf], new Guide
@@ -128,14 +133,34 @@ internal static class StopPaymentPaper
             Manner = Addressees.Manner,
             First =
             [
-                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). A wilfully false notice forfeits the fund and the bond (§ 9454).",
-                "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue runs (§ 9362).",
+                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). One who wilfully gives a false notice forfeits its share of the money withheld (§ 9454).",
+                "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue runs (§ 9362). If you enclose none, strike out that sentence.",
                 .. Once(matter),
             ],
             Steps = ["Sign and verify in ink, with date and place.", "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.", "Fill in a proof of notice and keep the receipts (§ 8118)."],
-            After = ["Enter it in the job file as \"stop-payment-given\" with day, to and amount. For work provided later give a further notice."],
+            After = ["Enter it with its day, to whom, amount, and whether the $10 were paid. For work provided later give a further notice."],
         });
     }
+
+    // Before the preliminary notice a stop payment notice is void. Where only a lender was missed, opinions may differ, and the sheet says so.
+    private static void NoticeFirst(Matter matter, string section)
+    {
+        var missing = matter.Assessment.NoticeDueTo.Where(r => r.Who != PartyCapacity.ConstructionLender).ToList();
+        if (missing.Count > 0)
+        {
+            matter.Refuse("notice-first", "entries", $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missing.Select(r => r.Words))}.",
+                "Give the preliminary notice first, and enter it. Both may go the same day, the preliminary notice first.", section);
+        }
+    }
+
+    private static string Attention(Matter matter) => matter.Job.Work.Body switch
+    {
+        PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation => "Attention: Director",
+        PublicBody.Local or PublicBody.StateUniversity or PublicBody.UniversityOrCourt =>
+            "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract",
+        null => "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract; on a state contract, the director of the department that awarded it",
+        _ => throw new InvalidOperationException($"No such public body: {matter.Job.Work.Body}."),
+    };
 
     private static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
     {
@@ -160,6 +185,9 @@ internal static class StopPaymentPaper
 
     private static IEnumerable<string> Once(Matter matter) => matter.Known.All<StopPaymentGiven>()
         .Select(n => $"The file shows a stop payment notice given{(n.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}. Be sure that another is meant.");
+
+    private static IEnumerable<string> LenderMissed(Matter matter) => matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender)
+        .Select(r => $"The file shows no preliminary notice given to the {r.Words}. Give it first: without it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), 8508(a)).");
 
     private static IEnumerable<string> InDoubt(Matter matter, string finding)
     {

@@ -1,6 +1,4 @@
-using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -121,7 +119,7 @@ internal static class WaiverPaper
             PaymentCleared = matter.AsOf,
             InStatutoryForm = true,
         };
-        var after = Assessment.Of(matter.Job with { Entries = [.. matter.Job.Entries, signed] }, matter.AsOf, OpenDays.Statutory);
+        var after = matter.Assessment.Supposing(signed);
         var (now, then) = (matter.Assessment.Amount.Demand, after.Amount.Demand);
         yield return $"By the job file {Dollars(now)} may be claimed now, before this payment is entered. Once this paper binds, {Dollars(then)} is left: {Dollars(now - then)} is released.{(waiver.Amount is { } amount && now - then > amount ? $" That is {Dollars(now - then - amount)} more than the payment of {Dollars(amount)}." : "")}";
     }
@@ -148,11 +146,25 @@ internal static class WaiverPaper
             && (matter.Options.Amount is not { } amount || w.Amount == amount));
     }
 
-    /// <summary>Conditional progress waivers of the file whose payment has not come (Civ. Code § 8132, exception (3)).</summary>
-    private static List<EarlierWaiver> Unpaid(Matter matter) =>
-    [
-        .. matter.Known.All<Waived>()
-            .Where(w => w is { Form: WaiverForm.ConditionalProgress, Amount: > 0, InStatutoryForm: not false, On: DayFact.Exact } && !(w.PaymentCleared <= matter.AsOf))
-            .Select(w => new EarlierWaiver(((DayFact.Exact)w.On).Day, w.Amount!.Value)),
-    ];
+    /// <summary>
+    /// Conditional progress waivers of the file whose payment has not come (Civ. Code § 8132, exception (3)). One whose sum the file shows as
+    /// received since it was signed is left out: the signer would state as unpaid what was paid (§ 8124(b)).
+    /// </summary>
+    private static List<EarlierWaiver> Unpaid(Matter matter)
+    {
+        var received = matter.Known.All<Paid>().ToList();
+        var unpaid = new List<EarlierWaiver>();
+        foreach (var waiver in matter.Known.All<Waived>())
+        {
+            if (waiver is not { Form: WaiverForm.ConditionalProgress, Amount: > 0, InStatutoryForm: not false, On: DayFact.Exact on } || waiver.PaymentCleared <= matter.AsOf)
+                continue;
+            // Each payment answers one waiver.
+            if (received.FindIndex(p => p.Amount >= waiver.Amount && !(p.On.Latest < on.Day)) is >= 0 and var paid)
+                received.RemoveAt(paid);
+            else
+                unpaid.Add(new EarlierWaiver(on.Day, waiver.Amount.Value));
+        }
+
+        return unpaid;
+    }
 }

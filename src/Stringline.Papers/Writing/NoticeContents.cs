@@ -35,9 +35,13 @@ internal static class NoticeContents
         leaf.Field(isPublic ? "Public entity" : "Owner or reputed owner", [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
         leaf.Field("Direct contractor", [.. Contractors(matter)]);
         if (!isPublic)
-            leaf.Field("Construction lender", [.. matter.In(PartyCapacity.ConstructionLender).Select(p => Person(matter, p)).DefaultIfEmpty("none known")]);
+            leaf.Field("Construction lender", [.. Lenders(matter)]);
         leaf.Field("Site", [.. Site(matter)]);
     }
+
+    /// <summary>Name and address of each construction lender (paragraph (3)).</summary>
+    public static IEnumerable<string?> Lenders(Matter matter) =>
+        matter.In(PartyCapacity.ConstructionLender).Select(p => (string?)Person(matter, p)).DefaultIfEmpty("none known");
 
     /// <summary>Paragraph (5): name, address, and relationship of the claimant who gives the notice.</summary>
     public static void Giver(Leaf leaf, Matter matter)
@@ -98,7 +102,8 @@ internal static class NoticeContents
         return [null];
     }
 
-    private static IEnumerable<string?> Contractors(Matter matter)
+    /// <summary>Name and address of each direct contractor (paragraph (2)).</summary>
+    public static IEnumerable<string?> Contractors(Matter matter)
     {
         if (matter.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return ["the claimant"];

@@ -6,15 +6,24 @@ internal static class Signing
     /// <summary>The claimant's signature; a missing signer is a reason against the paper.</summary>
     public static void Claimant(Leaf leaf, Matter matter, string section) => leaf.Sign(Signer(matter, section), Under(matter));
 
-    /// <summary>The verification. The form of the oath follows Code Civ. Proc. §§ 446 and 2015.5, from memory.</summary>
+    /// <summary>The verification, in the form of Code Civ. Proc. §§ 446 and 2015.5.</summary>
     public static void Verify(Leaf leaf, Matter matter, string paper, string section)
     {
         var facts = matter.Facts;
         var who = facts.SignsForSelf
             ? $"I am the claimant named in the foregoing {paper}."
             : $"I am {facts.SignerTitle ?? "the agent"} of {facts.Claimant}, the claimant named in the foregoing {paper}, and I am authorized to make this verification for the claimant.";
-        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", Signer(matter, section), Under(matter));
+        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. {OfKnowledge(matter.Facts.SaysReputed)}", Signer(matter, section), Under(matter));
     }
+
+    /// <summary>
+    /// What is sworn: own knowledge, but for what the paper states on belief, such as who is only reputed to be the owner
+    /// (Code Civ. Proc. § 446(a)).
+    /// </summary>
+    /// <param name="saysReputed">Whether the paper names somebody as reputed.</param>
+    public static string OfKnowledge(bool saysReputed) => saysReputed
+        ? "The statements in it are true of my own knowledge, except as to who is named as reputed, which is stated on information and belief, and as to that I believe it to be true."
+        : "The statements in it are true of my own knowledge.";
 
     /// <summary>The owner's verification; the job file is the claimant's and does not know who signs for the owner.</summary>
     public static void VerifyOwner(Leaf leaf, string paper) =>

@@ -72,8 +72,8 @@ public sealed class RecordedClaimTests
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
-    public void Of_two_claims_in_time_the_action_is_counted_from_the_last() =>
-        Assert.Equal(["2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
+    public void Of_two_claims_in_time_the_action_is_counted_from_each_until_the_first_is_released() =>
+        Assert.Equal(["2026-09-03", "2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
 
     [Fact]
     [Proves("Civ. Code § 8410")]

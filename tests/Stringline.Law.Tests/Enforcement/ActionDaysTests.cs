@@ -27,15 +27,16 @@ public sealed class ActionDaysTests
         Assert.Equal(90, ActionDays.DaysToSue);
     }
 
-    // Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253: the ninetieth day was a Sunday and the Monday a holiday; filed on day 91, in time.
+    // Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253: past a Sunday, which both the courts' holidays and the Civil Code's pass over, in time.
     [Theory]
     [InlineData("2026-08-30", Standing.Kept)]
-    [InlineData("2026-08-31", Standing.InDoubt)]
+    [InlineData("2026-08-31", Standing.Kept)]
     [InlineData("2026-09-01", Standing.Lost)]
     [InlineData("2026-08-28..2026-08-30", Standing.Kept)]
     [InlineData("2026-08-28..2026-09-02", Standing.InDoubt)]
     [Proves("Civ. Code § 8460(a)")]
-    public void An_action_filed_on_the_ninetieth_day_is_in_time_and_on_the_rolled_day_an_argument(string filed, Standing expected) =>
+    [Proves("Civ. Code § 10")]
+    public void An_action_filed_on_the_ninetieth_day_or_the_Monday_after_its_Sunday_is_in_time(string filed, Standing expected) =>
         Assert.Equal(expected, Action(Supplier().ClaimRecorded("2026-06-01").ActionFiled(filed), "2026-10-01").Standing);
 
     [Fact]
@@ -80,6 +81,47 @@ public sealed class ActionDaysTests
     public void A_recorded_release_ends_it_and_a_recorded_credit_leaves_it_to_the_credit()
     {
         Assert.Equal(Standing.Done, Action(Supplier().ClaimRecorded("2026-06-01").ReleaseRecorded("2026-07-01"), "2026-10-01").Standing);
-        Assert.Equal(Standing.InDoubt, Action(Supplier().ClaimRecorded("2026-06-01").CreditRecorded("2026-07-01", "2026-12-01"), "2026-10-01").Standing);
+        var onCredit = Action(Supplier().ClaimRecorded("2026-06-01").CreditRecorded("2026-07-01", "2026-12-01"), "2026-10-01");
+        Assert.Equal(Standing.Open, onCredit.Standing);
+        Assert.Equal(["2027-03-01"], onCredit.DaysOf());
     }
+
+    // Recorded 24 January 2025: day 90 is Thursday 24 April, a holiday of Gov. Code § 6700 on which the courts sit.
+    [Theory]
+    [InlineData("2025-04-23", null, Standing.Open)]
+    [InlineData("2025-04-24", null, Standing.Open)]
+    [InlineData("2025-04-25", null, Standing.InDoubt)]
+    [InlineData("2025-04-26", null, Standing.Lost)]
+    [InlineData("2025-04-25", "2025-04-24", Standing.Kept)]
+    [InlineData("2025-04-28", "2025-04-25", Standing.InDoubt)]
+    [InlineData("2025-04-28", "2025-04-28", Standing.Lost)]
+    [Proves("Civ. Code § 10")]
+    public void A_ninetieth_day_that_is_a_holiday_of_one_list_alone_is_in_doubt_through_the_next_day_and_never_planned_on(string asOf, string? filed, Standing expected)
+    {
+        var job = new JobBuilder().Furnished("2024-10-07", 6_430m).Ended("2024-10-07").Notice("2024-10-09").Completed("2024-12-16").ClaimRecorded("2025-01-24");
+        var action = Action(filed is null ? job : job.ActionFiled(filed), asOf);
+        Assert.Equal(expected, action.Standing);
+        Assert.Equal("2025-04-23", action.Plan());
+        Assert.Equal(asOf == "2025-04-25" && filed is null, action.Says("file today"));
+        Assert.Equal(filed == "2025-04-25", action.Says("the day to which one list carries it"));
+    }
+
+    // Recorded Monday 1 December 2025: day 90 is Sunday 1 March 2026. From Saturday to Monday only Code Civ. Proc. § 12a carries it.
+    [Theory]
+    [InlineData("2025-12-01", "2026-03-02", Standing.Kept, true)]
+    [InlineData("2025-12-01", "2026-03-03", Standing.Lost, false)]
+    [InlineData("2025-11-30", "2026-03-02", Standing.InDoubt, false)]
+    [Proves("Civ. Code § 10")]
+    public void A_Sunday_carries_by_both_codes_and_a_Saturday_by_one(string recorded, string filed, Standing expected, bool sure)
+    {
+        var action = Action(new JobBuilder().Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded(recorded).ActionFiled(filed), "2026-03-10");
+        Assert.Equal(expected, action.Standing);
+        Assert.Equal("2026-02-27", action.Plan());
+        Assert.Equal(sure, action.Says("under Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a alike"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8464")]
+    public void What_was_paid_to_verify_and_record_is_kept_as_costs_of_suit() =>
+        Assert.True(Action(Supplier().ClaimRecorded("2026-06-01"), "2026-06-10").Says("Keep the recorder's and the postal receipts"));
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Enforcement;
@@ -31,10 +32,63 @@ public sealed class CreditTests
 
     [Theory]
     [InlineData("2026-08-30", Standing.Open)]
-    [InlineData("2026-12-31", Standing.InDoubt)]
+    [InlineData("2026-08-31", Standing.InDoubt)]
+    [InlineData("2026-09-01", Standing.Lost)]
     [Proves("Civ. Code § 8460(b)(2)")]
-    public void The_right_to_give_credit_is_never_called_lost(string asOf, Standing expected) =>
-        Assert.Equal(expected, Job().On(asOf).Get("credit.last-day").Standing);
+    public void After_the_time_to_sue_the_claim_is_lost_unless_the_owner_agrees_to_credit_before_anyone_buys(string asOf, Standing expected)
+    {
+        var on = Job().On(asOf);
+        Assert.Equal(expected, on.Get("credit.last-day").Standing);
+        Assert.Equal(expected, on.Get("enforcement.last-day").Standing);
+        Assert.Equal(expected != Standing.Open, on.Get("credit.last-day").Says("lost unless the owner agrees to credit"));
+        Assert.Equal(expected == Standing.Lost, on.Get("enforcement.last-day").Says("lost unless the owner agrees to credit"));
+    }
+
+    // Claim of 1 December 2025, credit until 31 March 2026: sue by 29 June; subdivision (a) does not apply.
+    [Theory]
+    [InlineData("2026-05-04", "2026-09-01", Standing.Kept)]
+    [InlineData("2026-06-29", "2026-09-01", Standing.Kept)]
+    [InlineData("2026-06-30", "2026-09-01", Standing.Lost)]
+    [InlineData(null, "2026-06-29", Standing.Open)]
+    [InlineData(null, "2026-06-30", Standing.Lost)]
+    [Proves("Civ. Code § 8460(b)")]
+    public void Under_a_credit_the_right_settles_by_its_time_alone(string? filed, string asOf, Standing expected)
+    {
+        var job = Subcontractor().ClaimRecorded("2025-12-01", 6_430m).CreditRecorded("2026-01-05", "2026-03-31");
+        var on = (filed is null ? job : job.ActionFiled(filed)).On(asOf);
+        Assert.Equal(expected, on.Get("credit.enforcement-last-day").Standing);
+        Assert.Equal(expected, on.Get("enforcement.last-day").Standing);
+        Assert.Equal(["2026-06-29"], on.Get("enforcement.last-day").DaysOf());
+        Assert.Equal(expected, on.Get("lien-right").Standing);
+    }
+
+    private static JobBuilder Subcontractor() => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
+        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22");
+
+    // The credit of 3 November was of the claim released on 1 December: it came before the claim of 12 January, whose time ends on Sunday
+    // 12 April. Until the ninetieth day after the credit, 30 July, a court may still be asked to hold otherwise.
+    [Theory]
+    [InlineData("2026-04-12", Standing.Open)]
+    [InlineData("2026-05-15", Standing.InDoubt)]
+    [InlineData("2026-07-30", Standing.InDoubt)]
+    [InlineData("2026-07-31", Standing.Lost)]
+    [Proves("Civ. Code § 8460(b)(1)")]
+    [Proves("Civ. Code § 8460(b)")]
+    public void A_credit_recorded_before_the_claim_is_an_earlier_claims(string asOf, Standing expected)
+    {
+        var on = Subcontractor().ClaimRecorded("2025-10-27", 6_430m).CreditRecorded("2025-11-03", "2026-05-01").ReleaseRecorded("2025-12-01", false).ClaimRecorded("2026-01-12", 6_430m).On(asOf);
+        var action = on.Get("enforcement.last-day");
+        Assert.Equal(["2026-04-12"], action.DaysOf());
+        Assert.Equal("2026-04-10", action.Plan());
+        Assert.Equal(expected, action.Standing);
+        Assert.True(action.RuledOut("Civ. Code § 8460(b)(1)"));
+        Assert.Null(on.Find("credit.enforcement-last-day"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8460(b)(1)")]
+    public void Of_a_claim_in_suit_no_credit_is_asked_for() =>
+        Assert.Null(Job().ActionFiled("2026-07-01").On("2026-09-14").Find("credit.last-day"));
 
     [Theory]
     [InlineData("2027-03-15", Standing.Open)]

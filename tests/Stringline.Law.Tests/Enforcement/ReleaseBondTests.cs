@@ -1,4 +1,5 @@
 using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Enforcement;
@@ -31,12 +32,84 @@ public sealed class ReleaseBondTests
     [InlineData(99788.98, false)]
     [InlineData(99788.97, true)]
     [Proves("Civ. Code § 8424(b)")]
-    public void A_bond_that_is_a_cent_short_is_said_to_be(decimal amount, bool shorter)
+    public void A_bond_that_is_a_cent_short_leaves_it_in_doubt_whether_the_land_is_free(decimal amount, bool shorter)
     {
         var bond = Job().ReleaseBond("2026-06-01", amount).On("2026-06-08").Get("release-bond.amount");
-        Assert.Equal(Standing.Done, bond.Standing);
+        Assert.Equal(shorter ? Standing.InDoubt : Standing.Done, bond.Standing);
         Assert.Equal(shorter, bond.Says("is less than 125 percent"));
+        Assert.Empty(bond.Questions);
     }
+
+    [Fact]
+    [Proves("Civ. Code § 8424(b)")]
+    public void A_bond_of_an_amount_nobody_knows_is_asked_for_and_of_several_the_largest_counts()
+    {
+        var bond = Job().ReleaseBond("2026-06-01").On("2026-06-08").Get("release-bond.amount");
+        Assert.Equal(Standing.InDoubt, bond.Standing);
+        Assert.True(bond.Asks("(release-bond-recorded.amount)"));
+        Assert.Equal(Standing.Done, Job().ReleaseBond("2026-06-01", 99788.98m).ReleaseBond("2026-06-02", 10m).ReleaseBond("2026-06-03").On("2026-06-08").Get("release-bond.amount").Standing);
+        Assert.Equal(Standing.Done, Job().ReleaseBond("2026-06-01").ReleaseBond("2026-06-02", 99788.98m).On("2026-06-08").Get("release-bond.amount").Standing);
+    }
+
+    // 125 percent of the share of 20,000.00 is 25,000.00.
+    [Theory]
+    [InlineData(25000.00, Standing.Done)]
+    [InlineData(24999.99, Standing.InDoubt)]
+    [Proves("Civ. Code § 8424(b)")]
+    public void A_bond_for_one_of_several_allocated_parts_frees_that_part(decimal amount, Standing expected)
+    {
+        var bond = Job().Work(w => w with { Structures = [new ResidentialStructure { Id = "h1", Text = "4 Quay St", Share = 20000m }, new ResidentialStructure { Id = "h2", Share = 59831.18m }] })
+            .ReleaseBond("2026-06-01", amount).On("2026-06-08").Get("release-bond.amount");
+        Assert.Equal(expected, bond.Standing);
+        Assert.Equal(expected == Standing.Done, bond.Says("the part allocated to 4 Quay St"));
+    }
+
+    private static JobBuilder Subcontractor() => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
+        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22");
+
+    // Notice of the bond on 12 December 2025: six months and 182 days both end on Friday 12 June 2026.
+    [Theory]
+    [InlineData("2026-06-12", Standing.Open)]
+    [InlineData("2026-06-13", Standing.Lost)]
+    [Proves("Civ. Code § 8424(d)")]
+    public void An_action_from_before_the_claim_is_none_on_its_bond(string asOf, Standing expected)
+    {
+        var job = Subcontractor().ActionFiled("2025-11-10").ClaimRecorded("2025-11-20", 6_430m).ReleaseBond("2025-12-10", 8_037.50m, "2025-12-12");
+        Assert.Equal(["2026-06-12"], job.On(asOf).Get("release-bond.action-last-day").DaysOf());
+        Assert.Equal(expected, job.On(asOf).Get("release-bond.action-last-day").Standing);
+    }
+
+    [Theory]
+    [InlineData(ActionOn.Lien, Standing.Kept)]
+    [InlineData(ActionOn.ReleaseBond, Standing.Kept)]
+    [InlineData(ActionOn.Debt, Standing.Open)]
+    [InlineData(ActionOn.StopPaymentNotice, Standing.Open)]
+    [Proves("Civ. Code § 8424(d)")]
+    public void Only_an_action_on_the_claim_or_on_the_bond_is_one_on_the_bond(ActionOn enforces, Standing expected) =>
+        Assert.Equal(expected, Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ReleaseBond("2025-12-10", 8_037.50m, "2025-12-12").ActionOn("2026-01-15", enforces).On("2026-06-01").Get("release-bond.action-last-day").Standing);
+
+    // Bonded before suit: past the ninetieth day, 18 February 2026, the claim is in doubt while the bond can be sued on, and there is nothing
+    // for the owner to petition for.
+    [Theory]
+    [InlineData("2026-02-18", Standing.Open)]
+    [InlineData("2026-02-19", Standing.InDoubt)]
+    [InlineData("2026-06-12", Standing.InDoubt)]
+    [InlineData("2026-06-13", Standing.Lost)]
+    [Proves("Civ. Code § 8424(d)")]
+    [Proves("Civ. Code § 8424(c)")]
+    public void A_lien_bonded_before_suit_is_not_lost_while_the_bond_can_be_sued_on(string asOf, Standing expected)
+    {
+        var on = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ReleaseBond("2025-12-10", 8_037.50m, "2025-12-12").On(asOf);
+        Assert.Equal(expected, on.Get("enforcement.last-day").Standing);
+        Assert.True(on.Get("enforcement.last-day").Says("it stands in the land's place"));
+        Assert.Null(on.Find("release.petition-first-day"));
+        Assert.Null(on.Find("credit.last-day"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8424(c)")]
+    public void A_bond_from_before_the_claim_freed_the_land_of_an_earlier_one() =>
+        Assert.Equal(Standing.Lost, Subcontractor().ReleaseBond("2025-11-19", 8_037.50m).ClaimRecorded("2025-11-20", 6_430m).On("2026-03-02").Get("enforcement.last-day").Standing);
 
     [Theory]
     [InlineData("2026-11-30", Standing.Open)]

@@ -1,0 +1,85 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Enforcement;
+
+/// <summary>Which action enforces which claim of lien, and what became of it.</summary>
+internal static class ClaimAction
+{
+    /// <summary>
+    /// Whether an action enforces a claim: not one brought before the claim was recorded, nor one on another thing or another claim. A small
+    /// claims court gives money and forecloses nothing, so whether an action there does is in doubt.
+    /// </summary>
+    [Rule("Civ. Code § 8460(a)")]
+    [Rule("Code Civ. Proc. § 116.220", Since = "2024-01-01")]
+    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, Days filed, ClaimRecorded claim, Days recorded)
+    {
+        if (filed.Latest < recorded.Earliest || !MayBeOn(action, ActionOn.Lien) || (action.Claim is { } named && !facts.Names(named, claim)))
+            return Verdict.No;
+        return action.SmallClaims || filed.Earliest < recorded.Latest || OwnerNotSued(facts, action, filed) is not null ? Verdict.Open : Verdict.Yes;
+    }
+
+    /// <summary>Whether an action is, or may be, on a thing: one that the file does not say may be on any.</summary>
+    public static bool MayBeOn(ActionFiled action, ActionOn thing) => action.Enforces.Count == 0 || IsOn(action, thing);
+
+    /// <summary>Whether the file says that an action is on a thing.</summary>
+    public static bool IsOn(ActionFiled action, ActionOn thing)
+    {
+        foreach (var enforced in action.Enforces)
+        {
+            if (enforced == thing)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// An owner whom the action leaves out, where the file says who was sued: one who is not made a party in time is not bound by the
+    /// judgment (Granahan v. Trenkenschu (2012) A131640, unpublished, not to be cited to a court, shows it).
+    /// </summary>
+    [Rule("Civ. Code § 8461", Sure = Sure.OurReading)]
+    public static Party? OwnerNotSued(FactsAsOf facts, ActionFiled action, Days filed)
+    {
+        if (action.Against.Count == 0)
+            return null;
+        foreach (var party in facts.Job.Parties)
+        {
+            if (party.Capacity == PartyCapacity.Owner && !(party.SoldOn <= filed.Earliest) && !IsAmong(action.Against, party.Id))
+                return party;
+        }
+
+        return null;
+    }
+
+    /// <summary>How an action ended; the last word counts. Null where the file does not show that it did.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="action">The action.</param>
+    /// <param name="filed">The day it was filed.</param>
+    /// <param name="surely">Whether it is surely this action that ended.</param>
+    public static ActionEnded? EndOf(FactsAsOf facts, ActionFiled action, Days filed, out bool surely)
+    {
+        ActionEnded? end = null;
+        surely = true;
+        foreach (var ended in facts.All<ActionEnded>())
+        {
+            if (ended.On.Latest < filed.Earliest || (ended.Of is { } named && !facts.Names(named, action)))
+                continue;
+            end = ended;
+            surely = ended.Of is not null || facts.All<ActionFiled>().Count == 1;
+        }
+
+        return end;
+    }
+
+    private static bool IsAmong(IReadOnlyList<string> ids, string id)
+    {
+        foreach (var one in ids)
+        {
+            if (one == id)
+                return true;
+        }
+
+        return false;
+    }
+}

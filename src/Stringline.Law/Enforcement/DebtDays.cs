@@ -1,0 +1,64 @@
+using Stringline.Law.Bankruptcy;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Enforcement;
+
+/// <summary>What is left where the lien is lost: the debt itself (Civ. Code § 8468).</summary>
+internal static class DebtDays
+{
+    /// <summary>Years on a written contract.</summary>
+    public const int YearsWritten = 4;
+
+    /// <summary>Years on any other.</summary>
+    public const int YearsOral = 2;
+
+    /// <summary>
+    /// The finding <c>debt.last-day</c>: four years on a written contract, two on any other, from when the money fell due. That day is not in the
+    /// file, so it is counted from the first work, before which nothing can have fallen due, and shown from the last beside it. Null while the
+    /// lien is not lost.
+    /// </summary>
+    [Rule("Civ. Code § 8468(a)")]
+    [Rule("Code Civ. Proc. § 337", Since = "2019-01-01")]
+    [Rule("Code Civ. Proc. § 339", Since = "1997-01-01")]
+    public static Finding? Finding(FactsAsOf facts, Finding right, OpenDays calendar)
+    {
+        if (right.Standing != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
+            return null;
+        var readings = new List<Reading>(4);
+        if (facts.Job.Contract.Written != true)
+            Add(YearsOral, "two years, by no written contract");
+        if (facts.Job.Contract.Written != false)
+            Add(YearsWritten, "four years, by a written contract");
+
+        void Add(int years, string name)
+        {
+            readings.Add(Deadline.Own($"{name}, from the first work", Period.AddYears(first.Earliest, years), calendar));
+            if (last.Latest != first.Earliest)
+                readings.Add(Deadline.Own($"{name}, from the last work", Period.AddYears(last.Latest, years), calendar));
+        }
+
+        return Deadline.Finding("debt.last-day", "Action on the debt itself", Deadline.StandingOf(facts.AsOf, readings, Filed(facts), endFirm: false), readings, calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8468(a)", $"The lien is lost, the debt is not: the one who owes it may be sued on it. An application for a writ of attachment refers to this section."),
+                facts.Job.Contract.Written != false ? Reason.Of("Code Civ. Proc. § 337", $"On a written contract, a book account or an account stated: within four years.") : Reason.NotApplied("Code Civ. Proc. § 337", $"The contract is not in writing; a book account would still give four years."),
+                facts.Job.Contract.Written != true ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within two years.") : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
+                .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
+            ],
+            endKnown: false,
+            facts.Job.Contract.Written is null ? () => [new Question("Is the contract in writing? (contract.written)")] : null);
+    }
+
+    private static Days? Filed(FactsAsOf facts)
+    {
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            if (ClaimAction.IsOn(action, ActionOn.Debt) && Days.Of(action.On) is { } filed)
+                return filed;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,32 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Enforcement;
+
+/// <summary>A claim recorded beside one that is in suit, such as an amended one: it has 90 days of its own, and no action enforces it yet.</summary>
+internal static class LaterClaim
+{
+    /// <summary>The finding <c>enforcement.later-claim-last-day</c>; null where there is no such claim.</summary>
+    [Rule("Civ. Code § 8460(a)")]
+    public static Finding? Finding(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
+    {
+        if (suits.Chain.Count < 2 || suits.Released == Verdict.Yes || suits.Leading is not { Standing: Standing.Kept } sued)
+            return null;
+        ClaimSuit? later = null;
+        foreach (var suit in suits.Chain)
+        {
+            if (suit.Recorded.Earliest >= sued.Recorded.Earliest && !ReferenceEquals(suit, sued) && suit.Standing != Standing.Lost)
+                later ??= suit;
+        }
+
+        if (later is null)
+            return null;
+        return Deadline.Finding("enforcement.later-claim-last-day", "Bring the later claim into the action", later.Standing, later.Readings, calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8460(a)", $"The claim recorded {later.Recorded} has {ActionDays.DaysToSue} days of its own. Bring it into the action on the claim recorded {sued.Recorded} by a supplemental complaint by {later.FirstEnd}, and enter it (action-filed.claim); until the court has it, release nothing.", [later.Claim, sued.Claim]),
+            ],
+            endKnown: true);
+    }
+}

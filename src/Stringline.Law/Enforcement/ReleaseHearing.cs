@@ -1,0 +1,63 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Enforcement;
+
+/// <summary>A petition for a release order that was served on the claimant (Civ. Code §§ 8486, 8488).</summary>
+internal static class ReleaseHearing
+{
+    /// <summary>Days before the hearing by which the petition is served.</summary>
+    public const int DaysOfNotice = 15;
+
+    /// <summary>Days after which service by mail is complete.</summary>
+    public const int DaysByMail = 5;
+
+    /// <summary>The finding <c>release.hearing</c>, where a petition was served.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    {
+        var petitions = facts.All<ReleasePetitionServed>();
+        if (petitions.Count > 0 && Days.Of(petitions[^1].On) is { } on)
+            yield return Hearing(facts, petitions[^1], on, calendar);
+    }
+
+    /// <summary>
+    /// Answered before the hearing, at which the claimant proves that the lien is valid. Served at least 15 days before, by mail complete on the
+    /// fifth day; where the day of the hearing is unknown it is planned on the earliest that this allows.
+    /// </summary>
+    [Rule("Civ. Code § 8486(b)")]
+    [Rule("Civ. Code § 8486(c)")]
+    [Rule("Civ. Code § 8488(a)")]
+    private static Finding Hearing(FactsAsOf facts, ReleasePetitionServed petition, Days on, OpenDays calendar)
+    {
+        var served = IsByMail(petition.Manner) ? on.Plus(DaysByMail) : on;
+        var earliest = Period.LastDay(served.Earliest, DaysOfNotice);
+        var last = (petition.Hearing ?? earliest).PlusDays(-1);
+        Reading[] readings = [Deadline.Own(petition.Hearing is null ? "the day before the earliest hearing" : "the day before the hearing", last, calendar)];
+        var ended = false;
+        foreach (var end in facts.All<ActionEnded>())
+            ended |= end.On.Latest >= on.Earliest;
+        return Deadline.Finding("release.hearing", "Answer the petition for release",
+            ended ? Standing.Done : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8488(a)", $"A petition for release was served {on}. Answer it before the hearing: the claimant has the burden of proving that the lien is valid, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). Ask the court by when papers are filed.", [petition]),
+                petition.Hearing is { } hearing && hearing < earliest
+                    ? Reason.Of("Civ. Code § 8486(b)", $"Service was complete on {served.Earliest}, less than {DaysOfNotice} days before the hearing on {hearing}: object to it; the petitioner has the burden of proving service in time.", [petition])
+                    : Reason.Of("Civ. Code § 8486(b)", $"The petition is served at least {DaysOfNotice} days before the hearing; by mail service is complete on the fifth day (Civ. Code § 8486(c)).", [petition]),
+            ],
+            endKnown: petition.Hearing is not null,
+            () =>
+            [
+                .. petition.Hearing is null ? [new Question("On which day is the petition for release heard? (release-petition-served.hearing)") { Corrects = petition }] : Array.Empty<Question>(),
+                .. petition.Manner is null ? [new Question("How was the petition for release served? (release-petition-served.manner)", DaysByMail) { Corrects = petition }] : Array.Empty<Question>(),
+            ]);
+    }
+
+    private static bool IsByMail(Manner? manner) => manner switch
+    {
+        Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.CertificateOfMailing or Manner.FirstClassMail => true,
+        null or Manner.Personal or Manner.OvernightCarrier or Manner.Substituted or Manner.Email or Manner.Fax or Manner.Other => false,
+        _ => throw new InvalidOperationException($"No such manner: {manner}."),
+    };
+}

@@ -138,7 +138,9 @@ public sealed record Assessment
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         var estimate = EstimateDoubt.Finding(facts, amount);
-        var right = LienRight.Finding(facts, licence, notice, last, action, authorized, estimate);
+        var design = DesignLienDays.Findings(facts, amounts, calendar);
+        var bare = LienRight.Finding(facts, licence, notice, last, action, authorized, estimate);
+        var right = Conversion.WithConverted(bare, design);
 
         var findings = new List<Finding>(MostFindings) { right, licence, notice };
         if (authorized is not null)
@@ -162,7 +164,7 @@ public sealed record Assessment
         Enforced(findings, facts, suits, credit, action, right, amount, calendar);
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
-        findings.AddRange(DesignLienDays.Findings(facts, amounts, calendar));
+        findings.AddRange(design);
         findings.AddRange(WaiverFindings.Of(facts, amount));
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
         if (RetentionCap.Finding(facts) is { } cap)
@@ -180,7 +182,7 @@ public sealed record Assessment
             amounts = amounts,
             noticeIsDue = !reach.GivenToAll,
             NoticeDueTo = reach.Missing,
-            ClaimObstacles = LienRight.Obstacles(facts, right, notice, firstDay, reach, amount),
+            ClaimObstacles = LienRight.Obstacles(facts, bare, notice, firstDay, reach, amount),
         };
     }
 

@@ -47,7 +47,7 @@ public static class ActionDays
     }
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
-    private static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)
+    internal static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)
     {
         var leading = suits.Leading!;
         var stayed = leading.Stay?.LastDay(leading.Recorded.Latest, leading.Readings[^1].Day);

@@ -19,24 +19,29 @@ public static class Release
     /// <param name="calendar">The calendar.</param>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, Waterfall demand, OpenDays calendar)
     {
-        if (suits.Counts is not { } claim || suits.Released == Verdict.Yes)
-            yield break;
-        // On land that a bond has freed there is nothing for the owner to petition for.
-        if (suits.Leading is { } leading && ReleaseBond.Freeing(facts, leading) is null)
-        {
-            var asked = Asked(facts, leading);
-            if (asked is not null)
-                yield return ReleasePetition.AnswerBy(facts, asked, timeToSue, calendar);
-            if (timeToSue.Standing is Standing.Lost or Standing.InDoubt or Standing.Open && timeToSue.Band is { } band)
-                yield return ReleasePetition.FirstDay(facts, asked, timeToSue.Standing, band.Earliest.Day);
-        }
-
+        foreach (var finding in OnDemand(facts, suits, timeToSue, calendar))
+            yield return finding;
         foreach (var finding in ReleaseHearing.Findings(facts, calendar))
             yield return finding;
+        if (suits.Counts is not { } claim || suits.Released == Verdict.Yes)
+            yield break;
         if (IsPaid(demand))
             yield return WhenPaid(claim);
         else if (claim.Amount is { } claimed && Overstated.DueWhenRecorded(facts, claim, demand) is var due && demand.Demand > 0 && demand.Demand < Math.Min(claimed, due))
             yield return Partial(claim, Math.Min(claimed, due), demand.Demand);
+    }
+
+    /// <summary>The owner's demand and its petition alone, for a claim of any lien.</summary>
+    internal static IEnumerable<Finding> OnDemand(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, OpenDays calendar)
+    {
+        // On land that a bond has freed there is nothing for the owner to petition for.
+        if (suits.Released == Verdict.Yes || suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
+            yield break;
+        var asked = Asked(facts, leading);
+        if (asked is not null)
+            yield return ReleasePetition.AnswerBy(facts, asked, timeToSue, calendar);
+        if (timeToSue.Standing is Standing.Lost or Standing.InDoubt or Standing.Open && timeToSue.Band is { } band)
+            yield return ReleasePetition.FirstDay(facts, asked, timeToSue.Standing, band.Earliest.Day);
     }
 
     // The first demand that concerns this claim: not one of before it, nor one that names another instrument.

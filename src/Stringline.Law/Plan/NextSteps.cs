@@ -90,7 +90,9 @@ public static class NextSteps
                 return (act, by);
         }
 
-        return null;
+        // What follows the action on a design professional's lien is done as after any other, for the money of that lien.
+        const string design = "design-lien.";
+        return finding.StartsWith(design, StringComparison.Ordinal) && Act(finding[design.Length..]) is { } same ? (same.Do, Remedy.DesignLien) : null;
     }
 
     // Where the file does not give what the work was worth nobody can say what hangs on it.

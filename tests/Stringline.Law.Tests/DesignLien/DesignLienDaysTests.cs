@@ -41,6 +41,24 @@ public sealed class DesignLienDaysTests
         Assert.True(asks is null ? right.Questions.Count == 0 : right.Asks(asks));
     }
 
+    private static Finding ForSmallHome(int? units, decimal? cost) => Right(Job(use: WorkUse.OwnerOccupiedOneToFour).Work(w => w with { Units = units, ExpectedCost = cost }));
+
+    [Theory]
+    [InlineData(1, 99_999.99, Standing.Lost, null)]
+    [InlineData(1, 100_000.00, Standing.Open, null)]
+    [InlineData(2, 99_999.99, Standing.Open, null)]
+    [InlineData(2, null, Standing.Open, null)]
+    [InlineData(null, 100_000.00, Standing.Open, null)]
+    [InlineData(1, null, Standing.InDoubt, "(work.expectedCost)")]
+    [InlineData(null, 99_999.99, Standing.InDoubt, "(work.units)")]
+    [Proves("Civ. Code § 8318")]
+    public void There_is_none_on_a_single_family_home_of_the_owner_under_a_hundred_thousand_dollars(int? units, double? cost, Standing expected, string? asks)
+    {
+        var right = ForSmallHome(units, (decimal?)cost);
+        Assert.Equal(expected, right.Standing);
+        Assert.True(asks is null ? right.Questions.Count == 0 : right.Asks(asks));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8302")]
     public void The_amount_is_the_fee_less_payments() => Assert.Equal(15000m, Right(Job().Paid("2026-04-20", 25000m)).Amount);
@@ -56,9 +74,10 @@ public sealed class DesignLienDaysTests
     [InlineData("2026-05-13", Standing.NotYet)]
     [InlineData("2026-05-14", Standing.Open)]
     [Proves("Civ. Code § 8304")]
+    [Proves("Civ. Code § 8304(c)")]
     public void The_demand_precedes_recording_by_ten_days(string asOf, Standing expected)
     {
-        var first = Job().PaymentDemanded("2026-05-04", 40000m).On(asOf).Get("design-lien.first-day");
+        var first = Job().DefaultNotice("2026-05-04", 40000m).On(asOf).Get("design-lien.first-day");
         Assert.Equal(["2026-05-14"], first.DaysOf());
         Assert.Equal(expected, first.Standing);
         Assert.True(Right(Job()).Says("at least 10 days before recording"));
@@ -77,7 +96,7 @@ public sealed class DesignLienDaysTests
         Assert.Equal(["2026-08-02"], last.DaysOf());
         Assert.Equal("2026-07-31", last.Plan());
         Assert.Equal(expected, last.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : expected, Job().WillNotCommence("2026-05-04").ClaimRecorded(asOf).On("2026-09-01").Get("design-lien.last-day").Standing);
+        Assert.Equal(expected == Standing.Open ? Standing.Kept : expected, Job().WillNotCommence("2026-05-04").DefaultNotice("2026-05-04", 40000m).ClaimRecorded(asOf).On("2026-09-01").Get("design-lien.last-day").Standing);
     }
 
     [Fact]
@@ -93,7 +112,7 @@ public sealed class DesignLienDaysTests
     [Theory]
     [InlineData("2026-05-31", Standing.Open)]
     [InlineData("2026-06-01", Standing.Lost)]
-    [Proves("Civ. Code § 8306(b)")]
+    [Proves("Civ. Code § 8306(b)(1)")]
     public void It_ends_when_the_work_commences(string asOf, Standing expected) => Assert.Equal(expected, Right(Job(commenced: "2026-06-01"), asOf).Standing);
 
     [Fact]
@@ -111,15 +130,17 @@ public sealed class DesignLienDaysTests
         var conversion = job.On(asOf).Get("design-lien.conversion-last-day");
         Assert.Equal(["2026-06-03"], conversion.DaysOf());
         Assert.Equal(expected, conversion.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, job.ClaimRecorded(asOf).On("2026-07-01").Get("design-lien.conversion-last-day").Standing);
+        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, job.ClaimRecorded(asOf, lien: LienKind.Converted).On("2026-07-01").Get("design-lien.conversion-last-day").Standing);
+        Assert.Equal(40000m, conversion.Amount);
     }
 
-    // Recorded 13 April: its ninety days end on 12 July.
+    // Recorded 13 April: its ninety days end on Sunday 12 July, by the roll on Monday the 13th.
     [Theory]
-    [InlineData("2026-07-12", true)]
-    [InlineData("2026-07-13", false)]
+    [InlineData("2026-07-12", Standing.Open)]
+    [InlineData("2026-07-13", Standing.InDoubt)]
+    [InlineData("2026-07-14", null)]
     [Proves("Civ. Code § 8319")]
-    [Proves("Civ. Code § 8306(b)")]
-    public void One_that_ended_by_its_ninety_days_is_not(string commenced, bool converts) =>
-        Assert.Equal(converts, Job(commenced: commenced).ClaimRecorded("2026-04-13").On("2026-07-20").Find("design-lien.conversion-last-day") is not null);
+    [Proves("Civ. Code § 8306(b)(2)")]
+    public void One_that_ended_by_its_ninety_days_is_not(string commenced, Standing? converts) =>
+        Assert.Equal(converts, Job(commenced: commenced).ClaimRecorded("2026-04-13").On("2026-07-20").Find("design-lien.conversion-last-day")?.Standing);
 }

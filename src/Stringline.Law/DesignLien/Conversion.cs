@@ -1,0 +1,168 @@
+using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.DesignLien;
+
+/// <summary>Recording an unpaid design lien that ended by commencement anew as a mechanics lien (Civ. Code § 8319).</summary>
+public static class Conversion
+{
+    private const string Section = "Civ. Code § 8319";
+
+    /// <summary>The id of the finding on the time to convert.</summary>
+    public const string Id = "design-lien.conversion-last-day";
+
+    /// <summary>Adds <c>design-lien.conversion-last-day</c> and, once converted, <c>design-lien.converted-action-last-day</c> with what follows it.</summary>
+    internal static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar)
+    {
+        var conversion = ToConvert(facts, fee, commenced, calendar);
+        if (conversion is not null)
+            findings.Add(conversion);
+        if (DesignLienDays.Suits(facts, LienKind.Converted, calendar) is not { } suits)
+            return;
+        var action = ToSue(facts, suits, conversion, calendar);
+        findings.Add(action);
+        DesignLienDays.AddFollowing(findings, facts, fee, suits, action, calendar);
+    }
+
+    /// <summary>
+    /// Within 30 days after commencement ended the lien, for what is unpaid of it; by a claim that says that it is converted. Not one that
+    /// had expired by its 90 days before; one on which an action was brought in them had not. No preliminary notice is needed.
+    /// </summary>
+    [Rule("Civ. Code § 8319")]
+    private static Finding? ToConvert(FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar)
+    {
+        if (Ended(facts, commenced, calendar) is not { } ended)
+            return null;
+        var unpaid = Math.Min(ended.Suit.Claim.Amount ?? fee.Demand, fee.Demand);
+        if (unpaid <= 0 && !fee.IsUnknown)
+            return null;
+        Reading[] readings = [Deadline.Own("30 days after work commenced", Period.LastDay(commenced, DesignLienDays.ConversionDays), calendar)];
+        var (converted, says) = Recorded(facts, commenced);
+        var standing = Deadline.StandingOf(facts.AsOf, readings, says == Verdict.Yes ? Days.Of(converted!.On) : null);
+        if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, Days.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
+            standing = Standing.InDoubt;
+        return Deadline.Finding(Id, "Record the design lien anew as a mechanics lien", standing, readings, calendar,
+            () => Why(ended.Suit, commenced, unpaid, converted, says), endKnown: true,
+            () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []) with { Amount = fee.IsUnknown ? null : unpaid };
+    }
+
+    private static List<Reason> Why(ClaimSuit ended, LocalDate commenced, decimal unpaid, ClaimRecorded? converted, Verdict says)
+    {
+        List<Reason> why =
+        [
+            Reason.Of(Section, $"The design lien recorded {ended.Recorded} ended when work commenced on {commenced}; for what is unpaid of it, {unpaid}, a mechanics lien may be recorded within 30 days that says that it is a converted design professional lien. No preliminary notice is needed; it is effective from its own recording.", [ended.Claim]),
+        ];
+        if (ended.Action is { } action)
+            why.Add(Reason.Of("Civ. Code § 8306(b)(1)", $"The action filed {Days.Of(action.On)} is on the lien that has ended: bring the converted claim into it.", [action]));
+        if (converted is not null)
+        {
+            why.Add(says == Verdict.Yes
+                ? Reason.Of("Civ. Code § 8319(a)(4)", $"Converted claim recorded {Days.Of(converted.On)}.", [converted])
+                : Reason.Of("Civ. Code § 8319(a)(4)", $"A claim was recorded {Days.Of(converted.On)}; it converts the design lien only if it says that it is a converted design professional lien.", [converted]));
+        }
+
+        return why;
+    }
+
+    // The last design claim that commencement ended, and whether it had surely not expired by its 90 days before.
+    private static (ClaimSuit Suit, Verdict Sure)? Ended(FactsAsOf facts, LocalDate commenced, OpenDays calendar)
+    {
+        (ClaimSuit Suit, Verdict Sure)? best = null;
+        foreach (var claim in facts.All<ClaimRecorded>())
+        {
+            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced) || ClaimSuit.Of(facts, claim, DesignLienDays.Ninety, calendar) is not { } suit)
+                continue;
+            var released = DesignLienRelease.IsReleased(facts, claim);
+            var sure = released == Verdict.Yes ? Verdict.No : IsAlive(suit, commenced);
+            if (sure == Verdict.No || (best is { Sure: Verdict.Yes } && sure != Verdict.Yes))
+                continue;
+            best = (suit, released == Verdict.Open ? Verdict.Open : sure);
+        }
+
+        return best;
+    }
+
+    [Rule("Civ. Code § 8306(b)(1)")]
+    [Rule("Civ. Code § 8306(b)(2)")]
+    private static Verdict IsAlive(ClaimSuit suit, LocalDate commenced) =>
+        suit.End is not null && suit.Standing == Standing.Lost ? Verdict.No
+        : commenced <= suit.FirstEnd || suit.Standing == Standing.Kept ? Verdict.Yes
+        : commenced <= suit.LastEnd || (suit.Action is not null && suit.Standing == Standing.InDoubt) ? Verdict.Open
+        : Verdict.No;
+
+    // A claim recorded since the work commenced: one that says that it is converted, else one that does not say what it is.
+    private static (ClaimRecorded? Claim, Verdict Says) Recorded(FactsAsOf facts, LocalDate commenced)
+    {
+        (ClaimRecorded? Claim, Verdict Says) found = (null, Verdict.No);
+        foreach (var claim in facts.All<ClaimRecorded>())
+        {
+            if (Days.Of(claim.On) is null || claim.On.Latest < commenced)
+                continue;
+            if (claim.Lien == LienKind.Converted)
+                return (claim, Verdict.Yes);
+            if (claim.Lien is null && found.Claim is null)
+                found = (claim, Verdict.Open);
+        }
+
+        return found;
+    }
+
+    /// <summary>The converted lien is enforced as a mechanics lien: 90 days after its own recording.</summary>
+    [Rule("Civ. Code § 8319(a)(4)")]
+    private static Finding ToSue(FactsAsOf facts, ClaimSuits suits, Finding? conversion, OpenDays calendar)
+    {
+        var standing = suits.Released == Verdict.Open ? Standing.InDoubt : suits.StandingOn(facts.AsOf);
+        standing = ReleaseBond.UnlessBonded(facts, suits.Leading!, standing, calendar);
+        if (conversion?.Standing is Standing.Lost)
+            standing = Standing.Lost;
+        else if (conversion is not { Standing: Standing.Kept } && standing != Standing.Lost)
+            standing = Standing.InDoubt;
+        return Deadline.Finding("design-lien.converted-action-last-day", "Action to enforce the converted lien", standing, ActionDays.Readings(suits, standing), calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8319(a)(4)", $"A converted lien is enforced as a mechanics lien, but for the preliminary notice.", [suits.Leading!.Claim]),
+                .. conversion is null ? [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no design lien that commencement ended, unpaid: what this claim converts is open.")] : Array.Empty<Reason>(),
+                .. WhyAction.Of(facts, suits, standing, calendar),
+            ],
+            suits.Leading!.Stay is not { Until: null },
+            () => WhyAction.Ask(facts, suits, standing));
+    }
+
+    /// <summary>What stands in the way of recording a converted claim; empty where nothing does. No preliminary notice is asked, nor any other condition of the mechanics lien.</summary>
+    [Rule("Civ. Code § 8319(a)(4)")]
+    public static IReadOnlyList<Reason> Obstacles(Assessment assessment)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        if (assessment.Find(Id) is not { } conversion)
+            return [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no unpaid design lien that the commencement of the work has ended.")];
+        return conversion.Standing switch
+        {
+            Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The 30 days after commencement are over.", [.. conversion.Why])],
+            Standing.Kept => [Reason.Of("Civ. Code § 8319", $"The converted claim is recorded.", [.. conversion.Why])],
+            _ => conversion.Amount is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it (furnished.amount).")] : [],
+        };
+    }
+
+    /// <summary>The right to a mechanics lien with a converted claim beside it: no worse than that claim, which stands by itself.</summary>
+    internal static Finding WithConverted(Finding right, IReadOnlyList<Finding> design)
+    {
+        foreach (var finding in design)
+        {
+            if (finding is { Id: "design-lien.converted-action-last-day", Standing: Standing.Open or Standing.Kept or Standing.InDoubt } && right.Standing == Standing.Lost)
+            {
+                var (standing, why) = (finding.Standing, right.Why);
+                return right with
+                {
+                    Standing = standing,
+                    Why = [Reason.Of("Civ. Code § 8319(a)(4)", $"The converted design professional lien stands by itself and needs no preliminary notice; for other work the mechanics lien is lost.", [.. why])],
+                };
+            }
+        }
+
+        return right;
+    }
+}

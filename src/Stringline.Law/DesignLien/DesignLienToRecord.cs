@@ -1,0 +1,85 @@
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.DesignLien;
+
+/// <summary>The last day to record the claim of a design professional's lien (Civ. Code § 8312).</summary>
+internal static class DesignLienToRecord
+{
+    private const string Id = "design-lien.last-day";
+    private const string Title = "Design professional's lien: last day to record";
+
+    /// <summary>The readings of the last day; empty where the file does not say since when the claimant knows that the work will not be commenced.</summary>
+    public static IReadOnlyList<Reading> Readings(FactsAsOf facts, OpenDays calendar)
+    {
+        foreach (var knew in facts.All<WorkWillNotCommence>())
+        {
+            if (Days.Of(knew.On) is not { } on)
+                continue;
+            var first = Deadline.Own("90 days after knowing that work will not commence", Period.LastDay(on.Earliest, DesignLienDays.Ninety), calendar);
+            return on.IsExact ? [first] : [first, Deadline.Own("90 days after knowing it, at the latest", Period.LastDay(on.Latest, DesignLienDays.Ninety), calendar)];
+        }
+
+        return [];
+    }
+
+    /// <summary>
+    /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, and only if the notice of default came ten days before;
+    /// one that expired leaves the time that is left to record anew.
+    /// </summary>
+    [Rule("Civ. Code § 8312")]
+    public static Finding LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)
+    {
+        var readings = Readings(facts, calendar);
+        var (recorded, standing) = Kept(facts, fee, suits, readings);
+        if (readings.Count == 0)
+        {
+            return Deadline.Finding(Id, Title, recorded is null ? Standing.NotYet : standing, [], calendar,
+                () => [Reason.Of("Civ. Code § 8312", $"No later than 90 days after the claimant knew or had reason to know that the work will not be commenced; the file does not say since when."), .. About(facts, fee, recorded)],
+                endKnown: true,
+                () => [new Question("Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale? (work-will-not-commence)", DesignLienDays.Ninety)]);
+        }
+
+        return Deadline.Finding(Id, Title, recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8312", $"No later than 90 days after the claimant knew or had reason to know {Days.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),
+                .. About(facts, fee, recorded),
+            ],
+            endKnown: true);
+    }
+
+    // The claim that keeps it best, of those that are alive.
+    private static (ClaimSuit? Recorded, Standing Standing) Kept(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, IReadOnlyList<Reading> readings)
+    {
+        ClaimSuit? best = null;
+        var standing = Standing.Lost;
+        if (suits is null)
+            return (null, standing);
+        foreach (var suit in suits.Chain)
+        {
+            if (suit.Standing == Standing.Lost)
+                continue;
+            var so = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, suit.Recorded);
+            if (so == Standing.Kept && DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes)
+                so = Standing.InDoubt;
+            if (best is not null && !(so == Standing.Kept && standing != Standing.Kept) && !(so == Standing.InDoubt && standing == Standing.Lost))
+                continue;
+            (best, standing) = (suit, so);
+        }
+
+        return (best, standing);
+    }
+
+    private static IEnumerable<Reason> About(FactsAsOf facts, Waterfall fee, ClaimSuit? recorded)
+    {
+        if (recorded is null)
+            yield break;
+        yield return DefaultNotice.Before(facts, recorded.Claim, recorded.Recorded, fee) == Verdict.Yes
+            ? Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}, at least 10 days after the notice of default.", [recorded.Claim])
+            : Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}; the file does not show that a notice of demand and default for its amount was given to the landowner at least 10 days before. Without it there is no lien: give the notice, and record anew while the time runs.", [recorded.Claim]);
+    }
+}

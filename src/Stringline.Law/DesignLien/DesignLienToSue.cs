@@ -1,0 +1,49 @@
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.DesignLien;
+
+/// <summary>The action to enforce a recorded design professional's lien (Civ. Code § 8306(b)(2)).</summary>
+internal static class DesignLienToSue
+{
+    /// <summary>
+    /// The finding <c>design-lien.enforcement-last-day</c>. Civ. Code § 8306(b)(2) knows no credit, while § 8308(b)(4) lets § 8460 in: it is planned
+    /// on the 90 days, and the credit shown as a later reading.
+    /// </summary>
+    [Rule("Civ. Code § 8306(b)(2)")]
+    public static Finding Finding(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
+    {
+        var standing = suits.Released == Verdict.Open ? Standing.InDoubt : suits.StandingOn(facts.AsOf);
+        standing = ReleaseBond.UnlessBonded(facts, suits.Leading!, standing, calendar);
+        var readings = ActionDays.Readings(suits, standing);
+        if (AfterCredit(facts, suits.Leading!, readings[^1].Day, calendar) is { } credit && standing is not (Standing.Kept or Standing.Done))
+        {
+            readings = [.. readings, credit];
+            standing = standing == Standing.Lost && facts.AsOf <= (credit.Rolled ?? credit.Day) ? Standing.InDoubt : standing;
+        }
+
+        return Deadline.Finding("design-lien.enforcement-last-day", "Action to enforce the design professional's lien", standing, readings, calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8306(b)(2)", $"The lien expires 90 days after recording unless an action to enforce it is commenced in that time, and on the commencement of the work (Civ. Code § 8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know it.", [suits.Leading!.Claim]),
+                .. WhyAction.Of(facts, suits, standing, calendar),
+            ],
+            suits.Leading!.Stay is not { Until: null },
+            () => WhyAction.Ask(facts, suits, standing));
+    }
+
+    private static Reading? AfterCredit(FactsAsOf facts, ClaimSuit leading, LocalDate ninety, OpenDays calendar)
+    {
+        Reading? latest = null;
+        foreach (var credit in facts.All<CreditRecorded>())
+        {
+            var day = Period.LastDay(credit.Until, ActionDays.DaysToSue);
+            if (!Credit.IsOfEarlierClaim(credit, leading) && day > ninety && !(latest?.Day >= day))
+                latest = Deadline.Own("90 days after the credit ends, if Civ. Code § 8460(b) applies", day, calendar);
+        }
+
+        return latest;
+    }
+}

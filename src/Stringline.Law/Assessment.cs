@@ -4,6 +4,7 @@ using Stringline.Law.DesignLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.FederalWork;
+using Stringline.Law.LargeProject;
 using Stringline.Law.Licence;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PaymentBond;
@@ -170,6 +171,7 @@ public sealed record Assessment
         if (RetentionCap.Finding(facts) is { } cap)
             findings.Add(cap);
         findings.AddRange(StopWork.Findings(facts, calendar));
+        findings.AddRange(OwnersSecurity.Findings(facts));
         Conditions.Apply(findings);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);

@@ -4,7 +4,10 @@ using Stringline.Law.Time;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The direct contractor's right to stop work for want of payment, and the claims procedure of 2026 (Civ. Code §§ 8830-8850).</summary>
+/// <summary>
+/// The direct contractor's right to stop work for want of payment, in three dated steps: post, give with the copies, stop
+/// (Civ. Code §§ 8830-8848).
+/// </summary>
 public static class StopWork
 {
     /// <summary>Days after the due day for which the contractor must have gone unpaid.</summary>
@@ -16,100 +19,159 @@ public static class StopWork
     /// <summary>Days from the notice after which work may stop.</summary>
     public const int NoticeDays = 10;
 
-    /// <summary>The findings <c>stop-work.notice-first-day</c> and <c>dispute-claim.owners-statement</c>, where the file has their facts.</summary>
+    /// <summary>The findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
-        if (NoticeFirstDay(facts, calendar) is { } notice)
-            yield return notice;
-        if (OwnersStatement(facts, calendar) is { } statement)
-            yield return statement;
+        if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
+        {
+            var notice = NoticeFirstDay(facts, calendar);
+            if (notice is not null)
+            {
+                yield return Posting(facts, notice);
+                yield return notice;
+            }
+
+            if (StopFirstDay(facts, notice) is { } stop)
+                yield return stop;
+        }
+
+        foreach (var finding in PrivateClaim.Findings(facts, calendar))
+            yield return finding;
+        foreach (var finding in DisputedWork.Findings(facts, calendar))
+            yield return finding;
+    }
+
+    /// <summary>
+    /// A sum is overdue from the day that the contract sets for it, not from the 30 days of another section: the file gives that day, or the
+    /// days after the bill; where it gives neither, the 30 days after the demand are reckoned with and it is asked.
+    /// </summary>
+    [Rule("Civ. Code § 8832")]
+    private static List<SumDue> UnderTheContract(FactsAsOf facts, OpenDays calendar, out bool dueKnown)
+    {
+        dueKnown = true;
+        var sums = new List<SumDue>();
+        foreach (var demanded in facts.All<PaymentDemanded>())
+        {
+            if (Days.Of(demanded.On) is not { } on)
+                continue;
+            dueKnown &= demanded.Due is not null || facts.Job.Contract.PaymentDueDays is not null;
+            var due = demanded.Due ?? Period.LastDay(on.Latest, facts.Job.Contract.PaymentDueDays ?? MoneyDue.OwnerProgressDays);
+            sums.Add(new SumDue(demanded, on.Earliest, calendar.RollForwardOnAnyList(due), demanded.Amount));
+        }
+
+        SumDue.Receive(sums, facts.All<Paid>());
+        return sums;
     }
 
     /// <summary>A direct contractor under a written contract, unpaid for 35 days after the due day and with no dispute about its performance.</summary>
     [Rule("Civ. Code § 8830")]
     [Rule("Civ. Code § 8832")]
-    [Rule("Civ. Code § 8834")]
+    [Rule("Civ. Code § 8834(b)")]
     private static Finding? NoticeFirstDay(FactsAsOf facts, OpenDays calendar)
     {
-        if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor)
+        var sums = UnderTheContract(facts, calendar, out var dueKnown);
+        // One that was paid since leaves nothing to stop work for.
+        sums.RemoveAll(static s => s.Unpaid == 0);
+        if (sums.Count == 0)
             return null;
-        var sums = MoneyDue.Demanded(facts, calendar);
-        SumDue.Receive(sums, facts.All<Paid>());
-        foreach (var sum in sums)
-        {
-            // One that was paid since leaves nothing to stop work for.
-            if (sum.Unpaid == 0)
-                continue;
-            var due = sum.Due;
-            var first = Period.FirstDayAfter(due, UnpaidDays);
-            List<Reading> readings = [new Reading("unpaid for 35 days after the due day", first)];
-            var written = facts.Job.Contract.Written;
-            var disputes = facts.All<Disputed>();
-            return new Finding
-            {
-                Id = "stop-work.notice-first-day",
-                Title = "Notice to stop work: first day",
-                Standing = written == false ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : written is null || disputes.Count > 0 ? Standing.InDoubt : Standing.Open,
-                Readings = readings,
-                Band = Deadline.Band(readings),
-                Why =
-                [
-                    Reason.Of("Civ. Code § 8832", $"Payment was due {due}; unpaid for 35 days after it, a direct contractor may give the owner notice from {first} that it will stop work unless paid within 10 days.", [sum.Fact]),
-                    Reason.Of("Civ. Code § 8834", $"At least 5 days before, post notice of intent at the site and its main office, by {Period.LookBack(first, PostingDays)} for a notice on that day, with a copy to each direct subcontractor; work may stop on the eleventh day after the notice."),
-                    .. written == false ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
-                ],
-                Questions =
-                [
-                    .. written is null ? (Question[])[new Question("Is the direct contract in writing? Only then may work be stopped this way (add contract.written).")] : [],
-                    .. disputes.Count > 0 ? (Question[])[new Question("Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
-                ],
-            };
-        }
-
-        return null;
-    }
-
-    /// <summary>Contracts made from 1 January 2026 until 1 January 2030, not on low-rise housing: the owner answers a claim in writing within 30 days of receipt.</summary>
-    [Rule("Civ. Code § 8850", Since = "2026-01-01", Until = "2029-12-31")]
-    private static Finding? OwnersStatement(FactsAsOf facts, OpenDays calendar)
-    {
-        var claims = facts.All<DisputeClaimSent>();
-        if (claims.Count == 0)
-            return null;
-        var claim = claims[^1];
-        if (facts.Job.Contract.On is { } made && (made < RetentionCap.From || made >= new LocalDate(2030, 1, 1)))
-        {
-            return new Finding
-            {
-                Id = "dispute-claim.owners-statement",
-                Title = "Claim under the 2026 procedure",
-                Standing = Standing.Lost,
-                Why = [Reason.Of("Civ. Code § 8850", $"The contract was made on {made}; the procedure governs contracts made from 2026-01-01 until 2030-01-01.", [claim])],
-            };
-        }
-
-        var received = claim.Received ?? claim.On.Latest;
-        if (received is not { } day)
-            return null;
-        var last = calendar.RollForwardOnAnyList(Period.LastDay(day, 30));
-        List<Reading> readings = [new Reading("owner's statement, 30 days after receipt", last)];
+        sums.Sort(static (a, b) => a.Due.CompareTo(b.Due));
+        var first = Period.FirstDayAfter(sums[0].Due, UnpaidDays);
+        var overdue = sums.FindAll(s => s == sums[0] || Period.FirstDayAfter(s.Due, UnpaidDays) <= facts.AsOf);
+        var amount = 0m;
+        foreach (var sum in overdue)
+            amount += sum.Unpaid;
+        var disputes = facts.All<Disputed>();
+        var written = facts.Job.Contract.Written;
+        List<Reading> readings = [new Reading("unpaid for 35 days after the due day", first)];
         return new Finding
         {
-            Id = "dispute-claim.owners-statement",
-            Title = "Claim under the 2026 procedure: owner's statement",
-            Standing = facts.Job.Work.LowRiseResidential == true ? Standing.Lost : facts.Job.Contract.On is null ? Standing.InDoubt : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            Id = "stop-work.notice-first-day",
+            Title = "Notice to stop work: first day",
+            Standing = written == false ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : !dueKnown || written is null || disputes.Count > 0 ? Standing.InDoubt : Standing.Open,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Amount = amount,
+            Explain = () =>
+            [
+                Reason.Of("Civ. Code § 8832", $"Payment was due {sums[0].Due}; unpaid for 35 days after it, a direct contractor may give the owner notice from {first} that it will stop work unless {amount} is paid within 10 days.", [.. overdue.ConvertAll(static s => s.Fact)]),
+                Reason.Of("Civ. Code § 8834(b)", $"On the very day on which the notice is given, give a copy of it to each subcontractor with whom there is a direct contract; the owner passes it on to the lender within five days (Civ. Code § 8836). On resolution post and tell the same (Civ. Code § 8840)."),
+                .. written == false ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
+            ],
+            Ask = () =>
+            [
+                .. dueKnown ? (Question[])[] : [new Question($"On which day does payment fall due under the contract? The 35 days are counted from it; the 30 days after the demand are only taken for it. (contract.paymentDueDays)", Days: 30)],
+                .. written is null ? (Question[])[new Question("Is the direct contract in writing? Only then may work be stopped this way (add contract.written).")] : [],
+                .. disputes.Count > 0 ? (Question[])[new Question("Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
+            ],
+        };
+    }
+
+    /// <summary>Notice of intent is posted at the site, and at its main office if there is one, at least five days before the notice is given.</summary>
+    [Rule("Civ. Code § 8834(a)")]
+    private static Finding Posting(FactsAsOf facts, Finding notice)
+    {
+        var give = LocalDate.Max(facts.AsOf, notice.Readings[0].Day);
+        var given = facts.FirstDayOf<StopWorkNoticeGiven>();
+        var last = Period.LookBack(given?.Earliest ?? notice.Readings[0].Day, PostingDays);
+        List<Reading> readings = [new Reading("five days before the notice", last)];
+        return new Finding
+        {
+            Id = "stop-work.posting",
+            Title = "Notice to stop work: post notice of intent",
+            Standing = notice.Standing == Standing.Lost ? Standing.Lost : given is not null ? Standing.InDoubt : Standing.Open,
             Readings = readings,
             Band = Deadline.Band(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within 30 days of receipt on {day}, what is disputed and what is not, and pays the undisputed part within 60 days after; silence denies the whole (Civ. Code § 8850(g)).", [claim]),
-                Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
+                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least 5 days before giving the notice, by {last} for a notice on {given?.Earliest ?? notice.Readings[0].Day}; posted today, the notice may be given from {LocalDate.Max(give, facts.AsOf.PlusDays(PostingDays))}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
+                Reason.Of("Civ. Code § 8838(a)", $"Who stops work without this posting and the notice is liable for the delay."),
             ],
-            Questions =
-            [
-                .. facts.Job.Contract.On is null ? (Question[])[new Question("On which day was the contract made? The procedure governs contracts from 2026-01-01 until 2030-01-01 (add contract.on).")] : [],
-                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply (add work.lowRiseResidential).")] : [],
-            ],
+            Questions = given is null ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {LawText.IsoDay(last)}? Without it there is no shield. (stop-work-notice-given)")],
         };
+    }
+
+    /// <summary>Work may stop on the eleventh day after the notice; an expedited suit lies from then as well.</summary>
+    [Rule("Civ. Code § 8838(a)")]
+    [Rule("Civ. Code § 8844(a)")]
+    private static Finding? StopFirstDay(FactsAsOf facts, Finding? notice)
+    {
+        var papers = facts.All<StopWorkNoticeGiven>();
+        if (papers.Count == 0 || notice is null || Days.Of(papers[^1].On) is not { } given)
+            return null;
+        var paper = papers[^1];
+        var first = Period.FirstDayAfter(given.Latest, NoticeDays);
+        var tooEarly = given.Earliest < notice.Readings[0].Day;
+        var unserved = facts.Job.In(PartyCapacity.Owner).Count > 0 && paper.To.Count > 0 && !Reached(facts, paper, PartyCapacity.Owner);
+        var untold = paper.To.Count == 0 ? [] : facts.Job.Parties.Where(p => p.Capacity == PartyCapacity.Subcontractor && !paper.To.Contains(p.Id)).ToArray();
+        List<Reading> readings = [new Reading("the eleventh day after the notice", first)];
+        return new Finding
+        {
+            Id = "stop-work.first-day",
+            Title = "Stop work: first day",
+            Standing = notice.Standing == Standing.Lost ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : tooEarly || unserved || untold.Length > 0 || notice.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Amount = notice.Amount,
+            Why =
+            [
+                Reason.Of("Civ. Code § 8830", $"The notice was given {given}; unless {notice.Amount ?? 0m} is paid within 10 days after it, work may stop from {first}.", [paper]),
+                Reason.Of("Civ. Code § 8844(a)", $"From that day the contractor, its surety or the owner may also have the superior court decide in an expedited proceeding what is due."),
+                .. tooEarly ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice was given before {notice.Readings[0].Day}, too early: give it again.", [paper])] : [],
+                .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.", [paper])] : [],
+                .. untold.Select(p => Reason.Of("Civ. Code § 8834(b)", $"No copy to {p.Name}: one goes to every subcontractor with whom there is a direct contract, on the same day.", [paper])),
+            ],
+            Questions = paper.To.Count == 0 ? [new Question("To whom was the stop work notice given, and to whom a copy? (stop-work-notice-given.to)") { Corrects = paper }] : [],
+        };
+    }
+
+    private static bool Reached(FactsAsOf facts, StopWorkNoticeGiven paper, PartyCapacity capacity)
+    {
+        foreach (var id in paper.To)
+        {
+            if (facts.Job.Party(id) is { } party && party.Capacity == capacity)
+                return true;
+        }
+
+        return false;
     }
 }

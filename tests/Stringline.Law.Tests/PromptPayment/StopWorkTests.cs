@@ -11,7 +11,7 @@ namespace Stringline.Law.Tests.PromptPayment;
 public sealed class StopWorkTests
 {
     private static JobBuilder Job(bool? written = true, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder()
-        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Contract(c => c with { Written = written }).Furnished("2026-03-02", 50000m).PaymentDemanded("2026-06-01", 12000m);
+        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Contract(c => c with { Written = written, PaymentDueDays = 30 }).Furnished("2026-03-02", 50000m).PaymentDemanded("2026-06-01", 12000m);
 
     private static Finding? Stop(JobBuilder job, string asOf = "2026-08-06") => job.On(asOf).Find("stop-work.notice-first-day");
 
@@ -26,9 +26,27 @@ public sealed class StopWorkTests
         Assert.Equal(expected, stop.Standing);
     }
 
+    // A notice on Thursday 6 August: posted by Saturday 1 August.
     [Fact]
-    [Proves("Civ. Code § 8834")]
-    public void Intent_is_posted_five_days_before() => Assert.True(Stop(Job())!.Says("by 2026-08-01 (Sat) for a notice on that day"));
+    [Proves("Civ. Code § 8834(a)")]
+    [Proves("Civ. Code § 8838(a)")]
+    public void Intent_is_posted_five_days_before()
+    {
+        var posting = Job().On("2026-08-06").Get("stop-work.posting");
+        Assert.Equal(["2026-08-01"], posting.DaysOf());
+        Assert.Equal(Standing.Open, posting.Standing);
+        Assert.True(posting.Says("posted today, the notice may be given from 2026-08-11 (Tue)"));
+        Assert.Empty(posting.Questions);
+        Assert.Equal(Standing.Lost, Job(false).On("2026-08-06").Get("stop-work.posting").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8834(b)")]
+    public void The_copies_go_out_on_the_day_of_the_notice_and_not_of_the_posting()
+    {
+        Assert.True(Stop(Job())!.Says("On the very day on which the notice is given, give a copy"));
+        Assert.False(Job().On("2026-08-06").Get("stop-work.posting").Says("copy"));
+    }
 
     [Theory]
     [InlineData(true, Standing.Open)]
@@ -66,47 +84,92 @@ public sealed class StopWorkTests
         Assert.True(stop.Asks("performance"));
     }
 
-    private static Finding? Claim(string? made, bool? lowRise = false, string asOf = "2026-06-15", string? received = "2026-06-01", string sent = "2026-05-29") => new JobBuilder()
-        .Contract(c => c with { On = made is null ? null : Day(made) }).Work(w => w with { LowRiseResidential = lowRise }).DisputeClaim(sent, received, 5000m).On(asOf).Find("dispute-claim.owners-statement");
+    private static JobBuilder Contract60(int? days, string? due = null) => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Price(60_000m)
+        .Contract(c => c with { Written = true, PaymentDueDays = days }).Furnished("2025-08-05", 20_000m)
+        .Add(i => new PaymentDemanded { Index = i, On = When("2025-10-06"), Amount = 20_000m, Due = due is null ? null : Day(due) });
 
+    // Demanded on 6 October: in 60 days 5 December, in ten days 16 October; 35 days later 9 January and 20 November.
     [Theory]
-    [InlineData("2025-12-31", Standing.Lost)]
-    [InlineData("2026-01-01", Standing.NotYet)]
-    [InlineData(null, Standing.InDoubt)]
-    [Proves("Civ. Code § 8850")]
-    public void The_claims_procedure_governs_contracts_from_2026(string? made, Standing expected)
+    [InlineData(60, null, "2026-01-10", Standing.NotYet)]
+    [InlineData(10, null, "2025-11-21", Standing.Open)]
+    [InlineData(60, "2025-10-16", "2025-11-21", Standing.Open)]
+    [InlineData(null, "2025-10-16", "2025-11-21", Standing.Open)]
+    [InlineData(null, null, "2025-12-11", Standing.InDoubt)]
+    [Proves("Civ. Code § 8832")]
+    public void The_35_days_are_counted_from_the_day_that_the_contract_sets(int? days, string? due, string first, Standing expected)
     {
-        Assert.Equal(expected, Claim(made)!.Standing);
-        Assert.Equal(made is null, Claim(made)!.Asks("On which day was the contract made"));
+        var stop = Contract60(days, due).On("2025-12-15").Get("stop-work.notice-first-day");
+        Assert.Equal([first], stop.DaysOf());
+        Assert.Equal(expected, stop.Standing);
+        Assert.Equal(days is null && due is null, stop.Asks("(contract.paymentDueDays)"));
     }
 
-    [Theory]
-    [InlineData("2029-12-31", Standing.NotYet)]
-    [InlineData("2030-01-01", Standing.Lost)]
-    [Proves("Civ. Code § 8850")]
-    public void It_is_repealed_on_1_January_2030(string made, Standing expected) =>
-        Assert.Equal(expected, Claim(made, asOf: "2030-02-04", received: "2030-02-01", sent: "2030-01-31")!.Standing);
-
-    // Received Monday 1 June: Wednesday 1 July.
-    [Theory]
-    [InlineData("2026-07-01", Standing.NotYet)]
-    [InlineData("2026-07-02", Standing.Open)]
-    [Proves("Civ. Code § 8850")]
-    public void The_owner_states_within_thirty_days_of_receipt_what_it_disputes(string asOf, Standing expected)
+    // Of 20,000 demanded on 1 September 5,000 are unpaid; 8,000 demanded on 20 November fall due on 21 December, a Sunday.
+    [Fact]
+    [Proves("Civ. Code § 8830")]
+    public void The_amount_is_what_is_overdue_and_nothing_else()
     {
-        Assert.Equal(["2026-07-01"], Claim("2026-01-01")!.DaysOf());
-        Assert.Equal(expected, Claim("2026-01-01", asOf: asOf)!.Standing);
-        // Without the day of receipt, from the sending: the mail may have been a day under way or ten.
-        Assert.Equal(["2026-06-29"], Claim("2026-01-01", received: null)!.DaysOf());
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { Written = true, PaymentDueDays = 30 }).Furnished("2025-08-05", 28_000m)
+            .PaymentDemanded("2025-09-01", 20_000m).Paid("2025-10-20", 15_000m).PaymentDemanded("2025-11-20", 8_000m);
+        var stop = job.On("2025-12-15").Get("stop-work.notice-first-day");
+        Assert.Equal(5_000m, stop.Amount);
+        Assert.Equal(["2025-11-06"], stop.DaysOf());
+        Assert.Equal([1], stop.Why[0].Facts.Select(f => f.Index));
+        // 22 December and 35 days: from 27 January the 8,000 are overdue too.
+        Assert.Equal(5_000m, job.On("2026-01-26").Get("stop-work.notice-first-day").Amount);
+        Assert.Equal(13_000m, job.On("2026-01-27").Get("stop-work.notice-first-day").Amount);
     }
 
+    private static JobBuilder Given(string on, params string[] to) => Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.").Add(i => new StopWorkNoticeGiven { Index = i, On = When(on), To = to });
+
     [Theory]
-    [InlineData(true, Standing.Lost, false)]
-    [InlineData(null, Standing.NotYet, true)]
-    [Proves("Civ. Code § 8850")]
-    public void Not_on_housing_of_four_stories_or_fewer(bool? lowRise, Standing expected, bool asks)
+    [InlineData("2026-08-16", Standing.NotYet)]
+    [InlineData("2026-08-17", Standing.Open)]
+    [Proves("Civ. Code § 8830")]
+    [Proves("Civ. Code § 8844(a)")]
+    public void Work_may_stop_on_the_eleventh_day_after_the_notice(string asOf, Standing expected)
     {
-        Assert.Equal(expected, Claim("2026-01-01", lowRise)!.Standing);
-        Assert.Equal(asks, Claim("2026-01-01", lowRise)!.Asks("not over four stories"));
+        var stop = Given("2026-08-06", "owner", "framer").On(asOf).Get("stop-work.first-day");
+        Assert.Equal(["2026-08-17"], stop.DaysOf());
+        Assert.Equal(expected, stop.Standing);
+        Assert.Equal(12_000m, stop.Amount);
+        Assert.True(stop.Says("expedited proceeding"));
+        Assert.Empty(stop.Questions);
+        Assert.Contains("2026-08-01", Given("2026-08-06", "owner", "framer").On(asOf).Get("stop-work.posting").Questions[0].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8832")]
+    [Proves("Civ. Code § 8834(b)")]
+    public void A_notice_too_early_or_to_the_wrong_ones_leaves_the_right_in_doubt()
+    {
+        Assert.Null(Job().On("2026-08-20").Find("stop-work.first-day"));
+        var early = Given("2026-08-05", "owner", "framer").On("2026-08-20").Get("stop-work.first-day");
+        Assert.Equal(Standing.InDoubt, early.Standing);
+        Assert.True(early.Says("too early: give it again"));
+        var unserved = Given("2026-08-06", "framer").On("2026-08-20").Get("stop-work.first-day");
+        Assert.Equal(Standing.InDoubt, unserved.Standing);
+        Assert.True(unserved.Says("given to the owner"));
+        var untold = Given("2026-08-06", "owner").On("2026-08-20").Get("stop-work.first-day");
+        Assert.Equal(Standing.InDoubt, untold.Standing);
+        Assert.True(untold.Says("No copy to Framer Co."));
+        var silent = Given("2026-08-06").On("2026-08-20").Get("stop-work.first-day");
+        Assert.Equal(Standing.Open, silent.Standing);
+        Assert.True(silent.Asks("(stop-work-notice-given.to)"));
+    }
+
+    // Done on Tuesday 2 June 2026: Friday 12 June.
+    [Theory]
+    [InlineData("2026-06-12", Standing.NotYet)]
+    [InlineData("2026-06-13", Standing.Open)]
+    [Proves("Civ. Code § 8816(a)")]
+    [Proves("Civ. Code § 8816(b)")]
+    public void The_payer_answers_within_ten_days_that_disputed_work_is_done(string asOf, Standing expected)
+    {
+        static JobBuilder Done(ClaimantRole role) => new JobBuilder().Role(role).Furnished("2026-03-02", 50000m).Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-02") });
+        var found = Done(ClaimantRole.Subcontractor).On(asOf).Get("retention.disputed-work");
+        Assert.Equal(["2026-06-12"], found.DaysOf());
+        Assert.Equal(expected, found.Standing);
+        Assert.Null(Done(ClaimantRole.Supplier).On(asOf).Find("retention.disputed-work"));
     }
 }

@@ -1,0 +1,238 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>The claims procedure of private work, contracts from 2026 (Civ. Code § 8850), step by step.</summary>
+internal static class PrivateClaim
+{
+    private const int StatementDays = 30;
+    private const int PaymentDays = 60;
+    private const int ConferenceDays = 30;
+    private const int BusinessDays = 10;
+    private const int NoticeDays = 30;
+
+    // The whole article ends with that day, whenever the contract was made; no section saves what has begun (Civ. Code § 8851).
+    private static readonly LocalDate Until = new(2029, 12, 31);
+
+    /// <summary>The findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    {
+        foreach (var finding in ContractorsAnswer(facts, calendar))
+            yield return finding;
+        var claims = facts.All<DisputeClaimSent>();
+        if (claims.Count == 0)
+            yield break;
+        var claim = claims[^1];
+        if (NotGoverned(facts, claim) is { } none)
+        {
+            yield return none;
+            yield break;
+        }
+
+        if (Days.Of(claim.On) is null && claim.Received is null)
+            yield break;
+        if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
+        {
+            yield return ThroughTheContractor(facts, claim);
+            yield break;
+        }
+
+        var statement = OwnersStatement(facts, claim, calendar);
+        yield return statement;
+        if (NextStep(facts, claim, statement, calendar) is { } next)
+            yield return next;
+        if (Suspension(facts, claim, statement, calendar) is { } suspension)
+            yield return suspension;
+    }
+
+    /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
+    [Rule("Civ. Code § 8850(n)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(o)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(b)", Since = "2026-01-01", Until = "2029-12-31")]
+    private static Finding? NotGoverned(FactsAsOf facts, DisputeClaimSent claim)
+    {
+        if (facts.Job.Contract.On is { } made && (made < RetentionCap.From || made > Until))
+            return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(n)", $"The contract was made on {made}; the procedure governs contracts made from {RetentionCap.From} on, while the article is in force.", [claim]));
+        if (facts.Job.Work.LowRiseResidential == true)
+            return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [claim]));
+        return facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor ? null
+            : Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(b)", $"The procedure is for a claim of a contractor, and through it of a subcontractor; a claimant in this role is not named.", [claim]));
+    }
+
+    private static Finding Statement(Standing standing, params Reason[] why) => new()
+    {
+        Id = "dispute-claim.owners-statement",
+        Title = "Claim under the 2026 procedure: owner's statement",
+        Standing = standing,
+        Why = why,
+    };
+
+    /// <summary>The owner answers a claim in writing within 30 days of receipt; silence denies the whole.</summary>
+    [Rule("Civ. Code § 8850(d)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(g)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8851", Since = "2026-01-01")]
+    private static Finding OwnersStatement(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
+    {
+        var day = claim.Received ?? claim.On.Latest!.Value;
+        var last = calendar.RollForwardOnAnyList(Period.LastDay(day, StatementDays));
+        var answers = facts.All<DisputeClaimAnswered>();
+        var name = claim.Received is null ? "owner's statement, not before 30 days after the sending" : "owner's statement, 30 days after receipt";
+        List<Reading> readings = [new Reading(name, last)];
+        var isGood = claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
+        var ended = last > Until || facts.AsOf > Until;
+        return Statement(answers.Count > 0 ? Standing.Done
+            : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && facts.AsOf > last) ? Standing.InDoubt
+            : facts.AsOf <= last ? Standing.NotYet : Standing.Open) with
+        {
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Amount = claim.Amount,
+            Why =
+            [
+                Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within 30 days of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within 60 days after its statement, else with 2 percent a month (Civ. Code § 8850(h)).", [claim]),
+                Reason.Of("Civ. Code § 8850(g)", $"Silence denies the whole claim."),
+                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {Days.Of(answers[^1].On)}.", [answers[^1]])] : [],
+                .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8850(c)", $"A claim is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
+                .. ended ? (Reason[])[Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until.PlusDays(1)}, and nothing saves a claim that was begun under it.")] : [],
+                Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
+            ],
+            Questions =
+            [
+                .. facts.Job.Contract.On is null ? (Question[])[new Question("On which day was the contract made? The procedure governs contracts from 2026-01-01 on. (contract.on)")] : [],
+                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply. (work.lowRiseResidential)")] : [],
+                .. claim.Received is null ? (Question[])[new Question("On which day did the owner receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
+            ],
+        };
+    }
+
+    /// <summary>After the owner's answer, or its silence: a conference, a second statement, and mediation of what is left.</summary>
+    [Rule("Civ. Code § 8850(e)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(f)", Since = "2026-01-01", Until = "2029-12-31")]
+    private static Finding? NextStep(FactsAsOf facts, DisputeClaimSent claim, Finding statement, OpenDays calendar)
+    {
+        var denied = statement.Readings[0].Day.PlusDays(1);
+        if (Latest<ConferenceHeld>(facts) is { On.Latest: { } held } conference)
+        {
+            var second = BusinessDaysAfter(held, calendar);
+            return Step(facts, "dispute-claim.second-statement", "Claim under the 2026 procedure: what is left in dispute", "ten business days after the conference", second,
+                Reason.Of("Civ. Code § 8850(e)", $"Within 10 business days after the conference of {held}, by {second}, the owner states in writing what is left in dispute; the rest is paid within 60 days after.", [conference]),
+                Reason.Of("Civ. Code § 8850(f)", $"What is left goes to mediation; a mediator is agreed on within 10 business days after the part was identified in writing, else the contractor chooses."));
+        }
+
+        if (Latest<ConferenceDemanded>(facts) is { On.Latest: { } demanded } demand)
+        {
+            var isGood = demand.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
+            var last = calendar.RollForwardOnAnyList(Period.LastDay(demanded, ConferenceDays));
+            var step = Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: conference", "30 days after the demand for a conference", last,
+                Reason.Of("Civ. Code § 8850(e)", $"On the demand of {demanded} the owner schedules a conference within 30 days of its receipt, by {last} at the earliest.", [demand]));
+            return isGood ? step : step with
+            {
+                Standing = Standing.InDoubt,
+                Why = [.. step.Why, Reason.Of("Civ. Code § 8850(e)", $"The demand goes by registered or certified mail, return receipt requested: send it again that way.", [demand])],
+            };
+        }
+
+        var answered = Latest<DisputeClaimAnswered>(facts);
+        if (answered is null && facts.AsOf < denied)
+            return null;
+        var from = answered?.On.Latest ?? denied;
+        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? "the day after the owner's time to answer" : "the day of the answer", from,
+            Reason.Of("Civ. Code § 8850(e)", $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
+        {
+            Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
+        };
+    }
+
+    /// <summary>
+    /// Contractor and subcontractor may suspend work: notice to the owner that payment is due, or that the claim is denied; thirty days
+    /// after it a notice of ten days; then work may stop.
+    /// </summary>
+    [Rule("Civ. Code § 8850(k)", Since = "2026-01-01", Until = "2029-12-31")]
+    private static Finding? Suspension(FactsAsOf facts, DisputeClaimSent claim, Finding statement, OpenDays calendar)
+    {
+        var answered = Latest<DisputeClaimAnswered>(facts);
+        LocalDate due;
+        if (answered is null)
+            due = statement.Readings[0].Day.PlusDays(1);
+        else if (answered is { Undisputed: > 0, On.Latest: { } on })
+            due = calendar.RollForwardOnAnyList(Period.LastDay(on, PaymentDays)).PlusDays(1);
+        else
+            return null;
+        var first = LocalDate.Max(facts.AsOf, due);
+        // The second notice is mailed on a day on which the post office is open.
+        var second = calendar.RollForwardOnAnyList(Period.LastDay(first, NoticeDays));
+        var stop = Period.FirstDayAfter(second, StopWork.NoticeDays);
+        List<Reading> readings = [new Reading("if the first notice is mailed on the first day it can be", stop)];
+        return new Finding
+        {
+            Id = "dispute-claim.suspension-first-day",
+            Title = "Claim under the 2026 procedure: suspend work, first day",
+            Standing = facts.AsOf < due ? Standing.NotYet : Standing.InDoubt,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why =
+            [
+                Reason.Of("Civ. Code § 8850(k)", $"From {due} tell the owner, by registered or certified mail with return receipt requested, that {(answered is null ? "the claim is denied by silence" : "payment is due")}. Mailed on {first}, thirty days after it, on {second}, a 10-day notice of intent to stop work may be mailed the same way; work may stop from {stop}.", [claim]),
+            ],
+            Questions = [new Question("Has the owner been told by such mail, and when? (stop-work-notice-given)")],
+        };
+    }
+
+    /// <summary>A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.</summary>
+    [Rule("Civ. Code § 8850(j)", Since = "2026-01-01", Until = "2029-12-31")]
+    private static IEnumerable<Finding> ContractorsAnswer(FactsAsOf facts, OpenDays calendar)
+    {
+        var requests = facts.All<ClaimRequestMade>();
+        if (requests.Count == 0 || Days.Of(requests[^1].On) is not { } on)
+            yield break;
+        var last = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, StatementDays));
+        var answers = facts.All<ClaimRequestAnswered>();
+        List<Reading> readings = [new Reading("contractor's answer, not before 30 days after the request", last)];
+        yield return new Finding
+        {
+            Id = "dispute-claim.contractors-answer",
+            Title = "Claim through the contractor: its answer",
+            Standing = answers.Count > 0 ? Standing.Done : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Amount = requests[^1].Amount,
+            Why =
+            [
+                Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within 30 days of receipt whether it did, and if not, why not.", [requests[^1]]),
+                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {Days.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
+            ],
+        };
+    }
+
+    private static Finding ThroughTheContractor(FactsAsOf facts, DisputeClaimSent claim) => Statement(Standing.InDoubt,
+        Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within 30 days of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(Period.LastDay(sent, StatementDays))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's 30 days begin when it receives the claim from the contractor.", [claim])) with
+    {
+        Questions = facts.All<ClaimRequestMade>().Count > 0 ? [] : [new Question("Was the claim sent to the contractor, with the request to present it, and on which day? (claim-request-made)")],
+    };
+
+    private static Finding Step(FactsAsOf facts, string id, string title, string reading, LocalDate day, params Reason[] why)
+    {
+        List<Reading> readings = [new Reading(reading, day)];
+        return new Finding
+        {
+            Id = id,
+            Title = title,
+            Standing = facts.AsOf > Until ? Standing.InDoubt : facts.AsOf <= day ? Standing.NotYet : Standing.Open,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why = why,
+        };
+    }
+
+    private static LocalDate BusinessDaysAfter(LocalDate day, OpenDays calendar)
+    {
+        for (var i = 0; i < BusinessDays; i++)
+            day = calendar.RollForwardOnAnyList(day.PlusDays(1));
+        return day;
+    }
+
+    private static T? Latest<T>(FactsAsOf facts) where T : Entry => facts.All<T>() is { Count: > 0 } all ? all[^1] : null;
+}

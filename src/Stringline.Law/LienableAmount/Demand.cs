@@ -45,7 +45,7 @@ public static class Demand
             AddExcess(law, work, application.Excess, unknown, steps);
         var demand = SecuredUnpaid(work.Items) - released;
         var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy, IsUnknown = unknown, Waivers = waivers };
-        return doubts.Measure(facts, waterfall, otherwise, released);
+        return Released.WithDoubt(doubts.Measure(facts, waterfall, otherwise, released));
     }
 
     /// <summary>Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.</summary>

@@ -41,13 +41,28 @@ public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Step
 
 /// <summary>What one waiver and release does to the demand.</summary>
 /// <param name="Waiver">The paper.</param>
-/// <param name="Binds">Whether it binds on the day of asking.</param>
-/// <param name="Reached">Unpaid dollars and cents of the work it reaches.</param>
-/// <param name="Kept">What of that its exceptions keep alive.</param>
-public sealed record WaiverEffect(Facts.Waived Waiver, bool Binds, decimal Reached, decimal Kept)
+/// <param name="Binding">Whether it binds on the day of asking.</param>
+/// <param name="Reached">Unpaid dollars and cents of the work that it reaches as a fact.</param>
+/// <param name="Kept">What of that its exceptions keep alive, or may.</param>
+public sealed record WaiverEffect(Facts.Waived Waiver, Verdict Binding, decimal Reached, decimal Kept)
 {
-    /// <summary>What it releases, or would release once it binds.</summary>
+    /// <summary>Whether it surely binds.</summary>
+    public bool Binds => Binding == Verdict.Yes;
+
+    /// <summary>What it releases as a fact, or would once it binds.</summary>
     public decimal Released => Reached - Kept;
+
+    /// <summary>What more it may release, or would once it binds.</summary>
+    public decimal InDoubt { get; init; }
+
+    /// <summary>What it releases at the most on the day of asking.</summary>
+    public decimal AtMost => Binding == Verdict.No ? 0m : Released + InDoubt;
+
+    /// <summary>How far its words reach.</summary>
+    internal WaiverReach Reach { get; init; }
+
+    /// <summary>What its exceptions keep.</summary>
+    internal WaiverExceptions Exceptions { get; init; }
 }
 
 /// <summary>One step of the waterfall.</summary>

@@ -17,18 +17,26 @@ public static class WaiverFindings
         {
             number++;
             var waiver = effect.Waiver;
-            var section = Released.Section(waiver.Form);
+            var section = Released.Section(facts, waiver.Form);
             yield return new Finding
             {
                 Id = $"waiver.{number}",
                 Title = Title(waiver.Form),
-                Standing = waiver.InStatutoryForm == false ? Standing.InDoubt : effect.Binds ? Standing.Done : Standing.NotYet,
+                Standing = StandingOf(effect),
                 Amount = effect.Released,
-                Explain = () => [Binding(effect, section), .. Alarms(facts, effect, section)],
-                Ask = () => Questions(facts, effect),
+                Explain = () => [Binding(facts, effect, section), .. Alarms(facts, effect, section)],
+                Ask = () => WaiverQuestions.Of(facts, effect),
             };
         }
     }
+
+    private static Standing StandingOf(WaiverEffect effect) => effect.Binding switch
+    {
+        Verdict.Yes => effect.InDoubt > 0 ? Standing.InDoubt : Standing.Done,
+        Verdict.Open => Standing.InDoubt,
+        Verdict.No => Standing.NotYet,
+        _ => throw new InvalidOperationException($"No such verdict: {effect.Binding}."),
+    };
 
     private static string Title(WaiverForm form) => form switch
     {
@@ -39,29 +47,52 @@ public static class WaiverFindings
         _ => throw new InvalidOperationException($"No such form: {form}."),
     };
 
-    private static bool IsFinal(Waived waiver) => waiver.Form is WaiverForm.ConditionalFinal or WaiverForm.UnconditionalFinal;
+    private static bool IsFinal(Waived waiver) => WaiverReach.IsFinal(waiver.Form);
 
-    private static bool IsUnconditional(Waived waiver) => waiver.Form is WaiverForm.UnconditionalProgress or WaiverForm.UnconditionalFinal;
+    /// <summary>Whether it is one of the two unconditional forms.</summary>
+    internal static bool IsUnconditional(Waived waiver) => waiver.Form is WaiverForm.UnconditionalProgress or WaiverForm.UnconditionalFinal;
 
     [Rule("Civ. Code § 8124(b)")]
-    private static Reason Binding(WaiverEffect effect, string section)
+    [Rule("Civ. Code § 8130")]
+    private static Reason Binding(FactsAsOf facts, WaiverEffect effect, string section)
     {
         var waiver = effect.Waiver;
-        if (waiver.InStatutoryForm == false)
-            return Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form: it is void and binds nobody, unless the claimant was in fact paid in full.", [waiver]);
+        var federal = facts.Job.Work.Kind == WorkKind.Federal;
+        if (!federal && waiver.InStatutoryForm == false)
+        {
+            return effect.Binding == Verdict.Open
+                ? Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form: it is void, unless the claimant was in fact paid in full. {effect.AtMost} hangs on it, and is claimed.", [waiver],
+                    Reason.Of("Civ. Code § 8130", $"But an accord on a good-faith dispute, or the settlement of a pending action, binds if it names the lien or claim."))
+                : Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form and settles nothing: it is void, unless the claimant was in fact paid in full.", [waiver]);
+        }
+
+        if (federal && effect.Binding != Verdict.Yes && IsUnconditional(waiver))
+            return Reason.Of(section, $"A waiver of the right on the bond is void unless it is in writing, signed, and executed after the claimant has furnished labor or material; this one was not, or it is not clear that it was.", [waiver]);
         if (IsUnconditional(waiver))
-            return Reason.Of(section, $"Unconditional: it binds on signing, paid or not. It releases {effect.Released} that is unpaid.", [waiver]);
-        return effect.Binds
-            ? Reason.Of("Civ. Code § 8124(b)", $"Conditional, and the payment cleared on {waiver.PaymentCleared!.Value}: it binds and releases {effect.Released} that is unpaid.", [waiver])
-            : Reason.Of("Civ. Code § 8124(b)", $"Conditional, and the file shows no cleared payment: it releases nothing yet. Once paid it would release {effect.Released} that is unpaid.", [waiver]);
+            return Reason.Of(section, $"Unconditional: it binds on signing, paid or not. It releases {effect.Released} that is unpaid.{More(effect)}", [waiver]);
+        var evidence = Released.Section(facts, "Civ. Code § 8124(b)");
+        return effect.Binding switch
+        {
+            Verdict.Yes => Reason.Of(evidence, $"Conditional, and the payment cleared on {waiver.PaymentCleared!.Value}: it binds and releases {effect.Released} that is unpaid.{More(effect)}", [waiver]),
+            Verdict.Open => Reason.Of(evidence, $"Conditional, and money that may be the payment it describes came in: once the check is paid by the bank, or the claimant has acknowledged the payment in writing, it binds. {effect.AtMost} hangs on that and is claimed; to claim knowingly what was released can cost the claim, so settle it first.", [waiver]),
+            Verdict.No => Reason.Of(evidence, $"Conditional, and the file shows no cleared payment: it releases nothing yet. Once paid it would release {effect.Released} that is unpaid.", [waiver]),
+            _ => throw new InvalidOperationException($"No such verdict: {effect.Binding}."),
+        };
     }
+
+    private static string More(WaiverEffect effect) =>
+        effect.InDoubt > 0 ? $" Whether it releases {LawText.Money(effect.InDoubt)} more is in doubt; that is claimed with the doubt." : "";
 
     private static IEnumerable<Reason> Alarms(FactsAsOf facts, WaiverEffect effect, string section)
     {
         var waiver = effect.Waiver;
-        if (waiver.InStatutoryForm == false)
+        if (waiver.InStatutoryForm == false && facts.Job.Work.Kind != WorkKind.Federal)
             yield break;
-        if (IsUnconditional(waiver) && BeforePaymentCleared(waiver))
+        if (waiver.On.Latest < facts.FirstFurnished?.Earliest)
+            yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: it was signed before any work was furnished. Rights cannot be given up in advance{(waiver.Through > waiver.On.Latest ? ", and its through date lies after its signing" : "")}.", [waiver]);
+        else if (waiver.Through > waiver.On.Latest)
+            yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: its through date lies after its signing; rights in work still to come cannot be given up in advance.", [waiver]);
+        if (IsUnconditional(waiver) && BeforePaymentCleared(waiver) && !PaidBeforeSigning(facts, waiver))
             yield return Reason.Of(section, $"Alarm: an unconditional form was signed before its payment cleared. The lead-in of the section allows it only once payment is received, so it may be void; but the form itself says that it binds even unpaid, and that is acted on.", [waiver]);
         if (!IsFinal(waiver) && effect.Released > 0)
             yield return waiver.Through is { } through
@@ -97,13 +128,17 @@ public static class WaiverFindings
         return null;
     }
 
-    private static List<Question> Questions(FactsAsOf facts, WaiverEffect effect)
+    /// <summary>Whether the file shows a receipt of at least the sum it describes on or before the day it was signed.</summary>
+    internal static bool PaidBeforeSigning(FactsAsOf facts, Waived waiver)
     {
-        var questions = new List<Question>();
-        if (effect.Waiver.InStatutoryForm is null)
-            questions.Add(new Question("Does the paper follow the statutory form? It is taken to.", Dollars: effect.Released));
-        if (!IsFinal(effect.Waiver) && effect.Released > 0 && facts.All<Retained>().Count == 0)
-            questions.Add(new Question("Is part of the released amount retention, or an unpaid extra? The progress form keeps those: enter retained, or excepted.", Dollars: effect.Released));
-        return questions;
+        if (waiver.PaymentCleared is not null || waiver.Amount is not { } amount)
+            return false;
+        foreach (var paid in facts.All<Paid>())
+        {
+            if (paid.Amount >= amount && paid.On.Latest <= waiver.On.Earliest)
+                return true;
+        }
+
+        return false;
     }
 }

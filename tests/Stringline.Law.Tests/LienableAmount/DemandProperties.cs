@@ -68,8 +68,8 @@ public sealed class DemandProperties
     [Proves("Civ. Code § 8416(a)(1)")]
     [Proves("Civ. Code § 1479")]
     [Proves("Civ. Code § 8124")]
-    public void One_more_payment_credit_or_waiver_never_raises_the_demand() =>
-        Gen.Select(Asked, Gen.OneOf(Draw.Paid.Select(e => (Entry)e), Draw.Credited.Select(e => (Entry)e), Draw.Waived.Select(e => (Entry)e))).Sample(
+    public void One_more_payment_credit_or_waiver_never_raises_the_demand() => // but a conditional progress form, which a later one may list as unpaid
+        Gen.Select(Asked, Gen.OneOf(Draw.Paid.Select(e => (Entry)e), Draw.Credited.Select(e => (Entry)e), Draw.Waived.Where(w => w.Form != WaiverForm.ConditionalProgress).Select(e => (Entry)e))).Sample(
             (asked, more) => Assert.True(Amount(asked.Job.With(more), asked.AsOf).Demand <= Amount(asked.Job, asked.AsOf).Demand),
             print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Tries);
 

@@ -82,14 +82,14 @@ public sealed class ReleasedTests
         Assert.Equal(0m, Amount(Job().Retained("2026-03-31", 30m).Waived("2026-04-10", WaiverForm.UnconditionalFinal)).Demand);
     }
 
-    // Civ. Code §§ 8132, 8134: the form keeps retentions; one that may have been held only for later work is not counted on.
+    // Civ. Code §§ 8132, 8134: the form keeps retentions, and says nothing of the day on which they were held.
     [Theory]
     [InlineData("2026-03-25..2026-03-31", 430)]
-    [InlineData("2026-03-31..2026-04-01", 400)]
-    [InlineData("2026-04-01", 400)]
-    [InlineData("?", 400)]
+    [InlineData("2026-03-31..2026-04-01", 430)]
+    [InlineData("2026-04-01", 430)]
+    [InlineData("?", 430)]
     [Proves("Civ. Code § 8134")]
-    public void Only_retention_surely_held_by_the_through_date_outlives_a_progress_form(string retained, int demand) =>
+    public void Retention_of_any_day_outlives_a_progress_form(string retained, int demand) =>
         Assert.Equal(demand, Amount(Job().Retained(retained, 30m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
 
     [Fact]
@@ -121,16 +121,17 @@ public sealed class ReleasedTests
     }
 
     [Theory]
-    [InlineData("2026-03-25", "2026-04-03", 0)]
+    [InlineData("2026-03-25", "2026-04-03", 150)] // three of ten days lie after it
+    [InlineData("2026-03-22", "2026-03-31", 0)]
     [InlineData("2026-04-01", "2026-04-03", 500)]
     [Proves("Civ. Code § 8134")]
-    public void Work_over_the_through_date_counts_as_released(string from, string until, int demand) =>
+    public void Work_over_the_through_date_is_released_by_days(string from, string until, int demand) =>
         Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Furnished(from, 500m, until: until).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
 
     [Fact]
     [Proves("Civ. Code § 8134")]
-    public void Work_on_an_unknown_day_counts_as_released() =>
-        Assert.Equal(0m, Amount(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2020-01-01")).Demand);
+    public void Work_on_an_unknown_day_is_not_released_as_a_fact() =>
+        Assert.Equal(500m, Amount(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2020-01-01")).Demand);
 
     [Theory]
     [InlineData(false, 700)]

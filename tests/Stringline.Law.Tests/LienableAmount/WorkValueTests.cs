@@ -219,8 +219,10 @@ public sealed class WorkValueTests
         static JobBuilder Job(string first = "2026-03-30", string last = "2026-04-06") => Supplier().Price(1000m).Furnished(first).Furnished(last).Ended("2026-04-20");
         Assert.Equal(900m, Amount(Job().Credited("2026-05-04", 100m)).Demand);
         Assert.Equal(1000m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-29")).Demand);
-        Assert.Equal(0m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-30")).Demand);
-        Assert.Equal(0m, Amount(Job("2026-03-30..2026-04-02").Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+        // One of its eight days; and none as a fact where the first may be later.
+        Assert.Equal(875m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-30")).Demand);
+        Assert.Equal(0m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-04-06")).Demand);
+        Assert.Equal(1000m, Amount(Job("2026-03-30..2026-04-02").Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
         // A charge of 8 April falls due before work that may have gone on to the 10th, and gets the payment.
         Assert.Equal(1000m, Amount(Job(last: "2026-04-06..2026-04-10").Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);
         Assert.Equal(970m, Amount(Job().Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);

@@ -129,7 +129,7 @@ public static class Conversion
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
             suits.Leading!.Stay is not { Until: null },
-            () => WhyAction.Ask(facts, suits, standing));
+            () => WhyAction.Ask(facts, suits, standing, calendar));
     }
 
     /// <summary>What stands in the way of recording a converted claim; empty where nothing does. No preliminary notice is asked, nor any other condition of the mechanics lien.</summary>

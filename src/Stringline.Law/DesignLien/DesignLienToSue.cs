@@ -31,7 +31,7 @@ internal static class DesignLienToSue
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
             suits.Leading!.Stay is not { Until: null },
-            () => WhyAction.Ask(facts, suits, standing));
+            () => WhyAction.Ask(facts, suits, standing, calendar));
     }
 
     private static Reading? AfterCredit(FactsAsOf facts, ClaimSuit leading, LocalDate ninety, OpenDays calendar)

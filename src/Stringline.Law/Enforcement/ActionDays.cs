@@ -43,7 +43,7 @@ public static class ActionDays
         };
         var readings = Readings(suits, standing);
         return Deadline.Finding(Id, Title, standing, readings, calendar,
-            () => WhyAction.Of(facts, suits, standing, calendar), leading.Stay is not { Until: null }, () => WhyAction.Ask(facts, suits, standing));
+            () => WhyAction.Of(facts, suits, standing, calendar), leading.Stay is not { Until: null }, () => WhyAction.Ask(facts, suits, standing, calendar));
     }
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.

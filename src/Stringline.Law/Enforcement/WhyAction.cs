@@ -96,11 +96,13 @@ internal static class WhyAction
     }
 
     /// <summary>What would settle it.</summary>
-    public static IReadOnlyList<Question> Ask(FactsAsOf facts, ClaimSuits suits, Standing standing)
+    public static IReadOnlyList<Question> Ask(FactsAsOf facts, ClaimSuits suits, Standing standing, OpenDays calendar)
     {
         var questions = new List<Question>();
         foreach (var suit in suits.Chain)
         {
+            if (suit.Recorded.IsExact && !calendar.IsOpen(suit.Recorded.Earliest))
+                questions.Add(new Question($"The recorder is closed on {LawText.Day(suit.Recorded.Earliest)} ({calendar.WhyClosed(suit.Recorded.Earliest)}): is that the day on which the claim was recorded? (claim-recorded.on)") { Corrects = suit.Claim });
             if (ClaimOfLien.WhichLien.Of(facts, suit.Claim) is null)
                 questions.Add(ClaimOfLien.WhichLien.Ask(suit.Claim));
             if (suit.End is { How: ActionEnd.Dismissed, WithoutPrejudice: null } end)

@@ -1,4 +1,3 @@
-using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.DesignLien;

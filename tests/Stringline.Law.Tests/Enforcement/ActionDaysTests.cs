@@ -124,4 +124,14 @@ public sealed class ActionDaysTests
     [Proves("Civ. Code § 8464")]
     public void What_was_paid_to_verify_and_record_is_kept_as_costs_of_suit() =>
         Assert.True(Action(Supplier().ClaimRecorded("2026-06-01"), "2026-06-10").Says("Keep the recorder's and the postal receipts"));
+
+    [Theory]
+    [InlineData("2026-05-29", false)]
+    [InlineData("2026-05-30", true)]
+    [InlineData("2026-05-31", true)]
+    [InlineData("2026-05-25", true)]
+    [InlineData("2026-05-30..2026-05-31", false)]
+    [Proves("Civ. Code § 8460(a)")]
+    public void A_recording_on_a_day_on_which_the_recorder_is_closed_is_asked_about(string recorded, bool asks) =>
+        Assert.Equal(asks, Action(Supplier().ClaimRecorded(recorded), "2026-06-10").Asks("(claim-recorded.on)"));
 }

@@ -47,6 +47,16 @@ public sealed class DebtDaysTests
         Assert.True(Job(true).Bankrupt("direct", "2026-03-02").On("2026-04-01").Get("debt.last-day").Says("file a claim there"));
     }
 
+    // Without a license nothing is recovered for the work, by any road (Bus. & Prof. Code § 7031(a)).
+    [Fact]
+    [Proves("Bus. & Prof. Code § 7031(a)")]
+    public void One_who_was_never_licensed_has_no_action_on_the_debt_either()
+    {
+        var on = Job(true).Claimant(c => c with { License = new License { Required = true, Never = true } }).On("2026-03-10");
+        Assert.Equal(Standing.Lost, on.Get("licence").Standing);
+        Assert.Equal(Standing.Lost, on.Get("debt.last-day").Standing);
+    }
+
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, false, 7_000)]
     [InlineData(ClaimantRole.Subcontractor, false, 7_000)]

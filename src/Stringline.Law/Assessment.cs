@@ -162,6 +162,8 @@ public sealed record Assessment
         if (IndexWatch.Finding(facts, last, plan, calendar) is { } watch)
             findings.Add(watch);
         findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
+        if (Rank.Finding(facts, reach) is { } rank)
+            findings.Add(rank);
         findings.Add(action);
         Enforced(findings, facts, suits, credit, action, right, amount, calendar);
         findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));

@@ -27,7 +27,7 @@ public static class PropertyBound
     [Rule("Civ. Code § 4615", Sure = Sure.FromMemory)]
     private static Finding Property(FactsAsOf facts, OpenDays calendar)
     {
-        var landlord = facts.Job.Work.OrderedByTenant == true ? Nonresponsibility(facts, calendar) : [];
+        IReadOnlyList<Effect> landlord = facts.Job.Work.OrderedByTenant == true ? OnTheFee(facts, calendar) : [];
         return new Finding
         {
             Id = "lien-right.property",
@@ -85,12 +85,26 @@ public static class PropertyBound
 
     /// <summary>Good only if both posted and recorded within 10 days of knowledge; it does not shield an owner whose lease makes the tenant build (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).</summary>
     [Rule("Civ. Code § 8444")]
-    private static List<Effect> Nonresponsibility(FactsAsOf facts, OpenDays calendar)
+    private static List<Effect> OnTheFee(FactsAsOf facts, OpenDays calendar)
     {
         var effects = new List<Effect>();
         foreach (var notice in facts.All<NonresponsibilityRecorded>())
-            effects.Add(WhatItDoes(notice, calendar));
+            effects.Add(WhatItDoes(notice, facts.Job.Work.Commenced, calendar));
+        if (effects.Count == 0 || facts.Job.In(PartyCapacity.Owner).Any(o => o.KnewOfWork is not null))
+            effects.Add(Knowledge(facts));
         return effects;
+    }
+
+    /// <summary>The fee is bound only for work done with the knowledge of its owner.</summary>
+    [Rule("Civ. Code § 8442(b)")]
+    private static Effect Knowledge(FactsAsOf facts)
+    {
+        var owners = facts.Job.In(PartyCapacity.Owner);
+        if (owners.Any(o => o.KnewOfWork == true))
+            return new Effect(Standing.Open, Reason.Of("Civ. Code § 8442(b)", $"The work was done with the knowledge of the owner of the fee: it is bound; keep the proof of that knowledge."));
+        return owners.Any(o => o.KnewOfWork == false)
+            ? new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"The owner of the fee did not know of the work: the fee is not bound, the leasehold is."))
+            : new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8442(b)", $"The fee is bound only if its owner knew of the work."), "Did the landlord know of the work? Keep what shows it. (parties.knewOfWork)");
     }
 
     private static Standing MostForTheLandlord(IReadOnlyList<Effect> effects)
@@ -105,7 +119,7 @@ public static class PropertyBound
         return best;
     }
 
-    private static Effect WhatItDoes(NonresponsibilityRecorded notice, OpenDays calendar)
+    private static Effect WhatItDoes(NonresponsibilityRecorded notice, LocalDate? commenced, OpenDays calendar)
     {
         if (Days.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
         {
@@ -114,9 +128,18 @@ public static class PropertyBound
                 "When did the landlord learn of the work, and when was the notice posted?");
         }
 
+        var first = commenced < knew ? commenced.Value : knew;
+        if (posted < first || recorded.Latest < first)
+            return new Effect(Standing.Open, Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, before any work was under way on {first}: it must follow knowledge of actual work, so it has no effect (Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455).", notice));
+        if (posted < commenced || recorded.Earliest < first || recorded.Earliest < commenced)
+            return new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8444", $"The notice of nonresponsibility may have come before the work: talk of a project is no knowledge of work (Jay Bailey Construction v. Berry Hotel (1963) 221 Cal.App.2d 135), and a notice before it has no effect (Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455).", [notice]));
+
         var last = calendar.RollForwardOnAnyList(Period.LastDay(knew, NonresponsibilityDays));
         if (posted > last || recorded.Earliest > last)
             return new Effect(Standing.Open, Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, not both by {last}: no effect.", notice));
+
+        if (notice.Lacks is { } lacks)
+            return new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8444", $"Posted and recorded in time; but the notice of nonresponsibility lacks {lacks}, which the section asks: whether it frees the fee all the same is open.", [notice]));
 
         if (notice.LeaseRequiresWork != false)
         {

@@ -29,8 +29,53 @@ public sealed class PropertyBoundTests
     public void Whether_a_tenant_ordered_the_work_decides_whose_interest_is_bound(bool? tenant, string? section, bool asks)
     {
         var property = Property(w => w with { OrderedByTenant = tenant });
-        Assert.Equal(section is null ? [] : [section], property.Sections.Where(s => s.StartsWith("Civ. Code § 8442", StringComparison.Ordinal)));
-        Assert.Equal(asks, property.Asks("tenant"));
+        Assert.Equal(section is null ? [] : tenant == true ? [section, "Civ. Code § 8442(b)"] : [section], property.Sections.Where(s => s.StartsWith("Civ. Code § 8442", StringComparison.Ordinal)));
+        Assert.Equal(asks, property.Asks("Did a tenant"));
+    }
+
+    // Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455: it must follow knowledge of actual work. Jay Bailey Construction v. Berry
+    // Hotel (1963) 221 Cal.App.2d 135: talk of a project is no knowledge of work. Commenced 1 August 2025.
+    [Theory]
+    [InlineData("2025-05-14", "2025-05-13", "2025-08-01", Standing.Open)]
+    [InlineData("2025-08-04", "2025-07-31", "2025-08-01", Standing.Open)]
+    [InlineData("2025-07-31", "2025-08-04", "2025-08-01", Standing.Open)]
+    [InlineData("2025-08-01", "2025-08-01", "2025-08-01", Standing.Narrowed)]
+    [InlineData("2025-07-28", "2025-07-28", "2025-07-21", Standing.InDoubt)] // after talk of it, before the work
+    [InlineData("2025-07-20", "2025-07-20", "2025-07-21", Standing.Open)]
+    [InlineData("2025-08-04", "2025-08-04", "2025-08-11", Standing.Narrowed)] // after the work began, before that owner knew
+    [InlineData("2025-07-30..2025-07-31", "2025-08-01", "2025-08-01", Standing.Open)]
+    [InlineData("2025-07-31..2025-08-01", "2025-08-01", "2025-08-01", Standing.InDoubt)]
+    [Proves("Civ. Code § 8444")]
+    public void A_notice_of_nonresponsibility_before_the_work_began_does_nothing(string recorded, string posted, string knew, Standing expected)
+    {
+        var property = Property(w => w with { OrderedByTenant = true, Commenced = JobBuilder.Day("2025-08-01") }, j => j.Nonresponsibility(recorded, posted, knew));
+        Assert.Equal(expected, property.Standing);
+        Assert.Equal(expected == Standing.Open, property.RuledOut("Civ. Code § 8444"));
+    }
+
+    [Theory]
+    [InlineData(null, Standing.InDoubt, true)]
+    [InlineData(true, Standing.Open, false)]
+    [InlineData(false, Standing.Narrowed, false)]
+    [Proves("Civ. Code § 8442(b)")]
+    public void The_fee_is_bound_only_with_the_knowledge_of_its_owner(bool? knew, Standing expected, bool asks)
+    {
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.PartyWith("owner", p => p with { KnewOfWork = knew }));
+        Assert.Equal(expected, property.Standing);
+        Assert.Equal(asks, property.Questions.Any(q => q.Text.EndsWith("(parties.knewOfWork)", StringComparison.Ordinal)));
+        Assert.Equal(knew == true, property.Says("keep the proof"));
+        Assert.Equal(Standing.Open, Property(w => w with { OrderedByTenant = false }, j => j.PartyWith("owner", p => p with { KnewOfWork = knew })).Standing);
+    }
+
+    [Theory]
+    [InlineData(null, Standing.Narrowed)]
+    [InlineData("its verification", Standing.InDoubt)]
+    [Proves("Civ. Code § 8444")]
+    public void A_notice_that_lacks_what_the_section_asks_frees_nothing_as_a_fact(string? lacks, Standing expected)
+    {
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02").Which(e => (NonresponsibilityRecorded)e with { Lacks = lacks }));
+        Assert.Equal(expected, property.Standing);
+        Assert.Equal(lacks is not null, property.Says("its verification"));
     }
 
     // Known Monday 2 March: the tenth day is Thursday 12 March. Known Thursday 5 March: Sunday 15 March, which rolls to Monday for the owner.

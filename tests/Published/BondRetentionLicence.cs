@@ -83,7 +83,8 @@ public sealed class BondRetentionLicence
         Now = "Due 10 days after the contractor received it; 2% a month on $149,602.52 (§ 8818). The money withheld stays in the demand. The changes are taken as what is missing to $1,500,000.",
         Takes =
         [
-            new("as the court held: the dispute is not about this money", Riggers(),
+            new("as the court held: the dispute is not about this money", Riggers()
+                    .Add(i => new Disputed { Index = i, On = JobBuilder.When("2012-08-01..2012-08-31"), Amount = 350000.00m, About = DisputeAbout.OtherSums, Text = "extras" }),
                 "2012-12-11",
                 Days("retention.due", "2012-09-11"), // the tenth day, Monday 10 September, was Admission Day observed; the roll helps the payer
                 Is("retention.due", Standing.Open),

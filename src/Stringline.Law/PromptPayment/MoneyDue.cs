@@ -29,19 +29,24 @@ public static class MoneyDue
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return FromOwner(facts, completion, calendar);
-        return facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention) : [];
+        if (facts.All<HirerPaid>().Count == 0)
+            return WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
+        return FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention);
     }
 
     private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
-        var sums = Demanded(facts, calendar);
+        var inside = RetentionInside.Of(facts);
+        var sums = inside.TakeOut(Demanded(facts, calendar));
         var retention = OwnersRetention(facts, completion, calendar);
-        SumDue.Receive(retention is null ? sums : [.. sums, retention], facts.All<Paid>());
+        List<SumDue> all = retention is null ? sums : [.. sums, retention];
+        SumDue.Receive(all, facts.All<Paid>());
+        Disputes.Assign(facts, all, s => s == retention);
         var findings = new List<Finding>();
         foreach (var sum in sums)
-            findings.Add(OwnersProgress(facts, sum, Number("prompt-payment.progress", findings.Count + 1)));
+            findings.Add(inside.Tell(OwnersProgress(facts, sum, Number("prompt-payment.progress", findings.Count + 1)), sum));
         if (retention is not null)
-            findings.Add(OwnersRetention(facts, retention));
+            findings.Add(OwnersRetention(facts, retention, completion));
         return findings;
     }
 
@@ -62,6 +67,7 @@ public static class MoneyDue
         }
 
         SumDue.Receive(sums, facts.All<Paid>());
+        Disputes.Assign(facts, sums, static s => ((HirerPaid)s.Fact).Of == PaymentOf.Retention);
         var findings = new List<Finding>();
         var (progresses, retentions) = (0, 0);
         foreach (var sum in sums)
@@ -109,7 +115,7 @@ public static class MoneyDue
     private static Finding HirersProgress(FactsAsOf facts, SumDue sum, string id)
     {
         var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",
-            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact]));
+            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact], [.. OfAUtility(facts)]));
         return facts.Job.Claimant.Role == ClaimantRole.Subcontractor
             ? finding
             : finding with
@@ -119,21 +125,61 @@ public static class MoneyDue
             };
     }
 
+    /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
+    [Rule("Civ. Code § 8802")]
+    private static Reason[] OfAUtility(FactsAsOf facts) => facts.Job.Work is { PublicUtility: true, Kind: WorkKind.Private } && facts.Hirer is { Capacity: PartyCapacity.DirectContractor }
+        ? [Reason.Of("Civ. Code § 8802", $"The owner is a public utility: its direct contractor has 21 days from receipt under this section, and the seven days of the other stand beside them.")]
+        : [];
+
     /// <summary>Contractor to subcontractor: its share of retention within ten days after receipt (United Riggers &amp; Erectors v. Coast Iron &amp; Steel (2018) 4 Cal.5th 1082).</summary>
     [Rule("Civ. Code § 8814")]
     [Rule("Civ. Code § 8818")]
     private static Finding HirersRetention(FactsAsOf facts, SumDue sum, string id)
     {
-        var finding = Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact]));
-        if (finding.Standing != Standing.Open || facts.All<Disputed>() is not { Count: > 0 } disputes)
+        var finding = WithinTheArticle(facts, Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
+            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])));
+        Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
+        if (finding.Standing is not (Standing.Open or Standing.InDoubt) || facts.AsOf <= sum.Due || unsaid.Length == 0 || sum.Disputed == 0)
             return finding;
         var whole = sum.Penalty(disputed: 0m, facts.AsOf);
         return finding with
         {
             Standing = Standing.InDoubt,
-            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {whole.WholeMonths} whole months is {whole.ForMonths}.", [.. disputes])],
-            Questions = [new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it.", Dollars: whole.ForMonths - finding.Amount)],
+            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {whole.WholeMonths} whole months is {whole.ForMonths}.", unsaid)],
+            Questions = [.. finding.Questions, new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it. (disputed.about)", Dollars: whole.ForMonths - finding.Amount) { Corrects = unsaid[0] }],
+        };
+    }
+
+    /// <summary>The article speaks of what an owner holds from a direct contractor, and a direct contractor from a subcontractor; of nobody else.</summary>
+    [Rule("Civ. Code § 8810")]
+    private static Finding WithinTheArticle(FactsAsOf facts, Finding finding)
+    {
+        if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && facts.Hirer is { Capacity: PartyCapacity.DirectContractor })
+            return finding;
+        return finding with
+        {
+            Standing = finding.Standing == Standing.Open ? Standing.InDoubt : finding.Standing,
+            Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & Prof. Code § 7108.5, may set a day."), .. finding.Why],
+            Questions = facts.Hirer is null ? [.. finding.Questions, new Question("Who hired the claimant? (claimant.hiredBy)")] : finding.Questions,
+        };
+    }
+
+    /// <summary>Retention is held and nobody says whether the contractor has received it: by its own day it was due to it.</summary>
+    [Rule("Civ. Code § 8812")]
+    private static Finding? WhetherTheHirerReceivedRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    {
+        if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor } || OwnersRetention(facts, completion, calendar) is not { } sum)
+            return null;
+        var reading = new Reading("last day for the owner to pay the contractor", sum.Due);
+        return new Finding
+        {
+            Id = "retention.due",
+            Title = "Retention from the one who hired us",
+            Standing = facts.AsOf <= sum.Due ? Standing.NotYet : Standing.InDoubt,
+            Readings = [reading],
+            Band = new Band(reading, reading),
+            Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within 45 days after completion, by {sum.Due}; within 10 days after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
+            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {LawText.IsoDay(sum.Due)}. (hirer-paid)", Dollars: sum.Unpaid)],
         };
     }
 
@@ -142,30 +188,48 @@ public static class MoneyDue
     private static SumDue? OwnersRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         var held = facts.All<Retained>();
-        if (held.Count == 0 || completion.Open.Count == 0 || !completion.SaidComplete)
+        if (held.Count == 0)
             return null;
-        var first = completion.Open.Min(r => r.On.Earliest);
-        var last = completion.Open.Max(r => r.On.Latest);
-        return new SumDue(held[^1], first, calendar.RollForwardOnAnyList(Period.LastDay(last, OwnerRetentionDays)), Total.Of(held, r => r.Amount));
+        LocalDate? first = null, last = null;
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness is not (Firmness.Certain or Firmness.Asserted or Firmness.Contested))
+                continue;
+            first = first is { } f ? LocalDate.Min(f, reading.On.Earliest) : reading.On.Earliest;
+            last = last is { } l ? LocalDate.Max(l, reading.On.Latest) : reading.On.Latest;
+        }
+
+        return first is { } from && last is { } until
+            ? new SumDue(held[^1], from, calendar.RollForwardOnAnyList(Period.LastDay(until, OwnerRetentionDays)), Total.Of(held, r => r.Amount))
+            : null;
     }
 
     /// <summary>Money that came after completion and answers no demand is taken to be retention, which leaves the lower penalty.</summary>
     [Rule("Civ. Code § 8812", Sure = Sure.OurReading)]
-    private static Finding OwnersRetention(FactsAsOf facts, SumDue sum)
+    private static Finding OwnersRetention(FactsAsOf facts, SumDue sum, CompletionReadings completion)
     {
         var held = facts.All<Retained>();
         var finding = Owed(facts, "retention.due", "Retention from the owner", sum, "Civ. Code § 8818",
             Reason.Of("Civ. Code § 8812", $"Due within 45 days after completion of the work, taken at its latest day: by {sum.Due}.", [.. held]));
+        if (finding.Standing == Standing.Open && !completion.EndFirm)
+        {
+            finding = finding with
+            {
+                Standing = Standing.InDoubt,
+                Why = [.. finding.Why, Reason.Of("Civ. Code § 8812", $"Nothing in the file makes the work surely complete: if it is not, this retention is not due yet.")],
+            };
+        }
+
         var whole = Total.Of(held, r => r.Amount);
         return sum.Unpaid == whole ? finding : finding with
         {
-            Questions = [new Question("Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
+            Questions = [.. finding.Questions, new Question("Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
         };
     }
 
     internal static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why)
     {
-        var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
+        var disputed = sum.Disputed ?? Total.Of(facts.All<Disputed>(), d => d.Amount);
         var penalty = sum.Penalty(disputed, facts.AsOf);
         var reading = new Reading("last day for the payer", sum.Due);
         return new Finding
@@ -176,6 +240,7 @@ public static class MoneyDue
             Readings = [reading],
             Band = new Band(reading, reading),
             Amount = penalty.ForMonths,
+            Questions = sum.Questions,
             Why =
             [
                 why,

@@ -21,6 +21,12 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
     /// <summary>The last day on which payment was in time.</summary>
     public LocalDate Due => due;
 
+    /// <summary>Dollars and cents of it in good-faith dispute; null where nobody shared out the disputes of the file.</summary>
+    public decimal? Disputed { get; set; }
+
+    /// <summary>What would change it.</summary>
+    public List<Question> Questions { get; } = [];
+
     /// <summary>Dollars and cents still unpaid.</summary>
     public decimal Unpaid { get; private set; } = amount;
 

@@ -25,6 +25,6 @@ internal static partial class RuleMarks
     /// <summary>Whether a text has the shape of a citation, such as <c>Civ. Code § 8414(b)(2)</c> or <c>40 U.S.C. § 3133(b)(1)</c>.</summary>
     public static bool LooksLikeASection(string section) => Citation().IsMatch(section);
 
-    [GeneratedRegex(@"^(Civ\. Code|Code Civ\. Proc\.|Gov\. Code|Bus\. & Prof\. Code|Pub\. Contract Code|Cal\. Rules of Court, rule|\d+ U\.S\.C\.) ?(§ )?\d+(\.\d+)?[a-z]?(\([a-z0-9]+\))*$")]
+    [GeneratedRegex(@"^(Civ\. Code|Code Civ\. Proc\.|Gov\. Code|Bus\. & Prof\. Code|Pub\. Contract Code|Cal\. Rules of Court, rule|\d+ U\.S\.C\.) ?(§ )?\d+(\.\d+)?[a-z]?(\([a-zA-Z0-9]+\))*$")]
     private static partial Regex Citation();
 }

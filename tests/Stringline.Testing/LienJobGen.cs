@@ -107,14 +107,15 @@ public sealed class LienJobGen
                 Make(Gen.Select(When, Money, (on, amount) => new LowerTierClaim { Index = 0, On = on, Amount = amount })),
                 Make(Gen.Select(When, Day, Day, Gen.Bool, (on, posted, knew, lease) => new NonresponsibilityRecorded { Index = 0, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease })),
                 Make(Gen.Select(When, Money, Day, (on, amount, received) => new DisputeClaimSent { Index = 0, On = on, Amount = amount, Received = received })),
-                Make(When.Select(on => new WorkWillNotCommence { Index = 0, On = on })))));
+                Make(When.Select(on => new WorkWillNotCommence { Index = 0, On = on })))),
+            (3, StopPaymentAndBond()));
         var licence = Gen.Frequency(
             (2, Gen.Const((License?)null)),
             (1, Gen.Const((License?)new License { Required = false })),
             (3, Gen.Select(Day, Gen.Int[0, 400], Gen.Bool, (from, length, open) => (License?)new License { Required = true, Active = [new LicenseSpan(from.PlusDays(-60), open ? null : from.PlusDays(length), length % 7 == 0 ? from.PlusDays(length / 2) : null)] })));
         var more = Gen.Select(
             Gen.Select(MaybeKnown, MaybeKnown, MaybeKnown, MaybeKnown),
-            Gen.Frequency((2, Gen.Const((PaymentBond?)null)), (1, Gen.Const((PaymentBond?)new PaymentBond())), (2, Day.Select(day => (PaymentBond?)new PaymentBond { Recorded = day }))),
+            Gen.Frequency((2, Gen.Const((PaymentBond?)null)), (1, Gen.Const((PaymentBond?)new PaymentBond())), (2, Gen.Select(Day, Gen.OneOf((string?[])[null, "direct", "owner", "sub"]), (day, principal) => (PaymentBond?)new PaymentBond { Recorded = day, Principal = principal }))),
             Gen.OneOf((LocalDate?[])[null, new LocalDate(2025, 12, 31), Start]));
         Private = Gen.Select(
             Gen.Select(Who, licence, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
@@ -123,7 +124,7 @@ public sealed class LienJobGen
             Entry.Array[0, 14],
             (who, price, rest, entries) =>
             {
-                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor).Party("second", PartyCapacity.DirectContractor)
+                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor).Party("second", PartyCapacity.DirectContractor).Party("surety", PartyCapacity.Surety)
                     .Work(w => w with { PaymentBond = rest.Item2, SeveralDirectContracts = rest.Item1.Item1, OrderedByTenant = rest.Item1.Item2, LowRiseResidential = rest.Item1.Item3 })
                     .Contract(c => c with { On = rest.Item3, Written = rest.Item1.Item4 })
                     .Work(w => w with { Use = who.Item3, SubjectToAcceptanceBy = who.Item4 == 0 ? "City of Davis" : null, Commenced = who.Item4 == 1 ? Start : null })
@@ -147,6 +148,28 @@ public sealed class LienJobGen
 
     /// <summary>A day fact: mostly exact, sometimes a span, seldom unknown.</summary>
     public Gen<DayFact> When { get; }
+
+    // Stop payment notice and bond notice with their manner, and what follows them.
+    private Gen<Func<int, Entry>> StopPaymentAndBond()
+    {
+        var manner = Gen.OneOf((Manner?[])[null, null, Manner.CertifiedMail, Manner.Substituted, Manner.Email]);
+        var maybeMoney = Gen.Select(Money, Gen.Bool, (amount, known) => known ? amount : (decimal?)null);
+        var maybeDay = Gen.Select(Day, Gen.Bool, (day, known) => known ? day : (LocalDate?)null);
+        var holders = Gen.OneOf((IReadOnlyList<string>[])[["owner"], ["bank"], ["owner", "bank"], ["direct"], ["owner", "direct"]]);
+        return Gen.OneOf(
+            Make(Gen.Select(Gen.Select(When, holders, manner, maybeDay), Gen.Select(maybeMoney, maybeMoney, MaybeKnown, MaybeKnown), (a, b) => new StopPaymentGiven
+            {
+                Index = 0, On = a.Item1, To = a.Item2, Manner = a.Item3, Mailed = a.Item4, Amount = b.Item1, BondAmount = b.Item2, Bonded = b.Item3 == true, TenDollars = b.Item4, Lacks = b.Item3 == false ? "its verification" : null,
+            })),
+            Make(Gen.Select(When, manner, maybeMoney, Gen.OneOf((IReadOnlyList<string>[])[["surety", "direct"], ["surety"], ["surety", "owner"]]), (on, how, amount, to) => new BondNoticeGiven { Index = 0, On = on, Manner = how, Amount = amount, To = to })),
+            Make(Gen.Select(When, maybeMoney, (on, amount) => new StopPaymentReleased { Index = 0, On = on, Amount = amount })),
+            Make(When.Select(on => new StopPaymentDemanded { Index = 0, On = on, From = "owner" })),
+            Make(Gen.Select(When, maybeMoney, (on, amount) => new StopPaymentBondGiven { Index = 0, On = on, Amount = amount })),
+            Make(Gen.Select(When, maybeDay, (on, brought) => new BondObjected { Index = 0, On = on, NewBond = brought })),
+            Make(Gen.Select(When, manner, holders, (on, how, to) => new ActionTold { Index = 0, On = on, Manner = how, To = to })),
+            Make(Gen.Select(When, Gen.Enum<ActionOn>().Array[0, 2], Gen.OneOf((IReadOnlyList<string>[])[[], ["owner"], ["owner", "direct"], ["surety", "bank"]]), (on, enforces, against) => new ActionFiled { Index = 0, On = on, Enforces = enforces, Against = against })),
+            Make(Gen.Select(When, Gen.Enum<ActionEnd>(), MaybeKnown, (on, how, without) => new ActionEnded { Index = 0, On = on, How = how, WithoutPrejudice = without })));
+    }
 
     private static Gen<Func<int, Entry>> Make<T>(Gen<T> gen) where T : Entry => gen.Select<T, Func<int, Entry>>(entry => index => entry with { Index = index });
 

@@ -79,8 +79,8 @@ internal sealed record BondServed(Days? On, Verdict Counts)
         {
             if (!Reaches(paper, anyOf, out var party) || !HasGoodManner(paper))
                 continue;
-            var on = CompleteOn(paper);
-            var counts = on is null || (paper.Manner == Manner.Substituted && party.Capacity != PartyCapacity.Surety && party.NaturalPerson == true) ? Verdict.Open : Verdict.Yes;
+            var on = Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed);
+            var counts = on is null || (paper.Manner == Manner.Substituted && LeftAndMailed.IsNaturalPerson(party) != false) ? Verdict.Open : Verdict.Yes;
             if (best.Counts == Verdict.No || (counts == Verdict.Yes && (best.Counts == Verdict.Open || on!.Value.Latest < best.On!.Value.Latest)))
                 best = new BondServed(on, counts);
         }
@@ -108,21 +108,13 @@ internal sealed record BondServed(Days? On, Verdict Counts)
 
     private static bool HasGoodManner(BondNoticeGiven paper) => paper.Manner is not { } manner || Giving.IsGood(manner);
 
-    [Rule("Civ. Code § 8116")]
-    private static Days? CompleteOn(BondNoticeGiven paper)
-    {
-        if (paper is { Manner: Manner.Substituted, Mailed: { } mailed })
-            return Giving.CompleteOn(new Days(mailed, mailed), Manner.Substituted);
-        return Days.Of(paper.On) is { } done ? Giving.CompleteOn(done, paper.Manner ?? Manner.Personal) : null;
-    }
-
     /// <summary>What is said of each paper.</summary>
     public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law)
     {
         var (sureties, principals) = (Sureties(facts), Principals(facts));
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            var given = CompleteOn(paper) is { } on ? on.ToString() : "on a day unknown";
+            var given = Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed) is { } on ? on.ToString() : "on a day unknown";
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
             if (!HasGoodManner(paper))
                 yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);
@@ -158,6 +150,8 @@ internal sealed record BondServed(Days? On, Verdict Counts)
         {
             if (paper.Manner is null)
                 yield return new Question("How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (bond-notice-given.manner)") { Corrects = paper };
+            if (paper.Manner == Manner.Substituted && Principals(facts).Any(p => paper.To.Contains(p.Id) && LeftAndMailed.IsNaturalPerson(p) != false))
+                yield return new Question("Is the principal to whom the notice was left and mailed a natural person? Then delivery by hand must have been tried before. (parties.naturalPerson)");
             if (paper is { Manner: Manner.Substituted, Mailed: null })
                 yield return new Question("On which day was the notice to surety and principal mailed after it was left? It is complete five days later. (bond-notice-given.mailed)") { Corrects = paper };
         }

@@ -28,7 +28,7 @@ public static class NextSteps
         ("stop-payment-notice.last-day", "Give the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.owner", "Give the owner the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.lender", "Give the construction lender the stop payment notice", Remedy.StopPaymentNotice),
-        ("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", Remedy.Lien),
+        ("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.new-bond", "Bring the lender another bond", Remedy.StopPaymentNotice),
         ("stop-payment-notice.action-last-day", "Sue on the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.tell-of-action", "Tell of the action on the stop payment notice", Remedy.StopPaymentNotice),

@@ -32,13 +32,17 @@ public static class Giving
 
     /// <summary>The day on which a preliminary notice was complete: one left and mailed five days after mailing, or after leaving where the file tells no day of mailing; null where its day is unknown.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days? CompleteOn(NoticeGiven notice)
+    public static Days? CompleteOn(NoticeGiven notice) => CompleteOn(notice.On, notice.Manner, notice.Mailed);
+
+    /// <summary>The same of any paper; one whose manner is not told is complete on its day.</summary>
+    [Rule("Civ. Code § 8116")]
+    public static Days? CompleteOn(DayFact on, Manner? manner, LocalDate? mailed)
     {
-        if (Days.Of(notice.On) is not { } done)
+        if (Days.Of(on) is not { } done)
             return null;
-        if (notice.Manner == Manner.Substituted && notice.Mailed is { } mailed)
-            done = Days.Later(done, new Days(mailed, mailed));
-        return CompleteOn(done, notice.Manner);
+        if (manner == Manner.Substituted && mailed is { } posted)
+            done = Days.Later(done, new Days(posted, posted));
+        return CompleteOn(done, manner ?? Manner.Personal);
     }
 
     /// <summary>The day on which a preliminary notice first counted as given to any of the parties; null where none did.</summary>

@@ -94,9 +94,9 @@ internal static class AfterSuing
         Days? first = null;
         foreach (var told in facts.All<ActionTold>())
         {
-            if (Days.Of(told.On) is not { } on || on.Latest < filed.Earliest || !holder.IsReachedBy(told.To) || (told.Manner is { } manner && !Giving.IsGood(manner)))
+            if (Giving.CompleteOn(told.On, told.Manner, null) is not { } complete || told.On.Latest < filed.Earliest || !holder.IsReachedBy(told.To)
+                || (told.Manner is { } manner && !Giving.IsGood(manner)))
                 continue;
-            var complete = Giving.CompleteOn(on, told.Manner ?? Manner.Personal);
             if (first is not { } so || complete.Latest < so.Latest)
                 first = complete;
         }

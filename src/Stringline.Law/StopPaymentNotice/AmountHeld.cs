@@ -52,7 +52,10 @@ internal static class AmountHeld
                 return demand;
         }
 
-        return served.Count == 0 ? 0m : Net(facts, demand);
+        var most = 0m;
+        foreach (var lender in served)
+            most = Math.Max(most, Net(facts, Toward(facts, demand, lender.Holder)));
+        return most;
     }
 
     private sealed record Sum(decimal Held, decimal? Stated, decimal Due);
@@ -72,12 +75,18 @@ internal static class AmountHeld
                 through = through is { } so ? LocalDate.Max(so, day) : day;
         }
 
-        var due = through is { } end && LaterWork(facts, end) ? Demand.Of(facts.WithWorkThrough(end), reach, Remedy.StopPaymentNotice).Demand : demand;
-        due = Math.Min(due, demand);
+        var within = Toward(facts, demand, holder.Holder);
+        var due = through is { } end && LaterWork(facts, end)
+            ? Math.Min(within, Demand.Of(facts.WithWorkThrough(end), holder.Holder.Reach ?? reach, Remedy.StopPaymentNotice).Demand)
+            : within;
         if (holder.Holder.IsLender)
             due = Net(facts, due);
         return new Sum(stated is { } most ? Math.Min(most, due) : due, stated, due);
     }
+
+    // Toward a lender told later than the owner the preliminary notice reaches less far back.
+    private static decimal Toward(FactsAsOf facts, decimal demand, Holder holder) =>
+        holder.Reach is { } reach ? Math.Min(demand, Demand.Of(facts, reach, Remedy.StopPaymentNotice).Demand) : demand;
 
     private static bool LaterWork(FactsAsOf facts, LocalDate day)
     {
@@ -151,7 +160,8 @@ internal static class AmountHeld
         why.Add(Reason.Of(law.DueOnly, sum.Stated is { } stated
             ? (FormattableString)$"Held by the {holder.Holder.Words}: {sum.Held}. The notice states {stated}, and {sum.Due} of what was due through its day is still due."
             : $"Held by the {holder.Holder.Words}: {sum.Held} at most; the file does not say what the notice states."));
-        var missing = (holder.Holder.IsLender ? Net(facts, demand) : demand) - sum.Held;
+        var within = Toward(facts, demand, holder.Holder);
+        var missing = (holder.Holder.IsLender ? Net(facts, within) : within) - sum.Held;
         if (missing <= 0)
             return;
         why.Add(last.ActBy is { } actBy && facts.AsOf <= last.Band!.Earliest.Day

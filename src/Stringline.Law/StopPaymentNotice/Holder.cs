@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -18,6 +19,9 @@ internal sealed record Holder(string Id, string Words, IReadOnlyList<Party> Thro
 
     /// <summary>The same, of those alone whose missing notice is fatal: what lies between is in doubt.</summary>
     public Days? EssentiallyNoticed { get; init; }
+
+    /// <summary>How far back the preliminary notice reaches toward it, where that is another reach than toward the owner.</summary>
+    public Reach? Reach { get; init; }
 
     /// <summary>Whether a preliminary notice must come first.</summary>
     public bool NoticeIsDue { get; init; }

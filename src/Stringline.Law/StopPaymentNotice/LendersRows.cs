@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -13,14 +14,14 @@ internal static class LendersRows
     public static string IdOf(int place) => place == 0 ? "stop-payment-notice.lender" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.lender.{place + 1}");
 
     /// <summary>A row for each lender: everyone may give it the notice, a direct contractor too, if preliminary notice reached that lender before.</summary>
-    public static IReadOnlyList<HolderRow> Of(FactsAsOf facts, Finding notice, TimeOfGiving time, OpenDays calendar)
+    public static IReadOnlyList<HolderRow> Of(FactsAsOf facts, Reach reach, Finding notice, TimeOfGiving time, OpenDays calendar)
     {
         var lenders = facts.Job.In(PartyCapacity.ConstructionLender);
         if (lenders.Count == 0)
             return [];
         var rows = new List<HolderRow>(lenders.Count);
         for (var i = 0; i < lenders.Count; i++)
-            rows.Add(Of(facts, lenders[i], IdOf(i), notice, time, calendar));
+            rows.Add(Of(facts, reach, lenders[i], IdOf(i), notice, time, calendar));
         return rows;
     }
 
@@ -28,22 +29,27 @@ internal static class LendersRows
     [Rule("Civ. Code § 8532")]
     [Rule("Civ. Code § 8536")]
     [Rule("Civ. Code § 8508(a)")]
-    private static HolderRow Of(FactsAsOf facts, Party lender, string id, Finding notice, TimeOfGiving time, OpenDays calendar)
+    private static HolderRow Of(FactsAsOf facts, Reach reach, Party lender, string id, Finding notice, TimeOfGiving time, OpenDays calendar)
     {
         var isDue = facts.Job.Claimant.Role != ClaimantRole.Laborer;
-        var noticed = isDue ? Giving.FirstGiven(facts.PreliminaryNotices, [lender], out _) : null;
+        var toward = isDue ? reach.Toward(lender) : Demand.NoLimit;
+        var noticed = toward.Kind == ReachKind.NotGiven ? null : toward.Given;
         var holder = new Holder(id, $"construction lender {lender.Name}", [lender]) 
         {
             IsLender = true, NoticeIsDue = isDue, Noticed = noticed, MayBeExcused = isDue && Recipients.IsNotYetKnown(facts, lender),
+            Reach = toward.Kind == ReachKind.Late ? toward : null,
         };
         var served = ServingHolders.Of(facts, holder, time, calendar);
         var standing = served.Standing;
         if (isDue && standing != Standing.Lost && noticed is null)
             standing = WithoutNotice(facts, standing);
-        if (standing is Standing.Open or Standing.Kept && IsOnlyReputed(facts, lender))
+        if (isDue && standing != Standing.Lost && toward.Kind == ReachKind.Late && !CoversAnything(facts, toward))
+            standing = Standing.Lost;
+        if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender)))
             standing = Standing.InDoubt;
-        return new HolderRow(
-            served, Deadline.Finding(id, $"Stop payment notice to the construction lender {lender.Name}", standing, time.Readings, calendar, Why, time.EndKnown, Ask), standing, Holds: true);
+        decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
+        var finding = Deadline.Finding(id, $"Stop payment notice to the construction lender {lender.Name}", standing, time.Readings, calendar, Why, time.EndKnown, Ask);
+        return new HolderRow(served, amount is null ? finding : finding with { Amount = amount }, standing, Holds: true);
 
         List<Reason> Why()
         {
@@ -55,6 +61,10 @@ internal static class LendersRows
                 why.Add(NetOnly);
             if (isDue && noticed is null)
                 why.Add(NoticeMissing(facts, lender, notice));
+            else if (toward.IsInDoubt)
+                why.Add(Reason.Of("Civ. Code § 8508(a)", $"Whether the preliminary notice to {lender.Name} counts is in doubt (see preliminary-notice.last-day); this hangs on it.", [.. notice.Why]));
+            if (toward.Kind == ReachKind.Late)
+                why.Add(Reason.Of("Civ. Code § 8204(a)", $"Toward {lender.Name} the preliminary notice reaches back to {toward.From!.Value.Latest} only: {amount!.Value} of the claim lies within it."));
             if (IsOnlyReputed(facts, lender))
                 why.Add(Reason.Of("Civ. Code § 8530", $"{lender.Name} is a reputed lender, and the file names another: which of them holds the fund is open (Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368)."));
             return why;
@@ -66,6 +76,19 @@ internal static class LendersRows
             .. served.Services.Count > 0 ? (Question[])[new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that holds the fund? It has no effect otherwise. (stop-payment-given.to)") { Corrects = served.Services[0].Paper }] : [],
             .. served.Services.Where(s => s.Paper is { Bonded: true, BondAmount: null }).Select(s => AskForBond(s.Paper)),
         ];
+    }
+
+    private static bool CoversAnything(FactsAsOf facts, Reach toward)
+    {
+        if (facts.All<FurnishingEnded>().Count == 0)
+            return true;
+        foreach (var furnished in facts.Furnished)
+        {
+            if (toward.MayCover(furnished.Until.Latest))
+                return true;
+        }
+
+        return false;
     }
 
     // One that was reasonably taken for the lender, beside one of record: it holds nothing if the other does.

@@ -19,7 +19,7 @@ public static class PrivateStopPayment
             return [none];
         var time = new TimeOfGiving(lastDay.Readings, lastDay.EndKnown, lastDay.EndFirm);
         var owner = OwnersRow.Of(facts, reach, notice, time, calendar);
-        var lenders = LendersRows.Of(facts, notice, time, calendar);
+        var lenders = LendersRows.Of(facts, reach, notice, time, calendar);
         var last = LastDayToGive(facts, owner, lenders, time, calendar);
         var findings = new List<Finding>(8) { last, owner.Finding };
         foreach (var lender in lenders)

@@ -51,17 +51,8 @@ internal static class ServingHolders
 
     private static GivenPaper Of(FactsAsOf facts, Holder holder, StopPaymentGiven paper, OpenDays calendar)
     {
-        var on = CompleteOn(paper);
+        var on = Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed);
         return new GivenPaper(paper, on, FlawOf(facts, holder, paper, on, calendar));
-    }
-
-    /// <summary>The day on which it was complete: on delivery or deposit, five days after the mailing where it was left and mailed.</summary>
-    [Rule("Civ. Code § 8116")]
-    private static Days? CompleteOn(StopPaymentGiven paper)
-    {
-        if (paper.Manner == Manner.Substituted && paper.Mailed is { } mailed)
-            return Giving.CompleteOn(new Days(mailed, mailed), Manner.Substituted);
-        return Days.Of(paper.On) is { } done ? Giving.CompleteOn(done, paper.Manner ?? Manner.Personal) : null;
     }
 
     [Rule("Civ. Code § 8502(a)")]
@@ -97,8 +88,7 @@ internal static class ServingHolders
     {
         foreach (var party in holder.Through)
         {
-            if (paper.To.Contains(party.Id) && (party.NaturalPerson == true
-                || (party is { NaturalPerson: null, HoldsTitleAs: null } && party.Capacity is PartyCapacity.Owner or PartyCapacity.Architect or PartyCapacity.OwnersAgent)))
+            if (paper.To.Contains(party.Id) && LeftAndMailed.IsNaturalPerson(party) != false)
                 return true;
         }
 

@@ -35,7 +35,8 @@ internal static class StopPaymentPaper
     private static Bundle WritePrivate(Matter matter)
     {
         var to = ToWhom(matter);
-        matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
+        if (!AnswersOwner(matter))
+            matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
         NoticeFirst(matter, "Civ. Code §§ 8200(a), 8508(a)");
         foreach (var party in to)
             NotTo(matter, party);
@@ -87,12 +88,16 @@ internal static class StopPaymentPaper
     {
         if (matter.Options.To.Count > 0)
             return Addressees.WithAddress(matter, matter.Named(matter.Options.To), "Civ. Code § 8506");
-        var owners = matter.Job.Claimant.Role == ClaimantRole.DirectContractor || matter.Options.Bonded ? [] : matter.In(PartyCapacity.Owner);
+        var owners = (matter.Job.Claimant.Role == ClaimantRole.DirectContractor && !AnswersOwner(matter)) || matter.Options.Bonded ? [] : matter.In(PartyCapacity.Owner);
         IReadOnlyList<Party> to = [.. owners, .. matter.In(PartyCapacity.ConstructionLender)];
         if (to.Count == 0)
             matter.Refuse("recipient-missing", "parties", "Nobody is there to whom this claimant may give it.", "Add the owner or the construction lender. A direct contractor gives it to a construction lender only.", "Civ. Code §§ 8520(a), 8530");
         return Addressees.WithAddress(matter, to, "Civ. Code § 8506");
     }
+
+    // Who is given the owner's demand answers it for the lien's sake, though it gives the owner no other (Civ. Code § 8520(b)).
+    private static bool AnswersOwner(Matter matter) =>
+        matter.Assessment.Find("stop-payment-notice.owner-demand") is { Standing: Standing.Open or Standing.InDoubt };
 
     private static void NotTo(Matter matter, Party party)
     {

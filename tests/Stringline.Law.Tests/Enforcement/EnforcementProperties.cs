@@ -59,7 +59,8 @@ public sealed class EnforcementProperties
                 var open = OpenDays.Statutory.RollForwardOnAnyList(last);
                 if (open == last)
                     return;
-                var licensed = job with { Claimant = job.Claimant with { Role = ClaimantRole.Laborer, License = null } };
+                // An action that ended against the claimant is another reason.
+                var licensed = job.Reordered(job.Entries.Where(e => e is not ActionEnded)) with { Claimant = job.Claimant with { Role = ClaimantRole.Laborer, License = null } };
                 Assert.NotEqual(Standing.Lost, Of(licensed, open).Get("enforcement.last-day").Standing);
                 Assert.NotEqual(Standing.Lost, Of(licensed.With(new ActionFiled { Index = 0, On = DayFact.On(open) }), open.PlusDays(later)).Get("enforcement.last-day").Standing);
             },

@@ -107,9 +107,21 @@ public sealed class BondServedTests
     [Proves("Civ. Code § 8116")]
     public void Left_and_mailed_it_is_complete_five_days_after_the_mailing(string on, string? mailed, Standing expected)
     {
-        var notice = Notice(OnPublic().BondNoticeGiven(on).BondPaper(p => p with { Manner = Manner.Substituted, Mailed = mailed is null ? null : JobBuilder.Day(mailed) }), "2026-02-02");
+        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = false }).BondNoticeGiven(on).BondPaper(p => p with { Manner = Manner.Substituted, Mailed = mailed is null ? null : JobBuilder.Day(mailed) }), "2026-02-02");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(mailed is null, notice.Asks("(bond-notice-given.mailed)"));
+    }
+
+    [Theory]
+    [InlineData(false, Standing.Kept)]
+    [InlineData(true, Standing.InDoubt)]
+    [InlineData(null, Standing.InDoubt)]
+    [Proves("Civ. Code § 9562")]
+    public void Left_and_mailed_to_a_principal_that_may_be_a_natural_person_it_is_in_doubt(bool? natural, Standing expected)
+    {
+        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Substituted }));
+        Assert.Equal(expected, notice.Standing);
+        Assert.Equal(expected == Standing.InDoubt, notice.Asks("(parties.naturalPerson)"));
     }
 
     [Fact]

@@ -29,6 +29,17 @@ public sealed class HoldersAnswersTests
 
     [Fact]
     [Proves("Civ. Code § 8520(b)")]
+    public void Unanswered_it_puts_the_lien_in_doubt()
+    {
+        Assert.Equal(Standing.Open, Demanded(UsualPrivate()).On("2025-11-13").Get("lien-right").Standing);
+        var unanswered = Demanded(UsualPrivate()).On("2025-11-14").Get("lien-right");
+        Assert.Equal(Standing.InDoubt, unanswered.Standing);
+        Assert.Contains("Civ. Code § 8520(b)", unanswered.Sections);
+        Assert.Equal(Standing.Open, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).On("2025-11-14").Get("lien-right").Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8520(b)")]
     public void A_demand_reaches_a_direct_contractor_too()
     {
         JobBuilder Job() => Demanded(DirectContractor().Price(6430m).Furnished("2025-08-05", 6430m).Completed("2025-10-22"));

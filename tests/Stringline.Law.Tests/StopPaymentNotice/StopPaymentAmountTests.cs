@@ -141,6 +141,30 @@ public sealed class StopPaymentAmountTests
         Assert.Equal(6430m, Amount(UsualPrivate().Role(ClaimantRole.Subcontractor, "direct").Add(i => new LowerTierClaim { Index = i, On = JobBuilder.When("2025-10-01"), Amount = 1000m, StopPaymentNotice = true })).Amount);
     }
 
+    // Owner and contractor were told in time, the lender on 8 October: toward it the reach starts on 18 September.
+    [Fact]
+    [Proves("Civ. Code § 8502(c)")]
+    [Proves("Civ. Code § 8508(a)")]
+    public void Toward_a_lender_told_late_only_what_the_notice_to_it_reaches_can_be_held()
+    {
+        JobBuilder Job() => Private().Lender().Furnished("2025-08-05", 4300m).Notice("2025-08-14").Furnished("2025-09-22", 2130m).Notice("2025-10-08", Manner.CertifiedMail, "bank").Completed("2025-10-22");
+        var lender = Job().On("2025-12-01").Get("stop-payment-notice.lender");
+        Assert.Equal(2130m, lender.Amount);
+        Assert.True(lender.Says("reaches back to 2025-09-18 (Thu) only: $2,130.00 of the claim lies within it"));
+        Assert.Equal(6430m, Amount(Job()).Amount);
+        Assert.Equal(2130m, Amount(Job().StopPaymentGiven("2025-11-03", 6430m, true, "bank")).Amount);
+        Assert.Equal(6430m, Amount(Job().StopPaymentGiven("2025-11-03", 6430m, true, "bank").StopPaymentGiven("2025-11-03", 6430m)).Amount);
+        // Work through 9 September alone lies outside it altogether.
+        var none = Private().Lender().Furnished("2025-08-05", 4300m).Ended("2025-09-09").Notice("2025-08-14").Notice("2025-10-08", Manner.CertifiedMail, "bank").Completed("2025-10-22").On("2025-12-01").Get("stop-payment-notice.lender");
+        Assert.Equal(Standing.Lost, none.Standing);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8508(a)")]
+    public void A_doubtful_preliminary_notice_to_a_lender_leaves_the_stop_payment_notice_to_it_in_doubt() =>
+        Assert.Equal(Standing.InDoubt, Private().Lender().Furnished("2025-08-05", 6430m).Notice("2025-08-14").Notice("2025-08-14", Manner.CertifiedMail, "bank")
+            .Which(e => (NoticeGiven)e with { Lacks = "the statement of section 8202(a)" }).Completed("2025-10-22").On("2025-12-01").Get("stop-payment-notice.lender").Standing);
+
     [Fact]
     [Proves("Civ. Code § 8510")]
     [Proves("Civ. Code § 9364")]

@@ -18,7 +18,7 @@ public sealed class StopPaymentProperties
     private static readonly Gen<IReadOnlyList<string>> To = Gen.Int[1, (1 << People.Length) - 1].Select(drawn => (IReadOnlyList<string>)[.. People.Where((_, i) => (drawn & (1 << i)) != 0)]);
 
     // Work on 20 October, completed on the 22nd, the preliminary notice on 28 October; the other paper on a day around it.
-    private static JobBuilder PrivateJob() => Private().Lender().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("architect", p => p with { NaturalPerson = false })
+    private static JobBuilder PrivateJob() => Private().Lender().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("architect", p => p with { NaturalPerson = false }).PartyWith("bank", p => p with { NaturalPerson = false })
         .PaymentBond("2025-07-01", "direct").Furnished("2025-10-20", 6430m).Completed("2025-10-22").Notice("2025-10-28", Manner.CertifiedMail, "owner", "direct", "bank");
 
     private static JobBuilder PublicJob() => Public().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").Furnished("2025-10-20", 6430m).Accepted().NoticedPublic("2025-10-28");
@@ -59,7 +59,7 @@ public sealed class StopPaymentProperties
             (to, manner, isPublic) =>
             {
                 var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Accepted() : Private().PaymentBond("2025-07-01", "direct").Furnished("2025-08-05", 6430m).Completed("2025-10-22");
-                job.BondNoticeGiven("2025-11-03", [.. Known(job, to).DefaultIfEmpty("sub")]).BondPaper(p => p with { Manner = manner });
+                job.PartyWith("direct", p => p with { NaturalPerson = false }).BondNoticeGiven("2025-11-03", [.. Known(job, to).DefaultIfEmpty("sub")]).BondPaper(p => p with { Manner = manner });
                 var notice = job.On("2025-12-01").Get("payment-bond.notice-last-day");
                 var counts = to.Contains("surety") && to.Contains("direct") && Good.Contains(manner);
                 Assert.Equal(counts ? Standing.Kept : Standing.Open, notice.Standing);

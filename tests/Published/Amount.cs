@@ -71,10 +71,10 @@ public sealed class Amount
         Question = "Is delay money lienable?",
         Held = "No: it is not the value of labor or material. The owner may move in the suit to have the claim cut, without a bond.",
         Then = "Less than $117,328.05; the split is not in what was read.",
-        Now = "The same, so any split must give the rest.",
+        Now = "The same, so any split must give the rest. That a sum is for delay is told to the program by the kind of the entry; it does not find out by itself what a contract calls extra work.",
         Takes =
         [
-            new($"{delay} of it for delay", DirectContractor()
+            new($"{delay} of it entered as delay", DirectContractor()
                     .Furnished("1988-06-01..1988-06-30", 117328.05m - Dollars(delay), until: "1990-06-01..1990-06-30")
                     .Charged("1990-06-30", Dollars(delay), ChargeKind.Delay)
                     .Ended("1990-06-01..1990-06-30")

@@ -25,6 +25,9 @@ public sealed record Assessment
     /// <summary>The day on which the question is asked.</summary>
     public required LocalDate AsOf { get; init; }
 
+    /// <summary>The days on which offices and courts are closed, by which it was made; a paper counts by the same.</summary>
+    public OpenDays Calendar => asked?.Calendar ?? OpenDays.Statutory;
+
     /// <summary>The job file's name.</summary>
     public required string Name { get; init; }
 
@@ -132,10 +135,10 @@ public sealed record Assessment
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
         var credit = Credit.ToSue(facts, suits, completion, calendar);
         var action = ActionDays.Finding(facts, suits, credit, calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, action.Standing == Standing.Lost, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
@@ -158,6 +161,8 @@ public sealed record Assessment
         findings.Add(CompletionDay.Finding(facts, completion));
         findings.Add(first);
         findings.Add(last);
+        if (AmountByStructure.Finding(facts, amount.Demand) is { } byStructure)
+            findings.Add(byStructure);
         findings.AddRange(BackPlan.Findings(last, facts.AsOf, plan, calendar));
         if (IndexWatch.Finding(facts, last, plan, calendar) is { } watch)
             findings.Add(watch);

@@ -119,7 +119,7 @@ public sealed class TimeToRecord
     [Proves("Civ. Code § 8182(a)")]
     [Proves("Civ. Code § 8182(d)")]
     [Proves("Civ. Code § 8414(b)")]
-    [Proves("Civ. Code § 8060")]
+    [Proves("Civ. Code § 8060(b)")]
     public void C_03_a_late_notice_of_completion_does_not_reopen_the_time() => new CaseNote
     {
         Number = "C-03",
@@ -154,6 +154,15 @@ public sealed class TimeToRecord
                 RecordedTooLate,
                 Is("lien-right", Standing.Lost),
                 Obstacle("Civ. Code § 8400")),
+
+            new("with the claim in the other county in the file: whether part of the work lies there is asked, and it is never kept", Asphalt()
+                    .ClaimRecorded("1991-03-01", county: "Inyo")
+                    .ClaimRecorded("1991-06-04", county: "Kern")
+                    .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: true),
+                "1991-07-01",
+                Band("claim-of-lien.last-day", "1991-03-31", "1991-04-23"),
+                RecordedInTimeIsInDoubt,
+                Asks("claim-of-lien.last-day", "site.alsoIn")),
 
             new("completion taken on the last day it can have been", ToSubcontractor(ClaimantRole.Supplier)
                     .NoticeNotInIssue("1990-05-17")

@@ -14,6 +14,22 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     private Func<IReadOnlyList<Reason>>? explain;
     private IReadOnlyList<Reason>? why;
 
+    /// <summary>Of a work of several residential structures: the readings of those whose time is over, while that of another runs (Civ. Code § 8448).</summary>
+    public IReadOnlyList<Reading> Over { get; private init; } = [];
+
+    // Every reading with the structure that it is of; empty where the work is one.
+    private IReadOnlyList<(string? Structure, Reading Reading)> ByStructure { get; init; } = [];
+
+    /// <summary>The readings against which a recorded claim is measured: those of the structure that it names, or else all.</summary>
+    [Rule("Civ. Code § 8448(b)(1)")]
+    public IReadOnlyList<Reading> ReadingsFor(ClaimRecorded claim)
+    {
+        if (ByStructure.Count == 0)
+            return Readings;
+        var named = claim.Structure is { } on && ByStructure.Any(p => p.Structure == on);
+        return [.. ByStructure.Where(p => !named || p.Structure == claim.Structure || p.Structure is null).Select(p => p.Reading)];
+    }
+
     /// <summary>The reasons, put together when first read.</summary>
     public IReadOnlyList<Reason> Why => why ??= explain?.Invoke() ?? [];
 
@@ -53,14 +69,36 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         var section = SectionOf(facts.Job.Claimant);
         var stops = LaborStop.Of(facts);
         var readings = new List<Reading>();
+        List<(string? Structure, Reading Reading)>? byStructure = null;
         foreach (var reading in completion.Open)
         {
+            var from = readings.Count;
             foreach (var completed in DaysToTry.Completions(reading, notices))
                 AddReadings(reading, completed, notices, stops, after, section, calendar, readings, why);
+            if (reading.Structure is null && byStructure is null)
+                continue;
+            byStructure ??= [.. readings.Take(from).Select(static r => ((string?)null, r))];
+            for (var i = from; i < readings.Count; i++)
+                byStructure.Add((reading.Structure, readings[i]));
         }
 
         why?.AddRange(completion.RuledOut);
-        return new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm);
+        return byStructure is null
+            ? new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm)
+            : OfStructures(byStructure, facts.AsOf, completion, why);
+    }
+
+    /// <summary>Of several structures the time for each runs by itself: what is over for one is passed over while that of another runs, and nothing is lost by it.</summary>
+    [Rule("Civ. Code § 8448(b)(1)", Sure = Sure.OurReading)]
+    private static LastDay OfStructures(List<(string? Structure, Reading Reading)> all, LocalDate asOf, CompletionReadings completion, List<Reason>? why)
+    {
+        bool IsOver(string? structure) => structure is not null && Deadline.IsPast(asOf, [.. all.Where(p => p.Structure == structure).Select(p => p.Reading)]);
+        Reading[] over = [.. all.Where(p => IsOver(p.Structure)).Select(p => p.Reading)];
+        if (over.Length == all.Count)
+            over = [];
+        foreach (var reading in over)
+            why?.Add(Reason.NotApplied("Civ. Code § 8448(b)(1)", $"On the reading «{reading.Name}» the time ended on {reading.Day}; that of another structure runs."));
+        return new LastDay(Deadline.Sorted(all.Select(p => p.Reading).Where(r => !over.Contains(r))), completion.EndKnown, completion.EndFirm) { Over = over, ByStructure = all };
     }
 
     /// <summary>

@@ -47,13 +47,13 @@ public static class RecordedClaim
     // 2 recorded in time, 1 perhaps, 0 too late; null where it is no claim of mechanics lien that could count.
     private static int? Rank(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay)
     {
-        if (Days.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || IsElsewhere(facts, claim)
+        if (Days.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || WhereRecorded.WorkLiesThere(facts, claim) == Verdict.No
             || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
         {
             return null;
         }
 
-        return StandingOfRecorded(facts, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
+        return StandingOfRecorded(facts, claim, recorded, firstDay, lastDay) switch { Standing.Kept => 2, Standing.InDoubt => 1, _ => 0 };
     }
 
     /// <summary>
@@ -88,11 +88,6 @@ public static class RecordedClaim
         return verdict;
     }
 
-    /// <summary>Recorded means recorded in a county in which some of the site lies; anywhere else a claim does nothing: Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146.</summary>
-    [Rule("Civ. Code § 8060")]
-    private static bool IsElsewhere(FactsAsOf facts, ClaimRecorded claim) =>
-        claim.County is { } county && county != facts.Job.Work.Site.County;
-
     // A claim that was released without the debt being satisfied is gone; the right to record another is not.
     private static bool IsSpent(FactsAsOf facts, Days recorded)
     {
@@ -106,11 +101,19 @@ public static class RecordedClaim
         return false;
     }
 
-    private static Standing StandingOfRecorded(FactsAsOf facts, Days recorded, FirstDay firstDay, LastDay lastDay)
+    private static Standing StandingOfRecorded(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay, LastDay lastDay)
     {
-        var standing = lastDay.Readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, lastDay.Readings, recorded, lastDay.EndFirm);
-        return standing == Standing.Kept && Premature(recorded, firstDay) == Verdict.Open ? Standing.InDoubt : standing;
+        var readings = lastDay.ReadingsFor(claim);
+        var standing = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, recorded, lastDay.EndFirm);
+        return standing == Standing.Kept && !IsSound(facts, claim, recorded, firstDay) ? Standing.InDoubt : standing;
     }
+
+    // In time is not all: recorded where the work lies, after the preliminary notice and the service of its copy, and not too early.
+    private static bool IsSound(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay) =>
+        Premature(recorded, firstDay) == Verdict.No
+        && WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Yes
+        && NoticeBeforeClaim.Stood(facts, claim, out _)
+        && ServiceOfClaim.Of(facts, claim).Good != Verdict.No;
 
     /// <summary>
     /// Whether a claim was recorded before the claimant ceased, and so is void; a new one may follow in time. Work entered after
@@ -129,13 +132,14 @@ public static class RecordedClaim
     /// <param name="firstDay">The first day to record.</param>
     /// <param name="lastDay">The last day to record.</param>
     /// <param name="counts">The claim that counts, or null.</param>
+    /// <param name="expired">Whether the claim that counts has expired because no action was brought (Civ. Code § 8460(a)).</param>
     /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
+    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts, bool expired, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
         Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, firstDay, lastDay), lastDay.Readings, calendar,
-            () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts)]);
+            StandingOf(facts, counts, expired, firstDay, lastDay), lastDay.Readings, calendar,
+            () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, counts, calendar)]);
 
     private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {
@@ -144,8 +148,8 @@ public static class RecordedClaim
         {
             if (!WhichLien.MayBeMechanics(facts, claim))
                 why.Add(Reason.NotApplied("Civ. Code § 8308(a)", $"The claim recorded {Days.Of(claim.On)} is one of a design professional's lien and no claim of mechanics lien under Civ. Code § 8416; that one is recorded in its own time (Civ. Code § 8310).", claim));
-            else if (IsElsewhere(facts, claim))
-                why.Add(Reason.NotApplied("Civ. Code § 8060", $"A claim was recorded in {claim.County} County; the site lies in {facts.Job.Work.Site.County} County, and a claim that is not recorded there does nothing.", claim));
+            else if (WhereRecorded.WorkLiesThere(facts, claim) != Verdict.Yes)
+                why.Add(WhereRecorded.Why(facts, claim));
             else if (Days.Of(claim.On) is { } recorded)
             {
                 why.Add(Premature(recorded, firstDay) switch
@@ -154,6 +158,10 @@ public static class RecordedClaim
                     Verdict.Open => Reason.Of(firstDay.Why[0].Section, $"Claim of lien recorded {recorded}. Whether the claimant had ceased to provide work by then is open; if it had not, the claim is void. A new claim inside the time removes the doubt.", [claim], [.. firstDay.Why]),
                     _ => Reason.Of("Civ. Code § 8410", $"Claim of lien recorded {recorded}.", [claim]),
                 });
+                if (!NoticeBeforeClaim.Stood(facts, claim, out var afterwards))
+                    why.Add(afterwards!);
+                if (ServiceOfClaim.Of(facts, claim).Why is { } service)
+                    why.Add(service);
             }
         }
 
@@ -163,18 +171,46 @@ public static class RecordedClaim
         return why;
     }
 
-    private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, FirstDay firstDay, LastDay lastDay)
+    /// <summary>
+    /// A claim that has expired is as none while the time to record runs: a new one is recorded. Else where the claim that counts stands; and where none
+    /// does, the time to record.
+    /// </summary>
+    [Rule("Civ. Code § 8460(a)")]
+    private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, bool expired, FirstDay firstDay, LastDay lastDay)
     {
         if (IsReleased(facts, counts) is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
-        if (counts is not null && Days.Of(counts.On) is { } recorded)
-            return StandingOfRecorded(facts, recorded, firstDay, lastDay);
+        if (counts is not null && Days.Of(counts.On) is { } recorded && !(expired && TimeToRecord(facts, lastDay) != Standing.Lost))
+            return StandingOfRecorded(facts, counts, recorded, firstDay, lastDay);
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
-        return lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
+        return TimeToRecord(facts, lastDay);
+    }
+
+    private static Standing TimeToRecord(FactsAsOf facts, LastDay lastDay)
+    {
+        var standing = lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
+        return standing == Standing.Open && lastDay.Over.Count > 0 ? Standing.InDoubt : standing;
     }
 
     private static IEnumerable<Question> AboutReleases(FactsAsOf facts) => facts.All<ReleaseRecorded>().Any(r => r.Satisfied is null)
         ? [new Question("Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be recorded in time (release-recorded.satisfied).")]
         : [];
+
+    // What is to be asked of the recorded claims: in which county, how the copy was served, and whether the day is right.
+    private static IEnumerable<Question> AboutClaims(FactsAsOf facts, ClaimRecorded? counts, OpenDays calendar)
+    {
+        foreach (var claim in facts.All<ClaimRecorded>())
+        {
+            if (!WhichLien.MayBeMechanics(facts, claim))
+                continue;
+            if (WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Open)
+                yield return WhereRecorded.Ask(claim);
+            if (claim.On is DayFact.Exact { Day: var day } && calendar.WhyClosed(day) is { } closed)
+                yield return new Question(((FormattableString)$"Is the day right on which the claim was recorded? {day} is closed at an office or another: {closed}. (claim-recorded.on)").ToString(LawText.Instance)) { Corrects = claim };
+        }
+
+        if (counts is not null && ServiceOfClaim.Of(facts, counts).Question is { } service)
+            yield return service;
+    }
 }

@@ -17,6 +17,7 @@ public static class CompletionDay
         var readings = new List<CompletionReading>();
         var ruledOut = new List<Reason>();
         var acceptance = Acceptance.Of(facts.Job.Work);
+        var several = Structures.AreSeveral(facts.Job.Work);
 
         foreach (var entry in facts.All<Completed>())
         {
@@ -25,7 +26,7 @@ public static class CompletionDay
             else if (acceptance.RulesOut(entry) is { } passedOver)
                 ruledOut.Add(passedOver);
             else
-                readings.Add(Contended(entry, day, stops, acceptance));
+                readings.Add(several ? Structures.OfOne(Contended(entry, day, stops, acceptance), entry, facts.Job.Work) : Contended(entry, day, stops, acceptance));
         }
 
         if (!acceptance.IsNeeded)
@@ -36,11 +37,13 @@ public static class CompletionDay
 
         acceptance.MakeConditional(readings);
         AddWhatTheOwnerStates(notices, readings);
+        var before = NotBeforeCommencement(facts, readings, ruledOut);
+        if (several)
+            Structures.DropOthers(facts, readings, ruledOut);
         RuleOutAfterCertain(readings, ruledOut, Whole);
         // A contested completion may fail, and then nothing is known of completion: it never moves the day to plan on later.
         if (!acceptance.IsNeeded && readings.TrueForAll(r => r.Firmness == Firmness.Contested || acceptance.IsByAcceptance(r)))
             AddFloor(facts, readings);
-        var before = NotBeforeCommencement(facts, readings, ruledOut);
         readings.Sort(static (a, b) => a.On.Earliest != b.On.Earliest
             ? a.On.Earliest.CompareTo(b.On.Earliest)
             : string.CompareOrdinal(a.Name, b.Name));
@@ -177,10 +180,31 @@ public static class CompletionDay
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
     internal static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section)
     {
+        RuleOutAfterCertain(readings, ruledOut, section, null);
+        foreach (var structure in StructuresOf(readings))
+            RuleOutAfterCertain(readings, ruledOut, section, structure);
+    }
+
+    // The structures of which a certain completion is read; none where the work is one.
+    private static IReadOnlyList<string> StructuresOf(List<CompletionReading> readings)
+    {
+        List<string>? found = null;
+        foreach (var reading in readings)
+        {
+            if (reading is { Firmness: Firmness.Certain, Structure: { } structure } && found?.Contains(structure) != true)
+                (found ??= []).Add(structure);
+        }
+
+        return found ?? [];
+    }
+
+    // Of one structure a certain completion says nothing of the others; one of the whole work of each.
+    private static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section, string? structure)
+    {
         CompletionReading? first = null;
         foreach (var reading in readings)
         {
-            if (reading.Firmness == Firmness.Certain && (first is null || reading.On.Latest < first.On.Latest))
+            if (reading.Firmness == Firmness.Certain && reading.Structure == structure && (first is null || reading.On.Latest < first.On.Latest))
                 first = reading;
         }
 
@@ -189,6 +213,8 @@ public static class CompletionDay
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
+            if (structure is not null && reading.Structure != structure)
+                continue;
             if (reading.On.Earliest > first.On.Latest)
             {
                 if (reading.IsOwnersWord)
@@ -210,7 +236,11 @@ public static class CompletionDay
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
     private static void AddFloor(FactsAsOf facts, List<CompletionReading> readings)
     {
-        if (facts.LastFurnished is null || CompletionFloor.Of(facts) is not { } floor || readings.Exists(r => r.On.Earliest <= floor))
+        if (facts.LastFurnished is null || CompletionFloor.Of(facts) is not { } known)
+            return;
+        // A day of commencement that lies ahead is no less a floor.
+        var floor = facts.Job.Work.Commenced is { } began ? LocalDate.Max(known, began) : known;
+        if (readings.Exists(r => r.On.Earliest <= floor))
             return;
         var earliest = new Days(floor, floor);
         readings.Add(new CompletionReading("completion unknown: not before our own last work", earliest, Firmness.Floor,
@@ -223,14 +253,13 @@ public static class CompletionDay
     {
         if (facts.Job.Work.Commenced is not { } began)
             return false;
-        CompletionReading? floor = null;
         var contradicts = false;
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
             if (reading.On.Earliest >= began)
                 continue;
-            contradicts |= reading.Firmness != Firmness.Floor;
+            contradicts = true;
             if (reading.On.Latest >= began)
             {
                 readings[i] = reading with { On = new Days(began, reading.On.Latest) };
@@ -238,16 +267,9 @@ public static class CompletionDay
             }
 
             readings.RemoveAt(i);
-            if (reading.Firmness == Firmness.Floor)
-                floor = reading;
-            else
-                ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
+            ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
         }
 
-        if (readings.Count > 0 || facts.LastFurnished is null)
-            return contradicts;
-        readings.Add(new CompletionReading("completion unknown: not before the work began", new Days(began, began), Firmness.Floor,
-            Reason.Of(Whole, $"Nothing is known of completion of the whole work but that it is no earlier than its commencement on {began}; it may be much later.", [.. floor?.Why.Facts ?? []])));
         return contradicts;
     }
 
@@ -312,6 +334,12 @@ public static class CompletionDay
             questions.Add(new Question("Was the work subject to acceptance by a public entity? Then only the acceptance completes it (add work.subjectToAcceptanceBy)."));
         if (facts.Job.Work is { SubjectToAcceptanceBy: { } authority, PublicTakesOver: null })
             questions.Add(new Question($"Does the public take over what is built, such as a street or a sewer, or does {authority} only approve it? (work.publicTakesOver)"));
+        foreach (var entry in Structures.AreSeveral(facts.Job.Work) ? facts.All<Completed>() : [])
+        {
+            if (entry.Structure is null)
+                questions.Add(new Question($"Which of the structures was completed {Days.Of(entry.On)}? Each is a work of its own, with its own time to record a claim on it. (completed.structure)") { Corrects = entry });
+        }
+
         if (completion.BeforeCommencement)
             questions.Add(new Question("Is the day on which the work began right? A completion is entered that would be before it. (work.commenced)"));
         if (completion.Open.Any(r => r.Firmness == Firmness.Contested))

@@ -31,6 +31,9 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
     /// <summary>Whether it is what a recorded notice of the owner's says: another day than ours is then in dispute and rules it out no more.</summary>
     public bool IsOwnersWord { get; init; }
 
+    /// <summary>Of a work of several residential structures: which one was completed, or a name of its own where that is not known; null for the whole work.</summary>
+    public string? Structure { get; init; }
+
     /// <summary>The reading's name for one of the days it can be: the day is said only where there is a choice.</summary>
     public string NameOn(LocalDate completed) => On.IsExact ? Name : $"{Name} on {LawText.IsoDay(completed)}";
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using static Stringline.Papers.PaperText;
@@ -7,8 +8,6 @@ namespace Stringline.Papers.ClaimOfLien;
 /// <summary>What the job file shows of serving the claim (Civ. Code § 8416(c)).</summary>
 internal sealed class Service
 {
-    private static readonly PartyCapacity[] InPlaceOfOwner = [PartyCapacity.ConstructionLender, PartyCapacity.DirectContractor];
-
     private readonly JobFile job;
     private readonly List<Refusal> refusals = [];
     private readonly List<string> notes = [];
@@ -27,15 +26,6 @@ internal sealed class Service
     /// <summary>What the counter sheet must say about it.</summary>
     public IReadOnlyList<string> Notes => notes;
 
-    /// <summary>The only three mails (Civ. Code § 8416(c)(1)).</summary>
-    public static bool IsGood(Manner manner) => manner switch
-    {
-        Manner.RegisteredMail or Manner.CertifiedMail or Manner.CertificateOfMailing => true,
-        Manner.Personal or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted => false,
-        Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
-        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
-    };
-
     /// <summary>Reads the job file as known on a day.</summary>
     /// <param name="job">The file.</param>
     /// <param name="asOf">The day.</param>
@@ -49,7 +39,7 @@ internal sealed class Service
 
     private void Read(IReadOnlyList<ClaimServed> entries)
     {
-        var good = entries.Where(e => IsGood(e.Manner)).ToList();
+        var good = entries.Where(e => ServiceOfClaim.IsGoodMail(e.Manner)).ToList();
         var sound = good.Where(Sound).ToList();
         var inPlace = !sound.Exists(e => Recipients(e).Any(p => p.Capacity == PartyCapacity.Owner));
         Mailings = [.. sound
@@ -57,7 +47,7 @@ internal sealed class Service
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace))];
         Done = Mailings.Count > 0;
-        foreach (var entry in entries.Where(e => !IsGood(e.Manner)))
+        foreach (var entry in entries.Where(e => !ServiceOfClaim.IsGoodMail(e.Manner)))
             WrongManner(entry, good);
         if (Done)
             NoteWhoIsLeft(good);
@@ -87,7 +77,7 @@ internal sealed class Service
         {
             if (job.Party(id) is not { } party)
                 refusals.Add(new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{id}' is no party.", "Name ids that stand in \"parties\".", "Civ. Code § 8416(a)(7)"));
-            else if (Counts(party) && AddressOf(party) is null)
+            else if (ServiceOfClaim.IsNamed(party) && AddressOf(party) is null)
                 refusals.Add(new Refusal("served-address-missing", $"parties[{IndexOf(party)}].address", $"{party.Name} was served, but no address is there.", "Add the address to which the copy was mailed.", "Civ. Code § 8416(a)(7)"));
         }
 
@@ -97,7 +87,7 @@ internal sealed class Service
                 "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.", "Civ. Code § 8416(c)"));
         }
 
-        foreach (var other in entry.To.Select(job.Party).OfType<Party>().Where(p => !Counts(p)))
+        foreach (var other in entry.To.Select(job.Party).OfType<Party>().Where(p => !ServiceOfClaim.IsNamed(p)))
             notes.Add($"The copy to {OneLine(other.Name)} is an extra: it is not service under § 8416(c) and is left out of the affidavit.");
         return refusals.Count == before;
     }
@@ -125,15 +115,13 @@ internal sealed class Service
             notes.Add($"No mailing is entered to {string.Join("; ", left.Select(o => OneLine(o.Name)))}. Mail each owner a copy and have it in an affidavit before recording.");
     }
 
-    private IReadOnlyList<Party> Recipients(ClaimServed entry) => [.. entry.To.Select(job.Party).OfType<Party>().Where(Counts)];
-
-    private static bool Counts(Party party) => party.Capacity == PartyCapacity.Owner || InPlaceOfOwner.Contains(party.Capacity);
+    private IReadOnlyList<Party> Recipients(ClaimServed entry) => [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
 
     private Addressee To(Party party, string? article) =>
         new(OneLine(Clean(party.Name) ?? ""), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number ? Article(number) : null);
 
     private string? AddressOf(Party party) =>
-        Clean(party.Address) ?? (party.Capacity == PartyCapacity.Owner ? Clean(job.Work.Permit?.OwnerAddress) : null);
+        Clean(ServiceOfClaim.AddressOf(party, job.Work));
 
     private static string AddressIs(Party party) =>
         Clean(party.Address) is null ? "owner's address on the building permit" : "residence or place of business";

@@ -1,18 +1,16 @@
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
-using Period = Stringline.Law.Time.Period;
 
 namespace Stringline.Papers.Completion;
 
 /// <summary>The owner's notice of completion (Civ. Code § 8182), signed and verified by the owner, recorded on or within 15 days after completion.</summary>
 internal static class CompletionPaper
 {
-    private const int DaysToRecord = 15;
-
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("notice-of-completion", "Notice of Completion", "Civ. Code §§ 8102, 8182", PaperUse.Recorded, [WorkKind.Private],
@@ -53,7 +51,7 @@ internal static class CompletionPaper
             First =
             [
                 "This is the owner’s paper. It is made from a claimant’s job file to rehearse the job, or for an owner who keeps one.",
-                .. completed is { } c ? [$"Record it on {Day(c)} or within {DaysToRecord} days after, by {DayOfWeek(Period.LastDay(c, DaysToRecord))}. Earlier or later it has no effect (§ 8182(a), (d))."] : Array.Empty<string>(),
+                .. completed is { } c ? [$"Record it on {Day(c)} or within {OwnersNotice.RecordingDays} days after, by {DayOfWeek(OwnersNotice.PlanToRecord(c, matter.Assessment.Calendar))}. Earlier or later it has no effect (§ 8182(a), (d)).", .. OnTheRoll(matter, c)] : Array.Empty<string>(),
                 "Completion is that of the whole work of improvement, not of one trade. A wrong day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
             ],
             Steps =
@@ -72,11 +70,17 @@ internal static class CompletionPaper
         .Select(c => c.On is DayFact.Exact exact ? exact.Day : (LocalDate?)null)
         .LastOrDefault(d => d is not null);
 
+    // After the fifteenth day a roll may still help the owner, and nobody else: so it is a warning and no refusal.
+    private static IEnumerable<string> OnTheRoll(Matter matter, LocalDate completed) =>
+        matter.AsOf > OwnersNotice.LastDayToRecord(completed) && matter.AsOf <= OwnersNotice.LatestToRecord(completed, matter.Assessment.Calendar)
+            ? [$"The fifteenth day, {DayOfWeek(OwnersNotice.LastDayToRecord(completed))}, is over. It was a day on which an office is closed, so a recording today may still be in time (Civ. Code § 10; Code Civ. Proc. § 12a); a claimant may say that it is late."]
+            : [];
+
     private static void InTime(Matter matter, LocalDate completed)
     {
         if (completed > matter.AsOf)
             matter.Refuse("not-complete", "--day", $"{Day(completed)} is after {Day(matter.AsOf)}.", "A notice recorded before completion has no effect: wait.", "Civ. Code § 8182(a)");
-        else if (matter.AsOf > Period.LastDay(completed, DaysToRecord))
-            matter.Refuse("too-late", "--day", $"More than {DaysToRecord} days have passed since {Day(completed)}.", "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
+        else if (matter.AsOf > OwnersNotice.LatestToRecord(completed, matter.Assessment.Calendar))
+            matter.Refuse("too-late", "--day", $"More than {OwnersNotice.RecordingDays} days have passed since {Day(completed)}.", "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
     }
 }

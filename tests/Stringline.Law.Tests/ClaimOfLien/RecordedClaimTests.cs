@@ -133,7 +133,7 @@ public sealed class RecordedClaimTests
     [Proves("Civ. Code § 8414(a)")]
     public void A_claim_recorded_while_the_work_waits_for_acceptance_is_kept() =>
         Assert.Equal(Standing.Kept, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
-            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-05-10")).Standing);
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-05-10"), "2026-08-08").Standing);
 
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
@@ -160,16 +160,17 @@ public sealed class RecordedClaimTests
 
     // Civ. Code § 8060; Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146.
     [Theory]
-    [InlineData("Solano", Standing.Open)]
+    [InlineData("Solano", Standing.Open)] // and no part of the work lies there
     [InlineData("Yolo", Standing.Kept)]
+    [InlineData("Napa", Standing.Kept)]
     [InlineData(null, Standing.Kept)]
-    [Proves("Civ. Code § 8060")]
+    [Proves("Civ. Code § 8060(b)")]
     public void A_claim_recorded_in_another_county_counts_for_nothing(string? county, Standing expected)
     {
-        var answer = new JobBuilder().Work(w => w with { Site = w.Site with { County = "Yolo" } }).Notice("2026-03-02").Furnished("2026-03-02", 9000m).Ended("2026-03-30")
+        var answer = new JobBuilder().Work(w => w with { Site = w.Site with { County = "Yolo", AlsoIn = ["Napa"] } }).Notice("2026-03-02").Furnished("2026-03-02", 9000m).Ended("2026-03-30")
             .Completed("2026-04-07").ClaimRecorded("2026-05-04", county: county).On("2026-05-05");
         Assert.Equal(expected, answer.Get("claim-of-lien.last-day").Standing);
-        Assert.Equal(county == "Solano", answer.Get("claim-of-lien.last-day").RuledOut("Civ. Code § 8060"));
+        Assert.Equal(county == "Solano", answer.Get("claim-of-lien.last-day").RuledOut("Civ. Code § 8060(b)"));
         Assert.Equal(county == "Solano", answer.Get("enforcement.last-day").Readings.Count == 0);
     }
 }

@@ -39,7 +39,7 @@ public sealed class AcceptanceByThePublicTests
     [InlineData("2026-09-01", Standing.InDoubt)]
     [Proves("Civ. Code § 8180(b)")]
     public void A_claim_after_that_day_is_in_doubt_and_never_lost(string recorded, Standing expected) =>
-        Assert.Equal(expected, Last(Job(null).ClaimRecorded(recorded), "2026-09-02").Standing);
+        Assert.Equal(expected, Last(Job(null).ClaimRecorded(recorded), recorded).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8180(b)")]

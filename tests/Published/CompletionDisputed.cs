@@ -106,8 +106,8 @@ public sealed class CompletionDisputed
 
     private static JobBuilder Lumber() => Supplier()
         .NoticeNotInIssue("1924-11-03")
-        .Furnished("1924-11-03", until: "1925-02-27")
-        .Ended("1925-02-27")
+        .Furnished("1924-11-03", until: "1925-03-01")
+        .Ended("1925-03-01")
         .Completed("1925-03-01", contested: true)
         .ClaimRecorded("1925-07-01");
 

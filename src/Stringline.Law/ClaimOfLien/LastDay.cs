@@ -17,14 +17,14 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     /// <summary>Of a work of several residential structures: the readings of those whose time is over, while that of another runs (Civ. Code § 8448).</summary>
     public IReadOnlyList<Reading> Over { get; private init; } = [];
 
-    // Every reading with the structure that it is of; empty where the work is one.
-    private IReadOnlyList<(string? Structure, Reading Reading)> ByStructure { get; init; } = [];
+    // Every reading with the structure that it is of; null where the work is one.
+    private List<(string? Structure, Reading Reading)>? ByStructure { get; init; }
 
     /// <summary>The readings against which a recorded claim is measured: those of the structure that it names, or else all.</summary>
     [Rule("Civ. Code § 8448(b)(1)")]
     public IReadOnlyList<Reading> ReadingsFor(ClaimRecorded claim)
     {
-        if (ByStructure.Count == 0)
+        if (ByStructure is null)
             return Readings;
         var named = claim.Structure is { } on && ByStructure.Any(p => p.Structure == on);
         return [.. ByStructure.Where(p => !named || p.Structure == claim.Structure || p.Structure is null).Select(p => p.Reading)];

@@ -181,12 +181,14 @@ public static class CompletionDay
     internal static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section)
     {
         RuleOutAfterCertain(readings, ruledOut, section, null);
-        foreach (var structure in StructuresOf(readings))
+        if (StructuresOf(readings) is not { } structures)
+            return;
+        foreach (var structure in structures)
             RuleOutAfterCertain(readings, ruledOut, section, structure);
     }
 
-    // The structures of which a certain completion is read; none where the work is one.
-    private static IReadOnlyList<string> StructuresOf(List<CompletionReading> readings)
+    // The structures of which a certain completion is read; null where the work is one.
+    private static List<string>? StructuresOf(List<CompletionReading> readings)
     {
         List<string>? found = null;
         foreach (var reading in readings)
@@ -195,7 +197,7 @@ public static class CompletionDay
                 (found ??= []).Add(structure);
         }
 
-        return found ?? [];
+        return found;
     }
 
     // Of one structure a certain completion says nothing of the others; one of the whole work of each.

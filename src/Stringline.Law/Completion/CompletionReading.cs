@@ -31,6 +31,9 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
     /// <summary>Whether it is what a recorded notice of the owner's says: another day than ours is then in dispute and rules it out no more.</summary>
     public bool IsOwnersWord { get; init; }
 
+    /// <summary>Of a notice that states no day: the first completion for which it is in time whenever it was recorded; a completion before that may contradict it.</summary>
+    public LocalDate? ServedFrom { get; init; }
+
     /// <summary>Of a work of several residential structures: which one was completed, or a name of its own where that is not known; null for the whole work.</summary>
     public string? Structure { get; init; }
 

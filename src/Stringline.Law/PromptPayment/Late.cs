@@ -38,5 +38,17 @@ public static class Late
             Cents(withheld * 0.24m * days / 365m));
     }
 
+    /// <summary>The legal rate on judgments, percent a year.</summary>
+    [Rule("Code Civ. Proc. § 685.010(a)", Since = "1983-07-01", Sure = Sure.FromMemory)]
+    public static decimal LegalRate => 10m;
+
+    /// <summary>Simple interest for the days after the due day, at a rate for a year of 365 days.</summary>
+    /// <param name="money">Dollars and cents.</param>
+    /// <param name="percent">Percent a year.</param>
+    /// <param name="due">The last day on which payment was in time.</param>
+    /// <param name="asOf">The day of asking.</param>
+    public static decimal Interest(decimal money, decimal percent, LocalDate due, LocalDate asOf) =>
+        asOf <= due || money <= 0 ? 0m : Cents(money * percent / 100m * NodaTime.Period.DaysBetween(due, asOf) / 365m);
+
     private static decimal Cents(decimal dollars) => decimal.Round(dollars, 2, MidpointRounding.AwayFromZero);
 }

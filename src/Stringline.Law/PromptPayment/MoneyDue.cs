@@ -60,10 +60,11 @@ public static class MoneyDue
         FactsAsOf facts, OpenDays calendar, Func<PaymentOf, int> days, Func<FactsAsOf, SumDue, string, Finding> progress, Func<FactsAsOf, SumDue, string, Finding> retention)
     {
         var sums = new List<SumDue>();
+        var share = RetentionShare.Of(facts);
         foreach (var received in facts.All<HirerPaid>())
         {
             if (Days.Of(received.On) is { } on)
-                sums.Add(new SumDue(received, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, days(received.Of))), received.Amount));
+                sums.Add(new SumDue(received, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, days(received.Of))), share.Take(received)));
         }
 
         SumDue.Receive(sums, facts.All<Paid>());
@@ -227,10 +228,18 @@ public static class MoneyDue
         };
     }
 
-    internal static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why)
+    /// <summary>The finding about a sum that is due by a day. Until that day is past only the day is told: nothing is wrongly withheld before.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="id">Stable id.</param>
+    /// <param name="title">What it is, in words.</param>
+    /// <param name="sum">The sum.</param>
+    /// <param name="penaltySection">The section of the penalty.</param>
+    /// <param name="why">Why it falls due by then.</param>
+    /// <param name="until">The day on which the penalty ended, such as that of the judgment; null while it runs.</param>
+    internal static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why, LocalDate? until = null)
     {
         var disputed = sum.Disputed ?? Total.Of(facts.All<Disputed>(), d => d.Amount);
-        var penalty = sum.Penalty(disputed, facts.AsOf);
+        var penalty = sum.Penalty(disputed, LocalDate.Min(facts.AsOf, until ?? facts.AsOf));
         var reading = new Reading("last day for the payer", sum.Due);
         return new Finding
         {
@@ -241,14 +250,16 @@ public static class MoneyDue
             Band = new Band(reading, reading),
             Amount = penalty.ForMonths,
             Questions = sum.Questions,
-            Why =
-            [
-                why,
-                Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most 150 percent of that may be held, so {penalty.Withheld} is wrongly withheld."),
-                sum.Unpaid == 0
-                    ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at 24 percent a year. It is no part of a claim of lien.", [sum.Fact])
-                    : Reason.Of(penaltySection, $"Penalty for {penalty.WholeMonths} whole months after {sum.Due}: {penalty.ForMonths}; day by day to {facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
-            ],
+            Why = facts.AsOf <= sum.Due
+                ? [why, Reason.Of(penaltySection, $"{sum.Unpaid} falls due by {sum.Due}.", [sum.Fact])]
+                :
+                [
+                    why,
+                    Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most 150 percent of that may be held, so {penalty.Withheld} is wrongly withheld."),
+                    sum.Unpaid == 0
+                        ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at 24 percent a year. It is no part of a claim of lien.", [sum.Fact])
+                        : Reason.Of(penaltySection, $"Penalty for {penalty.WholeMonths} whole {(penalty.WholeMonths == 1 ? "month" : "months")} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
+                ],
         };
     }
 }

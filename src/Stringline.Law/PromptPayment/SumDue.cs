@@ -65,10 +65,16 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
         return part;
     }
 
+    /// <summary>Dollars and cents that fell due, paid since or not.</summary>
+    public decimal Whole { get; } = amount;
+
     /// <summary>What is wrongly withheld on a day, and the penalty until then: a part that came late costs until it came.</summary>
     /// <param name="disputed">Dollars and cents in good-faith dispute; at most 150 percent of it may be held.</param>
     /// <param name="asOf">The day of asking.</param>
-    public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf)
+    public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf) => Penalty(disputed, asOf, due);
+
+    /// <summary>The same, where the payer had until another day.</summary>
+    public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf, LocalDate due)
     {
         var whole = Unpaid;
         foreach (var (_, part) in received)
@@ -87,5 +93,16 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
 
         var rest = Late.Penalty(withheld, due, asOf);
         return (withheld, forMonths + rest.ForMonths, byDays + rest.ByDays, rest.WholeMonths);
+    }
+
+    /// <summary>Simple interest by the year on what is or was late, until it came or until a day.</summary>
+    /// <param name="percent">Percent a year.</param>
+    /// <param name="asOf">The day of asking.</param>
+    public decimal Interest(decimal percent, LocalDate asOf)
+    {
+        var interest = Late.Interest(Unpaid, percent, due, asOf);
+        foreach (var (on, part) in received)
+            interest += Late.Interest(part, percent, due, on);
+        return interest;
     }
 }

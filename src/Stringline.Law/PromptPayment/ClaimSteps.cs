@@ -1,0 +1,245 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>The steps of a direct contractor's claim against a public entity: its statement, the conference, payment, and the State's arbitration.</summary>
+/// <remarks>Not modelled: an agreed extension of the entity's time, and the choice of a mediator; no entry holds them.</remarks>
+internal static class ClaimSteps
+{
+    private const decimal Percent = 7m;
+    private const int PaymentDays = 60;
+    private const int SchedulingDays = 30;
+    private const int BusinessDaysAfterConference = 10;
+    private const int DaysToArbitrate = 90;
+    private const int DaysFromAcceptance = 240;
+
+    /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    {
+        var claims = facts.All<DisputeClaimSent>();
+        var claim = claims.Count == 0 ? null : claims[^1];
+        var law = ClaimLaw.Of(facts, claim?.Received ?? claim?.On.Latest, claim?.Amount);
+        if (claim is not null && Days.Of(claim.On) is { } sent)
+        {
+            var answer = FirstAfter<DisputeClaimAnswered>(facts, sent.Earliest);
+            findings.Add(Statement(facts, claim, sent, law, answer, calendar));
+            if (LastDayForConference(facts, claim, sent, law, answer, calendar) is { } conference)
+                findings.Add(conference);
+            AddAfterTheDemand(findings, facts, sent, calendar);
+        }
+
+        if (Filing(facts, claim, law, calendar) is { } filing)
+            findings.Add(filing);
+        AddArbitration(findings, facts, claim, completion, calendar);
+    }
+
+    /// <summary>The entity answers in writing within 45 days of receipt; silence rejects the whole. Where its governing body must approve and does not meet by then, to three days after its next meeting.</summary>
+    [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(3)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 20104.2", Since = "1994-09-22")]
+    private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, DisputeClaimAnswered? answer, OpenDays calendar)
+    {
+        const string Id = "dispute-claim.entitys-statement";
+        const string Title = "Claim against the public entity: its statement";
+        if (law is { IsNew: Verdict.No, IsOld: false })
+            return new Finding { Id = Id, Title = Title, Standing = Standing.Lost, Why = [Reason.Of("Pub. Contract Code § 9204", $"No statute sets the entity a time to answer this claim; its contract does.", [claim]), .. law.Why], Questions = law.Questions };
+        var from = claim.Received ?? sent.Latest;
+        var readings = Deadline.Sorted(StatementDays(law).Select(days => new Reading(
+            claim.Received is null ? $"entity's statement, {days} days after receipt, which was not before {LawText.IsoDay(from)}" : $"entity's statement, {days} days after receipt", calendar.RollForwardOnAnyList(Period.LastDay(from, days)))));
+        var received = claim.Received is null ? $"which was not before the sending on {LawText.Day(from)}" : LawText.Day(from);
+        var isGood = law.IsNew == Verdict.No || claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
+        var past = facts.AsOf > readings[^1].Day;
+        return new Finding
+        {
+            Id = Id,
+            Title = Title,
+            Standing = answer is not null ? Standing.Done
+                : law.IsNew == Verdict.Open || !isGood || (law.IsNew == Verdict.Yes && ClaimLaw.IsAfterItsEnd(facts.AsOf)) || (past && claim.Received is null) ? Standing.InDoubt
+                : past ? Standing.Open : Standing.NotYet,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why =
+            [
+                Reason.Of(law.Section, $"The entity states in writing, within {StatementDays(law).Min()} days of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {PaymentDays} days after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until three days after the next meeting.", [claim]),
+                .. answer is null ? (Reason[])[] : [Reason.Of(law.Section, $"Answered {Days.Of(answer.On)}.", [answer])],
+                .. isGood ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(c)(1)", $"A claim in the section's sense is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
+                .. law.Why,
+            ],
+            Questions =
+            [
+                .. claim.Received is null ? (Question[])[new Question("On which day did the public entity receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
+                .. law.Questions,
+            ],
+        };
+    }
+
+    private static int[] StatementDays(ClaimLaw law) => (law.IsNew, law.IsOld) switch
+    {
+        (Verdict.No, _) => [law.OldDays],
+        (Verdict.Open, true) when law.OldDays != ClaimLaw.StatementDays => [ClaimLaw.StatementDays, law.OldDays],
+        _ => [ClaimLaw.StatementDays],
+    };
+
+    /// <summary>
+    /// The conference: § 9204 sets no time to demand it, § 20104.2(d) sets 15 days from the answer, or from the day by which it was due. They are
+    /// planned on toward a local agency; being late leaves it in doubt and loses nothing.
+    /// </summary>
+    [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 20104.2(d)", Since = "1994-09-22")]
+    private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, DisputeClaimAnswered? answer, OpenDays calendar)
+    {
+        if (!law.IsOld)
+            return null;
+        var due = Period.LastDay(claim.Received ?? sent.Earliest, StatementDays(law).Min());
+        // Without an answer the days begin when it was due; the claimant's own days are never rolled.
+        var from = answer is not null && answer.On.Earliest is { } answered ? LocalDate.Min(answered, due) : due;
+        var reading = Deadline.Own(answer is null ? "15 days after the statement was due" : "15 days after the statement", Period.LastDay(from, ClaimLaw.ConferenceDays), calendar);
+        var demanded = FirstAfter<ConferenceDemanded>(facts, sent.Earliest);
+        List<Reading> readings = [reading];
+        return Deadline.Finding("dispute-claim.conference-last-day", "Conference on the claim: last day to demand it",
+            demanded is null && answer is null && facts.AsOf <= due ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, demanded is null ? null : Days.Of(demanded.On), endFirm: false),
+            readings, calendar,
+            [
+                Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demand in writing, by registered or certified mail with return receipt requested, a conference to settle what is disputed. This section sets no time for it.", [claim]),
+                Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets 15 days from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
+                .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {Days.Of(demanded.On)}.", [demanded])],
+            ],
+            questions: claim.Amount is null ? [new Question("How much is claimed? The 15 days are those of claims of $375,000 or less. (dispute-claim-sent.amount)") { Corrects = claim }] : []);
+    }
+
+    /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
+    [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
+    private static void AddAfterTheDemand(List<Finding> findings, FactsAsOf facts, Days sent, OpenDays calendar)
+    {
+        if (FirstAfter<ConferenceDemanded>(facts, sent.Earliest) is not { On.Latest: { } demanded } demand)
+            return;
+        var held = FirstAfter<ConferenceHeld>(facts, demanded);
+        if (held is not { On.Latest: { } conference })
+        {
+            findings.Add(OfEntity(facts, "dispute-claim.conference", "Conference on the claim", new Reading("30 days after the demand", calendar.RollForwardOnAnyList(Period.LastDay(demanded, SchedulingDays))),
+                Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Upon the demand of {demanded} the entity schedules a conference within {SchedulingDays} days.", [demand])));
+            return;
+        }
+
+        var last = conference;
+        for (var i = 0; i < BusinessDaysAfterConference; i++)
+            last = calendar.RollForwardOnAnyList(last.PlusDays(1));
+        findings.Add(OfEntity(facts, "dispute-claim.second-statement", "Claim against the public entity: what is left in dispute", new Reading("ten business days after the conference", last),
+            Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Within ten business days after the conference of {conference} the entity states in writing what is left in dispute. Name in writing what the claimant disputes: it goes to mediation, and a mediator is agreed on within ten business days after that.", [held])));
+    }
+
+    private static Finding OfEntity(FactsAsOf facts, string id, string title, Reading reading, Reason why) => new()
+    {
+        Id = id,
+        Title = title,
+        Standing = ClaimLaw.IsAfterItsEnd(facts.AsOf) ? Standing.InDoubt : facts.AsOf <= reading.Day ? Standing.NotYet : Standing.Open,
+        Readings = [reading],
+        Band = new Band(reading, reading),
+        Why = [why],
+    };
+
+    /// <summary>The part that the entity does not dispute, due 60 days after its statement; null where the file holds none.</summary>
+    [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
+    public static SumDue? Undisputed(FactsAsOf facts, OpenDays calendar)
+    {
+        foreach (var answer in facts.All<DisputeClaimAnswered>())
+        {
+            if (answer is { Undisputed: > 0 } && Days.Of(answer.On) is { } on)
+                return new SumDue(answer, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, PaymentDays)), answer.Undisputed.Value);
+        }
+
+        return null;
+    }
+
+    /// <summary>The finding <c>dispute-claim.undisputed-part</c>: late money bears 7 percent a year.</summary>
+    [Rule("Pub. Contract Code § 9204(d)(4)", Since = "2017-01-01", Until = "2026-12-31")]
+    public static Finding UndisputedPart(FactsAsOf facts, SumDue sum)
+    {
+        var interest = sum.Interest(Percent, facts.AsOf);
+        var reading = new Reading("last day for the payer", sum.Due);
+        return new Finding
+        {
+            Id = "dispute-claim.undisputed-part",
+            Title = "Claim against the public entity: the part not disputed",
+            Standing = sum.Unpaid == 0 && interest == 0 ? Standing.Done : facts.AsOf <= sum.Due ? Standing.NotYet : Standing.Open,
+            Readings = [reading],
+            Band = new Band(reading, reading),
+            Amount = interest,
+            Why =
+            [
+                Reason.Of("Pub. Contract Code § 9204(d)(1)", $"{sum.Whole} is not disputed, and is paid within {PaymentDays} days after the statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
+                .. facts.AsOf <= sum.Due ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(4)", $"What is late bears 7 percent a year, from the day after {sum.Due}: {interest}.", [sum.Fact])],
+            ],
+        };
+    }
+
+    /// <summary>Toward a local agency claims must be filed on or before the date of final payment. While § 9204 governs, which sets no such time, a later one is in doubt.</summary>
+    [Rule("Pub. Contract Code § 20104.2(a)", Since = "1994-09-22")]
+    private static Finding? Filing(FactsAsOf facts, DisputeClaimSent? claim, ClaimLaw law, OpenDays calendar)
+    {
+        if (!law.IsOld || (claim is null && facts.All<Disputed>().Count == 0))
+            return null;
+        const string Section = "Pub. Contract Code § 20104.2(a)";
+        var paid = facts.FirstDayOf<FinalPayment>();
+        List<Reading> readings = paid switch
+        {
+            null => [],
+            { IsExact: true } day => [new Reading("the date of final payment", day.Earliest)],
+            { } day => [new Reading("final payment on its earliest day", day.Earliest), new Reading("final payment on its latest day", day.Latest)],
+        };
+        var filed = claim is null ? null : Days.Of(claim.On);
+        return Deadline.Finding("dispute-claim.filing-last-day", "Claim against the public entity: last day to file it",
+            readings.Count == 0 ? filed is null ? Standing.Open : Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: law.IsNew == Verdict.No),
+            readings, calendar,
+            [
+                Reason.Of(Section, $"A claim of $375,000 or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
+                .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {Days.Of(claim.On)}.", [claim])],
+            ],
+            questions: paid is null && filed is null ? [new Question("On which day was final payment received, or when is it expected? (final-payment)")] : []);
+    }
+
+    /// <summary>The State's arbitration: within 90 days after the department's final written decision; and without it once more than 240 days have passed since acceptance.</summary>
+    [Rule("Pub. Contract Code § 10240.1", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 10240.2", Since = "1982-01-01")]
+    private static void AddArbitration(List<Finding> findings, FactsAsOf facts, DisputeClaimSent? claim, CompletionReadings completion, OpenDays calendar)
+    {
+        if (facts.FirstDayOf<FinalDecisionServed>() is { } served)
+        {
+            List<Reading> readings = served.IsExact
+                ? [Deadline.Own("90 days after the final decision was served", Period.LastDay(served.Earliest, DaysToArbitrate), calendar)]
+                : [Deadline.Own("final decision served on its earliest day", Period.LastDay(served.Earliest, DaysToArbitrate), calendar), Deadline.Own("final decision served on its latest day", Period.LastDay(served.Latest, DaysToArbitrate), calendar)];
+            findings.Add(Deadline.Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it", Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
+                [Reason.Of("Pub. Contract Code § 10240.1", $"Arbitration is begun not later than 90 days after the department's final written decision on the claim was served, {served}. The limit does not apply to a claim founded on a cost audit, a latent defect, a warranty or a guarantee.", [.. facts.All<FinalDecisionServed>()])],
+                questions: [new Question("Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the 90 days do not bind.")]));
+            return;
+        }
+
+        if (claim is null || PublicPayer.IsState(facts) != true || completion.Open is not [{ Firmness: Firmness.Certain } accepted])
+            return;
+        var first = new Reading("more than 240 days after acceptance", Period.FirstDayAfter(accepted.On.Latest, DaysFromAcceptance));
+        findings.Add(new Finding
+        {
+            Id = "dispute-claim.arbitration-first-day",
+            Title = "Arbitration with the State without a final decision: first day",
+            Standing = facts.AsOf >= first.Day ? Standing.Open : Standing.NotYet,
+            Readings = [first],
+            Band = new Band(first, first),
+            Why = [Reason.Of("Pub. Contract Code § 10240.2", $"The contract's own steps come first; if more than 240 days have passed since the department accepted the work, arbitration may be begun though they are not concluded.", accepted.Why.Facts)],
+        });
+    }
+
+    private static T? FirstAfter<T>(FactsAsOf facts, LocalDate day) where T : Entry
+    {
+        foreach (var entry in facts.All<T>())
+        {
+            if (entry.On.Latest >= day)
+                return entry;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,139 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>Progress payments on public work: from the public entity, and passed on by the one who hired the claimant.</summary>
+/// <remarks>Not modelled: the days that an entity loses by returning an improper request later than seven days after its receipt; no entry holds the return.</remarks>
+internal static class PublicProgress
+{
+    /// <summary>Days from receipt of a proper request.</summary>
+    public const int EntityDays = 30;
+
+    /// <summary>Days that the Trustees of the State University have.</summary>
+    public const int TrusteesDays = 39;
+
+    /// <summary>What a direct contractor has requested of the entity, by the day of receipt; where that is not entered, by the day it was sent.</summary>
+    public static List<SumDue> Requested(FactsAsOf facts, OpenDays calendar)
+    {
+        var sums = new List<SumDue>();
+        var days = facts.Job.Work.Body == PublicBody.StateUniversity ? TrusteesDays : EntityDays;
+        foreach (var requested in facts.All<PaymentDemanded>())
+        {
+            if (Days.Of(requested.On) is { } on)
+                sums.Add(new SumDue(requested, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(requested.Received ?? on.Latest, days)), requested.Amount));
+        }
+
+        return sums;
+    }
+
+    /// <summary>Public entity to contractor: 30 days after receipt of an undisputed and proper request; late money bears 10 percent a year, and no penalty by the month.</summary>
+    public static Finding FromEntity(FactsAsOf facts, SumDue sum, string id)
+    {
+        var request = (PaymentDemanded)sum.Fact;
+        var interest = sum.Interest(Late.LegalRate, facts.AsOf);
+        var reading = new Reading("last day for the payer", sum.Due);
+        var disputed = IsDisputed(facts);
+        var late = facts.AsOf > sum.Due;
+        return new Finding
+        {
+            Id = id,
+            Title = "Progress payment from the public entity",
+            Standing = sum.Unpaid == 0 && interest == 0 ? Standing.Done
+                : !late ? Standing.NotYet
+                : disputed || facts.Job.Work.Body == PublicBody.UniversityOrCourt ? Standing.InDoubt
+                : Standing.Open,
+            Readings = [reading],
+            Band = new Band(reading, reading),
+            Amount = interest,
+            Explain = () => Why(facts, sum, request, interest, late),
+            Ask = () => Questions(facts, sum, request, interest, disputed),
+        };
+    }
+
+    private static List<Reason> Why(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool late)
+    {
+        var due = WhenDue(facts, request);
+        List<Reason> why = [due];
+        why.Add(late
+            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at 10 percent a year (Code Civ. Proc. § 685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
+            : Reason.Of(due.Section, $"{sum.Unpaid} falls due by {sum.Due}.", [request]));
+        if (request.Received is null)
+            why.Add(Reason.Of(due.Section, $"The days run from receipt of the request, which the file does not give: they are counted from the day it was sent, the earliest it can be."));
+        return why;
+    }
+
+    [Rule("Pub. Contract Code § 20104.50(b)", Since = "1993-01-01")]
+    [Rule("Pub. Contract Code § 10261.5(a)", Since = "1991-01-01")]
+    [Rule("Pub. Contract Code § 10853(a)", Since = "1993-01-01")]
+    private static Reason WhenDue(FactsAsOf facts, PaymentDemanded request) => (facts.Job.Work.Body, PublicPayer.IsState(facts)) switch
+    {
+        (PublicBody.StateUniversity, _) => Reason.Of("Pub. Contract Code § 10853(a)", $"The Trustees of the State University pay within 39 days after receipt of an undisputed and properly submitted request; one that is not proper goes back within seven days.", [request]),
+        (_, true) => Reason.Of("Pub. Contract Code § 10261.5(a)", $"A State agency pays within 30 days after receipt of an undisputed and properly submitted request; one that is not proper goes back within seven days.", [request]),
+        (PublicBody.UniversityOrCourt, _) => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within 30 days after receipt of an undisputed and properly submitted request; whether the section reaches the University, a court or the Legislature is open.", [request]),
+        _ => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within 30 days after receipt of an undisputed and properly submitted request, and a State agency likewise (Pub. Contract Code § 10261.5(a)); one that is not proper goes back within seven days.", [request]),
+    };
+
+    private static List<Question> Questions(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool disputed)
+    {
+        var questions = new List<Question>();
+        if (request.Received is null && sum.Unpaid > 0)
+            questions.Add(new Question("On which day was the request received? The days for payment run from then. (payment-demanded.received)") { Corrects = request });
+        if (facts.Job.Work.Body is null)
+            questions.Add(new Question("Which public body contracted for the work? The Trustees of the State University have 39 days. (work.body)", Days: TrusteesDays - EntityDays));
+        if (disputed)
+            questions.Add(new Question("Is the dispute about this request? Only an undisputed one bears interest. (disputed.about)", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
+        return questions;
+    }
+
+    private static bool IsDisputed(FactsAsOf facts)
+    {
+        foreach (var dispute in facts.All<Disputed>())
+        {
+            if (dispute.About is null or DisputeAbout.Progress)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// Prime contractor or subcontractor to the subcontractor below it: seven days after receipt. The section of the Public Contract Code stands among
+    /// those on the State's contracts; all other public work is under the license law, where the days may be agreed otherwise.
+    /// </summary>
+    [Rule("Pub. Contract Code § 10262.5", Since = "2012-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.5", Since = "2012-01-01")]
+    public static Finding FromHirer(FactsAsOf facts, SumDue sum, string id)
+    {
+        const string Title = "Progress payment from the one who hired us";
+        return PublicPayer.IsState(facts) == true
+            ? MoneyDue.Owed(facts, id, Title, sum, "Pub. Contract Code § 10262.5",
+                Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}; penalty 2 percent of the amount a month.", [sum.Fact]))
+            : MoneyDue.Owed(facts, id, Title, sum, "Bus. & Prof. Code § 7108.5",
+                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact]));
+    }
+
+    /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>
+    [Rule("Pub. Contract Code § 10262", Since = "2012-01-01")]
+    public static Finding? Report(FactsAsOf facts, IReadOnlyList<Finding> owed)
+    {
+        if (PublicPayer.IsState(facts) != true || facts.Job.Claimant.Role != ClaimantRole.Subcontractor)
+            return null;
+        foreach (var finding in owed)
+        {
+            if (finding.Standing == Standing.Open && finding.Id.StartsWith("prompt-payment.progress", StringComparison.Ordinal))
+            {
+                return new Finding
+                {
+                    Id = "prompt-payment.report",
+                    Title = "Report of a short payment",
+                    Standing = Standing.Open,
+                    Why = [Reason.Of("Pub. Contract Code § 10262", $"The subcontractor shall notify the Contractors State License Board and the department in writing of any payment below the amount or percentage approved for its item of work. No number of days is set: do it at once.")],
+                };
+            }
+        }
+
+        return null;
+    }
+}

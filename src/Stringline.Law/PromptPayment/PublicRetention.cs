@@ -1,0 +1,88 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>When retention is due on public work (Pub. Contract Code § 7107): from the public entity, and passed on by the direct contractor.</summary>
+internal static class PublicRetention
+{
+    /// <summary>Days from completion.</summary>
+    public const int EntityDays = 60;
+
+    /// <summary>Days from completion for a State agency that holds little.</summary>
+    public const int StateDays = 90;
+
+    private const string Charge = "Pub. Contract Code § 7107(f)";
+
+    /// <summary>The retention held by the entity, due 60 days after completion; null where nothing is retained or nothing completes the work.</summary>
+    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01")]
+    public static SumDue? Held(FactsAsOf facts, CompletionReadings completion, OpenDays calendar, out RetentionCompletion? completed)
+    {
+        completed = null;
+        var held = facts.All<Retained>();
+        if (held.Count == 0 || (completed = RetentionCompletion.Of(facts, completion)) is not { } done)
+            return null;
+        return new SumDue(held[^1], done.On.Earliest, Due(done, EntityDays, calendar), Total.Of(held, static r => r.Amount));
+    }
+
+    private static LocalDate Due(RetentionCompletion completed, int days, OpenDays calendar) => calendar.RollForwardOnAnyList(Period.LastDay(completed.On.Latest, days));
+
+    /// <summary>The finding <c>retention.due</c> toward the entity.</summary>
+    public static Finding FromEntity(FactsAsOf facts, SumDue sum, RetentionCompletion completed, OpenDays calendar)
+    {
+        var finding = MoneyDue.Owed(facts, "retention.due", "Retention from the public entity", sum, Charge,
+            Reason.Of("Pub. Contract Code § 7107(c)", $"Due within 60 days after completion, taken at its latest day: by {sum.Due}.", [.. facts.All<Retained>()], completed.Why));
+        if (PublicPayer.IsState(facts) == true)
+            finding = OfStateAgency(facts, finding, sum, Due(completed, StateDays, calendar));
+        return completed.IsSure || finding.Standing == Standing.Done ? finding : finding with
+        {
+            Standing = finding.Standing == Standing.NotYet ? Standing.NotYet : Standing.InDoubt,
+            Questions = [.. finding.Questions, new Question(completed.Asks!)],
+        };
+    }
+
+    /// <summary>A State agency that holds no more than 125 percent of the value of the work still to be done has 90 days: both charges are shown, the lower as the amount.</summary>
+    [Rule("Pub. Contract Code § 7107(g)", Since = "1999-01-01")]
+    private static Finding OfStateAgency(FactsAsOf facts, Finding finding, SumDue sum, LocalDate later)
+    {
+        var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
+        var penalty = sum.Penalty(disputed, LocalDate.Min(facts.AsOf, Judgment.Of(facts) ?? facts.AsOf), later);
+        var after90 = new Reading("last day for a State agency that holds no more than 125 percent of the work still to be done", later);
+        return finding with
+        {
+            Standing = finding.Standing == Standing.Open ? Standing.InDoubt : finding.Standing,
+            Readings = [.. finding.Readings, after90],
+            Band = new Band(finding.Readings[0], after90),
+            Amount = penalty.ForMonths,
+            Why = [.. finding.Why, Reason.Of("Pub. Contract Code § 7107(g)", $"A State agency that holds no more than 125 percent of the value of the work yet to be completed has 90 days, until {later}: then the charge is {penalty.ForMonths}.")],
+            Questions =
+            [
+                .. finding.Questions,
+                new Question("How much work was still to be done when the retention was held? Above 125 percent of its value the State agency has 60 days, else 90.", Dollars: finding.Amount - penalty.ForMonths),
+            ],
+        };
+    }
+
+    /// <summary>
+    /// Direct contractor to its subcontractor: the share of retention within seven days after receipt. The charge is simple and ends with the
+    /// judgment (S&amp;S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).
+    /// </summary>
+    [Rule("Pub. Contract Code § 7107(d)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(f)", Since = "1999-01-01")]
+    public static Finding FromHirer(FactsAsOf facts, SumDue sum, string id)
+    {
+        var finding = RetentionShare.Warn(
+            MoneyDue.Owed(facts, id, "Retention from the one who hired us", sum, Charge,
+                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention within 7 days after receiving it {Days.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge of 2 percent a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).", [sum.Fact]),
+                Judgment.Of(facts)),
+            sum, "Pub. Contract Code § 7107(d)");
+        return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null || finding.Standing != Standing.Open ? finding : finding with
+        {
+            Standing = Standing.InDoubt,
+            Questions = [.. finding.Questions, new Question("The section binds the original contractor toward its own subcontractors; whether one hired by a subcontractor may use it is open. Who hired the claimant? (claimant.hiredBy)")],
+        };
+    }
+}

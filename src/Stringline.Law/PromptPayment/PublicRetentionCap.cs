@@ -1,0 +1,112 @@
+using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>The cap of 5 percent on retention in contracts on public work made on or after 1 January 2012 (Pub. Contract Code § 7201).</summary>
+internal static class PublicRetentionCap
+{
+    private const decimal Percent = 5m;
+
+    private const string Section = "Pub. Contract Code § 7201(b)(1)";
+
+    private static readonly LocalDate From = new(2012, 1, 1);
+
+    /// <summary>The finding <c>retention.cap</c>; null where the file shows no retention.</summary>
+    [Rule("Pub. Contract Code § 7201(b)(1)", Since = "2012-01-01")]
+    public static Finding? Finding(FactsAsOf facts)
+    {
+        var held = facts.All<Retained>();
+        if (held.Count == 0)
+            return null;
+        var retained = Total.Of(held, static r => r.Amount);
+        if (NoneAtAll(facts) is { } none)
+            return Answer(Standing.Open, retained, [none], []);
+        if (facts.Job.Contract.On is not { } made)
+            return Answer(Standing.InDoubt, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; the file does not give the day of the contract.", [.. held])], [new Question("On which day was the contract made? (contract.on)")]);
+        if (made < From)
+            return Answer(Standing.Done, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; this one was made on {made}.", [.. held])], []);
+        return NoBondBrought(facts) is { } exception ? Answer(Standing.Done, null, [exception], []) : Measured(facts, held, retained);
+    }
+
+    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held, decimal retained)
+    {
+        var percent = Rate(facts);
+        decimal? price = facts.Job.Contract.Price is { } agreed ? agreed + Total.Of(facts.All<Change>(), static c => c.Agreed ? c.Amount : 0m) : null;
+        // Nothing was paid, and so nothing retained, of what was not furnished: each payment is capped as well.
+        decimal? furnished = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null) ? Total.Of(facts.Furnished, static f => f.Amount ?? 0m) : null;
+        if ((price, furnished) is (null, null))
+            return Answer(Standing.InDoubt, null, [Reason.Of(Section, $"{retained} is retained; the cap is a part of each payment and of the price, which the file does not give.", [.. held])], [Price]);
+        var overPrice = price is { } whole ? Over(retained, whole, percent) : 0m;
+        var overWork = furnished is { } work ? Over(retained, work, percent) : 0m;
+        var excess = Math.Max(overPrice, overWork);
+        var questions = new List<Question>();
+        if (price is null)
+            questions.Add(Price);
+        if (overWork > overPrice)
+            questions.Add(new Question("Did the payments run ahead of the work? The cap is on each payment: compare what was retained from each with its sum. (retained)", Dollars: overWork - overPrice));
+        if (excess > 0 && facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought is null)
+            questions.Add(new Question("Was the claimant told before the bid that bonds are required, and did it bring none? Then there is no cap. (contract.bondNotBrought)", Dollars: excess));
+        if (excess > 0 && facts.Job.Work.SubstantiallyComplex is null)
+            questions.Add(new Question("Did the public entity find before bids, in a finding set out in the bid documents, that the project is substantially complex? Then it may retain more. (work.substantiallyComplex)", Dollars: excess));
+        return Answer(
+            price is null || !IsContractor(facts) || (excess > 0 && facts.Job.Work.SubstantiallyComplex == true) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
+            excess,
+            [
+                Reason.Of(Section, $"Retention may not exceed {percent} percent of each payment, and in all of the price. {InWords(price, furnished)} Retained: {retained}; beyond the cap: {excess}.", [.. held]),
+                .. facts.Job.Work.SubstantiallyComplex == true ? (Reason[])[Complex(facts)] : [],
+                .. IsContractor(facts) ? (Reason[])[] : [Reason.Of(Section, $"The section speaks of contractors and subcontractors; whether a claimant in this role may use it is open.")],
+            ],
+            questions);
+    }
+
+    private static readonly Question Price = new("What is the contract price? (contract.price)");
+
+    private static decimal Over(decimal retained, decimal of, decimal percent) =>
+        Math.Max(0m, retained - decimal.Round(of * percent / 100m, 2, MidpointRounding.AwayFromZero));
+
+    private static string InWords(decimal? price, decimal? furnished) => (price, furnished) switch
+    {
+        ({ } p, { } f) => $"The price with its changes is {LawText.Money(p)}, the work furnished so far {LawText.Money(f)}.",
+        ({ } p, null) => $"The price with its changes is {LawText.Money(p)}.",
+        (null, { } f) => $"The work furnished so far is {LawText.Money(f)}.",
+        _ => "",
+    };
+
+    private static bool IsContractor(FactsAsOf facts) => facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor;
+
+    /// <summary>A contract below the direct one bears no higher rate than that one does.</summary>
+    [Rule("Pub. Contract Code § 7200(b)", Since = "1999-01-01")]
+    private static decimal Rate(FactsAsOf facts) =>
+        facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Work.DirectContract?.RetentionPercent is { } primes ? Math.Min(Percent, primes) : Percent;
+
+    /// <summary>No cap toward a subcontractor that was told before the bid that bonds are required, and brings none.</summary>
+    [Rule("Pub. Contract Code § 7201(b)(2)", Since = "2012-01-01")]
+    private static Reason? NoBondBrought(FactsAsOf facts) => facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought == true
+        ? Reason.Of("Pub. Contract Code § 7201(b)(2)", $"The claimant was told before the bid that bonds are required, and brought none: there is no cap.")
+        : null;
+
+    /// <summary>More than 5 percent may be retained on a project that was found before bids to be substantially complex.</summary>
+    [Rule("Pub. Contract Code § 7201(b)(3)", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 7201(b)(4)", Since = "2012-01-01")]
+    private static Reason Complex(FactsAsOf facts) => PublicPayer.IsState(facts) == true
+        ? Reason.Of("Pub. Contract Code § 7201(b)(3)", $"The project was found before bids to be substantially complex: the rate that the bid documents give counts.")
+        : Reason.Of("Pub. Contract Code § 7201(b)(4)", $"The project was found before bids to be substantially complex: the rate that the bid documents give counts.");
+
+    /// <summary>The Department of Transportation retains nothing from progress payments to its direct contractor on a transportation project.</summary>
+    [Rule("Pub. Contract Code § 7202(a)", Since = "2020-01-01")]
+    private static Reason? NoneAtAll(FactsAsOf facts) => facts.Job.Work.Body == PublicBody.Transportation && facts.Job.Claimant.Role == ClaimantRole.DirectContractor
+        ? Reason.Of("Pub. Contract Code § 7202(a)", $"The Department of Transportation may withhold no retention from progress payments on a transportation project.", [.. facts.All<Retained>()])
+        : null;
+
+    private static Finding Answer(Standing standing, decimal? excess, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions) => new()
+    {
+        Id = "retention.cap",
+        Title = "Retention beyond the cap",
+        Standing = standing,
+        Amount = excess,
+        Why = why,
+        Questions = questions,
+    };
+}

@@ -1,0 +1,98 @@
+using Stringline.Law.Completion;
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>Completion of a public work for the release of retention, wider than that of Civ. Code § 9200: the first of the events that the section names.</summary>
+/// <param name="On">The day.</param>
+/// <param name="IsSure">Whether the facts of the file make it so.</param>
+/// <param name="Why">Its reason.</param>
+/// <param name="Asks">What would make it sure; null where it is.</param>
+internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, string? Asks)
+{
+    private const string Section = "Pub. Contract Code § 7107(c)";
+
+    private const int IdleDays = 100;
+
+    private const int IdleDaysWithNotice = 30;
+
+    /// <summary>The event that counts: the first that is sure, and where none is, the last, so that the payer has the benefit of every doubt. Null where the file holds none.</summary>
+    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01")]
+    public static RetentionCompletion? Of(FactsAsOf facts, CompletionReadings completion)
+    {
+        RetentionCompletion? sure = null, doubtful = null;
+        void Take(RetentionCompletion? found)
+        {
+            if (found is { IsSure: true } && (sure is null || found.On.Latest < sure.On.Latest))
+                sure = found;
+            if (found is { IsSure: false } && (doubtful is null || found.On.Latest > doubtful.On.Latest))
+                doubtful = found;
+        }
+
+        var stops = LaborStop.Of(facts);
+        foreach (var entry in facts.All<Completed>())
+        {
+            if (Days.Of(entry.On) is not { } day)
+                continue;
+            if (entry.By == CompletionTheory.Acceptance)
+                Take(Acceptance(entry, day));
+            else if (entry.By == CompletionTheory.Occupation)
+                Take(Use(entry, day, stops));
+        }
+
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness == Firmness.Asserted && reading.Why.Facts is [OwnerRecorded])
+                Take(new RetentionCompletion(reading.On, IsSure: true, reading.Why, null));
+        }
+
+        foreach (var stop in stops)
+            Take(Idle(facts, stop));
+        return sure ?? doubtful;
+    }
+
+    private static RetentionCompletion Acceptance(Completed entry, Days day) => new(day, !entry.Contested,
+        Reason.Of(Section, $"The public agency accepted the work {day} (paragraph (2)).", [entry]),
+        entry.Contested ? "Did the public entity accept the work on that day? (completed.contested)" : null);
+
+    private static RetentionCompletion Use(Completed entry, Days day, IReadOnlyList<LaborStop> stops)
+    {
+        foreach (var stop in stops)
+        {
+            if (stop.Resumed is { } resumed && resumed <= day.Latest)
+                continue;
+            var both = Days.Later(day, stop.Last);
+            return new RetentionCompletion(both, !entry.Contested && stop.Resumed is null,
+                Reason.Of(Section, $"The public agency occupied and used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both} (paragraph (1)).", [entry, stop.Entry]),
+                entry.Contested || stop.Resumed is not null ? "Was the work occupied and used, beyond testing and startup, while labor had ceased? (completed.contested)" : null);
+        }
+
+        return new RetentionCompletion(day, IsSure: false,
+            Reason.Of(Section, $"The public agency occupied and used the work {day}. That completes it only together with cessation of labor, which the file does not show (paragraph (1)).", [entry]),
+            "On which day did labor on the whole work cease? Use completes the work together with that. (labor-ceased)");
+    }
+
+    private static RetentionCompletion? Idle(FactsAsOf facts, LaborStop stop)
+    {
+        var thirtieth = stop.Last.Plus(IdleDaysWithNotice);
+        foreach (var notice in facts.All<OwnerRecorded>())
+        {
+            if (notice.Notice is not (OwnerNotice.Cessation or OwnerNotice.Completion) || notice.HeldIneffective || Days.Of(notice.On) is not { } recorded)
+                continue;
+            if (stop.Resumed is { } resumed && resumed <= thirtieth.Latest)
+                continue;
+            var both = Days.Later(thirtieth, recorded);
+            if (both.Latest <= facts.AsOf && recorded.Latest >= stop.Last.Earliest)
+            {
+                return new RetentionCompletion(both, IsSure: true,
+                    Reason.Of(Section, $"Labor ceased {stop.Last} for 30 continuous days, and the public agency recorded a notice {recorded}: complete {both} (paragraph (4)).", [stop.Entry, notice]), null);
+            }
+        }
+
+        var hundredth = stop.Last.Plus(IdleDays);
+        return hundredth.Latest > facts.AsOf || stop.Resumed <= hundredth.Latest ? null : new RetentionCompletion(hundredth, IsSure: false,
+            Reason.Of(Section, $"Labor ceased {stop.Last} for 100 continuous days, to {hundredth}: that completes the work if the cause was beyond the contractor's control (paragraph (3)).", [stop.Entry]),
+            "Did labor cease for a cause beyond the contractor's control? Only then do 100 idle days complete the work. (completed)");
+    }
+}

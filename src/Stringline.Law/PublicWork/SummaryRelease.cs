@@ -1,0 +1,118 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PublicWork;
+
+/// <summary>
+/// The summary proceeding by which a direct contractor has money released that the entity withholds on a stop payment notice (Civ. Code
+/// §§ 9400-9414). The claimant has 10 to 20 days to answer; after them the money goes out without further notice.
+/// </summary>
+internal static class SummaryRelease
+{
+    /// <summary>Days after service on the claimant before which no answer may be asked.</summary>
+    public const int LeastDays = 10;
+
+    /// <summary>Days after service on the claimant after which no answer may be asked.</summary>
+    public const int MostDays = 20;
+
+    private const string Notice = "Civ. Code § 9404";
+
+    /// <summary>The findings <c>summary-release.*</c>; none where no affidavit was served.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    {
+        var number = 0;
+        var kept = false;
+        foreach (var affidavit in facts.All<ReleaseAffidavitServed>())
+        {
+            if (Days.Of(affidavit.On) is not { } on)
+                continue;
+            number++;
+            var answer = CounterPapers.Of(facts, on.Earliest);
+            var last = AnswerLastDay(facts, affidavit, PublicService.CompleteOn(on, affidavit.Manner), answer, number, calendar);
+            kept |= last.Standing is Standing.Kept or Standing.InDoubt && answer.Given is not null;
+            findings.Add(last);
+        }
+
+        if (number > 0)
+            SummaryReleaseInCourt.AddTo(findings, facts, kept);
+    }
+
+    /// <summary>
+    /// The day stated, itself the last, and never rolled. Where none is stated, or it lies less than ten days after service on the claimant, the
+    /// tenth day or the stated one, whichever is earlier; where it lies more than twenty days after it, the twentieth is planned on.
+    /// </summary>
+    [Rule("Civ. Code § 9404")]
+    [Rule("Civ. Code § 9406(b)")]
+    private static Finding AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, Days served, CounterPapers answer, int number, OpenDays calendar)
+    {
+        var readings = new List<Reading>();
+        var tenth = Period.LastDay(served.Earliest, LeastDays);
+        var twentieth = Period.LastDay(served.Earliest, MostDays);
+        var asAsked = false;
+        if (affidavit.AnswerBy is { } stated)
+        {
+            readings.Add(new Reading("the day that the entity's notice states", stated));
+            if (stated < Period.LastDay(served.Latest, LeastDays))
+                readings.Add(new Reading("ten days after service, the least the section allows", LocalDate.Max(tenth, stated)));
+            else if (stated > twentieth)
+                readings.Add(new Reading("twenty days after service, the most the section allows", twentieth));
+            else
+                asAsked = true;
+        }
+        else
+        {
+            readings.Add(new Reading("ten days after service, the least the section allows", tenth));
+        }
+
+        // A day too late is settled by the day stated; one too early, or none at all, by no day: the notice is not what the section asks.
+        var endFirm = affidavit.AnswerBy is { } by && by >= Period.LastDay(served.Latest, LeastDays);
+        var standing = Deadline.StandingOf(facts.AsOf, readings, answer.Given, endFirm);
+        if (answer.IsAsked && standing is Standing.Kept or Standing.Lost && !IsPastAll(answer.AtBest, readings))
+            standing = Standing.InDoubt;
+        return Deadline.Finding(
+            number == 1 ? "summary-release.answer-last-day" : $"summary-release.answer-last-day.{number}", "Counteraffidavit against the release of withheld money: last day to serve it",
+            standing, Deadline.Sorted(readings), calendar, () => Why(affidavit, served, answer, asAsked, standing), endKnown: true, () => Questions(affidavit, answer)) with
+        {
+            Amount = affidavit.Amount,
+        };
+    }
+
+    private static bool IsPastAll(Days? day, List<Reading> readings) => day is not { } known || readings.TrueForAll(r => known.Earliest > r.Day);
+
+    private static List<Reason> Why(ReleaseAffidavitServed affidavit, Days served, CounterPapers answer, bool asAsked, Standing standing)
+    {
+        var why = new List<Reason>
+        {
+            Reason.Of(Notice, $"The public entity served the direct contractor's affidavit {served}: it releases the money unless a counteraffidavit is served on it on or before the day stated{(affidavit.Ground is { } ground ? $" (the ground is that {InWords(ground)})" : "")}.", [affidavit]),
+            Reason.Of("Civ. Code § 9406(a)", $"Serve on the entity the counteraffidavit, with the details of the claim and the specific basis on which each ground is rebutted, TOGETHER with proof of service of a copy on the direct contractor; both by hand, or registered, certified or express mail, or an overnight carrier, complete on delivery or deposit."),
+            Reason.Of("Civ. Code § 9406(b)", $"Without it the money goes out at once and without further notice, and the entity is not liable. That ends the hold on the money only: the claim on the payment bond and the debt live on (Civ. Code § 9414)."),
+        };
+        if (!asAsked)
+            why.Add(Reason.Of(Notice, $"The time stated shall be not less than {LeastDays} and not more than {MostDays} days after service on the claimant, {Period.LastDay(served.Earliest, LeastDays)} to {Period.LastDay(served.Latest, MostDays)}: this notice is not as the section asks. Keep to the earlier day all the same."));
+        why.AddRange(answer.Why);
+        if (standing == Standing.Lost)
+            why.Add(Reason.Of("Civ. Code § 9406(b)", $"Lost for the money withheld, unless the papers and the proof of service went by then and are not entered. The claim on the payment bond is alive."));
+        return why;
+    }
+
+    [Rule("Civ. Code § 9400")]
+    private static string InWords(ReleaseGround ground) => ground switch
+    {
+        ReleaseGround.NotSuchAClaim => "the claim is not of a kind for which a stop payment notice may be given",
+        ReleaseGround.NotSuchAClaimant => "the claimant is not one who may give it",
+        ReleaseGround.Excessive => "the amount is excessive",
+        ReleaseGround.NoBasis => "there is no basis for the claim",
+        _ => throw new InvalidOperationException($"No such ground: {ground}."),
+    };
+
+    private static List<Question> Questions(ReleaseAffidavitServed affidavit, CounterPapers answer)
+    {
+        List<Question> questions = [.. answer.Questions];
+        if (affidavit.AnswerBy is null)
+            questions.Add(new Question("Which day does the entity's notice state for the counteraffidavit? (release-affidavit-served.answerBy)", Days: MostDays - LeastDays) { Corrects = affidavit });
+        if (affidavit.Manner is null)
+            questions.Add(new Question("How was the affidavit served on the claimant? The days run from when that was complete. (release-affidavit-served.manner)") { Corrects = affidavit });
+        return questions;
+    }
+}

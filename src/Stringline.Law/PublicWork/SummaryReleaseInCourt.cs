@@ -1,0 +1,87 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PublicWork;
+
+/// <summary>What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order (Civ. Code §§ 9408-9414).</summary>
+internal static class SummaryReleaseInCourt
+{
+    private const int NoticeDays = 5;
+    private const int MailDays = 5;
+
+    /// <summary>Adds the findings <c>summary-release.rights-action</c>, <c>.hearing-notice</c> and <c>.order</c>.</summary>
+    /// <param name="findings">The findings.</param>
+    /// <param name="facts">The facts.</param>
+    /// <param name="kept">Whether a counteraffidavit may hold the money.</param>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, bool kept)
+    {
+        var orders = facts.All<ReleaseOrdered>();
+        if (orders.Count > 0)
+            findings.Add(Order(orders[^1]));
+        else if (kept || facts.All<RightsActionFiled>().Count > 0)
+            findings.Add(RightsAction(facts));
+        foreach (var noticed in facts.All<HearingNoticed>())
+        {
+            if (orders.Count == 0 && Days.Of(noticed.On) is { } on)
+            {
+                findings.Add(HearingNotice(noticed, on));
+                return;
+            }
+        }
+    }
+
+    /// <summary>Either side may bring an action for a declaration of rights and move for a determination; no day is set.</summary>
+    [Rule("Civ. Code § 9408(a)")]
+    private static Finding RightsAction(FactsAsOf facts)
+    {
+        var filed = facts.All<RightsActionFiled>();
+        return new Finding
+        {
+            Id = "summary-release.rights-action",
+            Title = "Action for a declaration of rights to the withheld money",
+            Standing = filed.Count > 0 ? Standing.Done : Standing.Open,
+            Why = [Reason.Of("Civ. Code § 9408(a)", $"With the counteraffidavit and its proof served, the direct contractor or the claimant may bring an action for a declaration of rights, and then move for a determination; the motion is heard within 15 days. The direct contractor bears the burden of proof (Civ. Code § 9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that too.", [.. filed])],
+        };
+    }
+
+    /// <summary>Notice of the hearing is given not less than five days before it; by mail it is complete only on the fifth day after deposit, in spite of Civ. Code § 8116.</summary>
+    [Rule("Civ. Code § 9408(b)")]
+    [Rule("Civ. Code § 9408(c)")]
+    private static Finding HearingNotice(HearingNoticed noticed, Days on)
+    {
+        var last = noticed.Hearing.PlusDays(-NoticeDays);
+        var byHand = on.Latest <= last;
+        var byMail = on.Latest.PlusDays(MailDays) <= last;
+        var isGood = noticed.Manner is Manner.Personal ? byHand : byMail;
+        var hearing = new Reading("the day of the hearing", noticed.Hearing);
+        return new Finding
+        {
+            Id = "summary-release.hearing-notice",
+            Title = "Notice of the hearing on the withheld money",
+            Standing = isGood ? Standing.Kept : Standing.InDoubt,
+            Readings = [hearing],
+            Band = new Band(hearing, hearing),
+            Why = [Reason.Of("Civ. Code § 9408(b)", $"Not less than five days' notice of the hearing is given to the public entity and to the other party, by {last}; by mail it is complete on the fifth day after deposit (Civ. Code § 9408(c)), so it is mailed by {last.PlusDays(-MailDays)}. Given {on}.", [noticed])],
+            Questions = noticed.Manner is null && byHand && !byMail ? [new Question("How was notice of the hearing given? By hand it is in time, by mail it is not. (hearing-noticed.manner)") { Corrects = noticed }] : [],
+        };
+    }
+
+    /// <summary>The order settles whether the entity withholds further; it binds nobody as to the payment bond or the debt.</summary>
+    [Rule("Civ. Code § 9412(c)")]
+    [Rule("Civ. Code § 9414")]
+    private static Finding Order(ReleaseOrdered order) => new()
+    {
+        Id = "summary-release.order",
+        Title = "Order on the withheld money",
+        Standing = Standing.Done,
+        Amount = order.Amount ?? 0m,
+        Why =
+        [
+            order.Amount is { } freed
+                ? Reason.Of("Civ. Code § 9412(c)", $"The court set {freed} free {Days.Of(order.On)}: the stop payment notice holds so much less.", [order])
+                : Reason.Of("Civ. Code § 9412(c)", $"The release was denied {Days.Of(order.On)}: the money stays withheld.", [order]),
+            Reason.Of("Civ. Code § 9414", $"The order settles nothing toward the claim on the payment bond, nor toward one who owes the debt."),
+        ],
+    };
+}

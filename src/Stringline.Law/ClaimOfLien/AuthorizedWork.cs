@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.FederalWork;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.ClaimOfLien;
@@ -21,11 +22,12 @@ public static class AuthorizedWork
     {
         if (facts.Hirer is not { Capacity: PartyCapacity.Supplier } supplier)
             return null;
+        if (facts.Job.Work.Kind == WorkKind.Federal)
+            return FederalTier.Finding(facts, supplier, owed);
         var section = facts.Job.Work.Kind switch
         {
             WorkKind.Private => "Civ. Code § 8404(b)",
             WorkKind.Public => "Civ. Code § 9100",
-            WorkKind.Federal => "40 U.S.C. § 3133(b)(2)",
             _ => throw new InvalidOperationException($"No such kind of work: {facts.Job.Work.Kind}."),
         };
         return supplier.MadeToPlans switch

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -14,7 +15,7 @@ public static class FederalBond
     public const int NoticeDays = 90;
 
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, Amounts amounts, OpenDays calendar)
     {
         if (NotForPrimeContractor(facts) is { } none)
         {
@@ -24,7 +25,10 @@ public static class FederalBond
 
         if (facts.LastFurnished is not { } last)
             yield break;
-        yield return LastDayOfNotice(facts, last, calendar);
+        var isDirect = facts.Hirer is { Capacity: PartyCapacity.DirectContractor };
+        var notice = isDirect ? null : FederalNotice.Of(facts, last);
+        yield return notice is null ? NoNotice(calendar) : LastDayOfNotice(facts, last, notice, calendar);
+        yield return Amount(facts, amounts.DemandOf(Remedy.FederalBond), notice);
         var first = Period.FirstDayAfter(last.Latest, NoticeDays);
         List<Reading> from = [new Reading("90 days after last furnishing have passed", first)];
         yield return new Finding
@@ -37,14 +41,61 @@ public static class FederalBond
             Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within 90 days after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
         var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
-        var filed = facts.FirstDayOf<ActionFiled>();
-        yield return Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day",
-            Deadline.StandingOf(facts.AsOf, until, filed), until, calendar,
-            [Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (text from memory).", [facts.Furnished[^1]])]);
+        var (filed, early) = Filed(facts, first);
+        var standing = Deadline.StandingOf(facts.AsOf, until, filed);
+        if (early is not null && standing is Standing.Open or Standing.Lost)
+            standing = Standing.InDoubt;
+        yield return Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
+            [
+                Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
+                .. early is null ? (Reason[])[] : [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The action filed {Days.Of(early.On)} came before 90 days after last furnishing had surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [early])],
+            ]);
+    }
+
+    // The first action that can be on the bond: one brought before the 90 days are over may be none.
+    private static (Days? Filed, ActionFiled? Early) Filed(FactsAsOf facts, LocalDate first)
+    {
+        ActionFiled? early = null;
+        foreach (var action in facts.All<ActionFiled>())
+        {
+            if (Days.Of(action.On) is not { } on || (action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.PaymentBond)))
+                continue;
+            if (on.Earliest >= first)
+                return (on, null);
+            early = action;
+        }
+
+        return (null, early);
+    }
+
+    /// <summary>What is unpaid; where only a notice before the last delivery was given, what had been furnished by then.</summary>
+    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
+    private static Finding Amount(FactsAsOf facts, decimal demand, FederalNotice? notice)
+    {
+        var after = 0m;
+        if (notice is { Given: null, Early: { } early })
+        {
+            foreach (var furnished in facts.Furnished)
+                after += furnished.On.Earliest > early.Latest ? furnished.Amount ?? 0m : 0m;
+        }
+
+        var held = Math.Max(0m, demand - after);
+        return new Finding
+        {
+            Id = "federal-bond.amount",
+            Title = "Federal payment bond: amount",
+            Standing = demand <= 0 ? Standing.NotYet : held < demand ? Standing.InDoubt : Standing.Open,
+            Amount = held,
+            Why =
+            [
+                Reason.Of("40 U.S.C. § 3133(b)(1)", $"The sum unpaid for what was furnished: {demand}."),
+                .. held < demand ? (Reason[])[Reason.Of("40 U.S.C. § 3133(b)(2)", $"Only a notice before the last delivery was given: {held} had been furnished by then and may be held by it, {demand - held} came after. Another notice in time covers the whole.")] : [],
+            ],
+        };
     }
 
     /// <summary>The bond protects those who furnish labor or material to the prime contractor, not the prime contractor itself.</summary>
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
     private static Finding? NotForPrimeContractor(FactsAsOf facts) => facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? null : new Finding
     {
         Id = "federal-bond.action-last-day",
@@ -58,25 +109,24 @@ public static class FederalBond
         : [Deadline.Own($"{name} on its earliest day", count(last.Earliest), calendar), Deadline.Own($"{name} on its latest day", count(last.Latest), calendar)];
 
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    [Rule("40 U.S.C. § 3133(b)(4)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    private static Finding LastDayOfNotice(FactsAsOf facts, Days last, OpenDays calendar)
+    private static Finding NoNotice(OpenDays calendar) => Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", Standing.Kept, [], calendar,
+        [Reason.Of("40 U.S.C. § 3133(b)(2)", $"The claimant has a contract with the prime contractor, so no notice to it is needed.")]);
+
+    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
+    [Rule("40 U.S.C. § 3133(b)(4)", Since = "2002-08-21")]
+    private static Finding LastDayOfNotice(FactsAsOf facts, Days last, FederalNotice notice, OpenDays calendar)
     {
-        if (facts.Hirer is { Capacity: PartyCapacity.DirectContractor })
-        {
-            return Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", Standing.Kept, [], calendar,
-                [Reason.Of("40 U.S.C. § 3133(b)(2)", $"The claimant has a contract with the prime contractor, so no notice to it is needed.")]);
-        }
-
         var readings = Readings(last, "90 days after last furnishing", day => Period.LastDay(day, NoticeDays), calendar);
-        var why = new List<Reason>
-        {
-            Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within 90 days after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
-        };
-        var given = facts.FirstDayOf<BondNoticeGiven>();
-        foreach (var notice in facts.All<BondNoticeGiven>())
-            why.Add(Reason.Of("40 U.S.C. § 3133(b)(2)", $"Notice given {Days.Of(notice.On)}.", [notice]));
-
-        return Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", Deadline.StandingOf(facts.AsOf, readings, given), readings, calendar, why);
+        return Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", notice.StandingOn(facts.AsOf, readings), readings, calendar,
+            [
+                Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within 90 days after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
+                .. notice.Why,
+            ],
+            questions:
+            [
+                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond. (parties.worksUnder)")] : [],
+                .. notice.Questions,
+            ]);
     }
 }

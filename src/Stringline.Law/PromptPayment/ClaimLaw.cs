@@ -66,7 +66,7 @@ internal sealed class ClaimLaw
         return new ClaimLaw(isNew, isOld, amount > GreaterClaim ? StatementDaysOfGreaterClaim : StatementDays, why, questions);
     }
 
-    [Rule("Pub. Contract Code § 9204(c)(3)(B)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(c)(3)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 9204(g)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 9204(i)", Since = "2020-01-01")]
     private static Verdict InForce(FactsAsOf facts, LocalDate? on, List<Reason> why, List<Question> questions)
@@ -80,7 +80,7 @@ internal sealed class ClaimLaw
 
         if (facts.Job.Work.Body is PublicBody.Transportation or PublicBody.GeneralServices)
         {
-            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(c)(3)(B)", $"The Departments of Transportation and of General Services are no public entity within the section; the claim follows the contract and the State's arbitration (Pub. Contract Code §§ 10240 ff.)."));
+            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(c)(3)", $"The Departments of Transportation and of General Services are no public entity within the section; the claim follows the contract and the State's arbitration (Pub. Contract Code §§ 10240 ff.)."));
             return Verdict.No;
         }
 
@@ -96,7 +96,7 @@ internal sealed class ClaimLaw
         if (facts.Job.Work.Body == PublicBody.State)
         {
             verdict = Verdict.Open;
-            why.Add(Reason.Of("Pub. Contract Code § 9204(c)(3)(B)", $"The Departments of Water Resources, of Parks and Recreation and of Corrections, the Military Department and the High-Speed Rail Authority are outside the section."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(c)(3)", $"The Departments of Water Resources, of Parks and Recreation and of Corrections, the Military Department and the High-Speed Rail Authority are outside the section."));
         }
 
         if (on > Until)

@@ -50,7 +50,7 @@ internal sealed class CounterPapers
                 continue;
             }
 
-            var complete = PublicService.CompleteOn(on, paper.Manner);
+            var complete = ServedPapers.CompleteOn(on, paper.Manner);
             why.Add(Reason.Of(Section, $"Counteraffidavit served, complete {complete}.", [paper]));
             if (Reaches(facts, paper, PartyCapacity.PublicEntity))
                 entity = entity.First(complete, paper, paper.Proof);

@@ -32,12 +32,16 @@ public static class PublicRemedies
         yield return notice;
         if (PublicNotice.ReachesBackTo(reach, notice) is { } reaches)
             yield return reaches;
+        if (StateOfficer.Finding(facts) is { } officer)
+            yield return officer;
         yield return PublicCompletion.Finding(facts, completion);
         var timeToGive = TimeToGive.Of(facts, completion, owners, calendar);
         var time = new TimeOfGiving(timeToGive.Readings, timeToGive.EndKnown, timeToGive.EndFirm);
         var stopPayment = PublicStopPayment.Findings(facts, reach, notice, amounts, time, timeToGive.Why, timeToGive.Questions, completion, owners, calendar);
         foreach (var finding in stopPayment)
             yield return finding;
+        if (MoneyOut.Finding(facts, stopPayment[0], completion, owners, calendar) is { } moneyOut)
+            yield return moneyOut;
         var bond = PublicPaymentBond.Findings(facts, reach, amounts, time, completion, owners, calendar);
         foreach (var finding in bond)
             yield return finding;

@@ -29,7 +29,7 @@ internal static class SummaryRelease
                 continue;
             number++;
             var answer = CounterPapers.Of(facts, on.Earliest);
-            var last = AnswerLastDay(facts, affidavit, PublicService.CompleteOn(on, affidavit.Manner), answer, number, calendar);
+            var last = AnswerLastDay(facts, affidavit, ServedPapers.CompleteOn(on, affidavit.Manner), answer, number, calendar);
             kept |= last.Standing is Standing.Kept or Standing.InDoubt && answer.Given is not null;
             findings.Add(last);
         }

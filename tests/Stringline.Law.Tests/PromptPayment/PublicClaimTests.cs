@@ -90,7 +90,7 @@ public sealed class PublicClaimTests
     [InlineData(PublicBody.UniversityOrCourt, Standing.Open)]
     [InlineData(PublicBody.Local, Standing.Open)]
     [InlineData(null, Standing.Open)]
-    [Proves("Pub. Contract Code § 9204(c)(3)(B)")]
+    [Proves("Pub. Contract Code § 9204(c)(3)")]
     public void Some_State_departments_are_outside_the_section(PublicBody? body, Standing expected)
     {
         var statement = Statement(Claim(Job(body: body)));

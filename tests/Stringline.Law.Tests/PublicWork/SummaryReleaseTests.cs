@@ -44,6 +44,15 @@ public sealed class SummaryReleaseTests
         Assert.Null(Job().On(asOf).Find("summary-release.answer-last-day"));
     }
 
+    [Theory]
+    [InlineData(ReleaseGround.NotSuchAClaim, "not of a kind")]
+    [InlineData(ReleaseGround.NotSuchAClaimant, "not one who may give it")]
+    [InlineData(ReleaseGround.Excessive, "the amount is excessive")]
+    [InlineData(ReleaseGround.NoBasis, "no basis for the claim")]
+    [Proves("Civ. Code § 9400")]
+    public void The_ground_that_must_be_rebutted_is_told(ReleaseGround ground, string words) =>
+        Assert.True(Last(Job().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Ground = ground }), "2025-12-02").Says(words));
+
     // The day is never rolled: Saturday 13 December is planned on the Friday.
     [Fact]
     [Proves("Civ. Code § 9404")]

@@ -5,7 +5,7 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.PublicWork;
 
 /// <summary>When a paper served as Civ. Code §§ 8100-8118 provide is complete, where the file may not say how it was served.</summary>
-internal static class PublicService
+internal static class ServedPapers
 {
     /// <summary>The day; where the manner is not told, that of every manner but leaving and mailing.</summary>
     public static Days CompleteOn(Days done, Manner? manner) => manner is { } told ? Giving.CompleteOn(done, told) : done;

@@ -1,0 +1,106 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.FederalWork;
+
+/// <summary>
+/// The notice to the prime contractor by one who did not deal with it (40 U.S.C. § 3133(b)(2)). It goes to the contractor, states the amount, and
+/// so cannot come before the last delivery: U.S. ex rel. Blue Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921 F.2d 911.
+/// </summary>
+internal sealed class FederalNotice
+{
+    private const string Section = "40 U.S.C. § 3133(b)(2)";
+
+    private FederalNotice(Days? given, Days? early, BondNoticeGiven? doubted, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    {
+        Given = given;
+        Early = early;
+        Doubted = doubted;
+        Why = why;
+        Questions = questions;
+    }
+
+    /// <summary>The day of the first notice that came after the last delivery; null where none did.</summary>
+    public Days? Given { get; }
+
+    /// <summary>The day of the last notice that came before it; null where none did.</summary>
+    public Days? Early { get; }
+
+    /// <summary>A notice in a manner that gives no proof of delivery by a third party; null where there is none.</summary>
+    public BondNoticeGiven? Doubted { get; }
+
+    /// <summary>The reasons.</summary>
+    public IReadOnlyList<Reason> Why { get; }
+
+    /// <summary>What the file does not answer.</summary>
+    public IReadOnlyList<Question> Questions { get; }
+
+    /// <summary>The notices of the file, weighed.</summary>
+    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    public static FederalNotice Of(FactsAsOf facts, Days last)
+    {
+        Days? given = null, early = null;
+        BondNoticeGiven? doubted = null;
+        var why = new List<Reason>();
+        foreach (var notice in facts.All<BondNoticeGiven>())
+        {
+            if (Days.Of(notice.On) is not { } on)
+                continue;
+            if (!ReachesThePrime(facts, notice))
+            {
+                why.Add(Reason.NotApplied(Section, $"The notice of {on} did not go to the prime contractor and does not count: the section asks notice to the contractor; the surety may have a copy.", notice));
+                continue;
+            }
+
+            if (!IsProved(notice.Manner))
+            {
+                doubted ??= notice;
+                why.Add(Reason.Of(Section, $"The notice of {on} went in a manner that leaves no written proof of delivery by a third party (from memory); whether it counts if it was received is open. Give it again.", [notice]));
+                continue;
+            }
+
+            if (on.Earliest < last.Latest)
+            {
+                early = on;
+                why.Add(Reason.Of(Section, $"The notice of {on} came before the last delivery, {last}. A notice states with substantial accuracy the amount claimed; one before the last delivery was held to be none of the claim (U.S. ex rel. Blue Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921 F.2d 911), and may hold for what had been furnished by then. Give another.", [notice]));
+                continue;
+            }
+
+            given ??= on;
+            why.Add(Reason.Of(Section, $"Notice given to the prime contractor {on}.", [notice]));
+        }
+
+        List<Question> questions = doubted is null || given is not null ? [] : [new Question("Did the prime contractor receive the notice, and can a third party's paper show it? (bond-notice-given.manner)") { Corrects = doubted }];
+        return new FederalNotice(given, early, doubted, why, questions);
+    }
+
+    private static bool ReachesThePrime(FactsAsOf facts, BondNoticeGiven notice)
+    {
+        foreach (var id in notice.To)
+        {
+            if (facts.Job.Party(id)?.Capacity == PartyCapacity.DirectContractor)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsProved(Manner? manner) => manner switch
+    {
+        null or Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted => true,
+        Manner.CertificateOfMailing or Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
+        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
+    };
+
+    /// <summary>Where the notice stands, by the readings of its last day.</summary>
+    public Standing StandingOn(LocalDate asOf, IReadOnlyList<Reading> readings)
+    {
+        var standing = Deadline.StandingOf(asOf, readings, Given);
+        return standing is Standing.Kept or Standing.Lost && Given is not null ? (standing == Standing.Lost && HasDoubtful ? Standing.InDoubt : standing)
+            : HasDoubtful ? Standing.InDoubt
+            : standing;
+    }
+
+    private bool HasDoubtful => Early is not null || Doubted is not null;
+}

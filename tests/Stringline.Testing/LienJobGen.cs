@@ -13,6 +13,10 @@ public sealed class LienJobGen
 
     private static readonly Gen<bool?> MaybeKnown = Gen.OneOf((bool?[])[null, true, false]);
 
+    private static readonly Gen<Manner?> MaybeManner = Gen.OneOf((Manner?[])[null, Manner.Personal, Manner.CertifiedMail, Manner.FirstClassMail, Manner.Substituted]);
+
+    private static readonly Gen<PublicBody?> MaybeBody = Gen.OneOf((PublicBody?[])[null, null, PublicBody.Local, PublicBody.State, PublicBody.GeneralServices, PublicBody.Transportation, PublicBody.StateUniversity, PublicBody.UniversityOrCourt]);
+
     private static readonly Gen<string?> Reference = Gen.OneOf((string?[])[null, null, "A", "B", "C"]);
 
     private static readonly Gen<IReadOnlyList<string>> Recipients = Gen.OneOf((IReadOnlyList<string>[])
@@ -108,7 +112,20 @@ public sealed class LienJobGen
                 Make(Gen.Select(When, Day, Day, Gen.Bool, (on, posted, knew, lease) => new NonresponsibilityRecorded { Index = 0, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease })),
                 Make(Gen.Select(When, Money, Day, (on, amount, received) => new DisputeClaimSent { Index = 0, On = on, Amount = amount, Received = received })),
                 Make(When.Select(on => new WorkWillNotCommence { Index = 0, On = on })))),
-            (3, StopPaymentAndBond()));
+            (3, StopPaymentAndBond()),
+            (2, Gen.OneOf(
+                Make(Gen.Select(When, MaybeManner, Day, Gen.Bool, (on, manner, by, says) => new ReleaseAffidavitServed { Index = 0, On = on, Manner = manner, AnswerBy = says ? by : null })),
+                Make(Gen.Select(When, MaybeManner, Recipients, MaybeKnown, (on, manner, to, proof) => new CounteraffidavitServed { Index = 0, On = on, Manner = manner, To = to, Proof = proof })),
+                Make(When.Select(on => new RightsActionFiled { Index = 0, On = on })),
+                Make(Gen.Select(When, MaybeManner, Day, (on, manner, hearing) => new HearingNoticed { Index = 0, On = on, Manner = manner, Hearing = hearing })),
+                Make(Gen.Select(When, Money, Gen.Bool, (on, amount, denied) => new ReleaseOrdered { Index = 0, On = on, Amount = denied ? null : amount })),
+                Make(Gen.Select(When, Money, Gen.Bool, (on, amount, says) => new DisputeClaimAnswered { Index = 0, On = on, Undisputed = says ? amount : null })),
+                Make(Gen.Select(When, MaybeManner, (on, manner) => new ConferenceDemanded { Index = 0, On = on, Manner = manner })),
+                Make(When.Select(on => new ConferenceHeld { Index = 0, On = on })),
+                Make(Gen.Select(When, Money, (on, amount) => new ClaimRequestMade { Index = 0, On = on, Amount = amount })),
+                Make(Gen.Select(When, MaybeKnown, (on, presented) => new ClaimRequestAnswered { Index = 0, On = on, Presented = presented })),
+                Make(When.Select(on => new FinalPayment { Index = 0, On = on })),
+                Make(When.Select(on => new FinalDecisionServed { Index = 0, On = on })))));
         var licence = Gen.Frequency(
             (2, Gen.Const((License?)null)),
             (1, Gen.Const((License?)new License { Required = false })),
@@ -116,7 +133,8 @@ public sealed class LienJobGen
         var more = Gen.Select(
             Gen.Select(MaybeKnown, MaybeKnown, MaybeKnown, MaybeKnown),
             Gen.Frequency((2, Gen.Const((PaymentBond?)null)), (1, Gen.Const((PaymentBond?)new PaymentBond())), (2, Gen.Select(Day, Gen.OneOf((string?[])[null, "direct", "owner", "sub"]), (day, principal) => (PaymentBond?)new PaymentBond { Recorded = day, Principal = principal }))),
-            Gen.OneOf((LocalDate?[])[null, new LocalDate(2025, 12, 31), Start]));
+            Gen.OneOf((LocalDate?[])[null, new LocalDate(2025, 12, 31), Start]),
+            Gen.Select(MaybeBody, MaybeKnown));
         Private = Gen.Select(
             Gen.Select(Who, licence, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
             Gen.Select(Money, Gen.Bool, Money, Gen.Int[0, 3]),
@@ -125,7 +143,7 @@ public sealed class LienJobGen
             (who, price, rest, entries) =>
             {
                 var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor).Party("second", PartyCapacity.DirectContractor).Party("surety", PartyCapacity.Surety)
-                    .Work(w => w with { PaymentBond = rest.Item2, SeveralDirectContracts = rest.Item1.Item1, OrderedByTenant = rest.Item1.Item2, LowRiseResidential = rest.Item1.Item3 })
+                    .Work(w => w with { PaymentBond = rest.Item2, SeveralDirectContracts = rest.Item1.Item1, OrderedByTenant = rest.Item1.Item2, LowRiseResidential = rest.Item1.Item3, Body = rest.Item4.Item1, StateContractAct = rest.Item4.Item2 })
                     .Contract(c => c with { On = rest.Item3, Written = rest.Item1.Item4 })
                     .Work(w => w with { Use = who.Item3, SubjectToAcceptanceBy = who.Item4 == 0 ? "City of Davis" : null, Commenced = who.Item4 == 1 ? Start : null })
                     .Contract(c => c with { Price = price.Item2 ? price.Item1 * 3 : null, ReasonableValue = price.Item4 == 0 ? price.Item3 * 2 : null });
@@ -198,7 +216,7 @@ public sealed class LienJobGen
     public Gen<JobFile> Private { get; }
 
     /// <summary>A job file of any work: on public work the owner is the public entity.</summary>
-    public Gen<JobFile> AnyWork => Gen.Select(Private, Gen.Frequency((6, Gen.Const(WorkKind.Private)), (2, Gen.Const(WorkKind.Public)), (1, Gen.Const(WorkKind.Federal))), Of);
+    public Gen<JobFile> AnyWork => Gen.Select(Private, Gen.Frequency((6, Gen.Const(WorkKind.Private)), (2, Gen.Const(WorkKind.Public)), (1, Gen.Const(WorkKind.Federal))), As);
 
     /// <summary>A job file of any work whose entries replace each other, are taken back, and are learned on days of their own.</summary>
     public Gen<JobFile> Journal => Gen.Select(AnyWork, Gen.Select(Gen.Int[0, 9], Gen.Int[0, 13], Gen.Int[0, 9], Day).Array[14], When, (job, drawn, on) => job with
@@ -215,7 +233,8 @@ public sealed class LienJobGen
         ],
     });
 
-    private static JobFile Of(JobFile job, WorkKind kind) => job with
+    /// <summary>The file as one of another kind of work: on public work the owner is the public entity.</summary>
+    public static JobFile As(JobFile job, WorkKind kind) => job with
     {
         Work = job.Work with { Kind = kind },
         Parties = [.. job.Parties.Select(p => kind == WorkKind.Public && p.Capacity == PartyCapacity.Owner ? p with { Capacity = PartyCapacity.PublicEntity } : p)],

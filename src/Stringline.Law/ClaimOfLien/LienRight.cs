@@ -115,6 +115,9 @@ public static class LienRight
         var obstacles = new List<Reason>();
         if (right.Standing == Standing.Lost)
             obstacles.Add(Reason.Of(right.Why[0].Section, $"There is no right to a mechanics lien on these facts.", [.. right.Why]));
+        // Where no lien attaches to work of this kind, nothing that a claim of lien needs is asked for.
+        if (facts.Job.Work.Kind != WorkKind.Private)
+            return obstacles;
         if (right.Standing == Standing.Done)
             obstacles.Add(Reason.Of("Civ. Code § 8490", $"The claim has been released.", [.. right.Why]));
         if (reach is { Kind: ReachKind.NotGiven } && notice is not null)

@@ -45,22 +45,4 @@ public sealed class MoneyOutTests
         Assert.Equal(["2025-10-06"], Job().On("2025-09-01").Get("stop-payment-notice.money-out").DaysOf()); // 4 October is a Saturday
         Assert.Null(Job().On("2025-09-01").Get("stop-payment-notice.money-out").Band!.Latest);
     }
-
-    [Theory]
-    [InlineData(PublicBody.GeneralServices, Standing.Open, true, "shall be given to the disbursing officer")]
-    [InlineData(PublicBody.Transportation, Standing.Open, true, "is from memory")]
-    [InlineData(PublicBody.State, Standing.Open, false, "the director of the department")]
-    [InlineData(null, Standing.InDoubt, true, "the director of the department")]
-    [Proves("Civ. Code § 9302(b)")]
-    [Proves("Civ. Code § 9354(b)(1)")]
-    public void On_State_work_the_officer_to_whom_the_notices_go_is_told(PublicBody? body, Standing expected, bool asks, string says)
-    {
-        var job = new JobBuilder().PublicWork().Furnished("2025-08-05", 1m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").Work(w => w with { Body = body, StateContractAct = body is null ? true : null });
-        var officer = job.On("2025-09-01").Get("preliminary-notice.officer");
-        Assert.Equal(expected, officer.Standing);
-        Assert.True(officer.Says(says));
-        Assert.Equal(asks, officer.Asks("(notice-given.to)"));
-        Assert.Equal(body is null, officer.Asks("(work.body)"));
-        Assert.Null(new JobBuilder().PublicWork().Furnished("2025-08-05", 1m).Work(w => w with { Body = PublicBody.Local }).On("2025-09-01").Find("preliminary-notice.officer"));
-    }
 }

@@ -129,22 +129,29 @@ public sealed partial class WorkKindProperties
         ["prompt-payment.progress"] = "prompt-payment.progress",
         ["retention.due"] = "retention.due",
         ["retention.cap"] = "retention.cap",
-        ["dispute-claim.owners-statement"] = "dispute-claim.entitys-statement",
-        ["claim-of-lien.first-day"] = NoLien,
-        ["claim-of-lien.last-day"] = NoLien,
-        ["claim-of-lien.enforceable"] = NoLien,
+        ["dispute-claim"] = "dispute-claim.entitys-statement",
+        ["dispute-claim.suspension-first-day"] = "-- Pub. Contract Code § 9204 gives no right to suspend the work",
+        ["claim-of-lien"] = NoLien,
         ["lien-right.property"] = NoLien,
         ["lien-right.subject-property"] = NoLien,
         ["back-plan"] = NoLien,
-        ["enforcement.last-day"] = NoLien,
+        ["enforcement"] = NoLien,
         ["credit"] = NoLien,
         ["lis-pendens.last-day"] = NoLien,
-        ["prosecution.last-day"] = NoLien,
+        ["prosecution"] = NoLien,
         ["release"] = NoLien,
         ["release-bond"] = NoLien,
         ["design-lien"] = NoLien,
         ["property-bound"] = NoLien,
         ["stop-payment-notice.owner"] = "-- on public work the entity is the only holder: its row is the last day itself (Civ. Code § 9354)",
+        ["lower-tier"] = "-- what a lower tier claims on the direct contractor's account is dealt with in Title 2 for liens and private funds",
+        ["debt.last-day"] = "-- a debt of a public entity follows the claims statutes (Gov. Code §§ 900 ff.) and the contract; toward a hirer the days are those of private work, and there is no row of them yet",
+        ["owners-security"] = "-- no public entity gives security for payment: Civ. Code §§ 8700-8730 are of Title 2",
+        ["retention.disputed-work"] = "-- Pub. Contract Code § 7107 knows no notice that disputed work is done",
+        ["preliminary-notice.later-lender"] = "-- no construction lender holds money of a public work (Civ. Code § 9350)",
+        ["stop-payment-notice.owner-demand"] = "-- a public entity demands no stop payment notice: Civ. Code § 8520 is of Title 2",
+        ["stop-payment-notice.new-bond"] = "-- there is no bonded stop payment notice on public work (Civ. Code §§ 9350-9364)",
+        ["stop-payment-notice.prosecution-last-day"] = "stop-payment-notice.prosecution-last-day",
         ["stop-payment-notice.owner-answer"] = "-- a public entity must withhold; it has no choice to tell of (Civ. Code § 9358)",
         ["stop-payment-notice.lender"] = "-- no construction lender holds money of a public work (Civ. Code § 9350)",
         ["stop-work"] = "-- Civ. Code §§ 8830-8848 are of Title 2; no twin gives the right to stop a public work",
@@ -176,7 +183,7 @@ public sealed partial class WorkKindProperties
     {
         var without = new HashSet<string>(StringComparer.Ordinal);
         Asked.Sample(asked => { lock (without) without.UnionWith(Assess(asked).Findings.Select(f => Numbered().Replace(f.Id, "")).Where(id => TwinOf(id) is null)); }, print: Print, iter: Tries);
-        Assert.Empty(without);
+        Assert.True(without.Count == 0, string.Join(", ", without.Order(StringComparer.Ordinal)));
 
         // And the twins are there: each is met on some public file.
         var met = new HashSet<string>(StringComparer.Ordinal);

@@ -107,7 +107,6 @@ public sealed record Assessment
         if (AmountDoubt.Finding(amounts) is { } doubt)
             findings.Add(doubt);
         findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
-        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         Conditions.Apply(findings);
         if (Assumptions.Of(facts) is { } assumed)

@@ -26,6 +26,8 @@ public sealed partial class WorkKindProperties
 
     [Theory]
     [InlineData(WorkKind.Private)]
+    [InlineData(WorkKind.Public)]
+    [InlineData(WorkKind.Federal)]
     public void No_finding_step_question_or_assumption_cites_a_section_of_another_kind_of_work(WorkKind kind)
     {
         // All that is met, and not the first alone: one rule says the same of a thousand files. Days and sums are left out of the texts.

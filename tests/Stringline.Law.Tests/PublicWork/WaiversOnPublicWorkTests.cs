@@ -15,7 +15,6 @@ public sealed class WaiversOnPublicWorkTests
         var waiver = job.On("2025-10-01").Get("waiver.1");
         Assert.Equal((Standing.Done, (decimal?)6430m), (waiver.Standing, waiver.Amount));
         Assert.True(waiver.Says("Alarm"));
-        Assert.Null(job.Work(w => w with { Kind = WorkKind.Federal }).On("2025-10-01").Find("waiver.1"));
     }
 
     [Fact]

@@ -26,7 +26,8 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded)
         List<UnseenNotice>? unseen = null;
         foreach (var reading in completion.Open)
         {
-            if (reading.Firmness is Firmness.Floor or Firmness.Projected)
+            // Of what only goes on, no part can be over before its earliest day.
+            if (reading.Firmness == Firmness.Floor || (reading.Firmness == Firmness.Projected && reading.On.Earliest > facts.AsOf))
                 continue;
             // The entity's own last day gets the benefit of every roll, since the claimant's time is then the shorter.
             var last = calendar.RollForwardOnAnyList(Period.LastDay(reading.On.Latest, OwnersNotice.RecordingDays));

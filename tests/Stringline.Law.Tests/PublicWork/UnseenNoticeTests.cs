@@ -70,6 +70,14 @@ public sealed class UnseenNoticeTests
         Assert.Contains("2025-11-21", Last(Job().OwnerRecorded("2025-08-29", OwnerNotice.Cessation), "2025-11-10").DaysOf());
     }
 
+    // Labor ceased between 2 February and 9 March 2026: the sixtieth day, 3 April to 8 May, may be past on 13 April, and not on 2 April.
+    [Theory]
+    [InlineData("2026-04-02", "2026-07-02")]
+    [InlineData("2026-04-13", "2026-05-01")] // 30 days after 3 April is Sunday 3 May
+    [Proves("Civ. Code § 9356(a)")]
+    public void Idle_days_in_doubt_are_watched_as_soon_as_they_may_be_over(string asOf, string plan) =>
+        Assert.Equal(plan, Last(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09"), asOf).Plan());
+
     [Fact]
     [Proves("Civ. Code § 9356(a)")]
     public void A_notice_given_by_the_earlier_day_is_kept_and_one_given_later_only_once_the_index_was_searched()

@@ -109,6 +109,7 @@ public sealed record Assessment
         findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         Conditions.Apply(findings);
+        PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment
@@ -181,6 +182,7 @@ public sealed record Assessment
         findings.AddRange(StopWork.Findings(facts, calendar));
         findings.AddRange(OwnersSecurity.Findings(facts));
         Conditions.Apply(findings);
+        PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
         return new Assessment

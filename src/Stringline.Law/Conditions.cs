@@ -19,13 +19,14 @@ internal static class Conditions
         new("licence", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day",
             "stop-payment-notice.", "payment-bond.", "design-lien.", "debt.", "prompt-payment.", "retention.due", "stop-work."]),
         // Who furnishes to one in charge of nothing has none of the remedies (Civ. Code §§ 8404, 9100; 40 U.S.C. § 3133(b)).
-        new("authorized-work", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day",
+        new("authorized-work", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day",
             "stop-payment-notice.", "payment-bond.", "federal-bond."]) { DoubtToo = ["stop-payment-notice.", "payment-bond.", "federal-bond."] },
         // Preliminary notice is a condition of the lien and of the stop payment notice (Civ. Code §§ 8200(c), 8410, 8508(a), 9300(c)); the bond
         // has a road of its own (§§ 8612(b), 9560(b)).
-        new("preliminary-notice.last-day", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "stop-payment-notice."]),
-        // Nothing is enforced that was not recorded in time (Civ. Code §§ 8412, 8414, 8460(a)).
-        new("claim-of-lien.last-day", ["back-plan.", "enforcement.", "credit.", "lis-pendens.last-day"]),
+        new("preliminary-notice.last-day", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day", "stop-payment-notice."]),
+        // Nothing is enforced that was not recorded in time (Civ. Code §§ 8412, 8414, 8460(a)), and a release bond answers only for a judgment
+        // on the lien (§ 8424(b)).
+        new("claim-of-lien.last-day", ["back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day"]),
         new("lien-right", ["lien-right.", "claim-of-lien.enforceable", "claim-of-lien.first-day"]),
         // An action enforces a stop payment notice that was given in time (Civ. Code §§ 8550, 9502).
         // The owner's own demand is answered for the lien's sake all the same (§ 8520(b)).

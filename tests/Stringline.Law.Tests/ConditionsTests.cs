@@ -46,6 +46,46 @@ public sealed class ConditionsTests
             print: Print, iter: Tries);
 
     [Fact]
+    [Proves("Civ. Code § 10")]
+    public void Nothing_that_is_open_or_not_yet_had_to_be_done_before_the_day_asked_about() =>
+        Asked.Sample(
+            asked => Assert.All(Assessment.Of(asked.Job, asked.AsOf, OpenDays.Statutory).Findings, finding =>
+                Assert.False(finding is { Standing: Standing.Open or Standing.NotYet, ActBy: { } actBy } && actBy < asked.AsOf, $"{finding.Id}: {finding.Standing}, act by {finding.ActBy}")),
+            print: Print, iter: Tries);
+
+    /// <summary>Day 20 after 2026-05-11 is Sunday 2026-05-31, day 90 after 2026-09-27 Saturday 2026-12-26: on the Saturday the open day before is past.</summary>
+    [Theory]
+    [InlineData("2026-05-29", Standing.Open)]
+    [InlineData("2026-05-30", Standing.InDoubt)]
+    [InlineData("2026-05-31", Standing.InDoubt)]
+    [Proves("Civ. Code § 10")]
+    public void Between_the_day_to_plan_on_and_the_last_day_nothing_is_simply_open(string asOf, Standing expected)
+    {
+        var notice = new JobBuilder().Furnished("2026-05-11", 6_430m).On(asOf).Get("preliminary-notice.last-day");
+        Assert.Equal(expected, notice.Standing);
+        Assert.Equal("2026-05-29", notice.Plan());
+        Assert.Equal(expected == Standing.InDoubt, notice.Why.Any(r => r.Section == "Civ. Code § 10" && r.Text.StartsWith("The day to plan on, 2026-05-29 (Fri), is past.", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("2026-12-24", Standing.Open)]
+    [InlineData("2026-12-26", Standing.InDoubt)]
+    [Proves("Civ. Code § 10")]
+    public void So_with_the_time_to_record(string asOf, Standing expected) =>
+        Assert.Equal(expected, new JobBuilder().Furnished("2026-09-21", 6_430m).Ended("2026-09-21").Notice("2026-09-25").Completed("2026-09-27").On(asOf).Get("claim-of-lien.last-day").Standing);
+
+    /// <summary>No notice was given and nothing can be reached any more: a bond that took the land's place answers for no judgment on such a lien.</summary>
+    [Fact]
+    [Proves("Civ. Code § 8424(b)")]
+    public void A_release_bond_answers_for_no_lien_that_is_dead()
+    {
+        var on = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6_430m).Furnished("2026-10-17", 6_430m).Ended("2026-10-17").Completed("2026-11-09")
+            .ClaimRecorded("2027-01-01", 6_430m).ReleaseBond("2027-02-13", 8_037.50m, "2027-02-18").On("2027-05-06");
+        Assert.Equal(Standing.Lost, on.Get("preliminary-notice.last-day").Standing);
+        Assert.Equal(Standing.Lost, on.Get("release-bond.action-last-day").Standing);
+    }
+
+    [Fact]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void Without_a_license_neither_stop_payment_notice_nor_bond_is_alive()
     {

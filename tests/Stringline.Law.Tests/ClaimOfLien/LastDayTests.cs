@@ -229,7 +229,7 @@ public sealed class LastDayTests
     }
 
     [Theory]
-    [InlineData("2026-08-02", Standing.Open)]
+    [InlineData("2026-08-02", Standing.InDoubt)]
     [InlineData("2026-08-03", Standing.InDoubt)]
     [InlineData("2026-08-04", Standing.Lost)]
     [Proves("Code Civ. Proc. § 12a")]

@@ -13,7 +13,7 @@ public sealed class ActionDaysTests
     private static Finding Action(JobBuilder job, string asOf) => job.On(asOf).Get("enforcement.last-day");
 
     [Theory]
-    [InlineData("2026-08-30", Standing.Open)]
+    [InlineData("2026-08-30", Standing.InDoubt)]
     [InlineData("2026-08-31", Standing.InDoubt)]
     [InlineData("2026-09-01", Standing.Lost)]
     [Proves("Civ. Code § 8460(a)")]

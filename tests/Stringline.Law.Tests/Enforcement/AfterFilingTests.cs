@@ -10,7 +10,7 @@ public sealed class AfterFilingTests
     private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02").Completed("2026-03-30").ClaimRecorded("2026-04-06").ActionFiled("2026-06-01");
 
     [Theory]
-    [InlineData("2026-06-21", Standing.Open)]
+    [InlineData("2026-06-21", Standing.InDoubt)]
     [InlineData("2026-06-22", Standing.InDoubt)]
     [InlineData("2027-06-22", Standing.InDoubt)]
     [Proves("Civ. Code § 8461")]

@@ -16,7 +16,7 @@ public sealed class BondNoticeTests
     private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("payment-bond.notice-last-day");
 
     [Theory]
-    [InlineData("2026-07-18", Standing.Open)]
+    [InlineData("2026-07-18", Standing.InDoubt)]
     [InlineData("2026-07-20", Standing.InDoubt)]
     [InlineData("2026-07-21", Standing.Lost)]
     [Proves("Civ. Code § 8612(b)")]

@@ -17,7 +17,7 @@ public sealed class DesignNoticeTests
 
     [Theory]
     [InlineData("2025-10-28", Standing.Open, 24000)]
-    [InlineData("2025-11-09", Standing.Open, 24000)]
+    [InlineData("2025-11-09", Standing.InDoubt, 24000)]
     [InlineData("2025-11-10", Standing.InDoubt, 24000)] // in time only if the Sunday rolls
     [InlineData("2025-11-11", Standing.Lost, 0)]
     [Proves("Civ. Code § 8204(b)")]

@@ -59,7 +59,7 @@ public sealed class PreliminaryNoticeDaysTests
     }
 
     [Theory]
-    [InlineData("2026-03-22", Standing.Open)]
+    [InlineData("2026-03-22", Standing.InDoubt)]
     [InlineData("2026-03-23", Standing.InDoubt)]
     [InlineData("2026-03-24", Standing.Narrowed)]
     [Proves("Civ. Code § 8204(a)")]

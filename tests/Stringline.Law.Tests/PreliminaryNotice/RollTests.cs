@@ -46,7 +46,7 @@ public sealed class RollTests
     }
 
     [Theory]
-    [InlineData("2026-03-22", Standing.Open, 100)]
+    [InlineData("2026-03-22", Standing.InDoubt, 100)]
     [InlineData("2026-03-23", Standing.InDoubt, 100)]
     [InlineData("2026-03-24", Standing.Narrowed, 0)]
     [Proves("Civ. Code § 10")]

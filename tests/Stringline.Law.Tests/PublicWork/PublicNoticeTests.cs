@@ -55,7 +55,7 @@ public sealed class PublicNoticeTests
 
     [Theory]
     [InlineData("2026-03-01", Standing.NotYet)]
-    [InlineData("2026-03-22", Standing.Open)]
+    [InlineData("2026-03-22", Standing.InDoubt)]
     [InlineData("2026-03-23", Standing.Narrowed)]
     [Proves("Civ. Code § 9304")]
     public void While_none_is_given_each_day_after_the_twentieth_costs_a_day(string asOf, Standing expected)

@@ -13,7 +13,7 @@ public sealed class PrivateStopPaymentTests
         .Notice("2026-03-02", Manner.CertifiedMail, "owner", "direct", "bank").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
 
     [Theory]
-    [InlineData("2026-08-02", Standing.Open)]
+    [InlineData("2026-08-02", Standing.InDoubt)]
     [InlineData("2026-08-03", Standing.InDoubt)]
     [InlineData("2026-08-04", Standing.Lost)]
     [Proves("Civ. Code § 8508(b)")]

@@ -44,7 +44,7 @@ public sealed class StopPaymentDaysTests
     }
 
     [Theory]
-    [InlineData(true, "2026-10-31", Standing.Open)]
+    [InlineData(true, "2026-10-31", Standing.InDoubt)]
     [InlineData(true, "2026-11-02", Standing.InDoubt)]
     [InlineData(true, "2026-11-03", Standing.Lost)]
     [InlineData(false, "2026-10-31", Standing.Lost)]

@@ -63,7 +63,7 @@ public sealed class DesignClaimTests
     // record anew by 21 December.
     [Theory]
     [InlineData("2025-12-20", Standing.Kept, Standing.Open)]
-    [InlineData("2026-01-18", Standing.Kept, Standing.Open)]
+    [InlineData("2026-01-16", Standing.Kept, Standing.Open)]
     [InlineData("2026-01-20", Standing.Kept, Standing.InDoubt)]
     [InlineData("2026-01-21", Standing.Lost, Standing.Lost)]
     [InlineData("2026-02-02", Standing.Lost, Standing.Lost)]

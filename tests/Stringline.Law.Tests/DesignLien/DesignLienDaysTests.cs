@@ -86,7 +86,7 @@ public sealed class DesignLienDaysTests
 
     // Known Monday 4 May: the ninetieth day is Sunday 2 August; act by Friday 31 July.
     [Theory]
-    [InlineData("2026-08-02", Standing.Open)]
+    [InlineData("2026-08-02", Standing.InDoubt)]
     [InlineData("2026-08-03", Standing.InDoubt)]
     [InlineData("2026-08-04", Standing.Lost)]
     [Proves("Civ. Code § 8312")]
@@ -96,7 +96,7 @@ public sealed class DesignLienDaysTests
         Assert.Equal(["2026-08-02"], last.DaysOf());
         Assert.Equal("2026-07-31", last.Plan());
         Assert.Equal(expected, last.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : expected, Job().WillNotCommence("2026-05-04").DefaultNotice("2026-05-04", 40000m).ClaimRecorded(asOf).On("2026-09-01").Get("design-lien.last-day").Standing);
+        Assert.Equal(asOf == "2026-08-02" ? Standing.Kept : expected, Job().WillNotCommence("2026-05-04").DefaultNotice("2026-05-04", 40000m).ClaimRecorded(asOf).On("2026-09-01").Get("design-lien.last-day").Standing);
     }
 
     [Fact]

@@ -30,7 +30,8 @@ public sealed class DebtDaysTests
     }
 
     [Theory]
-    [InlineData("2029-08-05", Standing.Open)]
+    [InlineData("2029-08-03", Standing.Open)]
+    [InlineData("2029-08-05", Standing.InDoubt)]
     [InlineData("2029-08-06", Standing.InDoubt)]
     [InlineData("2031-08-06", Standing.InDoubt)]
     [Proves("Code Civ. Proc. § 337")]

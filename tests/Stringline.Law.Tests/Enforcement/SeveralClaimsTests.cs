@@ -32,7 +32,8 @@ public sealed class SeveralClaimsTests
 
     [Theory]
     [InlineData("2026-02-19", null, Standing.Open)]
-    [InlineData("2026-04-12", null, Standing.Open)]
+    [InlineData("2026-04-10", null, Standing.Open)]
+    [InlineData("2026-04-12", null, Standing.InDoubt)]
     [InlineData("2026-04-13", null, Standing.InDoubt)]
     [InlineData("2026-04-27", "2026-04-10", Standing.Kept)]
     [Proves("Civ. Code § 8460(a)")]

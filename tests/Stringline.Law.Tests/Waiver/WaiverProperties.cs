@@ -1,7 +1,6 @@
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.PreliminaryNotice;
 
 namespace Stringline.Law.Tests.Waiver;
 

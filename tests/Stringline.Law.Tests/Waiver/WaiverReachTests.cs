@@ -203,11 +203,11 @@ public sealed class WaiverReachTests
     [InlineData("2025-08-19..2025-08-20", 6430)]
     [InlineData("?", 6430)]
     [Proves("40 U.S.C. § 3133(c)")]
-    public void On_federal_work_a_waiver_counts_only_after_the_first_furnishing(string signed, int demand)
+    public void On_federal_work_a_waiver_counts_only_after_the_first_furnishing(string waivedOn, int demand)
     {
-        var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Furnished("2025-08-20", 6430m).Waived(signed, WaiverForm.UnconditionalProgress, "2025-08-31", inForm: false);
+        var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Furnished("2025-08-20", 6430m).Waived(waivedOn, WaiverForm.UnconditionalProgress, "2025-08-31", inForm: false);
         Assert.Equal(demand, job.On("2025-10-06").Amount.Demand);
-        Assert.Equal(signed == "2025-08-19" ? 6430m : 0m, job.On("2025-10-06").Amount.AtLeast);
+        Assert.Equal(waivedOn == "2025-08-19" ? 6430m : 0m, job.On("2025-10-06").Amount.AtLeast);
         Assert.DoesNotContain(job.On("2025-10-06").Get("waiver.1").Why.Tree(), r => r.Section.StartsWith("Civ.", StringComparison.Ordinal));
     }
 

@@ -89,7 +89,7 @@ internal static class HoldersAnswers
                     continue;
                 if (ServingHolders.LastDayForNewBond(objected, given, calendar) is not { } last)
                 {
-                    why.Add(Reason.NotApplied("Civ. Code § 8534", $"The lender's objection of {Days.Of(objected.On)} came later than {ServingHolders.DaysToObject} days after the bonded notice was given, or before it: it asks for nothing.", objected, paper.Paper));
+                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender's objection of {Days.Of(objected.On)} came later than {ServingHolders.DaysToObject} days after the bonded notice was given, or before it: it asks for nothing.", [objected, paper.Paper]));
                     continue;
                 }
 

@@ -1,0 +1,117 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Tests.SecondReading;
+
+/// <summary>The action to enforce the lien: within 90 days after recording, or after a credit (Civ. Code § 8460).</summary>
+internal static class EnforcementReading
+{
+    /// <summary>Whether an action on a claim was brought in time, or still may be.</summary>
+    public static bool IsSuedOrOpen(World w, ClaimRecorded claim, LocalDate recorded) =>
+        IsSued(w, claim, recorded) || !w.IsOver(LastDay(w, claim, recorded), "time to sue", claim.Index) || IsStayed(w)
+            || HasCredit(w, recorded);
+
+    public static LocalDate LastDay(World w, ClaimRecorded claim, LocalDate recorded)
+    {
+        // An amended claim may be the same claim: then the first one's time runs on.
+        foreach (var earlier in w.Matter.Of<ClaimRecorded>())
+        {
+            if (earlier.Index == claim.Index || ClaimReading.IsDesignLien(w, earlier) || w.On(earlier) >= recorded
+                || w.Matter.Of<ReleaseRecorded>().Length > 0)
+                continue;
+            if (w.Either("the later claim is the earlier one amended", claim.Index))
+                recorded = w.On(earlier) < recorded ? w.On(earlier) : recorded;
+        }
+
+        return recorded.PlusDays(90);
+    }
+
+    public static bool IsSued(World w, ClaimRecorded claim, LocalDate recorded)
+    {
+        foreach (var action in w.Matter.Of<ActionFiled>())
+        {
+            if (!IsOnLien(w, action, claim))
+                continue;
+            var day = w.On(action);
+            if (day < recorded)
+                continue;
+            if (w.InTime(day, LastDay(w, claim, recorded), "sued in time", action.Index) || HasCredit(w, recorded))
+                return true;
+        }
+
+        return false;
+    }
+
+    public static bool IsOnLien(World w, ActionFiled action, ClaimRecorded claim)
+    {
+        if (action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.Lien))
+            return false;
+        if (action.Claim is { } id && id != claim.Id)
+            return false;
+        if (action.Claim is null && WhichClaim(w, action) is { } which && which != claim.Index)
+            return false;
+        if (action.Against.Count > 0 && !action.Against.Any(a => w.Job.Party(a) is { Capacity: PartyCapacity.Owner })
+            && !w.Either("the right ones were sued", action.Index))
+            return false;
+
+        // Code Civ. Proc. § 116.220: a small claims court forecloses nothing.
+        return !action.SmallClaims || w.Either("small claims will do", action.Index);
+    }
+
+    // An action that names none of several claims is on one of them.
+    private static int? WhichClaim(World w, ActionFiled action)
+    {
+        var claims = Array.FindAll(w.Matter.Of<ClaimRecorded>(), c => w.On(c) <= w.On(action));
+        return claims.Length switch
+        {
+            0 => null,
+            1 => claims[0].Index,
+            _ => claims[w.Choose("the claim that the action is on", action.Index, claims.Length)].Index,
+        };
+    }
+
+    public static bool IsStayed(World w) =>
+        w.Matter.In(PartyCapacity.Owner).Any(o => o.BankruptSince <= w.AsOf) && w.Either("the stay keeps the time");
+
+    private static bool HasCredit(World w, LocalDate recorded) =>
+        w.Matter.Of<CreditRecorded>().Any(c => w.Either("the credit keeps the lien", c.Index));
+
+    /// <summary>
+    /// The row of the action; whether the claim itself is good is told in the claim's row, so only one that is surely bad counts for
+    /// nothing here.
+    /// </summary>
+    public static Answer Finding(World w)
+    {
+        if (ClaimReading.IsElsewhere(w) || w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseBondRecorded>().Length > 0)
+            return Answer.Free;
+        if (ClaimReading.IsDead(w))
+            return Answer.Lost;
+        LocalDate? next = null;
+        var open = false;
+        var expired = false;
+        var stayed = w.Matter.In(PartyCapacity.Owner).Any(o => o.BankruptSince <= w.AsOf);
+        foreach (var claim in w.Matter.Of<ClaimRecorded>())
+        {
+            if (ClaimReading.IsDesignLien(w, claim) || w.Matter.IsSurelyBad(claim))
+                continue;
+            var day = w.On(claim);
+            if (IsSued(w, claim, day))
+                return Answer.Kept;
+            var last = LastDay(w, claim, day);
+            if (w.IsOver(last, "time to sue", claim.Index))
+            {
+                expired = true;
+                continue;
+            }
+
+            open = true;
+            next = World.Earlier(next, last);
+        }
+
+        if (open)
+            return Answer.Open(next);
+        if (expired && (stayed || w.Matter.Of<CreditRecorded>().Length > 0))
+            return Answer.Doubt;
+        var over = PrivateCompletion.Of(w).LastDay is { } end && w.IsOver(end, "time to record");
+        return over ? Answer.Lost : expired ? new Answer(May.Open | May.Lost) : Answer.Open();
+    }
+}

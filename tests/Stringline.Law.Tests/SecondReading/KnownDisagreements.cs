@@ -1,0 +1,96 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Tests.SecondReading;
+
+/// <summary>
+/// Where the two readers are known to part, and why; the list may only shrink. A cause that no drawn file needs any more fails the test, as does a
+/// disagreement that no cause covers.
+/// </summary>
+internal static class KnownDisagreements
+{
+    /// <summary>A cause, and which disagreements it covers.</summary>
+    /// <param name="Why">What each reader rests on.</param>
+    /// <param name="Covers">Whether it is the cause of one.</param>
+    internal sealed record Cause(string Why, Func<Disagreement, Matter, bool> Covers);
+
+    public static IReadOnlyList<Cause> All { get; } =
+    [
+        new("A paper given on a day that nobody knows is read as never given; it may have been given in time.",
+            (_, m) => m.Known.Any(e => e is NoticeGiven or BondNoticeGiven or StopPaymentGiven && e.On is DayFact.Unknown)),
+        new("A notice of acceptance recorded on private work shortens the time; Civ. Code §§ 8412 and 8414 name completion and cessation.",
+            (_, m) => m.Kind == WorkKind.Private && m.Of<OwnerRecorded>().Any(e => e.Notice == OwnerNotice.Acceptance)),
+        new("Private work completed by acceptance, with nobody who accepts; Civ. Code § 8180(a) names no acceptance.",
+            (_, m) => m.Kind == WorkKind.Private && m.Of<Completed>().Any(e => e.By == CompletionTheory.Acceptance)),
+        new("The owner's notice is the only word on completion, and is believed; it ends the time only if work was complete (§§ 8182, 8188).",
+            (_, m) => m.Of<OwnerRecorded>().Length > 0 && NothingElseTold(m)),
+        new("Labor ceased and nothing is told of completion: the work may have been complete or accepted that very day (§§ 8180(a), 9200(a)).",
+            (_, m) => m.Of<LaborCeased>().Length > 0 && NothingElseTold(m)),
+        new("No end of the furnishing is told, and a preliminary notice reaches nothing: not taken to be lost even on complete work (§ 8204(a)).",
+            (d, m) => d.Checker.Contains("Lost", StringComparison.Ordinal) && m.Of<FurnishingEnded>().Length == 0),
+        new("The four years of a bond recorded after completion count from the last work; what was furnished first may have fallen due first.",
+            (d, m) => d is { Id: "payment-bond.action-last-day", Kind: "act-by later" } && m.Kind == WorkKind.Private),
+        new("What needs the lien stays open beside a lien that is surely gone (§§ 8424(b), 8460(b), 8461).",
+            (d, _) => d.Id is "release-bond.action-last-day" or "credit.last-day" or "credit.enforcement-last-day" or "lis-pendens.last-day"),
+        new("A designer's claim that does not say which lien, commencement not told; and a notice before the work commenced (§§ 8204(b), 8520(a)).",
+            (_, m) => m is { Kind: WorkKind.Private, Role: ClaimantRole.DesignProfessional }),
+        new("An expired claim while nothing is told of completion: the row to record says kept, though a new claim may be recorded (§ 8460(a)).",
+            (d, m) => d is { Id: "claim-of-lien.last-day" or "lien-right", Kind: "standing" } && m.Of<ClaimRecorded>().Length == 1 && NothingElseTold(m)),
+        new("Several claims on one job: which of them an action, a service or a notice of credit belongs to, and which is the other amended.",
+            (_, m) => m.Of<ClaimRecorded>().Length > 1),
+        new("A notice of credit, while the action or the day of completion is in doubt (§ 8460(b)).", (_, m) => m.Of<CreditRecorded>().Length > 0),
+        new("An owner's notice for one contract: whose, and whether there are several (§ 8186).",
+            (_, m) => m.Of<OwnerRecorded>().Any(n => n.ContractOf is not null)),
+        new("Federal work: which of two contractors, one hired by the United States, and who was sued (40 U.S.C. § 3133(b)).",
+            (_, m) => m.Kind == WorkKind.Federal),
+        new("A day in doubt in whose span a condition is met on some days only.",
+            (_, m) => m.Known.Any(e => e.On is DayFact.Between)),
+        new("A direct contractor's claim with no completion in the file: whether its contract is complete is not told (§ 8412).",
+            (_, m) => m.IsDirectContractor && m.Of<ClaimRecorded>().Length > 0),
+        new("A claim recorded after the last work entered and before the day on which the furnishing is said to have ended (§ 8414(a)).",
+            (_, m) => m.Of<ClaimRecorded>().Length > 0 && m.Of<FurnishingEnded>().Length > 0),
+        new("The owner's demand for a stop payment notice, to which the Code sets no days (§ 8520(b)).",
+            (_, m) => m.Of<StopPaymentDemanded>().Length > 0),
+        new("Public work: a notice on the roll of the twentieth day counts as late (Code Civ. Proc. § 12a).",
+            (d, m) => m.Kind == WorkKind.Public && d.Library.StartsWith("lost", StringComparison.Ordinal)),
+        new("A license put back late, without the day it was sent or the cause (Bus. & Prof. Code §§ 7125.1, 7141.5).",
+            (_, m) => m.Job.Claimant.License is { GoodFaith: false } license && license.Active.Any(s => s.PutBack is not null)),
+    ];
+
+    /// <summary>
+    /// What no cause above covers and nobody has judged yet, by finding: how many of the 100,000 files at the most. Most are a right that
+    /// is said to be sure, or not yet to be exercised, beside one that may be dead.
+    /// </summary>
+    public static IReadOnlyDictionary<string, int> NotJudged { get; } = new Dictionary<string, int>
+    {
+        ["claim-of-lien.first-day"] = 1,
+        ["claim-of-lien.last-day"] = 7,
+        ["enforcement.last-day"] = 27,
+        ["lien-right"] = 4,
+        ["payment-bond.action-last-day"] = 10,
+        ["payment-bond.notice-last-day"] = 2,
+        ["preliminary-notice.last-day"] = 5,
+        ["preliminary-notice.reaches-back-to"] = 3,
+        ["stop-payment-notice.action-first-day"] = 1,
+        ["stop-payment-notice.action-last-day"] = 40,
+        ["stop-payment-notice.last-day"] = 13,
+        ["stop-payment-notice.lender"] = 14,
+        ["stop-payment-notice.owner"] = 4,
+        ["stop-payment-notice.tell-of-action"] = 1,
+    };
+
+    // No uncontested completion of the kind that counts on this work.
+    private static bool NothingElseTold(Matter m) =>
+        m.Of<Completed>().All(e => e.Contested || (m.Kind == WorkKind.Public && e.By != CompletionTheory.Acceptance));
+
+    /// <summary>The place of the first cause that covers it; -1 where none does.</summary>
+    public static int CauseOf(Disagreement parted, Matter known)
+    {
+        for (var i = 0; i < All.Count; i++)
+        {
+            if (All[i].Covers(parted, known))
+                return i;
+        }
+
+        return -1;
+    }
+}

@@ -1,0 +1,258 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Tests.SecondReading;
+
+/// <summary>
+/// When private work was complete, and when the time to record a claim ends (Civ. Code §§ 8180-8190, 8412, 8414, 8448).
+/// </summary>
+internal static class PrivateCompletion
+{
+    /// <summary>What one world makes of it.</summary>
+    /// <param name="Day">The day of completion; null while the work is not complete.</param>
+    /// <param name="LastDay">The last day to record; null while no end is known.</param>
+    /// <param name="DeemedCeased">The day from which a notice for the claimant's own contract takes it to have ceased (§
+    /// 8186(a)).</param>
+    internal readonly record struct Completion(LocalDate? Day, LocalDate? LastDay, LocalDate? DeemedCeased);
+
+    public static Completion Of(World w)
+    {
+        var m = w.Matter;
+        var structure = StructureOf(w);
+        var acceptedOnly = w.Job.Work.SubjectToAcceptanceBy is not null && w.Told(w.Job.Work.PublicTakesOver, "the public takes over");
+        LocalDate? day = null;
+        foreach (var e in m.Of<Completed>())
+        {
+            if (structure is not null && e.Structure is not null && e.Structure != structure)
+                continue;
+            if (e.By == CompletionTheory.Acceptance != acceptedOnly && !(e.By == CompletionTheory.Acceptance
+                && w.Either("acceptance completes", e.Index)))
+                continue;
+            if (SeveralStructures(w) && e.Structure is null && !w.Either("completion of our structure", e.Index))
+                continue;
+            if (!e.Contested || w.Either("contested completion", e.Index))
+                day = World.Earlier(day, e.By == CompletionTheory.Occupation ? WhenLaborStoppedToo(w, e) : w.On(e));
+        }
+
+        if (!acceptedOnly)
+        {
+            foreach (var e in m.Of<LaborCeased>())
+                day = World.Earlier(day, SixtiethDay(w, e));
+        }
+
+        day = ByOwnersDay(w, day) ?? day;
+        if (day is null && !acceptedOnly && m.Of<Completed>().Length == 0 && !m.Of<OwnerRecorded>().Any(IsOwnersWord))
+            day = Floor(w);
+        if (!acceptedOnly)
+        {
+            foreach (var n in m.Of<OwnerRecorded>())
+            {
+                if (n.Notice == OwnerNotice.Cessation && IsOfWhole(w, n) && CessationIsGood(w, n))
+                    day = World.Earlier(day, w.On(n));
+            }
+        }
+
+        return WithTime(w, day);
+    }
+
+    // Nothing is known of completion: it may have been on any day since the last sign of work, or not yet (§ 8180).
+    private static LocalDate? Floor(World w)
+    {
+        if (FirstAndLast.Ceased(w) is not { } floor)
+            return null;
+        if (w.Job.Work.Commenced is { } commenced)
+            floor = World.Later(floor, commenced);
+        foreach (var e in w.Matter.Of<LaborCeased>())
+            floor = World.Later(floor, World.Later(w.On(e), e.Until ?? w.On(e)));
+        return floor <= w.AsOf && w.Either("complete when our work ended") ? floor : null;
+    }
+
+    private static bool SeveralStructures(World w) => w.Job.Work.ResidentialStructures > 1 || w.Job.Work.Structures.Count > 1;
+
+    // § 8448: each residential structure is a work of its own; the one the claim is on where the work says it, else any.
+    private static string? StructureOf(World w)
+    {
+        string? named = null;
+        foreach (var work in w.Matter.Work)
+            named ??= work.Structure;
+        var ids = w.Matter.Of<Completed>().Where(c => c.Structure is not null).Select(c => c.Structure!).Distinct().ToArray();
+        if (named is not null && Array.TrueForAll(w.Matter.Work, f => f.Structure == named))
+            return named;
+        return ids.Length == 0 ? null : ids[w.Choose("structure", -1, ids.Length)];
+    }
+
+    // § 8180(a)(2): use alone completes nothing; cessation of labor goes with it.
+    private static LocalDate WhenLaborStoppedToo(World w, Completed e)
+    {
+        var day = w.On(e);
+        foreach (var stop in w.Matter.Of<LaborCeased>())
+            day = World.Later(day, w.On(stop));
+        return day;
+    }
+
+    private static LocalDate? SixtiethDay(World w, LaborCeased e)
+    {
+        var last = w.On(e);
+        var sixtieth = last.PlusDays(60);
+        if (e.Until is { } until ? until <= sixtieth : w.AsOf < sixtieth)
+            return null;
+        return OwnLaborIn(w, last, sixtieth) && !w.Either("our own labor broke no stop", e.Index) ? null : sixtieth;
+    }
+
+    private static bool OwnLaborIn(World w, LocalDate after, LocalDate through)
+    {
+        if (!w.Matter.FurnishesLabor)
+            return false;
+        foreach (var work in w.Matter.Work)
+        {
+            if (w.Until(work) > after && w.On(work) <= through)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a notice of the owner's is for the whole work, and not for one contract only.</summary>
+    private static bool IsOfWhole(World w, OwnerRecorded n) =>
+        n.ContractOf is null || (n.Notice == OwnerNotice.Cessation && w.Either("speaks of the whole work", n.Index));
+
+    private static bool HasForm(World w, OwnerRecorded n) => !n.HeldIneffective && (n.Lacks is null || w.Either("form is good", n.Index));
+
+    private static bool IsOwnersDay(OwnerRecorded n) => n is { Notice: OwnerNotice.Completion, ContractOf: null, HeldIneffective: false };
+
+    // The owner says under oath when the work was complete, or that it stopped: then it is not taken to have been complete at some other
+    // day.
+    private static bool IsOwnersWord(OwnerRecorded n) => n is { Notice: OwnerNotice.Completion or OwnerNotice.Cessation,
+        ContractOf: null, HeldIneffective: false };
+
+    // The owner's notice is the owner's side of a question of fact: the day that it states may be the true one.
+    private static LocalDate? ByOwnersDay(World w, LocalDate? day)
+    {
+        LocalDate? owners = null;
+        foreach (var n in w.Matter.Of<OwnerRecorded>())
+        {
+            if (!IsOwnersDay(n))
+                continue;
+            // One that states our day, or no day while ours would make it timely, contradicts nothing.
+            if (day is { } ours && (n.States ?? (w.On(n) >= ours && w.On(n) <= PlainCalendar.RolledOnAnyList(ours.PlusDays(15)) ? ours : null)) == ours)
+                continue;
+            if (w.Either("the owner's day is the true one", n.Index))
+                owners = World.Earlier(owners, n.States ?? w.On(n));
+        }
+
+        return owners;
+    }
+
+    // § 8188(a): at least 30 days of no labor prior to the recording, going on through it.
+    private static bool CessationIsGood(World w, OwnerRecorded n)
+    {
+        if (!HasForm(w, n))
+            return false;
+        var recorded = w.On(n);
+        var entered = false;
+        foreach (var e in w.Matter.Of<LaborCeased>())
+        {
+            var last = w.On(e);
+            entered = true;
+            if (last > recorded || (e.Until is { } until && until < recorded))
+                continue;
+            if (recorded >= last.PlusDays(30) && e.Until != recorded && !OwnLaborIn(w, last, recorded) && recorded != last.PlusDays(30))
+                return true;
+            if (recorded >= last.PlusDays(30) && w.Either("labor had stopped", n.Index))
+                return true;
+        }
+
+        var stated = n.States is not { } states || states.PlusDays(30) <= recorded;
+        return stated && (!entered || n.States is not null) && w.Either("labor had stopped as the owner says", n.Index);
+    }
+
+    private static Completion WithTime(World w, LocalDate? day)
+    {
+        var m = w.Matter;
+        var days = m.IsDirectContractor ? 60 : 30;
+        var last = day?.PlusDays(90);
+        LocalDate? deemed = null;
+        foreach (var n in m.Of<OwnerRecorded>())
+        {
+            if (n.Notice == OwnerNotice.Acceptance || !HasForm(w, n))
+                continue;
+            var recorded = w.On(n);
+            bool good;
+            if (n.ContractOf is null || (n.Notice == OwnerNotice.Cessation && IsOfWhole(w, n)))
+                good = n.Notice == OwnerNotice.Cessation ? CessationIsGood(w, n) : IsTimely(w, n, recorded, day);
+            else
+                good = n.Notice == OwnerNotice.Completion && IsForOurContract(w, n) && (n.States is not { } states
+                    || IsTimely(w, n, recorded, states));
+            if (!good)
+                continue;
+            if (n.ContractOf is not null && n.Notice == OwnerNotice.Completion)
+                deemed = World.Earlier(deemed, recorded);
+            if (CopyShortens(w, n, recorded))
+                last = World.Earlier(last, recorded.PlusDays(days));
+        }
+
+        return new Completion(day, last, deemed);
+    }
+
+    // § 8182(a), (d): on or within 15 days after completion; every roll helps the owner here.
+    private static bool IsTimely(World w, OwnerRecorded n, LocalDate recorded, LocalDate? day)
+    {
+        if (day is not { } complete || recorded < complete)
+            return false;
+        var last = complete.PlusDays(15);
+        return recorded <= PlainCalendar.RolledForCourts(last) || (recorded <= PlainCalendar.RolledOnAnyList(last) && w.Either("fifteenth day rolled", n.Index));
+    }
+
+    private static bool IsForOurContract(World w, OwnerRecorded n)
+    {
+        var m = w.Matter;
+
+        // One hired by the owner has a contract of its own, which a notice that names another company does not speak of.
+        if (m.HiredByOwner || w.Job.Work.SeveralDirectContracts == false)
+            return m.IsDirectContractor ? false : w.Either("notice for one contract", n.Index);
+        var (contractors, known) = m.WorksFor();
+        var ours = contractors.Any(c => c.Id == n.ContractOf);
+        if (!ours)
+            return false;
+        return (known && w.Job.Work.SeveralDirectContracts == true) || w.Either("notice for one contract", n.Index);
+    }
+
+    // § 8190: the copy, within ten days, in a manner of Chapter 2, to the direct contractor and to who gave the owner preliminary notice.
+    private static bool CopyShortens(World w, OwnerRecorded n, LocalDate recorded)
+    {
+        var m = w.Matter;
+        var owners = m.In(PartyCapacity.Owner);
+        if (w.Job.Work.Use == WorkUse.OwnerOccupiedOneToFour)
+            return true;
+        if (w.Job.Work.Use is null && w.Either("the owner lives there"))
+            return true;
+        if (owners.Any(o => o.TookTitleBy is TitleSource.Foreclosure or TitleSource.Court or TitleSource.Fiduciary))
+            return true;
+        if (!m.IsDirectContractor
+            && !m.Notices.Any(p => p.To.Any(id =>
+                m.Job.Party(id) is { Capacity: PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association })))
+            return true;
+        if (!m.IsDirectContractor && m.Notices.Length > 0 && !m.Notices.Any(p => w.On(p) <= recorded)
+            && w.Either("notice to the owner came after the recording"))
+            return true;
+        var last = recorded.PlusDays(10);
+        foreach (var told in m.Of<OwnerToldUs>())
+        {
+            if (told.Notice != n.Notice)
+                continue;
+            var given = told.Mailed ?? w.On(told);
+            if (told.Mailed is null && w.On(told) < recorded)
+                continue;
+            var inTime = given <= last || (told.Mailed is null && w.Either("mailed earlier than it came", told.Index))
+                || (given <= PlainCalendar.RolledOnAnyList(last) && w.Either("tenth day rolled", told.Index));
+            if (!inTime)
+                continue;
+            if (told.Manner is Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail
+                or Manner.ExpressMail or Manner.OvernightCarrier)
+                return true;
+            if (w.Either("manner of the copy is good", told.Index))
+                return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,104 @@
+using Stringline.Law.Facts;
+
+namespace Stringline.Law.Tests.SecondReading;
+
+/// <summary>When public work was complete, and when the time to give a stop payment notice ends (Civ. Code §§ 9200-9208, 9356).</summary>
+internal static class PublicCompletion
+{
+    internal readonly record struct Completion(LocalDate? Day, LocalDate? LastDay);
+
+    public static Completion Of(World w)
+    {
+        var m = w.Matter;
+        LocalDate? day = null;
+        var accepted = false;
+        foreach (var e in m.Of<Completed>())
+        {
+            if (e.By == CompletionTheory.Acceptance && (!e.Contested || w.Either("contested completion", e.Index)))
+            {
+                day = World.Earlier(day, w.On(e));
+                accepted = true;
+            }
+
+            // § 9200(b): only sixty idle days, and not under the State Contract Act.
+            if (e.By == CompletionTheory.Cessation && IdlenessCompletes(w) && w.Either("completed by cessation", e.Index))
+                day = World.Earlier(day, w.On(e));
+        }
+
+        foreach (var e in m.Of<LaborCeased>())
+        {
+            if (!IdlenessCompletes(w))
+                continue;
+            var last = w.On(e);
+            var sixtieth = last.PlusDays(60);
+            if (e.Until is { } until ? until <= sixtieth : w.AsOf < sixtieth)
+                continue;
+            var own = m.FurnishesLabor && m.Work.Any(f => w.Until(f) > last && w.On(f) <= sixtieth);
+            if (!own || w.Either("our own labor broke no stop", e.Index))
+                day = World.Earlier(day, sixtieth);
+        }
+
+        var known = day is not null;
+        if (day is null && m.Of<Completed>().All(e => e.By != CompletionTheory.Acceptance))
+            day = Floor(w);
+        var lastDay = day?.PlusDays(90);
+        var recorded = false;
+        foreach (var n in m.Of<OwnerRecorded>())
+        {
+            recorded = true;
+            if (n.HeldIneffective || (n.Lacks is not null && !w.Either("form is good", n.Index)))
+                continue;
+            if (EndsTheTime(w, n, day, accepted))
+                lastDay = World.Earlier(lastDay, w.On(n).PlusDays(30));
+        }
+
+        if (known && !recorded && Unseen(w, day!.Value))
+            lastDay = day.Value.PlusDays(30);
+        return new Completion(day, lastDay);
+    }
+
+    private static bool IdlenessCompletes(World w) => w.Job.Work.StateContractAct != true
+        && (w.Job.Work.StateContractAct is not null || w.Either("not under the State Contract Act"));
+
+    // A notice of completion may be recorded on or within 15 days after completion, and nobody sends a copy: until a search after them,
+    // either way.
+    private static bool Unseen(World w, LocalDate day) =>
+        !w.Matter.Of<IndexSearched>().Any(s => w.On(s) > day.PlusDays(15)) && w.Either("a notice was recorded unseen");
+
+    private static bool EndsTheTime(World w, OwnerRecorded n, LocalDate? day, bool accepted)
+    {
+        var recorded = w.On(n);
+        switch (n.Notice)
+        {
+            case OwnerNotice.Acceptance:
+                return (accepted && day <= recorded) || w.Either("the notice of acceptance counts", n.Index);
+            case OwnerNotice.Cessation:
+                foreach (var e in w.Matter.Of<LaborCeased>())
+                {
+                    var last = w.On(e);
+                    var own = w.Matter.FurnishesLabor && w.Matter.Work.Any(f => w.Until(f) > last && w.On(f) <= recorded);
+                    if (!own && recorded > last.PlusDays(30) && (e.Until is null || e.Until > recorded))
+                        return true;
+                }
+
+                return w.Either("labor had stopped as the entity says", n.Index);
+            case OwnerNotice.Completion:
+                return (n.ContractOf is null && accepted && day is { } done && done <= recorded && recorded <= done.PlusDays(15))
+                    || w.Either("the recorded notice counts", n.Index);
+            default:
+                throw new ArgumentOutOfRangeException(nameof(n));
+        }
+    }
+
+    // The entity's acceptance is sent to nobody: it may have come on any day since the last sign of work.
+    private static LocalDate? Floor(World w)
+    {
+        if (FirstAndLast.Ceased(w) is not { } floor)
+            return null;
+        if (w.Job.Work.Commenced is { } commenced)
+            floor = World.Later(floor, commenced);
+        foreach (var e in w.Matter.Of<LaborCeased>())
+            floor = World.Later(floor, World.Later(w.On(e), e.Until ?? w.On(e)));
+        return floor <= w.AsOf && w.Either("accepted when our work ended") ? floor : null;
+    }
+}

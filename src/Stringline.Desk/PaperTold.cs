@@ -12,7 +12,7 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
     /// <summary>The option for what a paper may be told.</summary>
     public static PaperTold Of(Told told) => told switch
     {
-        Told.To => Texts("--to", "ID", "Party ids of the job file to whom it goes. Default: those whom the law names.", (o, v) => o with { To = v }),
+        Told.To => Texts("--to", "ID", "Party ids of the job file to whom it goes; of a notice of completion, the contractor whose contract alone it is for. Default: those whom the law names.", (o, v) => o with { To = v }),
         Told.Through => Day("--through", "Last day of the work that the paper covers.", (o, v) => o with { Through = v }),
         Told.Amount => Money("--amount", "Dollars and cents, such as 12000.00.", (o, v) => o with { Amount = v }),
         Told.Maker => Text("--maker", "NAME", "On whose account the check is drawn.", (o, v) => o with { Maker = v }),

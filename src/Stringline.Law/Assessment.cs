@@ -25,8 +25,8 @@ public sealed record Assessment
     /// <summary>The day on which the question is asked.</summary>
     public required LocalDate AsOf { get; init; }
 
-    /// <summary>The days on which offices and courts are closed, by which it was made; a paper counts by the same.</summary>
-    public OpenDays Calendar => asked?.Calendar ?? OpenDays.Statutory;
+    /// <summary>The days on which offices and courts are closed, by which it was made.</summary>
+    internal OpenDays Calendar => asked?.Calendar ?? OpenDays.Statutory;
 
     /// <summary>The job file's name.</summary>
     public required string Name { get; init; }
@@ -71,8 +71,13 @@ public sealed record Assessment
     /// </summary>
     /// <param name="more">What is supposed; their places in the file do not matter.</param>
     /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
-    public Assessment Supposing(params Entry[] more) => asked is var (job, calendar, plan)
-        ? Of(job with { Entries = [.. job.Entries, .. more] }, AsOf, calendar, plan)
+    public Assessment Supposing(params Entry[] more) => Supposing(job => job with { Entries = [.. job.Entries, .. more] });
+
+    /// <summary>What would be found were the file another, on that day, by the same calendar and plan: what a paper is told and the file does not say.</summary>
+    /// <param name="change">What is supposed of the file.</param>
+    /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
+    public Assessment Supposing(Func<JobFile, JobFile> change) => asked is var (job, calendar, plan)
+        ? Of((change ?? throw new ArgumentNullException(nameof(change)))(job), AsOf, calendar, plan)
         : throw new InvalidOperationException("This assessment was not made from a job file.");
 
     private (JobFile Job, OpenDays Calendar, PlanSettings Plan)? asked;

@@ -64,8 +64,11 @@ public sealed class CountyCommandTests : IDisposable
     [InlineData("Los Angeles", "90012", "2026-03-27")]
     public void The_plan_goes_over_the_county_s_office_days(string county, string zip, string actBy)
     {
-        var job = At(county, zip, null) with
+        // Nothing is complete before the work commences: the file's own day of that is left out.
+        var at = At(county, zip, null);
+        var job = at with
         {
+            Work = at.Work with { Commenced = null },
             Entries =
             [
                 new Furnished { Index = 0, On = DayFact.On(new(2025, 12, 1)), Until = DayFact.On(new(2025, 12, 1)), Amount = 100m },

@@ -43,7 +43,7 @@ public sealed class HoldTests
     [Fact]
     public void Written_and_read_it_is_the_same()
     {
-        var hold = new Hold(10.05m, 9m, [new HeldRight(Holding.Bond, true, "payment-bond.action-last-day", Standing.InDoubt, new LocalDate(2027, 1, 4)), new HeldRight(Holding.Lien, false, "claim-of-lien.last-day", Standing.Open, null)]);
+        var hold = new Hold(10.05m, 9m, [new HeldRight(Holding.Bond, true, "payment-bond.action-last-day", Standing.InDoubt, new LocalDate(2027, 1, 4), 8.25m), new HeldRight(Holding.Lien, false, "claim-of-lien.last-day", Standing.Open, null, 9m)]);
         using var stream = new MemoryStream();
         using (var json = new System.Text.Json.Utf8JsonWriter(stream))
         {
@@ -57,16 +57,52 @@ public sealed class HoldTests
         Assert.Equal(hold.Rights, read.Rights);
     }
 
-    private static Hold Of(IReadOnlyList<Entry> entries) => Hold.Of(UseCases.Assess(
+    /// <summary>An assessment that was kept before each right had its own dollars: those of the whole.</summary>
+    [Fact]
+    public void A_right_kept_without_dollars_has_those_of_the_whole()
+    {
+        var read = Hold.Read("""{"owed":10.05,"claimable":9,"rights":[{"by":0,"held":true,"finding":"enforcement.last-day","standing":0}]}"""u8.ToArray());
+        Assert.Equal(9m, Assert.Single(read.Rights).Dollars);
+    }
+
+    /// <summary>
+    /// Civ. Code § 8204(a) limits the lien of one whose notice came late; the bond pays what is unpaid (§ 8606(a)). Each right holds its own dollars, and
+    /// together they hold what the larger one reaches.
+    /// </summary>
+    [Fact]
+    public void Each_right_holds_what_it_reaches_and_together_they_hold_the_most_of_it()
+    {
+        var day = new LocalDate(2026, 7, 15);
+        var lien = new HeldRight(Holding.Lien, true, "enforcement.last-day", Standing.Open, day, 300m);
+        var bond = new HeldRight(Holding.Bond, true, "payment-bond.action-last-day", Standing.Open, day.PlusDays(30), 1000m);
+        var both = new Hold(1200m, 1000m, [lien, bond]);
+        Assert.Equal((1000m, 0m), (both.HeldOn(day), both.MaySecureOn(day)));
+        var toCome = new Hold(1200m, 1000m, [lien, bond with { IsHeld = false }]);
+        Assert.Equal((300m, 700m), (toCome.HeldOn(day), toCome.MaySecureOn(day)));
+        Assert.Equal((0m, 1000m), (toCome.HeldOn(day.PlusDays(1)), toCome.MaySecureOn(day.PlusDays(1))));
+        Assert.Equal((0m, 0m), (toCome.HeldOn(day.PlusDays(31)), toCome.MaySecureOn(day.PlusDays(31))));
+    }
+
+    [Fact]
+    public void A_bond_reaches_what_a_late_notice_leaves_out_of_the_lien()
+    {
+        var hold = Of([Delivery(0, 5, 1, 700m), Delivery(1, 6, 20, 300m), Notice(2, 6, 30)], w => w with { PaymentBond = new PaymentBond { Recorded = new LocalDate(2026, 4, 1), Surety = "p4" } });
+        Assert.Equal(300m, Assert.Single(hold.Rights, r => r.By == Holding.Lien).Dollars);
+        Assert.Equal(1000m, Assert.Single(hold.Rights, r => r.By == Holding.Bond).Dollars);
+        Assert.Equal((1000m, 1000m), (hold.Owed, hold.Claimable));
+    }
+
+    private static Hold Of(IReadOnlyList<Entry> entries, Func<Work, Work>? work = null) => Hold.Of(UseCases.Assess(
         new JobFile
         {
             Name = "Sluice Street",
-            Work = new Work { Kind = WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { Street = "4 Sluice Street", City = "Woodland", Zip = "95695", County = "Yolo" } },
+            Work = (work ?? (w => w))(new Work { Kind = WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { Street = "4 Sluice Street", City = "Woodland", Zip = "95695", County = "Yolo" } }),
             Claimant = new Claimant { Name = "Quillback Lumber & Truss, Inc.", Role = ClaimantRole.Supplier, HiredBy = "p3", License = new License { Required = false } },
             Parties =
             [
                 new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Sluice Street Partners", Address = "1 Weir Lane\nDavis, CA 95616" },
                 new Party { Id = "p2", Capacity = PartyCapacity.DirectContractor, Name = "Weir Builders", Address = "2 Weir Lane\nDavis, CA 95616" },
+                new Party { Id = "p4", Capacity = PartyCapacity.Surety, Name = "Weir Surety Company", Address = "5 Weir Lane\nDavis, CA 95616" },
                 new Party { Id = "p3", Capacity = PartyCapacity.Subcontractor, Name = "Sawpit Framing", Address = "3 Weir Lane\nDavis, CA 95616" },
             ],
             Entries = entries,

@@ -127,10 +127,101 @@ public sealed class ClaimPacketTests
     [Fact]
     public void Service_on_the_direct_contractor_alone_asks_why_the_owner_cannot_be_served()
     {
-        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p3"], Manner = Manner.CertifiedMail });
+        var job = Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" }).With(InPlace()) with { Work = Demo().Work with { Permit = null } };
         var made = Kept.Packet("in-place", job);
-        Assert.Contains("cannot be served in the manner described, because", made.Claim().Text, StringComparison.Ordinal);
+        var affidavit = made.Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
+        Assert.Contains("cannot be served in the manner described, because", affidavit, StringComparison.Ordinal);
+        Assert.Contains("Owner or reputed owner Alder Court Partners, LLC", affidavit, StringComparison.Ordinal);
+        Assert.Contains("Address tried, and how", affidavit, StringComparison.Ordinal);
         Assert.Contains("good only if no owner can be served", made.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    private static ClaimServed InPlace() => new() { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p3"], Manner = Manner.CertifiedMail };
+
+    /// <summary>Civ. Code § 8416(c)(2): the contractor only "if the owner or reputed owner cannot be served by this method"; one whose address is known was not tried.</summary>
+    [Fact]
+    public void Service_in_an_owner_s_place_is_refused_while_an_address_of_the_owner_is_known()
+    {
+        var refusal = Assert.Single(Kept.Refusals(Demo().With(InPlace())));
+        Assert.Equal(("owner-not-served", "parties[0]"), (refusal.Id, refusal.Where));
+        // The permit's address is one of those of (c)(1).
+        Assert.Equal("owner-not-served", Assert.Single(Kept.Refusals(Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" }).With(InPlace()))).Id);
+        // The owner was tried, and the contractor besides: both stand in the affidavit.
+        var both = Kept.Packet("tried", Demo().With(InPlace() with { To = ["p1", "p3"] })).Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
+        Assert.Contains("Alder Court Partners, LLC", both, StringComparison.Ordinal);
+        Assert.Contains("Çelik & Ōta Builders, Inc.", both, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_second_owner_with_an_address_is_served_too()
+    {
+        var second = new Party { Id = "p9", Capacity = PartyCapacity.Owner, Name = "Ida Quill", Address = "12 Weir Street, Davis, CA 95616" };
+        var job = Served() with { Parties = [.. Served().Parties, second] };
+        Assert.Equal(("owner-not-served", "parties[3]"), Assert.Single(Kept.Refusals(job)) is var refusal ? (refusal.Id, refusal.Where) : default);
+        var made = Kept.Packet("second-owner", job with { Parties = [.. Served().Parties, second with { Address = null }], Work = job.Work with { Permit = null } });
+        Assert.Contains("No mailing is entered to Ida Quill", made.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8416(c)(1): residence, place of business, the building permit's address, "or as otherwise provided in Section 8174".</summary>
+    [Theory]
+    [InlineData(AddressKind.Residence, "(residence)")]
+    [InlineData(AddressKind.Business, "(place of business)")]
+    [InlineData(AddressKind.Permit, "on the building permit)")]
+    [InlineData(AddressKind.TrustDeed, "address in the construction trust deed (Civ. Code § 8174))")]
+    [InlineData(null, "(residence or place of business)")]
+    public void The_affidavit_says_what_kind_of_address_it_is(AddressKind? kind, string words)
+    {
+        var job = Served() with { Parties = [.. Served().Parties.Select(p => p.Id == "p1" ? p with { AddressKind = kind } : p)] };
+        Assert.Contains(words, Kept.Packet($"address-{kind}", job).Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_post_office_box_is_no_address_of_the_section()
+    {
+        var refusals = Kept.Refusals(Served() with { Parties = [.. Served().Parties.Select(p => p.Id == "p1" ? p with { AddressKind = AddressKind.PostOfficeBox } : p)] });
+        Assert.Equal("served-post-office-box", Assert.Single(refusals).Id);
+    }
+
+    /// <summary>Gov. Code § 27297.5(b)(3): proof of registered or certified mail takes the place of the office's notice; it does not name a certificate of mailing.</summary>
+    [Theory]
+    [InlineData(Manner.CertifiedMail, true)]
+    [InlineData(Manner.RegisteredMail, true)]
+    [InlineData(Manner.CertificateOfMailing, false)]
+    public void The_office_s_notice_falls_away_by_registered_or_certified_mail_only(Manner manner, bool fallsAway)
+    {
+        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner }) with { Work = Demo().Work with { Site = Demo().Work.Site with { County = "Yolo" } } };
+        var part = Kept.Packet($"notice-fee-{manner}", job).Fee!.Part("lien-notice");
+        Assert.NotNull(part);
+        Assert.Equal(fallsAway, part.Why.Contains("falls away", StringComparison.Ordinal));
+    }
+
+    /// <summary>Civ. Code § 8446(b): one claim on several works designates the amount due for each, or is subordinate to other liens; § 8448(b).</summary>
+    [Fact]
+    public void A_claim_on_several_structures_says_what_is_due_for_each()
+    {
+        var three = Demo() with
+        {
+            Work = Demo().Work with
+            {
+                Structures =
+                [
+                    new ResidentialStructure { Id = "a", Text = "House on Lot 14A", Share = 5_000m },
+                    new ResidentialStructure { Id = "b", Text = "House on Lot 14B", Share = 4_000m },
+                    new ResidentialStructure { Id = "c", Share = 3_345.67m },
+                ],
+            },
+        };
+        var made = Kept.Packet("three-structures", three);
+        Assert.All((string[])["Amount due for each", "$5,000.00: House on Lot 14A", "$4,000.00: House on Lot 14B", "$3,345.67: c"], item => Assert.Contains(item, made.Claim().Text, StringComparison.Ordinal));
+        Assert.DoesNotContain("ranks behind other liens", made.Sheet().Text, StringComparison.Ordinal);
+        // A cent too much: the claim would contradict itself.
+        var wrong = three with { Work = three.Work with { Structures = [.. three.Work.Structures.Select(s => s.Id == "c" ? s with { Share = 3_345.68m } : s)] } };
+        Assert.Equal("shares-not-demand", Assert.Single(Kept.Refusals(wrong)).Id);
+        // Not said: the claim is good, and the sheet asks.
+        var unsaid = Kept.Packet("three-unsaid", Demo() with { Work = Demo().Work with { ResidentialStructures = 3 } });
+        Assert.Contains("The work is on 3 structures", unsaid.Sheet().Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Amount due for each work", unsaid.Claim().Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("structures", Kept.Packet("one-structure", Demo() with { Work = Demo().Work with { ResidentialStructures = 1 } }).Sheet().Text, StringComparison.Ordinal);
     }
 
     /// <summary>Civ. Code § 8416(c)(1): the address shown by the building permit is a place to serve.</summary>

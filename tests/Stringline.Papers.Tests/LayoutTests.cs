@@ -119,6 +119,7 @@ public sealed class LayoutTests
                 new Party { Id = $"p{(i == 1 ? 1 : i + 10)}", Capacity = PartyCapacity.Owner, Name = $"{owner} {i}", Address = "1 Cordage Way, Davis, CA 95616" })]);
             job = job with
             {
+                Entries = [.. job.Entries.Select(e => e is ClaimServed s ? s with { To = [.. job.In(PartyCapacity.Owner).Select(o => o.Id)] } : e)],
                 Claimant = job.Claimant with { Name = claimant },
                 Contract = job.Contract with { Work = work },
                 Work = job.Work with { Site = job.Work.Site with { Legal = legal } },

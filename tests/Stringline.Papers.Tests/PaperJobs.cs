@@ -72,10 +72,27 @@ internal static class PaperJobs
         Entries =
         [
             Demo().Entries[0],
-            new PaymentDemanded { Index = 1, On = DayFact.On(Day("2026-04-20")), Amount = 84_250m },
+            new PaymentDemanded { Index = 1, On = DayFact.On(Day("2026-04-20")), Amount = 84_250m, To = ["p1"], OfDefault = true },
             new WorkWillNotCommence { Index = 2, On = DayFact.On(Day("2026-04-15")) },
         ],
     };
+
+    /// <summary>The same with the design professional's lien recorded.</summary>
+    public static JobFile DesignRecorded() => Designed().With(
+        new ClaimRecorded { Index = 3, On = DayFact.On(Day("2026-05-06")), Amount = 84_250m, Instrument = "2026-0012345", Lien = LienKind.Design });
+
+    /// <summary>The same, and work commenced on June 1, 2026 after all, which ended that lien (Civ. Code § 8306(b)(1)).</summary>
+    public static JobFile Commenced() => DesignRecorded() with { Work = Designed().Work with { Commenced = Day("2026-06-01") } };
+
+    /// <summary>The private job with a stop payment notice to owner and lender, and an action on it.</summary>
+    public static JobFile SuedOnNotice() => Private().With(
+        new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["p1", "p4"], Amount = 84_250m, Bonded = true, BondAmount = 105_312.50m, Manner = Manner.CertifiedMail },
+        new ActionFiled { Index = 5, On = DayFact.On(Day("2026-06-15")), Enforces = [ActionOn.StopPaymentNotice], Court = "Superior Court of California, County of Yolo", Case = "CV-2026-0377" });
+
+    /// <summary>The city's job with a stop payment notice, and the direct contractor's affidavit for release.</summary>
+    public static JobFile Contested() => Public().With(
+        new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["c1"], Amount = 84_250m, Manner = Manner.CertifiedMail },
+        new ReleaseAffidavitServed { Index = 5, On = DayFact.On(Day("2026-06-01")), AnswerBy = Day("2026-06-15"), Amount = 30_000m, Ground = ReleaseGround.Excessive });
 
     /// <summary>The job, the day and what is said, by the paper's id. A paper without a row here fails a test.</summary>
     public static (JobFile Job, LocalDate AsOf, PaperOptions Options) For(string id) => id switch
@@ -90,6 +107,11 @@ internal static class PaperJobs
         "waiver-8138" => (Private(), Day("2026-05-06"), new PaperOptions { PaymentCleared = Day("2026-05-05") }),
         "payment-demand" => (Private(), Day("2026-05-06"), new PaperOptions { Day = Day("2026-05-20") }),
         "stop-work-notice" => (Direct(), Day("2026-06-16"), new PaperOptions { Day = Day("2026-05-01") }),
+        "security-demand" => (Direct() with { Contract = Direct().Contract with { Price = 6_000_000m } }, Day("2026-06-16"), PaperOptions.None),
+        "action-notice" => (SuedOnNotice(), Day("2026-06-16"), PaperOptions.None),
+        "counteraffidavit" => (Contested(), Day("2026-06-05"), new PaperOptions { Words = "The affidavit says that 12 sills were never delivered. They were delivered on March 20, 2026, and signed for at the site." }),
+        "converted-claim" => (Commenced(), Day("2026-06-10"), PaperOptions.None),
+        "design-lien-release" => (DesignRecorded().With(new Paid { Index = 4, On = DayFact.On(Day("2026-06-01")), Amount = 84_250m }), Day("2026-06-10"), PaperOptions.None),
         "notice-of-completion" => (Private(), Day("2026-05-06"), new PaperOptions { Words = "Fee simple" }),
         "stop-payment-notice" => (Private(), Day("2026-05-06"), PaperOptions.None),
         "public-stop-payment-notice" => (Public(), Day("2026-05-06"), PaperOptions.None),
@@ -134,6 +156,13 @@ internal static class PaperJobs
 
     /// <summary>The text of one of the papers.</summary>
     public static string TextOf(this PacketOutcome.Made made, int file = 0) => ReadBack.Of(made.Files[file].Bytes).Text;
+
+    /// <summary>Whether one of the papers says something, across lines or down a column.</summary>
+    public static bool Says(this PacketOutcome.Made made, string text, int file = 0)
+    {
+        var read = ReadBack.Of(made.Files[file].Bytes);
+        return read.Text.Contains(text, StringComparison.Ordinal) || read.Columns().Contains(string.Concat(text.Where(c => c != ' ')), StringComparison.Ordinal);
+    }
 
     /// <summary>The text of the sheet that goes with them.</summary>
     public static string SheetText(this PacketOutcome.Made made) => ReadBack.Of(made.Files[^1].Bytes).Text;

@@ -164,18 +164,20 @@ public sealed class PaperRefusalTests
         Refuses("stop-work-notice", "too-early", asOf: "2026-05-10");
         Refuses("stop-work-notice", "disputed", j => j.With(new Disputed { Index = 2, On = DayFact.On(Day("2026-05-20")), Amount = 100m }));
         Refuses("stop-work-notice", "no-demand", j => j with { Entries = [j.Entries[0]] });
+        Refuses("stop-work-notice", "nothing-overdue", j => j.With(new Paid { Index = 2, On = DayFact.On(Day("2026-04-20")), Amount = 40_000m }));
+        Refuses("stop-work-notice", "more-than-overdue", options: o => o with { Amount = 40_000.01m });
     }
 
     [Fact]
     public void A_demand_for_more_than_the_reckoning_shows() =>
         Refuses("payment-demand", "more-than-reckoned", options: o => o with { Amount = 84_250.01m });
 
-    /// <summary>Civ. Code § 8182(a), (d): on or within 15 days after completion on May 1, 2026, which ends on May 16; §§ 8102(a)(2), 8182(b): with the contractor's name.</summary>
+    /// <summary>Civ. Code § 8182(a), (d): on or within 15 days after completion on May 1, 2026, which ends on May 16, a Saturday, and with the roll on Monday the 18th; §§ 8102(a)(2), 8182(b): with the contractor's name.</summary>
     [Fact]
     public void A_notice_of_completion_too_early_too_late_or_without_its_contractor()
     {
         Refuses("notice-of-completion", "not-complete", options: o => o with { Day = Day("2026-05-07") });
-        Refuses("notice-of-completion", "too-late", asOf: "2026-05-17");
+        Refuses("notice-of-completion", "too-late", asOf: "2026-05-19");
         Make("notice-of-completion", asOf: Day("2026-05-16"));
         Refuses("notice-of-completion", "contractor-missing", j => Without(j, PartyCapacity.DirectContractor));
         Refuses("notice-of-completion", "completion-missing", j => j with { Entries = [.. j.Entries.Where(e => e is not Completed)] });

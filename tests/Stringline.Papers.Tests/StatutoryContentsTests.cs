@@ -382,4 +382,68 @@ public sealed class StatutoryContentsTests
         Assert.DoesNotContain("May 18, 2026", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("Serve before you record", made.SheetText(), StringComparison.Ordinal);
     }
+
+    /// <summary>Civ. Code § 8550(e): notice of commencement of the action to those to whom the stop payment notice was given, with the contents of § 8102.</summary>
+    [Theory]
+    [InlineData("commenced an action to enforce payment of the claim stated in its stop payment notice")]
+    [InlineData("CV-2026-0377")]
+    [InlineData("June 15, 2026")]
+    [InlineData("Alder Court Partners, LLC, reputed owner")]
+    [InlineData("Granger Slough Bank, construction lender")]
+    [InlineData("Given on May 7, 2026 to Alder Court Partners, LLC; Granger Slough Bank, in the amount of $84,250.00")]
+    [InlineData("418 Alder Court, Woodland, California 95695")]
+    public void Section_8550_e(string item) => Holds("action-notice", item);
+
+    /// <summary>Civ. Code § 8550(e): within five days; June 15, 2026 and five days are Saturday, June 20.</summary>
+    [Fact]
+    public void Section_8550_e_within_five_days() =>
+        Assert.Contains("Last day: Saturday, June 20, 2026", Make("action-notice").SheetText(), StringComparison.Ordinal);
+
+    /// <summary>Civ. Code § 9504: on public work the public entity is told.</summary>
+    [Fact]
+    public void Section_9504()
+    {
+        var made = Make("action-notice", _ => Public().With(
+            new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["c1"], Amount = 84_250m, Manner = Manner.CertifiedMail },
+            new ActionFiled { Index = 5, On = DayFact.On(Day("2026-06-15")), Enforces = [ActionOn.StopPaymentNotice], Court = "Superior Court of California, County of Yolo", Case = "CV-2026-0377" }));
+        Assert.Contains("City of Woodland, public entity", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("section 9504", made.TextOf(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 9406(a): "alleging the details of the claim and describing the specific basis on which the claimant contests"; with proof of service of a copy.</summary>
+    [Theory]
+    [InlineData("City of Woodland, public entity", 0)]
+    [InlineData("$84,250.00", 0)]
+    [InlineData("$30,000.00", 0)]
+    [InlineData("The affidavit says that 12 sills were never delivered.", 0)]
+    [InlineData("VERIFICATION", 0)]
+    [InlineData("Copy of the counteraffidavit", 1)]
+    [InlineData("Çelik & Ōta Builders, Inc.", 1)]
+    public void Section_9406_a(string item, int file) => Holds("counteraffidavit", item, file);
+
+    /// <summary>Civ. Code §§ 9404, 9406(b): within the time that the public entity's notice states, here by June 15, 2026.</summary>
+    [Fact]
+    public void Section_9406_b()
+    {
+        Assert.Contains("by Monday, June 15, 2026", Make("counteraffidavit", asOf: Day("2026-06-15")).SheetText(), StringComparison.Ordinal);
+        Assert.Contains(Refusals("counteraffidavit", asOf: Day("2026-06-16")), r => r.Id == "too-late");
+        Assert.Contains(Refusals("counteraffidavit", options: o => o with { Words = null }), r => r.Id == "basis-missing");
+        Assert.Contains(Refusals("counteraffidavit", _ => Public()), r => r.Id == "no-affidavit");
+    }
+
+    /// <summary>Civ. Code §§ 8710-8722: at least 15 percent of 6,000,000.00; § 8712: 10 days, then work may be suspended.</summary>
+    [Theory]
+    [InlineData("demands that the owner provide security")]
+    [InlineData("$900,000.00")]
+    [InlineData("$6,000,000.00")]
+    [InlineData("within 10 days after this notice is given")]
+    [InlineData("certified by the county recorder")]
+    public void Section_8712(string item) => Holds("security-demand", item);
+
+    [Fact]
+    public void Section_8712_only_where_security_is_owed_and_by_the_direct_contractor()
+    {
+        Assert.Contains(Refusals("security-demand", _ => Direct()), r => r.Id == "no-security-due");
+        Assert.Contains(Refusals("security-demand", j => j with { Claimant = j.Claimant with { Role = ClaimantRole.Subcontractor } }), r => r.Id == "not-direct-contractor");
+    }
 }

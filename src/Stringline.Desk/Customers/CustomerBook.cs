@@ -69,9 +69,9 @@ internal sealed class CustomerBook
     private static Lapse Lapsing(CustomerJob job, HeldRight right)
     {
         var after = right.Through!.Value.PlusDays(1);
-        return new Lapse(job, right, right.Through.Value, job.Hold.HeldOn(after) + job.Hold.MaySecureOn(after) == 0m ? job.Hold.Claimable : 0m);
+        return new Lapse(job, right, right.Through.Value, Math.Max(0m, right.Dollars - job.Hold.HeldOn(after) - job.Hold.MaySecureOn(after)));
     }
 
     private decimal Sum(Func<HeldRight, bool> which, Holding by, LocalDate day) =>
-        Jobs.Where(job => job.Hold.Rights.Any(right => right.By == by && which(right) && right.CountsOn(day))).Sum(job => job.Hold.Claimable);
+        Jobs.Sum(job => job.Hold.Rights.Where(right => right.By == by && which(right) && right.CountsOn(day)).Select(right => right.Dollars).DefaultIfEmpty(0m).Max());
 }

@@ -1,6 +1,8 @@
 using System.Text.Json;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Law.DesignLien;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Customers;
@@ -24,7 +26,8 @@ internal enum Holding
 /// <param name="Finding">Id of the finding that says by when the next act is due.</param>
 /// <param name="Standing">Where that finding stands.</param>
 /// <param name="Through">The day to plan the next act on: the right lapses if nothing is done by then; null where no such day is known yet.</param>
-internal sealed record HeldRight(Holding By, bool IsHeld, string Finding, Standing Standing, LocalDate? Through)
+/// <param name="Dollars">Dollars and cents that it reaches: each right has limits of its own.</param>
+internal sealed record HeldRight(Holding By, bool IsHeld, string Finding, Standing Standing, LocalDate? Through, decimal Dollars)
 {
     /// <summary>Whether it can be counted on, on a day: a right whose day is past is not, though it may be only in doubt.</summary>
     public bool CountsOn(LocalDate day) => Through is not { } through || day <= through;
@@ -41,72 +44,91 @@ internal sealed record HeldRight(Holding By, bool IsHeld, string Finding, Standi
 
 /// <summary>What is owed on a job, and by which rights it is held or can be. It decides no law: days and standings are those of the findings.</summary>
 /// <param name="Owed">Dollars and cents owed, whether or not they may be claimed.</param>
-/// <param name="Claimable">Dollars and cents of it that may be claimed: the demand.</param>
+/// <param name="Claimable">Dollars and cents of it that may be claimed by one right or another.</param>
 /// <param name="Rights">The rights that live, each kind once.</param>
 internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldRight> Rights)
 {
     // What these steps take off is owed all the same: it may only not be claimed, or was counted elsewhere.
     private static readonly string[] NotPayment = ["outside-reach", "paid-elsewhere", "waived", "charges-left-out", "overpaid"];
 
-    /// <summary>Dollars and cents that a recorded or given right holds on a day.</summary>
-    public decimal HeldOn(LocalDate day) => Rights.Any(right => right.IsHeld && right.CountsOn(day)) ? Claimable : 0m;
+    /// <summary>Dollars and cents that a recorded or given right holds on a day: the most that one of them reaches.</summary>
+    public decimal HeldOn(LocalDate day) => Most(isHeld: true, day);
 
     /// <summary>Dollars and cents that are not held on a day but could still be secured.</summary>
-    public decimal MaySecureOn(LocalDate day) => HeldOn(day) == 0m && Rights.Any(right => !right.IsHeld && right.CountsOn(day)) ? Claimable : 0m;
+    public decimal MaySecureOn(LocalDate day) => Math.Max(0m, Most(isHeld: false, day) - HeldOn(day));
+
+    private decimal Most(bool isHeld, LocalDate day) => Rights.Where(right => right.IsHeld == isHeld && right.CountsOn(day)).Select(right => right.Dollars).DefaultIfEmpty(0m).Max();
 
     /// <summary>What an assessment says of it.</summary>
     public static Hold Of(Assessment assessment)
     {
-        var amount = assessment.Amount;
-        var owed = amount.LeftOut + amount.Steps.Where(step => !NotPayment.Contains(step.Id)).Sum(step => step.Amount);
-        return new Hold(Math.Max(owed, amount.Demand), amount.Demand, [.. ((HeldRight?[])[Lien(assessment), StopPayment(assessment), Bond(assessment)]).OfType<HeldRight>()]);
+        var debt = assessment.Owed;
+        var owed = debt.LeftOut + debt.Steps.Where(step => !NotPayment.Contains(step.Id)).Sum(step => step.Amount);
+        HeldRight[] rights = [.. ((HeldRight?[])[Lien(assessment), StopPayment(assessment), Bond(assessment)]).OfType<HeldRight>()];
+        return new Hold(Math.Max(owed, debt.Demand), rights.Select(right => right.Dollars).Append(assessment.Amount.Demand).Max(), rights);
     }
 
-    private static HeldRight? Lien(Assessment assessment)
-    {
-        if (assessment.Findings[0].Standing is not (Standing.Lost or Standing.Done))
-        {
-            if (assessment.Find("enforcement.last-day") is { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
-            {
-                var credit = assessment.Find("credit.enforcement-last-day");
-                return Held(Holding.Lien, credit is { Standing: Standing.Open or Standing.InDoubt } ? credit : sue);
-            }
+    private static decimal By(Assessment assessment, Remedy remedy) => assessment.AmountOf(remedy)?.Demand ?? 0m;
 
-            if (assessment.Find("claim-of-lien.last-day") is { } record && record.Standing is not (Standing.Lost or Standing.Done))
-                return new HeldRight(Holding.Lien, false, record.Id, record.Standing, record.ActBy);
+    private static HeldRight? Lien(Assessment assessment) => MechanicsLien(assessment) ?? DesignLien(assessment);
+
+    private static HeldRight? MechanicsLien(Assessment assessment)
+    {
+        if (assessment.Findings[0].Standing is Standing.Lost or Standing.Done)
+            return null;
+        var dollars = By(assessment, Remedy.Lien);
+        if (assessment.Find("enforcement.last-day") is { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
+        {
+            var credit = assessment.Find("credit.enforcement-last-day");
+            return Held(Holding.Lien, credit is { Standing: Standing.Open or Standing.InDoubt } ? credit : sue, dollars);
         }
 
-        return assessment.Find("design-lien.last-day") switch
+        return assessment.Find("claim-of-lien.last-day") is { Standing: not (Standing.Lost or Standing.Done) } record ? ToCome(Holding.Lien, record, dollars) : null;
+    }
+
+    // Recorded, it holds until its own day to sue; ended by commencement, until it is converted, and then until the day to sue on that (Civ. Code §§ 8306, 8319).
+    private static HeldRight? DesignLien(Assessment assessment)
+    {
+        if (assessment.Find("design-lien.converted-action-last-day") is { } converted && Held(Holding.Lien, converted, assessment.Find(Conversion.Id)?.Amount ?? By(assessment, Remedy.DesignLien)) is { } anew)
+            return anew;
+        if (assessment.Find(Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } convert)
+            return ToCome(Holding.Lien, convert, convert.Amount ?? 0m);
+        var dollars = By(assessment, Remedy.DesignLien);
+        if (assessment.Find("design-lien.enforcement-last-day") is { } sue && Held(Holding.Lien, sue, dollars) is { } recorded)
+            return recorded;
+        return assessment.Find("design-lien.last-day") is { Standing: Standing.Open or Standing.InDoubt } record ? ToCome(Holding.Lien, record, dollars) : null;
+    }
+
+    private static HeldRight? StopPayment(Assessment assessment)
+    {
+        var dollars = By(assessment, Remedy.StopPaymentNotice);
+        return assessment.Find("stop-payment-notice.last-day") switch
         {
-            { Standing: Standing.Open or Standing.InDoubt } record => new HeldRight(Holding.Lien, false, record.Id, record.Standing, record.ActBy),
-            { Standing: Standing.Kept } => assessment.Find("design-lien.conversion-last-day") is { } anew ? Held(Holding.Lien, anew) : null,
+            { Standing: Standing.Open or Standing.InDoubt or Standing.NotYet or Standing.Narrowed } give => ToCome(Holding.StopPaymentNotice, give, dollars),
+            { Standing: Standing.Kept } given => Held(Holding.StopPaymentNotice, assessment.Find("stop-payment-notice.action-last-day") ?? given, dollars),
             _ => null,
         };
     }
-
-    private static HeldRight? StopPayment(Assessment assessment) => assessment.Find("stop-payment-notice.last-day") switch
-    {
-        { Standing: Standing.Open or Standing.InDoubt or Standing.NotYet or Standing.Narrowed } give => new HeldRight(Holding.StopPaymentNotice, false, give.Id, give.Standing, give.ActBy),
-        { Standing: Standing.Kept } given => Held(Holding.StopPaymentNotice, assessment.Find("stop-payment-notice.action-last-day") ?? given),
-        _ => null,
-    };
 
     private static HeldRight? Bond(Assessment assessment)
     {
         if ((assessment.Find("payment-bond.action-last-day") ?? assessment.Find("federal-bond.action-last-day")) is not { } sue || sue.Standing is Standing.Lost or Standing.Done)
             return null;
+        var dollars = By(assessment, sue.Id.StartsWith("federal", StringComparison.Ordinal) ? Remedy.FederalBond : Remedy.PaymentBond);
         return (assessment.Find("payment-bond.notice-last-day") ?? assessment.Find("federal-bond.notice-last-day")) switch
         {
-            null or { Standing: Standing.Kept or Standing.Done } => Held(Holding.Bond, sue),
+            null or { Standing: Standing.Kept or Standing.Done } => Held(Holding.Bond, sue, dollars),
             { Standing: Standing.Lost } => null,
-            var notice => new HeldRight(Holding.Bond, false, notice.Id, notice.Standing, notice.ActBy),
+            var notice => ToCome(Holding.Bond, notice, dollars),
         };
     }
 
+    private static HeldRight ToCome(Holding by, Finding next, decimal dollars) => new(by, false, next.Id, next.Standing, next.ActBy, dollars);
+
     // Once the action is filed no day of this right lapses by itself.
-    private static HeldRight? Held(Holding by, Finding sue) => sue.Standing is Standing.Lost or Standing.Done
+    private static HeldRight? Held(Holding by, Finding sue, decimal dollars) => sue.Standing is Standing.Lost or Standing.Done
         ? null
-        : new HeldRight(by, true, sue.Id, sue.Standing, sue.Standing == Standing.Kept ? null : sue.ActBy);
+        : new HeldRight(by, true, sue.Id, sue.Standing, sue.Standing == Standing.Kept ? null : sue.ActBy, dollars);
 
     /// <summary>Writes it as properties of an object.</summary>
     public void Write(Utf8JsonWriter json)
@@ -123,6 +145,7 @@ internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldR
             json.WriteNumber("standing", (int)right.Standing);
             if (right.Through is { } through)
                 json.WriteString("through", DayText.Write(through));
+            json.WriteNumber("dollars", right.Dollars);
             json.WriteEndObject();
         }
 
@@ -134,13 +157,15 @@ internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldR
     {
         using var json = JsonDocument.Parse(document);
         var root = json.RootElement;
-        return new Hold(root.GetProperty("owed").GetDecimal(), root.GetProperty("claimable").GetDecimal(), [.. root.GetProperty("rights").EnumerateArray().Select(Right)]);
+        return new Hold(root.GetProperty("owed").GetDecimal(), root.GetProperty("claimable").GetDecimal(), [.. root.GetProperty("rights").EnumerateArray().Select(right => Right(right, root))]);
     }
 
-    private static HeldRight Right(JsonElement json) => new(
+    // An assessment kept before each right had its own dollars has those of the whole.
+    private static HeldRight Right(JsonElement json, JsonElement whole) => new(
         (Holding)json.GetProperty("by").GetInt32(),
         json.GetProperty("held").GetBoolean(),
         json.GetProperty("finding").GetString()!,
         (Standing)json.GetProperty("standing").GetInt32(),
-        json.TryGetProperty("through", out var through) && DayText.Read(through.GetString()!, out var day) is null ? day : null);
+        json.TryGetProperty("through", out var through) && DayText.Read(through.GetString()!, out var day) is null ? day : null,
+        (json.TryGetProperty("dollars", out var dollars) ? dollars : whole.GetProperty("claimable")).GetDecimal());
 }

@@ -13,17 +13,38 @@ namespace Stringline.Desk.Line;
 internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded, IReadOnlyList<(LocalDate Day, string Words, Entry? Entry)> Marks, IReadOnlyList<(LocalDate Day, Finding Finding)> Ends)
 {
     private static readonly string[] Deadlines =
-        ["enforcement.last-day", "credit.last-day", "credit.enforcement-last-day", "lis-pendens.last-day", "release.answer-by", "release-bond.action-last-day", "prosecution.last-day"];
+    [
+        "enforcement.last-day", "enforcement.stay-notice-last-day", "enforcement.later-claim-last-day", "credit.last-day", "credit.enforcement-last-day",
+        "lis-pendens.last-day", "release.answer-by", "release.hearing", "release-bond.action-last-day",
+        "prosecution.service-last-day", "prosecution.last-day", "prosecution.five-years",
+        .. Design,
+    ];
+
+    private static string[] Design =>
+    [
+        "design-lien.enforcement-last-day", "design-lien.lis-pendens.last-day", "design-lien.release.answer-by", "design-lien.release-bond.action-last-day",
+        "design-lien.prosecution.service-last-day", "design-lien.prosecution.last-day", "design-lien.prosecution.five-years",
+        "design-lien.conversion-last-day", "design-lien.converted-action-last-day",
+    ];
+
+    private static readonly string[] Others =
+    [
+        "release.when-paid", "release.partial", "release.petition-first-day", "release-bond.amount", "claim-of-lien.overstated", "lower-tier.defense",
+        "design-lien.release", "design-lien.release.petition-first-day", "design-lien.release-bond.amount",
+    ];
 
     /// <summary>The findings about the time after recording, in the order in which they are acted on.</summary>
     public static IReadOnlyList<Finding> Findings(Assessment assessment) =>
-        [.. Deadlines.Concat(["release.when-paid", "release.partial", "release.petition-first-day"]).Select(assessment.Find).OfType<Finding>()];
+        [.. Deadlines.Concat(Others).Select(assessment.Find).OfType<Finding>()];
 
     /// <summary>Gathers it.</summary>
     public static AfterRecording Of(OpenJob job)
     {
         // The law says which claim counts: the finding about the suit stands on it.
-        var claim = job.Assessment.Find("enforcement.last-day")?.Why.SelectMany(reason => reason.Facts).OfType<ClaimRecorded>().FirstOrDefault();
+        var action = job.Assessment.Find("enforcement.last-day") is { } lien && lien.Why.Any(reason => reason.Facts.OfType<ClaimRecorded>().Any())
+            ? lien
+            : job.Assessment.Find("design-lien.converted-action-last-day") ?? job.Assessment.Find("design-lien.enforcement-last-day");
+        var claim = action?.Why.SelectMany(reason => reason.Facts).OfType<ClaimRecorded>().FirstOrDefault();
         var recorded = claim?.On.Earliest;
         var marks = new List<(LocalDate, string, Entry?)>();
         foreach (var entry in new FactsAsOf(job.Facts, job.AsOf).Known)

@@ -22,14 +22,21 @@ internal static class AfterPaper
         "notice-of-completion" => [("owner-recorded", "It was recorded: day and instrument number")],
         "stop-payment-notice" or "public-stop-payment-notice" => [("stop-payment-given", "It was given: day, to whom, amount")],
         "bond-notice" or "public-bond-notice" => [("bond-notice-given", "It was given: day and to whom")],
-        "claim" or "amended-claim" =>
+        "stop-work-notice" => [("stop-work-notice-given", "It was given: day and to whom")],
+        "security-demand" => [("security-demanded", "It was given: day and manner")],
+        "action-notice" => [("action-told", "It was given: day and to whom")],
+        "counteraffidavit" => [("counteraffidavit-served", "It was served: day, on whom, with proof")],
+        "design-lien-demand" => [("payment-demanded", "It was given: day, amount, that it says a default has occurred")],
+        "design-lien" => [("claim-recorded", "It was recorded: day, instrument number, amount, for a design professional's lien")],
+        "design-lien-release" => [("release-recorded", "A full satisfaction was recorded: day and instrument number")],
+        "claim" or "amended-claim" or "converted-claim" =>
         [
             ("claim-served", "The copy was mailed to the owner: day and article number"),
             ("claim-recorded", "It was recorded: day, instrument number, amount"),
         ],
         "notice-of-credit" => [("credit-recorded", "It was recorded: day, instrument number, end of the credit")],
         "notice-of-pendency" => [("lis-pendens-recorded", "It was recorded: day and instrument number")],
-        "release" or "partial-release" => [("release-recorded", "It was recorded: day and instrument number")],
+        "release" => [("release-recorded", "It was recorded: day and instrument number")],
         "release-demand" => [("release-demanded", "It was given")],
         _ => [],
     };

@@ -13,7 +13,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
     /// <summary>The field for what a paper may be told.</summary>
     public static PaperField Of(Told told, Paper paper) => told switch
     {
-        Told.To => new(told, "to", "To whom it goes; nobody ticked: those whom the law names", "parties"),
+        Told.To => new(told, "to", ToWords(paper), "parties"),
         Told.Through => new(told, "through", "Last day of the work that it covers, never later than the payment pays for", "date"),
         Told.Amount => new(told, "amount", AmountWords(paper), "text"),
         Told.Maker => new(told, "maker", "On whose account the check is drawn", "text"),
@@ -69,13 +69,22 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         }
     }
 
+    private static string ToWords(Paper paper) => paper.Id switch
+    {
+        "notice-of-completion" => "For one direct contract only: its contractor; nobody ticked: for the whole work",
+        _ => "To whom it goes; nobody ticked: those whom the law names",
+    };
+
     private static string AmountWords(Paper paper) => paper.Id switch
     {
         "waiver-8132" or "waiver-8136" => "Dollars and cents of the check",
         "waiver-8134" => "Dollars and cents of the payment received",
         "partial-release" => "Dollars and cents by which the claim is reduced",
+        "design-lien-release" => "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid",
+        "security-demand" => "Dollars and cents of the security; nothing: 15 percent of the price",
         "stop-payment-release" => "Dollars and cents by which the notice is reduced; nothing: all of it",
-        "payment-demand" or "stop-work-notice" => "Dollars and cents demanded; nothing: what the file comes to",
+        "stop-work-notice" => "Dollars and cents that are overdue; nothing: what the file comes to",
+        "payment-demand" => "Dollars and cents demanded; nothing: what the file comes to",
         _ => "Estimate of the total price, dollars and cents; nothing: the file's",
     };
 
@@ -91,6 +100,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         "notice-of-credit" => "The terms of the credit",
         "partial-release" => "The part of the property that is freed",
         "release-demand" => "The grounds of the demand; nothing: what the file shows",
+        "counteraffidavit" => "On what specific basis each allegation of the affidavit is contested",
         "notice-of-completion" => "The nature of the owner's interest in the property",
         _ => "What it says in words of your own",
     };

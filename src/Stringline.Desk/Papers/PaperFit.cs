@@ -1,4 +1,5 @@
 using Stringline.Desk.Web;
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
@@ -19,8 +20,18 @@ internal sealed record PaperFit
     private static readonly (string Finding, string Paper)[] AlsoServes =
     [
         ("enforcement.last-day", "notice-of-credit"),
+        ("enforcement.later-claim-last-day", "amended-claim"),
+        ("preliminary-notice.later-lender", "preliminary-notice"),
         ("release.answer-by", "release"),
+        ("release.hearing", "release"),
         ("release.when-paid", "release"),
+        ("release.partial", "partial-release"),
+        ("stop-payment-notice.owner", "stop-payment-notice"),
+        ("stop-payment-notice.lender", "stop-payment-notice"),
+        ("stop-payment-notice.owner-demand", "stop-payment-notice"),
+        ("stop-work.posting", "stop-work-notice"),
+        ("prompt-payment.progress", "payment-demand"),
+        ("design-lien.last-day", "design-lien-demand"),
     ];
 
     /// <summary>The papers that fit now, the most pressing first.</summary>
@@ -67,7 +78,7 @@ internal sealed record PaperFit
     public static Paper? ThatDoes(string finding, WorkKind work) =>
         PaperCatalogue.All.Where(paper => paper.Works.Contains(work) && paper.Id != "amended-claim" && Serves(paper, finding)).ToList() is [var only] ? only : null;
 
-    private static bool Serves(Paper paper, string finding) => paper.Deadline == finding || AlsoServes.Contains((finding, paper.Id));
+    private static bool Serves(Paper paper, string finding) => paper.Deadline == finding || AlsoServes.Contains((finding, paper.Id)) || (paper.Id == "stop-payment-notice" && finding.StartsWith("stop-payment-notice.lender.", StringComparison.Ordinal));
 
     // An amended claim shares the day of a claim, but there is nothing to amend until one is recorded; the release serves no day by itself.
     private static NextStep? StepOf(Paper paper, IReadOnlyList<NextStep> steps) =>
@@ -82,15 +93,25 @@ internal sealed record PaperFit
         {
             "proof-of-notice" when Has<NoticeGiven>() => "A notice is in the file; this proves it.",
             "certified-mail-sheet" when Mailed(job.Facts) => "Certified mail is in the file.",
-            "payment-demand" when demand > 0 => "Money is owed by the file.",
+            "payment-demand" when job.Assessment.Owed.Demand > 0 => "Money is owed by the file.",
             "waiver-8132" when demand > 0 && !IsComplete(job) => "Money is owed and the work goes on: for a progress payment that is promised.",
             "waiver-8136" when demand > 0 && IsComplete(job) => "Money is owed and the work is complete: for the final payment that is promised.",
-            "amended-claim" or "partial-release" when Has<ClaimRecorded>() && demand > 0 => "A claim is recorded.",
-            "release" when Has<ClaimRecorded>() && (demand == 0 || job.Assessment.Find("enforcement.last-day") is { Standing: Standing.Lost }) =>
+            "amended-claim" or "partial-release" when HasMechanics(job) && demand > 0 => "A claim is recorded.",
+            "release" when HasMechanics(job) && (demand == 0 || job.Assessment.Find("enforcement.last-day") is { Standing: Standing.Lost }) =>
                 "A claim is recorded, and nothing is owed by the file or the claim has expired.",
+            "design-lien-release" when job.Assessment.Find("design-lien.release") is { } duty => $"{duty.Title}.",
+            "counteraffidavit" when Has<ReleaseAffidavitServed>() && !Has<CounteraffidavitServed>() => "The direct contractor’s affidavit for release is in the file; without an answer the money is released.",
+            "security-demand" when job.Assessment.Find("owners-security.due") is { Standing: Standing.Open } && !Has<SecurityDemanded>() => "The owner owes security for payment.",
             "stop-payment-release" when Has<StopPaymentGiven>() && demand == 0 => "A stop payment notice was given, and nothing is owed by the file.",
             _ => null,
         };
+    }
+
+    // A design professional's lien has a release of its own, and no amended claim.
+    private static bool HasMechanics(OpenJob job)
+    {
+        var facts = new FactsAsOf(job.Facts, job.AsOf);
+        return facts.All<ClaimRecorded>().Any(claim => WhichLien.Of(facts, claim) != LienKind.Design);
     }
 
     private static bool IsComplete(OpenJob job) => job.Assessment.Find("completion.day") is { Readings.Count: > 0 };

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Stringline.Desk.Portfolio;
 
 /// <summary>To which remedy a finding belongs: by the first part of its id.</summary>
@@ -6,29 +8,60 @@ internal static class Remedies
     /// <summary>The claim of lien with all that follows it.</summary>
     public const string Lien = "Claim of lien";
 
-    /// <summary>The remedies, in the order in which a page shows them.</summary>
-    public static IReadOnlyList<string> All { get; } =
-    [
-        Lien, "Preliminary notice", "Stop payment notice", "Payment bond", "Federal bond", "Design professional's lien", "Waivers and releases",
-        "Prompt payment", "The file itself",
-    ];
+    private const string Notice = "Preliminary notice";
+    private const string StopPayment = "Stop payment notice";
+    private const string Bond = "Payment bond";
+    private const string FederalBond = "Federal bond";
+    private const string Design = "Design professional's lien";
+    private const string Waivers = "Waivers and releases";
+    private const string PromptPayment = "Prompt payment";
+    private const string Debt = "The debt itself";
+    private const string File = "The file itself";
 
-    /// <summary>The remedy of a finding.</summary>
+    private static readonly FrozenDictionary<string, string> ByFirstPart = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["lien-right"] = Lien,
+        ["authorized-work"] = Lien,
+        ["completion"] = Lien,
+        ["claim-of-lien"] = Lien,
+        ["back-plan"] = Lien,
+        ["index-watch"] = Lien,
+        ["enforcement"] = Lien,
+        ["credit"] = Lien,
+        ["lis-pendens"] = Lien,
+        ["prosecution"] = Lien,
+        ["release"] = Lien,
+        ["release-bond"] = Lien,
+        ["lower-tier"] = Lien,
+        ["preliminary-notice"] = Notice,
+        ["stop-payment-notice"] = StopPayment,
+        ["payment-bond"] = Bond,
+        ["federal-bond"] = FederalBond,
+        ["design-lien"] = Design,
+        ["waiver"] = Waivers,
+        ["prompt-payment"] = PromptPayment,
+        ["retention"] = PromptPayment,
+        ["stop-work"] = PromptPayment,
+        ["owners-security"] = PromptPayment,
+        ["dispute-claim"] = PromptPayment,
+        ["debt"] = Debt,
+        ["amount"] = File,
+        ["assumptions"] = File,
+        ["site"] = File,
+        ["licence"] = File,
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>The remedies, in the order in which a page shows them.</summary>
+    public static IReadOnlyList<string> All { get; } = [Lien, Notice, StopPayment, Bond, FederalBond, Design, Waivers, PromptPayment, Debt, File];
+
+    /// <summary>The remedy of a finding; that of a finding nobody put down here is the file itself.</summary>
     /// <param name="finding">Its id, such as <c>claim-of-lien.last-day</c>.</param>
-    public static string Of(string finding)
+    public static string Of(string finding) => Knows(finding, out var remedy) ? remedy : File;
+
+    /// <summary>Whether the first part of a finding's id was put down.</summary>
+    public static bool Knows(string finding, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out string? remedy)
     {
         var dot = finding.IndexOf('.', StringComparison.Ordinal);
-        return (dot < 0 ? finding : finding[..dot]) switch
-        {
-            "preliminary-notice" => All[1],
-            "stop-payment-notice" => All[2],
-            "payment-bond" => All[3],
-            "federal-bond" => All[4],
-            "design-lien" => All[5],
-            "waiver" => All[6],
-            "prompt-payment" or "retention" or "stop-work" or "dispute-claim" => All[7],
-            "assumptions" or "site" or "licence" => All[8],
-            _ => Lien,
-        };
+        return ByFirstPart.TryGetValue(dot < 0 ? finding : finding[..dot], out remedy);
     }
 }

@@ -109,6 +109,14 @@ public sealed class OwnersNotice
     /// <summary>The day on which an owner plans to record at the latest: never on a roll, and on a day on which a recorder is open.</summary>
     public static LocalDate PlanToRecord(LocalDate completed, OpenDays calendar) => calendar.LastOpenDayOnOrBefore(LastDayToRecord(completed));
 
+    /// <summary>The owner's time to record a notice of completion, by the calendar of an assessment: what its paper says.</summary>
+    [Rule("Civ. Code § 8182(a)")]
+    public static TimeToRecord TimeFor(Assessment assessment, LocalDate completed)
+    {
+        ArgumentNullException.ThrowIfNull(assessment);
+        return new TimeToRecord(PlanToRecord(completed, assessment.Calendar), LastDayToRecord(completed), LatestToRecord(completed, assessment.Calendar));
+    }
+
     /// <summary>The first day of completion for which a notice of completion recorded on a day takes effect.</summary>
     public LocalDate FirstCompletionServed(LocalDate recorded)
     {
@@ -205,3 +213,9 @@ public sealed class OwnersNotice
             : Counted.Open(claimants.Why, [.. claimants.Questions, .. copy.Questions]);
     }
 }
+
+/// <summary>An owner's time to record a notice of completion (Civ. Code § 8182(a)).</summary>
+/// <param name="PlanOn">The day to plan on: the recorder is open, and nothing hangs on a roll.</param>
+/// <param name="Last">The fifteenth day.</param>
+/// <param name="Latest">The day to which any list lets it roll: recorded later it has no effect.</param>
+public sealed record TimeToRecord(LocalDate PlanOn, LocalDate Last, LocalDate Latest);

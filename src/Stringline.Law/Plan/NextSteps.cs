@@ -86,6 +86,9 @@ public static class NextSteps
         return steps;
     }
 
+    /// <summary>Whether a finding that is a deadline asks for an act.</summary>
+    public static bool HasAct(string finding) => Act(finding) is not null;
+
     private static (string Do, Remedy? By)? Act(string finding)
     {
         foreach (var (id, act, by) in Acts)

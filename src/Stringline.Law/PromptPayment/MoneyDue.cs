@@ -81,6 +81,17 @@ public static class MoneyDue
         return findings;
     }
 
+    /// <summary>
+    /// What of a sum that is owed can be a progress payment: retention that was withheld falls due by its own sections and is no part of it. What
+    /// was paid is taken to answer progress payments first, which fall due earlier.
+    /// </summary>
+    [Rule("Civ. Code § 8800(d)")]
+    public static decimal WithoutRetention(FactsAsOf facts, decimal owed)
+    {
+        ArgumentNullException.ThrowIfNull(facts);
+        return Math.Max(0m, owed - Total.Of(facts.All<Retained>(), r => r.Amount));
+    }
+
     internal static string Number(string id, int number) => number == 1 ? id : $"{id}.{number}";
 
     private static int DaysToPassOn(PaymentOf of) => of switch

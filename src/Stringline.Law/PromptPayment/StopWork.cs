@@ -19,6 +19,15 @@ public static class StopWork
     /// <summary>Days from the notice after which work may stop.</summary>
     public const int NoticeDays = 10;
 
+    /// <summary>The day on which the sum fell due from which the first day of the notice is counted.</summary>
+    /// <param name="notice">The finding <c>stop-work.notice-first-day</c>.</param>
+    [Rule("Civ. Code § 8832")]
+    public static LocalDate DueDay(Finding notice)
+    {
+        ArgumentNullException.ThrowIfNull(notice);
+        return notice.Readings[0].Day.PlusDays(-UnpaidDays - 1);
+    }
+
     /// <summary>The findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {

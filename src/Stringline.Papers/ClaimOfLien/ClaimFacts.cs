@@ -50,6 +50,15 @@ internal sealed record ClaimFacts
     /// <summary>Whether one of those whom papers name is only reputed to be what it is called: that is stated on belief (Code Civ. Proc. § 446(a)).</summary>
     public required bool SaysReputed { get; init; }
 
+    /// <summary>The works of improvement where there are several, each with what is due for it (Civ. Code § 8446(b)); empty where there is one.</summary>
+    public required IReadOnlyList<(string Text, decimal? Share)> Works { get; init; }
+
+    /// <summary>Whether what is due for each work is designated, and comes to the demand.</summary>
+    public bool IsDesignated => Works.Count > 1 && Works.All(w => w.Share is not null) && Works.Sum(w => w.Share!.Value) == Demand;
+
+    /// <summary>Whether a share is there for each work, and together they are not the demand.</summary>
+    public bool IsSplitWrong => Works.Count > 1 && Works.All(w => w.Share is not null) && Demand > 0 && Works.Sum(w => w.Share!.Value) != Demand;
+
     /// <summary>Whether the claimant is a natural person who signs for himself or herself.</summary>
     public bool SignsForSelf => SignerTitle is null && Signer == Claimant;
 
@@ -81,8 +90,13 @@ internal sealed record ClaimFacts
             Apn = Clean(site.Apn),
             Legal = Clean(site.Legal),
             Demand = assessment.Amount.Demand,
+            Works = WorksOf(job.Work),
         };
     }
+
+    private static IReadOnlyList<(string Text, decimal? Share)> WorksOf(Law.Facts.Work work) => work.Structures.Count > 1
+        ? [.. work.Structures.Select(s => (Clean(s.Text) ?? s.Id, s.Share))]
+        : [.. Enumerable.Repeat(("", (decimal?)null), work.ResidentialStructures > 1 ? work.ResidentialStructures.Value : 0)];
 
     private static string? Line(string? text) => Clean(text) is { } clean ? OneLine(clean) : null;
 

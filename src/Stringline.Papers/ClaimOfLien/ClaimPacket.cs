@@ -20,33 +20,33 @@ public static class ClaimPacket
     /// <param name="draft">Prints in spite of every reason against it, with DRAFT across each page; missing facts become blanks.</param>
     /// <returns>The packet, or every reason why there is none.</returns>
     public static PacketOutcome Prepare(JobFile job, Assessment assessment, RecorderOffice? office, bool draft) =>
-        PrepareOrAmend(job, assessment, office, draft, amends: null);
+        PrepareOrAmend(job, assessment, office, draft, earlier: null);
 
-    /// <summary>The same for a claim that may amend a recorded one.</summary>
-    internal static PacketOutcome PrepareOrAmend(JobFile job, Assessment assessment, RecorderOffice? office, bool draft, Amendment? amends)
+    /// <summary>The same for a claim that may stand on a recorded one.</summary>
+    internal static PacketOutcome PrepareOrAmend(JobFile job, Assessment assessment, RecorderOffice? office, bool draft, EarlierClaim? earlier)
     {
         var measure = new Measure();
-        var facts = ClaimFacts.Of(job, assessment);
-        var service = Service.Of(job, assessment.AsOf, amends?.Recorded);
-        List<Refusal> refusals = [.. amends?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, facts, service, office, measure)];
+        var facts = earlier is Conversion converted ? ClaimFacts.Of(job, assessment) with { Demand = converted.Unpaid } : ClaimFacts.Of(job, assessment);
+        var service = Service.Of(job, assessment.AsOf, earlier?.MailedAfter);
+        List<Refusal> refusals = [.. earlier?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, earlier, facts, service, office, measure)];
         if (refusals.Count > 0 && !draft)
             return new PacketOutcome.Refused(refusals);
         if (refusals.Find(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
             return new PacketOutcome.Refused([full]);
 
-        var claim = Press.Print(ClaimPaper.Plan(facts, service, amends, assessment.AsOf, draft), measure);
+        var claim = Press.Print(ClaimPaper.Plan(facts, service, earlier, assessment.AsOf, draft), measure);
         var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" });
-        var fee = RecordingFee.Of(recorder, Request(facts, claim.Pages) with { References = amends is null ? 0 : 1 });
-        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, amends).Plan(draft), measure);
+        var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with { References = earlier is null ? 0 : 1 });
+        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft), measure);
 
         List<PaperFile> files =
         [
-            new(amends is null ? ClaimPaper.FileName : "amended-claim-of-mechanics-lien.pdf", ClaimPaper.TitleOf(amends), claim.Pages, claim.Bytes),
+            new(earlier?.FileName ?? ClaimPaper.FileName, ClaimPaper.TitleOf(earlier), claim.Pages, claim.Bytes),
             new(CounterSheet.FileName, CounterSheet.Title, sheet.Pages, sheet.Bytes),
         ];
         List<PreflightReport> reports =
         [
-            PaperPreflight.Check(files[0], Expected(facts, amends, claim.Pages, draft)),
+            PaperPreflight.Check(files[0], Expected(facts, earlier, claim.Pages, draft)),
             PaperPreflight.Check(files[1], new PaperExpectations { Pages = sheet.Pages, Draft = draft }),
         ];
         var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Writing.Binding.Failed(r, c))).ToList();
@@ -66,20 +66,21 @@ public static class ClaimPacket
         PaperPreflight.Check(new PaperFile("ready.pdf", "Ready", printed.Pages, printed.Bytes), new PaperExpectations { Pages = printed.Pages });
     }
 
-    private static FeeRequest Request(ClaimFacts facts, int pages) => new()
+    private static FeeRequest Request(ClaimFacts facts, Service service, int pages) => new()
     {
         Pages = pages,
         Parcels = facts.Parcels,
         Names = Math.Max(2, facts.Names.Count),
         NamesAtEachAddress = [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => IndexNames.Of(null, g).Count).DefaultIfEmpty(1)],
         ConformedCopy = true,
+        ServedWithCertificateOfMailing = service.Mailings.Any(m => m.Manner == Manner.CertificateOfMailing),
     };
 
-    private static PaperExpectations Expected(ClaimFacts facts, Amendment? amends, int pages, bool draft) => new()
+    private static PaperExpectations Expected(ClaimFacts facts, EarlierClaim? earlier, int pages, bool draft) => new()
     {
         Pages = pages,
         Draft = draft,
-        Recorded = new RecordedPaper(ClaimPaper.TitleOf(amends).ToUpperInvariant(), facts.Claimant ?? "", facts.Address ?? ""),
+        Recorded = new RecordedPaper(ClaimPaper.TitleOf(earlier).ToUpperInvariant(), facts.Claimant ?? "", facts.Address ?? ""),
         Wording = PrescribedText.NoticeOfMechanicsLien,
         WordingPoints = 10,
         LastSentenceInCapitals = true,
@@ -90,6 +91,7 @@ public static class ClaimPacket
             .. facts.Owners.SelectMany(IndexNames.OfOwner).Select(n => n.Written),
             .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal }.OfType<string>(),
             .. facts.Demand > 0 ? [Dollars(facts.Demand)] : Array.Empty<string>(),
+            .. facts.IsDesignated ? facts.Works.Select(w => Dollars(w.Share!.Value)) : [],
         ],
     };
 }

@@ -16,33 +16,39 @@ internal static class ClaimPaper
     /// <summary>Title, and file name's stem.</summary>
     public const string Title = "Claim of Mechanics Lien";
 
+    /// <summary>The section under the title.</summary>
+    public const string Heads = "California Civil Code section 8416";
+
+    /// <summary>Id of the finding whose day governs a claim.</summary>
+    public const string Deadline = "claim-of-lien.last-day";
+
     /// <summary>File name.</summary>
     public const string FileName = "claim-of-mechanics-lien.pdf";
 
     /// <summary>The paper's plan.</summary>
-    public static PaperPlan Plan(ClaimFacts facts, Service service, Amendment? amends, LocalDate made, bool draft) => new()
+    public static PaperPlan Plan(ClaimFacts facts, Service service, EarlierClaim? earlier, LocalDate made, bool draft) => new()
     {
-        Title = TitleOf(amends),
-        Foot = facts.Claimant is { } name ? $"{TitleOf(amends)}, {Shortened(name, 60)}" : TitleOf(amends),
+        Title = TitleOf(earlier),
+        Foot = facts.Claimant is { } name ? $"{TitleOf(earlier)}, {Shortened(name, 60)}" : TitleOf(earlier),
         Made = made,
         Draft = draft,
         Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
         Blocks =
         [
-            .. Head(facts, amends), .. Contents(facts), .. Signed(facts), Verification(facts), Notice(PrescribedText.NoticeOfMechanicsLien),
+            .. Head(facts, earlier), .. Contents(facts), .. Signed(facts), Verification(facts), Notice(PrescribedText.NoticeOfMechanicsLien),
             .. service.Mailings.Select(m => ServiceAffidavit.Blocks(m)),
         ],
     };
 
-    /// <summary>The title of a claim, or of one that amends another.</summary>
-    public static string TitleOf(Amendment? amends) => amends is null ? Title : Amendment.Title;
+    /// <summary>The title of a claim, or of one that stands on another.</summary>
+    public static string TitleOf(EarlierClaim? earlier) => earlier?.PaperTitle ?? Title;
 
-    private static IEnumerable<Block> Head(ClaimFacts facts, Amendment? amends) =>
+    private static IEnumerable<Block> Head(ClaimFacts facts, EarlierClaim? earlier) =>
     [
-        new Heading(TitleOf(amends).ToUpperInvariant(), TypeStyle.Title) { Before = 0 },
-        new Heading("California Civil Code section 8416", TypeStyle.Body) { Before = 0 },
+        new Heading(TitleOf(earlier).ToUpperInvariant(), TypeStyle.Title) { Before = 0 },
+        new Heading(earlier?.Heads ?? Heads, TypeStyle.Body) { Before = 0 },
         new Paragraph($"{facts.Claimant ?? "The undersigned"} (“claimant”) claims a mechanics lien under sections 8400 and following of the California Civil Code upon the real property described in paragraph 5 and the work of improvement there, and states:", TypeStyle.Body) { Before = 10 },
-        .. amends is null ? [] : (Block[])[new Paragraph($"This claim amends the claim of mechanics lien {amends.Words}.", TypeStyle.BodyBold) { Before = 8 }],
+        .. earlier is null ? [] : (Block[])[new Paragraph(earlier.Sentence, TypeStyle.BodyBold) { Before = 8 }],
     ];
 
     private static IEnumerable<Block> Contents(ClaimFacts facts)
@@ -53,6 +59,8 @@ internal static class ClaimPaper
         yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
         yield return new FieldRow("Site", [.. Site(facts)]) { Number = "5." };
         yield return new FieldRow("Claimant", [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
+        if (facts.IsDesignated)
+            yield return new FieldRow("Amount due for each work of improvement", [.. facts.Works.Select(w => $"{Dollars(w.Share!.Value)}: {OneLine(w.Text)}")]) { Number = "7." };
         yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that follow are part of this claim.", TypeStyle.Body) { Before = 9 };
     }
 

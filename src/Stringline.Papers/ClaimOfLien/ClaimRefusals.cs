@@ -12,15 +12,30 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ClaimRefusals
 {
     /// <summary>The reasons; none when the packet may be made.</summary>
-    public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, ClaimFacts facts, Service service, RecorderOffice? office, Measure measure) =>
+    public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, EarlierClaim? earlier, ClaimFacts facts, Service service, RecorderOffice? office, Measure measure) =>
     [
-        .. assessment.ClaimObstacles.Count > 0 ? Obstacles(assessment) : [.. Right(assessment), .. Demand(facts)],
+        .. InTheWay(assessment, earlier, facts),
         .. Missing(job, facts), .. service.Refusals,
         .. Office(facts, office), .. Room(facts, measure), .. Letters(facts),
     ];
 
+    // A converted claim has conditions of its own: it needs no preliminary notice (Civ. Code § 8319(a)(4)).
+    private static IEnumerable<Refusal> InTheWay(Assessment assessment, EarlierClaim? earlier, ClaimFacts facts)
+    {
+        var obstacles = earlier is Conversion ? Law.DesignLien.Conversion.Obstacles(assessment) : assessment.ClaimObstacles;
+        if (obstacles.Count > 0)
+            return [.. Obstacles(obstacles), .. MayConvert(assessment, earlier)];
+        return earlier is Conversion ? Demand(facts) : [.. Right(assessment), .. Demand(facts)];
+    }
+
+    private static IEnumerable<Refusal> MayConvert(Assessment assessment, EarlierClaim? earlier)
+    {
+        if (earlier is null && assessment.Find(Law.DesignLien.Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } conversion)
+            yield return new Refusal("may-convert", conversion.Id, "The design professional’s lien that ended when work commenced may be converted.", "Make that claim with the paper converted-claim; none of the reasons here stands against it.", "Civ. Code § 8319");
+    }
+
     /// <summary>What the law says must be mended first.</summary>
-    private static IEnumerable<Refusal> Obstacles(Assessment assessment) => assessment.ClaimObstacles.Select(o => new Refusal(
+    private static IEnumerable<Refusal> Obstacles(IReadOnlyList<Law.Reasoning.Reason> obstacles) => obstacles.Select(o => new Refusal(
         "law", "assessment", o.Text, string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the assessment says and asks for.")), o.Section));
 
     /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
@@ -54,6 +69,8 @@ internal static class ClaimRefusals
 
     private static IEnumerable<Refusal> Missing(JobFile job, ClaimFacts facts)
     {
+        if (facts.IsSplitWrong)
+            yield return new Refusal("shares-not-demand", "work.structures", $"The shares of the structures come to {Dollars(facts.Works.Sum(w => w.Share ?? 0m))}, and the demand is {Dollars(facts.Demand)}.", "Give each structure the amount that is due for it now, so that they come to the demand.", "Civ. Code § 8446(b)");
         if (facts.Claimant is null)
             yield return Missing("claimant-name-missing", "claimant.name", "Add the claimant's full name.", "Civ. Code § 8416(a)");
         if (facts.Address is null)
@@ -91,6 +108,7 @@ internal static class ClaimRefusals
     private static IEnumerable<Refusal> Letters(ClaimFacts facts)
     {
         List<string> texts = [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name, facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
+            .Concat(facts.Works.Select(w => (string?)w.Text))
             .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)])).OfType<string>()];
         foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(), "the texts of the claim"))
             yield return refusal;

@@ -4,10 +4,10 @@ using Stringline.Papers.Writing;
 
 namespace Stringline.Papers.ClaimOfLien;
 
-/// <summary>The claim of mechanics lien and its amendment in the catalogue.</summary>
+/// <summary>The claim of mechanics lien, its amendment, and the one converted from a design lien, in the catalogue.</summary>
 internal static class ClaimShelf
 {
-    /// <summary>Both papers.</summary>
+    /// <summary>The papers.</summary>
     public static IEnumerable<Shelved> Papers =>
     [
         new Shelved(
@@ -19,7 +19,22 @@ internal static class ClaimShelf
                 "The claimant, to put a recorded claim right; served and recorded like a claim.")
             { Takes = [Told.Number], Deadline = "claim-of-lien.last-day" },
             MakeAmended),
+        new Shelved(
+            new Paper("converted-claim", Conversion.Title, "Civ. Code §§ 8319, 8416; Gov. Code § 27361.6", PaperUse.Recorded, [WorkKind.Private],
+                "A design professional whose lien ended because work commenced, within 30 days; served and recorded like a claim.")
+            { Takes = [Told.Number], Deadline = Law.DesignLien.Conversion.Id },
+            MakeConverted),
     ];
+
+    private static PacketOutcome MakeConverted(Matter matter)
+    {
+        var ended = matter.Assessment.Find(Law.DesignLien.Conversion.Id);
+        var claim = matter.Options.Number is null && ended?.Why.SelectMany(w => w.Facts).OfType<ClaimRecorded>().FirstOrDefault() is { } design
+            ? RecordedClaims.Of(matter, design, "Civ. Code § 8319")
+            : RecordedClaims.Of(matter, "Civ. Code § 8319");
+        return ClaimPacket.PrepareOrAmend(matter.Job, matter.Assessment, matter.Options.Office, matter.Options.Draft,
+            new Conversion(RecordedClaims.Words(claim, matter), matter.Job.Work.Commenced ?? claim.On, ended?.Amount ?? 0m, [.. matter.Refusals]));
+    }
 
     private static PacketOutcome MakeAmended(Matter matter)
     {
@@ -27,14 +42,4 @@ internal static class ClaimShelf
         return ClaimPacket.PrepareOrAmend(matter.Job, matter.Assessment, matter.Options.Office, matter.Options.Draft,
             new Amendment(RecordedClaims.Words(claim, matter), claim.On, matter.Refusals));
     }
-}
-
-/// <summary>What a claim amends.</summary>
-/// <param name="Words">The recorded claim in words.</param>
-/// <param name="Recorded">The day it was recorded: a copy served before that day is the old claim's.</param>
-/// <param name="Refusals">What is missing to name it.</param>
-internal sealed record Amendment(string Words, LocalDate? Recorded, IReadOnlyList<Refusal> Refusals)
-{
-    /// <summary>Title.</summary>
-    public const string Title = "Amended Claim of Mechanics Lien";
 }

@@ -9,7 +9,7 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.ClaimOfLien;
 
 /// <summary>The page for whoever stands at the counter: what first, by when, where, with what, and what to bring back. Never recorded.</summary>
-internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay, Amendment? amends = null)
+internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages, IReadOnlyList<Refusal> inTheWay, EarlierClaim? earlier = null)
 {
     /// <summary>Title.</summary>
     public const string Title = "Counter sheet";
@@ -23,10 +23,15 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private static readonly TypeStyle Small = CounterType.Small;
     private static readonly TypeStyle Large = CounterType.Large;
 
-    private string What => amends is null ? "claim of mechanics lien" : "amended claim of mechanics lien";
+    private string What => earlier switch
+    {
+        null => "claim of mechanics lien",
+        Amendment => "amended claim of mechanics lien",
+        _ => "converted claim of mechanics lien",
+    };
 
-    private readonly Finding? last = assessment.Find("claim-of-lien.last-day");
-    private readonly Finding? first = assessment.Find("claim-of-lien.first-day");
+    private readonly Finding? last = assessment.Find(earlier?.Deadline ?? ClaimPaper.Deadline);
+    private readonly Finding? first = earlier is Conversion ? null : assessment.Find("claim-of-lien.first-day");
 
     /// <summary>The sheet's plan.</summary>
     public PaperPlan Plan(bool draft) => new()
@@ -106,8 +111,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         IEnumerable<string> words =
         [
             .. service.Notes,
-            .. amends is null ? Array.Empty<string>() : ["An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether one recorded later reaches back to the first is not settled here (from memory): ask counsel."],
-            .. amends is not null ? [] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
+            .. facts.Works.Count > 1 && !facts.IsDesignated ? [$"The work is on {facts.Works.Count} structures, each a work of its own: its time runs from its own completion (§ 8448). This claim does not say what is due for each, so it ranks behind other liens (§ 8446(b)). Put down the amounts (work.structures), an equitable split where the price is a lump sum, or make one claim for each structure."] : Array.Empty<string>(),
+            .. earlier is not null ? [earlier.Warning] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
                 .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second is meant."),
             .. RightInDoubt(),
             .. service.Done ? ["Before you go: the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."] : Array.Empty<string>(),
@@ -117,6 +122,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
 
     private IEnumerable<string> RightInDoubt()
     {
+        if (earlier is Conversion)
+            yield break;
         if (assessment.Find("lien-right") is { Standing: Standing.InDoubt or Standing.Narrowed } right)
             yield return $"The right to a lien is {right.Standing.Word()}. {string.Join(" ", right.Why.Where(w => w.Applied).Select(w => w.Text))}";
     }

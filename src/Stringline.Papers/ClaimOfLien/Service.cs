@@ -45,14 +45,14 @@ internal sealed class Service
         Mailings = [.. sound
             .GroupBy(e => $"{LawText.IsoDay(((DayFact.Exact)e.On).Day)} {e.Manner}")
             .OrderBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace))];
+            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace ? Owners() : null))];
         Done = Mailings.Count > 0;
         foreach (var entry in entries.Where(e => !ServiceOfClaim.IsGoodMail(e.Manner)))
             WrongManner(entry, good);
         if (Done)
-            NoteWhoIsLeft(good);
+            WhoIsLeft(good);
         else
-            Mailings = [new Mailing(null, null, [.. job.In(PartyCapacity.Owner).Select(p => To(p, null))], false)];
+            Mailings = [new Mailing(null, null, [.. job.In(PartyCapacity.Owner).Select(p => To(p, null))], null)];
         if (!Done && !job.In(PartyCapacity.Owner).Any(o => AddressOf(o) is not null) && job.In(PartyCapacity.Owner).Any())
         {
             refusals.Add(new Refusal("owner-address-missing", "parties", "No owner has an address to mail the copy to.",
@@ -87,6 +87,12 @@ internal sealed class Service
                 "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.", "Civ. Code § 8416(c)"));
         }
 
+        foreach (var boxed in Recipients(entry).Where(p => p is { Capacity: PartyCapacity.Owner, AddressKind: AddressKind.PostOfficeBox } && Clean(p.Address) is not null))
+        {
+            refusals.Add(new Refusal("served-post-office-box", $"parties[{IndexOf(boxed)}].addressKind", $"The copy to {OneLine(boxed.Name)} went to a post-office box or private mailbox.",
+                "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)"));
+        }
+
         foreach (var other in entry.To.Select(job.Party).OfType<Party>().Where(p => !ServiceOfClaim.IsNamed(p)))
             notes.Add($"The copy to {OneLine(other.Name)} is an extra: it is not service under § 8416(c) and is left out of the affidavit.");
         return refusals.Count == before;
@@ -106,14 +112,29 @@ internal sealed class Service
             "Civ. Code § 8416(c), (e)"));
     }
 
-    private void NoteWhoIsLeft(List<ClaimServed> good)
+    // The lender or direct contractor takes an owner's place only where the owner cannot be served (§ 8416(c)(2)): one with an address is tried first.
+    private void WhoIsLeft(List<ClaimServed> good)
     {
-        var left = job.In(PartyCapacity.Owner).Where(o => !good.Exists(e => e.To.Contains(o.Id))).ToList();
-        if (left.Count > 0 && Mailings.All(m => m.InPlaceOfOwner))
-            notes.Add("The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by these mails (§ 8416(c)(2)): the affidavit has a blank for why.");
-        else if (left.Count > 0)
-            notes.Add($"No mailing is entered to {string.Join("; ", left.Select(o => OneLine(o.Name)))}. Mail each owner a copy and have it in an affidavit before recording.");
+        foreach (var owner in job.In(PartyCapacity.Owner))
+        {
+            if (good.Exists(e => e.To.Contains(owner.Id)))
+                continue;
+            if (AddressOf(owner) is not null)
+            {
+                refusals.Add(new Refusal("owner-not-served", $"parties[{IndexOf(owner)}]", $"No mailing of a copy to {OneLine(owner.Name)} is entered, though the file has an address.",
+                    "Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and enter it as \"claim-served\". A copy to the lender or direct contractor takes its place only if the owner cannot be served by these mails.",
+                    "Civ. Code § 8416(a)(7), (c)"));
+            }
+            else
+            {
+                notes.Add(Mailings.All(m => m.CannotBeServed is not null)
+                    ? "The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why."
+                    : $"No mailing is entered to {OneLine(owner.Name)}, of whom no address is known. Mail each owner a copy and have it in an affidavit before recording.");
+            }
+        }
     }
+
+    private IReadOnlyList<string> Owners() => [.. job.In(PartyCapacity.Owner).Select(o => OneLine(Clean(o.Name) ?? "")).Where(n => n.Length > 0)];
 
     private IReadOnlyList<Party> Recipients(ClaimServed entry) => [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
 
@@ -123,8 +144,17 @@ internal sealed class Service
     private string? AddressOf(Party party) =>
         Clean(ServiceOfClaim.AddressOf(party, job.Work));
 
-    private static string AddressIs(Party party) =>
-        Clean(party.Address) is null ? "owner's address on the building permit" : "residence or place of business";
+    // What § 8416(c)(1) calls the address: residence, place of business, that of the building permit, or that of § 8174.
+    private static string AddressIs(Party party) => (Clean(party.Address), party.AddressKind) switch
+    {
+        (null, _) or (_, AddressKind.Permit) => "owner's address on the building permit",
+        (_, AddressKind.Residence) => "residence",
+        (_, AddressKind.Business) => "place of business",
+        (_, AddressKind.TrustDeed) => "owner's address in the construction trust deed (Civ. Code § 8174)",
+        (_, AddressKind.PostOfficeBox) => "post-office box or private mailbox",
+        (_, null) => "residence or place of business",
+        _ => throw new InvalidOperationException($"No such address: {party.AddressKind}."),
+    };
 
     private int IndexOf(Party party) => job.Parties.TakeWhile(p => p != party).Count();
 

@@ -28,7 +28,7 @@ internal static class ServiceAffidavit
         new Table(
             [new Column("Person served, and address", 0.46), new Column("Title or capacity", 0.22), new Column("Article number", 0.32)],
             [.. mailing.To.Select(t => Row(t, mailing.Manner))]),
-        .. mailing.InPlaceOfOwner ? InPlace() : [],
+        .. mailing.CannotBeServed is { } owners ? InPlace(owners) : [],
         new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body) { Before = 10 },
         new Signature(null),
     ]);
@@ -43,9 +43,11 @@ internal static class ServiceAffidavit
     ];
 
     /// <summary>Only where the owner cannot be served by these mails may the copy go to lender or contractor (Civ. Code § 8416(c)(2)).</summary>
-    private static IEnumerable<Block> InPlace() =>
+    private static IEnumerable<Block> InPlace(IReadOnlyList<string> owners) =>
     [
-        new Paragraph("The owner or reputed owner cannot be served in the manner described, because:", TypeStyle.Body) { Before = 10, WithNext = true },
+        new FieldRow("Owner or reputed owner", owners.Count == 0 ? [null] : [.. owners]),
+        new FieldRow("Address tried, and how", (string?)null),
+        new Paragraph("That owner or reputed owner cannot be served in the manner described, because:", TypeStyle.Body) { Before = 10, WithNext = true },
         new FieldRow("", null, null) { LabelWidth = 0 },
     ];
 }

@@ -15,7 +15,7 @@ internal static class CompletionPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("notice-of-completion", "Notice of Completion", "Civ. Code §§ 8102, 8182", PaperUse.Recorded, [WorkKind.Private],
             "The owner, within 15 days after the whole work is complete.")
-        { Takes = [Told.Day, Told.Words] },
+        { Takes = [Told.Day, Told.Words, Told.To] },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -28,20 +28,29 @@ internal static class CompletionPaper
         var completed = matter.Need(matter.Options.Day ?? OfFile(matter), "completion-missing", "--day", "Say the day of completion, such as --day 2026-05-18, or enter it as \"completed\".", section);
         if (matter.In(PartyCapacity.DirectContractor).Count == 0 && matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
             matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.", "Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
-        if (completed is { } day)
-            InTime(matter, day);
+        var time = completed is { } day ? OwnersNotice.TimeFor(matter.Assessment, day) : null;
+        if (completed is { } done && time is not null)
+            InTime(matter, done, time);
+        var contract = OneContract.Of(matter);
         var leaf = new Leaf("notice-of-completion.pdf", "Notice of Completion")
         {
             Return = new ReturnBlock(OneLine(Clean(owner?.Name) ?? ""), address ?? ""),
         };
         leaf.Head("California Civil Code section 8182");
-        leaf.Say("Notice is given that the work of improvement described here has been completed.");
+        leaf.Say(contract is null
+            ? "Notice is given that the work of improvement described here has been completed."
+            : "Notice is given that the direct contract described in paragraphs 4 and 5, for a portion of the work of improvement described here, has been completed (Civil Code section 8186).");
         leaf.Field("Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}").DefaultIfEmpty(null)]);
         leaf.Field("Nature of the owner’s interest in the property", Clean(matter.Options.Words));
         leaf.Field("Date of completion", completed is { } on ? Day(on) : null);
-        leaf.Field("Direct contractor", [.. matter.Job.Claimant.Role == ClaimantRole.DirectContractor
-            ? new[] { $"{matter.Facts.Claimant}\n{matter.Facts.Address}" }
-            : matter.In(PartyCapacity.DirectContractor).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
+        leaf.Field(contract is null ? "Direct contractor" : "Direct contractor under the contract that is completed", contract is null ? Contractors(matter) : [contract.Contractor]);
+        if (contract is not null)
+        {
+            leaf.Field("Work provided under that contract", contract.Work);
+            if (Contractors(matter).Where(c => c != contract.Contractor).ToArray() is { Length: > 0 } others)
+                leaf.Field("Other direct contractors", others);
+        }
+
         leaf.Field("Construction lender, if any", [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("none known")]);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
@@ -51,12 +60,13 @@ internal static class CompletionPaper
             First =
             [
                 "This is the owner’s paper. It is made from a claimant’s job file to rehearse the job, or for an owner who keeps one.",
-                .. completed is { } c ? [$"Record it on {Day(c)} or within {OwnersNotice.RecordingDays} days after, by {DayOfWeek(OwnersNotice.PlanToRecord(c, matter.Assessment.Calendar))}. Earlier or later it has no effect (§ 8182(a), (d)).", .. OnTheRoll(matter, c)] : Array.Empty<string>(),
-                "Completion is that of the whole work of improvement, not of one trade. A wrong day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
+                .. completed is { } c && time is not null ? When(matter, c, time) : [],
+                contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
             ],
             Steps =
             [
-                "If whoever signs took the property over since the work began, add the name of the one who transferred it. If the notice is for one direct contract only, add that contractor’s name and a statement of its work (§§ 8182(c), 8186).",
+                "If whoever signs took the property over since the work began, add the name and address of the one who transferred it (§ 8182(c)(2)).",
+                .. contract is null && matter.Job.Work.SeveralDirectContracts != false ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor with --to (§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
                 "The owner, or any co-owner, signs and verifies in ink (§ 8182(b), (e)).",
             ],
             After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of up to four units need not."],
@@ -65,22 +75,53 @@ internal static class CompletionPaper
         });
     }
 
+    // The first that nobody contests: completion occurs once, on the first day on which one of the ways of § 8180(a) is there.
     private static LocalDate? OfFile(Matter matter) => matter.Known.All<Completed>()
         .Where(c => c is { By: CompletionTheory.Actual, Contested: false })
         .Select(c => c.On is DayFact.Exact exact ? exact.Day : (LocalDate?)null)
-        .LastOrDefault(d => d is not null);
+        .Min();
 
-    // After the fifteenth day a roll may still help the owner, and nobody else: so it is a warning and no refusal.
-    private static IEnumerable<string> OnTheRoll(Matter matter, LocalDate completed) =>
-        matter.AsOf > OwnersNotice.LastDayToRecord(completed) && matter.AsOf <= OwnersNotice.LatestToRecord(completed, matter.Assessment.Calendar)
-            ? [$"The fifteenth day, {DayOfWeek(OwnersNotice.LastDayToRecord(completed))}, is over. It was a day on which an office is closed, so a recording today may still be in time (Civ. Code § 10; Code Civ. Proc. § 12a); a claimant may say that it is late."]
-            : [];
+    /// <summary>Name and address of every direct contractor, the claimant too where it is one (Civ. Code § 8102(a)(2)).</summary>
+    private static IReadOnlyList<string?> Contractors(Matter matter) =>
+    [
+        .. Claimant(matter),
+        .. matter.In(PartyCapacity.DirectContractor).Select(p => NoticeContents.Person(matter, p))
+            .DefaultIfEmpty(matter.Job.Claimant.Role == ClaimantRole.DirectContractor ? "" : null).Where(p => p is not ""),
+    ];
 
-    private static void InTime(Matter matter, LocalDate completed)
+    private static string[] Claimant(Matter matter) =>
+        matter.Job.Claimant.Role == ClaimantRole.DirectContractor ? [$"{matter.Facts.Claimant}\n{matter.Facts.Address}"] : [];
+
+    private static string[] When(Matter matter, LocalDate completed, TimeToRecord time) =>
+    [
+        $"Record it on {Day(completed)} or within {OwnersNotice.RecordingDays} days after: plan on {DayOfWeek(time.PlanOn)}. Earlier or later it has no effect (§ 8182(a), (d)).",
+        .. matter.AsOf > time.Last ? [$"The fifteenth day, {DayOfWeek(time.Last)}, is past. That a closed office carries it to {DayOfWeek(time.Latest)} is an argument: a claimant may say that the notice came too late."] : Array.Empty<string>(),
+    ];
+
+    private static void InTime(Matter matter, LocalDate completed, TimeToRecord time)
     {
         if (completed > matter.AsOf)
             matter.Refuse("not-complete", "--day", $"{Day(completed)} is after {Day(matter.AsOf)}.", "A notice recorded before completion has no effect: wait.", "Civ. Code § 8182(a)");
-        else if (matter.AsOf > OwnersNotice.LatestToRecord(completed, matter.Assessment.Calendar))
+        else if (matter.AsOf > time.Latest)
             matter.Refuse("too-late", "--day", $"More than {OwnersNotice.RecordingDays} days have passed since {Day(completed)}.", "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
+    }
+
+    /// <summary>One direct contract of several, completed by itself (Civ. Code §§ 8182(c)(1), 8186).</summary>
+    /// <param name="Contractor">Name and address of its direct contractor.</param>
+    /// <param name="Work">A general statement of the work provided under it; null leaves a blank.</param>
+    private sealed record OneContract(string Contractor, string? Work)
+    {
+        /// <summary>The contract of the contractor that was named; null where the notice is for the whole work.</summary>
+        public static OneContract? Of(Matter matter)
+        {
+            if (matter.Options.To.Count == 0)
+                return null;
+            if (matter.Options.To is [var own] && own == "claimant" && matter.Job.Claimant.Role == ClaimantRole.DirectContractor)
+                return new OneContract(Claimant(matter)[0], matter.Facts.Work);
+            if (matter.Named(matter.Options.To) is [{ Capacity: PartyCapacity.DirectContractor } contractor])
+                return new OneContract(NoticeContents.Person(matter, contractor), null);
+            matter.Refuse("not-one-contractor", "--to", "One direct contractor is to be named.", "Name the party id of the direct contractor whose contract is complete, or \"claimant\" where it is the claimant's own.", "Civ. Code § 8186");
+            return null;
+        }
     }
 }

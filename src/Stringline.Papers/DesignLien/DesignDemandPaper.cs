@@ -15,7 +15,7 @@ internal static class DesignDemandPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("design-lien-demand", "Design Professional’s Demand and Notice of Default", Section, PaperUse.Given, [WorkKind.Private],
             "A design professional to the landowner, 10 days before its claim of lien.")
-        { Takes = [Told.Words], Deadline = "design-lien.last-day" },
+        { Takes = [Told.Words], Deadline = "design-lien.demand-last-day" },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -23,6 +23,7 @@ internal static class DesignDemandPaper
         DesignLienPaper.OnlyDesigners(matter);
         matter.NotIfLost("design-lien.right", "The right to a design professional’s lien is lost.");
         matter.NotIfLost("design-lien.last-day", "The time to record is over.");
+        matter.NotIfLost("design-lien.demand-last-day", "Ten days no longer fit between this notice and the last day to record.");
         if (matter.Facts.Owners.Count == 0)
             matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the landowner with the name on the deed.", Section);
         var to = Addressees.WithAddress(matter, matter.Facts.Owners, Section);
@@ -31,7 +32,7 @@ internal static class DesignDemandPaper
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for services under its written contract with the landowner, and gives notice of the default stated in paragraph 2. If it is not paid, a claim of design professional’s lien may be recorded against the property 10 days or more after this notice is given.");
-        leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Facts.Demand, Section));
+        leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, DesignLienPaper.Amount(matter), Section));
         leaf.Field("Default", Clean(matter.Options.Words) ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
             matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant’s full name.", Section),
@@ -45,7 +46,7 @@ internal static class DesignDemandPaper
             To = to,
             Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of notice, is safe.",
             Steps = ["Say in paragraph 2 what the owner failed to do, with --words, if it is more than not paying.", "Sign and date in ink; mail one to each owner and keep the receipts."],
-            After = ["Enter it in the job file as \"payment-demanded\" with its day and amount."],
+            After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and \"ofDefault\": true."],
         });
     }
 }

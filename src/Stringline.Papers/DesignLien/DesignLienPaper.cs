@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
@@ -15,6 +16,7 @@ namespace Stringline.Papers.DesignLien;
 internal static class DesignLienPaper
 {
     private const string Section = "Civ. Code § 8304";
+    private const string NoticeSection = "Civ. Code § 8304(c)";
 
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
@@ -33,7 +35,7 @@ internal static class DesignLienPaper
         leaf.Head("California Civil Code sections 8300 and following");
         leaf.Say($"{matter.Facts.Claimant ?? "The undersigned"} (“claimant”) claims a design professional’s lien upon the real property described in paragraph 4, and states:");
         leaf.Field("Design professional", [Name(matter), .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
-        leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Facts.Demand, Section));
+        leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, Amount(matter), Section));
         leaf.Field("Current owner of record", OwnersOfRecord(matter));
         leaf.Field("Site", Site(matter));
         leaf.Field("Building permit or other approval", Permit(matter));
@@ -55,18 +57,23 @@ internal static class DesignLienPaper
             matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the landowner: the lien needs a contract with the landowner itself.", "Civ. Code § 8300");
     }
 
-    /// <summary>The day of the demand from which 10 days have run.</summary>
+    /// <summary>What the lien is for: neither preliminary notice nor a waiver form limits it (Civ. Code §§ 8302(b), 8308).</summary>
+    public static decimal Amount(Matter matter) => matter.Assessment.AmountOf(Remedy.DesignLien)?.Demand ?? 0m;
+
+    /// <summary>The day of the notice of default from which 10 days have run: one that covers the amount, since the claim is verified.</summary>
     private static LocalDate? Demanded(Matter matter)
     {
         if (matter.Assessment.Find("design-lien.first-day") is not { } first)
         {
-            matter.Refuse("no-demand", "entries", "No demand on the owner is entered.", "Give notice of the demand, the default and the amount (paper design-lien-demand), and enter it as \"payment-demanded\". The claim may be recorded 10 days later.", Section);
+            matter.Refuse("no-demand", "entries", "No demand on the owner is entered.", "Give notice of the demand, the default and the amount (paper design-lien-demand), and enter it as \"payment-demanded\". The claim may be recorded 10 days later.", NoticeSection);
             return null;
         }
 
-        if (first.Standing == Standing.NotYet)
-            matter.Refuse("too-early", "design-lien.first-day", $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.", $"Record on {Day(first.Band?.Earliest.Day ?? matter.AsOf)} or after.", Section);
-        return matter.Known.All<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>().Select(d => (LocalDate?)d.Day).FirstOrDefault();
+        if (first is { Standing: Standing.NotYet, Band: { } band })
+            matter.Refuse("too-early", first.Id, $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.", $"Record on {Day(band.Earliest.Day)} or after.", NoticeSection);
+        else if (first.Standing is not Standing.Open)
+            matter.Refuse("no-notice-of-default", first.Id, string.Join(" ", first.Why.Select(w => w.Text)), $"Give notice of the demand, the default and its amount now (paper design-lien-demand), at least 10 days before recording. If the demand was such a notice for the whole amount, say \"ofDefault\": true on its entry.{string.Concat(first.Questions.Select(q => " " + q.Text))}", NoticeSection);
+        return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>().Select(d => (LocalDate?)d.Day).FirstOrDefault();
     }
 
     private static string? Name(Matter matter) =>
@@ -114,9 +121,9 @@ internal static class DesignLienPaper
         ],
         After =
         [
-            "Enter it in the job file as \"claim-recorded\" with its day, amount and instrument number.",
-            "The lien ends 90 days after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it ended by commencement, record a mechanics lien within 30 days that says it is a converted design professional’s lien (§ 8319).",
-            "When paid, record a release (§ 8306).",
+            "Enter it in the job file as \"claim-recorded\" with \"lien\": \"design\", its day, amount and instrument number.",
+            "The lien ends 90 days after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it ended by commencement, record a mechanics lien within 30 days that says it is a converted design professional lien (§ 8319; paper converted-claim).",
+            "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); paper design-lien-release).",
         ],
         Recording = new Recording(RecordedPaperKind.Other, true, 0,
             "Gov. Code § 27287 spares a claim of lien under § 8416 the notary. This is no such claim, so it is prepared to be acknowledged, which is the safer reading; ask the office."),

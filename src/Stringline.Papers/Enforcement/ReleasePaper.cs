@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
@@ -30,6 +31,7 @@ internal static class ReleasePaper
     private static Bundle Write(Matter matter, bool partial)
     {
         var claim = RecordedClaims.Of(matter, "Gov. Code § 27361.6");
+        NotDesign(matter);
         if (partial)
             CheckPart(matter, claim);
         var leaf = new Leaf(partial ? "partial-release-of-mechanics-lien.pdf" : "release-of-mechanics-lien.pdf", partial ? "Partial Release of Mechanics Lien" : "Release of Mechanics Lien")
@@ -56,10 +58,19 @@ internal static class ReleasePaper
                 .. matter.Known.All<ReleaseDemanded>().Count > 0 ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney (Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
-            After = ["Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if the paper says that the debt is."],
+            After = [partial
+                ? "Keep the stamped copy. Enter no \"release-recorded\": that entry gives up the whole claim."
+                : "Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if the paper says that the debt is."],
             Recording = new Recording(RecordedPaperKind.Release, true, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
         });
+    }
+
+    // A design professional's lien has a paper of its own, which says that it was satisfied (Civ. Code § 8306(c)).
+    private static void NotDesign(Matter matter)
+    {
+        if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
+            matter.Refuse("design-lien", $"{claim.Path}.lien", "The claim is of a design professional’s lien.", "Make the paper design-lien-release: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
     }
 
     private static void CheckPart(Matter matter, NamedClaim claim)

@@ -119,7 +119,7 @@ public static class RecordingFee
         var next = office.NoticeNext ?? first;
         var amount = groups == 0 ? 0 : first + (next * (groups - 1));
         return new FeePart("lien-notice", "Recorder's notice of involuntary lien", amount, "Gov. Code §§ 27297.5, 27387",
-            $"{Dollars(first)} for the first{(groups > 1 ? $", {Dollars(next)} for each of {groups - 1} more" : "")}; falls away if the office takes the proof of service in the claim instead");
+            $"{Dollars(first)} for the first{(groups > 1 ? $", {Dollars(next)} for each of {groups - 1} more" : "")}{(request.ServedWithCertificateOfMailing ? "" : "; falls away if the office takes the proof of service by registered or certified mail in the claim instead")}");
     }
 
     private static FeePart Conformed(RecorderOffice office, FeeRequest request)

@@ -63,7 +63,11 @@ internal static class PreliminaryNoticePaper
                 "Fill in and sign the proof of notice declaration; fasten the postal receipts to it.",
                 .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § 8202(b))."] : Array.Empty<string>(),
             ],
-            After = [$"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how."],
+            After =
+            [
+                $"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how.",
+                .. isPublic ? Array.Empty<string>() : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is recorded on the property (Civ. Code § 8214); ask the office for its price. It gives notice to nobody, moves no day, and may be destroyed after two years: keep searching the index. Enter it as \"notice-filed\"."],
+            ],
         });
     }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PromptPayment;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
@@ -26,16 +27,21 @@ internal static class PaymentDemandPaper
             matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the one who owes the payment, here or with --to.", "");
         var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? [] : [hirer], "Civ. Code § 8108");
         // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the debt.
-        var reckoned = matter.Assessment.Owed.Demand;
+        // Toward the owner the notice is for a progress payment: retention falls due by its own section.
+        var owed = matter.Assessment.Owed.Demand;
+        var reckoned = ToOwner(matter, to) ? MoneyDue.WithoutRetention(matter.Known, owed) : owed;
         var amount = matter.Options.Amount ?? reckoned;
         if (amount > reckoned)
-            matter.Refuse("more-than-reckoned", "--amount", $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.", "Demand no more than the reckoning shows, or enter what is missing.", "");
+            matter.Refuse("more-than-reckoned", "--amount", $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.",
+                reckoned == owed ? "Demand no more than the reckoning shows, or enter what is missing." : "Demand no more than the reckoning shows without the retention withheld, which falls due by another section, or enter what is missing.", reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
         var leaf = new Leaf("demand-for-payment.pdf", "Demand for Payment");
         leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With the reckoning of what is due");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
+        if (reckoned != owed)
+            leaf.Field("Not part of this demand", $"Retention withheld, {Dollars(owed - reckoned)}, which falls due under Civil Code section 8812.");
         leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
         if (ToOwner(matter, to))
             NoticeContents.Put(leaf, matter);
@@ -54,7 +60,7 @@ internal static class PaymentDemandPaper
                 .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
             ],
             Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
-            After = ["Enter it in the job file as \"payment-demanded\" with its day and amount."],
+            After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and manner."],
         });
     }
 

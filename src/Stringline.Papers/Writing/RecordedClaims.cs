@@ -16,15 +16,24 @@ internal static class RecordedClaims
     /// <summary>The claim recorded last, or the one whose instrument number was named; what is missing is a reason against the paper.</summary>
     public static NamedClaim Of(Matter matter, string section)
     {
-        var all = matter.Known.All<ClaimRecorded>();
-        var claim = matter.Options.Number is { } number ? all.LastOrDefault(c => Clean(c.Instrument) == Clean(number)) : matter.Last<ClaimRecorded>();
-        if (claim is null)
+        if (Chosen(matter) is not { } claim)
         {
             matter.Refuse("no-claim-recorded", "entries", matter.Options.Number is null ? "No recorded claim of lien is entered." : "No recorded claim with that instrument number is entered.",
                 "Enter it as \"claim-recorded\" with its day, amount and instrument number.", section);
             return new NamedClaim(null, null, null);
         }
 
+        return Of(matter, claim, section);
+    }
+
+    /// <summary>The claim recorded last, or the one whose instrument number was named; null where there is none.</summary>
+    public static ClaimRecorded? Chosen(Matter matter) => matter.Options.Number is { } number
+        ? matter.Known.All<ClaimRecorded>().LastOrDefault(c => Clean(c.Instrument) == Clean(number))
+        : matter.Last<ClaimRecorded>();
+
+    /// <summary>That claim; what is missing to name it is a reason against the paper.</summary>
+    public static NamedClaim Of(Matter matter, ClaimRecorded claim, string section)
+    {
         var day = claim.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (day is null)
             matter.Refuse("recorded-day-missing", $"{claim.Path}.on", "The day of recording is not exact.", "Enter the day on the recorder's stamp.", section);

@@ -92,17 +92,39 @@ public sealed class HoldTests
         Assert.Equal((1000m, 1000m), (hold.Owed, hold.Claimable));
     }
 
-    private static Hold Of(IReadOnlyList<Entry> entries, Func<Work, Work>? work = null) => Hold.Of(UseCases.Assess(
+    /// <summary>
+    /// Civ. Code §§ 8306(b), 8319: recorded on 2026-06-01 a design lien holds until the suit of the ninetieth day, Sunday 2026-08-30; once work commences on
+    /// 2026-07-06 nothing holds, and until 2026-08-05 what is unpaid can be secured by converting it.
+    /// </summary>
+    [Fact]
+    public void A_design_lien_holds_until_its_day_to_sue_and_once_ended_can_be_converted()
+    {
+        Entry[] entries =
+        [
+            Delivery(0, 3, 2, 24_000m),
+            new PaymentDemanded { Index = 1, On = On(5, 4), Amount = 24_000m, To = ["p1"], OfDefault = true },
+            new WorkWillNotCommence { Index = 2, On = On(5, 1) },
+            new ClaimRecorded { Index = 3, On = On(6, 1), Amount = 24_000m, Instrument = "1", Lien = LienKind.Design },
+        ];
+        var permit = new Permit { Number = "B26-1", Authority = "City of Woodland" };
+        var recorded = Assert.Single(Of(entries, w => w with { Permit = permit }, ClaimantRole.DesignProfessional).Rights, r => r.By == Holding.Lien);
+        Assert.Equal((true, "design-lien.enforcement-last-day", 24_000m), (recorded.IsHeld, recorded.Finding, recorded.Dollars));
+        var ended = Assert.Single(Of(entries, w => w with { Permit = permit, Commenced = new LocalDate(2026, 7, 6) }, ClaimantRole.DesignProfessional).Rights, r => r is { By: Holding.Lien });
+        Assert.False(ended.IsHeld);
+    }
+
+    private static Hold Of(IReadOnlyList<Entry> entries, Func<Work, Work>? work = null, ClaimantRole role = ClaimantRole.Supplier) => Hold.Of(UseCases.Assess(
         new JobFile
         {
             Name = "Sluice Street",
             Work = (work ?? (w => w))(new Work { Kind = WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { Street = "4 Sluice Street", City = "Woodland", Zip = "95695", County = "Yolo" } }),
-            Claimant = new Claimant { Name = "Quillback Lumber & Truss, Inc.", Role = ClaimantRole.Supplier, HiredBy = "p3", License = new License { Required = false } },
+            Claimant = new Claimant { Name = "Quillback Lumber & Truss, Inc.", Role = role, HiredBy = role == ClaimantRole.DesignProfessional ? "p1" : "p3", License = new License { Required = false } },
+            Contract = new Contract { Written = true },
             Parties =
             [
                 new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Sluice Street Partners", Address = "1 Weir Lane\nDavis, CA 95616" },
                 new Party { Id = "p2", Capacity = PartyCapacity.DirectContractor, Name = "Weir Builders", Address = "2 Weir Lane\nDavis, CA 95616" },
-                new Party { Id = "p4", Capacity = PartyCapacity.Surety, Name = "Weir Surety Company", Address = "5 Weir Lane\nDavis, CA 95616" },
+                .. work is null ? [] : (Party[])[new Party { Id = "p4", Capacity = PartyCapacity.Surety, Name = "Weir Surety Company", Address = "5 Weir Lane\nDavis, CA 95616" }],
                 new Party { Id = "p3", Capacity = PartyCapacity.Subcontractor, Name = "Sawpit Framing", Address = "3 Weir Lane\nDavis, CA 95616" },
             ],
             Entries = entries,

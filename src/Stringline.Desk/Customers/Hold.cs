@@ -70,34 +70,35 @@ internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldR
 
     private static decimal By(Assessment assessment, Remedy remedy) => assessment.AmountOf(remedy)?.Demand ?? 0m;
 
-    private static HeldRight? Lien(Assessment assessment) => MechanicsLien(assessment) ?? DesignLien(assessment);
+    // What is recorded holds; else what can still be recorded, the mechanics lien before the others, since its time is the longest.
+    private static HeldRight? Lien(Assessment assessment) =>
+        MechanicsLien(assessment) ?? RecordedDesignLien(assessment) ?? MechanicsLienToCome(assessment) ?? DesignLienToCome(assessment);
+
+    private static bool IsOver(Assessment assessment) => assessment.Findings[0].Standing is Standing.Lost or Standing.Done;
 
     private static HeldRight? MechanicsLien(Assessment assessment)
     {
-        if (assessment.Findings[0].Standing is Standing.Lost or Standing.Done)
+        if (IsOver(assessment) || assessment.Find("enforcement.last-day") is not { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
             return null;
-        var dollars = By(assessment, Remedy.Lien);
-        if (assessment.Find("enforcement.last-day") is { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
-        {
-            var credit = assessment.Find("credit.enforcement-last-day");
-            return Held(Holding.Lien, credit is { Standing: Standing.Open or Standing.InDoubt } ? credit : sue, dollars);
-        }
-
-        return assessment.Find("claim-of-lien.last-day") is { Standing: not (Standing.Lost or Standing.Done) } record ? ToCome(Holding.Lien, record, dollars) : null;
+        var credit = assessment.Find("credit.enforcement-last-day");
+        return Held(Holding.Lien, credit is { Standing: Standing.Open or Standing.InDoubt } ? credit : sue, By(assessment, Remedy.Lien));
     }
 
-    // Recorded, it holds until its own day to sue; ended by commencement, until it is converted, and then until the day to sue on that (Civ. Code §§ 8306, 8319).
-    private static HeldRight? DesignLien(Assessment assessment)
-    {
-        if (assessment.Find("design-lien.converted-action-last-day") is { } converted && Held(Holding.Lien, converted, assessment.Find(Conversion.Id)?.Amount ?? By(assessment, Remedy.DesignLien)) is { } anew)
-            return anew;
-        if (assessment.Find(Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } convert)
-            return ToCome(Holding.Lien, convert, convert.Amount ?? 0m);
-        var dollars = By(assessment, Remedy.DesignLien);
-        if (assessment.Find("design-lien.enforcement-last-day") is { } sue && Held(Holding.Lien, sue, dollars) is { } recorded)
-            return recorded;
-        return assessment.Find("design-lien.last-day") is { Standing: Standing.Open or Standing.InDoubt } record ? ToCome(Holding.Lien, record, dollars) : null;
-    }
+    private static HeldRight? MechanicsLienToCome(Assessment assessment) =>
+        !IsOver(assessment) && assessment.Find("claim-of-lien.last-day") is { Standing: not (Standing.Lost or Standing.Done) } record
+            ? ToCome(Holding.Lien, record, By(assessment, Remedy.Lien))
+            : null;
+
+    // Converted, it holds until the day to sue on that claim; before it ended, until its own (Civ. Code §§ 8306(b), 8319).
+    private static HeldRight? RecordedDesignLien(Assessment assessment) =>
+        assessment.Find("design-lien.converted-action-last-day") is { } converted && Held(Holding.Lien, converted, assessment.Find(Conversion.Id)?.Amount ?? By(assessment, Remedy.DesignLien)) is { } anew
+            ? anew
+            : assessment.Find("design-lien.enforcement-last-day") is { } sue ? Held(Holding.Lien, sue, By(assessment, Remedy.DesignLien)) : null;
+
+    private static HeldRight? DesignLienToCome(Assessment assessment) =>
+        assessment.Find(Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } convert ? ToCome(Holding.Lien, convert, convert.Amount ?? 0m)
+        : assessment.Find("design-lien.last-day") is { Standing: Standing.Open or Standing.InDoubt } record ? ToCome(Holding.Lien, record, By(assessment, Remedy.DesignLien))
+        : null;
 
     private static HeldRight? StopPayment(Assessment assessment)
     {

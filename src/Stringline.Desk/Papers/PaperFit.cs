@@ -20,10 +20,8 @@ internal sealed record PaperFit
     private static readonly (string Finding, string Paper)[] AlsoServes =
     [
         ("enforcement.last-day", "notice-of-credit"),
-        ("enforcement.later-claim-last-day", "amended-claim"),
         ("preliminary-notice.later-lender", "preliminary-notice"),
         ("release.answer-by", "release"),
-        ("release.hearing", "release"),
         ("release.when-paid", "release"),
         ("release.partial", "partial-release"),
         ("stop-payment-notice.owner", "stop-payment-notice"),
@@ -31,7 +29,6 @@ internal sealed record PaperFit
         ("stop-payment-notice.owner-demand", "stop-payment-notice"),
         ("stop-work.posting", "stop-work-notice"),
         ("prompt-payment.progress", "payment-demand"),
-        ("design-lien.last-day", "design-lien-demand"),
     ];
 
     /// <summary>The papers that fit now, the most pressing first.</summary>

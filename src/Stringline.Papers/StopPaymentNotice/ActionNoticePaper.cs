@@ -1,5 +1,7 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -43,6 +45,7 @@ internal static class ActionNoticePaper
         leaf.Field("Case number", number);
         leaf.Field("Commenced on", action?.On is DayFact.Exact on ? Day(on.Day) : null);
         leaf.Field("Stop payment notice", [.. given.Select(g => Given(matter, g)).DefaultIfEmpty(null)]);
+        leaf.Field("Claimant’s demand", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, "Civ. Code § 8102(a)(6)(C)"));
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, "notice of commencement of action", to, [])], new Guide

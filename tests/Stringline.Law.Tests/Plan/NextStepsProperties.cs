@@ -1,4 +1,5 @@
 using CsCheck;
+using Stringline.Law.Plan;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.Plan;

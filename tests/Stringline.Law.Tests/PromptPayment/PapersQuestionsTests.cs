@@ -1,4 +1,5 @@
 using Stringline.Law.Completion;
+using Stringline.Law.Facts;
 using Stringline.Law.PromptPayment;
 
 namespace Stringline.Law.Tests.PromptPayment;

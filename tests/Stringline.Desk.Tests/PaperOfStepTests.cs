@@ -16,6 +16,7 @@ public sealed class PaperOfStepTests
     [InlineData("release.answer-by", WorkKind.Private, "release")]
     [InlineData("release.partial", WorkKind.Private, "partial-release")]
     [InlineData("stop-payment-notice.last-day", WorkKind.Public, "public-stop-payment-notice")]
+    [InlineData("stop-payment-notice.money-out", WorkKind.Public, "public-stop-payment-notice")]
     [InlineData("stop-payment-notice.owner", WorkKind.Private, "stop-payment-notice")]
     [InlineData("stop-payment-notice.lender", WorkKind.Private, "stop-payment-notice")]
     [InlineData("stop-payment-notice.lender.2", WorkKind.Private, "stop-payment-notice")]

@@ -1,6 +1,5 @@
 using CsCheck;
 using Stringline.Desk.Portfolio;
-using Stringline.Law.Reasoning;
 using Stringline.Testing;
 
 namespace Stringline.Desk.Tests;

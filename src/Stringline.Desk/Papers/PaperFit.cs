@@ -24,6 +24,7 @@ internal sealed record PaperFit
         ("release.answer-by", "release"),
         ("release.when-paid", "release"),
         ("release.partial", "partial-release"),
+        ("stop-payment-notice.money-out", "public-stop-payment-notice"),
         ("stop-payment-notice.owner", "stop-payment-notice"),
         ("stop-payment-notice.lender", "stop-payment-notice"),
         ("stop-payment-notice.owner-demand", "stop-payment-notice"),

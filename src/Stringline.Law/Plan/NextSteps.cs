@@ -26,6 +26,7 @@ public static class NextSteps
         ("release.hearing", "Answer the petition for release before the hearing", Remedy.Lien),
         ("release-bond.action-last-day", "Sue on the release bond", Remedy.Lien),
         ("stop-payment-notice.last-day", "Give the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.money-out", "Have the stop payment notice received before the money goes out", Remedy.StopPaymentNotice),
         ("stop-payment-notice.owner", "Give the owner the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.lender", "Give the construction lender the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", Remedy.StopPaymentNotice),

@@ -23,6 +23,8 @@ public sealed class PaperOfStepTests
     [InlineData("stop-payment-notice.owner-demand", WorkKind.Private, "stop-payment-notice")]
     [InlineData("stop-payment-notice.tell-of-action", WorkKind.Private, "action-notice")]
     [InlineData("stop-payment-notice.tell-of-action", WorkKind.Public, "action-notice")]
+    [InlineData("summary-release.answer-last-day", WorkKind.Public, "counteraffidavit")]
+    [InlineData("summary-release.answer-last-day.2", WorkKind.Public, "counteraffidavit")]
     [InlineData("payment-bond.notice-last-day", WorkKind.Public, "public-bond-notice")]
     [InlineData("stop-work.posting", WorkKind.Private, "stop-work-notice")]
     [InlineData("owners-security.due", WorkKind.Private, "security-demand")]

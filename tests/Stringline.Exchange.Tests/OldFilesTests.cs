@@ -17,7 +17,9 @@ public sealed class OldFilesTests
     [InlineData("thistlebank-garden.json", "cf97f4ee3bc910d3e1fa3c88942a09474ad062f02bbc205d56067e250aa432d0")]
     public void A_file_of_before_is_read_and_written_byte_for_byte_as_before(string name, string written)
     {
-        var job = RoundTripTests.Read(File.ReadAllBytes(Repository.Path("data/demo/" + name)));
+        // What the demo files have learned to say since is taken out again.
+        var text = File.ReadAllText(Repository.Path("data/demo/" + name)).Replace("\"to\": [\"p1\"], \"amount\": 30800.00, \"ofDefault\": true", "\"amount\": 30800.00", StringComparison.Ordinal);
+        var job = RoundTripTests.Read(System.Text.Encoding.UTF8.GetBytes(text));
         Assert.Equal(written, Convert.ToHexStringLower(SHA256.HashData(JobFileWriter.Write(job))));
     }
 }

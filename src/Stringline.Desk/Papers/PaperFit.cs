@@ -76,7 +76,13 @@ internal sealed record PaperFit
     public static Paper? ThatDoes(string finding, WorkKind work) =>
         PaperCatalogue.All.Where(paper => paper.Works.Contains(work) && paper.Id != "amended-claim" && Serves(paper, finding)).ToList() is [var only] ? only : null;
 
-    private static bool Serves(Paper paper, string finding) => paper.Deadline == finding || AlsoServes.Contains((finding, paper.Id)) || (paper.Id == "stop-payment-notice" && finding.StartsWith("stop-payment-notice.lender.", StringComparison.Ordinal));
+    private static bool Serves(Paper paper, string finding) =>
+        paper.Deadline == finding || AlsoServes.Contains((finding, paper.Id)) || (Unnumbered(finding) is { } first && Serves(paper, first));
+
+    // A second finding of a kind is numbered: what serves the first serves it too.
+    private static string? Unnumbered(string finding) => finding.LastIndexOf('.') is var dot && dot > 0 && char.IsAsciiDigit(finding[^1]) && finding[(dot + 1)..].All(char.IsAsciiDigit)
+        ? finding[..dot]
+        : null;
 
     // An amended claim shares the day of a claim, but there is nothing to amend until one is recorded; the release serves no day by itself.
     private static NextStep? StepOf(Paper paper, IReadOnlyList<NextStep> steps) =>
@@ -98,7 +104,6 @@ internal sealed record PaperFit
             "release" when HasMechanics(job) && (demand == 0 || job.Assessment.Find("enforcement.last-day") is { Standing: Standing.Lost }) =>
                 "A claim is recorded, and nothing is owed by the file or the claim has expired.",
             "design-lien-release" when job.Assessment.Find("design-lien.release") is { } duty => $"{duty.Title}.",
-            "counteraffidavit" when Has<ReleaseAffidavitServed>() && !Has<CounteraffidavitServed>() => "The direct contractor’s affidavit for release is in the file; without an answer the money is released.",
             "security-demand" when job.Assessment.Find("owners-security.due") is { Standing: Standing.Open } && !Has<SecurityDemanded>() => "The owner owes security for payment.",
             "stop-payment-release" when Has<StopPaymentGiven>() && demand == 0 => "A stop payment notice was given, and nothing is owed by the file.",
             _ => null,

@@ -35,6 +35,7 @@ internal static class Remedies
         ["lower-tier"] = Lien,
         ["preliminary-notice"] = Notice,
         ["stop-payment-notice"] = StopPayment,
+        ["summary-release"] = StopPayment,
         ["payment-bond"] = Bond,
         ["federal-bond"] = FederalBond,
         ["design-lien"] = Design,

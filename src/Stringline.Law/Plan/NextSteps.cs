@@ -94,7 +94,7 @@ public static class NextSteps
     {
         foreach (var (id, act, by) in Acts)
         {
-            if (id == finding || (id == Lender && IsLender(finding)))
+            if (id == finding || (id == Lender && IsLender(finding)) || IsFurther(finding, id))
                 return (act, by);
         }
 
@@ -102,6 +102,10 @@ public static class NextSteps
         const string design = "design-lien.";
         return finding.StartsWith(design, StringComparison.Ordinal) && Act(finding[design.Length..]) is { } same ? (same.Do, Remedy.DesignLien) : null;
     }
+
+    // A second finding of a kind is numbered.
+    private static bool IsFurther(string finding, string id) =>
+        finding.Length > id.Length + 1 && finding[id.Length] == '.' && char.IsAsciiDigit(finding[id.Length + 1]) && finding.StartsWith(id, StringComparison.Ordinal);
 
     // Where the file does not give what the work was worth nobody can say what hangs on it.
     private static decimal? AtStake(Amounts? amounts, Remedy? by) =>

@@ -14,21 +14,26 @@ namespace Stringline.Papers.StopPaymentNotice;
 internal static class CounteraffidavitPaper
 {
     private const string Section = "Civ. Code § 9406";
+    private const string Deadline = "summary-release.answer-last-day";
 
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("counteraffidavit", "Counteraffidavit", "Civ. Code §§ 9404, 9406", PaperUse.Given, [WorkKind.Public],
             "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct contractor.")
-        { Takes = [Told.Words] },
+        { Takes = [Told.Words], Deadline = Deadline },
         Write);
+
+    // The law has one such time for each affidavit.
+    private static Law.Reasoning.Finding? TimeFor(Matter matter, ReleaseAffidavitServed affidavit) => matter.Assessment.Findings
+        .FirstOrDefault(f => f.Id.StartsWith(Deadline, StringComparison.Ordinal) && f.Why.Any(w => w.Facts.Contains(affidavit)));
 
     private static Bundle Write(Matter matter)
     {
         var affidavit = matter.Last<ReleaseAffidavitServed>();
         if (affidavit is null)
             matter.Refuse("no-affidavit", "entries", "No affidavit of the direct contractor is entered.", "Enter it as \"release-affidavit-served\" with its day and the day by which the public entity asks for the counteraffidavit.", "Civ. Code § 9404");
-        if (affidavit?.AnswerBy is { } by && by < matter.AsOf)
-            matter.Refuse("too-late", $"{affidavit.Path}.answerBy", $"The public entity asked for the counteraffidavit by {Day(by)}.", "After that time it releases the money. Serve it all the same if the money is still there (--draft prints it), and have counsel see to an action at once.", "Civ. Code § 9406(b)");
+        else if (TimeFor(matter, affidavit) is { Standing: Law.Reasoning.Standing.Lost } over)
+            matter.Refuse("too-late", over.Id, Matter.Reasons(over), "After that time it releases the money. Serve it all the same if the money is still there (--draft prints it), and have counsel see to an action at once.", "Civ. Code § 9406(b)");
         var basis = matter.Need(matter.Options.Words, "basis-missing", "--words", "Say on what specific basis each allegation of the affidavit is contested: --words \"The affidavit says ...; in fact ...\".", "Civ. Code § 9406(a)");
         var entity = Addressees.WithAddress(matter, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 8108");
         var contractor = Addressees.WithAddress(matter, matter.In(PartyCapacity.DirectContractor), "Civ. Code § 8108");

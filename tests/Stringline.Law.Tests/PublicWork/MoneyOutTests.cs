@@ -11,7 +11,8 @@ public sealed class MoneyOutTests
     // Accepted 22 October 2025: the sixtieth day is Sunday 21 December; the payer has the Monday, so the notice is to be there by the Friday.
     [Theory]
     [InlineData("2025-12-01", Standing.Open)]
-    [InlineData("2025-12-21", Standing.Open)]
+    [InlineData("2025-12-19", Standing.Open)]
+    [InlineData("2025-12-20", Standing.InDoubt)]
     [InlineData("2025-12-22", Standing.InDoubt)]
     [Proves("Civ. Code § 9360(a)")]
     [Proves("Pub. Contract Code § 7107(c)")]

@@ -22,7 +22,7 @@ internal sealed class OwnDayRules : Contender
             var reach = PreliminaryNoticeDays.ReachOf(facts, calendar);
             var ownersNotices = OwnersNotice.Of(facts, calendar);
             var completion = CompletionDay.Of(facts, ownersNotices);
-            var firstDay = FirstDay.Of(facts, completion);
+            var firstDay = FirstDay.Of(facts, completion, ownersNotices);
             var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
             var suits = ClaimSuits.Of(facts, RecordedClaim.ThatCounts(facts, firstDay, lastDay), firstDay, lastDay, calendar);
             answers[i] = new SixDays(

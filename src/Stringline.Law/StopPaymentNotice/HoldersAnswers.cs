@@ -80,6 +80,7 @@ internal static class HoldersAnswers
     {
         var readings = new List<Reading>(1);
         Days? brought = null;
+        var undated = false;
         List<Reason> why = [];
         foreach (var objected in facts.All<BondObjected>())
         {
@@ -87,6 +88,13 @@ internal static class HoldersAnswers
             {
                 if (!ServingHolders.Concerns(objected, lender.Served.Holder) || Bonded(lender.Served) is not { On: { } given } paper)
                     continue;
+                if (objected.On.Earliest is null)
+                {
+                    undated = true;
+                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond on a day that the file does not give. The ten days for another bond run from it: bring one at once.", [objected, paper.Paper]));
+                    continue;
+                }
+
                 if (ServingHolders.LastDayForNewBond(objected, given, calendar) is not { } last)
                 {
                     why.Add(Reason.Of("Civ. Code § 8534", $"The lender's objection of {Days.Of(objected.On)} came later than {ServingHolders.DaysToObject} days after the bonded notice was given, or before it: it asks for nothing.", [objected, paper.Paper]));
@@ -102,7 +110,7 @@ internal static class HoldersAnswers
         if (why.Count == 0)
             return null;
         return readings.Count == 0
-            ? PrivateStopPayment.Row("stop-payment-notice.new-bond", "Another bond for the stop payment notice", Standing.Kept, () => why)
+            ? PrivateStopPayment.Row("stop-payment-notice.new-bond", "Another bond for the stop payment notice", undated ? Standing.InDoubt : Standing.Kept, () => why)
             : Deadline.Finding("stop-payment-notice.new-bond", "Another bond for the stop payment notice", Deadline.StandingOf(facts.AsOf, readings, brought), readings, calendar, why);
     }
 

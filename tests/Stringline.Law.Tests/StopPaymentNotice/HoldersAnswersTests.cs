@@ -132,6 +132,15 @@ public sealed class HoldersAnswersTests
 
     [Fact]
     [Proves("Civ. Code § 8534")]
+    public void An_objection_on_a_day_that_nobody_knows_is_in_doubt_and_answered_at_once()
+    {
+        var row = Bonded(42_000m).Add(i => new BondObjected { Index = i, On = JobBuilder.When("?"), By = "bank" }).On("2025-12-01").Get("stop-payment-notice.new-bond");
+        Assert.Equal(Standing.InDoubt, row.Standing);
+        Assert.True(row.Says("bring one at once"));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8534")]
     public void An_objection_to_nothing_bonded_has_no_row()
     {
         JobBuilder Job(bool bonded, string by) => Bonded(42_000m, bonded).Party("fund", PartyCapacity.ConstructionLender, "Slate Fund").Add(i => new BondObjected { Index = i, On = JobBuilder.When("2025-10-20"), By = by });

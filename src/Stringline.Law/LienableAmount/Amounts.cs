@@ -7,12 +7,14 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>What may be claimed by each remedy, and what is owed by any road; each worked out when first asked for.</summary>
 public sealed class Amounts
 {
+    private static readonly int Remedies = Enum.GetValues<Remedy>().Length;
+
     private readonly FactsAsOf facts;
     private readonly Reach reach;
     private readonly Finding licence;
 
     // Those of a job are asked for on any thread: two that get here make the same.
-    private readonly Waterfall?[] made = new Waterfall?[Enum.GetValues<Remedy>().Length];
+    private readonly Waterfall?[] made = new Waterfall?[Remedies];
 
     /// <summary>Makes ready.</summary>
     /// <param name="facts">The facts.</param>

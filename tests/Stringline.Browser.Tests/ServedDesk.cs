@@ -11,7 +11,9 @@ namespace Stringline.Browser.Tests;
 /// <summary>A desk that is served from this process on a port of its own, on a store in a folder of its own.</summary>
 internal sealed class ServedDesk : IAsyncDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-browser-").FullName;
+    // The settings show where the office lies; a drawn name of letters in both cases may look like a word of the program's own.
+    private readonly string folder =
+        Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), $"stringline-browser-{Guid.NewGuid():n}")).FullName;
     private readonly WebApplication desk;
 
     private ServedDesk(LocalDate today)

@@ -37,7 +37,8 @@ internal sealed class TestRun
         var law = File.ReadAllBytes(Path.Combine(folders[0], "Stringline.Law.dll"));
         var loaded = new Loaded(tests, law);
         names = [.. TestAssemblies.SelectMany(a => loaded.Find(a).GetTypes().SelectMany(t => t.GetMethods(Members | BindingFlags.DeclaredOnly)
-            .Where(m => m.CustomAttributes.Any(c => c.AttributeType.Name is "FactAttribute" or "TheoryAttribute")).Select(m => new TestName(a, t.FullName!, m.Name))))];
+            .Where(m => m.CustomAttributes.Any(c => c.AttributeType.Name is "FactAttribute" or "TheoryAttribute"
+                && !c.NamedArguments.Any(a => a is { MemberName: "Explicit", TypedValue.Value: true }))).Select(m => new TestName(a, t.FullName!, m.Name))))];
         loaded.Unload();
     }
 
@@ -182,17 +183,40 @@ internal sealed class TestRun
     private static object? Value(CustomAttributeTypedArgument argument) => argument switch
     {
         { Value: CustomAttributeTypedArgument inner } => Value(inner),
+        { Value: IReadOnlyCollection<CustomAttributeTypedArgument> several } => Several(several, argument.ArgumentType.GetElementType()!),
         { Value: { } value, ArgumentType.IsEnum: true } => Enum.ToObject(argument.ArgumentType, value),
         _ => argument.Value,
     };
 
-    private static object?[] Padded(MethodInfo method, object?[] row) =>
-    [
-        .. method.GetParameters().Select((p, i) => i >= row.Length ? p.DefaultValue
-            // An attribute holds no decimal; xunit makes one of the number that stands there.
-            : row[i] is { } number and (int or double) && (p.ParameterType == typeof(decimal) || p.ParameterType == typeof(decimal?)) ? Convert.ToDecimal(number, System.Globalization.CultureInfo.InvariantCulture)
-            : row[i]),
-    ];
+    private static Array Several(IReadOnlyCollection<CustomAttributeTypedArgument> values, Type of)
+    {
+        var array = Array.CreateInstance(of, values.Count);
+        var i = 0;
+        foreach (var value in values)
+            array.SetValue(Value(value), i++);
+        return array;
+    }
+
+    private static object?[] Padded(MethodInfo method, object?[] row)
+    {
+        // A parameter marked params takes whatever is left of the row.
+        var last = method.GetParameters()[^1];
+        if (last.IsDefined(typeof(ParamArrayAttribute)) && (row.Length != method.GetParameters().Length || row[^1]?.GetType() != last.ParameterType))
+        {
+            var rest = row.Skip(last.Position).ToArray();
+            var packed = Array.CreateInstance(last.ParameterType.GetElementType()!, rest.Length);
+            rest.CopyTo(packed, 0);
+            row = [.. row.Take(last.Position), packed];
+        }
+
+        return
+        [
+            .. method.GetParameters().Select((p, i) => i >= row.Length ? p.DefaultValue
+                // An attribute holds no decimal; xunit makes one of the number that stands there.
+                : row[i] is { } number and (int or double) && (p.ParameterType == typeof(decimal) || p.ParameterType == typeof(decimal?)) ? Convert.ToDecimal(number, System.Globalization.CultureInfo.InvariantCulture)
+                : row[i]),
+        ];
+    }
 
     private sealed record TestName(string Assembly, string Type, string Method);
 

@@ -46,17 +46,13 @@ public static class LicenceGate
         var spans = PutBackSpans.Of(license);
         if (FirstUncoveredDay(spans.Surely, first.Earliest, last.Latest) is { } gap)
             return WithAGap(facts, license, spans, first, last, gap);
-        if (PerformedUntil(facts, last) is { } until && FirstUncoveredDay(spans.Surely, last.Latest, until) is { } after)
+        if (PerformedUntil(facts) is { } until && FirstUncoveredDay(spans.Surely, last.Latest, until) is { } after)
             return AfterTheLastFurnishing(facts, after, until);
         return Covered(license, spans, first, last);
     }
 
     // Performance ends when the claimant has ceased, which may be after the last furnishing that is entered.
-    private static LocalDate? PerformedUntil(FactsAsOf facts, Days last)
-    {
-        var ended = facts.All<FurnishingEnded>();
-        return ended.Count > 0 && Days.Of(ended[^1].On) is { } end && end.Latest > last.Latest ? end.Latest : null;
-    }
+    private static LocalDate? PerformedUntil(FactsAsOf facts) => facts.All<FurnishingEnded>() is [.., var ended] ? ended.On.Latest : null;
 
     private static Finding AfterTheLastFurnishing(FactsAsOf facts, LocalDate after, LocalDate until) => Answer(Standing.InDoubt,
         [Reason.Of(Bar, $"No license was active on {after}, and the work ended only by {until}: the license must be active at all times during the performance."), .. MoneyBack(facts)],
@@ -64,9 +60,7 @@ public static class LicenceGate
 
     private static Finding WithAGap(FactsAsOf facts, License license, PutBackSpans spans, Days first, Days last, LocalDate gap)
     {
-        // The first furnishing may have been as late as first.Latest, and the last as early as last.Earliest.
-        var surely = FirstUncoveredDay(spans.AtMost, first.Latest, LocalDate.Max(first.Latest, last.Earliest));
-        if (surely is not { } sure)
+        if (SurelyWithout(spans.AtMost, first, last) is not { } without)
         {
             var putBackOpen = FirstUncoveredDay(spans.AtMost, first.Earliest, last.Latest) is null;
             return Answer(Standing.InDoubt,
@@ -75,10 +69,10 @@ public static class LicenceGate
         }
 
         if (!WasLicensedBefore(license, first))
-            return NeverLicensed(facts, $"No license was active on {sure}, a day within the work, nor on any day before the work; the bar reaches all compensation, also for the licensed days.", spans);
+            return NeverLicensed(facts, $"No license was active on {without}, nor on any day before the work; the bar reaches all compensation, also for the licensed days.", spans);
         Reason[] why =
         [
-            Reason.Of(Bar, $"No license was active on {sure}, a day within the work; the bar reaches all compensation, also for the licensed days."),
+            Reason.Of(Bar, $"No license was active on {without}; the bar reaches all compensation, also for the licensed days."),
             .. spans.Why,
             NarrowWay(license),
             .. MoneyBack(facts),
@@ -86,6 +80,17 @@ public static class LicenceGate
         return license.GoodFaith == false
             ? Answer(Standing.Lost, why, [])
             : Answer(Standing.InDoubt, why, [.. spans.Questions, .. SubstantialCompliance(license)]);
+    }
+
+    // The first furnishing may have been as late as first.Latest, and the last as early as last.Earliest: the days between are surely within
+    // the work. Where they cross, no single day is sure, but some day from the one to the other is.
+    private static string? SurelyWithout(IReadOnlyList<LicenseSpan> atMost, Days first, Days last)
+    {
+        var (from, to) = (first.Latest, last.Earliest);
+        if (from <= to)
+            return FirstUncoveredDay(atMost, from, to) is { } day ? $"{LawText.Day(day)}, a day within the work" : null;
+        return atMost.Any(span => span.From <= from && !(span.To < to)) ? null
+            : $"any day from {LawText.Day(to)} to {LawText.Day(from)}, on one of which at least the work was done";
     }
 
     /// <summary>
@@ -173,8 +178,8 @@ public static class LicenceGate
             LocalDate? reachedBy = null;
             foreach (var span in active)
             {
-                if (span.From <= day && (span.To is not { } end || end >= day))
-                    reachedBy = LocalDate.Max(reachedBy ?? day, span.To ?? to);
+                if (span.From <= day && !(span.To < day))
+                    reachedBy = span.To ?? to;
             }
 
             if (reachedBy is not { } covered)

@@ -48,7 +48,7 @@ internal sealed record PutBackSpans(IReadOnlyList<LicenseSpan> Surely, IReadOnly
         why.Add(InWords(span, verdict));
         if (verdict == Verdict.Open && span.Cause is null)
             questions.Add(new Question("Why had the license lapsed: was it not renewed, or was no certificate of insurance on file? The 90 days to put it back begin on different days. (claimant.license.active.cause)", Days: 1));
-        if (verdict == Verdict.Open && span.Cause == LapseCause.Other)
+        if (span.Cause == LapseCause.Other)
             questions.Add(new Question("By what was the license put back for the time past? The 90 days are those of a renewal or of an insurance certificate. (claimant.license.active.cause)"));
         // Late only by the board's day: a renewal counts by its postmark.
         if (span is { Cause: not LapseCause.Insurance, Sent: null } && Renewal(span) == Verdict.No)

@@ -195,6 +195,7 @@ public sealed class GapTests
         Assert.Equal(expected, license.Standing);
         Assert.Equal([section], Sections(license));
         Assert.Equal(asked, license.Questions.Count);
+        Assert.Equal(role == ClaimantRole.DesignProfessional, license.Asks("licensed as an architect") && license.Says("licensed architect"));
         var said = new JobBuilder().Role(role).Claimant(c => c with { Installs = installs, License = new License { Required = false } }).Furnished("2025-08-05", 100m).On("2025-12-01").Get("licence");
         Assert.Equal(expected, said.Standing);
         Assert.Equal([section], Sections(said));

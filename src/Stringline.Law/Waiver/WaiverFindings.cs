@@ -66,7 +66,7 @@ public static class WaiverFindings
                 : Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form and settles nothing: it is void, unless the claimant was in fact paid in full.", [waiver]);
         }
 
-        if (federal && effect.Binding != Verdict.Yes && IsUnconditional(waiver))
+        if (federal && WaiverBinding.AfterFurnishing(facts, waiver) != Verdict.Yes)
             return Reason.Of(section, $"A waiver of the right on the bond is void unless it is in writing, signed, and executed after the claimant has furnished labor or material; this one was not, or it is not clear that it was.", [waiver]);
         if (IsUnconditional(waiver))
             return Reason.Of(section, $"Unconditional: it binds on signing, paid or not. It releases {effect.Released} that is unpaid.{More(effect)}", [waiver]);
@@ -112,7 +112,7 @@ public static class WaiverFindings
     [Rule("Civ. Code § 8136")]
     [Rule("Civ. Code § 8138")]
     private static decimal RetentionBeyondExceptions(FactsAsOf facts, Waived waiver) =>
-        Math.Max(0, Total.Of(facts.All<Retained>(), r => r.Amount) - (waiver.Excepted ?? 0));
+        Total.Of(facts.All<Retained>(), r => r.Amount) - (waiver.Excepted ?? 0);
 
     private static Change? UnlistedChange(FactsAsOf facts, Waived waiver)
     {

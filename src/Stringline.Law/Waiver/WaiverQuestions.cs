@@ -15,15 +15,18 @@ internal static class WaiverQuestions
         var whole = effect.Released + effect.InDoubt;
         void Ask(string text, decimal dollars) => questions.Add(new Question(text, Dollars: dollars) { Corrects = waiver });
 
-        if (facts.Job.Work.Kind != WorkKind.Federal && waiver.InStatutoryForm is null)
+        // Federal work knows no statutory form.
+        var onForms = facts.Job.Work.Kind != WorkKind.Federal;
+        var offTheForm = onForms && waiver.InStatutoryForm == false;
+        if (onForms && waiver.InStatutoryForm is null)
             Ask("Does the paper follow the statutory form? It is taken to. (waived.inStatutoryForm)", whole);
-        if (facts.Job.Work.Kind != WorkKind.Federal && waiver is { InStatutoryForm: false, Settlement: null })
+        if (offTheForm && waiver.Settlement is null)
             Ask("Does the paper settle a dispute in good faith, or a pending action, and name the lien or claim? Then it may bind all the same. (waived.settlement)", whole);
-        if (effect.Binding == Verdict.No && (waiver.InStatutoryForm == false || WaiverFindings.IsUnconditional(waiver)))
+        if (effect.Binding == Verdict.No && (offTheForm || WaiverFindings.IsUnconditional(waiver)))
             return questions;
-        if (waiver.InStatutoryForm != false && effect.Binding == Verdict.Open && !WaiverFindings.IsUnconditional(waiver))
+        if (effect.Binding == Verdict.Open && waiver.PaymentCleared is null && !WaiverFindings.IsUnconditional(waiver) && !offTheForm)
             Ask("Has the bank paid the check that the form describes, or has the claimant acknowledged the payment in writing? On which day? (waived.paymentCleared)", whole);
-        if (WaiverFindings.PaidBeforeSigning(facts, waiver) && WaiverFindings.IsUnconditional(waiver) && waiver.PaymentCleared is null)
+        if (WaiverFindings.PaidBeforeSigning(facts, waiver) && WaiverFindings.IsUnconditional(waiver))
             Ask("Had the payment cleared when the form was signed? (waived.paymentCleared)", effect.Released);
         if (waiver.On is DayFact.Unknown)
             Ask("On which day was it signed? (waived.on)", effect.InDoubt);

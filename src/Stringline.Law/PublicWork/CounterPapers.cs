@@ -9,11 +9,10 @@ internal sealed class CounterPapers
 {
     private const string Section = "Civ. Code § 9406(a)";
 
-    private CounterPapers(Days? given, Days? atBest, bool isAsked, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private CounterPapers(Days? given, Days? atBest, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
     {
         Given = given;
         AtBest = atBest;
-        IsAsked = isAsked;
         Why = why;
         Questions = questions;
     }
@@ -25,7 +24,7 @@ internal sealed class CounterPapers
     public Days? AtBest { get; }
 
     /// <summary>Whether something that the file does not say decides.</summary>
-    public bool IsAsked { get; }
+    public bool IsAsked => Questions.Count > 0;
 
     /// <summary>The reasons.</summary>
     public IReadOnlyList<Reason> Why { get; }
@@ -34,10 +33,13 @@ internal sealed class CounterPapers
     public IReadOnlyList<Question> Questions { get; }
 
     /// <summary>What was served on or after the day on which the affidavit came.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="from">The day on which the affidavit came.</param>
+    /// <param name="by">The last day to answer, on the latest reading.</param>
     [Rule("Civ. Code § 9406(a)")]
-    public static CounterPapers Of(FactsAsOf facts, LocalDate from)
+    public static CounterPapers Of(FactsAsOf facts, LocalDate from, LocalDate by)
     {
-        Part entity = default, copy = default;
+        Part? entity = null, copy = null;
         var why = new List<Reason>();
         var questions = new List<Question>();
         foreach (var paper in facts.All<CounteraffidavitServed>())
@@ -53,34 +55,34 @@ internal sealed class CounterPapers
             var complete = ServedPapers.CompleteOn(on, paper.Manner);
             why.Add(Reason.Of(Section, $"Counteraffidavit served, complete {complete}.", [paper]));
             if (Reaches(facts, paper, PartyCapacity.PublicEntity))
-                entity = entity.First(complete, paper, paper.Proof);
+                entity = Part.Best(entity, new Part(complete, paper, paper.Proof), by);
             if (Reaches(facts, paper, PartyCapacity.DirectContractor))
-                copy = copy.First(complete, paper, true);
+                copy = Part.Best(copy, new Part(complete, paper, null), by);
         }
 
-        if (entity.Paper is not null && copy.Paper is null)
+        if (entity is not null && copy is null)
             why.Add(Reason.Of(Section, $"The file shows no copy to the direct contractor; without it and its proof the paper to the entity does not hold the money."));
-        if (copy.Paper is not null && entity.Paper is null)
+        if (copy is not null && entity is null)
             why.Add(Reason.Of(Section, $"The file shows no counteraffidavit served on the public entity."));
-        if (entity is { Paper: not null, Proof: false })
+        if (entity is { Proof: false })
             why.Add(Reason.Of(Section, $"The paper to the entity went without proof of service of the copy; without it the money is not held."));
-        if (entity is not { On: { } toEntity, Proof: not false } || copy.On is not { } toContractor)
-            return new CounterPapers(null, null, false, why, questions);
+        if (entity is not { Proof: not false } || copy is null)
+            return new CounterPapers(null, null, why, questions);
 
-        var day = Days.Later(toEntity, toContractor);
+        var day = Days.Later(entity.On, copy.On);
         if (entity.Proof is null)
         {
             why.Add(Reason.Of(Section, $"Lost for the money withheld unless the proof of service went with it."));
             questions.Add(new Question("Did the proof of service of the copy on the direct contractor go with the counteraffidavit? (counteraffidavit-served.proof)") { Corrects = entity.Paper });
         }
 
-        foreach (var paper in entity.Paper == copy.Paper ? (CounteraffidavitServed[])[entity.Paper!] : [entity.Paper!, copy.Paper!])
+        foreach (var paper in entity.Paper == copy.Paper ? (CounteraffidavitServed[])[entity.Paper] : [entity.Paper, copy.Paper])
         {
             if (paper.Manner is null)
                 questions.Add(new Question("How was the counteraffidavit served? First-class mail and e-mail are no manner of it. (counteraffidavit-served.manner)") { Corrects = paper });
         }
 
-        return new CounterPapers(entity.Proof == true ? day : null, day, questions.Count > 0, why, questions);
+        return new CounterPapers(entity.Proof == true ? day : null, day, why, questions);
     }
 
     private static bool Reaches(FactsAsOf facts, CounteraffidavitServed paper, PartyCapacity capacity)
@@ -94,17 +96,18 @@ internal sealed class CounterPapers
         return false;
     }
 
-    // The first of the papers that reached one of the two, one with its proof before one without.
-    private readonly record struct Part(Days? On, CounteraffidavitServed? Paper, bool? Proof)
+    // What reached one of the two. One in time serves better than one too late, one with its proof better than one without, then the one first complete.
+    private sealed record Part(Days On, CounteraffidavitServed Paper, bool? Proof)
     {
-        public Part First(Days complete, CounteraffidavitServed paper, bool? proof) =>
-            Paper is null || (Rank(proof) > Rank(Proof)) ? new Part(complete, paper, proof) : this;
+        public static Part Best(Part? so, Part next, LocalDate by) => so is null || next.IsBetterThan(so, by) ? next : so;
 
-        private static int Rank(bool? proof) => proof switch
+        private bool IsBetterThan(Part other, LocalDate by)
         {
-            true => 2,
-            null => 1,
-            false => 0,
-        };
+            if (IsLate(by) != other.IsLate(by))
+                return other.IsLate(by);
+            return Proof != other.Proof ? Proof == true || other.Proof == false : On.Latest < other.On.Latest;
+        }
+
+        private bool IsLate(LocalDate by) => On.Earliest > by;
     }
 }

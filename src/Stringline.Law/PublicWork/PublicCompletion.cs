@@ -113,8 +113,8 @@ public static class PublicCompletion
         {
             Id = "completion.day",
             Title = "Completion of the work",
-            Standing = readings.Count == 0 || !completion.SaidComplete ? Standing.NotYet
-                : readings.Count == 1 && completion.Open[0].Firmness == Firmness.Certain && completion.Open[0].On.IsExact && readings[0].Day <= facts.AsOf ? Standing.Done
+            Standing = !completion.SaidComplete ? Standing.NotYet
+                : readings.Count == 1 && completion.Open[0].Firmness == Firmness.Certain ? Standing.Done
                 : Standing.InDoubt,
             Readings = readings,
             Band = readings.Count == 0 ? null : Deadline.Band(readings, completion.EndKnown),

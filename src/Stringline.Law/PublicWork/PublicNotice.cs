@@ -90,7 +90,6 @@ public static class PublicNotice
 
         var standing = reach.Kind switch
         {
-            ReachKind.NoneDue => Standing.Kept,
             ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
             ReachKind.Late when !PreliminaryNoticeDays.CoversAnything(facts, reach) => Standing.Lost,
             ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
@@ -107,7 +106,7 @@ public static class PublicNotice
     [Rule("Civ. Code § 9304")]
     public static Finding? ReachesBackTo(Reach reach, Finding notice)
     {
-        if (reach is not { Kind: not ReachKind.NoneDue, From: { } from })
+        if (reach.From is not { } from)
             return null;
         List<Reading> readings = reach.Kind == ReachKind.NotGiven
             ? [new Reading("if notice is given on the day of asking", from.Earliest)]

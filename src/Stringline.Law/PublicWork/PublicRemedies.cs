@@ -47,14 +47,8 @@ public static class PublicRemedies
             yield return finding;
         if (PublicIndexWatch.Finding(facts, stopPayment[0], bond[0], plan, calendar) is { } watch)
             yield return watch;
-        if (facts.All<ReleaseAffidavitServed>().Count > 0)
-        {
-            var release = new List<Finding>();
-            SummaryRelease.AddTo(release, facts, calendar);
-            foreach (var finding in release)
-                yield return finding;
-        }
-
+        foreach (var finding in SummaryRelease.Findings(facts, calendar))
+            yield return finding;
         foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
             yield return finding;
     }

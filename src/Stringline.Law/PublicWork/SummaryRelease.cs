@@ -19,8 +19,9 @@ internal static class SummaryRelease
     private const string Notice = "Civ. Code § 9404";
 
     /// <summary>The findings <c>summary-release.*</c>; none where no affidavit was served.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    public static List<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
+        var findings = new List<Finding>();
         var number = 0;
         var kept = false;
         foreach (var affidavit in facts.All<ReleaseAffidavitServed>())
@@ -28,14 +29,14 @@ internal static class SummaryRelease
             if (Days.Of(affidavit.On) is not { } on)
                 continue;
             number++;
-            var answer = CounterPapers.Of(facts, on.Earliest);
-            var last = AnswerLastDay(facts, affidavit, ServedPapers.CompleteOn(on, affidavit.Manner), answer, number, calendar);
-            kept |= last.Standing is Standing.Kept or Standing.InDoubt && answer.Given is not null;
+            var last = AnswerLastDay(facts, affidavit, on, number, calendar, out var answer);
+            kept |= answer.Given is not null && last.Standing != Standing.Lost;
             findings.Add(last);
         }
 
         if (number > 0)
             SummaryReleaseInCourt.AddTo(findings, facts, kept);
+        return findings;
     }
 
     /// <summary>
@@ -44,8 +45,9 @@ internal static class SummaryRelease
     /// </summary>
     [Rule("Civ. Code § 9404")]
     [Rule("Civ. Code § 9406(b)")]
-    private static Finding AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, Days served, CounterPapers answer, int number, OpenDays calendar)
+    private static Finding AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, Days on, int number, OpenDays calendar, out CounterPapers answer)
     {
+        var served = ServedPapers.CompleteOn(on, affidavit.Manner);
         var readings = new List<Reading>();
         var tenth = Period.LastDay(served.Earliest, LeastDays);
         var twentieth = Period.LastDay(served.Earliest, MostDays);
@@ -67,18 +69,21 @@ internal static class SummaryRelease
 
         // A day too late is settled by the day stated; one too early, or none at all, by no day: the notice is not what the section asks.
         var endFirm = affidavit.AnswerBy is { } by && by >= Period.LastDay(served.Latest, LeastDays);
+        var counter = answer = CounterPapers.Of(facts, on.Earliest, Latest(readings));
         var standing = Deadline.StandingOf(facts.AsOf, readings, answer.Given, endFirm);
         if (answer.IsAsked && standing is Standing.Kept or Standing.Lost && !IsPastAll(answer.AtBest, readings))
             standing = Standing.InDoubt;
         return Deadline.Finding(
             number == 1 ? "summary-release.answer-last-day" : $"summary-release.answer-last-day.{number}", "Counteraffidavit against the release of withheld money: last day to serve it",
-            standing, Deadline.Sorted(readings), calendar, () => Why(affidavit, served, answer, asAsked, standing), endKnown: true, () => Questions(affidavit, answer)) with
+            standing, Deadline.Sorted(readings), calendar, () => Why(affidavit, served, counter, asAsked, standing), endKnown: true, () => Questions(affidavit, counter)) with
         {
             Amount = affidavit.Amount,
         };
     }
 
-    private static bool IsPastAll(Days? day, List<Reading> readings) => day is not { } known || readings.TrueForAll(r => known.Earliest > r.Day);
+    private static bool IsPastAll(Days? day, List<Reading> readings) => day is not { } known || known.Earliest > Latest(readings);
+
+    private static LocalDate Latest(List<Reading> readings) => readings.Max(static r => r.Day);
 
     private static List<Reason> Why(ReleaseAffidavitServed affidavit, Days served, CounterPapers answer, bool asAsked, Standing standing)
     {

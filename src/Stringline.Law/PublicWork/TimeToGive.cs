@@ -96,8 +96,8 @@ public sealed class TimeToGive
 
     private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.Entry.Notice switch
     {
-        OwnerNotice.Cessation => completion.Open.Count > 0 && notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
-        OwnerNotice.Completion or OwnerNotice.Acceptance => completion.Open.Count > 0 && completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
+        OwnerNotice.Cessation => notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
+        OwnerNotice.Completion or OwnerNotice.Acceptance => completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
             DaysToTry.Ends(notice.Recorded).All(recorded => notice.IsEffectiveIfCompletedOn(completed, recorded)))),
         _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
     };

@@ -27,7 +27,7 @@ public static class ActionDays
     {
         if (suits.Leading is not { } leading)
         {
-            return Deadline.Finding(Id, Title, suits.Released == Verdict.Yes && suits.Counts is not null ? Standing.Done : Standing.NotYet, [], calendar,
+            return Deadline.Finding(Id, Title, Standing.NotYet, [], calendar,
                 [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")]);
         }
 

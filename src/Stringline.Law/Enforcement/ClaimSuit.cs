@@ -145,13 +145,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     // The action that serves the claim best; of equals the one filed first.
     private static ClaimSuit Better(ClaimSuit a, ClaimSuit b) => a.Action is null || Rank(b.Standing) > Rank(a.Standing) ? b : a;
 
-    private static int Rank(Standing standing) => standing switch
-    {
-        Standing.Kept => 4,
-        Standing.Done => 3,
-        Standing.Open => 2,
-        Standing.InDoubt => 1,
-        Standing.Lost or Standing.NotYet or Standing.Narrowed => 0,
-        _ => throw new InvalidOperationException($"No such standing: {standing}."),
-    };
+    private static int Rank(Standing standing) => Array.IndexOf(WorstFirst, standing);
+
+    private static readonly Standing[] WorstFirst = [Standing.Lost, Standing.InDoubt, Standing.Open, Standing.Done, Standing.Kept];
 }

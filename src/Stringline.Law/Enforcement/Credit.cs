@@ -94,7 +94,7 @@ public static class Credit
     /// <summary>The finding <c>credit.enforcement-last-day</c>, once a notice of credit that concerns the claim is recorded; null before.</summary>
     public static Finding? ToSue(FactsAsOf facts, ClaimSuits suits, CompletionReadings completion, OpenDays calendar)
     {
-        if (facts.All<CreditRecorded>().Count == 0 || suits.Leading is not { } leading)
+        if (suits.Leading is not { } leading)
             return null;
         List<CreditRecorded>? credits = null;
         foreach (var credit in facts.All<CreditRecorded>())

@@ -26,7 +26,7 @@ internal static class DebtDays
     {
         if (right.Standing != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
             return null;
-        var readings = new List<Reading>(4);
+        var readings = new List<Reading>();
         if (facts.Job.Contract.Written != true)
             Add(YearsOral, "two years, by no written contract");
         if (facts.Job.Contract.Written != false)

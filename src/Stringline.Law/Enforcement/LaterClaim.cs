@@ -11,7 +11,7 @@ internal static class LaterClaim
     [Rule("Civ. Code § 8460(a)")]
     public static Finding? Finding(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
     {
-        if (suits.Chain.Count < 2 || suits.Released == Verdict.Yes || suits.Leading is not { Standing: Standing.Kept } sued)
+        if (suits.Released == Verdict.Yes || suits.Leading is not { Standing: Standing.Kept } sued)
             return null;
         ClaimSuit? later = null;
         foreach (var suit in suits.Chain)

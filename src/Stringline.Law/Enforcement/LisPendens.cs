@@ -23,13 +23,13 @@ internal static class LisPendens
         foreach (var recorded in facts.All<LisPendensRecorded>())
         {
             var so = IsGood(recorded, filed);
-            if (so == Verdict.No || good == Verdict.Yes || (good == Verdict.Open && so == Verdict.Open))
+            if (so == Verdict.No || good == Verdict.Yes)
                 continue;
             (best, good) = (recorded, so);
         }
 
         var standing = Deadline.StandingOf(facts.AsOf, readings, best is null ? null : Days.Of(best.On), endFirm: false);
-        return Deadline.Finding("lis-pendens.last-day", "Notice of pendency of action", standing == Standing.Kept && good == Verdict.Open ? Standing.InDoubt : standing, readings, calendar,
+        return Deadline.Finding("lis-pendens.last-day", "Notice of pendency of action", good == Verdict.Open ? Standing.InDoubt : standing, readings, calendar,
             () => Why(facts, action, filed, last), endKnown: true, () => Ask(facts, filed));
     }
 

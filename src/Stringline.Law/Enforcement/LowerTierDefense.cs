@@ -10,7 +10,7 @@ internal static class LowerTierDefense
     [Rule("Civ. Code § 8470")]
     public static Finding? Finding(FactsAsOf facts)
     {
-        if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor) || facts.All<LowerTierClaim>().Count == 0)
+        if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
             return null;
         var sum = 0m;
         foreach (var claim in facts.All<LowerTierClaim>())

@@ -16,7 +16,7 @@ internal static class Overstated
     [Rule("Civ. Code § 8422(c)")]
     public static Finding? Finding(FactsAsOf facts, ClaimSuits suits, Waterfall demand)
     {
-        if (suits.Counts is not { Amount: { } claimed } claim || suits.Released == Verdict.Yes || claimed <= demand.Demand || demand.IsUnknown)
+        if (suits.Counts is not { Amount: { } claimed } claim || suits.Released == Verdict.Yes || demand.IsUnknown)
             return null;
         // Above the most that any reading of the facts makes it.
         var excess = claimed - DueWhenRecorded(facts, claim, demand) - Math.Max(demand.InDoubt, demand.AtMost - demand.Demand);

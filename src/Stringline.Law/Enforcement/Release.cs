@@ -62,7 +62,7 @@ public static class Release
     // Nothing left because it was paid, credited or waived; not because nothing is priced, lies out of reach or is barred.
     private static bool IsPaid(Waterfall demand)
     {
-        if (demand.AtMost != 0 || demand.Demand != 0 || demand.InDoubt != 0 || demand.IsUnknown)
+        if (demand.AtMost != 0 || demand.InDoubt != 0 || demand.IsUnknown)
             return false;
         var paid = false;
         foreach (var step in demand.Steps)

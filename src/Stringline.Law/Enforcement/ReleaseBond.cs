@@ -23,7 +23,7 @@ public static class ReleaseBond
         var amount = AmountFor(claimed);
         var bond = Largest(facts);
         var released = suits.Released == Verdict.Yes;
-        var part = bond?.Amount is { } of && of < amount ? PartFreed(facts, of) : null;
+        var part = bond?.Amount is { } of ? PartFreed(facts, of) : null;
         return new Finding
         {
             Id = "release-bond.amount",

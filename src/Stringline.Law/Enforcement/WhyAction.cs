@@ -28,7 +28,7 @@ internal static class WhyAction
                 why.Add(Reason.NotApplied("Civ. Code § 8460(b)(1)", $"The notice of credit recorded {Days.Of(credit.On)} came before this claim: a notice counts that is recorded after the claim, so that credit was an earlier claim's. Have another agreed and recorded.", credit));
         }
 
-        if (suits.Leading is { Action: null } unsued && facts.AsOf > unsued.FirstEnd)
+        if (suits.Leading is { Action: null } unsued)
             AfterTheLastDay(facts, unsued, why, calendar);
         if (suits.Released == Verdict.No && ReleaseBond.On(facts, suits.Leading!) is { } bond)
             why.Add(Reason.Of("Civ. Code § 8424(c)", $"A release bond was recorded {Days.Of(bond.On)}: it stands in the land's place. Whether the {ActionDays.DaysToSue} days still bind one whose lien was bonded before suit the Code does not say: sue on claim and bond by the earlier.", [bond]));
@@ -89,10 +89,10 @@ internal static class WhyAction
     // Past the ninetieth day, while some list carries it on: the court may hold either way, so the action is still worth filing.
     private static void AfterTheLastDay(FactsAsOf facts, ClaimSuit suit, List<Reason> why, OpenDays calendar)
     {
-        if (facts.AsOf <= suit.LastEnd && suit.Readings[^1].Rolled is not null && facts.AsOf > suit.Readings[^1].Day)
-            why.Add(Reason.Of("Civ. Code § 10", $"The ninetieth day, {suit.Readings[^1].Day}, was closed ({calendar.WhyClosed(suit.Readings[^1].Day)}): file today, so that Civ. Code §§ 7, 10 or Code Civ. Proc. § 12a may carry it (Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253)."));
-        else if (facts.AsOf > suit.LastEnd)
+        if (facts.AsOf > suit.LastEnd)
             why.Add(Reason.Of("Civ. Code § 8460(b)(2)", $"The time without credit is over: lost unless the owner agrees to credit and notice of it is recorded before anyone buys or takes a security in good faith and for value, or a bankruptcy of the owner held the time (parties.bankruptSince)."));
+        else if (facts.AsOf > suit.Readings[^1].Day)
+            why.Add(Reason.Of("Civ. Code § 10", $"The ninetieth day, {suit.Readings[^1].Day}, was closed ({calendar.WhyClosed(suit.Readings[^1].Day)}): file today, so that Civ. Code §§ 7, 10 or Code Civ. Proc. § 12a may carry it (Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253)."));
     }
 
     /// <summary>What would settle it.</summary>

@@ -110,7 +110,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         var without = ceased;
         foreach (var reading in completion.Open)
         {
-            if (reading.Firmness is Firmness.Projected or Firmness.Floor || reading.On.Latest > facts.AsOf)
+            if (reading.Firmness == Firmness.Floor || reading.On.Latest > facts.AsOf)
                 continue;
             var cut = UpTo(reading.On, end, facts, facts.LastFurnished!.Value);
             if (cut == ceased || (complete is not null && cut.Earliest >= without.Earliest))

@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
@@ -70,8 +69,6 @@ public static class AcrossJobs
         var left = amount;
         foreach (var ofOneClass in owed.GroupBy(o => (o.Why, o.Obligation.Due, o.Obligation.Secured)).OrderBy(g => g.Key.Why).ThenBy(g => g.Key.Due).ThenBy(g => g.Key.Secured))
         {
-            if (left == 0)
-                break;
             Item[] items = [.. ofOneClass];
             var shares = Ratably(left, items);
             for (var i = 0; i < items.Length; i++)
@@ -85,10 +82,9 @@ public static class AcrossJobs
         return new AppliedPayment(parts, left);
     }
 
+    // On federal work no notice limits what is asked for first, so that its reach is of no account.
     private static Reach ReachOf(FactsAsOf facts, OpenDays calendar) =>
-        LienRight.NotOnThisWork(facts) is null ? PreliminaryNoticeDays.ReachOf(facts, calendar)
-        : facts.Job.Work.Kind == WorkKind.Public ? PublicNotice.ReachOf(facts)
-        : new Reach(ReachKind.NoneDue, null, null, [], false);
+        facts.Job.Work.Kind == WorkKind.Private ? PreliminaryNoticeDays.ReachOf(facts, calendar) : PublicNotice.ReachOf(facts);
 
     private static AppliedTo Class(Obligation obligation, LocalDate received) =>
         obligation.Due > received ? AppliedTo.NotYetDue : obligation.IsInterest ? AppliedTo.InterestDue : AppliedTo.Due;
@@ -97,8 +93,7 @@ public static class AcrossJobs
     {
         var shares = new decimal[items.Length];
         var whole = Total.Of(items, static i => i.Obligation.Unpaid);
-        if (money >= whole)
-            return Array.ConvertAll(items, static i => i.Obligation.Unpaid);
+        money = Math.Min(money, whole);
         var remainders = new (decimal Odd, int Place)[items.Length];
         var given = 0m;
         for (var i = 0; i < items.Length; i++)

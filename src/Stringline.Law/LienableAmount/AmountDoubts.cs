@@ -4,58 +4,44 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.LienableAmount;
 
 /// <summary>Between what figures an amount lies, and what would settle it.</summary>
-internal sealed class AmountDoubts(WorkValue work)
+internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
 {
     private List<Question>? questions;
 
     private void Ask(string text, decimal? dollars, Entry? corrects = null) =>
         (questions ??= []).Add(new Question(text, Dollars: dollars) { Corrects = corrects });
 
-    /// <summary>Whether a credit of which nobody says what it is for may belong to work within reach or to work out of it.</summary>
-    public static bool UndirectedCredits(FactsAsOf facts, List<Obligation> items)
+    /// <summary>The first credit of which nobody says what work it is for, so that it may belong to work within reach or to work out of it.</summary>
+    public static Credited? Undirected(FactsAsOf facts, List<Obligation> items)
     {
         foreach (var credit in facts.All<Credited>())
         {
-            if (credit.Toward is null || !items.Exists(i => i.Ref == credit.Toward))
-                return items.Exists(static i => i.Secured) && items.Exists(static i => !i.Secured);
+            if (!items.Exists(i => i.Ref is not null && i.Ref == credit.Toward))
+                return credit;
         }
 
-        return false;
+        return null;
     }
 
     /// <summary>Whether nothing is owed only because the file does not say what the work was worth.</summary>
-    public bool IsUnknown(FactsAsOf facts)
-    {
-        if (!work.HasUnpriced || !IsPaid() || work.Cap <= Received(facts))
-            return false;
-        return true;
-    }
+    public bool IsUnknown(FactsAsOf facts) => work.HasUnpriced && IsPaid() && !(work.Cap <= Received(facts));
 
-    private bool IsPaid()
-    {
-        foreach (var item in work.Items)
-        {
-            if (item.Unpaid > 0)
-                return false;
-        }
+    private bool IsPaid() => work.Items.TrueForAll(static i => i.Unpaid == 0);
 
-        return true;
-    }
-
-    private static decimal Received(FactsAsOf facts) => Total.Of(facts.All<Paid>(), static p => p.Amount) + Total.Of(facts.All<Credited>(), static c => c.Amount);
+    // For work: what went to interest and charges lowers no price.
+    private decimal Received(FactsAsOf facts) =>
+        Total.Of(facts.All<Paid>(), static p => p.Amount) + Total.Of(facts.All<Credited>(), static c => c.Amount) - Total.Of(charges, static c => c.Value - c.Unpaid);
 
     /// <summary>The waterfall with its least and its most, and the questions; the same where there is no doubt.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="amount">The waterfall.</param>
-    /// <param name="otherwise">What is left of each if undirected credits belong to the work within reach; null where that is no question.</param>
+    /// <param name="undirected">The first credit of which nobody says what it is for; null where each is for some work.</param>
+    /// <param name="otherwise">What is left of each if undirected credits belong to the work within reach.</param>
     /// <param name="released">What waivers take off.</param>
-    public Waterfall Measure(FactsAsOf facts, Waterfall amount, List<Obligation>? otherwise, decimal released)
+    public Waterfall Measure(FactsAsOf facts, Waterfall amount, Credited? undirected, List<Obligation> otherwise, decimal released)
     {
-        var (least, most) = (amount.Demand, amount.Demand);
-        if (amount.InDoubt > 0)
-            most += Straddling();
-        if (otherwise is not null)
-            least = Credits(facts, amount.Demand, Math.Max(0m, Demand.SecuredUnpaid(otherwise) - released));
+        var most = amount.Demand + Straddling();
+        var least = undirected is null ? amount.Demand : Credits(undirected, amount.Demand, Math.Max(0m, Demand.SecuredUnpaid(otherwise) - released));
         foreach (var (change, asked) in work.MaybeOutside)
         {
             least -= Math.Min(least, change.Amount);
@@ -90,19 +76,11 @@ internal sealed class AmountDoubts(WorkValue work)
     }
 
     // A credit for goods returned belongs to those goods; by analogy with a payment it goes to the oldest.
-    private decimal Credits(FactsAsOf facts, decimal demand, decimal otherwise)
+    private decimal Credits(Credited credit, decimal demand, decimal otherwise)
     {
         if (otherwise >= demand)
             return demand;
-        foreach (var credit in facts.All<Credited>())
-        {
-            if (credit.Toward is null)
-            {
-                Ask("For which work was the credit given? If it was for work within reach of the notice, it lowers the claim. (credited.toward)", demand - otherwise, credit);
-                break;
-            }
-        }
-
+        Ask("For which work was the credit given? If it was for work within reach of the notice, it lowers the claim. (credited.toward)", demand - otherwise, credit);
         return otherwise;
     }
 

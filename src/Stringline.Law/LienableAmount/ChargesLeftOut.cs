@@ -15,7 +15,6 @@ internal static class ChargesLeftOut
             charges.Add(new Obligation
             {
                 Order = facts.Furnished.Count + charges.Count,
-                Entry = charged,
                 Due = charged.On.Latest ?? facts.AsOf,
                 Ref = charged.Ref,
                 IsWork = false,

@@ -24,15 +24,16 @@ public static class Demand
     public static Waterfall Of(FactsAsOf facts, Reach reach, Remedy remedy)
     {
         var law = RemedyLaw.Of(remedy, facts.Job) ?? throw new ArgumentException($"No {remedy} on work of this kind.", nameof(remedy));
-        var steps = new List<WaterfallStep>(4);
+        var steps = new List<WaterfallStep>();
         var work = new WorkValue(facts, law, steps);
-        var doubts = new AmountDoubts(work);
         var straddling = law.Reach is null ? work.AllWithinReach() : work.TakeOffOutsideReach(reach, law.Reach, steps);
         var charges = ChargesLeftOut.Of(facts);
+        var doubts = new AmountDoubts(work, charges);
         List<Obligation> owed = [.. work.Items, .. charges];
-        var otherwise = AmountDoubts.UndirectedCredits(facts, work.Items) ? owed.ConvertAll(static o => o.Copy()) : null;
+        var undirected = AmountDoubts.Undirected(facts, work.Items);
+        List<Obligation> otherwise = undirected is null ? [] : owed.ConvertAll(static o => o.Copy());
         var application = Receipts.Apply(facts, owed);
-        if (otherwise is not null)
+        if (undirected is not null)
             Receipts.Apply(facts, otherwise, creditsToSecured: true);
         Receipts.Write(facts, law, application, steps);
         var waivers = law.WaiversBind ? Released.TakeOff(facts, work.Items, steps) : [];
@@ -41,11 +42,10 @@ public static class Demand
             released = waiver.Binds ? Math.Max(released, waiver.Released) : released;
         ChargesLeftOut.Write(facts, law, charges, steps);
         var unknown = doubts.IsUnknown(facts);
-        if (application.Excess > 0 || work.NotYetValued > 0)
-            AddExcess(law, work, application.Excess, unknown, steps);
+        AddExcess(law, work, application.Excess - work.NotYetValued, unknown, steps);
         var demand = SecuredUnpaid(work.Items) - released;
         var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy, IsUnknown = unknown, Waivers = waivers };
-        return Released.WithDoubt(doubts.Measure(facts, waterfall, otherwise, released));
+        return Released.WithDoubt(doubts.Measure(facts, waterfall, undirected, otherwise, released));
     }
 
     /// <summary>Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.</summary>
@@ -72,22 +72,19 @@ public static class Demand
         return sum;
     }
 
-    // Where the file does not say what the work was worth, nothing was received beyond what is owed.
+    // Where the file does not say what the work was worth, nothing was received beyond what is owed; a price received in full is owed in full.
     private static void AddExcess(RemedyLaw law, WorkValue work, decimal excess, bool unknown, List<WaterfallStep> steps)
     {
+        if (excess == 0)
+            return;
         if (unknown)
         {
-            steps.Insert(work.NotYetValued > 0 ? work.PriceSteps : steps.Count, new WaterfallStep("value-unknown", "Value of the work not known", excess - work.NotYetValued,
+            steps.Insert(work.NotYetValued > 0 ? work.PriceSteps : steps.Count, new WaterfallStep("value-unknown", "Value of the work not known", excess,
                 Reason.Of(law.Value, $"The file does not say what the work done so far was worth, so nobody can say yet what is owed for it.")));
             return;
         }
 
-        if (work.NotYetValued > 0)
-            steps.Insert(work.PriceSteps, work.NotFurnished(-work.NotYetValued));
-        if (excess > 0)
-        {
-            steps.Add(new WaterfallStep("overpaid", "Received beyond what is owed", excess,
-                Reason.Of(law.Order, $"Payments and credits exceed all that is owed by {excess}.")));
-        }
+        steps.Add(new WaterfallStep("overpaid", "Received beyond what is owed", excess,
+            Reason.Of(law.Order, $"Payments and credits exceed all that is owed by {excess}.")));
     }
 }

@@ -32,8 +32,6 @@ internal readonly record struct EndedContract(ContractEnded? Entry)
     /// <summary>What would let the reasonable value count above the price; null where nothing would.</summary>
     public Question? Question(decimal value, FactsAsOf facts)
     {
-        if (Entry is null)
-            return null;
         var reasonable = facts.Job.Contract.ReasonableValue;
         if (ValueCounts)
         {

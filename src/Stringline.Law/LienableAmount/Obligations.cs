@@ -128,7 +128,7 @@ internal sealed class Application
         else if (toSecured)
         {
             foreach (var obligation in byMaturity)
-                left = obligation is { IsWork: true, Secured: true } ? PayTo(obligation, left) : left;
+                left = obligation.Secured ? PayTo(obligation, left) : left;
         }
 
         ByLaw(left, null, workOnly: true);
@@ -146,11 +146,11 @@ internal sealed class Application
     [Rule("Civ. Code § 1479", Since = "1872-01-01")]
     private void ByLaw(decimal left, LocalDate? day, bool workOnly)
     {
-        if (!workOnly && day is { } paid)
+        if (day is { } paid)
         {
             foreach (var due in interest)
             {
-                if (left == 0 || due.Due > paid)
+                if (due.Due > paid)
                     break;
                 left = PayTo(due, left);
             }

@@ -62,7 +62,7 @@ internal static class Released
 
     private static WaiverEffect Effect(FactsAsOf facts, Waived waiver, List<Obligation> items)
     {
-        var reach = WaiverReach.Of(facts, waiver, items);
+        var reach = WaiverReach.Of(waiver, items);
         var kept = WaiverExceptions.Of(facts, waiver, items);
         var surely = reach.Surely - Math.Min(reach.Surely, kept.AtMost);
         return new WaiverEffect(waiver, WaiverBinding.Of(facts, waiver), reach.Surely, reach.Surely - surely)

@@ -43,7 +43,7 @@ internal static class WaiverBinding
                 received += paid.Amount;
         }
 
-        return received > 0 && received >= (waiver.Amount ?? 0m);
+        return received > 0 && !(received < waiver.Amount);
     }
 
     /// <summary>A waiver of the right to sue on the federal bond is void unless executed after the claimant has furnished labor or material.</summary>

@@ -25,7 +25,7 @@ internal readonly record struct WaiverExceptions(decimal Surely, decimal Retenti
             return new WaiverExceptions(named, 0m, 0m, 0m);
         var all = Total.Of(facts.All<Retained>(), static r => r.Amount);
         // Retention is kept whatever the day on which it was held; only where work goes on can some of it be of later work.
-        var sure = waiver.Through is { } through && items.Exists(i => i.Secured && !(i.Due <= through))
+        var sure = waiver.Through is { } through && items.Exists(i => !(i.Due <= through))
             ? Total.Of(facts.All<Retained>(), r => r.On.Latest <= through ? r.Amount : 0m)
             : all;
         var extras = named > 0 ? 0m : Total.Of(facts.All<Change>(), static c => c is { Agreed: true, Amount: > 0 } ? c.Amount : 0m);
@@ -45,7 +45,7 @@ internal readonly record struct WaiverExceptions(decimal Surely, decimal Retenti
             if (earlier.Form != WaiverForm.ConditionalProgress || earlier.InStatutoryForm == false
                 || !(earlier.On.Latest < waiver.On.Earliest) || WaiverBinding.Of(facts, earlier) != Verdict.No)
                 continue;
-            var sum = earlier.Amount ?? WaiverReach.Of(facts, earlier, items).AtMost;
+            var sum = earlier.Amount ?? WaiverReach.Of(earlier, items).AtMost;
             if (waiver.UnpaidWaivers is not { } days)
                 asked += sum;
             else if (days.Any(d => d >= earlier.On.Earliest && d <= earlier.On.Latest))

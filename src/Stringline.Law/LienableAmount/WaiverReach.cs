@@ -19,21 +19,24 @@ internal readonly record struct WaiverReach(decimal Surely, decimal AcrossALine,
     [Rule("Civ. Code § 8136")]
     [Rule("Civ. Code § 8138")]
     [Rule("Civ. Code § 8122", Sure = Sure.OurReading)]
-    public static WaiverReach Of(FactsAsOf facts, Waived waiver, List<Obligation> items)
+    public static WaiverReach Of(Waived waiver, List<Obligation> items)
     {
         var through = IsFinal(waiver.Form) ? null : waiver.Through;
         LocalDate? limit = waiver.On.Earliest is { } signed ? through is { } date && date < signed ? date : signed : null;
         decimal surely = 0, across = 0, after = 0;
         foreach (var item in items)
         {
-            if (!item.Secured || item.Unpaid == 0 || item.From > through)
+            if (!item.Secured || item.From > through)
                 continue;
-            var part = limit is { } last ? Through(facts, item, last) : 0m;
-            surely += part;
             if (item.From > limit)
-                after += item.Unpaid - part;
-            else
-                across += item.Unpaid - part;
+            {
+                after += item.Unpaid;
+                continue;
+            }
+
+            var part = limit is { } last ? Through(item, last) : 0m;
+            surely += part;
+            across += item.Unpaid - part;
         }
 
         return new WaiverReach(surely, across, after);
@@ -47,14 +50,12 @@ internal readonly record struct WaiverReach(decimal Surely, decimal AcrossALine,
         _ => throw new InvalidOperationException($"No such form: {form}."),
     };
 
-    private static decimal Through(FactsAsOf facts, Obligation item, LocalDate last)
+    // What had ended by that day was provided by then, whenever it was begun.
+    private static decimal Through(Obligation item, LocalDate last)
     {
-        if (item.From is null)
-            return 0m;
         if (item.Due <= last)
             return item.Unpaid;
-        var start = item.Entry is Furnished furnished && furnished.On.Earliest == item.From ? furnished.On.Latest : facts.FirstFurnished?.Latest;
-        if (start is not { } first || first > last)
+        if (item.Entry!.On.Latest is not { } first)
             return 0m;
         var days = NodaTime.Period.DaysBetween(first, last) + 1;
         var all = NodaTime.Period.DaysBetween(first, item.Due) + 1;

@@ -115,8 +115,8 @@ internal sealed class WorkValue
         ValueQuestion = ended.Question(value, facts);
     }
 
-    /// <summary>The step down from the price to what was provided.</summary>
-    public WaterfallStep NotFurnished(decimal amount) => new("not-furnished", "Not furnished", amount,
+    // The step down from the price to what was provided.
+    private WaterfallStep NotFurnished(decimal amount) => new("not-furnished", "Not furnished", amount,
         Reason.Of(law.Value, $"Only work that was provided can be claimed: {Whole} was furnished.", facts.Furnished));
 
     /// <summary>Without a total price the unit prices of what was furnished are the price agreed; only a deduction changes them.</summary>

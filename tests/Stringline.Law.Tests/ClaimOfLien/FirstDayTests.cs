@@ -154,8 +154,28 @@ public sealed class FirstDayTests
     [InlineData("2026-04-04..2026-04-06", false)]
     [InlineData("2026-04-07", false)]
     [Proves("Civ. Code § 8414(a)")]
-    public void Work_after_the_end_that_the_file_gives_is_named(string ended, bool named) =>
+    public void Work_after_the_end_that_the_file_gives_is_named(string ended, bool named)
+    {
         Assert.Equal(named, First(Supplier().Ended(ended)).Says("after the end that the file gives"));
+        // Furnished on some day from 2 to 6 April, it may have been after that end all the same.
+        Assert.Equal(named, First(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-02..2026-04-06", 10m).Ended(ended)).Says("after the end that the file gives"));
+    }
+
+    // The completion of 11 May shows when the claimant had ceased if the later work only cured a defect; both ends of a doubt are said.
+    [Theory]
+    [InlineData("2026-05-10", "2026-05-04..2026-05-20", "had ceased between 2026-04-06 (Mon) and 2026-05-10 (Sun)")]
+    [InlineData("2026-05-08..2026-05-10", "2026-05-04..2026-05-20", "had ceased between 2026-04-06 (Mon) and 2026-05-10 (Sun)")]
+    [InlineData("2026-05-12", "2026-05-11", "had ceased 2026-04-06 (Mon)")]
+    [InlineData("2026-05-10..2026-05-14", "2026-05-11", "had ceased between 2026-05-10 (Sun) and 2026-05-11 (Mon)")]
+    [Proves("Civ. Code § 8414(a)")]
+    public void The_reasons_say_when_the_claimant_had_ceased_if_later_work_only_cured_a_defect(string furnished, string completed, string says) =>
+        Assert.Contains(says, string.Join(' ', First(Supplier().Furnished(furnished, 10m).Completed(completed), "2026-06-01").Why.Select(w => w.Text)), StringComparison.Ordinal);
+
+    // Complete on some day through 10 June: on 1 June it may still lie ahead, so that nothing says that the work of 10 May came after it.
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_completion_that_may_lie_ahead_makes_no_earlier_first_day() =>
+        Assert.Equal(["2026-05-11 if nothing more is furnished"], First(Supplier().Furnished("2026-05-10", 10m).Completed("2026-05-04..2026-06-10"), "2026-06-01").Lines());
 
     [Theory]
     [InlineData("2026-04-12", Standing.NotYet)]

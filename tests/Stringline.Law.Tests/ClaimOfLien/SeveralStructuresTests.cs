@@ -96,6 +96,40 @@ public sealed class SeveralStructuresTests
         Assert.All(divided.Questions, q => Assert.Equal(6430m, q.Dollars));
     }
 
+    // One share is no division of a lump sum, whatever it comes to; of two recorded claims each must be on a structure.
+    [Theory]
+    [InlineData(new[] { 6430.00 }, new string?[0], Standing.InDoubt, "")]
+    [InlineData(new[] { 4000.00, 2430.00 }, new string?[0], Standing.Kept, "add up to the demand, $6,430.00")]
+    [InlineData(new[] { 4000.00, 2000.00 }, new string?[0], Standing.InDoubt, "add up to $6,000.00, and the demand is $6,430.00")]
+    [InlineData(new[] { 4000.00, 2000.00 }, new[] { "h1" }, Standing.InDoubt, "add up to $6,000.00")]
+    [InlineData(new double[0], new[] { "h1", "h2" }, Standing.Kept, "")]
+    [InlineData(new double[0], new[] { "h1", null }, Standing.InDoubt, "")]
+    [InlineData(new double[0], new string?[] { null }, Standing.InDoubt, "")]
+    [Proves("Civ. Code § 8446(b)")]
+    public void A_claim_designates_the_amount_for_each_structure(double[] shares, string?[] claimedOn, Standing expected, string says)
+    {
+        var job = Houses(named: true, "h2");
+        if (shares.Length > 0)
+            job.Work(w => w with { Structures = [.. shares.Select((share, i) => new ResidentialStructure { Id = $"h{i + 1}", Text = $"No. {i + 1}", Share = (decimal)share })] });
+        foreach (var on in claimedOn)
+            job.Add(i => new ClaimRecorded { Index = i, On = DayFact.On(JobBuilder.Day("2025-11-20").PlusDays(i)), Amount = 3000m, Structure = on });
+        var divided = job.On("2025-12-01").Get("claim-of-lien.by-structure");
+        Assert.Equal(expected, divided.Standing);
+        Assert.True(divided.Says(says));
+        Assert.Equal(says.Length > 0, divided.Says("shares of the structures"));
+        Assert.Equal(shares.Length == 1 ? [] : ["Furnished into No. 2: $6,430.00."], divided.Why.Where(w => w.Section == "Civ. Code § 8448(b)(2)").Select(w => w.Text));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8446(b)")]
+    public void Half_a_dollar_is_divided_too_and_work_without_a_value_counts_for_nothing()
+    {
+        var divided = Houses(named: true, "h2").Add(i => new Furnished { Index = i, On = JobBuilder.When("2025-06-06"), Until = JobBuilder.When("2025-06-06"), Structure = "h2" }).Paid("2025-10-01", 6429.50m)
+            .On("2025-12-01").Get("claim-of-lien.by-structure");
+        Assert.Equal(0.50m, divided.Amount);
+        Assert.True(divided.Says("Furnished into No. 2: $6,430.00."));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8446(b)")]
     public void One_work_has_nothing_to_divide_and_a_claim_on_one_structure_is_divided()

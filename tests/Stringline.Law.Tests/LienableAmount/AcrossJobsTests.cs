@@ -109,6 +109,24 @@ public sealed class AcrossJobsTests
         Assert.Equal(new LocalDate(2026, 5, 6), applied.Parts[1].Due);
     }
 
+    // A job that is paid in full takes no part, whatever else fell due on its day.
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void A_job_paid_in_full_takes_no_part() =>
+        Assert.Equal([(1, 50m)], Parts(50m, InTime().Furnished("2026-03-09", 500m).Paid("2026-04-01", 500m), InTime().Furnished("2026-03-10", 100m)));
+
+    [Theory]
+    [InlineData(200, 100, 100, 1, "0.50 0.25 0.25")]
+    [InlineData(1, 1, 98, 100, "1.00 1.00 98.00")]
+    [InlineData(1, 1, 98, 250, "1.00 1.00 98.00")]
+    [Proves("Civ. Code § 1479")]
+    public void A_class_gets_no_more_than_it_is_owed(int first, int second, int third, int money, string shares)
+    {
+        var applied = AcrossJobs.Of([InTime().Furnished("2026-03-09", first).Build(), InTime().Furnished("2026-03-09", second).Build(), InTime().Furnished("2026-03-09", third).Build()], Received, money, OpenDays.Statutory);
+        Assert.Equal(shares, string.Join(' ', applied.Parts.Select(part => part.Amount.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture))));
+        Assert.Equal(Math.Max(0, money - (first + second + third)), applied.Left);
+    }
+
     [Fact]
     public void Without_jobs_all_is_left_and_without_money_nothing_is_asked()
     {

@@ -142,6 +142,52 @@ public sealed class AmountsByRemedyTests
         Assert.Null(Private().On("2025-12-01").AmountOf(Remedy.DesignLien));
     }
 
+    // Bus. & Prof. Code § 7031(a): never licensed for the work of 5 August, nothing is recovered for it; so nothing is in doubt or asked either.
+    [Theory]
+    [InlineData(6_430.00, 0.00, true)]
+    [InlineData(6_430.00, 6_429.50, true)]
+    [InlineData(6_430.00, 6_430.00, false)] // nothing is owed that could be barred
+    [InlineData(null, 0.00, true)] // nor is it known what is
+    [Proves("Bus. & Prof. Code § 7031(a)")]
+    public void Without_a_license_nothing_is_recovered_and_nothing_is_asked(double? value, double paid, bool barred)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2025-09-01..").Notice("2025-08-14").Furnished("2025-08-05", (decimal?)value);
+        if (paid > 0)
+            job.Paid("2025-09-10", (decimal)paid);
+        var answer = job.On("2025-12-01");
+        foreach (var remedy in (Remedy[])[Remedy.Lien, Remedy.StopPaymentNotice, Remedy.PaymentBond, Remedy.Debt])
+        {
+            var amount = answer.AmountOf(remedy)!;
+            Assert.Equal((0m, 0m, 0m, 0m, false), (amount.Demand, amount.AtLeast, amount.AtMost, amount.InDoubt, amount.IsUnknown));
+            Assert.Empty(amount.Questions);
+            Assert.Equal(barred, amount.Steps.Any(s => s.Id == "barred" && s.Amount == -((decimal)(value ?? 0) - (decimal)paid)));
+            Assert.Equal(barred, Sections(amount).Contains("Bus. & Prof. Code § 7031(a)"));
+        }
+
+        Assert.Null(answer.Find("amount"));
+    }
+
+    [Fact]
+    [Proves("Bus. & Prof. Code § 7031(a)")]
+    public void Without_a_license_what_straddles_the_reach_is_no_longer_in_doubt()
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2025-11-01..").Furnished("2025-08-05", 3_000m, until: "2025-09-22").Notice("2025-10-08").On("2025-12-01");
+        Assert.Equal(["agreed-price 3000.00", "outside-reach -3000.00", "barred 0.00"], job.Amount.Lines());
+        Assert.Equal((0m, 0m, 0m, 0m), (job.Amount.Demand, job.Amount.AtLeast, job.Amount.AtMost, job.Amount.InDoubt));
+        Assert.Empty(job.Amount.Questions);
+        // The bar of the State's law is none to a federal bond.
+        Assert.Equal(3_000m, new JobBuilder().PublicWork().Work(w => w with { Kind = WorkKind.Federal }).Role(ClaimantRole.Subcontractor).Licensed("2025-11-01..").Furnished("2025-08-05", 3_000m).On("2025-12-01").Amount.Demand);
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8430(a)(1)")]
+    public void A_remedy_that_the_work_does_not_have_has_no_amount()
+    {
+        var facts = Private().Furnished("2025-08-05", 3_000m).FactsOn("2025-12-01");
+        Assert.Contains("FederalBond", Assert.Throws<ArgumentException>(() => Demand.Of(facts, Demand.NoLimit, Remedy.FederalBond)).Message, StringComparison.Ordinal);
+        Assert.Equal((ReachKind.NoneDue, false), (Demand.NoLimit.Kind, Demand.NoLimit.InTimeByRollOnly));
+    }
+
     [Fact]
     public void What_hangs_on_a_step_is_the_amount_of_its_own_remedy()
     {

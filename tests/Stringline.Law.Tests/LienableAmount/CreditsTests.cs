@@ -49,9 +49,21 @@ public sealed class CreditsTests
     {
         var answer = Job().Paid("2025-10-20", 3_000m).On("2025-12-01");
         Assert.Equal((2_000m, 2_000m), (answer.Amount.Demand, answer.Amount.AtLeast));
+        Assert.Null(answer.Find("amount"));
         var earlier = new JobBuilder().Furnished("2025-08-05", 3_000m, "a").Furnished("2025-09-16", 3_000m, "b").Notice("2025-09-30")
             .Paid("2025-10-01", 2_500m).Credited("2025-10-06", 1_000m).On("2025-12-01");
         Assert.Equal((2_500m, 2_000m), (earlier.Amount.Demand, earlier.Amount.AtLeast));
+    }
+
+    // Civ. Code § 8416(a)(1) deducts credits from the demand for work; what a charge comes to is not lowered by what is returned of the work.
+    [Fact]
+    [Proves("Civ. Code § 8416(a)(1)")]
+    public void A_credit_toward_a_charge_lowers_the_work_all_the_same()
+    {
+        var amount = new JobBuilder().Notice("2025-08-05").Furnished("2025-08-05", 100m).Charged("2025-08-06", 30m, ChargeKind.Finance, "F")
+            .Add(i => new Credited { Index = i, On = JobBuilder.When("2025-10-06"), Amount = 30m, Toward = "F" }).On("2025-12-01").Amount;
+        Assert.Equal((70m, 70m), (amount.Demand, amount.AtLeast));
+        Assert.Equal(["agreed-price 100.00", "credited -30.00", "charges-left-out 0.00"], amount.Lines());
     }
 
     [Fact]

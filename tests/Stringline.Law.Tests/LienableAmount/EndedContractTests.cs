@@ -44,6 +44,39 @@ public sealed class EndedContractTests
         var question = Assert.Single(answer.Find("amount")!.Questions);
         Assert.Equal(20_000m, question.Dollars);
         Assert.EndsWith("(contract-ended.byPayer)", question.Text, StringComparison.Ordinal);
+        Assert.IsType<ContractEnded>(question.Corrects);
+    }
+
+    // Whose breach it was moves nothing where the value is no more than the price; where the value is not given it may. A contract that was
+    // terminated was not broken, and § 8430(c) does not speak of it.
+    [Theory]
+    [InlineData(ContractEnd.Breached, 51_000, false)]
+    [InlineData(ContractEnd.Breached, 48_000, false)]
+    [InlineData(ContractEnd.Breached, 51_001, true)]
+    [InlineData(ContractEnd.Breached, null, true)]
+    [InlineData(ContractEnd.Terminated, 71_000, false)]
+    [InlineData(ContractEnd.Performed, 71_000, false)]
+    [Proves("Civ. Code § 8430(c)")]
+    public void Whose_breach_it_was_is_asked_only_where_the_answer_moves_the_amount(ContractEnd how, int? value, bool asks)
+    {
+        var finding = Job(how, null, value).On("2025-12-01").Find("amount");
+        Assert.Equal(asks, finding is not null && finding.Asks("(contract-ended.byPayer)"));
+        Assert.Equal(value is null ? null : asks ? value - 51_000m : null, finding?.Questions[0].Dollars);
+    }
+
+    // Value 300, price 100; 50 of it lie outside the direct contract. Of the two that end on 6 April the one begun that day lies beyond what counts:
+    // what stands for the rest of the value is work of all days, and the notice reaches back to 31 March only.
+    [Theory]
+    [InlineData("2026-03-02")]
+    [InlineData("?")]
+    [Proves("Civ. Code § 8430(c)")]
+    [Proves("Civ. Code § 8432(a)")]
+    public void What_lies_outside_the_direct_contract_comes_off_what_was_begun_last(string first)
+    {
+        var job = new JobBuilder().Notice("2026-04-20").Price(50m).Contract(c => c with { ReasonableValue = 300m }).Furnished(first, 100m, until: "2026-03-02").Furnished("2026-04-06", 100m)
+            .Add(i => new Change { Index = i, On = JobBuilder.When("2026-03-10"), Amount = 50m, Agreed = true, InDirectContract = false, KnewOutside = true })
+            .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2026-04-13"), How = ContractEnd.Rescinded });
+        Assert.Equal(50m, job.On("2026-06-01").Amount.Demand);
     }
 
     [Fact]
@@ -53,6 +86,7 @@ public sealed class EndedContractTests
         var answer = Job(ContractEnd.Breached, true, 48_000m).On("2025-12-01");
         Assert.Equal(48_000m, answer.Amount.Demand);
         Assert.Equal(51_000m, answer.Owed.Demand);
+        Assert.Null(answer.Find("amount"));
     }
 
     [Fact]
@@ -122,6 +156,24 @@ public sealed class EndedContractTests
         var answer = Extra(inDirect, knew, role, hiredBy).On("2025-12-01");
         Assert.Equal((11_870m, 11_870m), (answer.Amount.Demand, answer.Amount.AtLeast));
         Assert.Null(answer.Find("amount"));
+    }
+
+    // A deduction is no work that could lie outside, and an extra that nobody agreed to in writing is not in the price.
+    [Theory]
+    [InlineData(-100.00, true, false, true, 9_900.00)]
+    [InlineData(-100.00, true, null, null, 9_900.00)]
+    [InlineData(1_870.00, false, false, true, 10_000.00)]
+    [InlineData(1_870.00, false, null, null, 10_000.00)]
+    [InlineData(0.00, true, null, null, 10_000.00)]
+    [InlineData(0.50, true, false, true, 10_000.00)]
+    [Proves("Civ. Code § 8432(a)")]
+    public void Only_an_agreed_extra_can_lie_outside_the_direct_contract(double amount, bool agreed, bool? inDirect, bool? knew, double demand)
+    {
+        var answer = new JobBuilder().Notice("2025-08-05").Price(10_000m).Furnished("2025-08-05", 11_870m)
+            .Add(i => new Change { Index = i, On = JobBuilder.When("2025-09-01"), Amount = (decimal)amount, Agreed = agreed, InDirectContract = inDirect, KnewOutside = knew }).On("2025-12-01");
+        Assert.Equal(((decimal)demand, (decimal)demand), (answer.Amount.Demand, answer.Amount.AtLeast));
+        Assert.Null(answer.Find("amount"));
+        Assert.Equal(amount > 0 && agreed ? -(decimal)amount : 0m, answer.Amount.Step("outside-direct-contract"));
     }
 
     // Filed before the work of improvement commenced, the direct contract is notice to everyone on it.

@@ -115,6 +115,23 @@ public sealed class PaymentOrderTests
         Assert.Equal(300m, Amount(Job().Paid("2026-05-04", 200m).Paid("2026-05-04", 100m, "A")).Demand);
     }
 
+    // A credit that says what work it is for lowers that work; the payment of the same day, which says nothing, gets what comes after.
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void A_directed_credit_comes_before_an_undirected_payment_of_its_day()
+    {
+        static JobBuilder Job(params int[] paid)
+        {
+            var job = new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 100m, "A").Charged("2026-03-10", 100m, ChargeKind.Finance).Furnished("2026-04-06", 300m);
+            foreach (var sum in paid)
+                job.Paid("2026-05-04", sum);
+            return job.Add(i => new Credited { Index = i, On = JobBuilder.When("2026-05-04"), Amount = 100m, Toward = "A" });
+        }
+
+        Assert.Equal(300m, Amount(Job(100)).Demand);
+        Assert.Equal(300m, Amount(Job(10, 20, 30, 40)).Demand);
+    }
+
     // Civ. Code § 1479, Three: of what is due, interest first. Not surely due when the payment came, it waits, and the demand is the lower.
     [Theory]
     [InlineData("2026-05-01", "2026-05-01", 680)]
@@ -137,6 +154,16 @@ public sealed class PaymentOrderTests
     [Proves("Civ. Code § 1479")]
     public void A_charge_is_paid_by_its_own_day_or_by_the_debtors_word(string charged, string? toward, int demand) =>
         Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged(charged, 30m, ChargeKind.Finance, "F").Paid("2026-05-04", 30m, toward)).Demand);
+
+    // The same among many: the charge of 2 March is paid before the work of that day, and the work of later days after both.
+    [Fact]
+    [Proves("Civ. Code § 1479")]
+    public void Among_many_the_unsecured_of_one_day_is_paid_first()
+    {
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m, "A").Furnished("2026-03-03", 100m).Furnished("2026-03-04", 100m).Furnished("2026-03-05", 100m).Charged("2026-03-02", 30m, ChargeKind.Finance);
+        Assert.Equal(400m, Amount(job.Paid("2026-05-04", 30m)).Demand);
+        Assert.Equal(399m, Amount(job.Paid("2026-05-05", 1m)).Demand);
+    }
 
     [Fact]
     [Proves("Civ. Code § 1479")]

@@ -39,6 +39,7 @@ public sealed class ReleasedTests
         Assert.Equal(demand, amount.Demand);
         Assert.Equal(demand - 700m, amount.Step("waived"));
         Assert.Equal(demand < 700, Assert.Single(amount.Waivers).Binds);
+        Assert.Equal(700m - demand, amount.Waivers[0].AtMost);
     }
 
     [Fact]
@@ -131,7 +132,37 @@ public sealed class ReleasedTests
     [Fact]
     [Proves("Civ. Code § 8134")]
     public void Work_on_an_unknown_day_is_not_released_as_a_fact() =>
-        Assert.Equal(500m, Amount(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2020-01-01")).Demand);
+        Assert.Equal((500m, 0m), Reached(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2020-01-01")));
+
+    private static (decimal Demand, decimal Reached) Reached(JobBuilder job) => (Amount(job).Demand, Assert.Single(Amount(job).Waivers).Reached);
+
+    // Nobody knows when it was begun; but it had ended by the through date, so that all of it was provided through it.
+    [Theory]
+    [InlineData("2026-03-31", 0, 500)]
+    [InlineData("2026-04-01", 500, 0)]
+    [Proves("Civ. Code § 8134")]
+    public void Work_that_had_ended_by_the_through_date_is_released_whenever_it_was_begun(string until, int demand, int reached) =>
+        Assert.Equal(((decimal)demand, (decimal)reached), Reached(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m, until: until).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")));
+
+    // A final form has no through date; one that the file gives all the same says nothing. It reaches no work of a day that may lie after its signing.
+    [Theory]
+    [InlineData("2026-04-10", "2026-03-31", 0, 700)]
+    [InlineData("2026-04-05..2026-04-10", null, 400, 300)]
+    [InlineData("2026-04-06..2026-04-10", null, 0, 700)]
+    [Proves("Civ. Code § 8138")]
+    public void A_final_form_reaches_all_work_to_the_earliest_day_of_its_signing(string signedOn, string? through, int demand, int reached) =>
+        Assert.Equal(((decimal)demand, (decimal)reached), Reached(Job().Waived(signedOn, WaiverForm.UnconditionalFinal, through)));
+
+    // Paid beyond what the days through it come to, nothing of the span is released: 15 of 30 days of 2,400.00 are 1,200.00.
+    [Theory]
+    [InlineData(1_199, 1_200, 1)]
+    [InlineData(1_200, 1_200, 0)]
+    [InlineData(1_300, 1_100, 0)]
+    [InlineData(2_400, 0, 0)]
+    [Proves("Civ. Code § 8134")]
+    public void What_was_paid_for_a_span_is_taken_off_its_days_through_the_date(int paid, int demand, int reached) =>
+        Assert.Equal(((decimal)demand, (decimal)reached), Reached(new JobBuilder().Notice("2025-09-15").Furnished("2025-09-11", 2_400m, until: "2025-10-10").Paid("2025-10-02", paid)
+            .Waived("2025-10-20", WaiverForm.UnconditionalProgress, "2025-09-25")));
 
     [Theory]
     [InlineData(false, 700)]

@@ -51,6 +51,43 @@ public sealed class UnknownAmountTests
         Assert.Contains("(furnished.amount)", Assert.Single(answer.Find("amount")!.Questions).Text, StringComparison.Ordinal);
     }
 
+    // The step that says so stands among the value of the work, before what was received; where only some work has no price, at the end.
+    [Theory]
+    [InlineData(1_000.00, 400.00, "agreed-price 1000.00", "value-unknown -600.00", "paid -400.00")]
+    [InlineData(0.50, 0.20, "agreed-price 0.50", "value-unknown -0.30", "paid -0.20")]
+    [InlineData(1_000.00, 1_000.00, "agreed-price 1000.00", "paid -1000.00", null)] // received in full, the price is owed in full
+    [InlineData(1_000.00, 1_000.40, "agreed-price 1000.00", "paid -1000.40", "overpaid 0.40")]
+    [Proves("Civ. Code § 8430(a)")]
+    public void While_work_goes_on_the_steps_lead_from_the_price_to_what_was_received(double price, double paid, string first, string second, string? third)
+    {
+        var amount = new JobBuilder().Notice("2026-03-02").Price((decimal)price).Furnished("2026-03-02").Paid("2026-04-01", (decimal)paid).On("2026-06-01").Amount;
+        Assert.Equal(third is null ? [first, second] : [first, second, third], amount.Lines());
+        Assert.Equal(paid < price, amount.IsUnknown);
+        Assert.Equal(paid < price ? (decimal)(price - paid) : 0m, Math.Round(amount.AtMost, 2));
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8430(a)")]
+    public void Work_without_a_price_adds_no_step_where_what_is_priced_is_exactly_paid() =>
+        Assert.Equal(["agreed-price 400.00", "paid -400.00"], new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 400m).On("2026-06-01").Amount.Lines());
+
+    // Civ. Code § 1479: interest due is paid first, and lowers no price: of 1,000 received 100 went to it, and 100 of the price is not yet received.
+    [Theory]
+    [InlineData(ChargeKind.Interest, 1_000, 100)]
+    [InlineData(ChargeKind.Interest, 1_100, null)]
+    [InlineData(ChargeKind.Finance, 1_000, 100)]
+    [Proves("Civ. Code § 1479")]
+    [Proves("Civ. Code § 8430(a)")]
+    public void What_went_to_interest_and_charges_is_not_received_for_the_work(ChargeKind of, int paid, int? open)
+    {
+        foreach (var priced in (decimal?[])[null, 400m])
+        {
+            var answer = new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", priced).Charged("2026-03-01", 100m, of).Paid("2026-04-01", paid).On("2026-06-01");
+            Assert.Equal(priced is null && open is not null, answer.Amount.IsUnknown);
+            Assert.Equal((decimal?)open, answer.Find("amount")?.Questions.Single().Dollars);
+        }
+    }
+
     [Fact]
     [Proves("Civ. Code § 8430(a)")]
     public void A_price_above_what_was_paid_with_nothing_left_of_what_is_priced_is_asked_about()

@@ -240,6 +240,7 @@ public sealed class WaiverReachTests
         var job = Job().Furnished("2025-08-05", 10m).Waived("?", WaiverForm.UnconditionalProgress, "2025-08-31");
         Assert.Equal(10m, job.On("2025-12-01").Amount.Demand);
         Assert.Equal(0m, job.On("2025-12-01").Amount.AtLeast);
+        Assert.Equal(0m, job.On("2025-12-01").Amount.Waivers[0].Reached);
         Assert.Equal(10m, Asking(First(job), "(waived.on)")?.Dollars);
     }
 }

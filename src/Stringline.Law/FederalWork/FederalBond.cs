@@ -27,8 +27,9 @@ public static class FederalBond
             yield break;
         var isDirect = facts.Hirer is { Capacity: PartyCapacity.DirectContractor };
         var notice = isDirect ? null : FederalNotice.Of(facts, last);
-        yield return notice is null ? NoNotice(calendar) : LastDayOfNotice(facts, last, notice, calendar);
-        yield return Amount(facts, amounts.DemandOf(Remedy.FederalBond), notice);
+        var noticed = notice is null ? NoNotice(calendar) : LastDayOfNotice(facts, last, notice, calendar);
+        yield return noticed;
+        yield return Amount(facts, amounts.DemandOf(Remedy.FederalBond), noticed.Standing == Standing.Kept ? null : notice?.Early);
         var first = Period.FirstDayAfter(last.Latest, NoticeDays);
         List<Reading> from = [new Reading("90 days after last furnishing have passed", first)];
         yield return new Finding
@@ -43,7 +44,9 @@ public static class FederalBond
         var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
         var (filed, early) = Filed(facts, first);
         var standing = Deadline.StandingOf(facts.AsOf, until, filed);
-        if (early is not null && standing is Standing.Open or Standing.Lost)
+        if (standing == Standing.Kept)
+            early = null;
+        else if (early is not null)
             standing = Standing.InDoubt;
         yield return Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
             [
@@ -52,7 +55,7 @@ public static class FederalBond
             ]);
     }
 
-    // The first action that can be on the bond: one brought before the 90 days are over may be none.
+    // The first action that is surely on the bond, and the last before it that was brought before the 90 days were over, and may be none.
     private static (Days? Filed, ActionFiled? Early) Filed(FactsAsOf facts, LocalDate first)
     {
         ActionFiled? early = null;
@@ -61,7 +64,7 @@ public static class FederalBond
             if (Days.Of(action.On) is not { } on || (action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.PaymentBond)))
                 continue;
             if (on.Earliest >= first)
-                return (on, null);
+                return (on, early);
             early = action;
         }
 
@@ -70,14 +73,11 @@ public static class FederalBond
 
     /// <summary>What is unpaid; where only a notice before the last delivery was given, what had been furnished by then.</summary>
     [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
-    private static Finding Amount(FactsAsOf facts, decimal demand, FederalNotice? notice)
+    private static Finding Amount(FactsAsOf facts, decimal demand, Days? early)
     {
         var after = 0m;
-        if (notice is { Given: null, Early: { } early })
-        {
-            foreach (var furnished in facts.Furnished)
-                after += furnished.On.Earliest > early.Latest ? furnished.Amount ?? 0m : 0m;
-        }
+        foreach (var furnished in facts.Furnished)
+            after += furnished.On.Earliest > early?.Latest ? furnished.Amount ?? 0m : 0m;
 
         var held = Math.Max(0m, demand - after);
         return new Finding

@@ -97,9 +97,7 @@ internal sealed class FederalNotice
     public Standing StandingOn(LocalDate asOf, IReadOnlyList<Reading> readings)
     {
         var standing = Deadline.StandingOf(asOf, readings, Given);
-        return standing is Standing.Kept or Standing.Lost && Given is not null ? (standing == Standing.Lost && HasDoubtful ? Standing.InDoubt : standing)
-            : HasDoubtful ? Standing.InDoubt
-            : standing;
+        return HasDoubtful && standing != Standing.Kept ? Standing.InDoubt : standing;
     }
 
     private bool HasDoubtful => Early is not null || Doubted is not null;

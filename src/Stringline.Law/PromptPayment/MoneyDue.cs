@@ -128,14 +128,16 @@ public static class MoneyDue
     {
         var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",
             Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact], [.. OfAUtility(facts)]));
-        return facts.Job.Claimant.Role == ClaimantRole.Subcontractor
-            ? finding
-            : finding with
-            {
-                Standing = Standing.InDoubt,
-                Questions = [new Question("The section speaks of subcontractors; whether a claimant in this role may use it is open.")],
-            };
+        return ForSubcontractors(facts, finding);
     }
+
+    /// <summary>The finding under a section that speaks of subcontractors: in doubt for a claimant in another role, unless it was paid in time.</summary>
+    internal static Finding ForSubcontractors(FactsAsOf facts, Finding finding) =>
+        facts.Job.Claimant.Role == ClaimantRole.Subcontractor || finding.Standing == Standing.Done ? finding : finding with
+        {
+            Standing = Standing.InDoubt,
+            Questions = [.. finding.Questions, new Question("The section speaks of subcontractors; whether a claimant in this role may use it is open.")],
+        };
 
     /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
     [Rule("Civ. Code § 8802")]

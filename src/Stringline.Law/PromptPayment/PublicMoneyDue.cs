@@ -33,20 +33,12 @@ public static class PublicMoneyDue
         if (facts.All<HirerPaid>().Count == 0)
             return [];
         var findings = MoneyDue.FromHirer(facts, calendar, static _ => PassOnDays,
-            static (facts, sum, id) => ForSubcontractors(facts, PublicProgress.FromHirer(facts, sum, id)),
-            static (facts, sum, id) => ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum, id)));
+            static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicProgress.FromHirer(facts, sum, id)),
+            static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum, id)));
         if (PublicProgress.Report(facts, findings) is { } report)
             findings.Add(report);
         return findings;
     }
-
-    private static Finding ForSubcontractors(FactsAsOf facts, Finding finding) => facts.Job.Claimant.Role == ClaimantRole.Subcontractor
-        ? finding
-        : finding with
-        {
-            Standing = Standing.InDoubt,
-            Questions = [.. finding.Questions, new Question("The section speaks of subcontractors; whether a claimant in this role may use it is open.")],
-        };
 
     private static List<Finding> FromEntity(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {

@@ -34,7 +34,8 @@ internal static class PublicRetention
     public static Finding FromEntity(FactsAsOf facts, SumDue sum, RetentionCompletion completed, OpenDays calendar)
     {
         var finding = MoneyDue.Owed(facts, "retention.due", "Retention from the public entity", sum, Charge,
-            Reason.Of("Pub. Contract Code § 7107(c)", $"Due within 60 days after completion, taken at its latest day: by {sum.Due}.", [.. facts.All<Retained>()], completed.Why));
+            Reason.Of("Pub. Contract Code § 7107(c)", $"Due within 60 days after completion, taken at its latest day: by {sum.Due}.", [.. facts.All<Retained>()], completed.Why),
+            Judgment.Of(facts));
         if (PublicPayer.IsState(facts) == true)
             finding = OfStateAgency(facts, finding, sum, Due(completed, StateDays, calendar));
         return completed.IsSure || finding.Standing == Standing.Done ? finding : finding with

@@ -54,7 +54,7 @@ internal static class PublicRetentionCap
             price is null || !IsContractor(facts) || (excess > 0 && facts.Job.Work.SubstantiallyComplex == true) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,
             [
-                Reason.Of(Section, $"Retention may not exceed {percent} percent of each payment, and in all of the price. {InWords(price, furnished)} Retained: {retained}; beyond the cap: {excess}.", [.. held]),
+                Reason.Of(Section, $"Retention may not exceed {RetentionCap.InWords(percent)} percent of each payment, and in all of the price. {InWords(price, furnished)} Retained: {retained}; beyond the cap: {excess}.", [.. held]),
                 .. facts.Job.Work.SubstantiallyComplex == true ? (Reason[])[Complex(facts)] : [],
                 .. IsContractor(facts) ? (Reason[])[] : [Reason.Of(Section, $"The section speaks of contractors and subcontractors; whether a claimant in this role may use it is open.")],
             ],

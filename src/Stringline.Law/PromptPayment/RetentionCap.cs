@@ -70,13 +70,16 @@ public static class RetentionCap
             lowRise || !isNamed || (excess == 0 && (whole is null || (isSub && primes is null))) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,
             [
-                Reason.Of(Each, $"Retention may not exceed {percent} percent of each payment{(work is { } furnished ? $": of the work furnished so far, {LawText.Money(furnished)}, {LawText.Money(Part(furnished, percent))}" : "")}.", [.. held]),
+                Reason.Of(Each, $"Retention may not exceed {InWords(percent)} percent of each payment{(work is { } furnished ? $": of the work furnished so far, {LawText.Money(furnished)}, {LawText.Money(Part(furnished, percent))}" : "")}.", [.. held]),
                 Reason.Of("Civ. Code § 8811(b)(1)(B)", $"Nor of the price with its changes{(whole is { } p ? $", {LawText.Money(p)}: {LawText.Money(Part(p, percent))}" : "")}. Retained: {retained}; beyond the cap: {excess}.", [.. held]),
-                .. primes is { } direct ? (Reason[])[Reason.Of("Civ. Code § 8811(b)(1)(C)", $"The direct contract lets {direct} percent be retained; no more may be below it.")] : [],
+                .. primes is { } direct ? (Reason[])[Reason.Of("Civ. Code § 8811(b)(1)(C)", $"The direct contract lets {InWords(direct)} percent be retained; no more may be below it.")] : [],
                 .. isNamed ? (Reason[])[] : [Reason.Of(Each, $"The section names direct contractors and subcontractors; whether a claimant in this role may use it is open.")],
             ],
             questions);
     }
+
+    /// <summary>A rate in words, so that it is not taken for money.</summary>
+    internal static string InWords(decimal percent) => percent.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 
     private static decimal Part(decimal of, decimal percent) => decimal.Round(of * percent / 100m, 2, MidpointRounding.AwayFromZero);
 

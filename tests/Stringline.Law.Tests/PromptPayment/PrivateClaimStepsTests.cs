@@ -1,0 +1,151 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using static Stringline.Testing.JobBuilder;
+
+namespace Stringline.Law.Tests.PromptPayment;
+
+/// <summary>The claims procedure of private work, paper by paper (Civ. Code §§ 8850, 8851), and days that are in doubt.</summary>
+public sealed class PrivateClaimStepsTests
+{
+    private static JobBuilder Job(string sent = "2026-04-13", string? received = "2026-04-14", ClaimantRole role = ClaimantRole.DirectContractor, string hiredBy = "owner", string made = "2026-02-24", Manner? manner = Manner.CertifiedMail) => new JobBuilder()
+        .Role(role, hiredBy).Contract(c => c with { On = Day(made) }).Work(w => w with { LowRiseResidential = false })
+        .Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = 5_200m, Manner = manner });
+
+    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) => job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
+
+    private static JobBuilder Demanded(JobBuilder job, string on, Manner? manner = Manner.CertifiedMail) => job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = manner });
+
+    private static JobBuilder Held(JobBuilder job, string on) => job.Add(i => new ConferenceHeld { Index = i, On = When(on) });
+
+    private static Finding? Find(JobBuilder job, string id, string asOf) => job.On(asOf).Find($"dispute-claim.{id}");
+
+    // § 8850(d): 30 days after the receipt; where that is not told, not before 30 days after the latest day of the sending.
+    [Theory]
+    [InlineData("2026-04-13", "2026-04-14", "2026-05-14 owner's statement, 30 days after receipt")]
+    [InlineData("?", "2026-04-14", "2026-05-14 owner's statement, 30 days after receipt")]
+    [InlineData("2026-04-10..2026-04-13", null, "2026-05-13 owner's statement, not before 30 days after the sending")]
+    [InlineData("?", null, null)]
+    [Proves("Civ. Code § 8850(d)")]
+    public void The_owners_days_run_from_the_receipt(string sent, string? received, string? reading) =>
+        Assert.Equal(reading is null ? [] : [reading], Find(Job(sent, received), "owners-statement", "2026-04-20")?.Lines() ?? []);
+
+    // § 8850(b) and (j): one hired by the owner claims from it; a subcontractor of the direct contractor goes through that one.
+    [Theory]
+    [InlineData(ClaimantRole.Subcontractor, "owner", 1, 0)]
+    [InlineData(ClaimantRole.Subcontractor, "direct", 0, 1)]
+    [InlineData(ClaimantRole.DirectContractor, "owner", 1, 0)]
+    [Proves("Civ. Code § 8850(j)")]
+    public void Who_is_hired_by_the_owner_needs_nobody_to_present_its_claim(ClaimantRole role, string hiredBy, int readings, int asked)
+    {
+        var statement = Find(Job(role: role, hiredBy: hiredBy), "owners-statement", "2026-04-20")!;
+        Assert.Equal(readings, statement.Readings.Count);
+        Assert.Equal(asked == 1, statement.Asks("(claim-request-made)"));
+        Assert.Equal(asked == 1, statement.Sections is ["Civ. Code § 8850(j)"]);
+    }
+
+    // § 8851: repealed on 1 January 2030. Received 1 December 2029, the thirtieth day is the 31st; a day later it is beyond the end.
+    [Theory]
+    [InlineData("2029-12-01", "2029-12-31", Standing.NotYet)]
+    [InlineData("2029-12-02", "2029-12-31", Standing.InDoubt)]
+    [InlineData("2029-11-01", "2029-12-31", Standing.Open)]
+    [InlineData("2029-11-01", "2030-01-01", Standing.InDoubt)]
+    [Proves("Civ. Code § 8851")]
+    public void The_article_is_in_force_to_the_end_of_2029(string received, string asOf, Standing expected)
+    {
+        var statement = Find(Job(received, received, made: "2028-02-24"), "owners-statement", asOf)!;
+        Assert.Equal(expected, statement.Standing);
+        Assert.Equal(expected == Standing.InDoubt, statement.Sections.Contains("Civ. Code § 8851"));
+        Assert.Contains("Civ. Code § 8850(g)", statement.Sections);
+        // Lien and stop-work rights go on beside it.
+        Assert.Contains("Civ. Code § 8850(j)", statement.Sections);
+    }
+
+    // Every question that is open, and no other.
+    [Fact]
+    [Proves("Civ. Code § 8850(d)")]
+    [Proves("Civ. Code § 8850(n)")]
+    public void What_the_file_does_not_say_is_asked()
+    {
+        Assert.Empty(Find(Job(), "owners-statement", "2026-04-20")!.Questions);
+        var silent = Find(Job(received: null, manner: null).Contract(c => c with { On = null }).Work(w => w with { LowRiseResidential = null }), "owners-statement", "2026-04-20")!;
+        Assert.Equal(["(contract.on)", "(work.lowRiseResidential)", "(dispute-claim-sent.received)", "(dispute-claim-sent.manner)"], silent.Questions.Select(q => q.Text[q.Text.LastIndexOf('(')..]));
+        Assert.Equal([false, false, true, true], silent.Questions.Select(q => q.Corrects is DisputeClaimSent));
+        var answered = Find(Answered(Job(), "2026-05-04"), "owners-statement", "2026-05-20")!;
+        Assert.True(answered.Says("Answered 2026-05-04 (Mon)"));
+        Assert.False(Find(Job(), "owners-statement", "2026-05-20")!.Says("Answered"));
+    }
+
+    // § 8850(e): denied by silence from 15 May; a conference held between 20 and 22 June is followed by ten business days after the 22nd,
+    // without Friday 3 July; one demanded between 29 May and 1 June is held by 1 July. The last paper of a kind counts.
+    [Theory]
+    [InlineData(null, null, null, "2026-05-14", null, null, null)]
+    [InlineData(null, null, null, "2026-05-15", "conference", "2026-05-15 the day after the owner's time to answer", Standing.Open)]
+    [InlineData("2026-05-02..2026-05-04", null, null, "2026-05-05", "conference", "2026-05-04 the day of the answer", Standing.Open)]
+    [InlineData("?", null, null, "2026-05-05", "conference", "2026-05-15 the day of the answer", Standing.Open)]
+    [InlineData(null, "2026-05-29..2026-06-01", null, "2026-07-01", "conference", "2026-07-01 30 days after the demand for a conference", Standing.NotYet)]
+    [InlineData(null, "2026-05-18 2026-06-01", null, "2026-07-02", "conference", "2026-07-01 30 days after the demand for a conference", Standing.Open)]
+    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2026-07-07", "second-statement", "2026-07-07 ten business days after the conference", Standing.NotYet)]
+    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2026-07-08", "second-statement", "2026-07-07 ten business days after the conference", Standing.Open)]
+    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2030-01-01", "second-statement", "2026-07-07 ten business days after the conference", Standing.InDoubt)]
+    [InlineData(null, "2026-06-01", null, "2029-12-31", "conference", "2026-07-01 30 days after the demand for a conference", Standing.Open)]
+    [Proves("Civ. Code § 8850(e)")]
+    [Proves("Civ. Code § 8850(f)")]
+    public void One_step_follows_the_other(string? answered, string? demanded, string? held, string asOf, string? id, string? reading, Standing? expected)
+    {
+        var job = Job();
+        if (answered is not null)
+            Answered(job, answered);
+        foreach (var day in demanded?.Split(' ') ?? [])
+            Demanded(job, day);
+        if (held is not null)
+            Held(job, held);
+        foreach (var step in (string[])["conference", "second-statement"])
+        {
+            var found = Find(job, step, asOf);
+            Assert.Equal(step == id ? [reading!] : [], found?.Lines() ?? []);
+            Assert.Equal(step == id ? expected : null, found?.Standing);
+        }
+    }
+
+    // A statement that is itself in doubt leaves what follows in doubt; so does a demand that went by no registered or certified mail.
+    [Fact]
+    [Proves("Civ. Code § 8850(e)")]
+    public void What_rests_on_a_doubt_is_in_doubt()
+    {
+        Assert.Equal(Standing.InDoubt, Find(Job(manner: Manner.Email), "conference", "2026-05-20")!.Standing);
+        foreach (var manner in (Manner?[])[null, Manner.CertifiedMail, Manner.RegisteredMail, Manner.FirstClassMail])
+        {
+            var conference = Find(Demanded(Job(), "2026-06-01", manner), "conference", "2026-07-02")!;
+            Assert.Equal(manner == Manner.FirstClassMail ? Standing.InDoubt : Standing.Open, conference.Standing);
+            Assert.Equal(manner == Manner.FirstClassMail, conference.Says("send it again that way"));
+        }
+    }
+
+    // § 8850(k): answered between 2 and 4 May with a part not disputed, due 60 days after the 4th, Friday 3 July being a holiday of the courts
+    // Monday the 6th: told on 7 July, thirty days to Thursday 6 August, and work may stop on the eleventh day after it.
+    [Theory]
+    [InlineData("0", "2026-07-10", null, null, null)]
+    [InlineData("0.50", "2026-07-06", "2026-08-17", Standing.NotYet, "payment is due")]
+    [InlineData("0.50", "2026-07-07", "2026-08-17", Standing.InDoubt, "payment is due")]
+    [InlineData("0.50", "2026-07-08", "2026-08-18", Standing.InDoubt, "payment is due")]
+    [InlineData(null, "2026-05-14", "2026-06-26", Standing.NotYet, "the claim is denied by silence")]
+    [InlineData(null, "2026-05-15", "2026-06-26", Standing.InDoubt, "the claim is denied by silence")]
+    [Proves("Civ. Code § 8850(k)")]
+    public void Work_may_be_suspended_thirty_and_ten_days_after_two_notices(string? undisputed, string asOf, string? stop, Standing? expected, string? says)
+    {
+        var job = undisputed is null ? Job() : Answered(Job(), "2026-05-02..2026-05-04", decimal.Parse(undisputed, System.Globalization.CultureInfo.InvariantCulture));
+        var suspension = Find(job, "suspension-first-day", asOf);
+        Assert.Equal(stop is null ? [] : [stop], suspension?.DaysOf() ?? []);
+        Assert.Equal(expected, suspension?.Standing);
+        Assert.True(says is null || suspension!.Says(says));
+    }
+
+    // Received on a known day though the sending is unknown: § 8850(j), the contractor's 30 days are not counted from the sending.
+    [Fact]
+    [Proves("Civ. Code § 8850(j)")]
+    public void The_contractors_days_are_told_from_the_sending_where_it_is_known()
+    {
+        Assert.True(Find(Job("2026-04-10..2026-04-13", role: ClaimantRole.Subcontractor, hiredBy: "direct"), "owners-statement", "2026-05-01")!.Says("not before 2026-05-13 for what was sent on 2026-04-13"));
+        Assert.False(Find(Job("?", role: ClaimantRole.Subcontractor, hiredBy: "direct"), "owners-statement", "2026-05-01")!.Says("not before"));
+    }
+}

@@ -181,8 +181,8 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
             return first;
         var earliest = LocalDate.Min(day.Earliest, from.Earliest);
         return deemed == Verdict.Yes
-            ? new FirstDay(new Days(earliest, LocalDate.Min(day.Latest, from.Latest)), Verdict.Yes,
-                [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of the direct contract under which the claimant works was recorded {notice.Recorded}: on its recording the claimant is taken to have completed or ceased, whatever it furnishes afterwards.", [notice.Entry])])
+            ? new FirstDay(new Days(earliest, first.MayNotBeCompleted ? from.Latest : LocalDate.Min(day.Latest, from.Latest)), Verdict.Yes,
+                [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of the direct contract under which the claimant works was recorded {notice.Recorded}: on its recording the claimant is taken to have completed or ceased, whatever it furnishes afterwards.", [notice.Entry])]) { CompletedByNotice = first.MayNotBeCompleted && earliest < from.Earliest }
             : first with
             {
                 Day = new Days(earliest, day.Latest),
@@ -190,6 +190,9 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
                 Why = [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of one direct contract was recorded {notice.Recorded}. If it is good and the claimant's, the claimant is taken to have ceased on its recording; that is open, so both days stand.", [notice.Entry])],
             };
     }
+
+    /// <summary>Whether the second reading is that the contract was completed only by the recording of an owner's notice for it.</summary>
+    public bool CompletedByNotice { get; private init; }
 
     /// <summary>Whether the earlier reading is that of an owner's notice for one contract.</summary>
     public bool ByNotice { get; private init; }
@@ -224,7 +227,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     {
         { ByNotice: true } => "if the notice of completion of one contract is good",
         { WorkAfterCompletion: true } => "if the work after completion only cured a defect",
-        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } => "if the direct contract is as complete as it will be",
+        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } or { CompletedByNotice: true } => "if the direct contract is as complete as it will be",
         { Ceased: Verdict.Yes } => "the day after work ceased",
         _ => "if nothing more is furnished",
     };
@@ -232,6 +235,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     private string LateName => this switch
     {
         { CompletedWithTheWhole: true } => "if the direct contract was completed only with the whole work",
+        { CompletedByNotice: true } => "if the direct contract was completed only by the recording of its notice",
         { WorkAfterCompletion: true } => "if the work after completion was still owed",
         { ByNotice: true } => "if it is not",
         _ => "work ceased on its latest day",

@@ -128,7 +128,7 @@ public static class PropertyBound
                 "When did the landlord learn of the work, and when was the notice posted?");
         }
 
-        var first = commenced < knew ? commenced.Value : knew;
+        var first = commenced is { } began ? LocalDate.Min(began, knew) : knew;
         if (posted < first || recorded.Latest < first)
             return new Effect(Standing.Open, Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, before any work was under way on {first}: it must follow knowledge of actual work, so it has no effect (Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455).", notice));
         if (posted < commenced || recorded.Earliest < first || recorded.Earliest < commenced)

@@ -17,7 +17,7 @@ public static class RecordedClaim
         var best = 0;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Rank(facts, claim, firstDay, lastDay) is not { } rank || (counts is not null && rank < best))
+            if (Rank(facts, claim, firstDay, lastDay) is not { } rank || rank < best)
                 continue;
             counts = claim;
             best = rank;

@@ -6,9 +6,6 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>What limits the amount of a remedy, and the sections that say so.</summary>
 internal sealed record RemedyLaw
 {
-    /// <summary>The remedy.</summary>
-    public required Remedy Remedy { get; init; }
-
     /// <summary>What is due, less all credits.</summary>
     public required string Due { get; init; }
 
@@ -41,14 +38,13 @@ internal sealed record RemedyLaw
 
     private const string Application = "Civ. Code § 1479";
 
-    private static RemedyLaw Plain(Remedy remedy, string section, string order = Application) =>
-        new() { Remedy = remedy, Due = section, Price = section, Value = section, Changes = section, Charges = section, Order = order };
+    private static RemedyLaw Plain(string section, string order = Application) =>
+        new() { Due = section, Price = section, Value = section, Changes = section, Charges = section, Order = order };
 
     [Rule("Civ. Code § 8416(a)(1)")]
     [Rule("Civ. Code § 8430(a)")]
     private static RemedyLaw Lien { get; } = new()
     {
-        Remedy = Remedy.Lien,
         Due = "Civ. Code § 8416(a)(1)",
         Price = "Civ. Code § 8430(a)(2)",
         Value = "Civ. Code § 8430(a)(1)",
@@ -63,36 +59,36 @@ internal sealed record RemedyLaw
 
     /// <summary>Only the amount due for work through the day of the notice; the reasonable value is a limit of the lien alone.</summary>
     [Rule("Civ. Code § 8502(c)")]
-    private static RemedyLaw PrivateStopPayment { get; } = Plain(Remedy.StopPaymentNotice, "Civ. Code § 8502(c)") with { Reach = "Civ. Code § 8204(a)", WaiversBind = true };
+    private static RemedyLaw PrivateStopPayment { get; } = Plain("Civ. Code § 8502(c)") with { Reach = "Civ. Code § 8204(a)", WaiversBind = true };
 
     [Rule("Civ. Code § 9352(c)")]
     [Rule("Civ. Code § 9304")]
-    private static RemedyLaw PublicStopPayment { get; } = Plain(Remedy.StopPaymentNotice, "Civ. Code § 9352(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
+    private static RemedyLaw PublicStopPayment { get; } = Plain("Civ. Code § 9352(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
 
     /// <summary>The bond pays the claims of all claimants in full.</summary>
     [Rule("Civ. Code § 8606(a)")]
-    private static RemedyLaw PrivateBond { get; } = Plain(Remedy.PaymentBond, "Civ. Code § 8606(a)") with { Reach = "Civ. Code § 8204(a)", WaiversBind = true };
+    private static RemedyLaw PrivateBond { get; } = Plain("Civ. Code § 8606(a)") with { Reach = "Civ. Code § 8204(a)", WaiversBind = true };
 
     /// <summary>The bond pays the claims of all claimants in full.</summary>
     [Rule("Civ. Code § 9554(c)")]
-    private static RemedyLaw PublicBond { get; } = Plain(Remedy.PaymentBond, "Civ. Code § 9554(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
+    private static RemedyLaw PublicBond { get; } = Plain("Civ. Code § 9554(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
 
     /// <summary>What is unpaid; nothing of the Civil Code limits it.</summary>
     [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    private static RemedyLaw Federal { get; } = Plain(Remedy.FederalBond, "40 U.S.C. § 3133(b)(1)", "40 U.S.C. § 3133(b)(1)") with { WaiversBind = true };
+    private static RemedyLaw Federal { get; } = Plain("40 U.S.C. § 3133(b)(1)", "40 U.S.C. § 3133(b)(1)") with { WaiversBind = true };
 
     /// <summary>The lesser of fee and reasonable value, less deposits and payments. Of the notices and waiver forms none applies (Civ. Code § 8308(a)).</summary>
     [Rule("Civ. Code § 8302(b)")]
-    private static RemedyLaw DesignLien { get; } = Plain(Remedy.DesignLien, "Civ. Code § 8302(b)") with { ValueLimits = true };
+    private static RemedyLaw DesignLien { get; } = Plain("Civ. Code § 8302(b)") with { ValueLimits = true };
 
     /// <summary>What is due by the terms of the contract. A statutory release gives up remedies, not the debt (Civ. Code §§ 8132-8138).</summary>
     [Rule("Civ. Code § 3302", Since = "1872-01-01", Sure = Sure.FromMemory)]
-    private static RemedyLaw Debt { get; } = Plain(Remedy.Debt, "Civ. Code § 3302");
+    private static RemedyLaw Debt { get; } = Plain("Civ. Code § 3302");
 
-    private static RemedyLaw DebtUnderFederal { get; } = Federal with { Remedy = Remedy.Debt, WaiversBind = false };
+    private static RemedyLaw DebtUnderFederal { get; } = Federal with { WaiversBind = false };
 
     [Rule("41 U.S.C. § 7103", Since = "2011-01-04", Sure = Sure.FromMemory)]
-    private static RemedyLaw DebtOfTheUnitedStates { get; } = Plain(Remedy.Debt, "41 U.S.C. § 7103", "41 U.S.C. § 7103");
+    private static RemedyLaw DebtOfTheUnitedStates { get; } = Plain("41 U.S.C. § 7103", "41 U.S.C. § 7103");
 
     /// <summary>The law of a remedy on this work; null where this claimant has no such remedy on work of this kind.</summary>
     public static RemedyLaw? Of(Remedy remedy, JobFile job)

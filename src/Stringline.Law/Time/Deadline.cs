@@ -48,8 +48,8 @@ public static class Deadline
     private static LocalDate Earliest(IReadOnlyList<Reading> readings)
     {
         var earliest = readings[0].Day;
-        for (var i = 1; i < readings.Count; i++)
-            earliest = LocalDate.Min(earliest, readings[i].Day);
+        foreach (var reading in readings)
+            earliest = LocalDate.Min(earliest, reading.Day);
         return earliest;
     }
 
@@ -105,7 +105,7 @@ public static class Deadline
     internal static Finding Finding(
         string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar,
         Func<IReadOnlyList<Reason>> explain, bool endKnown, Func<IReadOnlyList<Question>>? ask = null) =>
-        Made(id, title, standing, readings, calendar, endKnown, null, ask is null ? [] : null, explain, ask);
+        Made(id, title, standing, readings, calendar, endKnown, null, null, explain, ask);
 
     private static Finding Made(
         string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar, bool endKnown,

@@ -45,6 +45,43 @@ public sealed class ContractCompletedTests
         Assert.Equal(Standing.InDoubt, First(Left((decimal)furnished).Changed("2025-09-01", 1m)).Standing);
     }
 
+    private static JobBuilder Unsure() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..").Price(50000m)
+        .Furnished("2025-08-05", 20000m, until: "2025-10-10").Ended("2025-10-10..2025-10-12");
+
+    // What nobody agreed to in writing is no part of the price.
+    [Theory]
+    [InlineData(50000.00, 1.00, Standing.Open)]
+    [InlineData(49999.50, -1.00, Standing.InDoubt)]
+    [Proves("Civ. Code § 8412")]
+    public void A_change_that_is_not_agreed_leaves_the_price_as_it_is(double furnished, double change, Standing expected) =>
+        Assert.Equal(expected, First(Left((decimal)furnished).Changed("2025-09-01", (decimal)change, agreed: false)).Standing);
+
+    // While it may furnish more, nobody asks yet how the contract ended.
+    [Fact]
+    [Proves("Civ. Code § 8412")]
+    public void A_direct_contractor_that_may_still_work_on_has_not_left_its_contract()
+    {
+        var first = First(new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Price(50000m).Furnished("2025-08-05", 20000m, until: "2025-10-10"));
+        Assert.Equal(["2025-10-11 if nothing more is furnished"], first.Lines());
+        Assert.False(first.Asks("(contract-ended)"));
+        Assert.False(first.Says("record again"));
+    }
+
+    // Left on some day from 10 to 12 October; the whole was complete on some day from 10 to 12 February, or before the claimant left.
+    [Theory]
+    [InlineData("2026-02-10..2026-02-12", "2025-10-11", "2026-02-13")]
+    [InlineData("2026-02-10", "2025-10-11", "2026-02-11")]
+    [InlineData("2025-10-10..2025-10-12", "2025-10-11", "2025-10-13")]
+    [Proves("Civ. Code § 8412")]
+    public void Completed_with_the_whole_the_contract_leaves_both_first_days(string completed, string early, string late)
+    {
+        var first = First(Unsure().Completed(completed), "2026-03-01");
+        Assert.Equal([$"{early} if the direct contract is as complete as it will be", $"{late} if the direct contract was completed only with the whole work"], first.Lines());
+        Assert.True(first.Asks("(contract-ended)"));
+        Assert.True(first.Says("record again"));
+        Assert.Equal(first.Readings[1], first.Band!.Latest);
+    }
+
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
     public void Anyone_else_need_only_have_ceased() => Assert.Equal(Standing.Open, First(Left(role: ClaimantRole.Subcontractor)).Standing);

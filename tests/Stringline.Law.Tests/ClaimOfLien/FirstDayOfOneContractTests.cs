@@ -49,6 +49,57 @@ public sealed class FirstDayOfOneContractTests
         Assert.Equal("2026-02-10", answer.Get("enforcement.last-day").Plan());
     }
 
+    // § 8412 asks that the direct contract is completed, and § 8186(a) takes it as completed when the notice is recorded: of a contract left unfinished on
+    // 10 October nothing else shows it before, so that a claim between the two is in doubt.
+    [Theory]
+    [InlineData("2025-10-10", Standing.Lost)]
+    [InlineData("2025-10-11", Standing.InDoubt)]
+    [InlineData("2025-10-20", Standing.InDoubt)]
+    [InlineData("2025-10-21", Standing.Kept)]
+    [Proves("Civ. Code § 8186(a)")]
+    [Proves("Civ. Code § 8412")]
+    public void A_direct_contract_left_unfinished_is_surely_completed_only_by_the_notice(string recorded, Standing claimed)
+    {
+        var job = Own("2025-10-10");
+        Assert.Equal(
+            ["2025-10-11 if the direct contract is as complete as it will be", "2025-10-21 if the direct contract was completed only by the recording of its notice"],
+            First(job).Lines());
+        Assert.Equal((Standing.NotYet, Standing.InDoubt, Standing.Open), (First(job, "2025-10-10").Standing, First(job, "2025-10-20").Standing, First(job, "2025-10-21").Standing));
+        Assert.False(First(job).Asks("(contract-ended)"));
+        var last = job.ClaimRecorded(recorded, 19000m).On("2025-11-10").Get("claim-of-lien.last-day");
+        Assert.Equal(claimed == Standing.Lost, last.RuledOut("Civ. Code § 8412"));
+        Assert.Equal(claimed == Standing.Lost ? Standing.Open : claimed, last.Standing);
+        // Left only after the recording, it had been completed by it before.
+        Assert.Equal(["2025-10-21 the day after work ceased"], First(Own("2025-10-24")).Lines());
+    }
+
+    private static JobBuilder Own(string left) => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..").Price(20000m).Claimant(c => c with { Name = "Marlpit Concrete Co." })
+        .Work(w => w with { SeveralDirectContracts = true }).Party("own", PartyCapacity.DirectContractor, "Marlpit Concrete Company")
+        .Furnished("2025-08-05", 19000m, until: "2025-10-10").Ended(left).OwnerRecorded("2025-10-20", states: "2025-10-15", contractOf: "own").OwnerToldUs("2025-10-22");
+
+    // A notice adds nothing where the claimant had ceased by then; recorded before that, it opens the time. Both ends where a day is in doubt.
+    [Theory]
+    [InlineData("2025-10-10", "2025-10-20", null, false, "2025-10-11 the day after work ceased")]
+    [InlineData("2025-10-20", "2025-10-20", null, false, "2025-10-21 the day after work ceased")]
+    [InlineData("2025-10-21", "2025-10-20", null, true, "2025-10-21 the day after work ceased")]
+    [InlineData("2025-10-18..2025-10-20", "2025-10-20", null, false, "2025-10-19 the day after work ceased|2025-10-21 work ceased on its latest day")]
+    [InlineData("2025-10-18..2025-10-22", "2025-10-20", null, true, "2025-10-19 the day after work ceased|2025-10-21 work ceased on its latest day")]
+    [InlineData("2025-10-20..2025-10-22", "2025-10-20", null, true, "2025-10-21 the day after work ceased")]
+    [InlineData("2025-10-24", "2025-10-20..2025-10-22", null, true, "2025-10-21 the day after work ceased|2025-10-23 work ceased on its latest day")]
+    [InlineData("2025-10-21", "2025-10-20..2025-10-22", null, true, "2025-10-21 the day after work ceased|2025-10-22 work ceased on its latest day")]
+    [InlineData("2025-10-10", "2025-10-20", "verification", false, "2025-10-11 the day after work ceased")]
+    [InlineData("2025-10-24", "2025-10-20", "verification", true, "2025-10-21 if the notice of completion of one contract is good|2025-10-25 if it is not")]
+    [InlineData("2025-10-24..2025-10-26", "2025-10-20..2025-10-22", "verification", true, "2025-10-21 if the notice of completion of one contract is good|2025-10-27 if it is not")]
+    [Proves("Civ. Code § 8186(a)")]
+    public void A_notice_opens_the_time_only_where_the_claimant_had_not_ceased_before(string ended, string recorded, string? lacks, bool said, string lines)
+    {
+        var first = First(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Work(w => w with { SeveralDirectContracts = true }).Furnished("2025-08-05", 5430m, until: "2025-10-10").Notice("2025-08-14")
+            .Ended(ended).OwnerRecorded(recorded, states: "2025-10-15", contractOf: "direct", lacks: lacks));
+        Assert.Equal(lines.Split('|'), first.Lines());
+        Assert.Equal(said, first.Sections.Contains("Civ. Code § 8186(a)"));
+        Assert.Contains("Civ. Code § 8414(a)", first.Sections);
+    }
+
     // Both readings where the notice may be bad or it is not shown that there are two contracts; none of it where it is bad or another's.
     [Theory]
     [InlineData(true, "2025-10-15", null, false, "direct", "2025-10-21", Standing.Kept)]

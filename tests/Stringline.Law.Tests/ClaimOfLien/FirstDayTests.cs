@@ -171,6 +171,31 @@ public sealed class FirstDayTests
     public void The_reasons_say_when_the_claimant_had_ceased_if_later_work_only_cured_a_defect(string furnished, string completed, string says) =>
         Assert.Contains(says, string.Join(' ', First(Supplier().Furnished(furnished, 10m).Completed(completed), "2026-06-01").Why.Select(w => w.Text)), StringComparison.Ordinal);
 
+    // Somebody says that the whole was complete on 4 May; it was on 11 May. If work of 12 May, or of 8 and 12 May, cured defects, the claimant had
+    // ceased before: the reading that puts it earliest counts, and of two that agree the first.
+    [Theory]
+    [InlineData(null, "2026-04-07", "«completion by occupation»")]
+    [InlineData("2026-05-08", "2026-04-07", "«completion by occupation»")]
+    [InlineData("2026-05-04", "2026-05-05", "«completion by occupation»")]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Of_several_completions_the_one_that_lets_the_claimant_cease_earliest_counts(string? between, string early, string reading)
+    {
+        var job = Supplier().Completed("2026-05-04", CompletionTheory.Occupation, contested: true).Completed("2026-05-11").Furnished("2026-05-12", 10m);
+        if (between is not null)
+            job.Furnished(between, 10m);
+        var first = First(job);
+        Assert.Equal([$"{early} if the work after completion only cured a defect", "2026-05-13 if the work after completion was still owed"], first.Lines());
+        Assert.True(first.Says(reading));
+    }
+
+    // Begun on some day from 1 to 3 June, and the whole complete on 1 June: on that day already it may have been a repair.
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void A_completion_counts_from_its_own_day() =>
+        Assert.Equal(
+            ["2026-06-02 if the work after completion only cured a defect", "2026-06-04 if the work after completion was still owed"],
+            First(Supplier().Furnished("2026-06-01..2026-06-03", 10m).Completed("2026-06-01"), "2026-06-01").Lines());
+
     // Complete on some day through 10 June: on 1 June it may still lie ahead, so that nothing says that the work of 10 May came after it.
     [Fact]
     [Proves("Civ. Code § 8414(a)")]

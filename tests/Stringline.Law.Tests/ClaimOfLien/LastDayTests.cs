@@ -60,6 +60,7 @@ public sealed class LastDayTests
         // Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908: hired by the owner is not enough.
         var last = Last(Supplier().Role(role, hiredBy).Completed("2026-05-04").OwnerRecorded("2026-05-13").OwnerToldUs("2026-05-13"));
         Assert.Equal([lastDay], last.DaysOf());
+        Assert.Equal([$"{lastDay} actual completion"], last.Lines().Where(line => line.Contains(" actual completion", StringComparison.Ordinal)));
     }
 
     // Hughes Manufacturing & Lumber v. Hathaway (1916) 174 Cal. 44: completed 7 August 1913, notice recorded 16 August; the
@@ -83,7 +84,13 @@ public sealed class LastDayTests
         // Sixty days from 19 May are 18 July; ninety from 4 May 2 August. A notice recorded on day 15 cannot pass the ninetieth day;
         // one of cessation can, and then does nothing: 10 July and 30 days are 9 August.
         var last = Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-10", OwnerNotice.Cessation).OwnerToldUs("2026-07-10", OwnerNotice.Cessation), "2026-07-20");
-        Assert.Equal(["2026-08-02"], last.DaysOf());
+        Assert.Equal(["2026-08-02 actual completion"], last.Lines());
+        Assert.False(last.Says("30 days after the notice of cessation"));
+        // Recorded on Friday 3 July the thirty days end on the ninetieth day: nothing is shorter.
+        var same = Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-03", OwnerNotice.Cessation), "2026-07-20");
+        Assert.Equal(["2026-08-02 actual completion"], same.Lines());
+        Assert.False(same.Says("30 days after the notice of cessation"));
+        Assert.True(Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-02", OwnerNotice.Cessation), "2026-07-20").Says("30 days after the notice of cessation"));
     }
 
     // The fifteenth day is Tuesday 19 May.

@@ -85,6 +85,16 @@ public sealed class LienRightTests
         Assert.Equal(expected, assessment.Get("lien-right").Standing);
     }
 
+    // Complete on 27 April, as somebody contends, or on 4 May: the time to record ends on Sunday 26 July or 2 August. The claim of 10 April expired on 9 July.
+    [Theory]
+    [InlineData("2026-07-26", Standing.Open)]
+    [InlineData("2026-07-27", Standing.InDoubt)]
+    [InlineData("2026-08-02", Standing.InDoubt)]
+    [InlineData("2026-08-04", Standing.Lost)]
+    [Proves("Civ. Code § 8460(a)")]
+    public void After_an_expired_claim_the_right_is_open_only_through_the_earliest_last_day(string asOf, Standing expected) =>
+        Assert.Equal(expected, Right(Supplier().Completed("2026-04-27", CompletionTheory.Occupation, contested: true).ClaimRecorded("2026-04-10"), asOf).Standing);
+
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     public void An_expired_claim_leaves_the_right_where_nothing_is_known_of_completion_but_in_doubt()

@@ -45,6 +45,10 @@ public sealed class PropertyBoundTests
     [InlineData("2025-08-04", "2025-08-04", "2025-08-11", Standing.Narrowed)] // after the work began, before that owner knew
     [InlineData("2025-07-30..2025-07-31", "2025-08-01", "2025-08-01", Standing.Open)]
     [InlineData("2025-07-31..2025-08-01", "2025-08-01", "2025-08-01", Standing.InDoubt)]
+    [InlineData("2025-08-04", "2025-07-28", "2025-07-21", Standing.InDoubt)] // posted after talk of it and before the work
+    [InlineData("2025-07-28", "2025-08-04", "2025-07-21", Standing.InDoubt)] // recorded so
+    [InlineData("2025-07-31..2025-08-01", "2025-08-01", "2025-07-21", Standing.InDoubt)]
+    [InlineData("2025-08-01..2025-08-02", "2025-08-01", "2025-07-31", Standing.Narrowed)]
     [Proves("Civ. Code § 8444")]
     public void A_notice_of_nonresponsibility_before_the_work_began_does_nothing(string recorded, string posted, string knew, Standing expected)
     {
@@ -65,6 +69,41 @@ public sealed class PropertyBoundTests
         Assert.Equal(asks, property.Questions.Any(q => q.Text.EndsWith("(parties.knewOfWork)", StringComparison.Ordinal)));
         Assert.Equal(knew == true, property.Says("keep the proof"));
         Assert.Equal(Standing.Open, Property(w => w with { OrderedByTenant = false }, j => j.PartyWith("owner", p => p with { KnewOfWork = knew })).Standing);
+    }
+
+    // A notice that came too late frees nothing; that the owner did not know of the work frees the fee all the same, and that it knew is said.
+    [Theory]
+    [InlineData(false, Standing.Narrowed, "did not know of the work")]
+    [InlineData(true, Standing.Open, "keep the proof of that knowledge")]
+    [InlineData(null, Standing.Open, null)]
+    [Proves("Civ. Code § 8442(b)")]
+    [Proves("Civ. Code § 8444")]
+    public void Beside_a_notice_of_nonresponsibility_the_knowledge_of_the_owner_counts(bool? knew, Standing expected, string? says)
+    {
+        // A co-owner of whom nothing is known changes nothing of what is known.
+        foreach (var another in (bool[])[false, true])
+        {
+            var property = Property(w => w with { OrderedByTenant = true }, j =>
+            {
+                j.PartyWith("owner", p => p with { KnewOfWork = knew }).Nonresponsibility("2026-03-12", "2026-03-20", "2026-03-02");
+                if (another)
+                    j.Party("co-owner", PartyCapacity.Owner);
+            });
+            Assert.Equal(expected, property.Standing);
+            Assert.Equal(says is not null, property.Sections.Contains("Civ. Code § 8442(b)"));
+            Assert.True(says is null || property.Says(says));
+            Assert.True(property.RuledOut("Civ. Code § 8444"));
+        }
+    }
+
+    // Knowledge of one of two owners binds the fee.
+    [Fact]
+    [Proves("Civ. Code § 8442(b)")]
+    public void Of_two_owners_the_one_that_knew_of_the_work_counts()
+    {
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.PartyWith("owner", p => p with { KnewOfWork = false }).Party("co-owner", PartyCapacity.Owner).PartyWith("co-owner", p => p with { KnewOfWork = true }));
+        Assert.Equal(Standing.Open, property.Standing);
+        Assert.True(property.Says("keep the proof"));
     }
 
     [Theory]
@@ -88,6 +127,10 @@ public sealed class PropertyBoundTests
     [InlineData("2026-03-12..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Narrowed)] // the owner gets the doubt: the safer side for a claimant
     [InlineData("2026-03-13..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Open)]
     [InlineData("2026-03-12", null, "2026-03-02", false, Standing.InDoubt)]
+    [InlineData("2026-03-04..2026-03-05", "2026-03-05", "2026-03-05", false, Standing.InDoubt)] // perhaps before any knowledge
+    [InlineData("2026-03-04", "2026-03-05", "2026-03-05", false, Standing.Open)]
+    [InlineData("2026-03-05", "2026-03-04", "2026-03-05", false, Standing.Open)]
+    [InlineData("2026-03-05", "2026-03-05", "2026-03-05", false, Standing.Narrowed)]
     [InlineData("2026-03-12", "2026-03-12", null, false, Standing.InDoubt)]
     [InlineData("?", "2026-03-12", "2026-03-02", false, Standing.InDoubt)]
     [InlineData("2026-03-12", "2026-03-12", "2026-03-02", true, Standing.InDoubt)] // Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314
@@ -110,6 +153,8 @@ public sealed class PropertyBoundTests
         Assert.Equal(Standing.Narrowed, Two(Good, Doubtful).Standing);
         Assert.Equal(Standing.Narrowed, Two(Doubtful, Good).Standing);
         Assert.Equal(Standing.InDoubt, Two(Useless, Doubtful).Standing);
+        Assert.Equal(Standing.Narrowed, Two(Doubtful, j => j.PartyWith("owner", p => p with { KnewOfWork = false })).Standing);
+        Assert.Equal(Standing.InDoubt, Two(Doubtful, j => j.PartyWith("owner", p => p with { KnewOfWork = true })).Standing);
         Assert.Equal(Standing.InDoubt, Two(Doubtful, Useless).Standing);
     }
 

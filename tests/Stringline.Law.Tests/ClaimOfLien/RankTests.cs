@@ -76,6 +76,63 @@ public sealed class RankTests
         Assert.Equal(Standing.InDoubt, Rank(job.Notice("2025-10-08", Manner.CertifiedMail, "bank")).Standing);
     }
 
+    // One stands before the deed of 1 August, behind that of 21 July, and nobody knows of the third: the weakest place toward any lender is told, and each is named.
+    [Theory]
+    [InlineData("2025-08-01", "2025-08-04", Standing.Open, 0)]
+    [InlineData("2025-08-01", "2025-07-21", Standing.Narrowed, 0)]
+    [InlineData("2025-07-21", "2025-08-01", Standing.Narrowed, 0)]
+    [InlineData("2025-08-01", null, Standing.InDoubt, 1)]
+    [InlineData(null, "2025-08-01", Standing.InDoubt, 1)]
+    [InlineData(null, "2025-07-21", Standing.InDoubt, 1)]
+    [InlineData("2025-07-21", null, Standing.InDoubt, 1)]
+    [InlineData(null, null, Standing.InDoubt, 2)]
+    [Proves("Civ. Code § 8450")]
+    public void Of_several_lenders_the_weakest_place_is_told_and_each_is_named(string? first, string? second, Standing expected, int asked)
+    {
+        var rank = Rank(Job(first).Party("fund", PartyCapacity.ConstructionLender, "Gantry Fund").PartyWith("fund", p => p with { DeedRecorded = second is null ? null : Day(second) })
+            .Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank", "fund"));
+        Assert.Equal(expected, rank.Standing);
+        Assert.Equal(asked, rank.Questions.Count);
+        Assert.Equal([true, true], rank.Why.Zip((string[])["Quay Street Bank", "Gantry Fund"], (why, name) => why.Text.Contains(name, StringComparison.Ordinal)));
+    }
+
+    // Commenced on a day that nobody gives: asked once, however many lenders there are.
+    [Fact]
+    [Proves("Civ. Code § 8450")]
+    public void What_is_asked_for_every_lender_is_asked_once() =>
+        Assert.Single(Rank(Job("2025-08-01", null).Party("fund", PartyCapacity.ConstructionLender, "Gantry Fund").PartyWith("fund", p => p with { DeedRecorded = Day("2025-08-01") })
+            .Notice("2025-08-14", Manner.CertifiedMail, "fund")).Questions);
+
+    // § 8458: a deed of the day on which the site improvement commenced is not after it; a recorded bond may turn it round.
+    [Theory]
+    [InlineData("2025-07-28", null, Standing.InDoubt, "solely or primarily to finance")]
+    [InlineData("2025-07-29", null, Standing.Open, "Before the deed of trust")]
+    [InlineData("2025-07-29", "2025-07-30", Standing.InDoubt, "at least 50 percent")]
+    [Proves("Civ. Code § 8458")]
+    public void A_site_improvement_stands_before_a_later_deed_unless_a_bond_turns_it_round(string deed, string? bond, Standing expected, string says)
+    {
+        var rank = Rank(Job(deed).Work(w => w with { SiteImprovement = true }).PaymentBond(bond));
+        Assert.Equal(expected, rank.Standing);
+        Assert.True(rank.Says(says));
+    }
+
+    // Told late, the lender is told for the work from 20 days before; told in time, for all.
+    [Theory]
+    [InlineData("2025-08-25", Standing.Open, null)]
+    [InlineData("2025-08-26", Standing.InDoubt, "Civ. Code § 8204(a)")]
+    [InlineData(null, Standing.InDoubt, "Civ. Code § 8200(a)(3)")]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Toward_a_lender_told_late_the_place_is_in_doubt_for_the_work_before(string? told, Standing expected, string? section)
+    {
+        var job = new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = Day("2025-08-01") }).Work(w => w with { Commenced = Day("2025-07-28") })
+            .Furnished("2025-08-05", 4300m).Furnished("2025-09-22", 2130m).Notice("2025-08-14");
+        var rank = Rank(told is null ? job : job.Notice(told, Manner.CertifiedMail, "bank"));
+        Assert.Equal(expected, rank.Standing);
+        Assert.Equal(section is null ? [] : [section], rank.Sections.Where(s => s.StartsWith("Civ. Code § 82", StringComparison.Ordinal)));
+        // What lies behind an earlier deed lies behind it whether the lender was told or not.
+        Assert.Equal(Standing.Narrowed, Rank(job.PartyWith("bank", p => p with { DeedRecorded = Day("2025-07-21") })).Standing);
+    }
+
     [Fact]
     public void Without_a_lender_nothing_is_said_of_rank() => Assert.Null(new JobBuilder().Furnished("2025-08-05", 1m).On("2025-12-01").Find("lien-right.rank"));
 }

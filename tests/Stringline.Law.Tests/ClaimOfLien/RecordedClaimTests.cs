@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.ClaimOfLien;
@@ -32,6 +33,46 @@ public sealed class RecordedClaimTests
         Assert.Equal(Standing.Kept, Last(job.ClaimRecorded("2026-06-05"), "2026-06-06").Standing);
         Assert.Equal(["2026-09-03"], job.On("2026-06-06").Get("enforcement.last-day").DaysOf());
     }
+
+    [Fact]
+    [Proves("Civ. Code § 8414(a)")]
+    public void Two_claims_recorded_too_early_leave_nothing_to_sue_on()
+    {
+        var answer = Supplier().ClaimRecorded("2026-04-01").ClaimRecorded("2026-04-02").On("2026-06-01");
+        Assert.Equal(Standing.Open, answer.Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(Standing.NotYet, answer.Get("enforcement.last-day").Standing);
+        Assert.Empty(answer.Get("enforcement.last-day").Readings);
+    }
+
+    // What the reasons say of a claim: the section that it was too early under is the claimant's own.
+    [Theory]
+    [InlineData("2026-04-06", ClaimantRole.Supplier, false, "Civ. Code § 8414(a)", "before the claimant had ceased")]
+    [InlineData("2026-04-06", ClaimantRole.DirectContractor, false, "Civ. Code § 8412", "before the claimant had ceased")]
+    [InlineData("2026-04-07", ClaimantRole.Supplier, true, "Civ. Code § 8410", "Claim of lien recorded 2026-04-07 (Tue).")]
+    [InlineData("2026-04-07", ClaimantRole.DirectContractor, true, "Civ. Code § 8410", "Claim of lien recorded 2026-04-07 (Tue).")]
+    [InlineData("2026-04-06..2026-04-07", ClaimantRole.Supplier, true, "Civ. Code § 8414(a)", "is open; if it had not, the claim is void")]
+    [InlineData("2026-04-06..2026-04-07", ClaimantRole.DirectContractor, true, "Civ. Code § 8412", "is open; if it had not, the claim is void")]
+    [Proves("Civ. Code § 8410")]
+    [Proves("Civ. Code § 8412")]
+    [Proves("Civ. Code § 8414(a)")]
+    public void The_reasons_say_whether_a_claim_came_too_early(string recorded, ClaimantRole role, bool applied, string section, string says)
+    {
+        var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Licensed("2020-01-01..").Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m)
+            .Ended("2026-04-06").Completed("2026-05-04").ClaimRecorded(recorded);
+        var why = Assert.Single(Last(job, "2026-06-01").Why, w => w.Text.Contains(says, StringComparison.Ordinal));
+        Assert.Equal((applied, section), (why.Applied, why.Section));
+        Assert.IsType<ClaimRecorded>(Assert.Single(why.Facts));
+        Assert.Equal(says.StartsWith("is open", StringComparison.Ordinal), why.Children.Count > 0);
+    }
+
+    // Before the completion no time runs, and that is said; afterwards it is not.
+    [Theory]
+    [InlineData(true, false)]
+    [InlineData(false, true)]
+    [Proves("Civ. Code § 8414(b)")]
+    public void While_the_work_waits_for_acceptance_the_reasons_say_that_no_time_runs(bool completed, bool says) =>
+        Assert.Equal(says, Last(completed ? Supplier() : new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }), "2026-06-01").Says("does not run yet"));
 
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
@@ -74,6 +115,13 @@ public sealed class RecordedClaimTests
     [Proves("Civ. Code § 8460(a)")]
     public void Of_two_claims_in_time_the_action_is_counted_from_each_until_the_first_is_released() =>
         Assert.Equal(["2026-09-03", "2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
+
+    // Released on 10 June, the claim of the 5th is no longer to be sued on; that of the 20th is.
+    [Fact]
+    [Proves("Civ. Code § 8460(a)")]
+    [Proves("Civ. Code § 8490")]
+    public void After_the_release_of_the_first_claim_the_action_is_counted_from_the_second() =>
+        Assert.Equal(["2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-06-10").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
 
     [Fact]
     [Proves("Civ. Code § 8410")]

@@ -128,6 +128,15 @@ public sealed class ServiceOfClaimTests
         Assert.Equal("2026-01-20", last.Plan());
     }
 
+    // Recorded on some day from the 27th to the 29th: only a notice of the 27th at the latest surely came before it, the day having no parts.
+    [Theory]
+    [InlineData("2025-10-27", Standing.Kept)]
+    [InlineData("2025-10-28", Standing.InDoubt)]
+    [InlineData("2025-10-26..2025-10-28", Standing.InDoubt)]
+    [Proves("Civ. Code § 8200(a)")]
+    public void A_notice_inside_the_doubt_of_the_recording_may_have_come_after_it(string noticed, Standing expected) =>
+        Assert.Equal(expected, Last(new JobBuilder().Furnished("2025-10-20", 6430m).Ended("2025-10-20").Completed("2025-10-22").ClaimRecorded("2025-10-27..2025-10-29", 6430m).Notice(noticed), "2025-12-01").Standing);
+
     // A direct contractor tells the lender only; for a subcontractor the lender's notice is no matter of this order.
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "owner", Standing.InDoubt)]

@@ -35,6 +35,7 @@ public sealed class SeveralStructuresTests
         Assert.Equal(expected, last.Standing);
         Assert.Equal(plan, last.Plan());
         Assert.Equal(days.Split(' '), last.DaysOf());
+        Assert.Equal(last.Readings[^1], last.Band!.Latest);
     }
 
     [Fact]
@@ -68,6 +69,7 @@ public sealed class SeveralStructuresTests
     [InlineData("h2", Standing.Kept)]
     [InlineData("h3", Standing.Kept)]
     [InlineData(null, Standing.InDoubt)]
+    [InlineData("h9", Standing.InDoubt)] // the file knows nothing of such a one
     [Proves("Civ. Code § 8448(b)(1)")]
     public void A_claim_is_measured_by_the_structure_it_is_on(string? on, Standing expected) =>
         Assert.Equal(expected, Last(Houses(named: true).Add(i => new ClaimRecorded { Index = i, On = JobBuilder.When("2025-11-20"), Amount = 6430m, Structure = on })).Standing);

@@ -39,6 +39,46 @@ public sealed class WhatWouldNarrowTests
         Assert.Equal(asked.OrderByDescending(q => q.Days), asked);
     }
 
+    // Recorded 18 May within 15 days of 4 May, and the copy came at once: 17 June if the notice is good, else 2 August. What it lacks is a doubt that only the
+    // owner or a court settles; settled, it is asked no more.
+    [Theory]
+    [InlineData("verification", false, true)]
+    [InlineData("verification", true, false)]
+    [InlineData(null, false, false)]
+    public void A_notice_that_lacks_something_is_asked_about_with_the_days_it_costs(string? lacks, bool held, bool asks)
+    {
+        var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: "2026-05-04", lacks: lacks, heldIneffective: held).OwnerToldUs("2026-05-18").On("2026-06-01").Get("claim-of-lien.last-day").Questions;
+        var about = asked.Where(q => q.Text.Contains("(owner-recorded.heldIneffective)", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(asks ? 1 : 0, about.Length);
+        if (!asks)
+            return;
+        Assert.Contains($"It lacks: {lacks}.", about[0].Text, StringComparison.Ordinal);
+        Assert.Equal(46, about[0].Days);
+        Assert.IsType<OwnerRecorded>(about[0].Corrects);
+    }
+
+    // The notice of cessation names one contract; Civ. Code § 8188 speaks of labor on the work as a whole. Stopped 2 March, recorded 6 April: complete that day if
+    // it is good for the whole, and 30 days end on 6 May; else complete 60 days after the stop, on 1 May, and 90 days end on 30 July.
+    [Fact]
+    public void A_notice_of_cessation_for_one_contract_is_asked_about()
+    {
+        var asked = Job().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation, contractOf: "direct").OwnerToldUs("2026-04-06", OwnerNotice.Cessation).On("2026-05-01").Get("claim-of-lien.last-day").Questions;
+        var about = Assert.Single(asked, q => q.Text.Contains("(owner-recorded.contractOf)", StringComparison.Ordinal) && q.Text.Contains("speak of the whole work", StringComparison.Ordinal));
+        Assert.True(about.Days > 0);
+        Assert.IsType<OwnerRecorded>(about.Corrects);
+        Assert.DoesNotContain(asked, q => q.Text.Contains("Until then its day stands", StringComparison.Ordinal));
+    }
+
+    // The file says 4 May for certain, the owner's notice another day: both days stand until it is settled which holds.
+    [Theory]
+    [InlineData("2026-05-11", true)]
+    [InlineData("2026-05-04", false)]
+    public void A_notice_that_states_another_day_than_the_file_is_asked_about(string states, bool asks)
+    {
+        var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: states).OwnerToldUs("2026-06-30").On("2026-06-01").Get("claim-of-lien.last-day").Questions;
+        Assert.Equal(asks, asked.Any(q => q.Text.Contains("Until then its day stands beside that of the file", StringComparison.Ordinal) && q.Days > 0 && q.Corrects is OwnerRecorded));
+    }
+
     // Contested 1 and 15 April, certain 4 May. The middle one carries neither end of the band; the certain one cannot be ruled out.
     [Fact]
     public void Only_what_moves_an_end_of_the_band_is_asked_and_a_certain_day_never()

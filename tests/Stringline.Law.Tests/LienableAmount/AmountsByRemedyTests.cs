@@ -27,6 +27,12 @@ public sealed class AmountsByRemedyTests
         Assert.Equal(6_430m, job.Owed.Demand);
         Assert.Equal(["agreed-price 6430.00"], job.Owed.Lines());
         Assert.Equal(["Civ. Code § 3302"], Sections(job.Owed));
+        // By the road of the preliminary notice the bond reaches no further than the notice does (Civ. Code § 8612); by its own it reaches all.
+        var facts = Private().Furnished("2025-08-05", 3_000m).Furnished("2025-09-22", 3_430m).Notice("2025-10-08").FactsOn("2025-12-01");
+        var byNotice = Demand.Of(facts, PreliminaryNoticeDays.ReachOf(facts, Stringline.Law.Time.OpenDays.Statutory), Remedy.PaymentBond);
+        Assert.Equal(3_430m, byNotice.Demand);
+        Assert.Equal(["Civ. Code § 8606(a)", "Civ. Code § 8204(a)"], Sections(byNotice));
+        Assert.Equal(6_430m, job.AmountOf(Remedy.PaymentBond)!.Demand);
     }
 
     [Fact]
@@ -140,6 +146,27 @@ public sealed class AmountsByRemedyTests
         Assert.Equal(20_500m, Job().Contract(c => c with { ReasonableValue = 21_000m }).Paid("2025-03-01", 500m).On("2025-12-01").AmountOf(Remedy.DesignLien)!.Demand);
         Assert.Equal(24_000m, Job().Waived("2025-07-01", WaiverForm.UnconditionalFinal).On("2025-12-01").AmountOf(Remedy.DesignLien)!.Demand);
         Assert.Null(Private().On("2025-12-01").AmountOf(Remedy.DesignLien));
+    }
+
+    // The forms waive "lien, stop payment notice, and payment bond rights" (Civ. Code § 8134), on public work too (§ 8120); the debt they leave.
+    [Theory]
+    [InlineData(WorkKind.Private, Remedy.Lien, 5_000)]
+    [InlineData(WorkKind.Private, Remedy.StopPaymentNotice, 5_000)]
+    [InlineData(WorkKind.Private, Remedy.PaymentBond, 5_000)]
+    [InlineData(WorkKind.Private, Remedy.Debt, 15_000)]
+    [InlineData(WorkKind.Public, Remedy.StopPaymentNotice, 5_000)]
+    [InlineData(WorkKind.Public, Remedy.PaymentBond, 5_000)]
+    [InlineData(WorkKind.Public, Remedy.Debt, 15_000)]
+    [InlineData(WorkKind.Federal, Remedy.FederalBond, 5_000)]
+    [InlineData(WorkKind.Federal, Remedy.Debt, 15_000)]
+    [Proves("Civ. Code § 8134")]
+    public void A_release_takes_from_every_remedy_and_not_from_the_debt(WorkKind kind, Remedy remedy, int demand)
+    {
+        var job = kind == WorkKind.Private ? Private().Notice("2025-08-05") : new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor).Work(w => w with { Kind = kind }).Notice("2025-08-05", Manner.CertifiedMail, "city", "direct");
+        var amount = job.Furnished("2025-08-05", 10_000m).Furnished("2025-10-05", 5_000m).Waived("2025-09-02", WaiverForm.UnconditionalProgress, "2025-08-31").On("2025-12-01").AmountOf(remedy)!;
+        Assert.Equal((decimal)demand, amount.Demand);
+        Assert.Equal(demand - 15_000m, amount.Step("waived"));
+        Assert.Equal(remedy, amount.Remedy);
     }
 
     // Bus. & Prof. Code § 7031(a): never licensed for the work of 5 August, nothing is recovered for it; so nothing is in doubt or asked either.

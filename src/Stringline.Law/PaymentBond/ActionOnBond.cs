@@ -32,7 +32,8 @@ internal static class ActionOnBond
             };
             if (standing is Standing.Kept or Standing.Done)
                 return standing;
-            if (standing == Standing.InDoubt || EndOf(facts, action) is not null)
+            // An action that was lost settles nothing while another may still be good.
+            if (standing == Standing.InDoubt || (best != Standing.InDoubt && EndOf(facts, action) is not null))
                 best = standing;
         }
 

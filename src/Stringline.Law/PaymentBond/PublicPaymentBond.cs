@@ -19,7 +19,7 @@ public static class PublicPaymentBond
         var notice = BondNotice.Finding(facts, BondNoticeNeed.Of(facts, reach, BondLaw.Public), BondServed.Of(facts), right, completion, owners, BondLaw.Public, calendar);
         var firstDay = FirstDay(facts);
         var last = LastDayToSue(facts, notice, right, stopPayment, firstDay, calendar);
-        var findings = new List<Finding>(4) { notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
+        var findings = new List<Finding> { notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
         if (FirstDayToSue(facts, firstDay, right) is { } first)
             findings.Add(first);
         findings.Add(last);
@@ -63,11 +63,11 @@ public static class PublicPaymentBond
     [Rule("Civ. Code § 9564")]
     private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, Days? firstDay, OpenDays calendar)
     {
-        var readings = new List<Reading>(stopPayment.Readings.Count * 2);
+        var readings = new List<Reading>();
         foreach (var reading in stopPayment.Readings)
             readings.AddRange(Deadline.SixMonths(reading.Name, reading.Day, calendar));
         // While the claimant still provides work any action is early; what was furnished last shows no end.
-        var from = firstDay ?? (facts.LastFurnished is { } last && facts.All<ActionFiled>().Count > 0 ? last.Plus(1) : null);
+        var from = firstDay ?? facts.LastFurnished?.Plus(1);
         var standing = notice.Standing == Standing.Lost ? Standing.Lost
             : readings.Count == 0 ? Standing.NotYet
             : ActionOnBond.StandingOf(facts, readings, stopPayment.EndFirm, from);

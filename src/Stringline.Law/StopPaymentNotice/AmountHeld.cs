@@ -71,8 +71,7 @@ internal static class AmountHeld
         foreach (var service in counting)
         {
             stated = service.Paper.Amount is { } amount ? stated + Math.Max(0m, amount - StopPaymentReleases.ReducedBy(facts, service.Paper)) : null;
-            if (service.Paper.On.Earliest is { } day)
-                through = through is { } so ? LocalDate.Max(so, day) : day;
+            through = service.Paper.On.Earliest ?? through;
         }
 
         var within = Toward(facts, demand, holder.Holder);

@@ -20,7 +20,7 @@ internal static class HoldersAnswers
             yield return Demand(facts, demands, owner.Served, calendar);
         if (Answer(facts, owner, time, calendar) is { } answer)
             yield return answer;
-        if (facts.All<BondObjected>().Count > 0 && NewBond(facts, lenders, calendar) is { } bond)
+        if (NewBond(facts, lenders, calendar) is { } bond)
             yield return bond;
     }
 
@@ -31,7 +31,7 @@ internal static class HoldersAnswers
     [Rule("Civ. Code § 8520(b)")]
     private static Finding Demand(FactsAsOf facts, IReadOnlyList<StopPaymentDemanded> demands, HolderServed owner, OpenDays calendar)
     {
-        var readings = new List<Reading>(1);
+        var readings = new List<Reading>();
         foreach (var demand in demands)
         {
             if (demand.On.Earliest is { } day)
@@ -78,7 +78,7 @@ internal static class HoldersAnswers
     [Rule("Civ. Code § 8534")]
     private static Finding? NewBond(FactsAsOf facts, IReadOnlyList<HolderRow> lenders, OpenDays calendar)
     {
-        var readings = new List<Reading>(1);
+        var readings = new List<Reading>();
         Days? brought = null;
         var undated = false;
         List<Reason> why = [];

@@ -17,9 +17,7 @@ internal static class LendersRows
     public static IReadOnlyList<HolderRow> Of(FactsAsOf facts, Reach reach, Finding notice, TimeOfGiving time, OpenDays calendar)
     {
         var lenders = facts.Job.In(PartyCapacity.ConstructionLender);
-        if (lenders.Count == 0)
-            return [];
-        var rows = new List<HolderRow>(lenders.Count);
+        var rows = new List<HolderRow>();
         for (var i = 0; i < lenders.Count; i++)
             rows.Add(Of(facts, reach, lenders[i], IdOf(i), notice, time, calendar));
         return rows;
@@ -43,7 +41,7 @@ internal static class LendersRows
         var standing = served.Standing;
         if (isDue && standing != Standing.Lost && noticed is null)
             standing = WithoutNotice(facts, standing);
-        if (isDue && standing != Standing.Lost && toward.Kind == ReachKind.Late && !CoversAnything(facts, toward))
+        if (toward.Kind == ReachKind.Late && !CoversAnything(facts, toward))
             standing = Standing.Lost;
         if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender)))
             standing = Standing.InDoubt;

@@ -29,7 +29,7 @@ internal static class OwnersRow
     [Rule("Civ. Code § 8508(a)")]
     public static HolderRow Of(FactsAsOf facts, Reach reach, Finding notice, TimeOfGiving time, OpenDays calendar)
     {
-        var owners = new List<Party>(1);
+        var owners = new List<Party>();
         foreach (var party in facts.Job.Parties)
         {
             if (ReachesOwner(party.Capacity))

@@ -21,10 +21,10 @@ public static class PrivateStopPayment
         var owner = OwnersRow.Of(facts, reach, notice, time, calendar);
         var lenders = LendersRows.Of(facts, reach, notice, time, calendar);
         var last = LastDayToGive(facts, owner, lenders, time, calendar);
-        var findings = new List<Finding>(8) { last, owner.Finding };
+        var findings = new List<Finding> { last, owner.Finding };
         foreach (var lender in lenders)
             findings.Add(lender.Finding);
-        List<HolderServed> served = new(lenders.Count + 1);
+        List<HolderServed> served = [];
         if (owner.Holds)
             served.Add(owner.Served);
         foreach (var lender in lenders)
@@ -53,7 +53,7 @@ public static class PrivateStopPayment
     [Rule("Civ. Code § 8508(b)")]
     private static Finding LastDayToGive(FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
     {
-        var best = owner.Holds ? owner.ToGive : Standing.Lost;
+        var best = owner.ToGive;
         foreach (var lender in lenders)
             best = Better(best, lender.ToGive);
         return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", best, time.Readings, calendar, Why, time.EndKnown);
@@ -70,17 +70,11 @@ public static class PrivateStopPayment
     }
 
     // What is done for one holder is kept, though another may still be served: that one's own row says so.
-    private static Standing Better(Standing a, Standing b) => Rank(a) <= Rank(b) ? a : b;
+    private static Standing Better(Standing a, Standing b) => Rank(a) < Rank(b) ? a : b;
 
-    private static int Rank(Standing standing) => standing switch
-    {
-        Standing.Kept or Standing.Done => 0,
-        Standing.Open or Standing.Narrowed => 1,
-        Standing.InDoubt => 2,
-        Standing.NotYet => 3,
-        Standing.Lost => 4,
-        _ => throw new InvalidOperationException($"No such standing: {standing}."),
-    };
+    private static int Rank(Standing standing) => Array.IndexOf(BestFirst, standing);
+
+    private static readonly Standing[] BestFirst = [Standing.Kept, Standing.Open, Standing.InDoubt, Standing.NotYet, Standing.Lost];
 
     private static readonly Reason WithTheLien = Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings (see claim-of-lien.last-day); it need not wait until work has ceased.");
 

@@ -33,7 +33,7 @@ public static class PublicStopPayment
         var last = LastDayToGive(facts, reach, notice, served, time, whyTime, askTime, calendar);
         List<HolderServed> all = [served];
         var action = StopPaymentAction.Of(facts, all, last, time, StopPaymentLaw.Public, calendar);
-        var findings = new List<Finding>(6) { last, AmountHeld.Finding(facts, reach, amounts, all, last, action, time, StopPaymentLaw.Public) };
+        var findings = new List<Finding> { last, AmountHeld.Finding(facts, reach, amounts, all, last, action, time, StopPaymentLaw.Public) };
         findings.AddRange(action.Findings);
         if (EntityTells(facts, served, time, completion, owners, calendar) is { } tells)
             findings.Add(tells);
@@ -46,7 +46,7 @@ public static class PublicStopPayment
     private static Holder Entity(FactsAsOf facts, Reach reach) => new("stop-payment-notice.last-day", "public entity", facts.Job.In(PartyCapacity.PublicEntity))
     {
         NoticeIsDue = reach.Kind != ReachKind.NoneDue,
-        Noticed = reach.Kind == ReachKind.NotGiven ? null : reach.Given,
+        Noticed = reach.Given,
     };
 
     [Rule("Civ. Code § 9300(c)")]

@@ -31,7 +31,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         FactsAsOf facts, IReadOnlyList<HolderServed> served, Finding toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
     {
         var windows = WindowsOf(served, time, out var given);
-        var findings = new List<Finding>(windows.Count + 3);
+        var findings = new List<Finding>();
         for (var i = 0; i < windows.Count; i++)
             findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
         Standing? lastDay = null;
@@ -99,7 +99,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     private static Finding LastDayToSue(
         FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar)
     {
-        var readings = new List<Reading>(time.Readings.Count);
+        var readings = new List<Reading>();
         foreach (var reading in time.Readings)
             readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
         var without = Deadline.StandingOf(facts.AsOf, readings, null, time.EndFirm);

@@ -121,7 +121,7 @@ internal sealed record BondServed(Days? On, Verdict Counts)
             else if (Reaches(paper, sureties, out _) && Reaches(paper, principals, out _))
                 yield return Reason.Of(law.Section, $"Notice given to surety and principal {given}: {names}.", [paper]);
             else
-                yield return Reason.Of(law.Section, $"Notice given {given} to {names}. It must reach the surety and the bond principal, the one and the other: {Missing(paper, sureties, principals)} is not among them, and alone it does not count.", [paper]);
+                yield return Reason.Of(law.Section, $"Notice given {given} to {names}. It must reach the surety and the bond principal, the one and the other: {Missing(paper, sureties, principals)}, and alone it does not count.", [paper]);
         }
 
         if (sureties.Count == 0)
@@ -132,13 +132,9 @@ internal sealed record BondServed(Days? On, Verdict Counts)
     {
         var surety = Reaches(paper, sureties, out _) ? null : "the surety" + Names(sureties);
         var principal = Reaches(paper, principals, out _) ? null : "the principal" + Names(principals);
-        return (surety, principal) switch
-        {
-            ({ } a, { } b) => $"neither {a} nor {b}",
-            ({ } a, null) => a,
-            (null, { } b) => b,
-            (null, null) => "nobody",
-        };
+        return surety is null ? $"{principal} is not among them"
+            : principal is null ? $"{surety} is not among them"
+            : $"neither {surety} nor {principal} is among them";
     }
 
     private static string Names(IReadOnlyList<Party> parties) => parties.Count == 0 ? "" : " " + string.Join(" or ", parties.Select(p => p.Name));

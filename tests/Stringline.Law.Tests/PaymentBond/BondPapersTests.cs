@@ -92,7 +92,7 @@ public sealed class BondPapersTests
         Assert.False(both.Says("is not among them"));
         Assert.True(Notice(OnPublic().BondNoticeGiven("2025-11-03", "surety"), "2025-12-01").Says("the principal Brushline Builders Inc. is not among them"));
         Assert.True(Notice(OnPublic().BondNoticeGiven("2025-11-03", "direct"), "2025-12-01").Says("the surety Bollard Surety Co. is not among them"));
-        Assert.True(Notice(OnPublic().BondNoticeGiven("2025-11-03", "city"), "2025-12-01").Says("neither the surety Bollard Surety Co. nor the principal Brushline Builders Inc. is not among them"));
+        Assert.True(Notice(OnPublic().BondNoticeGiven("2025-11-03", "city"), "2025-12-01").Says("neither the surety Bollard Surety Co. nor the principal Brushline Builders Inc. is among them"));
         Assert.True(Notice(OnPublic().BondNoticeGiven("?", "nobody"), "2025-12-01").Says("Notice given on a day unknown to nobody"));
         Assert.Equal([3], Notice(OnPublic().BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Fax }), "2025-12-01").EntriesOf("in a manner in which no notice is given"));
         Assert.True(Notice(OnPublic().NoParty("surety"), "2025-12-01").Says("The file names no surety"));

@@ -89,7 +89,7 @@ public sealed class GivenPapersTests
     {
         Assert.Equal([4], Last(Given()).Corrected("(stop-payment-given.tenDollars)"));
         Assert.Empty(Last(Given().Paper(p => p with { TenDollars = false })).Corrected("(stop-payment-given.tenDollars)"));
-        Assert.Empty(Last(Given().Paper(p => p with { Manner = Manner.Email })).Questions.Where(q => q.Text.Contains("(stop-payment-given.", StringComparison.Ordinal)));
+        Assert.False(Last(Given().Paper(p => p with { Manner = Manner.Email })).Asks("(stop-payment-given."));
     }
 
     // Ten days after Friday 24 October 2025 are Monday 3 November; after a notice recorded on Wednesday the 29th, Saturday 8 November, which rolls to Monday

@@ -190,7 +190,7 @@ public static class RecordedClaim
     private static Standing TimeToRecord(FactsAsOf facts, LastDay lastDay)
     {
         var standing = lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
-        return standing == Standing.Open && lastDay.Over.Count > 0 ? Standing.InDoubt : standing;
+        return lastDay.Over.Count > 0 ? Standing.InDoubt : standing;
     }
 
     private static IEnumerable<Question> AboutReleases(FactsAsOf facts) => facts.All<ReleaseRecorded>().Any(r => r.Satisfied is null)

@@ -26,7 +26,7 @@ public static class WhatWouldNarrow
 
         foreach (var reading in completion.Open)
         {
-            if (reading.Firmness != Firmness.Certain && !reading.IsOwnersWord && completion.Open.Count > 1)
+            if (reading.Firmness != Firmness.Certain && !reading.IsOwnersWord)
                 Ask($"Can «{reading.Name}» ({reading.On.Earliest}) be ruled out?", Without(reading, facts, completion, notices, calendar));
             if (!reading.On.IsExact)
                 Ask($"On which day exactly was «{reading.Name}», {reading.On}?", On(reading, reading.On.Latest, facts, completion, notices, calendar));

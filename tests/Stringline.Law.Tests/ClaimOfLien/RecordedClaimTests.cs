@@ -172,6 +172,8 @@ public sealed class RecordedClaimTests
     [InlineData("2026-04-15", Standing.Kept)]
     [InlineData("2026-04-10..2026-04-12", Standing.Lost)]
     [InlineData("2026-04-10..2026-04-13", Standing.InDoubt)]
+    [InlineData("2026-04-14..2026-04-15", Standing.InDoubt)]
+    [InlineData("2026-04-15..2026-04-16", Standing.Kept)]
     [Proves("Civ. Code § 8414(a)")]
     public void A_claim_about_the_doubtful_end_of_work_may_be_void(string recorded, Standing expected) =>
         Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
@@ -189,6 +191,9 @@ public sealed class RecordedClaimTests
     {
         Assert.Equal(Standing.Open, Last(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-03-05"), "2026-03-06").Standing);
         Assert.Equal(Standing.Open, Last(new JobBuilder().Furnished("2026-03-02", 10m), "2026-03-02").Standing);
+        // Ceased on some day from 12 to 14 April: from the 13th on a claim may be recorded.
+        Assert.Equal(Standing.NotYet, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"), "2026-04-12").Standing);
+        Assert.Equal(Standing.Open, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"), "2026-04-13").Standing);
     }
 
     [Fact]

@@ -164,6 +164,9 @@ public sealed class ServiceOfClaimTests
         Assert.Equal(expected, answer.Get("claim-of-lien.last-day").Standing);
         Assert.Equal(suit ? ["2026-02-18"] : [], answer.Get("enforcement.last-day").DaysOf());
         Assert.Equal(county == "Solano" && alsoIn is null, answer.Get("claim-of-lien.last-day").Asks("(site.alsoIn)"));
+        var elsewhere = string.Join(' ', answer.Get("claim-of-lien.last-day").Why.Where(w => !w.Applied && w.Section == "Civ. Code § 8060(b)").Select(w => w.Text));
+        Assert.Equal(alsoIn == "Napa", elsewhere.Contains("no part of the work lies there", StringComparison.Ordinal));
+        Assert.Equal(county == "Solano" && alsoIn is null, elsewhere.Contains("Unless part of the work lies in Solano County too", StringComparison.Ordinal));
     }
 
     // Recorded on Saturday 22 November, and on Thanksgiving.

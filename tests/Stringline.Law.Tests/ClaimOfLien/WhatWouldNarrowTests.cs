@@ -7,7 +7,7 @@ public sealed class WhatWouldNarrowTests
 {
     private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06");
 
-    private static (string Text, int? Days)[] Asked(JobBuilder job) => [.. job.On("2026-06-01").Get("claim-of-lien.last-day").Questions.Select(q => (q.Text, q.Days))];
+    private static (string Text, int? Days)[] Asked(JobBuilder job, string asOf = "2026-06-01") => [.. job.On(asOf).Get("claim-of-lien.last-day").Questions.Select(q => (q.Text, q.Days))];
 
     [Fact]
     public void One_certain_day_leaves_nothing_to_ask() => Assert.Empty(Asked(Job().Completed("2026-05-04")));
@@ -76,7 +76,18 @@ public sealed class WhatWouldNarrowTests
     public void A_notice_that_states_another_day_than_the_file_is_asked_about(string states, bool asks)
     {
         var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: states).OwnerToldUs("2026-06-30").On("2026-06-01").Get("claim-of-lien.last-day").Questions;
+        Assert.DoesNotContain(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal));
         Assert.Equal(asks, asked.Any(q => q.Text.Contains("Until then its day stands beside that of the file", StringComparison.Ordinal) && q.Days > 0 && q.Corrects is OwnerRecorded));
+    }
+
+    // Recorded on 25 June, after the fifteenth day, the notice shortens nothing: whether a copy came is not asked, while the contested day is.
+    [Fact]
+    public void What_moves_nothing_is_not_asked()
+    {
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-27", CompletionTheory.Occupation, contested: true).OwnerRecorded("2026-06-25", states: "2026-05-04"), "2026-07-01");
+        Assert.DoesNotContain(asked, q => q.Text.Contains("owner's copy", StringComparison.Ordinal));
+        Assert.All(asked.Where(q => q.Days is not null), q => Assert.True(q.Days > 0));
+        Assert.Contains(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal) && q.Days == 7);
     }
 
     // Contested 1 and 15 April, certain 4 May. The middle one carries neither end of the band; the certain one cannot be ruled out.

@@ -52,6 +52,13 @@ public sealed class OpenDaysTests
     }
 
     [Fact]
+    public void A_county_without_a_name_or_without_rows_is_refused()
+    {
+        Assert.Throws<ArgumentException>(() => OpenDays.ForCounty(" ", Rows));
+        Assert.Equal("rows", Assert.Throws<ArgumentNullException>(() => OpenDays.ForCounty("Yolo", null!)).ParamName);
+    }
+
+    [Fact]
     public void A_last_day_on_a_county_closing_day_rolls_and_is_not_planned_on()
     {
         // Code Civ. Proc. § 12b: the closed office's day counts as a holiday for its own business.

@@ -57,5 +57,5 @@ internal static class Disputes
     }
 
     private static decimal Saved(SumDue sum, Disputed dispute, LocalDate asOf) =>
-        sum.Penalty(sum.Disputed ?? 0m, asOf).ForMonths - sum.Penalty((sum.Disputed ?? 0m) + dispute.Amount, asOf).ForMonths;
+        sum.Penalty(sum.Disputed!.Value, asOf).ForMonths - sum.Penalty(sum.Disputed.Value + dispute.Amount, asOf).ForMonths;
 }

@@ -48,7 +48,7 @@ public static class Late
     /// <param name="due">The last day on which payment was in time.</param>
     /// <param name="asOf">The day of asking.</param>
     public static decimal Interest(decimal money, decimal percent, LocalDate due, LocalDate asOf) =>
-        asOf <= due || money <= 0 ? 0m : Cents(money * percent / 100m * NodaTime.Period.DaysBetween(due, asOf) / 365m);
+        asOf <= due ? 0m : Cents(money * percent / 100m * NodaTime.Period.DaysBetween(due, asOf) / 365m);
 
     private static decimal Cents(decimal dollars) => decimal.Round(dollars, 2, MidpointRounding.AwayFromZero);
 }

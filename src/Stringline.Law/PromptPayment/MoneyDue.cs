@@ -153,7 +153,7 @@ public static class MoneyDue
         var finding = WithinTheArticle(facts, Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
             Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])));
         Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
-        if (finding.Standing is not (Standing.Open or Standing.InDoubt) || facts.AsOf <= sum.Due || unsaid.Length == 0 || sum.Disputed == 0)
+        if (finding.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
             return finding;
         var whole = sum.Penalty(disputed: 0m, facts.AsOf);
         return finding with

@@ -30,8 +30,6 @@ public static class PublicMoneyDue
 
     private static List<Finding> FromHirer(FactsAsOf facts, OpenDays calendar)
     {
-        if (facts.All<HirerPaid>().Count == 0)
-            return [];
         var findings = MoneyDue.FromHirer(facts, calendar, static _ => PassOnDays,
             static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicProgress.FromHirer(facts, sum, id)),
             static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum, id)));

@@ -118,7 +118,8 @@ internal static class PublicProgress
     [Rule("Pub. Contract Code § 10262", Since = "2012-01-01")]
     public static Finding? Report(FactsAsOf facts, IReadOnlyList<Finding> owed)
     {
-        if (PublicPayer.IsState(facts) != true || facts.Job.Claimant.Role != ClaimantRole.Subcontractor)
+        // What is owed is surely so, and not in doubt, to a subcontractor alone.
+        if (PublicPayer.IsState(facts) != true)
             return null;
         foreach (var finding in owed)
         {

@@ -35,7 +35,7 @@ internal static class PublicRetentionCap
         var percent = Rate(facts);
         decimal? price = facts.Job.Contract.Price is { } agreed ? agreed + Total.Of(facts.All<Change>(), static c => c.Agreed ? c.Amount : 0m) : null;
         // Nothing was paid, and so nothing retained, of what was not furnished: each payment is capped as well.
-        decimal? furnished = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null) ? Total.Of(facts.Furnished, static f => f.Amount ?? 0m) : null;
+        decimal? furnished = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null) ? Total.Of(facts.Furnished, static f => f.Amount!.Value) : null;
         if ((price, furnished) is (null, null))
             return Answer(Standing.InDoubt, null, [Reason.Of(Section, $"{retained} is retained; the cap is a part of each payment and of the price, which the file does not give.", [.. held])], [Price]);
         var overPrice = price is { } whole ? Over(retained, whole, percent) : 0m;

@@ -35,6 +35,7 @@ public sealed partial class CapQuestionsTests
     [InlineData(ClaimantRole.DirectContractor, "200000.10", null, "10000.02", null, Standing.Open, "0.01", "")]
     [InlineData(ClaimantRole.DirectContractor, "80000", "22000", "1100.50", null, Standing.Open, "0.50", "retained=0.5")]
     [InlineData(ClaimantRole.DirectContractor, "22000", "80000", "1100.50", null, Standing.Open, "0.50", "")]
+    [InlineData(ClaimantRole.DirectContractor, "80000", "22000", "5000", null, Standing.Open, "3900", "retained=2900")]
     [InlineData(ClaimantRole.DirectContractor, "22000", "22000", "1100.50", null, Standing.Open, "0.50", "")]
     [InlineData(ClaimantRole.DirectContractor, "80000", "22000", "1100.50", 3.0, Standing.Open, "0.50", "retained=0.5")]
     [InlineData(ClaimantRole.DirectContractor, "80000", "11000 11000", "1100", null, Standing.Kept, "0", "")]
@@ -110,6 +111,7 @@ public sealed partial class CapQuestionsTests
     [InlineData(ClaimantRole.DirectContractor, "80000", null, "4000.50", null, Standing.Open, "0.50", "")]
     [InlineData(ClaimantRole.DirectContractor, "80000", "22000", "1100.50", null, Standing.Open, "0.50", "retained=0.5")]
     [InlineData(ClaimantRole.DirectContractor, "22000", "22000", "1100.50", 3.0, Standing.Open, "0.50", "")]
+    [InlineData(ClaimantRole.DirectContractor, "80000", "22000", "5000", null, Standing.Open, "3900", "retained=2900")]
     [InlineData(ClaimantRole.DirectContractor, "80000", "11000 ?", "1100", null, Standing.Kept, "0", "")]
     [InlineData(ClaimantRole.DirectContractor, null, "22000", "1100", null, Standing.InDoubt, "0", "price=")]
     [InlineData(ClaimantRole.DirectContractor, null, "22000", "1100.50", null, Standing.InDoubt, "0.50", "price= retained=0.5")]
@@ -155,6 +157,7 @@ public sealed partial class CapQuestionsTests
         Assert.Equal((expected, asked), (cap.Standing, Asked(cap)));
         Assert.Equal($"Pub. Contract Code § {section}", cap.Sections[^1]);
         // Within the cap neither exception matters.
-        Assert.Equal("", Asked(Public(role, "80000", "80000", "4000", null, complex).Contract(c => c with { BondNotBrought = noBond }).On("2026-06-15").Get("retention.cap")));
+        var within = Public(role, "80000", "80000", "4000", null, complex).Contract(c => c with { BondNotBrought = noBond }).On("2026-06-15").Get("retention.cap");
+        Assert.Equal((role == ClaimantRole.Subcontractor && noBond == true ? Standing.Done : Standing.Kept, ""), (within.Standing, Asked(within)));
     }
 }

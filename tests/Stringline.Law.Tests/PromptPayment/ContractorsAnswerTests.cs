@@ -75,6 +75,21 @@ public sealed class ContractorsAnswerTests
         Assert.Equal(["2026-06-04"], Answer(Requested(Requested(Public(), "2026-04-13"), "2026-04-20")).DaysOf());
     }
 
+    // Where § 9204 may not govern, the older procedure is told of for what is claimed up to $375,000 (§ 20104(a)), of a request or of a claim.
+    [Theory]
+    [InlineData(true, "375000", true)]
+    [InlineData(true, "375000.01", false)]
+    [InlineData(false, "375000", true)]
+    [InlineData(false, "375000.01", false)]
+    [Proves("Pub. Contract Code § 20104(a)")]
+    public void The_sum_asked_for_tells_the_older_procedure(bool request, string sum, bool older)
+    {
+        var amount = decimal.Parse(sum, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(older, Answer(Public(null).Add(i => request
+            ? new ClaimRequestMade { Index = i, On = When("2026-04-13"), Amount = amount }
+            : new DisputeClaimSent { Index = i, On = When("2026-04-13"), Amount = amount })).Says("the older procedure is left"));
+    }
+
     // Private work, 30 days: asked between 9 and 13 April, so by Wednesday 13 May.
     [Theory]
     [InlineData("2026-05-13", null, null, Standing.NotYet, null)]

@@ -41,4 +41,17 @@ public sealed class LateTests
     [Fact]
     [Proves("Civ. Code § 8818")]
     public void Nothing_withheld_costs_nothing() => Assert.Equal((0, 0m, 0m), Late.Penalty(0m, Day("2026-01-31"), Day("2027-01-31")));
+
+    // Nothing is late by the last day; a day after it a day counts: 12,000 x 24% / 365 = 7.89, and 10 percent interest 3.29.
+    [Theory]
+    [InlineData("2026-03-10", 0, 0)]
+    [InlineData("2026-03-16", 0, 0)]
+    [InlineData("2026-03-17", 7.89, 3.29)]
+    [Proves("Civ. Code § 8818")]
+    [Proves("Code Civ. Proc. § 685.010(a)")]
+    public void Nothing_costs_anything_by_its_last_day(string asOf, decimal byDays, decimal interest)
+    {
+        Assert.Equal((0, 0m, byDays), Late.Penalty(12000m, Day("2026-03-16"), Day(asOf)));
+        Assert.Equal(interest, Late.Interest(12000m, Late.LegalRate, Day("2026-03-16"), Day(asOf)));
+    }
 }

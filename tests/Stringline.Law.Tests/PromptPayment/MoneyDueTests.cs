@@ -174,4 +174,41 @@ public sealed class MoneyDueTests
         Assert.Equal(5000m, Assert.Single(due.Questions).Dollars);
         Assert.Equal(720m, Direct().Retained("2026-05-01", 12000m).Completed("2026-06-01").Paid("2026-05-20", 5000m).On("2026-10-16").Get("retention.due").Amount);
     }
+
+    // Civ. Code § 8800(d): 20,000 of work, 12,000 retained, two demands of 10,000. The one of 1 to 20 June is due on 20 July, that of 5 June on
+    // 6 July: the retention is taken out of the latter first. 8,000 are left for two months from 20 July.
+    [Fact]
+    [Proves("Civ. Code § 8800(d)")]
+    public void Retention_is_taken_out_of_the_demand_that_falls_due_first()
+    {
+        var answer = Direct().Contract(c => c with { Price = 50000m }).Retained("2026-04-01", 42000m).PaymentDemanded("2026-06-01..2026-06-20", 10000m).PaymentDemanded("2026-06-05", 10000m).On("2026-10-01");
+        Assert.Equal(["2026-07-06"], answer.Get("prompt-payment.progress").DaysOf());
+        Assert.Equal(Standing.Done, answer.Get("prompt-payment.progress").Standing);
+        Assert.Equal(320m, answer.Get("prompt-payment.progress.2").Amount);
+    }
+
+    // 48,000 of 50,000 are no retention. Demanded with a second demand of one dollar: what the two are beyond that is taken out of the first.
+    [Theory]
+    [InlineData(48001, 959.98, true)]
+    [InlineData(47999, 959.98, false)]
+    [InlineData(47000, 940, false)]
+    [Proves("Civ. Code § 8800(d)")]
+    public void Only_what_is_demanded_beyond_the_work_without_retention_is_retention(int demanded, decimal penalty, bool told)
+    {
+        var due = Direct().Contract(c => c with { Price = 50000m }).Retained("2026-04-01", 2000m).PaymentDemanded("2026-06-01", demanded).PaymentDemanded("2026-06-02", 1m).On("2026-08-01");
+        Assert.Equal(penalty, due.Get("prompt-payment.progress").Amount);
+        Assert.Equal(told, due.Get("prompt-payment.progress").Says("$2.00 of what was demanded is retention"));
+        Assert.Equal(told, due.Get("prompt-payment.progress").Says("is retention"));
+        Assert.False(due.Get("prompt-payment.progress.2").Says("is retention"));
+    }
+
+    // Civ. Code § 8814: the share is of retention alone; a progress payment takes nothing of it.
+    [Fact]
+    [Proves("Civ. Code § 8814")]
+    public void A_progress_payment_takes_nothing_of_the_share_of_retention()
+    {
+        var answer = Sub().Retained("2026-03-10", 1000m).HirerPaid("2026-03-16", 5000m).HirerPaid("2026-05-11", 3000m, PaymentOf.Retention).On("2026-08-21");
+        Assert.Equal(400m, answer.Get("prompt-payment.progress").Amount); // four months from 23 March
+        Assert.Equal(60m, answer.Get("retention.due").Amount); // 1,000 for three months from 21 May
+    }
 }

@@ -26,6 +26,13 @@ public sealed class PapersQuestionsTests
     public void Section_8800_d_a_progress_payment_is_what_is_owed_without_the_retention(decimal owed, decimal progress) =>
         Assert.Equal(progress, MoneyDue.WithoutRetention(new JobBuilder().Retained("2025-09-10", 1_500m).Retained("2025-09-20", 500m).FactsOn("2025-12-01"), owed));
 
+    [Fact]
+    public void A_question_about_no_file_is_refused()
+    {
+        Assert.Throws<ArgumentNullException>(() => MoneyDue.WithoutRetention(null!, 1m));
+        Assert.Throws<ArgumentNullException>(() => StopWork.DueDay(null!));
+    }
+
     /// <summary>Civ. Code § 8182(a): 15 days after May 2, 2026 are Sunday, May 17. The recorder is open on Friday the 15th; the roll goes to Monday the 18th.</summary>
     [Fact]
     public void Section_8182_a_the_owner_plans_on_an_open_day_and_may_argue_the_roll() =>

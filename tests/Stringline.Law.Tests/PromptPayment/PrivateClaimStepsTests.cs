@@ -140,6 +140,35 @@ public sealed class PrivateClaimStepsTests
         Assert.True(says is null || suspension!.Says(says));
     }
 
+    // Answered on 11 May: 60 days end on Friday 10 July, and the owner is told on the 11th; thirty days end on Monday 10 August.
+    [Fact]
+    [Proves("Civ. Code § 8850(k)")]
+    public void Payment_of_the_undisputed_part_is_due_sixty_days_after_the_answer() =>
+        Assert.Equal(["2026-08-21"], Find(Answered(Job(), "2026-05-11", 100m), "suspension-first-day", "2026-07-01")!.DaysOf());
+
+    // §§ 8850(j), (n): where the procedure does not govern, or the claim goes through the contractor, nothing follows; a direct contractor is
+    // one whoever is entered as having hired it.
+    [Theory]
+    [InlineData(ClaimantRole.DirectContractor, "owner", "2025-12-31", new[] { "dispute-claim.owners-statement" })]
+    [InlineData(ClaimantRole.Subcontractor, "direct", "2026-02-24", new[] { "dispute-claim.owners-statement" })]
+    [InlineData(ClaimantRole.DirectContractor, null, "2026-02-24", new[] { "dispute-claim.owners-statement", "dispute-claim.conference", "dispute-claim.suspension-first-day" })]
+    [Proves("Civ. Code § 8850(n)")]
+    [Proves("Civ. Code § 8850(j)")]
+    public void Nothing_follows_a_claim_that_the_procedure_does_not_reach(ClaimantRole role, string? hiredBy, string made, string[] ids)
+    {
+        var answer = Job(role: role, made: made).Role(role, hiredBy).On("2026-06-01");
+        Assert.Equal(ids, answer.Findings.Select(f => f.Id).Where(id => id.StartsWith("dispute-claim.", StringComparison.Ordinal)));
+        Assert.Equal(ids.Length == 3, answer.Find("dispute-claim.suspension-first-day")?.Asks("(stop-work-notice-given)") ?? false);
+    }
+
+    // Sent on 13 April, its receipt not told: not late on the thirtieth day, 13 May, and in doubt from the next.
+    [Theory]
+    [InlineData("2026-05-13", Standing.NotYet)]
+    [InlineData("2026-05-14", Standing.InDoubt)]
+    [Proves("Civ. Code § 8850(d)")]
+    public void Without_a_receipt_silence_is_in_doubt_after_the_thirtieth_day(string asOf, Standing expected) =>
+        Assert.Equal(expected, Find(Job(received: null), "owners-statement", asOf)!.Standing);
+
     // Received on a known day though the sending is unknown: § 8850(j), the contractor's 30 days are not counted from the sending.
     [Fact]
     [Proves("Civ. Code § 8850(j)")]

@@ -187,4 +187,68 @@ public sealed class PublicClaimStepsTests
             job.Completed(accepted, CompletionTheory.Acceptance);
         Assert.Equal(first, Find(job, "arbitration-first-day")?.DaysOf().Single());
     }
+
+    // § 9204(d)(1), by the papers of the claim: sent in doubt or not received, in the wrong manner, under the older procedure (which asks for
+    // no manner), or after the end of the section.
+    [Theory]
+    [InlineData("2025-07-14", "2026-06-01", null, Manner.CertifiedMail, "2026-06-10", Standing.NotYet, false)]
+    [InlineData("2025-07-14", "2026-06-01", "2026-06-03", null, "2026-08-10", Standing.Open, false)]
+    [InlineData("2025-07-14", "2026-06-01", "2026-06-03", Manner.Email, "2026-08-10", Standing.InDoubt, true)]
+    [InlineData(null, "2026-06-01", "2026-06-03", Manner.Email, "2026-08-10", Standing.InDoubt, true)]
+    [InlineData("2016-12-31", "2026-06-01", "2026-06-03", Manner.Email, "2026-08-10", Standing.Open, false)]
+    [InlineData("2016-12-31", "2026-06-01", "2026-06-03", Manner.Email, "2027-01-05", Standing.Open, false)]
+    [Proves("Pub. Contract Code § 9204(d)(1)")]
+    [Proves("Pub. Contract Code § 20104.2")]
+    public void How_a_claim_was_sent_counts_under_the_newer_section(string? made, string sent, string? received, Manner? manner, string asOf, Standing expected, bool again)
+    {
+        var statement = Find(Claim(Job(made), sent, received).Which(e => (DisputeClaimSent)e with { Manner = manner }), "entitys-statement", asOf)!;
+        Assert.Equal(expected, statement.Standing);
+        Assert.Equal(again, statement.Says("send it again that way"));
+        Assert.Equal(received is null ? $"entity's statement, 45 days after receipt, which was not before {sent}" : "entity's statement, 45 days after receipt", statement.Band!.Earliest.Name);
+        Assert.True(statement.Says(received is null ? "within 45 days of receipt, which was not before the sending on 2026-06-01 (Mon), what" : "within 45 days of receipt, 2026-06-03 (Wed), what"));
+        Assert.All(statement.Questions.Where(q => q.Text.Contains("dispute-claim-sent", StringComparison.Ordinal)), q => Assert.IsType<DisputeClaimSent>(q.Corrects));
+    }
+
+    // Days in doubt: a conference demanded between 24 and 27 July, after a claim of 1 to 5 June, is held by 26 August; one held between 21 and
+    // 28 August, ten business days after the 28th, Labor Day and Admission Day left out.
+    [Fact]
+    [Proves("Pub. Contract Code § 9204(d)(2)")]
+    public void What_the_entity_owes_is_counted_from_the_latest_day_of_a_doubt()
+    {
+        var job = Demanded(Claim(Job(), "2026-06-01..2026-06-05"), "2026-07-24..2026-07-27");
+        Assert.Equal(["2026-08-26"], Find(job, "conference", "2026-08-01")!.DaysOf());
+        Assert.Equal(["2026-09-15"], Find(Held(job, "2026-08-21..2026-08-28"), "second-statement", "2026-09-01")!.DaysOf());
+        // Demanded on a day on which the claim may have been sent before.
+        Assert.Equal(Standing.Kept, Find(Demanded(Claim(Job(), "2026-06-01..2026-06-05"), "2026-06-02"), "conference-last-day", "2026-07-01")!.Standing);
+        Assert.NotNull(Find(Demanded(Claim(Job(), "2026-06-01..2026-06-05"), "2026-06-02"), "conference", "2026-07-01"));
+        // Where either procedure may govern, the shorter time of the statement begins the claimant's fifteen days.
+        Assert.Equal(["2026-08-02"], Find(Claim(Job(made: null), amount: 62_000m), "conference-last-day", "2026-07-01")!.DaysOf());
+        // Answered between 6 and 13 July: 60 days end on Friday 11 September.
+        Assert.Equal(["2026-09-11"], Find(Answered(Claim(Job()), "2026-07-06..2026-07-13", 7_300m), "undisputed-part", "2026-09-10")!.DaysOf());
+    }
+
+    // § 9204(i): a claim sent between 30 December and 2 January, its receipt not told, may be of 2027.
+    [Fact]
+    [Proves("Pub. Contract Code § 9204(i)")]
+    public void A_claim_that_may_be_of_2027_has_no_sure_law()
+    {
+        Assert.True(Find(Claim(Job(), "2026-12-30..2027-01-02", received: null), "entitys-statement", "2027-01-05")!.Says("was not known when this was written"));
+        Assert.True(Find(Claim(Job(), "2026-12-30..2026-12-31", received: null), "entitys-statement", "2027-01-05")!.Says("keeps its argument"));
+        // Outside both procedures the body is still asked about.
+        Assert.True(Find(Claim(Job("2016-12-31", body: null), amount: 375_000.01m), "entitys-statement")!.Asks("(work.body)"));
+    }
+
+    [Fact]
+    [Proves("Pub. Contract Code § 10240.1")]
+    [Proves("Pub. Contract Code § 10240.2")]
+    [Proves("Pub. Contract Code § 20104.2(a)")]
+    public void What_is_settled_is_neither_told_nor_asked()
+    {
+        var decided = Claim(Job(body: PublicBody.State)).Completed("2025-10-22", CompletionTheory.Acceptance).Add(i => new FinalDecisionServed { Index = i, On = When("2026-10-05") });
+        Assert.Equal(["2027-01-03 90 days after the final decision was served"], Find(decided, "arbitration-last-day")!.Lines());
+        // With a decision nothing waits for the 240 days.
+        Assert.Null(Find(decided, "arbitration-first-day"));
+        // A claim that was filed needs no day of final payment.
+        Assert.Empty(Find(Claim(Job()), "filing-last-day")!.Questions);
+    }
 }

@@ -183,4 +183,33 @@ public sealed class PublicPaymentStepsTests
         var job = Sub().HirerPaid("2026-01-12", 4_500m, PaymentOf.Retention).ActionFiled("2026-02-10").Add(i => new ActionEnded { Index = i, On = When(ended), How = how });
         Assert.Equal(charge, Due(job, "2026-06-15").Amount);
     }
+
+    // § 7107(c), (g): accepted between 20 and 23 October, so by 22 December, and by Wednesday 21 January for a State agency that holds little;
+    // what came from the 20th on may be the retention.
+    [Theory]
+    [InlineData(null, Standing.InDoubt)]
+    [InlineData("2025-10-19", Standing.InDoubt)]
+    [InlineData("2025-10-20", Standing.Done)]
+    [Proves("Pub. Contract Code § 7107(g)")]
+    public void An_acceptance_of_a_day_in_doubt_is_counted_from_its_latest(string? paid, Standing expected)
+    {
+        var job = Prime(PublicBody.State).Retained("2025-09-10", 2_200m).Completed("2025-10-20..2025-10-23", CompletionTheory.Acceptance);
+        var due = Due(paid is null ? job : job.Paid(paid, 2_200m), "2026-03-23");
+        Assert.Equal(["2025-12-22", "2026-01-21"], due.DaysOf());
+        Assert.Equal(expected, due.Standing);
+    }
+
+    // Paid in time, it does not matter whether the work was complete; and one whose hirer is not entered is not taken for another's.
+    [Fact]
+    [Proves("Pub. Contract Code § 7107(c)")]
+    [Proves("Pub. Contract Code § 7107(d)")]
+    public void What_does_not_matter_is_not_asked()
+    {
+        var contested = Prime().Retained("2025-09-10", 2_200m).Completed("2025-10-22", CompletionTheory.Acceptance, contested: true);
+        Assert.Single(Due(contested, "2026-03-23").Questions);
+        var paid = Due(contested.Paid("2025-12-01", 2_200m), "2026-03-23");
+        Assert.Equal((Standing.Done, 0), (paid.Standing, paid.Questions.Count));
+        var alone = Due(Sub().Role(ClaimantRole.Subcontractor, null).HirerPaid("2026-01-12", 4_500m, PaymentOf.Retention), "2026-01-21");
+        Assert.Equal((Standing.Open, 0), (alone.Standing, alone.Questions.Count));
+    }
 }

@@ -119,7 +119,9 @@ public sealed class PublicRetentionTests
         Assert.Equal((Standing.Open, 360m), (due.Standing, due.Amount));
         Assert.True(due.Says("each subcontractor's share"));
         Assert.True(due.Says("$4,500.00 is wrongly withheld"));
-        Assert.True(due.Asks("(hirer-paid.amount)"));
+        var asked = Assert.Single(due.Questions, q => q.Text.EndsWith("(hirer-paid.amount)", StringComparison.Ordinal));
+        Assert.Equal(25_500m, asked.Dollars);
+        Assert.IsType<HirerPaid>(asked.Corrects);
         Assert.False(Due(Sub().HirerPaid("2026-01-12", 4500m, PaymentOf.Retention), "2026-06-15").Asks("(hirer-paid.amount)"));
     }
 

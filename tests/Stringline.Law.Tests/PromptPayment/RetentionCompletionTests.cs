@@ -69,7 +69,10 @@ public sealed class RetentionCompletionTests
         IsDue(Used(Accepted(Prime(), "2025-10-22"), "2025-11-12"), "2025-12-22", null);
         IsDue(Used(Accepted(Prime(), "2025-11-12", contested: true), "2025-10-22"), "2026-01-12", AcceptanceAsked);
         IsDue(Used(Accepted(Prime(), "2025-10-22", contested: true), "2025-11-12"), "2026-01-12", LaborAsked);
-        // Of two acceptances in doubt the one whose latest day is the earlier.
+        // Days in doubt are compared by their latest.
+        IsDue(Accepted(Accepted(Prime(), "2025-10-20..2025-10-22"), "2025-10-21..2025-11-12"), "2025-12-22", null);
+        IsDue(Used(Accepted(Prime(), "2025-10-20..2025-11-12", contested: true), "2025-10-22"), "2026-01-12", AcceptanceAsked);
+        IsDue(Used(Accepted(Prime(), "2025-10-22..2025-10-24", contested: true), "2025-10-23..2025-11-12"), "2026-01-12", LaborAsked);
         IsDue(Accepted(Accepted(Prime(), "2025-10-20..2025-11-12"), "2025-10-22"), "2025-12-22", null);
     }
 
@@ -90,6 +93,7 @@ public sealed class RetentionCompletionTests
         var found = Due(Prime().LaborCeased(ceased, resumed).OwnerRecorded(recorded, notice), "2026-01-27");
         Assert.Equal(due, found?.DaysOf().Single());
         Assert.True(found is null || found.Says("(paragraph (4))"));
+        Assert.True(found is null or { Standing: Standing.Open, Questions.Count: 0 });
     }
 
     [Fact]
@@ -100,6 +104,11 @@ public sealed class RetentionCompletionTests
         Assert.Null(Due(job, "2025-11-18"));
         Assert.NotNull(Due(job, "2025-11-19"));
         Assert.Null(Due(Prime().LaborCeased("2025-10-20").OwnerRecorded("2025-10-19", OwnerNotice.Cessation), "2026-01-27"));
+        Assert.NotNull(Due(Prime().LaborCeased("2025-10-20").OwnerRecorded("2025-10-18..2025-10-20", OwnerNotice.Cessation), "2026-01-27"));
+        Assert.NotNull(Due(Prime().LaborCeased("2025-10-20..2025-10-25").OwnerRecorded("2025-10-22", OwnerNotice.Cessation), "2026-01-27"));
+        // The thirtieth day may be as late as 24 November.
+        Assert.Null(Due(Prime().LaborCeased("2025-10-20..2025-10-25").OwnerRecorded("2025-11-10", OwnerNotice.Cessation), "2025-11-23"));
+        Assert.NotNull(Due(Prime().LaborCeased("2025-10-20..2025-10-25").OwnerRecorded("2025-11-10", OwnerNotice.Cessation), "2025-11-24"));
         Assert.Null(Due(Prime().LaborCeased("2025-10-20").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, heldIneffective: true), "2026-01-27"));
     }
 
@@ -120,4 +129,10 @@ public sealed class RetentionCompletionTests
         Assert.Equal(found, due is not null);
         Assert.True(due is null || due.Asks(CauseAsked));
     }
+
+    // A notice of completion that the entity recorded says itself when the work was complete.
+    [Fact]
+    [Proves("Pub. Contract Code § 7107(c)")]
+    public void The_entitys_own_notice_of_completion_completes_it() =>
+        IsDue(Prime().OwnerRecorded("2025-10-24", OwnerNotice.Completion, states: "2025-10-22"), "2025-12-22", null);
 }

@@ -61,7 +61,10 @@ public sealed class SumsDueTests
     public void Each_part_costs_until_it_came(int disputed, int penalty)
     {
         var job = Direct().PaymentDemanded("2026-06-01", 12_000m).Paid("2026-08-01", 9_000m).Paid("2026-09-01", 1_000m);
-        Assert.Equal((Standing.Open, (decimal?)penalty), Answer(Progress(disputed == 0 ? job : job.Disputed("2026-06-05", disputed))));
+        var due = Progress(disputed == 0 ? job : job.Disputed("2026-06-05", disputed));
+        Assert.Equal((Standing.Open, (decimal?)penalty), Answer(due));
+        // Day by day: 183.45 for 31 days, 40.77 for 62 and 120.99 for 92; or 122.30 for 31.
+        Assert.True(due.Says(disputed == 0 ? "it would be $345.21" : "it would be $122.30"));
     }
 
     // Civ. Code § 1479: the earliest due first, in whatever order the demands were made. The earlier one is due on 1 July, the other on the 8th.
@@ -158,4 +161,125 @@ public sealed class SumsDueTests
         Assert.Equal([80m, 160m, 180m, 240m],
             ((string[])["prompt-payment.progress", "retention.due", "prompt-payment.progress.2", "retention.due.2"]).Select(id => answer.Get(id).Amount));
     }
+
+    // Civ. Code §§ 8800(b), 8812(c): a dispute of which nobody says what it is about is taken for the sum that falls due earliest, here the
+    // retention, due 15 June, and not the demand, due 1 July: 6,000.00 for four months and 12,000.00 for three.
+    [Fact]
+    [Proves("Civ. Code § 8800(b)")]
+    [Proves("Civ. Code § 8812(c)")]
+    public void A_dispute_about_nothing_in_particular_is_about_what_falls_due_first()
+    {
+        var answer = Direct().Retained("2026-04-01", 12_000m).Completed("2026-05-01").PaymentDemanded("2026-06-01", 12_000m).Disputed("2026-06-05", 4_000m).On("2026-10-15");
+        Assert.Equal((Standing.Open, (decimal?)480m), Answer(answer.Get("retention.due")));
+        Assert.Equal((Standing.Open, (decimal?)720m), Answer(answer.Get("prompt-payment.progress")));
+    }
+
+    // Due 1 July. A dispute that may have been raised by then is no late one; one that saves nothing yet is not asked about.
+    [Theory]
+    [InlineData("2026-07-02", 10, "2026-08-01", "0.3")]
+    [InlineData("2026-07-02", 10, "2026-07-31", "")]
+    [InlineData("2026-06-30..2026-07-05", 10, "2026-08-01", "")]
+    [InlineData("2026-07-01", 10, "2026-08-01", "")]
+    [InlineData("2026-07-02", 4_000, "2026-10-01", "360")]
+    [Proves("Civ. Code § 8800(b)")]
+    public void A_dispute_first_raised_after_the_due_day_is_asked_about_with_what_it_saves(string raised, int sum, string asOf, string asked)
+    {
+        var due = Progress(Direct().PaymentDemanded("2026-06-01", 12_000m).Disputed(raised, sum), asOf);
+        Assert.Equal(asked, string.Join(" ", due.Questions.Select(q => q.Dollars?.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture))));
+        Assert.All(due.Questions, q => Assert.IsType<Disputed>(q.Corrects));
+    }
+
+    // Two disputes of one sum: 4,000.00 lets 6,000.00 be held and saves 360.00; of 5,000.00 more only the other 6,000.00 are left to hold.
+    [Fact]
+    [Proves("Civ. Code § 8800(b)")]
+    public void A_second_dispute_saves_only_what_the_first_left()
+    {
+        var due = Progress(Direct().PaymentDemanded("2026-06-01", 12_000m).Disputed("2026-07-02", 4_000m).Disputed("2026-07-03", 5_000m));
+        Assert.Equal([360m, 360m], due.Questions.Select(q => q.Dollars!.Value));
+        Assert.Equal((Standing.Open, (decimal?)0m), Answer(due));
+    }
+
+    // Bus. & Prof. Code § 7108.5, Civ. Code § 8814: the hirer was paid between 16 and 18 March; what came from the 16th on may be of it, and the
+    // days run from the 18th. Paid on the 16th, it is done.
+    [Theory]
+    [InlineData(PaymentOf.Progress, "prompt-payment.progress", "2026-03-15", "2026-03-25", Standing.Open)]
+    [InlineData(PaymentOf.Progress, "prompt-payment.progress", "2026-03-16", "2026-03-25", Standing.Done)]
+    [InlineData(PaymentOf.Retention, "retention.due", "2026-03-16", "2026-03-30", Standing.Done)] // 28 March is a Saturday
+    [Proves("Bus. & Prof. Code § 7108.5")]
+    [Proves("Civ. Code § 8814")]
+    public void A_receipt_of_a_day_in_doubt_is_passed_on_by_its_latest(PaymentOf of, string id, string paid, string day, Standing expected)
+    {
+        var due = Sub().HirerPaid("2026-03-16..2026-03-18", 12_000m, of).Paid(paid, 12_000m).On("2026-05-01").Get(id);
+        Assert.Equal((day, expected), (due.DaysOf().Single(), due.Standing));
+    }
+
+    // Civ. Code § 8802: of a direct contractor of a public utility, on private work.
+    [Theory]
+    [InlineData(WorkKind.Private, "direct", true)]
+    [InlineData(WorkKind.Private, "sub", false)]
+    [InlineData(WorkKind.Public, "direct", false)]
+    [Proves("Civ. Code § 8802")]
+    public void The_21_days_are_those_of_a_utilitys_direct_contractor(WorkKind kind, string hiredBy, bool told) =>
+        Assert.Equal(told, Progress(Sub().Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Subcontractor, hiredBy).Work(w => w with { Kind = kind, PublicUtility = true }).HirerPaid("2026-03-16", 12_000m)).Says("21 days from receipt"));
+
+    // Civ. Code § 8814(c): a dispute that names the receipt is about it; one that stands against another receipt is no doubt about this one;
+    // and whoever may not use the section at all is asked about the dispute as well.
+    [Fact]
+    [Proves("Civ. Code § 8814(c)")]
+    public void Which_retention_a_dispute_is_about()
+    {
+        var named = Sub().HirerPaid("2026-05-11", 12_000m, PaymentOf.Retention).Which(e => e with { Id = "held" }).Add(i => new Disputed { Index = i, On = When("2026-05-15"), Amount = 4_000m, Demand = "held" }).On("2026-08-21").Get("retention.due");
+        Assert.Equal((Standing.Open, (decimal?)360m, 0), (named.Standing, named.Amount, named.Questions.Count));
+        var two = Sub().HirerPaid("2026-05-11", 12_000m, PaymentOf.Retention).HirerPaid("2026-05-12", 12_000m, PaymentOf.Retention).Disputed("2026-05-15", 4_000m).On("2026-08-22");
+        Assert.Equal((Standing.InDoubt, (decimal?)360m), Answer(two.Get("retention.due")));
+        Assert.Equal((Standing.Open, (decimal?)720m), Answer(two.Get("retention.due.2")));
+        Assert.Empty(two.Get("retention.due.2").Questions);
+        var supplier = Sub(ClaimantRole.Supplier).HirerPaid("2026-05-11", 12_000m, PaymentOf.Retention).Disputed("2026-05-15", 4_000m).On("2026-08-21").Get("retention.due");
+        Assert.Equal(Standing.InDoubt, supplier.Standing);
+        Assert.True(supplier.Asks("(disputed.about)"));
+    }
+
+    // Civ. Code § 8810: the article governs what a direct contractor holds from a subcontractor. For anyone else it is in doubt once it is late,
+    // and neither before nor where it was passed on.
+    [Theory]
+    [InlineData(ClaimantRole.Subcontractor, "2026-05-22", null, Standing.Open)]
+    [InlineData(ClaimantRole.Supplier, "2026-05-21", null, Standing.NotYet)]
+    [InlineData(ClaimantRole.Supplier, "2026-05-22", null, Standing.InDoubt)]
+    [InlineData(ClaimantRole.Supplier, "2026-05-22", "2026-05-20", Standing.Done)]
+    [Proves("Civ. Code § 8810")]
+    public void Whether_the_article_reaches_the_claimant_matters_once_the_money_is_late(ClaimantRole role, string asOf, string? paid, Standing expected)
+    {
+        var job = Sub(role).HirerPaid("2026-05-11", 12_000m, PaymentOf.Retention);
+        var due = (paid is null ? job : job.Paid(paid, 12_000m)).On(asOf).Get("retention.due");
+        Assert.Equal(expected, due.Standing);
+        Assert.Equal(role == ClaimantRole.Supplier, due.Sections.Contains("Civ. Code § 8810"));
+        // What the owner owes the contractor is asked for a subcontractor alone.
+        Assert.Equal(role == ClaimantRole.Subcontractor, Sub(role).Retained("2026-04-01", 1_000m).Completed("2026-05-01").On("2026-08-01").Find("retention.due") is not null);
+    }
+
+    // Civ. Code § 8812: 45 days after completion, at its latest reading; what came from its earliest on may be the retention. After 5 May they
+    // end on Friday 19 June, a holiday, so Monday the 22nd; after 20 May on Saturday 4 July, so Monday the 6th.
+    [Theory]
+    [InlineData("2026-05-01..2026-05-05", null, "2026-04-30", "2026-06-22", 12_000)]
+    [InlineData("2026-05-01..2026-05-05", null, "2026-05-01", "2026-06-22", 7_000)]
+    [InlineData("2026-05-01", "2026-05-20", "2026-04-30", "2026-07-06", 12_000)]
+    [InlineData("2026-05-01", "2026-05-20", "2026-05-01", "2026-07-06", 7_000)]
+    [InlineData("2026-05-20", "2026-05-01", "2026-05-01", "2026-07-06", 7_000)]
+    [Proves("Civ. Code § 8812")]
+    public void Retention_is_due_by_the_latest_reading_of_completion(string completed, string? also, string paid, string day, int unpaid)
+    {
+        var job = Direct().Retained("2026-04-01", 12_000m).Completed(completed, contested: also is not null);
+        if (also is not null)
+            job.Completed(also, contested: true);
+        var due = job.Paid(paid, 5_000m).On("2026-06-10").Get("retention.due");
+        Assert.Equal((day, Standing.NotYet), (due.DaysOf().Single(), due.Standing));
+        Assert.True(due.Says(unpaid == 7_000 ? "$7,000.00 falls due" : "$12,000.00 falls due"));
+        Assert.Equal(unpaid == 7_000 ? [5_000m] : [], due.Questions.Where(q => q.Text.StartsWith("Was the money received", StringComparison.Ordinal)).Select(q => q.Dollars!.Value));
+    }
+
+    // An owner's recorded notice of completion says when the work was complete, though nobody else does.
+    [Fact]
+    [Proves("Civ. Code § 8812")]
+    public void A_recorded_notice_of_completion_dates_the_retention() =>
+        Assert.Equal(["2026-06-22"], Direct().Retained("2026-04-01", 12_000m).OwnerRecorded("2026-05-12", OwnerNotice.Completion, states: "2026-05-05").On("2026-06-10").Find("retention.due")?.DaysOf() ?? []);
 }

@@ -20,7 +20,6 @@ internal static class BondAmount
         var (standing, amount) = notice.Standing switch
         {
             _ when action.Standing is Standing.Lost => (Standing.Lost, 0m),
-            Standing.Lost => (Standing.Lost, 0m),
             Standing.Narrowed => (Standing.Narrowed, byPreliminary),
             var other => (whole > 0 ? other : Standing.NotYet, whole),
         };

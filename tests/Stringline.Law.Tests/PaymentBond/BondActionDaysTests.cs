@@ -123,7 +123,8 @@ public sealed class BondActionDaysTests
         Assert.Equal([6], open.Corrected("Was the surety on the payment bond sued?"));
         Assert.Empty(Last(OnBond(Ceased(), "2025-11-10", null, "surety")).Questions);
         // A release order is no end of an action on the bond; of two actions an end that names neither is of neither.
-        Assert.Equal(Standing.Kept, Last(OnBond(Ceased(), "2025-11-10").ActionEnded("2026-03-02", ActionEnd.ReleaseOrdered)).Standing);
+        var released = Last(OnBond(Ceased(), "2025-11-10").ActionEnded("2026-03-02", ActionEnd.ReleaseOrdered));
+        Assert.Equal((Standing.Kept, false), (released.Standing, released.Says("The action ended")));
         Assert.Equal(Standing.Kept, Last(OnBond(OnBond(Ceased(), "2025-11-10", "a"), "2025-12-10", "b").ActionEnded("2026-03-02", ActionEnd.LostAtTrial)).Standing);
     }
 

@@ -20,6 +20,8 @@ public static class AuthorizedWork
     [Rule("Civ. Code § 9100", Sure = Sure.FromMemory)]
     public static Finding? Finding(FactsAsOf facts, decimal owed)
     {
+        if (facts.Job.Work.Kind == WorkKind.Federal && FederalTier.OutsideTheContract(facts, owed) is { } outside)
+            return outside;
         if (facts.Hirer is not { Capacity: PartyCapacity.Supplier } supplier)
             return null;
         if (facts.Job.Work.Kind == WorkKind.Federal)

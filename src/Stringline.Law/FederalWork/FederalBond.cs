@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.PaymentBond;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -42,33 +43,32 @@ public static class FederalBond
             Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within 90 days after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
         var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
-        var (filed, early) = Filed(facts, first);
-        var standing = Deadline.StandingOf(facts.AsOf, until, filed);
-        if (standing == Standing.Kept)
-            early = null;
-        else if (early is not null)
-            standing = Standing.InDoubt;
+        var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new Days(first, first));
         yield return Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
             [
                 Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
-                .. early is null ? (Reason[])[] : [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The action filed {Days.Of(early.On)} came before 90 days after last furnishing had surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [early])],
-            ]);
+                .. Actions(facts, first, standing == Standing.Kept),
+            ], questions: [.. ActionOnBond.Questions(facts)]);
     }
 
-    // The first action that is surely on the bond, and the last before it that was brought before the 90 days were over, and may be none.
-    private static (Days? Filed, ActionFiled? Early) Filed(FactsAsOf facts, LocalDate first)
+    // What is said of the actions that can be on the bond. An early one is no matter where a later one keeps it.
+    private static IEnumerable<Reason> Actions(FactsAsOf facts, LocalDate first, bool kept)
     {
-        ActionFiled? early = null;
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (Days.Of(action.On) is not { } on || (action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.PaymentBond)))
+            if (!ActionOnBond.MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
                 continue;
-            if (on.Earliest >= first)
-                return (on, early);
-            early = action;
+            if (brought.Earliest < first && kept)
+                continue;
+            if (brought.Earliest < first)
+                yield return Reason.Of("40 U.S.C. § 3133(b)(1)", $"The action filed {brought} came before 90 days after last furnishing had surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]);
+            else if (!ActionOnBond.SuesSurety(facts, action))
+                yield return Reason.Of("40 U.S.C. § 3131(b)", $"The action filed {brought} is not against the surety, which answers on the bond: join it in time.", [action]);
+            else if (ActionOnBond.IsInTheWrongCourt(facts, action))
+                yield return Reason.Of("40 U.S.C. § 3133(b)(3)", $"The action filed {brought} is in a small claims court; one on this bond is brought in the federal district court where the work was done (from memory).", [action]);
+            else
+                yield return Reason.Of("40 U.S.C. § 3133(b)(4)", $"Action filed {brought}; it counts here if it is on the bond.", [action]);
         }
-
-        return (null, early);
     }
 
     /// <summary>What is unpaid; where only a notice before the last delivery was given, what had been furnished by then.</summary>

@@ -27,7 +27,7 @@ internal sealed class FederalNotice
     /// <summary>The day of the last notice that came before it; null where none did.</summary>
     public Days? Early { get; }
 
-    /// <summary>A notice in a manner that gives no proof of delivery by a third party; null where there is none.</summary>
+    /// <summary>A notice that may not count: of unknown day, to one of several contractors, or with no proof of delivery by a third party; null where there is none.</summary>
     public BondNoticeGiven? Doubted { get; }
 
     /// <summary>The reasons.</summary>
@@ -45,17 +45,31 @@ internal sealed class FederalNotice
         var why = new List<Reason>();
         foreach (var notice in facts.All<BondNoticeGiven>())
         {
+            var reaches = ReachesThePrime(facts, notice);
             if (Days.Of(notice.On) is not { } on)
+            {
+                if (reaches != Verdict.No && IsProved(notice.Manner))
+                    doubted ??= notice;
                 continue;
-            if (!ReachesThePrime(facts, notice))
+            }
+
+            if (reaches == Verdict.No)
             {
                 why.Add(Reason.NotApplied(Section, $"The notice of {on} did not go to the prime contractor and does not count: the section asks notice to the contractor; the surety may have a copy.", notice));
                 continue;
             }
 
-            if (!IsProved(notice.Manner))
+            if (reaches == Verdict.Open && on.Earliest <= Period.LastDay(last.Latest, FederalBond.NoticeDays))
             {
                 doubted ??= notice;
+                why.Add(Reason.Of(Section, $"The notice of {on} went to one of several prime contractors, and the file does not say under which of them the work was done. Give it to each.", [notice]));
+                continue;
+            }
+
+            if (!IsProved(notice.Manner))
+            {
+                if (on.Earliest <= Period.LastDay(last.Latest, FederalBond.NoticeDays))
+                    doubted ??= notice;
                 why.Add(Reason.Of(Section, $"The notice of {on} went in a manner that leaves no written proof of delivery by a third party (from memory); whether it counts if it was received is open. Give it again.", [notice]));
                 continue;
             }
@@ -71,25 +85,39 @@ internal sealed class FederalNotice
             why.Add(Reason.Of(Section, $"Notice given to the prime contractor {on}.", [notice]));
         }
 
-        List<Question> questions = doubted is null || given is not null ? [] : [new Question("Did the prime contractor receive the notice, and can a third party's paper show it? (bond-notice-given.manner)") { Corrects = doubted }];
-        return new FederalNotice(given, early, doubted, why, questions);
+        return new FederalNotice(given, early, doubted, why, doubted is null || given is not null ? [] : [Ask(facts, doubted)]);
     }
 
-    private static bool ReachesThePrime(FactsAsOf facts, BondNoticeGiven notice)
+    private static Question Ask(FactsAsOf facts, BondNoticeGiven doubted)
     {
-        foreach (var id in notice.To)
+        if (doubted.On is DayFact.Unknown)
+            return new Question("On which day was the notice given to the prime contractor? (bond-notice-given.on)") { Corrects = doubted };
+        return ReachesThePrime(facts, doubted) == Verdict.Open
+            ? new Question($"Under which prime contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work? (parties.worksUnder)")
+            : new Question("Did the prime contractor receive the notice, and can a third party's paper show it? (bond-notice-given.manner)") { Corrects = doubted };
+    }
+
+    // It goes to the contractor under which the work was done: of several of whom that is not known, to each.
+    private static Verdict ReachesThePrime(FactsAsOf facts, BondNoticeGiven notice)
+    {
+        if (facts.Job.Party(facts.Hirer?.WorksUnder) is { Capacity: PartyCapacity.DirectContractor } prime)
+            return notice.To.Contains(prime.Id) ? Verdict.Yes : Verdict.No;
+        var (told, missed) = (false, false);
+        foreach (var contractor in facts.Job.In(PartyCapacity.DirectContractor))
         {
-            if (facts.Job.Party(id)?.Capacity == PartyCapacity.DirectContractor)
-                return true;
+            var reached = notice.To.Contains(contractor.Id);
+            told |= reached;
+            missed |= !reached;
         }
 
-        return false;
+        return !told ? Verdict.No : missed ? Verdict.Open : Verdict.Yes;
     }
 
     private static bool IsProved(Manner? manner) => manner switch
     {
-        null or Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted => true,
-        Manner.CertificateOfMailing or Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
+        null or Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier => true,
+        // Left and mailed it is served as a summons may be, if what that asks was done (40 U.S.C. § 3133(b)(2), from memory).
+        Manner.Substituted or Manner.CertificateOfMailing or Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
         _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
     };
 

@@ -35,6 +35,23 @@ internal static class FederalTier
         };
     }
 
+    /// <summary>
+    /// The finding <c>authorized-work</c> where the United States itself, or one who is neither contractor nor supplier, hired a claimant that is no
+    /// prime contractor; null elsewhere. Who contracts with the United States furnishes the bond and does not claim on it.
+    /// </summary>
+    [Rule("40 U.S.C. § 3131(b)", Since = "2002-08-21")]
+    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
+    public static Finding? OutsideTheContract(FactsAsOf facts, decimal owed)
+    {
+        if (facts.Hirer is not { Capacity: PartyCapacity.PublicEntity or PartyCapacity.Owner or PartyCapacity.ConstructionLender or PartyCapacity.Surety } hirer
+            || facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
+            return null;
+        return Answer(Standing.InDoubt, Reason.Of("40 U.S.C. § 3133(b)(1)", $"The file says that {hirer.Name} hired the claimant. The bond protects those who furnish to the prime contractor or its subcontractors; one who contracts with the United States itself furnishes such a bond and has no claim on it.")) with
+        {
+            Questions = [new Question($"Who hired the claimant: the prime contractor, a subcontractor, or {hirer.Name} itself? (claimant.hiredBy)", Dollars: owed)],
+        };
+    }
+
     private static Finding Answer(Standing standing, Reason why) => new()
     {
         Id = "authorized-work",

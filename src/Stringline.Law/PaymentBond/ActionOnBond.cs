@@ -20,7 +20,7 @@ internal static class ActionOnBond
             if (!MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
                 continue;
             var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
-            if (standing == Standing.Kept && (IsEarly(brought, firstDay) || !SuesSurety(facts, action)))
+            if (standing == Standing.Kept && (IsEarly(brought, firstDay) || !SuesSurety(facts, action) || IsInTheWrongCourt(facts, action)))
                 standing = Standing.InDoubt;
             standing = EndOf(facts, action) switch
             {
@@ -40,11 +40,13 @@ internal static class ActionOnBond
         return best;
     }
 
-    private static bool MayBeOnBond(ActionFiled action) => action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.PaymentBond);
+    /// <summary>Whether it is on the bond, or the file does not say on what it is.</summary>
+    public static bool MayBeOnBond(ActionFiled action) => action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.PaymentBond);
 
     private static bool IsEarly(Days brought, Days? firstDay) => firstDay is { } first && brought.Earliest < first.Latest;
 
-    private static bool SuesSurety(FactsAsOf facts, ActionFiled action)
+    /// <summary>Whether it is against the surety, or the file does not say against whom it is.</summary>
+    public static bool SuesSurety(FactsAsOf facts, ActionFiled action)
     {
         if (action.Against.Count == 0)
             return true;
@@ -56,6 +58,10 @@ internal static class ActionOnBond
 
         return false;
     }
+
+    /// <summary>An action on the federal bond lies in the federal district court, and a small claims court is none.</summary>
+    [Rule("40 U.S.C. § 3133(b)(3)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) => action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
 
     private static ActionEnded? EndOf(FactsAsOf facts, ActionFiled action)
     {

@@ -74,7 +74,7 @@ internal static class FederalBondReading
         {
             if (action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.PaymentBond))
                 continue;
-            if (action.Against.Count > 0 && !w.Either("the right ones were sued", action.Index))
+            if (action.Against.Count > 0 && !action.Against.Any(a => w.Job.Party(a) is { Capacity: PartyCapacity.Surety }) && !w.Either("the right ones were sued", action.Index))
                 continue;
             if (action.SmallClaims && !w.Either("small claims will do", action.Index))
                 continue;

@@ -99,7 +99,11 @@ public sealed record Assessment
     private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar, PlanSettings plan)
     {
         var isPublic = facts.Job.Work.Kind == WorkKind.Public;
-        var reach = isPublic ? PublicNotice.ReachOf(facts) : new Reach(ReachKind.NoneDue, null, null, [], false);
+        var owners = isPublic ? OwnersNotice.Of(facts, calendar) : [];
+        var completion = isPublic ? PublicCompletion.Of(facts, owners) : null;
+        var reach = completion is not null
+            ? PublicNotice.ReachOf(facts) with { Complete = HasCeased.ByCompletion(facts, completion)?.On.Latest }
+            : new Reach(ReachKind.NoneDue, null, null, [], false);
         var licence = LicenceGate.Assess(facts);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(amounts.Main)!;
@@ -111,7 +115,7 @@ public sealed record Assessment
             findings.Add(estimate);
         if (AmountDoubt.Finding(amounts) is { } doubt)
             findings.Add(doubt);
-        findings.AddRange(isPublic ? PublicRemedies.Findings(facts, reach, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
+        findings.AddRange(completion is not null ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
         findings.AddRange(WaiverFindings.Of(facts, amount));
         Conditions.Apply(findings);
         PastSafeDay.Apply(findings, facts.AsOf);
@@ -133,10 +137,10 @@ public sealed record Assessment
     private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar, PlanSettings plan)
     {
         var licence = LicenceGate.Assess(facts);
-        var reach = PreliminaryNoticeDays.ReachOf(facts, calendar);
-        var notice = PreliminaryNoticeDays.LastDay(facts, reach, calendar);
         var ownersNotices = OwnersNotice.Of(facts, calendar);
         var completion = CompletionDay.Of(facts, ownersNotices);
+        var reach = PreliminaryNoticeDays.ReachOf(facts, calendar) with { Complete = HasCeased.ByCompletion(facts, completion)?.On.Latest };
+        var notice = PreliminaryNoticeDays.LastDay(facts, reach, calendar);
         var firstDay = FirstDay.Of(facts, completion, ownersNotices);
         var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
@@ -144,7 +148,7 @@ public sealed record Assessment
         var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
         var credit = Credit.ToSue(facts, suits, completion, calendar);
         var action = ActionDays.Finding(facts, suits, credit, calendar);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, action.Standing == Standing.Lost, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, action.Standing, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);

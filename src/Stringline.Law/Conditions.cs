@@ -31,7 +31,10 @@ internal static class Conditions
         // An action enforces a stop payment notice that was given in time (Civ. Code §§ 8550, 9502).
         // The owner's own demand is answered for the lien's sake all the same (§ 8520(b)).
         new("stop-payment-notice.last-day", ["stop-payment-notice.amount", "stop-payment-notice.action-first-day", "stop-payment-notice.action-first-day.",
-            "stop-payment-notice.action-last-day", "stop-payment-notice.tell-of-action", "stop-payment-notice.prosecution-last-day"]),
+            "stop-payment-notice.action-last-day", "stop-payment-notice.tell-of-action", "stop-payment-notice.prosecution-last-day"])
+        {
+            DoubtToo = ["stop-payment-notice.action-last-day"],
+        },
         // Who leaves the owner's demand unanswered forfeits the lien; no day is set on which that is sure (§ 8520(b)).
         new("stop-payment-notice.owner-demand", []) { DoubtToo = ["lien-right"] },
         // The bond is enforced by one who gave the notice it asks (Civ. Code §§ 8612, 9560; 40 U.S.C. § 3133(b)(2)).
@@ -91,7 +94,7 @@ internal static class Conditions
 
     private static Finding Limited(Finding finding, Finding needed)
     {
-        if (finding.Standing is Standing.Lost or Standing.Done || (finding.Standing == Standing.InDoubt && needed.Standing == Standing.InDoubt))
+        if (finding.Standing is Standing.Lost or Standing.Done || (finding.Standing is Standing.InDoubt or Standing.NotYet && needed.Standing == Standing.InDoubt))
             return finding;
         return finding with
         {

@@ -60,7 +60,8 @@ public sealed class Enforcing
                 "1958-03-01",
                 Is("completion.day", Standing.NotYet),
                 LastDayToRecord(),
-                RecordedInTime,
+                // In time; but while the suit on it is in doubt and the time to record runs, another claim removes the doubt.
+                RecordedInTimeIsInDoubt,
                 // Subdivision (a) and its 21 April do not apply where a notice of credit is recorded in time.
                 LastDayToSue("1957-09-26", "1958-02-13"),
                 Because("enforcement.last-day", "Civ. Code § 8460(b)"),

@@ -459,14 +459,25 @@ public sealed class TimeToRecord
                     .Furnished("1964-11-25..1965-01-31", until: "1965-09-13")
                     .Ended("1965-09-13")
                     .Completed("1965-09-13")
-                    .ClaimRecorded("1967-02-01..1967-02-28")
-                    .ActionFiled("1967-05-01..1967-05-31"),
-                "1967-06-30",
+                    .ClaimRecorded("1967-02-01..1967-02-28"),
+                "1967-04-30",
                 Is("completion.day", Standing.NotYet),
                 CompletedOn(),
                 RuledOut("completion.day", "Civ. Code § 8180(b)"),
                 LastDayToRecord(),
-                RecordedInTime,
+                RecordedInTime),
+
+            new("and with the suit, whose day was not read", DirectContractor()
+                    .SubjectToAcceptanceBy("the City of Newark")
+                    .Furnished("1964-11-25..1965-01-31", until: "1965-09-13")
+                    .Ended("1965-09-13")
+                    .Completed("1965-09-13")
+                    .ClaimRecorded("1967-02-01..1967-02-28")
+                    .ActionFiled("1967-05-01..1967-05-31"),
+                "1967-06-30",
+                LastDayToRecord(),
+                // In time; but while the suit on it is in doubt and the time to record runs, another claim removes the doubt.
+                RecordedInTimeIsInDoubt,
                 Band("enforcement.last-day", "1967-05-02", "1967-05-29"),
                 Is("enforcement.last-day", Standing.InDoubt)),
 

@@ -78,8 +78,9 @@ public sealed class WorkedChains
     [Proves("Civ. Code § 8188(a)")]
     public void Idle_days_and_a_notice_of_cessation()
     {
-        var idle = Subcontractor().NoticeNotInIssue("2026-01-05").Furnished("2026-01-05", until: "2026-02-02").Ended("2026-02-02").LaborCeased("2026-02-02");
-        Check("last labor 2 February: complete 3 April, last day 2 July, day 150", idle, "2026-05-01",
+        Check("last labor 2 February, and whether it was finished then is not told: both, the earlier to plan on", Idle().LaborCeased("2026-02-02"), "2026-05-01",
+            CompletedOn("2026-02-02", "2026-04-03"), PlannedOn("claim-of-lien.last-day", "2026-05-01"));
+        Check("last labor 2 February: left unfinished: complete 3 April, last day 2 July, day 150", Idle().LaborCeased("2026-02-02", unfinished: true), "2026-05-01",
             CompletedOn("2026-04-03"), LastDayToRecord("2026-07-02"));
         Check("notice of cessation on the thirty-first day, copy given: 30 days from it", Ceased("2026-03-05"), "2026-03-20",
             LastDayToRecord("2026-04-04"));
@@ -89,11 +90,10 @@ public sealed class WorkedChains
             RuledOut("completion.day", "Civ. Code § 8188(a)"), LastDayToRecord("2026-07-02"));
     }
 
-    private static JobBuilder Ceased(string recorded) => Subcontractor()
-        .NoticeNotInIssue("2026-01-05")
-        .Furnished("2026-01-05", until: "2026-02-02")
-        .Ended("2026-02-02")
-        .LaborCeased("2026-02-02")
+    private static JobBuilder Idle() => Subcontractor().NoticeNotInIssue("2026-01-05").Furnished("2026-01-05", until: "2026-02-02").Ended("2026-02-02");
+
+    private static JobBuilder Ceased(string recorded) => Idle()
+        .LaborCeased("2026-02-02", unfinished: true)
         .OwnerRecorded(recorded, OwnerNotice.Cessation, states: "2026-02-02")
         .OwnerToldUs(recorded, OwnerNotice.Cessation);
 

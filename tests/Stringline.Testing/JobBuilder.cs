@@ -109,8 +109,8 @@ public sealed class JobBuilder
     public JobBuilder Completed(string on, CompletionTheory by = CompletionTheory.Actual, bool contested = false) =>
         Add(i => new Completed { Index = i, On = When(on), By = by, Contested = contested });
 
-    public JobBuilder LaborCeased(string on, string? until = null) =>
-        Add(i => new LaborCeased { Index = i, On = When(on), Until = until is null ? null : Day(until) });
+    public JobBuilder LaborCeased(string on, string? until = null, bool? unfinished = null) =>
+        Add(i => new LaborCeased { Index = i, On = When(on), Until = until is null ? null : Day(until), Unfinished = unfinished });
 
     public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null, string? contractOf = null, string? lacks = null, bool heldIneffective = false) =>
         Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states), ContractOf = contractOf, Lacks = lacks, HeldIneffective = heldIneffective });

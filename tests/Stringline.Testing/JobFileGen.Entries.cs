@@ -73,7 +73,8 @@ public static partial class JobFileGen
             (Entry)new Completed { Index = at.Index, On = on, By = by, Contested = contested, Structure = structure }),
         from when in When
         from resumed in MaybeValue(Gen.Int[1, 90])
-        select (Entry)new LaborCeased { Index = at.Index, On = when, Until = After(when, resumed) },
+        from unfinished in Said
+        select (Entry)new LaborCeased { Index = at.Index, On = when, Until = After(when, resumed), Unfinished = unfinished },
         Gen.Select(When, at.OwnerNotice, Maybe(Line), MaybeValue(Day), at.Party, Maybe(Line), Gen.Bool).Select((on, notice, instrument, states, of, lacks, held) =>
             (Entry)new OwnerRecorded
             {

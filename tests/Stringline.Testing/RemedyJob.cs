@@ -160,7 +160,7 @@ internal sealed class RemedyJob(Drawing draw)
         {
             var ceased = last.PlusDays(draw.From(-12, 20));
             entries.Add(new LaborCeased { Index = entries.Count, On = DayFact.On(ceased), Until = draw.In100(20)
-                ? ceased.PlusDays(draw.From(20, 80)) : null });
+                ? ceased.PlusDays(draw.From(20, 80)) : null, Unfinished = draw.In100(40) ? draw.In100(80) : null });
             turns.Add(ceased.PlusDays(60));
             turns.Add(ceased.PlusDays(150));
         }

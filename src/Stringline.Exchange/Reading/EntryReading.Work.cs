@@ -48,7 +48,7 @@ internal sealed partial class EntryReading
 
     private static LaborCeased LaborCeased(Fields fields, int index)
     {
-        var ceased = new LaborCeased { Index = index, On = When(fields), Until = fields.Day("until") };
+        var ceased = new LaborCeased { Index = index, On = When(fields), Until = fields.Day("until"), Unfinished = fields.Truth("unfinished") };
         if (ceased.Until is { } until && ceased.On.Earliest is { } first && until <= first)
             fields.Fault("until", fields.Raw("until")!, $"the day labor resumed, after {DayText.Write(first)}");
         return ceased;

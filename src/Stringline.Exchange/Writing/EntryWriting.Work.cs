@@ -30,6 +30,7 @@ internal static partial class EntryWriting
                 return true;
             case LaborCeased e:
                 json.Day("until", e.Until);
+                json.Truth("unfinished", e.Unfinished);
                 return true;
             case OwnerRecorded e:
                 json.WriteString("notice", JobFileWords.Word(e.Notice));

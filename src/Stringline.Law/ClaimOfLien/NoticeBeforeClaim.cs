@@ -8,8 +8,8 @@ namespace Stringline.Law.ClaimOfLien;
 internal static class NoticeBeforeClaim
 {
     /// <summary>
-    /// Whether the preliminary notice stood before the claim. One given afterwards, though in its own time, does not save the claim: our reading of
-    /// "before"; no opinion was looked for, so that the claim is in doubt. Yes also where none is due, or none was given: that is for the notice's own finding.
+    /// Whether the preliminary notice stood before the claim. One given afterwards, or still to be given, though in its own time, does not save the
+    /// claim: our reading of "before"; no opinion was looked for, so that the claim is in doubt. Yes also where none is due.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="claim">The claim.</param>
@@ -23,7 +23,15 @@ internal static class NoticeBeforeClaim
             // Toward a lender it is a matter of rank and of the stop payment notice, save where the lender alone is told (§ 8200(e)(2)).
             if (recipient.Who == PartyCapacity.ConstructionLender && !facts.HiredByOwner)
                 continue;
-            if (Giving.FirstGiven(facts.PreliminaryNotices, recipient.AnyOf, out var used) is not { } given || given.Latest <= claim.On.Earliest)
+            if (Giving.FirstGiven(facts.PreliminaryNotices, recipient.AnyOf, out var used) is not { } given)
+            {
+                if (Giving.FirstGiven(facts.PreliminaryNotices, recipient.Agents, out _) is not null)
+                    continue;
+                why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {Days.Of(claim.On)}, and the file shows no preliminary notice to the {recipient.Words} before it. Give the notice, then record anew inside the time.", claim);
+                return false;
+            }
+
+            if (given.Latest <= claim.On.Earliest)
                 continue;
             why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {Days.Of(claim.On)}, and preliminary notice given to the {recipient.Words} {given}. The notice comes before the claim: record anew inside the time.", claim, used!);
             return false;

@@ -111,6 +111,7 @@ public static class RecordedClaim
     // In time is not all: recorded where the work lies, after the preliminary notice and the service of its copy, and not too early.
     private static bool IsSound(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay) =>
         Premature(recorded, firstDay) == Verdict.No
+        && WhichLien.Of(facts, claim) is not null
         && WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Yes
         && NoticeBeforeClaim.Stood(facts, claim, out _)
         && ServiceOfClaim.Of(facts, claim).Good != Verdict.No;
@@ -132,13 +133,13 @@ public static class RecordedClaim
     /// <param name="firstDay">The first day to record.</param>
     /// <param name="lastDay">The last day to record.</param>
     /// <param name="counts">The claim that counts, or null.</param>
-    /// <param name="expired">Whether the claim that counts has expired because no action was brought (Civ. Code § 8460(a)).</param>
+    /// <param name="action">Where the action on the claim that counts stands: lost, the claim has expired (Civ. Code § 8460(a)).</param>
     /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts, bool expired, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
+    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
         Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, expired, firstDay, lastDay), lastDay.Readings, calendar,
+            StandingOf(facts, counts, action, firstDay, lastDay), lastDay.Readings, calendar,
             () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, counts, calendar)]);
 
     private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
@@ -172,16 +173,24 @@ public static class RecordedClaim
     }
 
     /// <summary>
-    /// A claim that has expired is as none while the time to record runs: a new one is recorded. Else where the claim that counts stands; and where none
+    /// A claim that has expired is as none while the time to record runs: a new one is recorded. One that may have expired is in doubt so long. Else where the claim that counts stands; and where none
     /// does, the time to record.
     /// </summary>
     [Rule("Civ. Code § 8460(a)")]
-    private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, bool expired, FirstDay firstDay, LastDay lastDay)
+    private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, Standing action, FirstDay firstDay, LastDay lastDay)
     {
         if (IsReleased(facts, counts) is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
-        if (counts is not null && Days.Of(counts.On) is { } recorded && !(expired && TimeToRecord(facts, lastDay) != Standing.Lost))
-            return StandingOfRecorded(facts, counts, recorded, firstDay, lastDay);
+        if (counts is not null && Days.Of(counts.On) is { } recorded)
+        {
+            var another = action is Standing.Lost or Standing.InDoubt && TimeToRecord(facts, lastDay) != Standing.Lost;
+            if (!another || action == Standing.InDoubt)
+            {
+                var standing = StandingOfRecorded(facts, counts, recorded, firstDay, lastDay);
+                return another && standing == Standing.Kept ? Standing.InDoubt : standing;
+            }
+        }
+
         if (!facts.HasFurnished || (firstDay is { Ceased: Verdict.Yes, Day: { } first } && facts.AsOf < first.Earliest))
             return Standing.NotYet;
         return TimeToRecord(facts, lastDay);

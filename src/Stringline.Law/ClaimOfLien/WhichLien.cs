@@ -8,7 +8,8 @@ public static class WhichLien
 {
     /// <summary>
     /// The lien that a claim is for. Where the file does not say it is a mechanics lien, but for a design professional hired by an owner:
-    /// before the work commenced only the lien of Civ. Code § 8302 can be meant, and while nobody knows whether it commenced either can.
+    /// before the work commenced only the lien of Civ. Code § 8302 can be meant, and while nobody knows whether it commenced either can. That work
+    /// stopped, was complete or was noticed by the owner shows that it had commenced.
     /// </summary>
     /// <returns>Null where it may be either.</returns>
     [Rule("Civ. Code § 8302(a)", Sure = Sure.OurReading)]
@@ -20,11 +21,26 @@ public static class WhichLien
             return LienKind.Mechanics;
         return facts.Job.Work.Commenced switch
         {
+            null when HadCommenced(facts, claim) => LienKind.Mechanics,
             null => null,
             { } commenced when claim.On.Latest < commenced => LienKind.Design,
             { } commenced when claim.On.Earliest >= commenced => LienKind.Mechanics,
             _ => null,
         };
+    }
+
+    private static bool HadCommenced(FactsAsOf facts, ClaimRecorded claim) =>
+        Any(facts.All<Completed>(), claim) || Any(facts.All<LaborCeased>(), claim) || Any(facts.All<OwnerRecorded>(), claim);
+
+    private static bool Any(IReadOnlyList<Entry> entries, ClaimRecorded claim)
+    {
+        foreach (var entry in entries)
+        {
+            if (entry.On.Latest <= claim.On.Earliest)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Whether a claim is, or may be, one of a mechanics lien; a converted one has its own time, and no notice (Civ. Code § 8319).</summary>

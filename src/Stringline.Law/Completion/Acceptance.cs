@@ -40,7 +40,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
     }
 
     /// <summary>Whether a reading is that of the acceptance itself.</summary>
-    public bool IsByAcceptance(CompletionReading reading) => IsAsked && reading.Name == Name;
+    public static bool IsByAcceptance(CompletionReading reading) => reading.Name == Name;
 
     /// <summary>Why a contention of completion is passed over; null where it counts.</summary>
     [Rule(Section)]
@@ -58,6 +58,10 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
             By is not null
                 ? Reason.Of(Section, $"The public authority accepted the work: {day}.", [entry])
                 : Reason.Of(Section, $"The work was accepted {day}. Acceptance counts only where the work is subject to acceptance by a public entity, which the file does not say; the day is kept as a reading.", [entry]));
+
+    /// <summary>Whether the work was both accepted and certainly complete otherwise, and only which of the two counts is open.</summary>
+    public bool IsCertainEitherWay(List<CompletionReading> readings) => IsAsked && !IsNeeded
+        && readings.Exists(static r => IsByAcceptance(r) && r.Firmness == Firmness.Asserted) && readings.Exists(static r => r.Firmness == Firmness.Certain);
 
     /// <summary>
     /// Where the file does not say whether the public takes over what is built, whatever else completes the work is kept as the day to act on, and the

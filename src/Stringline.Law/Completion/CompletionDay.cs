@@ -35,21 +35,25 @@ public static class CompletionDay
             AddNoticesOfCessation(notices, stops, readings, ruledOut);
         }
 
+        var eitherWay = acceptance.IsCertainEitherWay(readings);
         acceptance.MakeConditional(readings);
         AddWhatTheOwnerStates(notices, readings);
         var before = NotBeforeCommencement(facts, readings, ruledOut);
         if (several)
             Structures.DropOthers(facts, readings, ruledOut);
+        // Asked before the later ones are ruled out: who says that it was complete later says that it was not when labor stopped.
+        var unknown = !acceptance.IsNeeded
+            && readings.TrueForAll(r => r.Firmness == Firmness.Contested || r.IsIdleness || Acceptance.IsByAcceptance(r) || (r.IsOwnersWord && stops.Count > 0));
         RuleOutAfterCertain(readings, ruledOut, Whole);
-        // A contested completion may fail, and then nothing is known of completion: it never moves the day to plan on later.
-        if (!acceptance.IsNeeded && readings.TrueForAll(r => r.Firmness == Firmness.Contested || acceptance.IsByAcceptance(r)))
-            AddFloor(facts, readings);
+        if (unknown)
+            AddFloor(facts, stops, readings);
         readings.Sort(static (a, b) => a.On.Earliest != b.On.Earliest
             ? a.On.Earliest.CompareTo(b.On.Earliest)
             : string.CompareOrdinal(a.Name, b.Name));
         return new CompletionReadings(readings, ruledOut, acceptance.IsAsked)
         {
             MayStillWait = acceptance.HasNotCome(facts),
+            IsCertainEitherWay = eitherWay,
             BeforeCommencement = before,
         };
     }
@@ -109,23 +113,23 @@ public static class CompletionDay
             if (stop.OwnLabor is { } own)
             {
                 readings.Add(new CompletionReading("60 days without labor, if our own later work does not count", day, Firmness.Contested,
-                    Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but the claimant's own work afterwards speaks against it.", [stop.Entry, own])));
+                    Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but the claimant's own work afterwards speaks against it.", [stop.Entry, own])) { IsIdleness = true });
                 if (stop.SixtiethAfterOwnLabor(facts) is { } later)
                 {
                     readings.Add(new CompletionReading("60 days without labor after our own last work", later, facts.AsOf < later.Latest ? Firmness.Projected : Firmness.Asserted,
-                        Reason.Of(Section, $"If the claimant's own work counts as labor, the sixtieth continuous day without labor is {later}.", [stop.Entry, own])));
+                        Reason.Of(Section, $"If the claimant's own work counts as labor, the sixtieth continuous day without labor is {later}.", [stop.Entry, own])) { IsIdleness = true });
                 }
             }
             else if (facts.AsOf < day.Latest && stop.Resumed is null)
             {
                 readings.Add(new CompletionReading("60 days without labor, if it stays stopped", day, Firmness.Projected,
-                    Reason.Of(Section, $"Labor ceased {stop.Last}; if it stays stopped the work is complete in law on the sixtieth day, {day}.", [stop.Entry])));
+                    Reason.Of(Section, $"Labor ceased {stop.Last}; if it stays stopped the work is complete in law on the sixtieth day, {day}.", [stop.Entry])) { IsIdleness = true });
             }
             else
             {
                 readings.Add(new CompletionReading("60 days without labor", day,
                     stop.Resumed is { } again && again <= day.Latest ? Firmness.Contested : Firmness.Certain,
-                    Reason.Of(Section, $"Labor ceased {stop.Last} and did not resume within 60 continuous days: complete in law {day}.", [stop.Entry])));
+                    Reason.Of(Section, $"Labor ceased {stop.Last} and did not resume within 60 continuous days: complete in law {day}.", [stop.Entry])) { IsIdleness = true });
             }
         }
     }
@@ -147,7 +151,7 @@ public static class CompletionDay
             readings.Add(new CompletionReading("recorded notice of cessation", notice.Recorded,
                 // On some days of a doubt it has no effect at all, so it may fail as one that somebody disputes.
                 verdict == Verdict.Yes ? Firmness.Certain : stops.Count > 0 || !notice.IsForWholeWork ? Firmness.Contested : Firmness.Asserted,
-                Reason.Of("Civ. Code § 8180(a)(4)", $"The owner recorded a notice of cessation {notice.Recorded}: complete in law that day.", [notice.Entry], why)));
+                Reason.Of("Civ. Code § 8180(a)(4)", $"The owner recorded a notice of cessation {notice.Recorded}: complete in law that day.", [notice.Entry], why)) { IsIdleness = stops.Count > 0 });
         }
     }
 
@@ -162,7 +166,7 @@ public static class CompletionDay
             var states = notice.Entry.States is { } day
                 ? new Days(day, day)
                 : new Days(notice.FirstCompletionServed(notice.Recorded.Earliest), notice.Recorded.Latest);
-            readings.Add(new CompletionReading("completion as the owner's notice states", states, Firmness.Asserted,
+            readings.Add(new CompletionReading("completion as the owner's notice states", states, notice.HasForm == Verdict.No ? Firmness.Contested : Firmness.Asserted,
                 notice.Entry.States is null
                     ? Reason.Of("Civ. Code § 8182(a)", $"The owner recorded a notice of completion {notice.Recorded}; the file does not say which day it states, so any day is taken for which it takes effect: {states}.", [notice.Entry])
                     : Reason.Of("Civ. Code § 8182(b)", $"The owner's notice of completion, recorded {notice.Recorded}, states completion {states}.", [notice.Entry]))
@@ -233,13 +237,16 @@ public static class CompletionDay
     }
 
     /// <summary>
-    /// Where nothing uncontested is known of completion: it can hardly have been before the last work that the file knows of. Our rule, so that a
-    /// day to plan on exists.
+    /// Where nothing uncontested is known of completion: it can hardly have been before the last work that the file knows of. A contested
+    /// completion may fail, and days without labor tell only when the work was complete at the latest: it may have been finished on the day on
+    /// which labor stopped. Neither moves the day to plan on later. Our rule, so that a day to plan on exists.
     /// </summary>
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
-    private static void AddFloor(FactsAsOf facts, List<CompletionReading> readings)
+    private static void AddFloor(FactsAsOf facts, IReadOnlyList<LaborStop> stops, List<CompletionReading> readings)
     {
         if (facts.LastFurnished is null || CompletionFloor.Of(facts) is not { } known)
+            return;
+        if (LaborStop.AllLeftItUnfinished(stops) && readings.Exists(r => r.IsIdleness || r.IsOwnersWord))
             return;
         // A day of commencement that lies ahead is no less a floor.
         var floor = facts.Job.Work.Commenced is { } began ? LocalDate.Max(known, began) : known;
@@ -247,7 +254,7 @@ public static class CompletionDay
             return;
         var earliest = new Days(floor, floor);
         readings.Add(new CompletionReading("completion unknown: not before our own last work", earliest, Firmness.Floor,
-            Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested. It is taken to be no earlier than the last work that the file knows of, {earliest}; it may be much later.", [facts.Furnished[^1]])));
+            Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested{(stops.Count > 0 ? ", nor that it was left unfinished when labor ceased" : "")}. It is taken to be no earlier than the last work that the file knows of, {earliest}; it may be much later.", [facts.Furnished[^1]])));
     }
 
     /// <summary>What is to be completed must have begun: a day before the work commenced at the site is none of completion.</summary>
@@ -331,8 +338,8 @@ public static class CompletionDay
             questions.Add(new Question("Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
         if (completion.Open.Any(r => r.Name == "completion by occupation" && r.Firmness != Firmness.Certain) && facts.All<LaborCeased>().Count == 0)
             questions.Add(new Question("When did labor on the whole work cease? Occupation completes it only together with that (add labor-ceased)."));
-        if (facts.All<LaborCeased>().Count > 0 && !facts.All<Completed>().Any(c => c.By == CompletionTheory.Actual))
-            questions.Add(new Question("Was the work finished when labor ceased? Then the 90 days run from that day, and not from the sixtieth day after it (add completed, by actual).", Days: LaborStop.IdleDays));
+        if (LaborStop.Of(facts) is { Count: > 0 } stops && !LaborStop.AllLeftItUnfinished(stops) && !facts.All<Completed>().Any(c => c.By == CompletionTheory.Actual))
+            questions.Add(FinishedWhenLaborCeased(facts));
         if (facts.All<Completed>().Any(c => c.By == CompletionTheory.Acceptance) && !completion.AwaitsAcceptance)
             questions.Add(new Question("Was the work subject to acceptance by a public entity? Then only the acceptance completes it (add work.subjectToAcceptanceBy)."));
         if (facts.Job.Work is { SubjectToAcceptanceBy: { } authority, PublicTakesOver: null })
@@ -349,6 +356,12 @@ public static class CompletionDay
             questions.Add(new Question("What would prove the contested day of completion? If it fails and no other holds, the time has not begun to run."));
         return questions;
     }
+
+    private static Question FinishedWhenLaborCeased(FactsAsOf facts) =>
+        new("Was the work finished when labor ceased? If so, the 90 days run from that day, and not from the sixtieth day after it (add completed, by actual). If it was left unfinished, say so. (labor-ceased.unfinished)", Days: LaborStop.IdleDays)
+        {
+            Corrects = facts.All<LaborCeased>()[^1],
+        };
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

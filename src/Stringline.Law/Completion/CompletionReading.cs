@@ -8,7 +8,10 @@ public enum Firmness
     /// <summary>The facts of the file, uncontested, make it so in law; a later reading cannot then be the first completion.</summary>
     Certain,
 
-    /// <summary>The file asserts it and nobody disputes it, but a fact the law asks for besides is not in the file.</summary>
+    /// <summary>
+    /// The file asserts it and nobody disputes it, but a fact the law asks for besides is not in the file: a day to plan on, by which no right is
+    /// surely lost.
+    /// </summary>
     Asserted,
 
     /// <summary>Somebody disputes it.</summary>
@@ -34,6 +37,11 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
     /// <summary>Of a notice that states no day: the first completion for which it is in time whenever it was recorded; a completion before that may contradict it.</summary>
     public LocalDate? ServedFrom { get; init; }
 
+    /// <summary>
+    /// Whether it is only that labor has stopped for so long, by the file or by a notice of cessation beside it: the work may then have been finished on the day on which labor stopped.
+    /// </summary>
+    public bool IsIdleness { get; init; }
+
     /// <summary>Of a work of several residential structures: which one was completed, or a name of its own where that is not known; null for the whole work.</summary>
     public string? Structure { get; init; }
 
@@ -54,6 +62,9 @@ public sealed record CompletionReadings(
     /// <summary>Whether a completion is entered that would be before the work began.</summary>
     public bool BeforeCommencement { get; init; }
 
+    /// <summary>Whether, though it is open which of two readings is the one, the work is certainly complete on either.</summary>
+    public bool IsCertainEitherWay { get; init; }
+
     /// <summary>Whether some reading says that the work is complete, or is said to be.</summary>
     public bool SaidComplete => Open.Any(static r => r.Firmness is Firmness.Certain or Firmness.Asserted or Firmness.Contested);
 
@@ -61,8 +72,9 @@ public sealed record CompletionReadings(
     public bool EndKnown => EndFirm;
 
     /// <summary>
-    /// Whether an uncontested reading carries the latest end: then a time that has run under it has run. A completion that somebody disputes may
-    /// fail, and then nothing is known of it: Hammond Lumber v. Barth Investment (1927) 202 Cal. 606.
+    /// Whether a certain reading carries the latest end: then a time that has run under it has run. A completion that somebody disputes may
+    /// fail, and then nothing is known of it: Hammond Lumber v. Barth Investment (1927) 202 Cal. 606. So may one that is only asserted: use completes
+    /// nothing unless labor ceased, and a notice of the owner's takes effect only if the work was complete (Civ. Code §§ 8180(a)(2), 8182(d), 9204(d)).
     /// </summary>
-    public bool EndFirm => !MayStillWait && Open.Any(static r => r.Firmness is Firmness.Certain or Firmness.Asserted);
+    public bool EndFirm => !MayStillWait && (IsCertainEitherWay || Open.Any(static r => r.Firmness == Firmness.Certain));
 }

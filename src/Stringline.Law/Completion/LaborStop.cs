@@ -32,6 +32,18 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         return stops;
     }
 
+    /// <summary>Whether every stop left the work unfinished, so that it cannot have been complete on the day on which labor stopped.</summary>
+    public static bool AllLeftItUnfinished(IReadOnlyList<LaborStop> stops)
+    {
+        foreach (var stop in stops)
+        {
+            if (stop.Entry.Unfinished != true)
+                return false;
+        }
+
+        return stops.Count > 0;
+    }
+
     /// <summary>The sixtieth continuous day without labor, if labor did not resume before it is over.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
     public Days? SixtiethDay

@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -38,13 +39,19 @@ public static class ActionDays
         {
             Verdict.Yes => Standing.Done,
             Verdict.Open => Standing.InDoubt,
-            Verdict.No => Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar)),
+            Verdict.No => NoBetterThanItsClaim(facts, leading, Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar))),
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
         var readings = Readings(suits, standing);
         return Deadline.Finding(Id, Title, standing, readings, calendar,
             () => WhyAction.Of(facts, suits, standing, calendar), leading.Stay is not { Until: null }, () => WhyAction.Ask(facts, suits, standing, calendar));
     }
+
+    // A claim before which no preliminary notice stood may be void, and one that does not say which lien it is may be the other: an action on it is
+    // worth no more than the claim.
+    private static Standing NoBetterThanItsClaim(FactsAsOf facts, ClaimSuit leading, Standing standing) =>
+        standing is Standing.Open or Standing.Kept && (WhichLien.Of(facts, leading.Claim) is null || !NoticeBeforeClaim.Stood(facts, leading.Claim, out _))
+            ? Standing.InDoubt : standing;
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
     internal static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)

@@ -34,6 +34,12 @@ public sealed record LaborCeased : Entry
 {
     /// <summary>The day labor resumed; null while it is still stopped.</summary>
     public LocalDate? Until { get; init; }
+
+    /// <summary>
+    /// Whether the work was left unfinished: then it was not complete that day, and only the days without labor can complete it. Null or false
+    /// where nobody has said so.
+    /// </summary>
+    public bool? Unfinished { get; init; }
 }
 
 /// <summary>A notice the owner records.</summary>

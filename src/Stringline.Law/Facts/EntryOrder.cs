@@ -129,7 +129,7 @@ internal static class EntryOrder
         Charged e => Line(e.Of),
         NoticeGiven e => Line(e.Notice, e.Manner, To(e.To), e.Article, e.Estimate, e.EstimateBasis, e.Lacks, e.Mailed, e.Tries),
         Completed e => Line(e.By, e.Contested, e.Structure),
-        LaborCeased e => Line(e.Until),
+        LaborCeased e => Line(e.Until, e.Unfinished),
         OwnerRecorded e => Line(e.Notice, e.States, e.ContractOf, e.Instrument, e.Lacks, e.HeldIneffective),
         OwnerToldUs e => Line(e.Notice, e.Mailed, e.Manner),
         Waived e => Line(e.PaymentCleared, e.InStatutoryForm, e.UnpaidWaivers is { } listed ? string.Join(',', listed.Select(LawText.IsoDay)) : null, e.Settlement),

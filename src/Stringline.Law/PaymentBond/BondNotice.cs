@@ -17,7 +17,7 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
     [Rule("Civ. Code § 9560(a)")]
     public static BondNoticeNeed Of(FactsAsOf facts, Reach reach, BondLaw law)
     {
-        var covers = CoversWhatWasFurnished(facts, reach);
+        var left = CoversWhatWasFurnished(facts, reach) ? Standing.Narrowed : PreliminaryNoticeDays.WithNothingInReach(facts, reach);
         return reach.Kind switch
         {
             ReachKind.NoneDue => new(Reason.Of(law.Preliminary, $"No preliminary notice was due, so none is needed for the bond."), Standing.Lost),
@@ -26,10 +26,10 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
             ReachKind.Whole => new(null, Standing.InDoubt, Missed(reach, law)),
             // A late preliminary notice limits the claim to what it reaches; the bond notice has no look-back (American Buildings v. Bay
             // Commercial Construction (2002) 99 Cal.App.4th 1193), so it is worth giving.
-            ReachKind.Late => new(null, covers ? Standing.Narrowed : Standing.Lost, !reach.GivenToAll
+            ReachKind.Late => new(null, left, !reach.GivenToAll
                 ? Missed(reach, law)
                 : Reason.Of(law.Preliminary, $"The preliminary notice came too late for what was furnished before {reach.From!.Value.Latest}. This notice still saves the bond claim for all of it.")),
-            ReachKind.NotGiven => new(null, covers ? Standing.Narrowed : Standing.Lost),
+            ReachKind.NotGiven => new(null, left),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
     }

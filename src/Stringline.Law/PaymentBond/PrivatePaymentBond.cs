@@ -23,6 +23,9 @@ public static class PrivatePaymentBond
         return [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
     }
 
+    // Code Civ. Proc. § 337(a), where Civ. Code § 8610 does not apply.
+    private const int YearsWithoutRecording = 4;
+
     [Rule("Civ. Code § 8612(e)")]
     private static BondNoticeNeed? LaborerGivesNone(FactsAsOf facts) => facts.Job.Claimant.Role == ClaimantRole.Laborer
         ? new BondNoticeNeed(Reason.Of("Civ. Code § 8612(e)", $"A laborer need give no notice for a claim on the bond."), Standing.Lost)
@@ -36,6 +39,7 @@ public static class PrivatePaymentBond
     [Rule("Civ. Code § 8609")]
     [Rule("Civ. Code § 8610")]
     [Rule("Civ. Code § 8610", Sure = Sure.OurReading)]
+    [Rule("Code Civ. Proc. § 337(a)", Sure = Sure.OurReading)]
     private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, CompletionReadings completion, OpenDays calendar)
     {
         var recorded = facts.Job.Work.PaymentBond?.Recorded;
@@ -57,10 +61,13 @@ public static class PrivatePaymentBond
 
                 if (recorded >= completed)
                 {
-                    var years = facts.LastFurnished is { } furnished ? Period.AddYears(furnished.Earliest, 4) : Period.AddYears(completed, 4);
-                    readings.Add(Deadline.Own($"four years, since the bond was not recorded before {name}", years, calendar));
+                    var first = Period.AddYears(facts.FirstFurnished?.Earliest ?? completed, YearsWithoutRecording);
+                    var last = Period.AddYears(facts.LastFurnished?.Earliest ?? completed, YearsWithoutRecording);
+                    readings.Add(Deadline.Own($"four years from the first work, since the bond was not recorded before {name}", first, calendar));
+                    if (last != first)
+                        readings.Add(Deadline.Own($"four years from the last work, since the bond was not recorded before {name}", last, calendar));
                     why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{name}» the bond was recorded on {recorded!.Value}, not surely before completion.", [.. reading.Why.Facts]));
-                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general four years apply, counted here from the last work: {years}.", reading.Why));
+                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general four years apply. They begin as each sum falls due: counted from the first work they end on {first}, from the last on {last}; plan on the earlier.", reading.Why));
                 }
             }
         }

@@ -185,6 +185,8 @@ internal static class NoticeReasons
 
         foreach (var each in reach.Each)
         {
+            if (each is { OnUnknownDay: { } undated, Kind: not ReachKind.Whole } && !questions.Exists(q => q.Corrects == undated))
+                questions.Add(new Question("On which day was the preliminary notice given? In time it saves everything. (notice-given.on)") { Corrects = undated });
             if (each.Notice is not { } notice)
                 continue;
             var sum = HangsOn(facts, each);

@@ -13,12 +13,17 @@ internal static class NoticesGiven
     public static RecipientReach To(FactsAsOf facts, Recipient to, NoticeTime time)
     {
         Receipt? sure = null, doubtful = null;
+        NoticeGiven? onUnknownDay = null;
         foreach (var notice in facts.PreliminaryNotices)
         {
-            if (!Giving.Counts(notice) || Giving.CompleteOn(notice) is not { } complete)
+            if (!Giving.Counts(notice) || ToWhom(notice, to) is not { } doubt)
                 continue;
-            if (ToWhom(notice, to) is not { } doubt)
+            if (Giving.CompleteOn(notice) is not { } complete)
+            {
+                onUnknownDay = notice;
                 continue;
+            }
+
             var receipt = new Receipt(complete, notice, doubt);
             // The notice whose last possible day comes first is the one that surely reached them.
             if (doubt == NoticeDoubt.None)
@@ -29,7 +34,8 @@ internal static class NoticesGiven
 
         if (to.AllNeeded && AllTold(facts, to) is { } all)
             sure = Earlier(sure, all);
-        return Reached(to, sure, doubtful, time) ?? NotGiven(facts, to, time);
+        var reached = Reached(to, sure, doubtful, time) ?? NotGiven(facts, to, time);
+        return onUnknownDay is null ? reached : reached with { OnUnknownDay = onUnknownDay };
     }
 
     private static Receipt Earlier(Receipt? so, Receipt next) => so is { } first && first.Complete.Latest <= next.Complete.Latest ? first : next;

@@ -100,7 +100,7 @@ public static class PreliminaryNoticeDays
 
     private static Standing WhileNotGiven(FactsAsOf facts, Reach reach) => reach.Each[0].From.Earliest == LocalDate.MinIsoValue
         ? reach.Each[0].Doubt == NoticeDoubt.None ? Standing.Open : Standing.InDoubt
-        : facts.FirstFurnished is null ? Standing.InDoubt : CoversAnything(facts, reach) ? Standing.Narrowed : Standing.Lost;
+        : facts.FirstFurnished is null ? Standing.InDoubt : CoversAnything(facts, reach) ? Standing.Narrowed : WithNothingInReach(facts, reach);
 
     /// <summary>The finding <c>preliminary-notice.last-day</c>.</summary>
     [Rule("Civ. Code § 8204(a)")]
@@ -162,17 +162,47 @@ public static class PreliminaryNoticeDays
     {
         ReachKind.NoneDue => Standing.Kept,
         ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
-        ReachKind.Late when !CoversAnything(facts, reach) => Standing.Lost,
+        ReachKind.Late when !CoversAnything(facts, reach) => WithNothingInReach(facts, reach),
         ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
         ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
         ReachKind.NotGiven => WhileNotGiven(facts, reach),
         _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
     };
 
-    /// <summary>Whether the reach holds any work of the claimant, past or to come.</summary>
+    /// <summary>Where a notice holds no work: lost, unless one given on a day that nobody knows may have been in time.</summary>
+    internal static Standing WithNothingInReach(FactsAsOf facts, Reach reach)
+    {
+        if (!reach.MayHaveBeenGiven)
+            return Standing.Lost;
+        foreach (var each in reach.Each)
+        {
+            // One that was surely told too late for all of it takes the right away, whenever another was told.
+            if (each is { Kind: ReachKind.Late, OnUnknownDay: null } && facts.Furnished.Count > 0 && !Covers(facts, each))
+                return Standing.Lost;
+        }
+
+        return Standing.InDoubt;
+    }
+
+    private static bool Covers(FactsAsOf facts, RecipientReach each)
+    {
+        foreach (var furnished in facts.Furnished)
+        {
+            if (furnished.Until.Latest is not { } day || day >= each.From.Earliest)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// Whether the reach holds any work of the claimant, past or to come. None comes once the furnishing or the contract has ended, or where the
+    /// whole work was complete before the first day within reach; until then a delivery may be missing from the file.
+    /// </summary>
     internal static bool CoversAnything(FactsAsOf facts, Reach reach)
     {
-        if (facts.All<FurnishingEnded>().Count == 0)
+        var ended = facts.All<FurnishingEnded>().Count > 0 || facts.All<ContractEnded>().Count > 0 || reach.From?.Earliest > reach.Complete;
+        if (!ended)
             return true;
         foreach (var furnished in facts.Furnished)
         {

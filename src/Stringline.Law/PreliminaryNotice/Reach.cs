@@ -39,13 +39,38 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
     /// <summary>Whether a notice that was given may not count toward somebody, or reaches less far back toward a lender than toward the owner.</summary>
     public bool IsInDoubt { get; init; }
 
+    /// <summary>The day by which the whole work was surely complete, so that nothing was furnished after it; null where none is sure.</summary>
+    public LocalDate? Complete { get; init; }
+
+    /// <summary>
+    /// Whether each who was told late or not at all may have been told in time by a notice whose day nobody knows: then nothing is surely lost for
+    /// want of notice.
+    /// </summary>
+    public bool MayHaveBeenGiven
+    {
+        get
+        {
+            var unknown = false;
+            foreach (var each in Each)
+            {
+                if (each.Kind == ReachKind.Whole || (each.To.Who == PartyCapacity.ConstructionLender && Each.Count > 1 && Each[0].To.Who != PartyCapacity.ConstructionLender))
+                    continue;
+                if (each.OnUnknownDay is null && each.Kind == ReachKind.NotGiven)
+                    return false;
+                unknown |= each.OnUnknownDay is not null;
+            }
+
+            return unknown;
+        }
+    }
+
     /// <summary>Whether everyone to whom notice is due was surely given it, and as far back as this reach goes.</summary>
     public bool GivenToAll => Kind == ReachKind.NoneDue || (Kind != ReachKind.NotGiven && Missing.Count == 0 && !IsInDoubt);
 
     /// <summary>The reach toward one party, such as a construction lender told on another day than the owner; this one where no notice is due to it.</summary>
     public Reach Toward(Party party) => Among(Each, party) ?? Among(Later, party) ?? this;
 
-    private static Reach? Among(IReadOnlyList<RecipientReach> recipients, Party party)
+    private Reach? Among(IReadOnlyList<RecipientReach> recipients, Party party)
     {
         foreach (var reached in recipients)
         {
@@ -54,6 +79,7 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
                 return new Reach(reached.Kind, reached.From, reached.Given, reached.Kind == ReachKind.NotGiven ? [reached.To] : [], reached.Doubt.HasFlag(NoticeDoubt.ByRoll))
                 {
                     Each = [reached],
+                    Complete = Complete,
                     IsInDoubt = reached.Kind != ReachKind.NotGiven && reached.Doubt != NoticeDoubt.None,
                 };
             }

@@ -42,6 +42,9 @@ public sealed record RecipientReach(Recipient To, ReachKind Kind, Days From, Day
     /// <summary>Why it may not count.</summary>
     public NoticeDoubt Doubt { get; init; }
 
+    /// <summary>A notice to it on a day that nobody knows, which may have been in time; null where there is none.</summary>
+    public NoticeGiven? OnUnknownDay { get; init; }
+
     /// <summary>Where there is a doubt: the day from which a notice without one covers work all the same; null where none does.</summary>
     public Days? SurelyFrom { get; init; }
 

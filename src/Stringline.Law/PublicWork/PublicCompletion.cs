@@ -37,7 +37,8 @@ public static class PublicCompletion
             }
         }
 
-        foreach (var stop in LaborStop.Of(facts))
+        var stops = LaborStop.Of(facts);
+        foreach (var stop in stops)
         {
             if (stop.SixtiethDay is not { } day)
             {
@@ -53,12 +54,16 @@ public static class PublicCompletion
 
             // Where the file does not say which contract it is, idleness is never more than asserted.
             open.Add(new CompletionReading("60 days without labor", day, IdleFirmness(facts, stop, day),
-                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])));
+                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])) { IsIdleness = true });
         }
 
         AddWhatTheEntityStates(owners, open);
+        // What the entity's notice states is its own word; where labor is known to have stopped, it may have been accepted before.
+        var told = stops.Count > 0 ? Firmness.Certain : Firmness.Asserted;
+        var unknown = open.TrueForAll(r => r.Firmness > told || r.IsIdleness);
         CompletionDay.RuleOutAfterCertain(open, ruledOut, Section);
-        AddFloor(facts, open);
+        if (unknown)
+            AddFloor(facts, stops, open);
         open.Sort(static (a, b) => a.On.Earliest != b.On.Earliest ? a.On.Earliest.CompareTo(b.On.Earliest) : string.CompareOrdinal(a.Name, b.Name));
         return new CompletionReadings(open, ruledOut, AwaitsAcceptance: true);
     }
@@ -83,12 +88,14 @@ public static class PublicCompletion
 
     /// <summary>
     /// Where nothing uncontested is known of acceptance it may have been on any day since the work was surely still going on: nobody sends the
-    /// claimant the resolution. Our rule, so that a day to plan on exists.
+    /// claimant the resolution. Days without labor tell only when it was complete at the latest. Our rule, so that a day to plan on exists.
     /// </summary>
     [Rule("Civ. Code § 9200(a)", Sure = Sure.OurReading)]
-    private static void AddFloor(FactsAsOf facts, List<CompletionReading> open)
+    private static void AddFloor(FactsAsOf facts, IReadOnlyList<LaborStop> stops, List<CompletionReading> open)
     {
-        if (open.Exists(static r => r.Firmness != Firmness.Contested) || CompletionFloor.Of(facts) is not { } floor || open.Exists(r => r.On.Earliest <= floor))
+        if (LaborStop.AllLeftItUnfinished(stops) && open.Exists(static r => r.IsIdleness))
+            return;
+        if (CompletionFloor.Of(facts) is not { } floor || open.Exists(r => r.On.Earliest <= floor))
             return;
         open.Add(new CompletionReading("acceptance unknown: not before the last work we know of", new Days(floor, floor), Firmness.Floor,
             Reason.Of("Civ. Code § 9200(a)", $"The file does not say that the public entity accepted the work, and nobody need tell the claimant. Acceptance is taken to be no earlier than the last work the file knows of, {floor}; it may be much later.", [.. facts.Furnished.TakeLast(1)])));

@@ -91,11 +91,11 @@ public static class PublicNotice
         var standing = reach.Kind switch
         {
             ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
-            ReachKind.Late when !PreliminaryNoticeDays.CoversAnything(facts, reach) => Standing.Lost,
+            ReachKind.Late when !PreliminaryNoticeDays.CoversAnything(facts, reach) => PreliminaryNoticeDays.WithNothingInReach(facts, reach),
             ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
             ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
             ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
-            ReachKind.NotGiven => PreliminaryNoticeDays.CoversAnything(facts, reach) ? Standing.Narrowed : Standing.Lost,
+            ReachKind.NotGiven => PreliminaryNoticeDays.CoversAnything(facts, reach) ? Standing.Narrowed : PreliminaryNoticeDays.WithNothingInReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
         return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", standing, readings, calendar, why,

@@ -15,10 +15,9 @@ namespace Stringline.Law.PublicWork;
 public static class PublicRemedies
 {
     /// <summary>All findings of public work but the lien and the licence.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Amounts amounts, PlanSettings plan, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(
+        FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, Amounts amounts, PlanSettings plan, OpenDays calendar)
     {
-        var owners = OwnersNotice.Of(facts, calendar);
-        var completion = PublicCompletion.Of(facts, owners);
         if (NotForDirectContractor(facts, amounts) is { } none)
         {
             yield return PublicCompletion.Finding(facts, completion);
@@ -36,7 +35,7 @@ public static class PublicRemedies
             yield return officer;
         yield return PublicCompletion.Finding(facts, completion);
         var timeToGive = TimeToGive.Of(facts, completion, owners, calendar);
-        var time = new TimeOfGiving(timeToGive.Readings, timeToGive.EndKnown, timeToGive.EndFirm);
+        var time = new TimeOfGiving(timeToGive.Readings, timeToGive.EndFirm, timeToGive.EndFirm);
         var stopPayment = PublicStopPayment.Findings(facts, reach, notice, amounts, time, timeToGive.Why, timeToGive.Questions, completion, owners, calendar);
         foreach (var finding in stopPayment)
             yield return finding;

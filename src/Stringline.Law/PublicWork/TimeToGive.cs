@@ -17,11 +17,10 @@ public sealed class TimeToGive
     private const string Recorded = "Civ. Code § 9356(a)";
     private const string NotRecorded = "Civ. Code § 9356(b)";
 
-    private TimeToGive(IReadOnlyList<Reading> readings, CompletionReadings completion, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private TimeToGive(IReadOnlyList<Reading> readings, bool endFirm, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
     {
         Readings = readings;
-        EndKnown = completion.EndKnown;
-        EndFirm = completion.EndFirm;
+        EndFirm = endFirm;
         Why = why;
         Questions = questions;
     }
@@ -29,10 +28,7 @@ public sealed class TimeToGive
     /// <summary>The readings of its last day, earliest first.</summary>
     public IReadOnlyList<Reading> Readings { get; }
 
-    /// <summary>Whether an end of it is known.</summary>
-    public bool EndKnown { get; }
-
-    /// <summary>Whether an uncontested reading carries the latest end.</summary>
+    /// <summary>Whether a certain completion, or a notice of cessation that surely counts, carries the latest end.</summary>
     public bool EndFirm { get; }
 
     /// <summary>The reasons.</summary>
@@ -73,6 +69,7 @@ public sealed class TimeToGive
 
         var fromRecording = new List<Reading>();
         var shortest = LocalDate.MaxIsoValue;
+        var ceased = false;
         foreach (var notice in owners)
         {
             if (notice.HasForm == Verdict.No)
@@ -84,14 +81,18 @@ public sealed class TimeToGive
             var last = notice.Recorded.Plus(DaysFromRecording);
             why.Add(Reason.Of(Recorded, $"A {notice.Words} was recorded {notice.Recorded}: 30 days after it, {last}.", [notice.Entry]));
             if (notice.HasForm == Verdict.Yes && SurelyCounts(facts, notice, completion))
+            {
                 shortest = LocalDate.Min(shortest, last.Latest);
+                ceased |= notice.Entry.Notice == OwnerNotice.Cessation;
+            }
+
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
                 fromRecording.Add(Deadline.Own($"30 days after the {notice.Words} of {LawText.IsoDay(recorded)}", Period.LastDay(recorded, DaysFromRecording), calendar));
         }
 
         // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
         var sorted = Deadline.Sorted([.. readings.Where(r => r.Day <= shortest), .. fromRecording]);
-        return new TimeToGive(sorted, completion, why, unseen.Count == 0 ? [] : [UnseenNotice.Ask(unseen, sorted)]);
+        return new TimeToGive(sorted, completion.EndFirm || ceased, why, unseen.Count == 0 ? [] : [UnseenNotice.Ask(unseen, sorted)]);
     }
 
     private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.Entry.Notice switch

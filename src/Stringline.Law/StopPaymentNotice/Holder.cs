@@ -26,6 +26,9 @@ internal sealed record Holder(string Id, string Words, IReadOnlyList<Party> Thro
     /// <summary>Whether a preliminary notice must come first.</summary>
     public bool NoticeIsDue { get; init; }
 
+    /// <summary>Whether a preliminary notice on a day that nobody knows may have come first.</summary>
+    public bool MayBeNoticed { get; init; }
+
     /// <summary>Whether nothing named it on the first day of the work, so that the preliminary notice to it may be excused.</summary>
     public bool MayBeExcused { get; init; }
 
@@ -66,6 +69,9 @@ internal enum Flaw
     /// <summary>No preliminary notice was given before it to a lender that nothing named on the first day of the work.</summary>
     MaybeExcused,
 
+    /// <summary>A design professional gave it before the work commenced.</summary>
+    BeforeCommencement,
+
     /// <summary>Whether the preliminary notice came before it to all is open.</summary>
     OrderInDoubt,
 
@@ -96,7 +102,7 @@ internal sealed record GivenPaper(StopPaymentGiven Paper, Days? On, Flaw Flaw)
     {
         Flaw.None => Verdict.Yes,
         Flaw.Released or Flaw.Manner or Flaw.NoNoticeBefore => Verdict.No,
-        Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.OrderInDoubt or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
+        Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.BeforeCommencement or Flaw.OrderInDoubt or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
         _ => throw new InvalidOperationException($"No such flaw: {Flaw}."),
     };
 }

@@ -35,14 +35,15 @@ internal static class LendersRows
         var holder = new Holder(id, $"construction lender {lender.Name}", [lender]) 
         {
             IsLender = true, NoticeIsDue = isDue, Noticed = noticed, MayBeExcused = isDue && Recipients.IsNotYetKnown(facts, lender),
+            MayBeNoticed = isDue && toward.MayHaveBeenGiven,
             Reach = toward.Kind == ReachKind.Late ? toward : null,
         };
         var served = ServingHolders.Of(facts, holder, time, calendar);
         var standing = served.Standing;
         if (isDue && standing != Standing.Lost && noticed is null)
-            standing = WithoutNotice(facts, standing);
-        if (toward.Kind == ReachKind.Late && !CoversAnything(facts, toward))
-            standing = Standing.Lost;
+            standing = WithoutNotice(facts, toward, standing);
+        if (standing != Standing.Lost && toward.Kind == ReachKind.Late && !PreliminaryNoticeDays.CoversAnything(facts, toward))
+            standing = PreliminaryNoticeDays.WithNothingInReach(facts, toward);
         if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender)))
             standing = Standing.InDoubt;
         decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
@@ -76,19 +77,6 @@ internal static class LendersRows
         ];
     }
 
-    private static bool CoversAnything(FactsAsOf facts, Reach toward)
-    {
-        if (facts.All<FurnishingEnded>().Count == 0)
-            return true;
-        foreach (var furnished in facts.Furnished)
-        {
-            if (toward.MayCover(furnished.Until.Latest))
-                return true;
-        }
-
-        return false;
-    }
-
     // One that was reasonably taken for the lender, beside one of record: it holds nothing if the other does.
     private static bool IsOnlyReputed(FactsAsOf facts, Party lender) =>
         lender.Reputed && facts.Job.In(PartyCapacity.ConstructionLender).Any(static l => !l.Reputed);
@@ -102,12 +90,11 @@ internal static class LendersRows
 
     // Never told, it is out of reach once no notice can reach any work. That a reputed lender was told, or that nothing named this one on
     // the first day of the work, leaves it in doubt.
-    private static Standing WithoutNotice(FactsAsOf facts, Standing own)
+    private static Standing WithoutNotice(FactsAsOf facts, Reach toward, Standing own)
     {
         if (own == Standing.NotYet)
             return own;
-        var tooLate = facts.All<FurnishingEnded>().Count > 0 && facts.LastFurnished is { } last && facts.AsOf > last.Latest.PlusDays(Reach.LookBackDays);
-        if (!tooLate)
+        if (PreliminaryNoticeDays.CoversAnything(facts, toward) || toward.MayHaveBeenGiven)
             return Standing.InDoubt;
         foreach (var told in facts.PreliminaryNotices)
         {

@@ -39,6 +39,7 @@ internal static class OwnersRow
         var holder = new Holder(Id, "owner", owners)
         {
             NoticeIsDue = reach.Kind != ReachKind.NoneDue,
+            MayBeNoticed = reach.MayHaveBeenGiven,
             Noticed = reach.Given,
             EssentiallyNoticed = facts.HiredByOwner ? reach.Given : Giving.FirstGiven(facts.PreliminaryNotices, facts.Job.In(PartyCapacity.Owner), out _),
         };

@@ -47,6 +47,7 @@ public static class PublicStopPayment
     {
         NoticeIsDue = reach.Kind != ReachKind.NoneDue,
         Noticed = reach.Given,
+        MayBeNoticed = reach.MayHaveBeenGiven,
     };
 
     [Rule("Civ. Code § 9300(c)")]

@@ -69,11 +69,13 @@ internal static class ServingHolders
         if (paper.Manner is { } manner && !Giving.IsGood(manner))
             return Flaw.Manner;
         if (holder.NoticeIsDue && holder.EssentiallyNoticed is null && holder.Noticed is null)
-            return holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
+            return WithoutNoticeBefore(holder);
         if (on is not { } given)
             return Flaw.UnknownDay;
         if (holder.NoticeIsDue && OrderOf(holder, given) is not Flaw.None and var order)
             return order;
+        if (IsBeforeCommencement(facts, given))
+            return Flaw.BeforeCommencement;
         if (released == Verdict.Open)
             return Flaw.MaybeReleased;
         if (paper.Lacks is not null)
@@ -82,6 +84,11 @@ internal static class ServingHolders
             return Flaw.LeftAndMailed;
         return holder.IsLender && paper.Bonded ? BondFlaw(facts, holder, paper, given, calendar) : Flaw.None;
     }
+
+    /// <summary>A design professional has no lien right under Chapter 4, and so no stop payment notice, before the work commences.</summary>
+    [Rule("Civ. Code § 8520(a)", Sure = Sure.OurReading)]
+    private static bool IsBeforeCommencement(FactsAsOf facts, Days given) => facts.Job.Work.Kind == WorkKind.Private
+        && facts.Job.Claimant.Role == ClaimantRole.DesignProfessional && given.Earliest < facts.Job.Work.Commenced;
 
     // Toward a natural person it asks that delivery by hand was tried first (Code Civ. Proc. § 415.20(b)).
     private static bool MayBeNatural(Holder holder, StopPaymentGiven paper)
@@ -102,8 +109,11 @@ internal static class ServingHolders
             return Flaw.None;
         var essential = holder.EssentiallyNoticed ?? holder.Noticed;
         return essential is not null && essential.Value.Earliest <= given.Latest ? Flaw.OrderInDoubt
-            : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
+            : WithoutNoticeBefore(holder);
     }
+
+    private static Flaw WithoutNoticeBefore(Holder holder) =>
+        holder.MayBeNoticed ? Flaw.OrderInDoubt : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
 
     /// <summary>
     /// 125 percent of what the notice states; and where the lender objected to the sureties in time, another bond within ten days.

@@ -110,7 +110,7 @@ public sealed class ContractCompletedTests
     [Proves("Civ. Code § 8414(a)")]
     public void With_its_contract_ended_the_claimant_has_ceased(ClaimantRole role, ContractEnd how, Standing expected)
     {
-        var first = First(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Furnished("2025-08-05", 20000m, until: "2025-10-10")
+        var first = First(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Notice("2025-08-14").Furnished("2025-08-05", 20000m, until: "2025-10-10")
             .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-14"), How = how }));
         Assert.Equal(["2025-10-15"], first.DaysOf());
         Assert.Equal(expected, first.Standing);

@@ -208,11 +208,11 @@ public sealed class LastDayTests
     public void A_notice_of_cessation_completes_and_shortens_at_once()
     {
         // Recorded Monday 6 April: 30 days end on 6 May, 60 on 5 June, 90 on 5 July.
-        var told = Supplier().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation);
+        var told = Supplier().LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation);
         Assert.Equal(["2026-05-06"], Last(told, "2026-04-20").DaysOf());
         // A direct contractor's own work of 6 April would speak against the stop; a delivery does not.
-        Assert.Equal(["2026-06-05"], Last(Contractor("2026-03-02").LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation), "2026-04-20").DaysOf());
-        var untold = Supplier().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-05-20", OwnerNotice.Cessation);
+        Assert.Equal(["2026-06-05"], Last(Contractor("2026-03-02").LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation), "2026-04-20").DaysOf());
+        var untold = Supplier().LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-05-20", OwnerNotice.Cessation);
         Assert.Equal(["2026-07-05"], Last(untold, "2026-05-25").DaysOf());
     }
 

@@ -96,7 +96,7 @@ public sealed class AcceptanceByThePublicTests
     [Proves("Civ. Code § 8180(a)(3)")]
     public void Sixty_idle_days_are_kept_beside_the_acceptance_too()
     {
-        var job = new JobBuilder().Notice("2025-07-14").Furnished("2025-07-07", 64000m).Ended("2025-07-07").LaborCeased("2025-08-01")
+        var job = new JobBuilder().Notice("2025-07-14").Furnished("2025-07-07", 64000m).Ended("2025-07-07").LaborCeased("2025-08-01", unfinished: true)
             .Work(w => w with { SubjectToAcceptanceBy = "City of Oroville" });
         Assert.Equal(["2025-12-29 60 days without labor, should the approval be no acceptance"], Last(job).Lines());
         Assert.Null(Last(job).Band!.Latest);

@@ -103,7 +103,9 @@ public sealed class CompletionEdgeTests
         Assert.Equal(["completion as the owner's notice states 2026-04-28..2026-05-15 Asserted"], Lines(Read(new JobBuilder().OwnerRecorded("2026-05-13..2026-05-15"))));
         Assert.Equal(["Civ. Code § 8182(a)"], Day(new JobBuilder().OwnerRecorded("2026-05-13")).Sections);
         Assert.Equal(["Civ. Code § 8182(b)"], Day(new JobBuilder().OwnerRecorded("2026-05-13", states: "2026-05-04")).Sections);
-        Assert.True(Read(new JobBuilder().OwnerRecorded("2026-05-13", states: "2026-05-04")).EndFirm);
+        // It takes effect only if the work was complete (§ 8182(d)), which nothing but the notice says: no right is surely lost by it.
+        Assert.False(Read(new JobBuilder().OwnerRecorded("2026-05-13", states: "2026-05-04")).EndFirm);
+        Assert.True(Read(new JobBuilder().OwnerRecorded("2026-05-13", states: "2026-05-04").Completed("2026-05-04")).EndFirm);
     }
 
     // Both are certain, so the work was complete by the earlier of their latest days.

@@ -74,7 +74,7 @@ public sealed class CompletionProperties
                 var band = Last(job, asOf).Band;
                 var waits = job.Work is { SubjectToAcceptanceBy: not null, PublicTakesOver: not false }
                     && !facts.All<Completed>().Any(c => c is { By: CompletionTheory.Acceptance, Contested: false, On: not DayFact.Unknown });
-                var ends = completion.Open.Any(r => r.Firmness is Firmness.Certain or Firmness.Asserted) && !waits;
+                var ends = (completion.IsCertainEitherWay || completion.Open.Any(r => r.Firmness == Firmness.Certain)) && !waits;
                 Assert.True(band is null || band.Latest is not null == ends);
             },
             print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Tries);

@@ -109,7 +109,7 @@ public sealed class OwnersPaperContestsTests
     [Proves("Civ. Code § 8180(a)(4)")]
     public void A_notice_of_cessation_is_tried_by_the_day_it_states_as_well_as_by_ours(string? states, string plan)
     {
-        var last = Last(Job().LaborCeased("2025-10-10").OwnerRecorded("2025-11-06", OwnerNotice.Cessation, states).OwnerToldUs("2025-11-10", OwnerNotice.Cessation), "2025-12-01");
+        var last = Last(Job().LaborCeased("2025-10-10", unfinished: true).OwnerRecorded("2025-11-06", OwnerNotice.Cessation, states).OwnerToldUs("2025-11-10", OwnerNotice.Cessation), "2025-12-01");
         Assert.Equal(plan, last.Plan());
         Assert.Equal("2026-03-09", LawText.IsoDay(last.Readings[^1].Day));
     }
@@ -128,7 +128,7 @@ public sealed class OwnersPaperContestsTests
     [Proves("Civ. Code § 8188(a)")]
     public void On_the_thirtieth_day_a_notice_of_cessation_is_planned_on_and_never_lost_on(string recorded, Standing expected, string plan)
     {
-        var last = Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").LaborCeased("2025-10-01").OwnerRecorded(recorded, OwnerNotice.Cessation, "2025-10-01").OwnerToldUs(recorded, OwnerNotice.Cessation).ClaimRecorded("2025-12-09"), "2025-12-10");
+        var last = Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").LaborCeased("2025-10-01", unfinished: true).OwnerRecorded(recorded, OwnerNotice.Cessation, "2025-10-01").OwnerToldUs(recorded, OwnerNotice.Cessation).ClaimRecorded("2025-12-09"), "2025-12-10");
         Assert.Equal(expected, last.Standing);
         Assert.Equal(plan, last.Plan());
     }

@@ -127,7 +127,8 @@ public sealed class WhyActionTests
     public void What_the_action_asks_for_is_asked_while_it_may_keep_the_claim(string filed, bool small, int[] corrects) =>
         Assert.Equal(corrects, Action(Job().ActionFiled(filed).Which(e => (ActionFiled)e with { SmallClaims = small })).Corrected("(action-filed.enforces)"));
 
-    // Saturday 22 November 2025: no recorder is open. Which lien a design professional's claim is for is asked where commencement is not told.
+    // Saturday 22 November 2025: no recorder is open. Which lien a design professional's claim is for is asked where nothing tells of
+    // commencement.
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     public void The_day_and_the_kind_of_the_claim_are_asked_where_they_are_not_sure()
@@ -135,6 +136,8 @@ public sealed class WhyActionTests
         Assert.Equal([4], Action(Job("2025-11-22"), "2026-01-05").Corrected("(claim-recorded.on)"));
         Assert.Empty(Action(Job("2025-11-20"), "2026-01-05").Corrected("(claim-recorded.on)"));
         Assert.Empty(Action(Job(), "2026-01-05").Corrected("(claim-recorded.lien)"));
-        Assert.Equal([4], Action(Job().Role(ClaimantRole.DesignProfessional, "owner"), "2026-01-05").Corrected("(claim-recorded.lien)"));
+        Assert.Empty(Action(Job().Role(ClaimantRole.DesignProfessional, "owner"), "2026-01-05").Corrected("(claim-recorded.lien)"));
+        Assert.Equal([2], Action(new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-10-06", 100m).Ended("2025-10-06")
+            .ClaimRecorded("2025-11-20", 100m), "2026-01-05").Corrected("(claim-recorded.lien)"));
     }
 }

@@ -35,14 +35,16 @@ public sealed class PrivatePaymentBondTests
     public void An_action_on_the_182nd_day_is_in_time_on_every_reading(string filed, Standing expected) =>
         Assert.Equal(expected, Action(Job().ActionFiled(filed), "2027-01-04").Standing);
 
-    // The four years of Code Civ. Proc. § 337 for a bond recorded on or after completion.
+    // The four years of Code Civ. Proc. § 337 for a bond recorded on or after completion. They begin as each sum falls due: nothing can have
+    // fallen due before the first work of 2 March, and the last is of 6 April.
     [Fact]
+    [Proves("Code Civ. Proc. § 337(a)")]
     [Proves("Civ. Code § 8609")]
     [Proves("Civ. Code § 8610")]
     public void A_bond_recorded_after_completion_leaves_four_years()
     {
         var action = Action(Job("2026-05-05"));
-        Assert.Equal(["2030-04-06"], action.DaysOf());
+        Assert.Equal(["2030-03-02", "2030-04-06"], action.DaysOf());
         Assert.True(action.RuledOut("Civ. Code § 8610"));
         Assert.Equal(Standing.Open, Action(Job("2026-05-05"), "2026-12-01").Standing);
     }
@@ -73,7 +75,7 @@ public sealed class PrivatePaymentBondTests
     public void While_completion_is_unknown_the_six_months_are_planned_on_even_if_the_bond_came_after_our_own_work()
     {
         var job = new JobBuilder().PaymentBond("2026-05-04").Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06");
-        Assert.Equal(["2026-11-03", "2026-11-05", "2030-04-06"], Action(job).DaysOf());
+        Assert.Equal(["2026-11-03", "2026-11-05", "2030-03-02", "2030-04-06"], Action(job).DaysOf());
     }
 
     // Completed between 1 and 20 May, bond recorded on the 10th. By the 9th: recorded after completion, four years. On the 10th it may have been

@@ -49,7 +49,7 @@ public sealed class MoneyOutDaysTests
         Assert.Equal(["2026-06-29"], Money(Idle("2026-04-29..2026-05-20", contested: true), "2026-05-28").DaysOf()); // 28 June is a Sunday
 
         static JobBuilder Idle(string accepted, bool contested) => new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor, "direct").Price(60000m)
-            .Furnished("2026-03-02", 20000m).LaborCeased("2026-03-02").Completed(accepted, CompletionTheory.Acceptance, contested);
+            .Furnished("2026-03-02", 20000m).LaborCeased("2026-03-02", unfinished: true).Completed(accepted, CompletionTheory.Acceptance, contested);
     }
 
     // 30 days after 27 October 2025 is 26 November. A notice that lacks something may be good all the same; one held to have no effect is none.

@@ -12,7 +12,7 @@ public sealed class PublicCompletionReadingsTests
 
     // Civ. Code § 9200(b): who says that it was complete by cessation should show the stop itself; until then it is no more than said.
     [Theory]
-    [InlineData(CompletionTheory.Cessation, false, new[] { "2026-05-04" }, Standing.InDoubt, true)]
+    [InlineData(CompletionTheory.Cessation, false, new[] { "2026-05-04" }, Standing.InDoubt, false)]
     [InlineData(CompletionTheory.Cessation, true, new[] { "2026-03-02", "2026-05-04" }, Standing.InDoubt, false)]
     [InlineData(CompletionTheory.Acceptance, false, new[] { "2026-05-04" }, Standing.Done, true)]
     [InlineData(CompletionTheory.Acceptance, true, new[] { "2026-03-02", "2026-05-04" }, Standing.InDoubt, false)]
@@ -62,7 +62,7 @@ public sealed class PublicCompletionReadingsTests
     [Proves("Civ. Code § 9200(b)")]
     public void Sixty_days_in_doubt_are_over_when_they_surely_are(string asOf, Standing expected, bool endKnown)
     {
-        var completion = Completion(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09"), asOf);
+        var completion = Completion(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09", unfinished: true).Work(w => w with { StateContractAct = false }), asOf);
         Assert.Equal(["2026-04-03", "2026-05-08"], completion.DaysOf());
         Assert.Equal((expected, endKnown), (completion.Standing, completion.Band!.Latest is not null));
     }
@@ -76,7 +76,7 @@ public sealed class PublicCompletionReadingsTests
     [Proves("Civ. Code § 9200(b)")]
     public void Sixty_idle_days_surely_complete_only_what_stayed_idle(string? resumed, string? worked, ClaimantRole role, Standing expected)
     {
-        var job = Job().Role(role, "sub").LaborCeased("2026-03-02", resumed).Work(w => w with { StateContractAct = false });
+        var job = Job().Role(role, "sub").LaborCeased("2026-03-02", resumed, unfinished: true).Work(w => w with { StateContractAct = false });
         if (worked is not null)
             job.Furnished(worked, 1m);
         Assert.Equal((expected, "2026-05-01"), (Completion(job).Standing, Completion(job).DaysOf().Single()));

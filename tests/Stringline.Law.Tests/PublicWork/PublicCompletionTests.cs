@@ -24,7 +24,8 @@ public sealed class PublicCompletionTests
         Assert.Equal(!completes, completion.Asks("accepted the work"));
     }
 
-    // Last labor Monday 2 March: the sixtieth day is Friday 1 May.
+    // Last labor Monday 2 March: the sixtieth day is Friday 1 May. It was left unfinished, so nothing was accepted on 2 March. Whether the contract
+    // is under the State Contract Act is not told: on that reading only an acceptance ends anything, and none is known.
     [Theory]
     [InlineData(null, "2026-04-30", Standing.NotYet)]
     [InlineData(null, "2026-05-01", Standing.InDoubt)]
@@ -32,11 +33,24 @@ public sealed class PublicCompletionTests
     [Proves("Civ. Code § 9200(b)")]
     public void Sixty_idle_days_complete_it_unless_it_is_under_the_State_Contract_Act(string? resumed, string asOf, Standing expected)
     {
-        var completion = Completion(Job().LaborCeased("2026-03-02", resumed), asOf);
+        var completion = Completion(Job().LaborCeased("2026-03-02", resumed, unfinished: true), asOf);
         Assert.Equal(["2026-05-01"], completion.DaysOf());
         Assert.Equal(expected, completion.Standing);
         Assert.True(completion.Says("State Contract Act"));
-        Assert.Equal(expected != Standing.NotYet, completion.Band!.Latest is not null);
+        Assert.Null(completion.Band!.Latest);
+    }
+
+    // What was finished by 2 March may have been accepted that day, and the entity's acceptance is sent to nobody.
+    [Theory]
+    [InlineData(null)]
+    [InlineData(false)]
+    [Proves("Civ. Code § 9200(a)")]
+    public void Idle_days_leave_open_that_it_was_accepted_when_labor_ceased(bool? unfinished)
+    {
+        var completion = Completion(Job().LaborCeased("2026-03-02", unfinished: unfinished).Work(w => w with { StateContractAct = false }));
+        Assert.Equal(["2026-03-02", "2026-05-01"], completion.DaysOf());
+        Assert.Equal(Standing.InDoubt, completion.Standing);
+        Assert.NotNull(completion.Band!.Latest);
     }
 
     [Fact]
@@ -70,7 +84,7 @@ public sealed class PublicCompletionTests
         Assert.Equal((Standing.NotYet, "2026-03-02"), (under.Standing, under.DaysOf().Single()));
         Assert.True(under.RuledOut("Civ. Code § 9200(b)"));
         Assert.False(under.Asks("State Contract Act"));
-        var outside = Completion(Job().LaborCeased("2026-03-02").Work(w => w with { StateContractAct = false }));
+        var outside = Completion(Job().LaborCeased("2026-03-02", unfinished: true).Work(w => w with { StateContractAct = false }));
         Assert.Equal(Standing.Done, outside.Standing);
         Assert.Equal(["2026-05-01"], outside.DaysOf());
         Assert.True(Completion(Job().LaborCeased("2026-03-02")).Asks("State Contract Act"));

@@ -81,7 +81,7 @@ public sealed class TimeToGiveTests
     {
         var job = Job().IndexSearched("2025-11-03");
         if (ceased is not null)
-            job.LaborCeased(ceased);
+            job.LaborCeased(ceased, unfinished: true);
         Assert.Equal(lines, Last(job.OwnerRecorded(recorded, OwnerNotice.Cessation), "2025-11-03").Lines());
     }
 
@@ -90,7 +90,7 @@ public sealed class TimeToGiveTests
     [Proves("Civ. Code § 9356(b)")]
     public void Ninety_days_that_end_with_the_thirty_are_named_beside_them() =>
         Assert.Equal(["2025-11-06 30 days after the notice of cessation of 2025-10-07", "2025-11-06 acceptance by the public entity"],
-            Last(Job().LaborCeased("2025-08-05").Completed("2025-08-08", CompletionTheory.Acceptance, contested: true).IndexSearched("2025-11-03")
+            Last(Job().LaborCeased("2025-08-05", unfinished: true).Completed("2025-08-08", CompletionTheory.Acceptance, contested: true).IndexSearched("2025-11-03")
                 .OwnerRecorded("2025-10-07", OwnerNotice.Cessation), "2025-11-03").Lines());
 
     [Fact]

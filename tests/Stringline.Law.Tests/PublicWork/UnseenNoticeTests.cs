@@ -76,7 +76,7 @@ public sealed class UnseenNoticeTests
     [InlineData("2026-04-13", "2026-05-01")] // 30 days after 3 April is Sunday 3 May
     [Proves("Civ. Code § 9356(a)")]
     public void Idle_days_in_doubt_are_watched_as_soon_as_they_may_be_over(string asOf, string plan) =>
-        Assert.Equal(plan, Last(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09"), asOf).Plan());
+        Assert.Equal(plan, Last(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09", unfinished: true), asOf).Plan());
 
     [Fact]
     [Proves("Civ. Code § 9356(a)")]

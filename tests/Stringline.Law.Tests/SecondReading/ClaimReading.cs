@@ -45,7 +45,8 @@ internal static class ClaimReading
         LienKind.Mechanics or LienKind.Converted => false,
 
         // One that does not say: a mechanics lien, but for a designer before the work commenced.
-        _ => w.Matter.Role == ClaimantRole.DesignProfessional && !HadCommenced(w, w.On(claim)),
+        _ => w.Matter.Role == ClaimantRole.DesignProfessional && w.Matter.HiredByOwner && !HadCommenced(w, w.On(claim))
+            && (w.Job.Work.Commenced is not null || w.Either("a design lien", claim.Index)),
     };
 
     // Whether the file shows that work had begun by a day: it says so, or tells of labor that stopped or of completion.

@@ -88,12 +88,19 @@ internal static class EnforcementReading
         LocalDate? next = null;
         var open = false;
         var expired = false;
+        var bad = false;
         var stayed = w.Matter.In(PartyCapacity.Owner).Any(o => o.BankruptSince <= w.AsOf);
         foreach (var claim in w.Matter.Of<ClaimRecorded>())
         {
-            if (ClaimReading.IsDesignLien(w, claim) || w.Matter.IsSurelyBad(claim))
+            if (ClaimReading.IsDesignLien(w, claim))
                 continue;
             var day = w.On(claim);
+            if (w.Matter.IsSurelyBad(claim))
+            {
+                bad |= w.IsOver(LastDay(w, claim, day), "time to sue", claim.Index);
+                continue;
+            }
+
             if (IsSued(w, claim, day))
                 return Answer.Kept;
             var last = LastDay(w, claim, day);
@@ -112,6 +119,6 @@ internal static class EnforcementReading
         if (expired && (stayed || w.Matter.Of<CreditRecorded>().Length > 0))
             return Answer.Doubt;
         var over = PrivateCompletion.Of(w).LastDay is { } end && w.IsOver(end, "time to record");
-        return over ? Answer.Lost : expired ? new Answer(May.Open | May.Lost) : Answer.Open();
+        return over ? Answer.Lost : expired || bad ? new Answer(May.Open | May.Lost) : Answer.Open();
     }
 }

@@ -15,20 +15,8 @@ internal static class KnownDisagreements
 
     public static IReadOnlyList<Cause> All { get; } =
     [
-        new("A paper given on a day that nobody knows is read as never given; it may have been given in time.",
-            (_, m) => m.Known.Any(e => e is NoticeGiven or BondNoticeGiven or StopPaymentGiven && e.On is DayFact.Unknown)),
         new("A notice of acceptance recorded on private work shortens the time; Civ. Code §§ 8412 and 8414 name completion and cessation.",
             (_, m) => m.Kind == WorkKind.Private && m.Of<OwnerRecorded>().Any(e => e.Notice == OwnerNotice.Acceptance)),
-        new("Private work completed by acceptance, with nobody who accepts; Civ. Code § 8180(a) names no acceptance.",
-            (_, m) => m.Kind == WorkKind.Private && m.Of<Completed>().Any(e => e.By == CompletionTheory.Acceptance)),
-        new("The owner's notice is the only word on completion, and is believed; it ends the time only if work was complete (§§ 8182, 8188).",
-            (_, m) => m.Of<OwnerRecorded>().Length > 0 && NothingElseTold(m)),
-        new("Labor ceased and nothing is told of completion: the work may have been complete or accepted that very day (§§ 8180(a), 9200(a)).",
-            (_, m) => m.Of<LaborCeased>().Length > 0 && NothingElseTold(m)),
-        new("No end of the furnishing is told, and a preliminary notice reaches nothing: not taken to be lost even on complete work (§ 8204(a)).",
-            (d, m) => d.Checker.Contains("Lost", StringComparison.Ordinal) && m.Of<FurnishingEnded>().Length == 0),
-        new("The four years of a bond recorded after completion count from the last work; what was furnished first may have fallen due first.",
-            (d, m) => d is { Id: "payment-bond.action-last-day", Kind: "act-by later" } && m.Kind == WorkKind.Private),
         new("What needs the lien stays open beside a lien that is surely gone (§§ 8424(b), 8460(b), 8461).",
             (d, _) => d.Id is "release-bond.action-last-day" or "credit.last-day" or "credit.enforcement-last-day" or "lis-pendens.last-day"),
         new("A designer's claim that does not say which lien, commencement not told; and a notice before the work commenced (§§ 8204(b), 8520(a)).",
@@ -50,8 +38,6 @@ internal static class KnownDisagreements
             (_, m) => m.Of<ClaimRecorded>().Length > 0 && m.Of<FurnishingEnded>().Length > 0),
         new("The owner's demand for a stop payment notice, to which the Code sets no days (§ 8520(b)).",
             (_, m) => m.Of<StopPaymentDemanded>().Length > 0),
-        new("Public work: a notice on the roll of the twentieth day counts as late (Code Civ. Proc. § 12a).",
-            (d, m) => m.Kind == WorkKind.Public && d.Library.StartsWith("lost", StringComparison.Ordinal)),
         new("A license put back late, without the day it was sent or the cause (Bus. & Prof. Code §§ 7125.1, 7141.5).",
             (_, m) => m.Job.Claimant.License is { GoodFaith: false } license && license.Active.Any(s => s.PutBack is not null)),
     ];
@@ -62,19 +48,18 @@ internal static class KnownDisagreements
     /// </summary>
     public static IReadOnlyDictionary<string, int> NotJudged { get; } = new Dictionary<string, int>
     {
-        ["claim-of-lien.first-day"] = 1,
-        ["claim-of-lien.last-day"] = 7,
-        ["enforcement.last-day"] = 27,
-        ["lien-right"] = 4,
-        ["payment-bond.action-last-day"] = 10,
-        ["payment-bond.notice-last-day"] = 2,
-        ["preliminary-notice.last-day"] = 5,
-        ["preliminary-notice.reaches-back-to"] = 3,
-        ["stop-payment-notice.action-first-day"] = 1,
-        ["stop-payment-notice.action-last-day"] = 40,
-        ["stop-payment-notice.last-day"] = 13,
-        ["stop-payment-notice.lender"] = 14,
-        ["stop-payment-notice.owner"] = 4,
+        ["claim-of-lien.first-day"] = 2,
+        ["claim-of-lien.last-day"] = 13,
+        ["enforcement.last-day"] = 11,
+        ["lien-right"] = 8,
+        ["payment-bond.action-last-day"] = 8,
+        ["payment-bond.notice-last-day"] = 1,
+        ["preliminary-notice.last-day"] = 17,
+        ["stop-payment-notice.action-first-day"] = 2,
+        ["stop-payment-notice.action-last-day"] = 24,
+        ["stop-payment-notice.last-day"] = 19,
+        ["stop-payment-notice.lender"] = 10,
+        ["stop-payment-notice.owner"] = 11,
         ["stop-payment-notice.tell-of-action"] = 1,
     };
 

@@ -19,7 +19,13 @@ internal static class LienRightReading
             return Answer.Lost;
         var complete = PrivateCompletion.Of(w);
         var answer = OfClaims(w, complete);
-        return answer.May == May.Lost || IsWhole(w) ? answer : answer with { May = May.None };
+        if (answer.May == May.Lost)
+            return answer;
+
+        // § 8520(b): who gives none after the owner's demand forfeits the lien; no days are set, so that it can still be given.
+        if (w.Matter.Of<StopPaymentDemanded>().Length > 0)
+            answer = answer with { May = answer.May & May.Open };
+        return IsWhole(w) ? answer : answer with { May = May.None };
     }
 
     // Nothing that the lien needs is itself in doubt; a notice that came late leaves the right whole for what it covers.
@@ -29,7 +35,7 @@ internal static class LienRightReading
         var given = PreliminaryNoticeReading.Of(w);
         var told = !given.Due || given.AllTold is not null
             || (PreliminaryNoticeReading.LastDay(w) is { } last && !w.IsOver(last, "time for the notice"));
-        return (license.May & May.Kept) != 0 && told && w.Matter.Of<StopPaymentDemanded>().Length == 0;
+        return (license.May & May.Kept) != 0 && told;
     }
 
     private static Answer OfClaims(World w, PrivateCompletion.Completion complete)

@@ -157,6 +157,12 @@ internal static class PreliminaryNoticeReading
         return last;
     }
 
+    // § 9304 sets no last day for public work, only how far a notice reaches back: nothing rolls.
+    private static bool InTime(World w, LocalDate day, LocalDate last) =>
+        w.Matter.Kind == WorkKind.Public ? day <= last : w.InTime(day, last, "notice in time");
+
+    private static bool IsOver(World w, LocalDate last) => w.Matter.Kind == WorkKind.Public ? w.AsOf > last : w.IsOver(last, "time for the notice");
+
     /// <summary>Whether a designer's notice is still in time because nobody told when the work commenced.</summary>
     public static bool CommencementUnknown(World w) =>
         w.Matter.Role == ClaimantRole.DesignProfessional && w.Matter.Kind == WorkKind.Private && w.Job.Work.Commenced is null;
@@ -182,13 +188,25 @@ internal static class PreliminaryNoticeReading
         if (!given.Due || w.Matter.Work.Length == 0 || CommencementUnknown(w))
             return false;
         var day = given.ToOwnerAndContractor ? given.Day : given.LenderDay;
-        if (LastDay(w) is { } last && (day is { } d ? w.InTime(d, last, "notice in time") : !w.IsOver(last, "time for the notice")))
+        if (LastDay(w) is { } last && (day is { } d ? InTime(w, d, last) : !IsOver(w, last)))
             return false;
 
         // § 8200(c), (e)(2): hired by the owner, the lender is the only one to be told; where one of several was, the lien may live.
         if (!given.ToOwnerAndContractor && given.LenderTold && given.LenderDay is null)
             return false;
-        return !Reaches(w, day ?? w.AsOf);
+        return !MayReach(w, day ?? w.AsOf);
+    }
+
+    /// <summary>Whether a notice of that day reaches some work that was furnished, or may have been.</summary>
+    public static bool MayReach(World w, LocalDate day) => Reaches(w, day) || MayBeMissing(w, day.PlusDays(-20));
+
+    // A delivery may be missing from a file that tells no end of the furnishing, on any day until the whole work was complete.
+    private static bool MayBeMissing(World w, LocalDate from)
+    {
+        if (FirstAndLast.HasEnded(w) || w.Matter.Of<ContractEnded>().Length > 0)
+            return false;
+        var complete = w.Matter.Kind == WorkKind.Public ? PublicCompletion.Surely(w) : PrivateCompletion.Surely(w);
+        return complete is not { } day || day >= from;
     }
 
     public static Answer LastDayFinding(World w)
@@ -199,11 +217,11 @@ internal static class PreliminaryNoticeReading
         if (!given.Due)
             return given.LenderMayBeExcused ? new Answer(May.Kept | May.Open) : Answer.Kept;
         var last = LastDay(w)!.Value;
-        if (given.AllTold is { } day && w.InTime(day, last, "notice in time"))
+        if (given.AllTold is { } day && InTime(w, day, last))
             return given.LenderMayBeExcused ? new Answer(May.Kept | May.Open) : Answer.Kept;
         if (CommencementUnknown(w))
             return given.AllTold is null ? new Answer(May.Open) : Answer.Doubt;
-        if (!w.IsOver(last, "time for the notice"))
+        if (!IsOver(w, last))
             return Answer.Open(last);
 
         return IsDead(w, given) ? Answer.Lost : Answer.Doubt;

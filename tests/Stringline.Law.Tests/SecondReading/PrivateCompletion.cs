@@ -54,6 +54,39 @@ internal static class PrivateCompletion
         return WithTime(w, day);
     }
 
+    /// <summary>The day by which the whole work was complete in every world; null where some world has it go on.</summary>
+    public static LocalDate? Surely(World w)
+    {
+        LocalDate? day = null;
+        var needsAcceptance = w.Job.Work is { SubjectToAcceptanceBy: not null, PublicTakesOver: not false };
+        foreach (var e in w.Matter.Of<Completed>())
+        {
+            var good = e.By switch
+            {
+                CompletionTheory.Acceptance => needsAcceptance && w.Job.Work.PublicTakesOver == true,
+                CompletionTheory.Occupation => !needsAcceptance && w.Matter.Of<LaborCeased>().Any(c => c.Until is null && !OwnLaborIn(w, w.On(c), w.On(c).PlusDays(60))),
+                _ => !needsAcceptance,
+            };
+            if (good && !e.Contested && !SeveralStructures(w))
+                day = World.Earlier(day, e.By == CompletionTheory.Occupation ? WhenLaborStoppedToo(w, e) : w.On(e));
+        }
+
+        foreach (var e in needsAcceptance ? [] : w.Matter.Of<LaborCeased>())
+        {
+            var last = w.On(e);
+            if (e.Until is null && w.AsOf >= last.PlusDays(60) && !OwnLaborIn(w, last, last.PlusDays(60)))
+                day = World.Earlier(day, last.PlusDays(60));
+            foreach (var n in w.Matter.Of<OwnerRecorded>())
+            {
+                if (n is { Notice: OwnerNotice.Cessation, ContractOf: null, Lacks: null, HeldIneffective: false } && e.Until is null
+                    && w.On(n) > last.PlusDays(30) && !OwnLaborIn(w, last, w.On(n)))
+                    day = World.Earlier(day, w.On(n));
+            }
+        }
+
+        return day;
+    }
+
     // Nothing is known of completion: it may have been on any day since the last sign of work, or not yet (§ 8180).
     private static LocalDate? Floor(World w)
     {
@@ -63,6 +96,9 @@ internal static class PrivateCompletion
             floor = World.Later(floor, commenced);
         foreach (var e in w.Matter.Of<LaborCeased>())
             floor = World.Later(floor, World.Later(w.On(e), e.Until ?? w.On(e)));
+        // Left unfinished, it was complete no sooner than the days without labor make it.
+        if (w.Matter.Of<LaborCeased>() is { Length: > 0 } stops && Array.TrueForAll(stops, e => e.Unfinished == true))
+            return null;
         return floor <= w.AsOf && w.Either("complete when our work ended") ? floor : null;
     }
 
@@ -81,19 +117,26 @@ internal static class PrivateCompletion
     }
 
     // § 8180(a)(2): use alone completes nothing; cessation of labor goes with it.
-    private static LocalDate WhenLaborStoppedToo(World w, Completed e)
+    private static LocalDate? WhenLaborStoppedToo(World w, Completed e)
     {
         var day = w.On(e);
+        var ceased = false;
         foreach (var stop in w.Matter.Of<LaborCeased>())
+        {
+            if (stop.Until <= day)
+                continue;
+            ceased |= stop.Until is null && !OwnLaborIn(w, w.On(stop), w.On(stop).PlusDays(60));
             day = World.Later(day, w.On(stop));
-        return day;
+        }
+
+        return ceased || w.Either("labor had ceased", e.Index) ? day : null;
     }
 
     private static LocalDate? SixtiethDay(World w, LaborCeased e)
     {
         var last = w.On(e);
         var sixtieth = last.PlusDays(60);
-        if (e.Until is { } until ? until <= sixtieth : w.AsOf < sixtieth)
+        if (e.Until <= sixtieth || w.AsOf < sixtieth)
             return null;
         return OwnLaborIn(w, last, sixtieth) && !w.Either("our own labor broke no stop", e.Index) ? null : sixtieth;
     }

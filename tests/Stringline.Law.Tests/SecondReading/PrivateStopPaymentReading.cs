@@ -49,7 +49,7 @@ internal static class PrivateStopPaymentReading
         if (Given(w, holder, complete) is not null)
             return Answer.Kept;
         if (holder == Holder.Lender && LenderNotTold(w))
-            return new Answer(May.Lost);
+            return PreliminaryNoticeReading.MayReach(w, w.AsOf) ? new Answer(May.Lost | May.Open) : new Answer(May.Lost);
         return complete.LastDay is { } last && w.IsOver(last, "time to record") ? Answer.Lost : Answer.Open(complete.LastDay);
     }
 
@@ -68,7 +68,7 @@ internal static class PrivateStopPaymentReading
     {
         var given = PreliminaryNoticeReading.Of(w);
         return !PreliminaryNoticeReading.CommencementUnknown(w) && given.Due && given.Lender is not null && (given.LenderDay is null
-            || !PreliminaryNoticeReading.Reaches(w, given.LenderDay.Value))
+            || !PreliminaryNoticeReading.MayReach(w, given.LenderDay.Value))
             && PreliminaryNoticeReading.LastDay(w) is { } last && w.IsOver(last, "time for the notice");
     }
 
@@ -166,9 +166,9 @@ internal static class PrivateStopPaymentReading
         if (given is null && over)
             return Answer.Lost;
         if (given is null && w.Matter.IsDirectContractor && w.Matter.In(PartyCapacity.ConstructionLender).Count == 0)
-            return w.Matter.Of<StopPaymentDemanded>().Length > 0 ? Answer.Doubt : Answer.Lost;
-        if (w.Matter.IsSurelyLost(LastDay))
             return Answer.Lost;
+        if (w.Matter.IsSurelyLost(LastDay))
+            return given is null && !over ? new Answer(May.Lost | May.Open) : Answer.Lost;
         return StopPaymentSuit.Finding(w, given, World.Later(owner, lender), complete.LastDay?.PlusDays(90));
     }
 }

@@ -31,7 +31,7 @@ internal static class PublicCompletion
                 continue;
             var last = w.On(e);
             var sixtieth = last.PlusDays(60);
-            if (e.Until is { } until ? until <= sixtieth : w.AsOf < sixtieth)
+            if (e.Until <= sixtieth || w.AsOf < sixtieth)
                 continue;
             var own = m.FurnishesLabor && m.Work.Any(f => w.Until(f) > last && w.On(f) <= sixtieth);
             if (!own || w.Either("our own labor broke no stop", e.Index))
@@ -39,7 +39,7 @@ internal static class PublicCompletion
         }
 
         var known = day is not null;
-        if (day is null && m.Of<Completed>().All(e => e.By != CompletionTheory.Acceptance))
+        if (day is null && m.Of<Completed>().All(e => e.By != CompletionTheory.Acceptance) && !m.Of<OwnerRecorded>().Any(IsEntitysWord))
             day = Floor(w);
         var lastDay = day?.PlusDays(90);
         var recorded = false;
@@ -55,6 +55,27 @@ internal static class PublicCompletion
         if (known && !recorded && Unseen(w, day!.Value))
             lastDay = day.Value.PlusDays(30);
         return new Completion(day, lastDay);
+    }
+
+    /// <summary>The day by which the work was complete in every world; null where some world has it go on.</summary>
+    public static LocalDate? Surely(World w)
+    {
+        LocalDate? day = null;
+        foreach (var e in w.Matter.Of<Completed>())
+        {
+            if (e is { By: CompletionTheory.Acceptance, Contested: false })
+                day = World.Earlier(day, w.On(e));
+        }
+
+        foreach (var e in w.Matter.Of<LaborCeased>())
+        {
+            var sixtieth = w.On(e).PlusDays(60);
+            if (w.Job.Work.StateContractAct == false && e.Until is null && w.AsOf >= sixtieth
+                && !(w.Matter.FurnishesLabor && w.Matter.Work.Any(f => w.Until(f) > w.On(e) && w.On(f) <= sixtieth)))
+                day = World.Earlier(day, sixtieth);
+        }
+
+        return day;
     }
 
     private static bool IdlenessCompletes(World w) => w.Job.Work.StateContractAct != true
@@ -83,12 +104,15 @@ internal static class PublicCompletion
 
                 return w.Either("labor had stopped as the entity says", n.Index);
             case OwnerNotice.Completion:
-                return (n.ContractOf is null && accepted && day is { } done && done <= recorded && recorded <= done.PlusDays(15))
+                return (n.ContractOf is null && accepted && day is { } done && done <= recorded && recorded <= PlainCalendar.RolledForCourts(done.PlusDays(15)))
                     || w.Either("the recorded notice counts", n.Index);
             default:
                 throw new ArgumentOutOfRangeException(nameof(n));
         }
     }
+
+    // The entity has said when it was complete, or that work had stopped: then it is not taken to have been so at some other day.
+    private static bool IsEntitysWord(OwnerRecorded n) => n is { ContractOf: null, HeldIneffective: false };
 
     // The entity's acceptance is sent to nobody: it may have come on any day since the last sign of work.
     private static LocalDate? Floor(World w)
@@ -99,6 +123,9 @@ internal static class PublicCompletion
             floor = World.Later(floor, commenced);
         foreach (var e in w.Matter.Of<LaborCeased>())
             floor = World.Later(floor, World.Later(w.On(e), e.Until ?? w.On(e)));
+        // Left unfinished, it was complete no sooner than the days without labor make it.
+        if (w.Matter.Of<LaborCeased>() is { Length: > 0 } stops && Array.TrueForAll(stops, e => e.Unfinished == true))
+            return null;
         return floor <= w.AsOf && w.Either("accepted when our work ended") ? floor : null;
     }
 }

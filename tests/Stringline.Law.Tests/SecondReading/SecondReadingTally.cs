@@ -12,6 +12,7 @@ public sealed class SecondReadingTally
     {
         var files = int.Parse(Environment.GetEnvironmentVariable("SECOND_READING_FILES") ?? "20000", CultureInfo.InvariantCulture);
         var only = Environment.GetEnvironmentVariable("SECOND_READING_ONLY") is { Length: > 0 } named ? named : null;
+        var of = int.Parse(Environment.GetEnvironmentVariable("SECOND_READING_CAUSE") ?? "-1", CultureInfo.InvariantCulture);
         var parted = new ConcurrentBag<Disagreement>();
         var standings = new ConcurrentDictionary<(string, Standing), int>();
         var doubts = new ConcurrentDictionary<(string, May), int>();
@@ -32,7 +33,7 @@ public sealed class SecondReadingTally
             {
                 var cause = KnownDisagreements.CauseOf(d, new Matter(job, asOf));
                 causes.AddOrUpdate(cause, 1, (_, n) => n + 1);
-                if (cause < 0)
+                if (cause == of)
                     parted.Add(d);
             }, (finding, reading) =>
             {
@@ -75,6 +76,20 @@ public sealed class SecondReadingTally
                 if (SecondReader.Of(d.Id, job.Work.Kind) is not null)
                     output.WriteLine(Comparison.Worlds(small, asOf, d.Id));
             }
+        }
+    }
+
+    /// <summary>Everything that the library says of one drawn file, run by name, with SECOND_READING_SEED.</summary>
+    [Fact(Explicit = true)]
+    public void Show()
+    {
+        var (job, asOf) = RemedyJobGen.Of(ulong.Parse(Environment.GetEnvironmentVariable("SECOND_READING_SEED") ?? "0", CultureInfo.InvariantCulture));
+        var output = TestContext.Current.TestOutputHelper!;
+        output.WriteLine($"{LawText.IsoDay(asOf)} {Told.Of(job)}");
+        foreach (var finding in Assessment.Of(job, asOf, Law.Time.OpenDays.Statutory).Findings)
+        {
+            var days = string.Join(", ", finding.Readings.Select(r => $"{LawText.IsoDay(r.Day)} {r.Name}"));
+            output.WriteLine($"{finding.Id}: {finding.Standing.Word()} act by {(finding.ActBy is { } day ? LawText.IsoDay(day) : "-")} [{days}]");
         }
     }
 }

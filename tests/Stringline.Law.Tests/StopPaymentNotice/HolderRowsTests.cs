@@ -41,10 +41,11 @@ public sealed class HolderRowsTests
         Assert.Equal(to is null ? [] : [3], last.EntriesOf("Stop payment notice given to the"));
     }
 
-    // A direct contractor has the lender alone: open toward it, lost without one, in doubt where the lender was not told.
+    // A direct contractor has the lender alone: open toward it, lost without one, and where the lender was never told: a notice given now reaches
+    // nothing, for the whole work was complete more than 20 days before.
     [Theory]
     [InlineData(true, true, Standing.Open)]
-    [InlineData(true, false, Standing.InDoubt)]
+    [InlineData(true, false, Standing.Lost)]
     [InlineData(false, false, Standing.Lost)]
     [Proves("Civ. Code § 8520(a)")]
     [Proves("Civ. Code § 8530")]

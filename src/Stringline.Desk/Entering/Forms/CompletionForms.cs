@@ -24,7 +24,11 @@ internal static class CompletionForms
         new("labor-ceased", "Labor on the whole work stopped", Group, "Nobody works at the site any more: after 60 days that completes the work.")
         {
             DayLabel = "The last day of labor",
-            Fields = [new("until", "Labor resumed on", Answer.Day) { Hint = "nothing while it is still stopped" }],
+            Fields =
+            [
+                new("until", "Labor resumed on", Answer.Day) { Hint = "nothing while it is still stopped" },
+                Usual.YesNo("unfinished", "Was the work left unfinished?", "no, where it was finished: then enter its completion as well"),
+            ],
             Section = "Civ. Code § 8180(a)",
         },
         new("index-searched", "County index searched", Group, "You looked in the county's index for notices of the owner and found nothing that is not in this file.")

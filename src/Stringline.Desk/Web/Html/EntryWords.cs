@@ -94,7 +94,7 @@ internal static class EntryWords
             Charged e => [Of(e.Of), e.Ref],
             NoticeGiven e => [To(e.To), By(e.Manner), e.Article, Lacks(e.Lacks)],
             Completed e => [On(e.By), e.Contested ? "disputed" : null, In(e.Structure)],
-            LaborCeased e => [e.Until is { } until ? "resumed " + LawText.Day(until) : "still stopped"],
+            LaborCeased e => [e.Until is { } until ? "resumed " + LawText.Day(until) : "still stopped", e.Unfinished is { } left ? left ? "work left unfinished" : "work finished" : null],
             OwnerRecorded e => [e.Instrument, e.States is { } day ? "states " + LawText.Day(day) : null, Lacks(e.Lacks)],
             OwnerToldUs e => [By(e.Manner), e.Mailed is { } day ? "mailed " + LawText.Day(day) : null],
             Waived e => [Form(e.Form), e.Through is { } day ? "through " + LawText.Day(day) : null, e.Excepted is > 0 ? LawText.Money(e.Excepted.Value) + " excepted" : null, e.PaymentCleared is { } cleared ? "payment cleared " + LawText.Day(cleared) : null],

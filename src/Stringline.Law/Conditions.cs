@@ -26,7 +26,10 @@ internal static class Conditions
         new("preliminary-notice.last-day", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day", "stop-payment-notice."]),
         // Nothing is enforced that was not recorded in time (Civ. Code §§ 8412, 8414, 8460(a)), and a release bond answers only for a judgment
         // on the lien (§ 8424(b)).
-        new("claim-of-lien.last-day", ["back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day"]),
+        new("claim-of-lien.last-day", ["back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day"])
+        {
+            DoubtToo = ["lis-pendens.last-day"],
+        },
         new("lien-right", ["lien-right.", "claim-of-lien.enforceable", "claim-of-lien.first-day"]),
         // An action enforces a stop payment notice that was given in time (Civ. Code §§ 8550, 9502).
         // The owner's own demand is answered for the lien's sake all the same (§ 8520(b)).

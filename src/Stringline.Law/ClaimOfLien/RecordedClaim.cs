@@ -48,7 +48,7 @@ public static class RecordedClaim
     private static int? Rank(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay)
     {
         if (Days.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || WhereRecorded.WorkLiesThere(facts, claim) == Verdict.No
-            || Premature(recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
+            || Premature(facts, recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
         {
             return null;
         }
@@ -110,7 +110,7 @@ public static class RecordedClaim
 
     // In time is not all: recorded where the work lies, after the preliminary notice and the service of its copy, and not too early.
     private static bool IsSound(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay) =>
-        Premature(recorded, firstDay) == Verdict.No
+        Premature(facts, recorded, firstDay) == Verdict.No
         && WhichLien.Of(facts, claim) is not null
         && WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Yes
         && NoticeBeforeClaim.Stood(facts, claim, out _)
@@ -121,10 +121,12 @@ public static class RecordedClaim
     /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static Verdict Premature(Days recorded, FirstDay firstDay) => firstDay.Day switch
+    private static Verdict Premature(FactsAsOf facts, Days recorded, FirstDay firstDay) => firstDay.Day switch
     {
         { } first when recorded.Latest < first.Earliest => Verdict.Yes,
         { } first when recorded.Earliest < first.Latest || firstDay.MayNotBeCompleted => Verdict.Open,
+        // A direct contractor records after it completes the direct contract (§ 8412), and nothing says that it has ceased.
+        { } when facts.Job.Claimant.Role == ClaimantRole.DirectContractor && firstDay.Ceased == Verdict.Open => Verdict.Open,
         _ => Verdict.No,
     };
 
@@ -153,7 +155,7 @@ public static class RecordedClaim
                 why.Add(WhereRecorded.Why(facts, claim));
             else if (Days.Of(claim.On) is { } recorded)
             {
-                why.Add(Premature(recorded, firstDay) switch
+                why.Add(Premature(facts, recorded, firstDay) switch
                 {
                     Verdict.Yes => Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had ceased to provide work: void. A new claim may follow inside the time.", claim),
                     Verdict.Open => Reason.Of(firstDay.Why[0].Section, $"Claim of lien recorded {recorded}. Whether the claimant had ceased to provide work by then is open; if it had not, the claim is void. A new claim inside the time removes the doubt.", [claim], [.. firstDay.Why]),

@@ -39,8 +39,8 @@ internal static class BondNoticeReading
     private static bool LenderToldForSome(World w, PreliminaryNoticeReading.Standing0 given) =>
         !given.ToOwnerAndContractor && given.LenderTold && (given.LenderDay is not { } day || PreliminaryNoticeReading.Reaches(w, day));
 
-    // 15 days after a notice of completion was recorded, else 75 after completion; one recorded early or late, and one of cessation:
-    // either way.
+    // 15 days after a notice of completion was recorded, else 75 after completion; one recorded early or late, and on public work one of
+    // cessation or acceptance: either way. § 8612(b) knows the notice of completion alone.
     private static LocalDate? Limit(World w, LocalDate? completed)
     {
         LocalDate? last = completed?.PlusDays(75);
@@ -51,7 +51,7 @@ internal static class BondNoticeReading
             var recorded = w.On(n);
             var surely = n is { Notice: OwnerNotice.Completion, Lacks: null, ContractOf: null }
                 && completed is { } day && day <= recorded && recorded <= PlainCalendar.RolledForCourts(day.PlusDays(15));
-            if (n.Notice == OwnerNotice.Cessation && w.Matter.Kind == WorkKind.Private)
+            if (n.Notice != OwnerNotice.Completion && w.Matter.Kind == WorkKind.Private)
                 continue;
             if (surely || w.Either("the recorded notice starts the fifteen days", n.Index))
                 last = World.Earlier(last, recorded.PlusDays(15));

@@ -86,9 +86,21 @@ internal static class ClaimReading
             return w.Either("nothing furnished", claim.Index);
         if (FirstAndLast.Ceased(w) is { } ceased && ceased >= day)
             return (ceased == day || last < day) && w.Either("recorded on the last day", claim.Index);
-        if (w.Matter.IsDirectContractor && !(complete.Day <= day) && !w.Matter.Of<ContractEnded>().Any(e => w.On(e) <= day))
+        if (w.Matter.IsDirectContractor && !(complete.Day <= day) && !w.Matter.Of<ContractEnded>().Any(e => w.On(e) <= day)
+            && (!FirstAndLast.HasEnded(w) || PartIsUndone(w)))
             return w.Either("direct contract was completed", claim.Index);
         return true;
+    }
+
+    // Less was furnished than the agreed price: the direct contract may not be complete. Where nothing shows that, one that says that it furnishes
+    // no more has completed it.
+    private static bool PartIsUndone(World w)
+    {
+        if (w.Job.Contract.Price is not { } price)
+            return false;
+        foreach (var change in w.Matter.Of<Change>())
+            price += change.Agreed ? change.Amount : 0m;
+        return w.Matter.Work.All(f => f.Amount is not null) && w.Matter.Work.Sum(f => f.Amount ?? 0m) < price;
     }
 
     // § 8416(c), (e): three kinds of mail, to the owner, and before recording, since the affidavit is part of the claim.

@@ -85,6 +85,10 @@ internal static class EnforcementReading
             return Answer.Free;
         if (ClaimReading.IsDead(w))
             return Answer.Lost;
+
+        // § 8460(b): subdivision (a) and its 90 days do not apply where a notice of credit is recorded.
+        if (w.Matter.Of<CreditRecorded>().Any(credit => w.Matter.Of<ClaimRecorded>().Any(claim => w.On(credit) >= w.On(claim))))
+            return CreditReading.Enforcement(w);
         LocalDate? next = null;
         var open = false;
         var expired = false;

@@ -10,8 +10,10 @@ internal static class PendencyReading
 {
     public static Answer LastDay(World w)
     {
-        if (w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseBondRecorded>().Length > 0
-            || w.Matter.Of<ReleaseRecorded>().Length > 0)
+        // A bond of enough frees the land from the action too (Civ. Code § 8424(c)); whether it is enough is told in its own row.
+        if (w.Matter.Of<ReleaseBondRecorded>().Length > 0)
+            return Answer.Free;
+        if (w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseRecorded>().Length > 0)
             return new Answer(May.Lost | May.Kept);
         LocalDate? last = null;
         var claims = w.Matter.Of<ClaimRecorded>();

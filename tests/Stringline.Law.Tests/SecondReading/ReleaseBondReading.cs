@@ -10,7 +10,7 @@ internal static class ReleaseBondReading
     public static Answer Action(World w)
     {
         var bonds = w.Matter.Of<ReleaseBondRecorded>();
-        if (bonds.Length != 1 || w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseRecorded>().Length > 0)
+        if (bonds.Length != 1 || w.Matter.Work.Length == 0 || w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseRecorded>().Length > 0)
             return Answer.Free;
         if (ClaimReading.IsDead(w))
             return Answer.Lost;

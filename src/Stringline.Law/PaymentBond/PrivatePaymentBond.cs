@@ -23,6 +23,21 @@ public static class PrivatePaymentBond
         return [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
     }
 
+    // A completion before the recording may fail, where it is not certain: then the work may have been completed after it all the same; but not
+    // after a day by which it certainly was.
+    private static bool MayBeCompletedAfter(LocalDate bond, CompletionReadings completion)
+    {
+        var before = false;
+        foreach (var reading in completion.Open)
+        {
+            before |= bond >= reading.On.Earliest && (reading.Firmness != Firmness.Certain || completion.MayStillWait);
+            if (reading.Firmness == Firmness.Certain && reading.On.Latest < bond && !completion.MayStillWait)
+                return false;
+        }
+
+        return before;
+    }
+
     // Code Civ. Proc. § 337(a), where Civ. Code § 8610 does not apply.
     private const int YearsWithoutRecording = 4;
 
@@ -72,14 +87,13 @@ public static class PrivatePaymentBond
             }
         }
 
-        // Where every completion may fail, the work may have been completed after the recording all the same.
-        if (!completion.EndFirm && recorded is { } bond && completion.Open.Any(r => bond >= r.On.Earliest))
+        if (recorded is { } bond && MayBeCompletedAfter(bond, completion))
         {
-            var earliest = bond.PlusDays(1);
+            var earliest = bond;
             if (facts.LastFurnished is { } worked)
                 earliest = LocalDate.Max(earliest, worked.Earliest);
             readings.AddRange(Deadline.SixMonths("six months, if the work was completed only after the bond was recorded", earliest, calendar));
-            why.Add(Reason.Of("Civ. Code § 8610", $"No day of completion is certain. If the work was completed only after the bond was recorded on {bond}, the action is brought within six months after completion, {earliest} at the earliest."));
+            why.Add(Reason.Of("Civ. Code § 8610", $"It may be that the work was completed only when the bond had been recorded on {bond}. Then the action is brought within six months after completion, {earliest} at the earliest."));
         }
 
         if (readings.Count == 0)

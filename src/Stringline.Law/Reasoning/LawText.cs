@@ -63,8 +63,9 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
     {
         LocalDate day => Day(day),
         decimal dollars => Money(dollars),
+        // What is left out is a day that the file does not tell: "the action ended {day} against the claimant".
+        null => "on a day that is not known",
         IFormattable other => other.ToString(format, CultureInfo.InvariantCulture),
-        null => "",
         _ => arg.ToString() ?? "",
     };
 }

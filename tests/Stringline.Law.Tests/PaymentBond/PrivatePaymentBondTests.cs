@@ -69,13 +69,14 @@ public sealed class PrivatePaymentBondTests
         Assert.Null(action.ActBy);
     }
 
-    // Last furnished 6 April, bond recorded 4 May, completion unknown: it may have come on 5 May at the earliest after the bond.
+    // Last furnished 6 April, bond recorded 4 May, completion unknown: it may have come that day, after the bond, at the earliest.
+    // Six months are 4 November, 182 days 2 November.
     [Fact]
     [Proves("Civ. Code § 8610")]
     public void While_completion_is_unknown_the_six_months_are_planned_on_even_if_the_bond_came_after_our_own_work()
     {
         var job = new JobBuilder().PaymentBond("2026-05-04").Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06");
-        Assert.Equal(["2026-11-03", "2026-11-05", "2030-03-02", "2030-04-06"], Action(job).DaysOf());
+        Assert.Equal(["2026-11-02", "2026-11-04", "2030-03-02", "2030-04-06"], Action(job).DaysOf());
     }
 
     // Completed between 1 and 20 May, bond recorded on the 10th. By the 9th: recorded after completion, four years. On the 10th it may have been

@@ -72,9 +72,16 @@ public static class PrivateStopPayment
     // What is done for one holder is kept, though another may still be served: that one's own row says so.
     private static Standing Better(Standing a, Standing b) => Rank(a) < Rank(b) ? a : b;
 
-    private static int Rank(Standing standing) => Array.IndexOf(BestFirst, standing);
-
-    private static readonly Standing[] BestFirst = [Standing.Kept, Standing.Open, Standing.InDoubt, Standing.NotYet, Standing.Lost];
+    // A place in a list would make of one that is not in it the best of all.
+    private static int Rank(Standing standing) => standing switch
+    {
+        Standing.Kept or Standing.Done => 0,
+        Standing.Open or Standing.Narrowed => 1,
+        Standing.InDoubt => 2,
+        Standing.NotYet => 3,
+        Standing.Lost => 4,
+        _ => throw new InvalidOperationException($"No such standing: {standing}."),
+    };
 
     private static readonly Reason WithTheLien = Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings (see claim-of-lien.last-day); it need not wait until work has ceased.");
 

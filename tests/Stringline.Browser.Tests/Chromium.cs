@@ -11,6 +11,9 @@ public sealed class Chromium : IAsyncLifetime
     /// <summary>The day that the demo office takes for today.</summary>
     public static readonly LocalDate Today = new(2026, 7, 15);
 
+    /// <summary>How long a test waits for what a page does before it fails; far more than a busy machine takes.</summary>
+    internal static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
     private readonly Lazy<Task<Walk>> walk;
     private IPlaywright playwright = null!;
     private IBrowser browser = null!;
@@ -28,6 +31,7 @@ public sealed class Chromium : IAsyncLifetime
         demo = await ServedDesk.Start(Today, DemoJobs.Of(Today));
         empty = await ServedDesk.Start(Today);
         (importing, held) = await ImportOffice.Start(Today);
+        Assertions.SetDefaultExpectTimeout((float)Patience.TotalMilliseconds);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {
@@ -82,7 +86,7 @@ public sealed class Chromium : IAsyncLifetime
             TimezoneId = "America/Los_Angeles",
             ReducedMotion = ReducedMotion.Reduce,
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout((float)Patience.TotalMilliseconds);
         return await Tests.Visit.Begin(context, desk.Address);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using UglyToad.PdfPig;
 
@@ -74,7 +75,7 @@ public sealed class JobLifeTests(Chromium chromium)
         await Choose(page, ("County in which the site lies", "Yolo"), ("On this job you are", "supplier"), ("On this job it is", "subcontractor"));
         await page.GetByLabel("The day you first furnished anything").FillAsync("2026-03-02");
         await Press(page, "Open the job");
-        Assert.EndsWith("/job/1", page.Url, StringComparison.Ordinal);
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/job/1$"));
 
         // The delivery has no price yet: it is corrected from the journal.
         await page.GetByRole(AriaRole.Link, new() { Name = "correct", Exact = true }).ClickAsync();
@@ -176,7 +177,7 @@ public sealed class JobLifeTests(Chromium chromium)
         await visit.Go("/");
         await visit.Go("/job/1");
         await page.GetByRole(AriaRole.Link, new() { Name = "Make the paper: Record the claim of lien" }).ClickAsync();
-        Assert.EndsWith("/job/1/papers/claim", page.Url, StringComparison.Ordinal);
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/job/1/papers/claim$"));
 
         // Civ. Code § 8416(a)(3), (6): the kind of work and the claimant's address are not in the file yet; the paper is refused and says where.
         Assert.Contains("Civ. Code § 8416(a)(6)", await page.InnerTextAsync(".missing"), StringComparison.Ordinal);

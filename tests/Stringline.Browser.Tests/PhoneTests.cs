@@ -1,3 +1,6 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
 namespace Stringline.Browser.Tests;
 
 /// <summary>Every page on a phone that is 360 wide. The least size of a target comes from WCAG 2.2, 2.5.8 (24 by 24 CSS pixels).</summary>
@@ -30,6 +33,6 @@ public sealed class PhoneTests(Chromium chromium)
         var box = await first.BoundingBoxAsync();
         Assert.True(box!.Y + box.Height <= 2 * Height, $"The first button is {box.Y} down.");
         await first.ClickAsync();
-        Assert.EndsWith("/job/11/enter?what=index-searched", visit.Page.Url, StringComparison.Ordinal);
+        await Assertions.Expect(visit.Page).ToHaveURLAsync(new Regex("/job/11/enter[?]what=index-searched$"));
     }
 }

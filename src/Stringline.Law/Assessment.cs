@@ -116,7 +116,7 @@ public sealed record Assessment
         if (AmountDoubt.Finding(amounts) is { } doubt)
             findings.Add(doubt);
         findings.AddRange(completion is not null ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
-        findings.AddRange(WaiverFindings.Of(facts, amount));
+        WaiverFindings.AddTo(findings, facts, amount);
         Conditions.Apply(findings);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
@@ -173,23 +173,23 @@ public sealed record Assessment
         findings.Add(last);
         if (AmountByStructure.Finding(facts, amount.Demand) is { } byStructure)
             findings.Add(byStructure);
-        findings.AddRange(BackPlan.Findings(last, facts.AsOf, plan, calendar));
+        BackPlan.AddTo(findings, last, facts.AsOf, plan, calendar);
         if (IndexWatch.Finding(facts, last, plan, calendar) is { } watch)
             findings.Add(watch);
-        findings.AddRange(PropertyBound.Findings(facts, amount, calendar));
+        PropertyBound.AddTo(findings, facts, amount, calendar);
         if (Rank.Finding(facts, reach) is { } rank)
             findings.Add(rank);
         findings.Add(action);
         Enforced(findings, facts, suits, credit, action, right, amount, calendar);
-        findings.AddRange(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
+        PrivateStopPayment.AddTo(findings, facts, reach, notice, lastDay, amounts, calendar);
         findings.AddRange(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
         findings.AddRange(design);
-        findings.AddRange(WaiverFindings.Of(facts, amount));
+        WaiverFindings.AddTo(findings, facts, amount);
         findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
         if (RetentionCap.Finding(facts) is { } cap)
             findings.Add(cap);
-        findings.AddRange(StopWork.Findings(facts, calendar));
-        findings.AddRange(OwnersSecurity.Findings(facts));
+        StopWork.AddTo(findings, facts, calendar);
+        OwnersSecurity.AddTo(findings, facts);
         Conditions.Apply(findings);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)

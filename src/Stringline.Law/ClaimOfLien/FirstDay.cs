@@ -86,8 +86,9 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     private static Days UpTo(LocalDate completed, Days? end, FactsAsOf facts, Days last)
     {
         Days? before = null;
-        foreach (var furnished in facts.Furnished)
+        for (var i = 0; i < facts.Furnished.Count; i++)
         {
+            var furnished = facts.Furnished[i];
             if (!(furnished.On.Earliest > completed) && Days.Of(furnished.Until) is { } until)
                 before = before is { } so ? Days.Later(so, until) : until;
         }

@@ -125,7 +125,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             Reason.Of(section, $"{DaysFromCompletion} days after {completed}: {unshortened}."),
         ];
         var sure = unshortened;
-        var inDoubt = new List<Reading>();
+        List<Reading>? inDoubt = null;
         foreach (var notice in notices)
         {
             var surely = true;
@@ -137,7 +137,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
                 if (verdict == Verdict.No || shortened >= unshortened)
                     continue;
                 children?.Add(Reason.Of(section, $"{after} days after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
-                inDoubt.Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
+                (inDoubt ??= []).Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
             }
 
             if (surely)
@@ -145,7 +145,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         }
 
         readings.Add(Deadline.Own(name, sure, calendar));
-        foreach (var doubtful in inDoubt)
+        foreach (var doubtful in inDoubt ?? [])
         {
             if (doubtful.Day < sure)
                 readings.Add(doubtful);

@@ -11,12 +11,12 @@ public static class PropertyBound
     /// <summary>Days from knowledge within which notice of nonresponsibility is both posted and recorded.</summary>
     public const int NonresponsibilityDays = 10;
 
-    /// <summary>The findings <c>lien-right.property</c> and, for contractors, <c>claim-of-lien.enforceable</c>.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, Waterfall demand, OpenDays calendar)
+    /// <summary>Adds the findings <c>lien-right.property</c> and, for contractors, <c>claim-of-lien.enforceable</c>.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall demand, OpenDays calendar)
     {
-        yield return Property(facts, calendar);
+        findings.Add(Property(facts, calendar));
         if (Enforceable(facts, demand) is { } enforceable)
-            yield return enforceable;
+            findings.Add(enforceable);
     }
 
     [Rule("Civ. Code § 8440")]

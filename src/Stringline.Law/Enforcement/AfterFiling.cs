@@ -11,7 +11,12 @@ public static class AfterFiling
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
     {
         if (suits.Released == Verdict.Yes || suits.Leading is not { IsPending: true, Action: { } action } suit || Days.Of(action.On) is not { } filed)
-            yield break;
+            return [];
+        return WhilePending(facts, suit, action, filed, calendar);
+    }
+
+    private static IEnumerable<Finding> WhilePending(FactsAsOf facts, ClaimSuit suit, ActionFiled action, Days filed, OpenDays calendar)
+    {
         // A bond frees the land from the action too, so nothing more is recorded against it (Civ. Code § 8424(c)).
         if (ReleaseBond.Freeing(facts, suit) is null)
             yield return LisPendens.Finding(facts, action, filed, calendar);

@@ -20,8 +20,11 @@ public static class Credit
         if (suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
             return null;
         var first = FirstOf(facts, leading);
-        if (first is null && leading.Standing == Standing.Kept)
-            return null;
+        return first is null && leading.Standing == Standing.Kept ? null : ToRecord(facts, suits, leading, first, calendar);
+    }
+
+    private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Days? first, OpenDays calendar)
+    {
         var lastDay = Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue);
         Reading[] readings = [Deadline.Own("90 days after the claim was recorded", lastDay, calendar)];
         // Past the ninetieth day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.

@@ -26,6 +26,11 @@ internal static class DebtDays
     {
         if (right.Standing != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
             return null;
+        return OnceLost(facts, first, last, calendar);
+    }
+
+    private static Finding OnceLost(FactsAsOf facts, Days first, Days last, OpenDays calendar)
+    {
         var readings = new List<Reading>();
         if (facts.Job.Contract.Written != true)
             Add(YearsOral, "two years, by no written contract");

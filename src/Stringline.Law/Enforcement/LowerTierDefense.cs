@@ -15,7 +15,11 @@ internal static class LowerTierDefense
         var sum = 0m;
         foreach (var claim in facts.All<LowerTierClaim>())
             sum += claim.StopPaymentNotice ? 0m : claim.Amount;
-        return sum == 0m ? null : new Finding
+        return sum == 0m ? null : Defense(facts, sum);
+    }
+
+    private static Finding Defense(FactsAsOf facts, decimal sum) =>
+        new()
         {
             Id = "lower-tier.defense",
             Title = "Defend an action on a lower tier's lien",
@@ -26,5 +30,4 @@ internal static class LowerTierDefense
                 Reason.Of("Civ. Code § 8470", $"In an action on a lien for work provided to a contractor, that contractor defends it at its own expense. While it is pending the owner may withhold {sum} from the direct contractor, and after judgment set it off with costs.", [.. facts.All<LowerTierClaim>()]),
             ],
         };
-    }
 }

@@ -20,7 +20,11 @@ internal static class Overstated
             return null;
         // Above the most that any reading of the facts makes it.
         var excess = claimed - DueWhenRecorded(facts, claim, demand) - Math.Max(demand.InDoubt, demand.AtMost - demand.Demand);
-        return excess <= 0 ? null : new Finding
+        return excess <= 0 ? null : Above(claim, claimed, excess);
+    }
+
+    private static Finding Above(ClaimRecorded claim, decimal claimed, decimal excess) =>
+        new()
         {
             Id = "claim-of-lien.overstated",
             Title = "Claim for more than is due",
@@ -34,7 +38,6 @@ internal static class Overstated
                 Reason.Of("Civ. Code § 8416(a)(1)", $"Correct it by an amended claim for what is due. Until that is in suit the first claim stays in force: sue in its time, and do not release it."),
             ],
         };
-    }
 
     /// <summary>What was due on the day the claim was recorded: what is due now, with all that was received or released since.</summary>
     [Rule("Civ. Code § 8416(a)(1)")]

@@ -19,10 +19,17 @@ public static class Release
     /// <param name="calendar">The calendar.</param>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, Waterfall demand, OpenDays calendar)
     {
+        // Most jobs have no claim on record yet.
+        return suits.Leading is null && suits.Counts is null && facts.All<ReleasePetitionServed>().Count == 0
+            ? [] : OfClaim(facts, suits, timeToSue, demand, calendar);
+    }
+
+    private static IEnumerable<Finding> OfClaim(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, Waterfall demand, OpenDays calendar)
+    {
         foreach (var finding in OnDemand(facts, suits, timeToSue, calendar))
             yield return finding;
-        foreach (var finding in ReleaseHearing.Findings(facts, calendar))
-            yield return finding;
+        if (ReleaseHearing.Finding(facts, calendar) is { } hearing)
+            yield return hearing;
         if (suits.Counts is not { } claim || suits.Released == Verdict.Yes)
             yield break;
         if (IsPaid(demand))

@@ -17,8 +17,11 @@ public static class ReleaseBond
     [Rule("Civ. Code § 8424(b)")]
     public static Finding? Amount(FactsAsOf facts, ClaimSuits suits, Waterfall demand)
     {
-        if (suits.Counts is not { } claim)
-            return null;
+        return suits.Counts is { } claim ? ToFree(facts, suits, claim, demand) : null;
+    }
+
+    private static Finding ToFree(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim, Waterfall demand)
+    {
         var claimed = claim.Amount ?? demand.Demand;
         var amount = AmountFor(claimed);
         var bond = Largest(facts);

@@ -14,11 +14,10 @@ internal static class ReleaseHearing
     public const int DaysByMail = 5;
 
     /// <summary>The finding <c>release.hearing</c>, where a petition was served.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    public static Finding? Finding(FactsAsOf facts, OpenDays calendar)
     {
         var petitions = facts.All<ReleasePetitionServed>();
-        if (petitions.Count > 0 && Days.Of(petitions[^1].On) is { } on)
-            yield return Hearing(facts, petitions[^1], on, calendar);
+        return petitions.Count > 0 && Days.Of(petitions[^1].On) is { } on ? Hearing(facts, petitions[^1], on, calendar) : null;
     }
 
     /// <summary>

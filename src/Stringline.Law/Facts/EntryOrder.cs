@@ -12,6 +12,8 @@ internal static class EntryOrder
     /// <summary>The entries in that order.</summary>
     public static Entry[] Sorted(List<Entry> entries)
     {
+        if (entries.Count <= Few)
+            return SortedOneByOne(entries);
         var keyed = new Keyed[entries.Count];
         for (var i = 0; i < keyed.Length; i++)
             keyed[i] = new Keyed(Key(entries[i]), entries[i]);
@@ -19,6 +21,26 @@ internal static class EntryOrder
         var sorted = new Entry[keyed.Length];
         for (var i = 0; i < sorted.Length; i++)
             sorted[i] = keyed[i].Entry;
+        return sorted;
+    }
+
+    // Most files have a dozen entries: put in their places one after the other, with nothing kept beside them.
+    private const int Few = 24;
+
+    private static Entry[] SortedOneByOne(List<Entry> entries)
+    {
+        Span<long> keys = stackalloc long[Few];
+        var sorted = new Entry[entries.Count];
+        for (var i = 0; i < sorted.Length; i++)
+        {
+            var entry = entries[i];
+            var key = Key(entry);
+            var at = i;
+            for (; at > 0 && (keys[at - 1] > key || (keys[at - 1] == key && ByContent(sorted[at - 1], entry) > 0)); at--)
+                (keys[at], sorted[at]) = (keys[at - 1], sorted[at - 1]);
+            (keys[at], sorted[at]) = (key, entry);
+        }
+
         return sorted;
     }
 

@@ -16,11 +16,11 @@ public sealed class FactsAsOf
     {
     }
 
-    private FactsAsOf(JobFile job, LocalDate asOf, IReadOnlyList<Entry> known, IReadOnlyList<Entry> leftOut)
+    private FactsAsOf(JobFile job, LocalDate asOf, Entry[] known, IReadOnlyList<Entry> leftOut)
     {
         Job = job;
         AsOf = asOf;
-        Known = known;
+        this.known = known;
         LeftOut = leftOut;
         foreach (var entry in known)
         {
@@ -61,6 +61,7 @@ public sealed class FactsAsOf
     // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
     private readonly List<Type> kinds = new(12);
     private readonly Entry[]?[] byKind;
+    private readonly Entry[] known;
     private NoticeGiven[]? preliminary;
 
     /// <summary>The file.</summary>
@@ -70,7 +71,7 @@ public sealed class FactsAsOf
     public LocalDate AsOf { get; }
 
     /// <summary>The entries that can have happened by then, earliest first.</summary>
-    public IReadOnlyList<Entry> Known { get; }
+    public IReadOnlyList<Entry> Known => known;
 
     /// <summary>The entries left out because they begin after that day.</summary>
     public IReadOnlyList<Entry> LeftOut { get; }
@@ -95,15 +96,17 @@ public sealed class FactsAsOf
             return [];
         if (byKind[place] is { } sorted)
             return (T[])sorted;
-        var found = new List<T>();
-        foreach (var entry in Known)
+        var count = 0;
+        foreach (var entry in known)
+            count += entry is T ? 1 : 0;
+        var all = new T[count];
+        for (var i = known.Length - 1; count > 0; i--)
         {
-            if (entry is T wanted)
-                found.Add(wanted);
+            if (known[i] is T wanted)
+                all[--count] = wanted;
         }
 
         // Reasons are put together when first read, which may be on any thread: two that get here make the same array.
-        T[] all = [.. found];
         byKind[place] = all;
         return all;
     }
@@ -153,8 +156,9 @@ public sealed class FactsAsOf
     private Days? Ends(bool first)
     {
         Days? found = null;
-        foreach (var entry in Furnished)
+        for (var i = 0; i < Furnished.Count; i++)
         {
+            var entry = Furnished[i];
             if (Days.Of(first ? entry.On : entry.Until) is not { } days)
                 return null;
             if (found is not { } so)

@@ -24,10 +24,10 @@ public sealed record JobFile
     /// <summary>The party with that id, or null.</summary>
     public Party? Party(string? id)
     {
-        foreach (var party in Parties)
+        for (var i = 0; i < Parties.Count; i++)
         {
-            if (party.Id == id)
-                return party;
+            if (Parties[i].Id == id)
+                return Parties[i];
         }
 
         return null;
@@ -36,14 +36,19 @@ public sealed record JobFile
     /// <summary>The parties in that capacity, in the file's order.</summary>
     public IReadOnlyList<Party> In(PartyCapacity capacity)
     {
-        List<Party>? found = null;
-        foreach (var party in Parties)
+        var count = 0;
+        for (var i = 0; i < Parties.Count; i++)
+            count += Parties[i].Capacity == capacity ? 1 : 0;
+        if (count == 0)
+            return [];
+        var found = new Party[count];
+        for (var i = Parties.Count - 1; count > 0; i--)
         {
-            if (party.Capacity == capacity)
-                (found ??= new List<Party>(1)).Add(party);
+            if (Parties[i].Capacity == capacity)
+                found[--count] = Parties[i];
         }
 
-        return found is null ? [] : found;
+        return found;
     }
 
     /// <summary>The entries of one kind, in the file's order.</summary>

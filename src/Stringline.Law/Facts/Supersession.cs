@@ -25,8 +25,12 @@ internal static class Supersession
                 (open ??= [])[id] = open.GetValueOrDefault(id) + 1;
         }
 
-        if (open is null)
-            return;
+        if (open is not null)
+            Remove(known, open);
+    }
+
+    private static void Remove(List<Entry> known, Dictionary<string, int> open)
+    {
         var fates = Fates(known, open);
         known.RemoveAll(entry => entry is Withdrawn || (entry.Id is { } id && open.ContainsKey(id) && fates.GetValueOrDefault(id, Fate.Replaced) != Fate.Counts));
     }

@@ -23,17 +23,17 @@ public static class OwnersSecurity
     /// <summary>Days after the demand from which work may be suspended.</summary>
     public const int DemandDays = 10;
 
-    /// <summary>The findings <c>owners-security.due</c> and <c>owners-security.suspension-first-day</c>; none for others than the direct contractor of a large project.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts)
+    /// <summary>Adds the findings <c>owners-security.due</c> and <c>owners-security.suspension-first-day</c>; none for others than the direct contractor of a large project.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts)
     {
         if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || facts.Job.Contract.Price is not > LesserPrice
             || facts.Job.Work.SecurityExempt == true || Applies(facts) == Verdict.No)
-            yield break;
+            return;
         var due = Due(facts, facts.Job.Contract.Price.Value);
-        yield return due;
+        findings.Add(due);
         var demands = facts.All<SecurityDemanded>();
         if (demands.Count > 0 && Days.Of(demands[^1].On) is { } on)
-            yield return Suspension(facts, due, demands[^1], on);
+            findings.Add(Suspension(facts, due, demands[^1], on));
     }
 
     /// <summary>By the price and by what the one who ordered the work holds.</summary>

@@ -9,8 +9,9 @@ internal static class ChargesLeftOut
     /// <summary>The charges of the file as things owed, so that payments may go to them.</summary>
     public static List<Obligation> Of(FactsAsOf facts)
     {
-        var charges = new List<Obligation>();
-        foreach (var charged in facts.All<Charged>())
+        var all = facts.All<Charged>();
+        var charges = new List<Obligation>(all.Count);
+        foreach (var charged in all)
         {
             charges.Add(new Obligation
             {
@@ -33,7 +34,10 @@ internal static class ChargesLeftOut
     {
         if (charges.Count == 0)
             return;
-        var each = facts.All<Charged>().Select(c => Reason.NotApplied(law.Charges, $"{c.Amount}: {Why(c.Of)}", c)).ToArray();
+        var charged = facts.All<Charged>();
+        var each = new Reason[charged.Count];
+        for (var i = 0; i < each.Length; i++)
+            each[i] = Reason.NotApplied(law.Charges, $"{charged[i].Amount}: {Why(charged[i].Of)}", charged[i]);
         steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
             Reason.Of(law.Charges, $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
     }

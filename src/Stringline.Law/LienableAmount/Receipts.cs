@@ -68,6 +68,11 @@ internal static class Receipts
             receipts[i] = i < payments.Count ? payments[i] : credits[i - payments.Count];
         if (receipts.Length < 2)
             return receipts;
+        return InOrder(facts, receipts);
+    }
+
+    private static Entry[] InOrder(FactsAsOf facts, Entry[] receipts)
+    {
         var place = new Dictionary<Entry, int>(receipts.Length, ReferenceEqualityComparer.Instance);
         for (var i = 0; i < receipts.Length; i++)
             place[receipts[i]] = i;

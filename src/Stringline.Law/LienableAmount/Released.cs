@@ -31,15 +31,17 @@ internal static class Released
         if (waivers.Count == 0)
             return [];
         var effects = new WaiverEffect[waivers.Count];
+        var why = new Reason[waivers.Count];
         decimal most = 0;
         for (var i = 0; i < effects.Length; i++)
         {
             effects[i] = Effect(facts, waivers[i], items);
+            why[i] = Why(facts, effects[i]);
             most = effects[i].Binds ? Math.Max(most, effects[i].Released) : most;
         }
 
         steps.Add(new WaterfallStep("waived", "Released by waiver", -most,
-            Reason.Of(Section(facts, "Civ. Code § 8124"), $"Rights that the claimant has released: {most}.", [.. effects.Select(e => Why(facts, e))])));
+            Reason.Of(Section(facts, "Civ. Code § 8124"), $"Rights that the claimant has released: {most}.", why)));
         return effects;
     }
 

@@ -137,8 +137,11 @@ internal sealed class WorkValue
     private decimal Changes(List<WaterfallStep> steps, Func<Change, bool> counted)
     {
         var changes = facts.All<Change>();
-        if (changes.Count == 0)
-            return 0;
+        return changes.Count == 0 ? 0 : Changes(changes, steps, counted);
+    }
+
+    private decimal Changes(IReadOnlyList<Change> changes, List<WaterfallStep> steps, Func<Change, bool> counted)
+    {
         var agreed = changes.Where(c => c.Agreed && counted(c)).ToArray();
         var sum = Total.Of(agreed, static c => c.Amount);
         var left = changes.Where(c => !c.Agreed).Select(c => Reason.NotApplied(law.Changes, $"The change of {c.Amount} is not agreed in writing and is not counted.", c)).ToArray();

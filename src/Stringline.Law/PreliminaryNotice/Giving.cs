@@ -49,12 +49,13 @@ public static class Giving
     /// <param name="notices">Preliminary notices, earliest first.</param>
     /// <param name="anyOf">The parties of whom one must have been reached.</param>
     /// <param name="used">The entry that reached one of them.</param>
-    public static Days? FirstGiven(IEnumerable<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
+    public static Days? FirstGiven(IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
     {
         Days? first = null;
         used = null;
-        foreach (var notice in notices)
+        for (var i = 0; i < notices.Count; i++)
         {
+            var notice = notices[i];
             if (!Counts(notice) || !Reaches(notice, anyOf) || CompleteOn(notice) is not { } complete)
                 continue;
             // The notice whose last possible day comes first is the one that surely reached them.
@@ -69,13 +70,10 @@ public static class Giving
 
     private static bool Reaches(NoticeGiven notice, IReadOnlyList<Party> anyOf)
     {
-        foreach (var id in notice.To)
+        for (var i = 0; i < anyOf.Count; i++)
         {
-            foreach (var party in anyOf)
-            {
-                if (party.Id == id)
-                    return true;
-            }
+            if (notice.To.Contains(anyOf[i].Id))
+                return true;
         }
 
         return false;

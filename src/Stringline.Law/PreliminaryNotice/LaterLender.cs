@@ -28,8 +28,11 @@ public static class LaterLender
     [Rule("Civ. Code § 8210", Sure = Sure.OurReading)]
     public static Finding? Finding(FactsAsOf facts, Reach reach, OpenDays calendar)
     {
-        if (reach.Later.Count == 0)
-            return null;
+        return reach.Later.Count == 0 ? null : ToGive(facts, reach, calendar);
+    }
+
+    private static Finding ToGive(FactsAsOf facts, Reach reach, OpenDays calendar)
+    {
         var readings = new List<Reading>(reach.Later.Count);
         var standing = Standing.Kept;
         foreach (var lender in reach.Later)

@@ -14,8 +14,10 @@ internal static class NoticesGiven
     {
         Receipt? sure = null, doubtful = null;
         NoticeGiven? onUnknownDay = null;
-        foreach (var notice in facts.PreliminaryNotices)
+        var notices = facts.PreliminaryNotices;
+        for (var i = 0; i < notices.Count; i++)
         {
+            var notice = notices[i];
             if (!Giving.Counts(notice) || ToWhom(notice, to) is not { } doubt)
                 continue;
             if (Giving.CompleteOn(notice) is not { } complete)
@@ -68,9 +70,9 @@ internal static class NoticesGiven
     private static NoticeDoubt? ToWhom(NoticeGiven notice, Recipient to)
     {
         NoticeDoubt? best = null;
-        foreach (var party in to.AnyOf)
+        for (var i = 0; i < to.AnyOf.Count; i++)
         {
-            if (ToParty(notice, party) is { } doubt && (best is null || doubt == NoticeDoubt.None))
+            if (ToParty(notice, to.AnyOf[i]) is { } doubt && (best is null || doubt == NoticeDoubt.None))
                 best = doubt;
         }
 

@@ -77,8 +77,9 @@ public static class Recipients
     {
         var owners = facts.Job.In(PartyCapacity.Owner);
         List<Party>? agents = null;
-        foreach (var party in facts.Job.Parties)
+        for (var i = 0; i < facts.Job.Parties.Count; i++)
         {
+            var party = facts.Job.Parties[i];
             if (party.Capacity == PartyCapacity.OwnersAgent || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest == true))
                 (agents ??= []).Add(party);
         }

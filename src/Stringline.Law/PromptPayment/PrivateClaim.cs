@@ -16,35 +16,34 @@ internal static class PrivateClaim
     // The whole article ends with that day, whenever the contract was made; no section saves what has begun (Civ. Code § 8851).
     private static readonly LocalDate Until = new(2029, 12, 31);
 
-    /// <summary>The findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
-        foreach (var finding in ContractorsAnswer(facts, calendar))
-            yield return finding;
+        AddContractorsAnswer(findings, facts, calendar);
         var claims = facts.All<DisputeClaimSent>();
         if (claims.Count == 0)
-            yield break;
+            return;
         var claim = claims[^1];
         if (NotGoverned(facts, claim) is { } none)
         {
-            yield return none;
-            yield break;
+            findings.Add(none);
+            return;
         }
 
         if (Days.Of(claim.On) is null && claim.Received is null)
-            yield break;
+            return;
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
         {
-            yield return ThroughTheContractor(facts, claim);
-            yield break;
+            findings.Add(ThroughTheContractor(facts, claim));
+            return;
         }
 
         var statement = OwnersStatement(facts, claim, calendar);
-        yield return statement;
+        findings.Add(statement);
         if (NextStep(facts, claim, statement, calendar) is { } next)
-            yield return next;
+            findings.Add(next);
         if (Suspension(facts, claim, statement, calendar) is { } suspension)
-            yield return suspension;
+            findings.Add(suspension);
     }
 
     /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
@@ -183,15 +182,15 @@ internal static class PrivateClaim
 
     /// <summary>A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.</summary>
     [Rule("Civ. Code § 8850(j)", Since = "2026-01-01", Until = "2029-12-31")]
-    private static IEnumerable<Finding> ContractorsAnswer(FactsAsOf facts, OpenDays calendar)
+    private static void AddContractorsAnswer(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
         var requests = facts.All<ClaimRequestMade>();
         if (requests.Count == 0 || Days.Of(requests[^1].On) is not { } on)
-            yield break;
+            return;
         var last = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, StatementDays));
         var answers = facts.All<ClaimRequestAnswered>();
         List<Reading> readings = [new Reading("contractor's answer, not before 30 days after the request", last)];
-        yield return new Finding
+        findings.Add(new Finding
         {
             Id = "dispute-claim.contractors-answer",
             Title = "Claim through the contractor: its answer",
@@ -204,7 +203,7 @@ internal static class PrivateClaim
                 Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within 30 days of receipt whether it did, and if not, why not.", [requests[^1]]),
                 .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {Days.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
-        };
+        });
     }
 
     private static Finding ThroughTheContractor(FactsAsOf facts, DisputeClaimSent claim) => Statement(Standing.InDoubt,

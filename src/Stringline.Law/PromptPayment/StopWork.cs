@@ -28,26 +28,24 @@ public static class StopWork
         return notice.Readings[0].Day.PlusDays(-UnpaidDays - 1);
     }
 
-    /// <summary>The findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    /// <summary>Adds the findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
         {
             var notice = NoticeFirstDay(facts, calendar);
             if (notice is not null)
             {
-                yield return Posting(facts, notice);
-                yield return notice;
+                findings.Add(Posting(facts, notice));
+                findings.Add(notice);
             }
 
             if (StopFirstDay(facts, notice) is { } stop)
-                yield return stop;
+                findings.Add(stop);
         }
 
-        foreach (var finding in PrivateClaim.Findings(facts, calendar))
-            yield return finding;
-        foreach (var finding in DisputedWork.Findings(facts, calendar))
-            yield return finding;
+        PrivateClaim.AddTo(findings, facts, calendar);
+        DisputedWork.AddTo(findings, facts, calendar);
     }
 
     /// <summary>

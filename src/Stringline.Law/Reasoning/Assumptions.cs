@@ -17,12 +17,12 @@ public static class Assumptions
             why.Add(Reason.Of("", $"{Entries(facts.LeftOut.Count, "begins", "begin")} after {facts.AsOf} and {(facts.LeftOut.Count == 1 ? "is left out, as it was" : "are left out, as they were")} not known then.", [.. facts.LeftOut]));
         if (kind != WorkKind.Federal && facts.Known.Any(e => e.On.Earliest < InForce))
             why.Add(Reason.Of("Stats. 2010 ch. 697", $"Some facts are older than {InForce}, when the sections used here came into force; they are assessed under today's sections."));
-        var undated = facts.Known.Where(e => e.On is DayFact.Unknown).ToArray();
+        Entry[] undated = facts.Known.Any(static e => e.On is DayFact.Unknown) ? [.. facts.Known.Where(static e => e.On is DayFact.Unknown)] : [];
         if (undated.Length > 0)
             why.Add(Reason.Of("", $"{Entries(undated.Length, "has", "have")} no known day; {(undated.Length == 1 ? "it is" : "they are")} counted on the safer side.", undated));
         if (facts.Job.Contract.Price is not null && facts.HasFurnished && facts.Furnished.All(f => f.Amount is null))
             why.Add(Reason.Of(ValueSection(kind), $"Nothing furnished is priced in the file; once the claimant has ceased to provide work the whole price, with its agreed changes, is taken as the value of it."));
-        var unpriced = facts.Furnished.Where(f => f.Amount is null).ToArray();
+        Furnished[] unpriced = facts.Furnished.Any(static f => f.Amount is null) ? [.. facts.Furnished.Where(static f => f.Amount is null)] : [];
         if (unpriced.Length > 0 && unpriced.Length < facts.Furnished.Count)
             why.Add(Reason.Of(ValueSection(kind), $"{unpriced.Length} furnished {(unpriced.Length == 1 ? "item has no price and counts" : "items have no price and count")} for nothing.", unpriced));
         if (facts.LenderUnknown)

@@ -14,8 +14,10 @@ public sealed record Band(Reading Earliest, Reading? Latest);
 /// <summary>One answer of the law to the facts, with its reasons.</summary>
 public sealed record Finding
 {
-    private IReadOnlyList<Reason>? why;
-    private IReadOnlyList<Question>? questions;
+    // A list, or what makes it when it is first read; and the dollars boxed, since few findings have any. A job has thirty findings, a portfolio millions.
+    private object? why;
+    private object? questions;
+    private object? amount;
 
     /// <summary>Stable id, such as <c>claim-of-lien.last-day</c>.</summary>
     public required string Id { get; init; }
@@ -39,27 +41,50 @@ public sealed record Finding
     public Band? Band { get; init; }
 
     /// <summary>Dollars and cents where the finding is an amount.</summary>
-    public decimal? Amount { get; init; }
+    public decimal? Amount
+    {
+        get => (decimal?)amount;
+        init => amount = value;
+    }
 
     /// <summary>The reasons, outermost first. Where <see cref="Explain"/> is given they are put together when first read.</summary>
     public IReadOnlyList<Reason> Why
     {
-        get => why ??= Explain?.Invoke() ?? [];
+        get => Read<Reason>(ref why);
         init => why = value;
     }
 
     /// <summary>Facts the file does not hold which, if known, would settle or narrow the finding. Where <see cref="Ask"/> is given they are worked out when first read.</summary>
     public IReadOnlyList<Question> Questions
     {
-        get => questions ??= Ask?.Invoke() ?? [];
+        get => Read<Question>(ref questions);
         init => questions = value;
     }
 
     /// <summary>Makes the reasons, for a finding whose reasons are many and seldom read.</summary>
-    internal Func<IReadOnlyList<Reason>>? Explain { get; init; }
+    internal Func<IReadOnlyList<Reason>>? Explain
+    {
+        init => why = value ?? why;
+    }
 
     /// <summary>Makes the questions, for a finding whose questions are costly and seldom read.</summary>
-    internal Func<IReadOnlyList<Question>>? Ask { get; init; }
+    internal Func<IReadOnlyList<Question>>? Ask
+    {
+        init => questions = value ?? questions;
+    }
+
+    // What is made twice, on two threads, is the same.
+    private static IReadOnlyList<T> Read<T>(ref object? kept)
+    {
+        var list = kept switch
+        {
+            Func<IReadOnlyList<T>> make => make(),
+            IReadOnlyList<T> made => made,
+            _ => [],
+        };
+        kept = list;
+        return list;
+    }
 
     /// <summary>The sections the reasons that applied rest on, each once, in the order met.</summary>
     public IReadOnlyList<string> Sections

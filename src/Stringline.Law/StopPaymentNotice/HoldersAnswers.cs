@@ -13,15 +13,15 @@ internal static class HoldersAnswers
     /// <summary>Days by which to answer the owner's demand. The Code sets none: our target, no source.</summary>
     public const int TargetForDemand = 10;
 
-    /// <summary>The findings <c>stop-payment-notice.owner-demand</c>, <c>stop-payment-notice.owner-answer</c> and <c>stop-payment-notice.new-bond</c>.</summary>
-    public static IEnumerable<Finding> OnPrivateWork(FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
+    /// <summary>Adds the findings <c>stop-payment-notice.owner-demand</c>, <c>stop-payment-notice.owner-answer</c> and <c>stop-payment-notice.new-bond</c>.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
     {
         if (facts.All<StopPaymentDemanded>() is { Count: > 0 } demands)
-            yield return Demand(facts, demands, owner.Served, calendar);
+            findings.Add(Demand(facts, demands, owner.Served, calendar));
         if (Answer(facts, owner, time, calendar) is { } answer)
-            yield return answer;
+            findings.Add(answer);
         if (NewBond(facts, lenders, calendar) is { } bond)
-            yield return bond;
+            findings.Add(bond);
     }
 
     /// <summary>
@@ -78,11 +78,17 @@ internal static class HoldersAnswers
     [Rule("Civ. Code § 8534")]
     private static Finding? NewBond(FactsAsOf facts, IReadOnlyList<HolderRow> lenders, OpenDays calendar)
     {
+        var objections = facts.All<BondObjected>();
+        return objections.Count == 0 ? null : NewBond(facts, objections, lenders, calendar);
+    }
+
+    private static Finding? NewBond(FactsAsOf facts, IReadOnlyList<BondObjected> objections, IReadOnlyList<HolderRow> lenders, OpenDays calendar)
+    {
         var readings = new List<Reading>();
         Days? brought = null;
         var undated = false;
         List<Reason> why = [];
-        foreach (var objected in facts.All<BondObjected>())
+        foreach (var objected in objections)
         {
             foreach (var lender in lenders)
             {

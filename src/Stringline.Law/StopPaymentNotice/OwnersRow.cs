@@ -29,24 +29,29 @@ internal static class OwnersRow
     [Rule("Civ. Code § 8508(a)")]
     public static HolderRow Of(FactsAsOf facts, Reach reach, Finding notice, TimeOfGiving time, OpenDays calendar)
     {
-        var owners = new List<Party>();
-        foreach (var party in facts.Job.Parties)
+        var owners = new List<Party>(1);
+        for (var i = 0; i < facts.Job.Parties.Count; i++)
         {
-            if (ReachesOwner(party.Capacity))
-                owners.Add(party);
+            if (ReachesOwner(facts.Job.Parties[i].Capacity))
+                owners.Add(facts.Job.Parties[i]);
         }
 
         var holder = new Holder(Id, "owner", owners)
         {
             NoticeIsDue = reach.Kind != ReachKind.NoneDue,
             MayBeNoticed = reach.MayHaveBeenGiven,
-            Noticed = reach.Given,
-            EssentiallyNoticed = facts.HiredByOwner ? reach.Given : Giving.FirstGiven(facts.PreliminaryNotices, facts.Job.In(PartyCapacity.Owner), out _),
+            Noticed = reach.Kind == ReachKind.NotGiven ? null : reach.Given,
+            EssentiallyNoticed = reach.Kind == ReachKind.NotGiven ? null
+                : facts.HiredByOwner ? reach.Given
+                : Giving.FirstGiven(facts.PreliminaryNotices, facts.Job.In(PartyCapacity.Owner), out _),
         };
-        if (reach.Kind == ReachKind.NotGiven)
-            holder = holder with { Noticed = null, EssentiallyNoticed = null };
-        if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
-            return OfDirectContractor(facts, holder, time, calendar);
+        return facts.Job.Claimant.Role == ClaimantRole.DirectContractor
+            ? OfDirectContractor(facts, holder, time, calendar)
+            : Of(facts, reach, notice, holder, time, calendar);
+    }
+
+    private static HolderRow Of(FactsAsOf facts, Reach reach, Finding notice, Holder holder, TimeOfGiving time, OpenDays calendar)
+    {
         var served = ServingHolders.Of(facts, holder, time, calendar);
         var (standing, toGive) = (served.Standing, reach.Kind) switch
         {

@@ -12,16 +12,21 @@ public static class PrivateStopPayment
 {
     private const string SameTime = "Civ. Code § 8508(b)";
 
-    /// <summary>All findings of the remedy.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Amounts amounts, OpenDays calendar)
+    /// <summary>Adds all findings of the remedy.</summary>
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Amounts amounts, OpenDays calendar)
     {
         if (NothingCommenced(facts) is { } none)
-            return [none];
+        {
+            findings.Add(none);
+            return;
+        }
+
         var time = new TimeOfGiving(lastDay.Readings, lastDay.EndKnown, lastDay.EndFirm);
         var owner = OwnersRow.Of(facts, reach, notice, time, calendar);
         var lenders = LendersRows.Of(facts, reach, notice, time, calendar);
         var last = LastDayToGive(facts, owner, lenders, time, calendar);
-        var findings = new List<Finding> { last, owner.Finding };
+        findings.Add(last);
+        findings.Add(owner.Finding);
         foreach (var lender in lenders)
             findings.Add(lender.Finding);
         List<HolderServed> served = [];
@@ -32,8 +37,7 @@ public static class PrivateStopPayment
         var action = StopPaymentAction.Of(facts, served, last, time, StopPaymentLaw.Private, calendar);
         findings.Add(AmountHeld.Finding(facts, reach, amounts, served, last, action, time, StopPaymentLaw.Private));
         findings.AddRange(action.Findings);
-        findings.AddRange(HoldersAnswers.OnPrivateWork(facts, owner, lenders, time, calendar));
-        return findings;
+        HoldersAnswers.AddTo(findings, facts, owner, lenders, time, calendar);
     }
 
     /// <summary>

@@ -56,7 +56,7 @@ public static class Deadline
     /// <summary>Sorts readings by day, then by name, and drops a reading said twice.</summary>
     public static List<Reading> Sorted(IEnumerable<Reading> readings)
     {
-        var sorted = new List<Reading>();
+        var sorted = readings.TryGetNonEnumeratedCount(out var count) ? new List<Reading>(count) : [];
         foreach (var reading in readings)
         {
             if (!sorted.Contains(reading))

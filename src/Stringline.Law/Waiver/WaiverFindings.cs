@@ -7,10 +7,10 @@ namespace Stringline.Law.Waiver;
 /// <summary>Each waiver and release the claimant signed: whether it binds, what it releases, and what is wrong with it.</summary>
 public static class WaiverFindings
 {
-    /// <summary>One finding a waiver, <c>waiver.1</c>, <c>waiver.2</c> and so on by the day signed.</summary>
+    /// <summary>Adds one finding a waiver, <c>waiver.1</c>, <c>waiver.2</c> and so on by the day signed.</summary>
     [Rule("Civ. Code § 8122")]
     [Rule("Civ. Code § 8126")]
-    public static IEnumerable<Finding> Of(FactsAsOf facts, Waterfall demand)
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall demand)
     {
         var number = 0;
         foreach (var effect in demand.Waivers)
@@ -18,7 +18,7 @@ public static class WaiverFindings
             number++;
             var waiver = effect.Waiver;
             var section = Released.Section(facts, waiver.Form);
-            yield return new Finding
+            findings.Add(new Finding
             {
                 Id = $"waiver.{number}",
                 Title = Title(waiver.Form),
@@ -26,7 +26,7 @@ public static class WaiverFindings
                 Amount = effect.Released,
                 Explain = () => [Binding(facts, effect, section), .. Alarms(facts, effect, section)],
                 Ask = () => WaiverQuestions.Of(facts, effect),
-            };
+            });
         }
     }
 

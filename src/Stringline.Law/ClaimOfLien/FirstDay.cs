@@ -81,7 +81,9 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     // The last work that was not begun after completion; what runs past completion is cut to it, the end of furnishing too.
     private static Days UpTo(Days completed, Days? end, FactsAsOf facts, Days last) =>
         // A later completion never leaves an earlier last work before it.
-        new(UpTo(completed.Earliest, end, facts, last).Earliest, UpTo(completed.Latest, end, facts, last).Latest);
+        completed.IsExact
+            ? UpTo(completed.Earliest, end, facts, last)
+            : new(UpTo(completed.Earliest, end, facts, last).Earliest, UpTo(completed.Latest, end, facts, last).Latest);
 
     private static Days UpTo(LocalDate completed, Days? end, FactsAsOf facts, Days last)
     {

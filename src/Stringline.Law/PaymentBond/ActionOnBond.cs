@@ -33,7 +33,7 @@ internal static class ActionOnBond
             if (standing is Standing.Kept or Standing.Done)
                 return standing;
             // An action that was lost settles nothing while another may still be good.
-            if (standing == Standing.InDoubt || (best != Standing.InDoubt && EndOf(facts, action) is not null))
+            if (best != Standing.InDoubt)
                 best = standing;
         }
 

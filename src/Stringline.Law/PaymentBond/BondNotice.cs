@@ -97,15 +97,10 @@ internal static class BondNotice
         var standing = readings.Count == 0
             ? facts.HasFurnished ? Standing.Open : Standing.NotYet
             : Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
-        if (served.Counts != Verdict.No)
-        {
-            var given = served.On is not { } on ? Standing.InDoubt : readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, on, endFirm);
-            if (given == Standing.Kept && served.Counts == Verdict.Open)
-                given = Standing.InDoubt;
-            if (given is Standing.Kept or Standing.InDoubt)
-                standing = given;
-        }
-
+        if (served.By is { } by && (readings.Count == 0 || Deadline.StandingOf(facts.AsOf, readings, new Days(by, by)) == Standing.Kept))
+            return Standing.Kept;
+        if (served.From is { } from && (readings.Count == 0 || !Deadline.IsPast(from, readings)))
+            return Standing.InDoubt;
         return standing == Standing.Lost ? need.AfterIt : standing;
     }
 
@@ -154,7 +149,7 @@ internal static class BondNotice
             var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
-                surely &= isCompletion && notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded);
+                surely &= notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded);
                 if (isCompletion || law.CessationCounts)
                     AddFifteenDays(notice, recorded, law, calendar, readings, why);
             }

@@ -4,13 +4,14 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PaymentBond;
 
-/// <summary>Whether notice of the bond claim was given to the surety and to the bond principal, the one and the other.</summary>
-/// <param name="On">The day on which the later of the two had it; null where one had not, or its day is not known.</param>
-/// <param name="Counts">Whether it counts: not at all, surely, or as far as the file says.</param>
-internal sealed record BondServed(Days? On, Verdict Counts)
+/// <summary>Since when surety and bond principal, the one and the other, have had notice of the bond claim.</summary>
+/// <param name="By">The day by which both surely had it; null where one has not surely had it.</param>
+/// <param name="From">
+/// The first day on which both may have had it, if every paper counts that may count: one late paper takes nothing from another that may have
+/// been in time. Null where one had none.
+/// </param>
+internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
 {
-    private static readonly BondServed Nothing = new(null, Verdict.No);
-
     /// <summary>What the file's notices come to.</summary>
     [Rule("Civ. Code § 8612(b)")]
     [Rule("Civ. Code § 8612(c)")]
@@ -18,17 +19,8 @@ internal sealed record BondServed(Days? On, Verdict Counts)
     [Rule("Civ. Code § 9560(b)")]
     [Rule("Civ. Code § 9560(c)")]
     [Rule("Civ. Code § 9562")]
-    public static BondServed Of(FactsAsOf facts)
-    {
-        if (facts.All<BondNoticeGiven>().Count == 0)
-            return Nothing;
-        var surety = Reached(facts, Sureties(facts));
-        var principal = OfPrincipal(facts);
-        if (surety.Counts == Verdict.No || principal.Counts == Verdict.No)
-            return Nothing;
-        var counts = surety.Counts == Verdict.Yes && principal.Counts == Verdict.Yes ? Verdict.Yes : Verdict.Open;
-        return new BondServed(surety.On is { } a && principal.On is { } b ? Days.Later(a, b) : null, counts);
-    }
+    public static BondServed Of(FactsAsOf facts) =>
+        facts.All<BondNoticeGiven>().Count == 0 ? default : Both(ToAnyOf(facts, Sureties(facts)), ToPrincipal(facts));
 
     /// <summary>The surety of the bond; where the file does not say which, any surety of the file.</summary>
     public static IReadOnlyList<Party> Sureties(FactsAsOf facts) =>
@@ -47,46 +39,51 @@ internal sealed record BondServed(Days? On, Verdict Counts)
             : facts.Job.In(PartyCapacity.DirectContractor);
     }
 
-    // Of several contractors of whom it is not known whose bond it is, each must have it.
-    private static BondServed OfPrincipal(FactsAsOf facts)
+    // Of several contractors of whom it is not known whose bond it is, each must have it; but any one of them may be the principal.
+    private static BondServed ToPrincipal(FactsAsOf facts)
     {
-        var principals = Principals(facts);
         BondServed? all = null;
-        var reached = 0;
-        foreach (var principal in principals)
+        LocalDate? from = null;
+        foreach (var principal in Principals(facts))
         {
-            var one = Reached(facts, [principal]);
-            if (one.Counts == Verdict.No)
-                continue;
-            reached++;
-            all = all is null ? one
-                : new BondServed(all.On is { } a && one.On is { } b ? Days.Later(a, b) : null, all.Counts == Verdict.Yes && one.Counts == Verdict.Yes ? Verdict.Yes : Verdict.Open);
+            var one = ToAnyOf(facts, [principal]);
+            all = all is { } others ? Both(others, one) : one;
+            from = Earlier(from, one.From);
         }
 
-        if (all is not null)
-            return reached == principals.Count ? all : all with { Counts = Verdict.Open };
         // On private works an owner or a subcontractor may be the principal, where nobody says who is.
-        if (facts.Job.Work.Kind != WorkKind.Private || facts.Job.Work.PaymentBond?.Principal is not null)
-            return Nothing;
-        var another = Reached(facts, [.. facts.Job.In(PartyCapacity.Owner), .. facts.Job.In(PartyCapacity.Subcontractor)]);
-        return another.Counts == Verdict.No ? Nothing : another with { Counts = Verdict.Open };
+        if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)
+            from = Earlier(Earlier(from, ToAnyOf(facts, facts.Job.In(PartyCapacity.Owner)).From), ToAnyOf(facts, facts.Job.In(PartyCapacity.Subcontractor)).From);
+        return new BondServed(all?.By, from);
     }
 
-    private static BondServed Reached(FactsAsOf facts, IReadOnlyList<Party> anyOf)
+    private static BondServed ToAnyOf(FactsAsOf facts, IReadOnlyList<Party> parties)
     {
-        var best = Nothing;
+        LocalDate? by = null;
+        LocalDate? from = null;
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            if (!Reaches(paper, anyOf, out var party) || !HasGoodManner(paper))
+            if (!Reaches(paper, parties, out var party) || !HasGoodManner(paper))
                 continue;
-            var on = Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed);
-            var counts = on is null || (paper.Manner == Manner.Substituted && LeftAndMailed.IsNaturalPerson(party) != false) ? Verdict.Open : Verdict.Yes;
-            if (best.Counts == Verdict.No || (counts == Verdict.Yes && (best.Counts == Verdict.Open || on!.Value.Latest < best.On!.Value.Latest)))
-                best = new BondServed(on, counts);
+            if (Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed) is not { } on)
+            {
+                from = LocalDate.MinIsoValue; // on a day unknown: it may have been in any time
+                continue;
+            }
+
+            from = Earlier(from, on.Earliest);
+            if (paper.Manner != Manner.Substituted || LeftAndMailed.IsNaturalPerson(party) == false)
+                by = Earlier(by, on.Latest);
         }
 
-        return best;
+        return new BondServed(by, from);
     }
+
+    private static BondServed Both(BondServed a, BondServed b) => new(Later(a.By, b.By), Later(a.From, b.From));
+
+    private static LocalDate? Later(LocalDate? a, LocalDate? b) => a is { } one && b is { } other ? LocalDate.Max(one, other) : null;
+
+    private static LocalDate? Earlier(LocalDate? a, LocalDate? b) => a is { } one && b is { } other ? LocalDate.Min(one, other) : a ?? b;
 
     private static bool Reaches(BondNoticeGiven paper, IReadOnlyList<Party> anyOf, out Party party)
     {

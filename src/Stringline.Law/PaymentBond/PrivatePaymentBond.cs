@@ -30,8 +30,9 @@ public static class PrivatePaymentBond
         var before = false;
         foreach (var reading in completion.Open)
         {
-            before |= bond >= reading.On.Earliest && (reading.Firmness != Firmness.Certain || completion.MayStillWait);
-            if (reading.Firmness == Firmness.Certain && reading.On.Latest < bond && !completion.MayStillWait)
+            if (reading.Firmness != Firmness.Certain)
+                before |= bond >= reading.On.Earliest;
+            else if (reading.On.Latest < bond)
                 return false;
         }
 

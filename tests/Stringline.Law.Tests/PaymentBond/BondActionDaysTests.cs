@@ -108,6 +108,12 @@ public sealed class BondActionDaysTests
         };
     }
 
+    // The bond pays money, and a small claims court gives it: it forecloses nothing, and nothing is to be foreclosed.
+    [Fact]
+    [Proves("Civ. Code § 9558")]
+    public void An_action_in_a_small_claims_court_is_one_on_the_bond() =>
+        Assert.Equal(Standing.Kept, Last(OnBond(Ceased(), "2025-11-10", null, "surety").Action(a => a with { SmallClaims = true })).Standing);
+
     [Fact]
     [Proves("Civ. Code § 9558")]
     public void What_the_action_is_and_how_it_ended_is_told_and_asked()

@@ -42,6 +42,7 @@ public sealed class BondNoticeDaysTests
         Assert.Equal(["2025-11-13 15 days after the notice of completion of 2025-10-29"], fifteen.Lines());
         Assert.Equal([3], fifteen.EntriesOf("was recorded on 2025-10-29"));
         Assert.False(fifteen.Says("no notice of completion that surely counts is recorded"));
+        Assert.Empty(fifteen.EntriesOf("It is settled that the notice of completion"));
         var none = Notice(OnPublic().OwnerRecorded("2025-10-29", states: "2025-10-22", heldIneffective: true));
         Assert.Equal(["2026-01-05 75 days after acceptance by the public entity"], none.Lines());
         Assert.Equal([3], none.EntriesOf("It is settled that the notice of completion"));
@@ -68,6 +69,7 @@ public sealed class BondNoticeDaysTests
     {
         var notice = Notice(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m).OwnerRecorded("2025-10-29", kind));
         Assert.Equal(expected, notice.DaysOf());
+        Assert.Equal(expected, Notice(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m).OwnerRecorded("2025-10-29", kind, contractOf: "direct")).DaysOf());
         Assert.Equal(expected.Length == 0, notice.Says("The section sets an end and no beginning"));
     }
 

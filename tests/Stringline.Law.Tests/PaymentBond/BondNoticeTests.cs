@@ -97,6 +97,7 @@ public sealed class BondNoticeTests
         var none = new JobBuilder().Furnished("2026-03-02", 1000m).Completed("2026-05-04");
         Assert.Null(none.On("2026-06-01").Find("payment-bond.notice-last-day"));
         Assert.Null(none.On("2026-06-01").Find("payment-bond.action-last-day"));
+        Assert.NotNull(new JobBuilder().PaymentBond("2026-01-12").NoParty("surety").On("2026-06-01").Find("payment-bond.notice-last-day"));
         Assert.NotNull(none.Party("surety", PartyCapacity.Surety).On("2026-06-01").Find("payment-bond.notice-last-day"));
     }
 
@@ -112,6 +113,7 @@ public sealed class BondNoticeTests
         Assert.Equal(Standing.Lost, Notice(job, "2026-08-04").Standing);
         Assert.Contains("2026-06-04", Notice(job.OwnerRecorded("2026-05-20")).DaysOf());
         Assert.Equal("2026-06-04", Notice(job).Plan());
+        Assert.Single(Notice(job).Why, r => r.Text.Contains("was recorded on 2026-05-20", StringComparison.Ordinal));
     }
 
     // American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193: $41,775.00 furnished, $625.00 of it within 20 days

@@ -24,7 +24,10 @@ public sealed class BondPapersTests
     [InlineData("2025-11-03", Manner.Personal, "2026-01-06", Manner.Personal, Standing.Kept)]
     [InlineData("2025-11-03..2026-01-08", Manner.Personal, "2026-01-02", Manner.Personal, Standing.Kept)]
     [InlineData("2025-11-03", Manner.Email, "2026-01-06", Manner.Personal, Standing.Lost)]
-    [InlineData("?", Manner.Personal, "2026-01-06", Manner.Personal, Standing.Lost)]
+    [InlineData("2026-01-02", Manner.Personal, "2025-11-03..2026-01-08", Manner.Personal, Standing.Kept)]
+    [InlineData("2025-12-01", Manner.Personal, "?", Manner.Personal, Standing.Kept)]
+    [InlineData("?", Manner.Personal, "2026-01-06", Manner.Personal, Standing.InDoubt)] // the first may have been in time
+    [InlineData("2025-11-03..2026-01-08", Manner.Personal, "2026-01-06", Manner.Personal, Standing.InDoubt)]
     [Proves("Civ. Code § 9562")]
     public void Of_several_papers_the_one_first_complete_counts(string first, Manner firstManner, string second, Manner secondManner, Standing expected) =>
         Assert.Equal(expected, Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = false }).BondNoticeGiven(first).BondPaper(p => p with { Manner = firstManner })
@@ -38,6 +41,31 @@ public sealed class BondPapersTests
     public void A_paper_in_doubt_is_cured_by_a_sure_one(Manner first, Manner second, Standing expected) =>
         Assert.Equal(expected, Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = true }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = first })
             .BondNoticeGiven("2025-11-10").BondPaper(p => p with { Manner = second })).Standing);
+
+    // Left and mailed on 30 December it is complete on 4 January, in time, if hand delivery had been tried before; by hand on 6 January it is late. One in time is
+    // all that the section asks. Left and mailed on 2 January it is late on any view.
+    [Theory]
+    [InlineData("2025-12-30", null, Standing.InDoubt)]
+    [InlineData("2025-12-30", "2026-01-06", Standing.InDoubt)]
+    [InlineData("2026-01-02", null, Standing.Lost)]
+    [InlineData("2026-01-02", "2026-01-06", Standing.Lost)]
+    [Proves("Civ. Code § 9560(b)")]
+    [Proves("Civ. Code § 8116")]
+    public void A_late_paper_takes_nothing_from_one_that_may_have_been_in_time(string left, string? byHand, Standing expected)
+    {
+        var job = OnPublic().PartyWith("direct", p => p with { NaturalPerson = true }).BondNoticeGiven(left).BondPaper(p => p with { Manner = Manner.Substituted });
+        Assert.Equal(expected, Notice(byHand is null ? job : job.BondNoticeGiven(byHand)).Standing);
+    }
+
+    // Sureties are companies, as a rule; an individual may be one.
+    [Fact]
+    [Proves("Civ. Code § 9562")]
+    public void Left_and_mailed_to_a_surety_that_is_a_natural_person_it_is_in_doubt()
+    {
+        JobBuilder Job(bool? natural) => OnPublic().PartyWith("direct", p => p with { NaturalPerson = false }).PartyWith("surety", p => p with { NaturalPerson = natural })
+            .BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Substituted });
+        Assert.Equal((Standing.InDoubt, Standing.Kept), (Notice(Job(true)).Standing, Notice(Job(null)).Standing));
+    }
 
     // Surety and principal by two papers: the later counts, and where the day of one is unknown, or its manner doubtful, so is the whole.
     [Theory]
@@ -59,11 +87,11 @@ public sealed class BondPapersTests
         Assert.Equal(expected, Notice(job).Standing);
     }
 
-    // Of several contractors, nobody knowing whose bond it is, each must have it in time.
+    // Of several contractors, nobody knowing whose bond it is, each must have it in time; where one had it, it may be the one.
     [Theory]
     [InlineData("2025-11-03", "2026-01-05", Standing.Kept)]
     [InlineData("2026-01-06", "2025-11-03", Standing.Lost)]
-    [InlineData("2025-11-03", "2026-01-06", Standing.Lost)]
+    [InlineData("2025-11-03", "2026-01-06", Standing.InDoubt)]
     [InlineData("2025-11-03", "?", Standing.InDoubt)]
     [InlineData("2025-11-03", null, Standing.InDoubt)]
     [Proves("Civ. Code § 9560(b)")]
@@ -81,6 +109,18 @@ public sealed class BondPapersTests
         Assert.Equal(Standing.InDoubt, Notice(OnPrivate().BondNoticeGiven("2025-11-03", "surety", "owner")).Standing);
         Assert.Equal(Standing.Lost, Notice(OnPrivate("direct").Ended("2025-08-05").BondNoticeGiven("2025-11-03", "surety", "owner")).Standing);
         Assert.Equal(Standing.Lost, Notice(OnPublic().Ended("2025-08-05").BondNoticeGiven("2025-11-03", "surety", "sub")).Standing);
+        // One to the direct contractor that came too late takes nothing from it: the bond may be the owner's.
+        Assert.Equal(Standing.InDoubt, Notice(OnPrivate().BondNoticeGiven("2025-11-03", "surety", "owner").BondNoticeGiven("2026-01-06", "surety", "direct")).Standing);
+    }
+
+    // Of two direct contractors the claimant's own customer is the principal, as far as the file knows.
+    [Fact]
+    [Proves("Civ. Code § 8606")]
+    public void Of_two_direct_contractors_the_one_that_hired_the_claimant_is_the_principal()
+    {
+        JobBuilder Job(string to) => Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m)
+            .Ended("2025-08-05").Completed("2025-10-22").BondNoticeGiven("2025-11-03", "surety", to);
+        Assert.Equal((Standing.Kept, Standing.Lost), (Notice(Job("direct")).Standing, Notice(Job("second")).Standing));
     }
 
     [Fact]
@@ -96,6 +136,7 @@ public sealed class BondPapersTests
         Assert.True(Notice(OnPublic().BondNoticeGiven("?", "nobody"), "2025-12-01").Says("Notice given on a day unknown to nobody"));
         Assert.Equal([3], Notice(OnPublic().BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Fax }), "2025-12-01").EntriesOf("in a manner in which no notice is given"));
         Assert.True(Notice(OnPublic().NoParty("surety"), "2025-12-01").Says("The file names no surety"));
+        Assert.True(Notice(OnPublic().NoParty("surety").BondNoticeGiven("2025-11-03", "direct"), "2025-12-01").Says("the one and the other: the surety is not among them"));
         Assert.False(both.Says("The file names no surety"));
     }
 
@@ -112,6 +153,8 @@ public sealed class BondPapersTests
         Assert.Equal(asksManner ? [3] : [], notice.Corrected("(bond-notice-given.manner)"));
         Assert.Equal(asksMailed ? [3] : [], notice.Corrected("(bond-notice-given.mailed)"));
         Assert.Equal(asksNatural, notice.Asks("(parties.naturalPerson)"));
+        // One of two contractors is asked about where only it was told.
+        Assert.Equal(asksNatural, Notice(OnPublic().Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").BondNoticeGiven("2025-11-03", to.Split(',')).BondPaper(p => p with { Manner = manner }), "2025-12-01").Asks("(parties.naturalPerson)"));
         Assert.False(notice.Asks("(paymentBond.surety)"));
         Assert.False(notice.Asks("(paymentBond.principal)"));
         Assert.True(Notice(OnPrivate(), "2025-12-01").Asks("(paymentBond.principal)"));

@@ -55,6 +55,7 @@ public sealed class BondRightTests
         Assert.Equal(expected, assessment.Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(expected, assessment.Get("payment-bond.action-last-day").Standing);
         Assert.Equal(principal is null, assessment.Get("payment-bond.notice-last-day").Asks("(paymentBond.principal)"));
+        Assert.Equal(principal is null, assessment.Get("payment-bond.action-last-day").Asks("Whose bond is it"));
     }
 
     [Fact]
@@ -87,6 +88,17 @@ public sealed class BondRightTests
         Assert.Equal(Standing.Open, job.PaymentBond(null).On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
     }
 
+    // What a court gave is given, whatever the file fails to name.
+    [Theory]
+    [InlineData(ActionEnd.Won, Standing.Done)]
+    [InlineData(ActionEnd.Settled, Standing.Done)]
+    [InlineData(ActionEnd.LostAtTrial, Standing.Lost)]
+    [InlineData(ActionEnd.Dismissed, Standing.InDoubt)]
+    [Proves("Civ. Code § 9558")]
+    public void An_action_that_was_won_on_a_bond_that_the_file_does_not_name_is_done(ActionEnd how, Standing expected) =>
+        Assert.Equal(expected, new JobBuilder().PublicWork().IndexSearched("2025-11-10").Furnished("2025-08-05", 6430m).Ended("2025-08-05").NoticedPublic().Accepted()
+            .ActionOn("2025-12-01", ActionOn.PaymentBond).ActionEnded("2026-03-02", how).On("2026-04-01").Get("payment-bond.action-last-day").Standing);
+
     [Theory]
     [InlineData(null, true, Standing.InDoubt)]
     [InlineData(PublicBody.State, null, Standing.InDoubt)]
@@ -101,7 +113,7 @@ public sealed class BondRightTests
     public void On_a_State_entitys_bond_no_day_takes_anything_for_sure(PublicBody? body, bool? stateContractAct, Standing expected)
     {
         var job = Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted().Work(w => w with { Body = body, StateContractAct = stateContractAct });
-        Assert.Equal("2026-01-05", job.On("2025-12-01").Get("payment-bond.notice-last-day").Plan());
+        Assert.Equal((Standing.Open, "2026-01-05"), (job.On("2025-12-01").Get("payment-bond.notice-last-day").Standing, job.On("2025-12-01").Get("payment-bond.notice-last-day").Plan()));
         var notice = job.On("2026-02-01").Get("payment-bond.notice-last-day");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(expected == Standing.InDoubt, notice.Sections.Contains("Civ. Code § 9550(e)"));

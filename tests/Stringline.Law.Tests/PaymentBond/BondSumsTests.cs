@@ -85,6 +85,10 @@ public sealed class BondSumsTests
         Assert.False(Action("2025-07-01").Says("neither was given in time"));
     }
 
+    private static Finding Action(JobBuilder job, string asOf = "2025-12-01") => job.Notice("2025-08-14").On(asOf).Get("payment-bond.action-last-day");
+
+    private static JobBuilder Bonded(string recorded, string furnished = "2025-08-05") => Private().PaymentBond(recorded).Furnished(furnished, 6430m);
+
     // Disputed: the work may have been completed only after the bond of 10 November was recorded, or that day.
     // Six months from the 10th are Sunday 10 May, 182 days Monday 11 May.
     [Theory]
@@ -93,9 +97,63 @@ public sealed class BondSumsTests
     [Proves("Civ. Code § 8610")]
     public void Where_completion_is_disputed_the_work_may_have_been_completed_after_the_bond(bool contested, bool told)
     {
-        var action = Private().PaymentBond("2025-11-10").Furnished("2025-08-05", 6430m).Notice("2025-08-14").Completed("2025-10-22", contested: contested).On("2025-12-01").Get("payment-bond.action-last-day");
+        var action = Action(Bonded("2025-11-10").Completed("2025-10-22", contested: contested));
         Assert.Equal(told, action.Says("It may be that the work was completed only when the bond had been recorded"));
         Assert.Equal(told, action.DaysOf().Contains("2026-05-10"));
         Assert.Equal(told, action.DaysOf().Contains("2026-05-11"));
+    }
+
+    // The occupation of 22 October is disputed; the work was certainly complete on a day beside it. Recorded after that day, or before either, the bond was
+    // recorded before completion on no view, or on every one.
+    [Theory]
+    [InlineData("2025-11-10", "2025-11-05", false)]
+    [InlineData("2025-11-10", "2025-11-10", true)]
+    [InlineData("2025-11-10", "2025-11-05..2025-11-15", true)]
+    [InlineData("2025-11-10", "2025-11-15", true)]
+    [InlineData("2025-10-21", "2025-11-15", false)]
+    [InlineData("2025-11-10", null, true)]
+    [Proves("Civ. Code § 8610")]
+    public void After_a_day_by_which_the_work_was_certainly_complete_it_was_not_completed(string recorded, string? certain, bool told)
+    {
+        var job = Bonded(recorded).Completed("2025-10-22", contested: true);
+        Assert.Equal(told, Action(certain is null ? job : job.Completed(certain)).Says("It may be that the work was completed only when the bond had been recorded"));
+    }
+
+    // Certain, its day in doubt: the days of the doubt say it all.
+    [Fact]
+    [Proves("Civ. Code § 8610")]
+    public void A_completion_that_is_certain_is_not_doubted_because_its_day_is() =>
+        Assert.False(Action(Bonded("2025-11-10").Completed("2025-10-22..2025-11-20")).Says("It may be that the work was completed only when the bond had been recorded"));
+
+    // Whether the public takes the work over is not told: it may wait for the city's acceptance, and the bond of 10 November have been recorded before that.
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData(false, false)]
+    [Proves("Civ. Code § 8610")]
+    [Proves("Civ. Code § 8180(b)")]
+    public void Where_the_work_may_wait_for_acceptance_it_may_be_completed_after_the_bond(bool? takesOver, bool told) =>
+        Assert.Equal(told, Action(Bonded("2025-11-10").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = takesOver }).Completed("2025-10-22"))
+            .Says("It may be that the work was completed only when the bond had been recorded"));
+
+    // Last furnished on 1 December, or up to the 5th: not complete before. Six months are 1 June.
+    [Theory]
+    [InlineData("2025-12-01")]
+    [InlineData("2025-12-01..2025-12-05")]
+    [Proves("Civ. Code § 8610")]
+    public void It_was_not_completed_before_the_claimants_own_last_work(string furnished)
+    {
+        var action = Action(Bonded("2025-11-10", furnished).Completed("2025-10-22", contested: true), "2025-12-10");
+        Assert.Contains("2026-06-01 six months, if the work was completed only after the bond was recorded", action.Lines());
+    }
+
+    // A completion that is disputed may fail, and then nothing has run.
+    [Theory]
+    [InlineData(true, Standing.InDoubt)]
+    [InlineData(false, Standing.Lost)]
+    [Proves("Civ. Code § 8610")]
+    public void A_disputed_completion_takes_the_action_for_no_sure_day(bool contested, Standing expected)
+    {
+        Assert.Equal(expected, Action(Bonded("2025-07-01").Completed("2025-10-22", contested: contested), "2026-06-01").Standing);
+        Assert.Equal([2], Action(Bonded("2025-07-01").Completed("2025-10-22").ActionOn("2025-12-01", ActionOn.PaymentBond), "2026-06-01").EntriesOf("it counts here if it is on the bond too"));
     }
 }

@@ -67,6 +67,42 @@ public sealed class StopPaymentProperties
             },
             iter: Tries);
 
+    private static readonly Gen<DayFact> AroundTheLastDay = Gen.Frequency(
+        (3, Gen.Int[-20, 20].Select(after => DayFact.On(new LocalDate(2026, 1, 5).PlusDays(after)))),
+        (2, Gen.Select(Gen.Int[-20, 20], Gen.Int[1, 15], (after, more) => (DayFact)new DayFact.Between(new LocalDate(2026, 1, 5).PlusDays(after), new LocalDate(2026, 1, 5).PlusDays(after + more)))),
+        (1, Gen.Const((DayFact)new DayFact.Unknown())));
+
+    // However late, ill served or ill addressed: the sections ask for one notice in time, and nothing of a second.
+    [Fact]
+    [Proves("Civ. Code § 8506(a)")]
+    [Proves("Civ. Code § 8612(b)")]
+    [Proves("Civ. Code § 9354")]
+    [Proves("Civ. Code § 9560(b)")]
+    public void One_more_paper_takes_nothing_that_an_earlier_one_saved_or_may_have_saved() =>
+        Gen.Select(Gen.Select(AroundTheLastDay, Gen.OneOf(Manner.Personal, Manner.Substituted, Manner.Email), To, Gen.Bool).Array[2, 4], Gen.Bool, Gen.Bool, Gen.Int[-5, 60]).Sample(
+            (papers, isPublic, noticed, after) =>
+            {
+                // Without a preliminary notice the bond notice is all there is; with one there is nothing for it to do.
+                var job = noticed ? isPublic ? PublicJob() : PrivateJob()
+                    : isPublic ? Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted()
+                    : Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22");
+                job.Party("second", PartyCapacity.DirectContractor, "Second Prime Co.");
+                Entry Paper(int i, int index) => papers[i] is var (on, how, to, toBond) && toBond
+                    ? new BondNoticeGiven { Index = index, On = on, Manner = how, To = [.. to, .. to.Contains("sub") ? (string[])["second"] : []] }
+                    : new StopPaymentGiven { Index = index, On = on, Manner = how, To = to, Amount = 6430m };
+                for (var i = 1; i < papers.Length; i++)
+                    job.Add(index => Paper(i, index));
+                var asOf = LawText.IsoDay(new LocalDate(2026, 1, 25).PlusDays(after));
+                var fewer = job.On(asOf);
+                var more = job.Add(index => Paper(0, index)).On(asOf);
+                foreach (var id in (string[])["payment-bond.notice-last-day", "stop-payment-notice.last-day", "stop-payment-notice.owner", "stop-payment-notice.lender"])
+                {
+                    if (fewer.Find(id)?.Standing is { } before)
+                        Assert.True(more.Get(id).Standing is var now && (before != Standing.Kept || now == Standing.Kept) && (before != Standing.InDoubt || now is Standing.Kept or Standing.InDoubt), $"{id}: {before}, then {now}");
+                }
+            },
+            iter: Tries);
+
     private static Gen<(JobBuilder Job, bool IsPublic)> Priced => Gen.Select(Gen.Int[1, 500_000].Array[1, 4], Gen.Int[0, 60].Array[4], Gen.Bool, Gen.Int[0, 200_000]).Select((sums, days, isPublic, paid) =>
     {
         var job = isPublic ? Public() : Private();

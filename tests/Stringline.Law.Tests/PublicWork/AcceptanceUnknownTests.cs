@@ -48,6 +48,18 @@ public sealed class AcceptanceUnknownTests
         Assert.True(completion.Asks("(completed)"));
     }
 
+    // What the entity's recorded notice states is its own word; where labor had stopped before it, the work may have been accepted before.
+    [Theory]
+    [InlineData(true, new[] { "2025-08-12", "2025-10-11", "2025-10-22" })]
+    [InlineData(false, new[] { "2025-10-22" })]
+    [Proves("Civ. Code § 9200(a)")]
+    [Proves("Civ. Code § 9204(c)")]
+    public void A_notice_of_completion_settles_the_day_unless_labor_stopped_before_it(bool stopped, string[] expected)
+    {
+        var job = Job().OwnerRecorded("2025-10-29", states: "2025-10-22");
+        Assert.Equal(expected, (stopped ? job.LaborCeased("2025-08-12") : job).On("2025-12-01").Get("completion.day").DaysOf());
+    }
+
     // Of the whole work: its commencement, the claimant's last delivery, the day the claimant was done, and the last known day of labor.
     [Theory]
     [InlineData(null, null, null, null, "2025-08-05")]

@@ -85,6 +85,22 @@ public sealed class TimeToGiveTests
         Assert.Equal(lines, Last(job.OwnerRecorded(recorded, OwnerNotice.Cessation), "2025-11-03").Lines());
     }
 
+    // One that surely counts ends the time whatever is known of completion; one recorded before the thirty idle days had run, or of which no stop is
+    // known, is a day to plan on, and no right is lost by it.
+    [Theory]
+    [InlineData("2025-08-05", "2025-10-07", "2025-11-06", Standing.Open)]
+    [InlineData("2025-08-05", "2025-10-07", "2025-11-11", Standing.Lost)]
+    [InlineData("2025-08-05", "2025-09-04", "2026-01-12", Standing.InDoubt)]
+    [InlineData(null, "2025-10-07", "2026-01-12", Standing.InDoubt)]
+    [Proves("Civ. Code § 9356(a)")]
+    public void Only_a_notice_of_cessation_that_surely_counts_takes_the_right(string? ceased, string recorded, string asOf, Standing expected)
+    {
+        var job = Job().IndexSearched("2025-11-03");
+        if (ceased is not null)
+            job.LaborCeased(ceased, unfinished: true);
+        Assert.Equal(expected, Last(job.OwnerRecorded(recorded, OwnerNotice.Cessation), asOf).Standing);
+    }
+
     // An acceptance in dispute of 8 August: its ninety days end on 6 November as well, and both are named.
     [Fact]
     [Proves("Civ. Code § 9356(b)")]

@@ -127,7 +127,7 @@ public sealed class BondRetentionLicence
         Question = "Does a retroactive reinstatement cure the gap?",
         Held = "No. Unlicensed for part of the work, so no recovery at all, not even for the licensed days.",
         Then = "Current law.",
-        Now = "Licence lost; and with it the lien, where the work is private. The span put back later is entered with the day on which it was put back, and does not count. That day is not in what was read, only that it was years later. That an exemption was filed which was not true is entered as want of good faith; where the file does not say so, a court must hear it (§ 7031(e)).",
+        Now = "Licence lost; and with it the lien, where the work is private. The span put back later is entered with the day on which it was put back, and does not count: its certificate was late for no cause beyond control (§ 7125.1(b)), and where the file does not say so, that is in doubt. That day is not in what was read, only that it was years later. That an exemption was filed which was not true is entered as want of good faith; where the file does not say so, a court must hear it (§ 7031(e)).",
         Takes =
         [
             new("as it was: a school job", School().Work(w => w with { Kind = WorkKind.Public }),
@@ -156,6 +156,11 @@ public sealed class BondRetentionLicence
                 "2018-06-30",
                 Is("licence", Standing.Lost)),
 
+            new("the same, but nothing is known of why it was late", School(putBack: "2018-04-26", beyondControl: null),
+                "2018-06-30",
+                Is("licence", Standing.InDoubt),
+                Asks("licence", "beyond the claimant's control")),
+
             new("where nothing is known of good faith, a court must hear whether there was substantial compliance", School(goodFaith: null),
                 "2018-06-30",
                 Is("licence", Standing.InDoubt),
@@ -172,12 +177,12 @@ public sealed class BondRetentionLicence
         ],
     }.Holds();
 
-    private static JobBuilder School(string until = "2018-05-01..2018-05-31", string? putBack = null, bool? goodFaith = false) => Subcontractor()
-        .Claimant(c => c with { License = new License { Required = true, GoodFaith = goodFaith, Active = [new LicenseSpan(new LocalDate(2010, 1, 1), new LocalDate(2018, 1, 24)), .. PutBack(putBack)] } })
+    private static JobBuilder School(string until = "2018-05-01..2018-05-31", string? putBack = null, bool? goodFaith = false, bool? beyondControl = false) => Subcontractor()
+        .Claimant(c => c with { License = new License { Required = true, GoodFaith = goodFaith, Active = [new LicenseSpan(new LocalDate(2010, 1, 1), new LocalDate(2018, 1, 24)), .. PutBack(putBack, beyondControl)] } })
         .NoticeNotInIssue("2017-08-01")
         .Price(700000.00m)
         .Furnished("2017-08-01..2017-08-31", until: until)
         .Ended(until);
 
-    private static IEnumerable<LicenseSpan> PutBack(string? on) => on is null ? [] : [new LicenseSpan(new LocalDate(2018, 1, 25), null, JobBuilder.Day(on)) { Cause = LapseCause.Insurance }];
+    private static IEnumerable<LicenseSpan> PutBack(string? on, bool? beyondControl) => on is null ? [] : [new LicenseSpan(new LocalDate(2018, 1, 25), null, JobBuilder.Day(on)) { Cause = LapseCause.Insurance, BeyondControl = beyondControl }];
 }

@@ -110,6 +110,7 @@ public static partial class JobFileGen
         from putBack in MaybeValue(Gen.Int[0, 400])
         from cause in MaybeValue(Gen.Enum<LapseCause>())
         from sent in MaybeValue(Day)
+        from beyondControl in MaybeValue(Gen.Bool)
         from never in Gen.Frequency((4, Gen.Const(false)), (1, Gen.Const(true)))
         from said in MaybeValue(Gen.Bool).Array[4]
         select new License
@@ -117,7 +118,7 @@ public static partial class JobFileGen
             Required = required,
             Number = never ? null : number,
             Class = classification,
-            Active = never ? [] : Spans(start, lengths, goesOn, putBack, cause, sent),
+            Active = never ? [] : Spans(start, lengths, goesOn, putBack, cause, sent, beyondControl),
             Never = never,
             SameEntity = said[0],
             FitsWork = said[1],
@@ -125,7 +126,7 @@ public static partial class JobFileGen
             GoodFaith = said[3],
         };
 
-    private static List<LicenseSpan> Spans(LocalDate start, int[] lengths, bool goesOn, int? putBack, LapseCause? cause, LocalDate? sent)
+    private static List<LicenseSpan> Spans(LocalDate start, int[] lengths, bool goesOn, int? putBack, LapseCause? cause, LocalDate? sent, bool? beyondControl)
     {
         var spans = new List<LicenseSpan>();
         foreach (var length in lengths)
@@ -135,6 +136,7 @@ public static partial class JobFileGen
             {
                 Cause = isLast ? cause : null,
                 Sent = isLast ? sent : null,
+                BeyondControl = isLast && cause != LapseCause.Renewal ? beyondControl : null,
             });
             start = start.PlusDays(length + 1);
         }

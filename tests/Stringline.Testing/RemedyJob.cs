@@ -122,10 +122,14 @@ internal sealed class RemedyJob(Drawing draw)
     private License PutBack()
     {
         var end = first.PlusDays(draw.From(-3, 20));
-        var span = new LicenseSpan(end.PlusDays(1), null, end.PlusDays(draw.Of(30, 88, 89, 90, 91, 92, 120)))
+        var putBack = end.PlusDays(draw.Of(30, 88, 89, 90, 91, 92, 120));
+        var (cause, beyondControl) = draw.Of<(LapseCause?, bool?)>((null, null), (null, false), (LapseCause.Renewal, null), (LapseCause.Renewal, null),
+            (LapseCause.Insurance, null), (LapseCause.Insurance, false), (LapseCause.Insurance, true), (LapseCause.Other, null));
+        var span = new LicenseSpan(end.PlusDays(1), null, putBack)
         {
-            Cause = draw.Of<LapseCause?>(null, LapseCause.Renewal, LapseCause.Insurance, LapseCause.Other),
+            Cause = cause,
             Sent = draw.In100(30) ? end.PlusDays(draw.Of(60, 89, 90, 91)) : null,
+            BeyondControl = beyondControl,
         };
         return new License { Required = true, Active = [new LicenseSpan(first.PlusDays(-2000), end), span], GoodFaith = draw.Maybe(30) };
     }

@@ -76,6 +76,7 @@ internal sealed class ClaimantReading(Source source)
             var putBack = fields.Day("putBack");
             var cause = (LapseCause?)fields.Word("cause", JobFileWords.LapseCause);
             var sent = fields.Day("sent");
+            var beyondControl = fields.Truth("beyondControl");
             fields.Finish();
             if (from == default)
                 continue;
@@ -83,11 +84,13 @@ internal sealed class ClaimantReading(Source source)
                 fields.Fault("to", fields.Raw("to")!, $"a day not before {DayText.Write(from)}, on which the span begins");
             if (putBack < from)
                 fields.Fault("putBack", fields.Raw("putBack")!, $"a day not before {DayText.Write(from)}, on which the span begins");
+            if (cause == LapseCause.Renewal && beyondControl is not null)
+                fields.Fault("beyondControl", fields.Raw("beyondControl")!, "nothing: only a certificate of insurance may come late for that, and no renewal (Bus. & Prof. Code §§ 7125.1(b), 7141.5)");
             if (before is { To: null })
                 fields.Fault("a span after one without an end", "the span that goes on as the last of the list");
             else if (before is not null && from <= before.To)
                 fields.Fault("from", fields.Raw("from")!, $"a day after {DayText.Write(before.To.Value)}, on which the span before it ends");
-            before = new LicenseSpan(from, to, putBack) { Cause = cause, Sent = sent };
+            before = new LicenseSpan(from, to, putBack) { Cause = cause, Sent = sent, BeyondControl = beyondControl };
             spans.Add(before);
         }
 

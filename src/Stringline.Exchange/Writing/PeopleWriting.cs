@@ -49,6 +49,7 @@ internal static class PeopleWriting
         json.Day("putBack", span.PutBack);
         json.Text("cause", span.Cause is { } cause ? JobFileWords.Word(cause) : null);
         json.Day("sent", span.Sent);
+        json.Truth("beyondControl", span.BeyondControl);
     }
 
     public static void Party(Utf8JsonWriter json, Party party)

@@ -113,6 +113,9 @@ public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? PutBa
 
     /// <summary>The day on which the renewal or certificate was delivered or postmarked (Bus. &amp; Prof. Code § 7141.5); null where the file does not say.</summary>
     public LocalDate? Sent { get; init; }
+
+    /// <summary>Whether it was shown to the registrar that no certificate was on file in time for circumstances beyond the licensee's control (Bus. &amp; Prof. Code § 7125.1(b)); false where there were none; null where the file does not say. A renewal has no such excuse (§ 7141.5).</summary>
+    public bool? BeyondControl { get; init; }
 }
 
 /// <summary>In what capacity someone takes part in the work.</summary>

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
 
 namespace Stringline.Law.Licence;
 
@@ -37,52 +38,83 @@ internal sealed record PutBackSpans(IReadOnlyList<LicenseSpan> Surely, IReadOnly
 
     private static Verdict Counts(LicenseSpan span, List<Reason> why, List<Question> questions)
     {
-        var verdict = span.Cause switch
+        var (renewal, certificate) = (LastDayOfRenewal(span), LastDayOfCertificate(span));
+        var (verdict, reason) = span.Cause switch
         {
-            LapseCause.Renewal => Renewal(span),
-            LapseCause.Insurance => Insurance(span),
-            LapseCause.Other => Verdict.Open,
-            null => Renewal(span) == Insurance(span) ? Renewal(span) : Verdict.Open,
+            LapseCause.Renewal => Renewal(span, renewal),
+            LapseCause.Insurance => Insurance(span, certificate),
+            // By what a license suspended for another cause is put back, and in what time, other sections say.
+            LapseCause.Other or null => (Verdict.Open, Reason.Of("Bus. & Prof. Code § 7125.1(a)", $"The license was put back from {span.From} on {span.PutBack!.Value}. Whether it counts hangs on what the license had lapsed for: a renewal was in time by {renewal} (Bus. & Prof. Code § 7141.5), a certificate of insurance by {certificate}.")),
             _ => throw new InvalidOperationException($"No such cause: {span.Cause}."),
         };
-        why.Add(InWords(span, verdict));
-        if (verdict == Verdict.Open && span.Cause is null)
+        why.Add(reason);
+        if (span.Cause is null)
             questions.Add(new Question("Why had the license lapsed: was it not renewed, or was no certificate of insurance on file? The 90 days to put it back begin on different days. (claimant.license.active.cause)", Days: 1));
         if (span.Cause == LapseCause.Other)
             questions.Add(new Question("By what was the license put back for the time past? The 90 days are those of a renewal or of an insurance certificate. (claimant.license.active.cause)"));
         // Late only by the board's day: a renewal counts by its postmark.
-        if (span is { Cause: not LapseCause.Insurance, Sent: null } && Renewal(span) == Verdict.No)
-            questions.Add(new Question($"On which day was the renewal delivered or postmarked? By {LawText.IsoDay(LastDayOfRenewal(span))} it is in time. (claimant.license.active.sent)"));
-        if (span.Cause != LapseCause.Renewal && Insurance(span) == Verdict.No)
-            questions.Add(new Question("Was the certificate late for causes beyond the claimant's control, shown to the registrar? Then it counts all the same (Bus. & Prof. Code § 7125.1(b)). (claimant.license.active.cause)"));
+        if (span is { Cause: not LapseCause.Insurance, Sent: null } && span.PutBack > renewal)
+            questions.Add(new Question($"On which day was the renewal delivered or postmarked? By {LawText.IsoDay(renewal)} it is in time. (claimant.license.active.sent)"));
+        if (span is { Cause: not LapseCause.Renewal, BeyondControl: null } && span.PutBack > certificate)
+            questions.Add(new Question("Was the registrar shown that the certificate was late for circumstances beyond the claimant's control? Then it counts all the same (Bus. & Prof. Code § 7125.1(b)). (claimant.license.active.beyondControl)"));
         return verdict;
     }
 
-    /// <summary>A renewal is in time if it is delivered or postmarked within 90 days of the expiration, the day before the span put back.</summary>
+    /// <summary>
+    /// A renewal is in time if it is delivered or postmarked within 90 days of the expiration, the day before the span put back; the board's own day
+    /// may be later. Nothing excuses a later one.
+    /// </summary>
     [Rule("Bus. & Prof. Code § 7141.5", Since = "2021-01-01")]
-    private static Verdict Renewal(LicenseSpan span) => (span.Sent ?? span.PutBack!.Value) <= LastDayOfRenewal(span) ? Verdict.Yes : Verdict.No;
+    private static (Verdict Verdict, Reason Why) Renewal(LicenseSpan span, LocalDate last)
+    {
+        const string Section = "Bus. & Prof. Code § 7141.5";
+        var on = span.Sent ?? span.PutBack!.Value;
+        if (on <= last)
+            return InTime(Section, span, on);
+        if (MayBeRolled(on, last))
+            return OnTheRoll(Section, span, on, last);
+        if (span.Sent is null)
+            return (Verdict.Open, Reason.Of(Section, $"The license was put back from {span.From}, but the board had the renewal only on {on}, after the {DaysToPutBack} days that ended on {last}: they count only if it was postmarked by then."));
+        return span.PutBack <= last
+            ? (Verdict.Open, Reason.Of(Section, $"The license was put back from {span.From}. The file says that the board had the renewal on {span.PutBack!.Value}, and that it was sent only on {on}, after the {DaysToPutBack} days that ended on {last}: one of the two is wrong."))
+            : TooLate(Section, span, on, last);
+    }
 
     private static LocalDate LastDayOfRenewal(LicenseSpan span) => Period.LastDay(span.From.PlusDays(-1), DaysToPutBack);
 
     /// <summary>
     /// A certificate of insurance counts from its effective date if the registrar received it within 90 days after that date: American Building
-    /// Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954.
+    /// Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954. A later one counts upon a showing that it was late for circumstances beyond control.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7125.1", Since = "1996-01-01")]
-    private static Verdict Insurance(LicenseSpan span) => span.PutBack!.Value <= LastDayOfCertificate(span) ? Verdict.Yes : Verdict.No;
+    private static (Verdict Verdict, Reason Why) Insurance(LicenseSpan span, LocalDate last)
+    {
+        const string Section = "Bus. & Prof. Code § 7125.1(a)";
+        var on = span.PutBack!.Value;
+        if (on <= last)
+            return InTime(Section, span, on);
+        if (span.BeyondControl == true)
+            return (Verdict.Yes, Reason.Of("Bus. & Prof. Code § 7125.1(b)", $"The license was put back from {span.From}, though the board had the certificate only on {on}, after the {DaysToPutBack} days that ended on {last}: the registrar was shown that it was late for circumstances beyond the licensee's control, so the days count."));
+        if (MayBeRolled(on, last))
+            return OnTheRoll(Section, span, on, last);
+        return span.BeyondControl is null
+            ? (Verdict.Open, Reason.Of("Bus. & Prof. Code § 7125.1(b)", $"The license was put back from {span.From}, but the board had the certificate only on {on}, after the {DaysToPutBack} days that ended on {last}: they count only if it was shown to be late for circumstances beyond the licensee's control."))
+            : TooLate(Section, span, on, last);
+    }
 
     private static LocalDate LastDayOfCertificate(LicenseSpan span) => Period.LastDay(span.From, DaysToPutBack);
 
-    private static Reason InWords(LicenseSpan span, Verdict verdict)
-    {
-        var section = span.Cause == LapseCause.Renewal ? "Bus. & Prof. Code § 7141.5" : "Bus. & Prof. Code § 7125.1(a)";
-        var last = span.Cause == LapseCause.Renewal ? LastDayOfRenewal(span) : LastDayOfCertificate(span);
-        var on = span.Cause == LapseCause.Renewal ? span.Sent ?? span.PutBack!.Value : span.PutBack!.Value;
-        return verdict switch
-        {
-            Verdict.Yes => Reason.Of(section, $"The license was put back from {span.From}, and the board had what puts it back on {on}, within {DaysToPutBack} days: the days count."),
-            Verdict.No => Reason.Of(section, $"The license was put back from {span.From}, but the board had what puts it back only on {on}, after the {DaysToPutBack} days that ended on {last}: the days do not count, whatever the record now says (American Building Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954)."),
-            _ => Reason.Of(section, $"The license was put back from {span.From} on {span.PutBack!.Value}. Whether it counts hangs on what the license had lapsed for: a renewal was in time by {LastDayOfRenewal(span)} (Bus. & Prof. Code § 7141.5), a certificate of insurance by {LastDayOfCertificate(span)}."),
-        };
-    }
+    private static (Verdict Verdict, Reason Why) InTime(string section, LicenseSpan span, LocalDate on) => (Verdict.Yes,
+        Reason.Of(section, $"The license was put back from {span.From}, and the board had what puts it back on {on}, within {DaysToPutBack} days: the days count."));
+
+    private static (Verdict Verdict, Reason Why) TooLate(string section, LicenseSpan span, LocalDate on, LocalDate last) => (Verdict.No,
+        Reason.Of(section, $"The license was put back from {span.From}, but the board had what puts it back only on {on}, after the {DaysToPutBack} days that ended on {last}: the days do not count, whatever the record now says (American Building Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954)."));
+
+    // The board is the State's: no county's closing days count.
+    private static bool MayBeRolled(LocalDate on, LocalDate last) => on <= OpenDays.Statutory.RollForwardOnAnyList(last);
+
+    /// <summary>The last day of an act that the law wants done within some days moves on where it is a holiday; by which list is arguable.</summary>
+    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
+    private static (Verdict Verdict, Reason Why) OnTheRoll(string section, LicenseSpan span, LocalDate on, LocalDate last) => (Verdict.Open,
+        Reason.Of(section, $"The license was put back from {span.From}, and the board had what puts it back on {on}, after the {DaysToPutBack} days that ended on {last}, which was closed: they count if that moves the last day (Code Civ. Proc. § 12a)."));
 }

@@ -109,42 +109,79 @@ public sealed class GapTests
             Assert.Contains($"after {ends}", license.Questions[0].Text, StringComparison.Ordinal);
     }
 
-    private static Finding PutBack(string from, string putBack, LapseCause? cause, string? sent = null, bool? goodFaith = null) => With(
+    private static Finding PutBack(string from, string putBack, LapseCause? cause, string? sent = null, bool? beyondControl = null, bool? goodFaith = null) => With(
         new JobBuilder().Role(ClaimantRole.Subcontractor).Furnished("2025-08-05", 100m).Furnished("2025-10-20", 100m).Licensed($"2012-06-01..{LawText.IsoDay(Day(from).PlusDays(-1))}"),
-        l => l with { GoodFaith = goodFaith, Active = [.. l.Active, new LicenseSpan(Day(from), null, Day(putBack)) { Cause = cause, Sent = sent is null ? null : Day(sent) }] }).On("2026-01-15").Get("licence");
+        l => l with
+        {
+            GoodFaith = goodFaith,
+            Active = [.. l.Active, new LicenseSpan(Day(from), null, Day(putBack)) { Cause = cause, Sent = sent is null ? null : Day(sent), BeyondControl = beyondControl }],
+        }).On("2026-01-15").Get("licence");
 
-    // Expired on 27 August: the ninetieth day is 25 November. A certificate effective on 28 August: 26 November.
+    // Expired on 27 August: the ninetieth day is 25 November. A certificate effective on 28 August: 26 November. What a license was suspended for
+    // otherwise, or the file does not say, is judged by neither.
     [Theory]
-    [InlineData("2025-11-25", LapseCause.Renewal, Standing.Kept)]
-    [InlineData("2025-11-26", LapseCause.Renewal, Standing.Lost)]
-    [InlineData("2025-11-26", LapseCause.Insurance, Standing.Kept)]
-    [InlineData("2025-11-27", LapseCause.Insurance, Standing.Lost)]
-    [InlineData("2025-11-25", null, Standing.Kept)]
-    [InlineData("2025-11-26", null, Standing.InDoubt)]
-    [InlineData("2025-11-27", null, Standing.Lost)]
-    [InlineData("2025-11-01", LapseCause.Other, Standing.InDoubt)]
+    [InlineData("2025-11-25", LapseCause.Renewal, null, null, Standing.Kept)]
+    [InlineData("2025-11-26", LapseCause.Renewal, "2025-11-26", null, Standing.Lost)]
+    [InlineData("2025-11-26", LapseCause.Insurance, null, false, Standing.Kept)]
+    [InlineData("2025-11-27", LapseCause.Insurance, null, false, Standing.Lost)]
+    [InlineData("2025-11-25", null, null, null, Standing.InDoubt)]
+    [InlineData("2025-12-27", null, "2025-12-26", false, Standing.InDoubt)]
+    [InlineData("2025-11-01", LapseCause.Other, null, null, Standing.InDoubt)]
     [Proves("Bus. & Prof. Code § 7141.5")]
     [Proves("Bus. & Prof. Code § 7125.1")]
-    public void The_ninety_days_have_two_starts(string putBack, LapseCause? cause, Standing expected)
+    public void The_ninety_days_have_two_starts(string putBack, LapseCause? cause, string? sent, bool? beyondControl, Standing expected)
     {
-        var license = PutBack("2025-08-28", putBack, cause, goodFaith: false);
+        var license = PutBack("2025-08-28", putBack, cause, sent, beyondControl, goodFaith: false);
         Assert.Equal(expected, license.Standing);
         Assert.Equal(expected == Standing.Lost, license.Says("the days do not count"));
         Assert.Equal(expected == Standing.Kept, license.Says("the days count"));
         if (expected == Standing.InDoubt)
             Assert.Contains(license.Questions, q => q.Text.EndsWith("(claimant.license.active.cause)", StringComparison.Ordinal));
         // Where it was not in bad faith, a court may still hear it.
-        Assert.Equal(expected == Standing.Lost ? Standing.InDoubt : expected, PutBack("2025-08-28", putBack, cause).Standing);
+        Assert.Equal(expected == Standing.Lost ? Standing.InDoubt : expected, PutBack("2025-08-28", putBack, cause, sent, beyondControl).Standing);
     }
 
+    // A renewal that the board had late may have been postmarked in time; one said to be sent after it came contradicts itself.
     [Theory]
-    [InlineData("2025-11-25", LapseCause.Renewal, Standing.Kept)]
-    [InlineData("2025-11-26", LapseCause.Renewal, Standing.Lost)]
-    [InlineData("2025-11-25", null, Standing.InDoubt)]
-    [InlineData("2025-11-25", LapseCause.Insurance, Standing.Lost)]
+    [InlineData("2025-12-01", "2025-11-25", LapseCause.Renewal, Standing.Kept)]
+    [InlineData("2025-12-01", "2025-11-26", LapseCause.Renewal, Standing.Lost)]
+    [InlineData("2025-12-01", null, LapseCause.Renewal, Standing.InDoubt)]
+    [InlineData("2025-11-25", "2025-11-26", LapseCause.Renewal, Standing.InDoubt)]
+    [InlineData("2025-12-01", "2025-11-25", null, Standing.InDoubt)]
+    [InlineData("2025-12-01", "2025-11-25", LapseCause.Insurance, Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7141.5")]
-    public void A_renewal_counts_by_its_postmark_and_a_certificate_by_its_receipt(string sent, LapseCause? cause, Standing expected) =>
-        Assert.Equal(expected, PutBack("2025-08-28", "2025-12-01", cause, sent, goodFaith: false).Standing);
+    public void A_renewal_counts_by_its_postmark_and_a_certificate_by_its_receipt(string putBack, string? sent, LapseCause? cause, Standing expected) =>
+        Assert.Equal(expected, PutBack("2025-08-28", putBack, cause, sent, cause == LapseCause.Renewal ? null : false, goodFaith: false).Standing);
+
+    [Theory]
+    [InlineData(true, Standing.Kept, "7125.1(b)")]
+    [InlineData(null, Standing.InDoubt, "7125.1(b)")]
+    [InlineData(false, Standing.Lost, "7125.1(a)")]
+    [Proves("Bus. & Prof. Code § 7125.1")]
+    public void A_late_certificate_counts_where_it_was_shown_to_be_late_for_circumstances_beyond_control(bool? shown, Standing expected, string section)
+    {
+        var license = PutBack("2025-08-28", "2025-12-01", LapseCause.Insurance, beyondControl: shown, goodFaith: false);
+        Assert.Equal(expected, license.Standing);
+        Assert.Contains("Bus. & Prof. Code § " + section, Sections(license));
+        Assert.Equal(shown is null, license.Asks("(claimant.license.active.beyondControl)"));
+    }
+
+    // Ninety days from Thursday 17 July 2025 end on Wednesday 15 October. From Tuesday 15 July on Monday 13 October, a holiday of the State's list alone;
+    // from Sunday 13 July on Saturday 11 October, which by the courts' list rolls to Monday 13, and by both to Tuesday 14.
+    [Theory]
+    [InlineData("2025-07-18", "2025-10-16", Standing.Lost)]
+    [InlineData("2025-07-16", "2025-10-14", Standing.InDoubt)]
+    [InlineData("2025-07-16", "2025-10-15", Standing.Lost)]
+    [InlineData("2025-07-14", "2025-10-11", Standing.Kept)]
+    [InlineData("2025-07-14", "2025-10-13", Standing.InDoubt)]
+    [InlineData("2025-07-14", "2025-10-14", Standing.InDoubt)]
+    [InlineData("2025-07-14", "2025-10-15", Standing.Lost)]
+    [Proves("Code Civ. Proc. § 12a")]
+    public void Where_the_last_of_the_ninety_days_is_closed_the_next_is_in_doubt(string from, string day, Standing expected)
+    {
+        Assert.Equal(expected, PutBack(from, day, LapseCause.Renewal, sent: day, goodFaith: false).Standing);
+        Assert.Equal(expected, PutBack(LawText.IsoDay(Day(from).PlusDays(-1)), day, LapseCause.Insurance, beyondControl: false, goodFaith: false).Standing);
+    }
 
     [Fact]
     [Proves("Bus. & Prof. Code § 7125.1")]

@@ -29,21 +29,22 @@ public sealed class PutBackTests
     private static string Asked(Finding license) => string.Join(", ", Questions.Where(q => license.Asks(q.Words)).Select(q => q.Key));
 
     // Expired on 27 August 2025: 90 days end on 25 November (Bus. & Prof. Code § 7141.5, by the postmark). A certificate effective on the
-    // 28th: on 26 November (§ 7125.1(a), by the receipt; later for causes beyond control, (b)). Which of the two it was matters only
-    // where they come out differently; what is late is asked about wherever the one or the other may still be shown to be in time.
+    // 28th: on 26 November (§ 7125.1(a), by the receipt; later for causes beyond control, (b)). Where the cause is not told, neither is sure; what is
+    // late is asked about wherever the one or the other may still be shown to be in time.
     [Theory]
     [InlineData("2025-11-25", LapseCause.Renewal, null, "7141.5", "on 2025-11-25 (Tue), within 90 days", "")]
     [InlineData("2025-12-01", LapseCause.Renewal, "2025-11-20", "7141.5", "on 2025-11-20 (Thu), within 90 days", "")]
     [InlineData("2025-12-01", LapseCause.Renewal, "2025-11-26", "7141.5", "only on 2025-11-26 (Wed), after the 90 days that ended on 2025-11-25 (Tue)", "")]
+    [InlineData("2025-11-24", LapseCause.Renewal, "2025-11-26", "7141.5", "had the renewal on 2025-11-24 (Mon), and that it was sent only on 2025-11-26 (Wed)", "")]
     [InlineData("2025-12-01", LapseCause.Renewal, null, "7141.5", "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-25 (Tue)", "sent")]
     [InlineData("2025-11-26", LapseCause.Insurance, null, "7125.1(a)", "on 2025-11-26 (Wed), within 90 days", "")]
     [InlineData("2025-11-26", LapseCause.Insurance, "2025-11-01", "7125.1(a)", "on 2025-11-26 (Wed), within 90 days", "")]
-    [InlineData("2025-12-01", LapseCause.Insurance, "2025-11-20", "7125.1(a)", "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-26 (Wed)", "beyond")]
-    [InlineData("2025-11-25", null, null, "7125.1(a)", "on 2025-11-25 (Tue), within 90 days", "")]
+    [InlineData("2025-12-01", LapseCause.Insurance, "2025-11-20", "7125.1(b)", "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-26 (Wed)", "beyond")]
+    [InlineData("2025-11-25", null, null, "7125.1(a)", "a renewal was in time by 2025-11-25 (Tue)", "why")]
     [InlineData("2025-11-26", null, null, "7125.1(a)", "a renewal was in time by 2025-11-25 (Tue)", "why, sent")]
     [InlineData("2025-12-01", null, "2025-11-25", "7125.1(a)", "a certificate of insurance by 2025-11-26 (Wed)", "why, beyond")]
-    [InlineData("2025-11-27", null, null, "7125.1(a)", "only on 2025-11-27 (Thu), after the 90 days that ended on 2025-11-26 (Wed)", "sent, beyond")]
-    [InlineData("2025-11-27", null, "2025-11-26", "7125.1(a)", "only on 2025-11-27 (Thu), after the 90 days that ended on 2025-11-26 (Wed)", "beyond")]
+    [InlineData("2025-11-27", null, null, "7125.1(a)", "a certificate of insurance by 2025-11-26 (Wed)", "why, sent, beyond")]
+    [InlineData("2025-11-27", null, "2025-11-26", "7125.1(a)", "a certificate of insurance by 2025-11-26 (Wed)", "why, beyond")]
     [InlineData("2025-11-01", LapseCause.Other, null, "7125.1(a)", "from 2025-08-28 (Thu) on 2025-11-01 (Sat)", "by what")]
     [InlineData("2025-12-01", LapseCause.Other, null, "7125.1(a)", "from 2025-08-28 (Thu) on 2025-12-01 (Mon)", "by what, sent, beyond")]
     [InlineData("2025-12-01", LapseCause.Other, "2025-11-01", "7125.1(a)", "from 2025-08-28 (Thu) on 2025-12-01 (Mon)", "by what, beyond")]
@@ -57,12 +58,12 @@ public sealed class PutBackTests
         Assert.All(license.Questions.Where(q => q.Text.StartsWith("Why had", StringComparison.Ordinal)), q => Assert.Equal(1, q.Days));
     }
 
-    // A second lapse is judged alone: the first, put back in time whatever its cause, asks nothing.
+    // A second lapse is judged alone: the first, put back in time, asks nothing.
     [Fact]
     [Proves("Bus. & Prof. Code § 7125.1")]
     public void What_was_put_back_in_time_asks_nothing_beside_what_was_not()
     {
-        var inTime = new LicenseSpan(Day("2025-08-28"), Day("2025-09-10"), Day("2025-09-20"));
+        var inTime = new LicenseSpan(Day("2025-08-28"), Day("2025-09-10"), Day("2025-09-20")) { Cause = LapseCause.Renewal };
         var late = new LicenseSpan(Day("2025-09-11"), null, Day("2026-01-05")) { Cause = LapseCause.Insurance };
         Assert.Equal("beyond", Asked(License("2025-08-05", "2025-10-20", "2025-08-27", null, inTime, late)));
     }

@@ -38,8 +38,6 @@ internal static class KnownDisagreements
             (_, m) => m.Of<ClaimRecorded>().Length > 0 && m.Of<FurnishingEnded>().Length > 0),
         new("The owner's demand for a stop payment notice, to which the Code sets no days (§ 8520(b)).",
             (_, m) => m.Of<StopPaymentDemanded>().Length > 0),
-        new("A license put back late, without the day it was sent or the cause (Bus. & Prof. Code §§ 7125.1, 7141.5).",
-            (_, m) => m.Job.Claimant.License is { GoodFaith: false } license && license.Active.Any(s => s.PutBack is not null)),
     ];
 
     /// <summary>

@@ -63,21 +63,23 @@ internal static class LicenseReading
         return true;
     }
 
-    // Put back within 90 days of the expiration (renewal, by the postmark), or of the certificate's day (insurance); another cause:
-    // either way.
+    // A renewal within 90 days of the expiration, by its delivery or postmark (§ 7141.5); a certificate received within 90 days after its day, or late
+    // for circumstances beyond control (§ 7125.1). For another cause, or none told, either way.
     private static bool Counts(World w, LicenseSpan span, int which)
     {
-        if (span.PutBack is not { } putBack)
+        if (span.PutBack is not { } received)
             return true;
-        var renewal = w.InTime(span.Sent ?? putBack, span.From.PlusDays(89), "put back in time", which);
-        var insurance = w.InTime(span.Sent ?? putBack, span.From.PlusDays(90), "insurance in time", which);
-        return span.Cause switch
+        switch (span.Cause)
         {
-            LapseCause.Renewal => renewal || (span.Sent is null && w.Either("sent earlier than taken up", which)),
-            LapseCause.Insurance => insurance || w.Either("beyond its control", which),
-            LapseCause.Other => w.Either("another cause", which),
-            null => renewal || w.Either("put back in time after all", which),
-            _ => throw new ArgumentOutOfRangeException(nameof(span)),
-        };
+            case LapseCause.Renewal:
+                // One sent after it was received contradicts itself.
+                return w.InTime(span.Sent ?? received, span.From.PlusDays(89), "renewed in time", which)
+                    || (!(span.Sent <= received) && w.Either("sent on another day", which));
+            case LapseCause.Insurance:
+                return w.InTime(received, span.From.PlusDays(90), "certificate in time", which)
+                    || w.Told(span.BeyondControl, "beyond its control", which);
+            default:
+                return w.Either("put back for another cause", which);
+        }
     }
 }

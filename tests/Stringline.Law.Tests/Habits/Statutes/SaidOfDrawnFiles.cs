@@ -1,0 +1,113 @@
+using System.Text.RegularExpressions;
+using CsCheck;
+using Stringline.Law.Facts;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.Tests.Habits.Statutes;
+
+/// <summary>What the law says of some thousands of drawn job files, always the same ones: which findings, on which sections, and what it asks.</summary>
+internal static partial class SaidOfDrawnFiles
+{
+    private const int Files = 3000;
+
+    private static readonly Lazy<(Dictionary<string, HashSet<string>> Sections, HashSet<string> Questions)> Said = new(Gather);
+
+    /// <summary>Why a run that draws fewer files, as a mutation run does, has nothing to hold the tables against: a rare finding may be missing.</summary>
+    public static string? TooFew => Times.AtMost(Files) < Files ? "Rare findings are made by the whole number of files only." : null;
+
+    /// <summary>Of each finding by its id, less the number of a second one of its kind, the sections that its reasons name, roads not taken included.</summary>
+    public static IReadOnlyDictionary<string, HashSet<string>> SectionsOfFindings => Said.Value.Sections;
+
+    /// <summary>The questions asked.</summary>
+    public static IReadOnlyCollection<string> Questions => Said.Value.Questions;
+
+    private static (Dictionary<string, HashSet<string>> Sections, HashSet<string> Questions) Gather()
+    {
+        var sections = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
+        var questions = new HashSet<string>(StringComparer.Ordinal);
+        var draw = new PCG(1, 20_260_101);
+        var day = new PCG(2, 20_260_101);
+        for (var i = 0; i < Files; i++)
+        {
+            Note(JobFileGen.Job.Generate(draw, null, out _), JobFileGen.Day.Generate(day, null, out _));
+            var (remedy, asked) = RemedyJobGen.Of((ulong)i);
+            Note(remedy, asked);
+            var job = LienJobGen.HalfAYear.AnyWork.Generate(draw, null, out _);
+            var asOf = LienJobGen.HalfAYear.AsOf.Generate(day, null, out _);
+            Note(job, asOf);
+
+            // What the draws seldom make.
+            Note(OfALargeProject(job, i % 2 == 0 ? 2_000_000m : 6_000_000m), asOf);
+            Note(OfTheState(job, i % 2 == 0 ? PublicBody.State : PublicBody.StateUniversity), asOf);
+            Note(BehindAnAgent(job), asOf);
+        }
+
+        return (sections, questions);
+
+        void Note(JobFile job, LocalDate asOf)
+        {
+            foreach (var finding in Assessment.Of(job, asOf, OpenDays.Statutory).Findings)
+            {
+                var id = Number().Replace(finding.Id, "");
+                if (!sections.TryGetValue(id, out var of))
+                    sections.Add(id, of = new(StringComparer.Ordinal));
+                foreach (var reason in finding.Why.Tree())
+                    of.Add(reason.Section);
+                foreach (var question in finding.Questions)
+                    questions.Add(question.Text);
+            }
+        }
+    }
+
+    private static JobFile OfALargeProject(JobFile job, decimal price) => OfADirectContractor(job, WorkKind.Private) with
+    {
+        Contract = job.Contract with { Price = price },
+        Entries =
+        [
+            .. job.Entries,
+            new SecurityDemanded { Index = job.Entries.Count, On = Day(60) },
+            new PaymentDemanded { Index = job.Entries.Count + 1, On = Day(5), Amount = 500m },
+            new StopWorkNoticeGiven { Index = job.Entries.Count + 2, On = Day(90), To = ["owner"] },
+        ],
+    };
+
+    private static JobFile OfTheState(JobFile job, PublicBody body)
+    {
+        var made = OfADirectContractor(job, WorkKind.Public);
+        return made with
+        {
+            Work = made.Work with { Body = body },
+            Entries =
+            [
+                .. made.Entries,
+                new DisputeClaimSent { Index = made.Entries.Count, On = Day(40) },
+                new ConferenceDemanded { Index = made.Entries.Count + 1, On = Day(95) },
+                new ConferenceHeld { Index = made.Entries.Count + 2, On = Day(110) },
+            ],
+        };
+    }
+
+    private static JobFile OfADirectContractor(JobFile job, WorkKind kind) =>
+        LienJobGen.As(job with { Claimant = job.Claimant with { Role = ClaimantRole.DirectContractor, HiredBy = "owner" } }, kind);
+
+    private static JobFile BehindAnAgent(JobFile job) => job with
+    {
+        Work = job.Work with { Permit = null },
+        Parties =
+        [
+            .. job.Parties.Select(p => p.Capacity == PartyCapacity.Owner ? p with { Address = null } : p),
+            new Party { Id = "agent", Capacity = PartyCapacity.OwnersAgent, Name = "Tilde Management" },
+        ],
+        Entries =
+        [
+            .. job.Entries.Select(e => e is NoticeGiven notice ? notice with { To = [.. notice.To.Select(id => id == "owner" ? "agent" : id)] } : e),
+            new ClaimServed { Index = job.Entries.Count, On = Day(120), To = ["direct"], Manner = Manner.CertifiedMail },
+            new ClaimRecorded { Index = job.Entries.Count + 1, On = Day(122) },
+        ],
+    };
+
+    private static DayFact Day(int after) => DayFact.On(LienJobGen.Start.PlusDays(after));
+
+    [GeneratedRegex(@"\.\d+$")]
+    private static partial Regex Number();
+}

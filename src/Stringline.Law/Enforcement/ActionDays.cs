@@ -39,7 +39,7 @@ public static class ActionDays
         {
             Verdict.Yes => Standing.Done,
             Verdict.Open => Standing.InDoubt,
-            Verdict.No => NoBetterThanItsClaim(facts, leading, Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar))),
+            Verdict.No => NoBetterThanItsClaim(facts, leading, Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar), calendar)),
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
         var readings = Readings(suits, standing);

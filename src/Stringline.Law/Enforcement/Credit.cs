@@ -19,22 +19,21 @@ public static class Credit
     {
         if (suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
             return null;
-        var first = FirstOf(facts, leading);
-        return first is null && leading.Standing == Standing.Kept ? null : ToRecord(facts, suits, leading, first, calendar);
+        Reading[] readings = [Deadline.Own("90 days after the claim was recorded", Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue), calendar)];
+        var recorded = Recorded(facts, leading, readings);
+        return recorded is null && leading.Standing == Standing.Kept ? null : ToRecord(facts, suits, leading, readings, recorded, calendar);
     }
 
-    private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Days? first, OpenDays calendar)
+    private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Reading[] readings, Standing? recorded, OpenDays calendar)
     {
-        var lastDay = Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue);
-        Reading[] readings = [Deadline.Own("90 days after the claim was recorded", lastDay, calendar)];
+        var lastDay = readings[0].Day;
         // Past the ninetieth day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.
         var standing = suits.Released switch
         {
             Verdict.Yes => Standing.Done,
             Verdict.Open => Standing.InDoubt,
-            _ => first is { } recorded ? Deadline.StandingOf(facts.AsOf, readings, recorded, endFirm: false)
-                : facts.AsOf <= lastDay ? Standing.Open
-                : suits.StandingOn(facts.AsOf) == Standing.Lost ? Standing.Lost : Standing.InDoubt,
+            _ => recorded ?? (facts.AsOf <= lastDay ? Standing.Open
+                : suits.StandingOn(facts.AsOf) == Standing.Lost ? Standing.Lost : Standing.InDoubt),
         };
         return Deadline.Finding("credit.last-day", "Notice of credit: last day to record", standing, readings, calendar,
             () => WhyToRecord(facts, leading, lastDay), endKnown: false);
@@ -61,15 +60,20 @@ public static class Credit
         return why;
     }
 
-    private static Days? FirstOf(FactsAsOf facts, ClaimSuit leading)
+    // Kept by a notice that was surely recorded after the claim and in time; in doubt by any other; null where none may be this claim's.
+    private static Standing? Recorded(FactsAsOf facts, ClaimSuit leading, Reading[] readings)
     {
+        Standing? best = null;
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            if (!IsOfEarlierClaim(credit, leading) && Days.Of(credit.On) is { } on)
-                return on;
+            if (IsOfEarlierClaim(credit, leading) || Days.Of(credit.On) is not { } on)
+                continue;
+            if (on.Earliest >= leading.Recorded.Latest && Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) == Standing.Kept)
+                return Standing.Kept;
+            best = Standing.InDoubt;
         }
 
-        return null;
+        return best;
     }
 
     /// <summary>Whether a notice of credit was recorded before a claim: what counts is one recorded after it.</summary>
@@ -81,13 +85,14 @@ public static class Credit
     /// to hold that the owner's agreement, being of record, does.
     /// </summary>
     [Rule("Civ. Code § 8460(b)", Sure = Sure.OurReading)]
-    internal static Standing UnlessOfEarlierClaim(FactsAsOf facts, ClaimSuit suit, Standing standing)
+    internal static Standing UnlessOfEarlierClaim(FactsAsOf facts, ClaimSuit suit, Standing standing, OpenDays calendar)
     {
-        if (standing != Standing.Lost || suit.Action is not null || suit.End is not null)
+        if (standing != Standing.Lost || suit.End is not null)
             return standing;
+        var by = suit.Action is { } action && Days.Of(action.On) is { } filed ? filed.Earliest : facts.AsOf;
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            if (IsOfEarlierClaim(credit, suit) && facts.AsOf <= Period.LastDay(credit.Until, ActionDays.DaysToSue))
+            if (IsOfEarlierClaim(credit, suit) && by <= calendar.RollForwardOnAnyList(Period.LastDay(credit.Until, ActionDays.DaysToSue)))
                 return Standing.InDoubt;
         }
 

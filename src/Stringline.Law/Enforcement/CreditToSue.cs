@@ -12,7 +12,8 @@ internal static class CreditToSue
 
     /// <summary>
     /// 90 days after the credit ends, and never later than one year after the work was completed. Where the last credit was recorded
-    /// late, and so holds only against those who have not bought or lent since, the time without it stands beside.
+    /// late, and so holds only against those who have not bought or lent since, or may have been recorded before the claim, the time without it stands
+    /// beside.
     /// </summary>
     [Rule("Civ. Code § 8460(b)")]
     public static Finding Finding(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, IReadOnlyList<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
@@ -24,7 +25,7 @@ internal static class CreditToSue
         {
             if (credit.Until > latest.Until)
                 latest = credit;
-            if (Days.Of(credit.On) is { } on && on.Latest <= ninety && (inTime is null || credit.Until > inTime.Until))
+            if (Days.Of(credit.On) is { } on && on.Latest <= ninety && on.Earliest >= leading.Recorded.Latest && (inTime is null || credit.Until > inTime.Until))
                 inTime = credit;
         }
 
@@ -32,7 +33,7 @@ internal static class CreditToSue
         var why = new List<Reason>();
         AddAfter(latest, "90 days after the credit ends", Reason.Of(Section, $"The credit ends {latest.Until}; the action must be brought within 90 days after: {Period.LastDay(latest.Until, ActionDays.DaysToSue)}.", [latest]));
         if (inTime is null)
-            AddEnd(ninety, "90 days after recording, if the late notice of credit does not hold", Reason.Of("Civ. Code § 8460(b)(2)", $"If someone bought or took a security in good faith before the notice of credit, the time ended 90 days after the claim was recorded: {ninety}.", [leading.Claim]));
+            AddEnd(ninety, "90 days after recording, if the notice of credit does not hold", Reason.Of("Civ. Code § 8460(b)", $"If the notice of credit was recorded before the claim, or late and someone had bought or taken a security in good faith before it, the time ended 90 days after the claim was recorded: {ninety}.", [leading.Claim]));
         else if (inTime.Until < latest.Until)
             AddAfter(inTime, "90 days after the credit recorded in time, if the late one does not hold", Reason.Of("Civ. Code § 8460(b)(2)", $"If someone bought or took a security in good faith before the later notice of credit, the credit that ends {inTime.Until} counts: {Period.LastDay(inTime.Until, ActionDays.DaysToSue)}.", [inTime]));
 
@@ -61,7 +62,7 @@ internal static class CreditToSue
         if (completion.Open.Count == 0)
             why.Add(Reason.NotApplied(Section, $"The one year does not run: the work is not complete on any reading."));
         readings = Deadline.Sorted(readings);
-        var suit = ClaimSuit.Of(facts, leading.Claim, leading.Recorded, readings, calendar);
+        var suit = ClaimSuit.Of(facts, leading.Claim, leading.Recorded, readings, suits.Unsure, calendar);
         if (suit.Action is { } action)
             why.Add(Reason.Of(Section, $"Action filed {Days.Of(action.On)}.", [action]));
         why.Add(Reason.Of("Civ. Code § 8460(a)", $"Civ. Code § 8460(a) and its 90 days after recording do not apply where a notice of credit holds.", [leading.Claim]));

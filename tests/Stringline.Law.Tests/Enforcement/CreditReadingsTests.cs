@@ -48,9 +48,25 @@ public sealed class CreditReadingsTests
     {
         var on = Job(recorded).CreditRecorded(credit, "2026-12-15").On("2026-08-03");
         Assert.Equal(counts, on.Find("credit.enforcement-last-day") is not null);
-        Assert.Equal(counts ? Standing.Kept : Standing.Open, on.Get("credit.last-day").Standing);
+        // Kept only by one that surely came after it.
+        var surely = !credit.Contains("..", StringComparison.Ordinal) && (credit == recorded || !recorded.Contains("..", StringComparison.Ordinal));
+        Assert.Equal(!counts ? Standing.Open : surely ? Standing.Kept : Standing.InDoubt, on.Get("credit.last-day").Standing);
+        Assert.Equal(counts && !surely, on.Find("credit.enforcement-last-day")?.DaysOf().Contains("2026-08-31") == true);
         Assert.Equal(counts ? [5] : [], on.Get("credit.last-day").EntriesOf("Notice of credit recorded"));
         Assert.Equal(counts ? [] : [5], on.Get("enforcement.last-day").EntriesOf("so that credit was an earlier claim's"));
+    }
+
+    // A credit recorded before the claim is none by the words; while it would give time a court may be asked to hold that it does, of an action too.
+    [Theory]
+    [InlineData("2026-11-09", null, Standing.InDoubt)]
+    [InlineData("2026-12-01", "2026-10-15", Standing.InDoubt)]
+    [InlineData("2026-11-10", null, Standing.Lost)]
+    [InlineData("2026-11-12", "2026-11-10", Standing.Lost)]
+    [Proves("Civ. Code § 8460(b)")]
+    public void A_credit_of_before_the_claim_leaves_it_in_doubt_while_it_would_give_time(string asOf, string? filed, Standing expected)
+    {
+        var job = Job().CreditRecorded("2026-06-01", "2026-08-11");
+        Assert.Equal(expected, (filed is null ? job : job.ActionFiled(filed)).On(asOf).Get("enforcement.last-day").Standing);
     }
 
     // Recorded by the 31st of August on every reading it is in time; else it holds only against those who have not bought since.
@@ -137,7 +153,8 @@ public sealed class CreditReadingsTests
     [Theory]
     [InlineData(null, null, "2026-02-02", Standing.Open)]
     [InlineData(null, null, "2026-05-15", Standing.InDoubt)]
-    [InlineData("2026-05-11", null, "2026-05-15", Standing.Lost)] // an action too late settles it
+    [InlineData("2026-05-11", null, "2026-08-03", Standing.InDoubt)] // an action in that time would be in time
+    [InlineData("2026-07-31", null, "2026-08-03", Standing.Lost)]
     [InlineData(null, "2026-05-11", "2026-05-15", Standing.Lost)] // so does an order
     [Proves("Civ. Code § 8460(b)")]
     public void An_earlier_claims_credit_is_argued_only_where_nothing_else_ended_the_claim(string? filed, string? ordered, string asOf, Standing expected)

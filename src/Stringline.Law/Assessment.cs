@@ -148,7 +148,7 @@ public sealed record Assessment
         var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
         var credit = Credit.ToSue(facts, suits, completion, calendar);
         var action = ActionDays.Finding(facts, suits, credit, calendar);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, claim, action.Standing, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
+        var last = RecordedClaim.Finding(facts, firstDay, lastDay, suits, action.Standing, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var amounts = new Amounts(facts, reach, licence);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);

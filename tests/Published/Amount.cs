@@ -52,8 +52,8 @@ public sealed class Amount
         .Charged("1997-04-17", 18891.00m, ChargeKind.Delay)
         .Charged("1997-04-17", 183188.00m, ChargeKind.Delay)
         .ClaimRecorded("1997-01-27", 18192.00m)
-        .ClaimRecorded("1997-04-23", 245299.00m)
-        .ActionFiled("1997-07-21");
+        .ClaimRecorded("1997-04-23", 245299.00m, id: "second")
+        .ActionOn("1997-07-21", ActionOn.Lien, "second"); // the lien in suit was that of $245,299
 
     [Theory]
     [InlineData("0.01", "117328.04")]

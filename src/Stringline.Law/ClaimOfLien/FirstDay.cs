@@ -50,7 +50,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
 
         return complete is not null
             ? WithRepairs(last, null, Verdict.Yes, completion,
-                [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts)
+                [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts) with { CompletedOn = LastCompletion(facts, completion) }
             : WithRepairs(last, null, Verdict.Open, completion,
                 [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])], section, facts);
     }
@@ -71,6 +71,21 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
 
         return null;
     }
+
+    private static LocalDate? LastCompletion(FactsAsOf facts, CompletionReadings completion)
+    {
+        LocalDate? last = null;
+        foreach (var reading in completion.Open)
+        {
+            if (reading.Firmness != Firmness.Floor && reading.On.Latest <= facts.AsOf && !(last >= reading.On.Latest))
+                last = reading.On.Latest;
+        }
+
+        return last;
+    }
+
+    /// <summary>The last day on which the whole work may have become complete, where that alone shows that the claimant has ceased; null elsewhere.</summary>
+    public LocalDate? CompletedOn { get; private init; }
 
     /// <summary>Whether work was furnished after the whole was complete, so that the two ends of <see cref="Day"/> are two readings.</summary>
     public bool WorkAfterCompletion { get; private init; }

@@ -1,3 +1,4 @@
+using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -42,6 +43,22 @@ public static class RecordedClaim
         }
 
         return inForce.Count == 0 ? [counts] : inForce;
+    }
+
+    /// <summary>Of several recorded claims, those that are not released and may not count; empty where there is one.</summary>
+    internal static IReadOnlyList<ClaimRecorded> Unsure(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
+    {
+        var claims = facts.All<ClaimRecorded>();
+        if (claims.Count < 2)
+            return [];
+        var unsure = new List<ClaimRecorded>();
+        foreach (var claim in claims)
+        {
+            if (Rank(facts, claim, firstDay, lastDay) != 2 && IsReleased(facts, claim) != Verdict.Yes)
+                unsure.Add(claim);
+        }
+
+        return unsure;
     }
 
     // 2 recorded in time, 1 perhaps, 0 too late; null where it is no claim of mechanics lien that could count.
@@ -118,31 +135,40 @@ public static class RecordedClaim
 
     /// <summary>
     /// Whether a claim was recorded before the claimant ceased, and so is void; a new one may follow in time. Work entered after
-    /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since.
+    /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since. On the day of the last work it may have
+    /// been recorded after it; and what was still done between that day and the one on which the furnishing is said to have ended is not told.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static Verdict Premature(FactsAsOf facts, Days recorded, FirstDay firstDay) => firstDay.Day switch
+    private static Verdict Premature(FactsAsOf facts, Days recorded, FirstDay firstDay)
     {
-        { } first when recorded.Latest < first.Earliest => Verdict.Yes,
-        { } first when recorded.Earliest < first.Latest || firstDay.MayNotBeCompleted => Verdict.Open,
-        // A direct contractor records after it completes the direct contract (§ 8412), and nothing says that it has ceased.
-        { } when facts.Job.Claimant.Role == ClaimantRole.DirectContractor && firstDay.Ceased == Verdict.Open => Verdict.Open,
-        _ => Verdict.No,
-    };
+        if (firstDay.Day is not { } first)
+            return Verdict.No;
+        if (recorded.Earliest < first.Latest || firstDay.MayNotBeCompleted)
+        {
+            var worked = first.Earliest.PlusDays(-1);
+            if (facts.LastFurnished is { } last)
+                worked = LocalDate.Min(worked, last.Earliest);
+            return recorded.Latest < worked ? Verdict.Yes : Verdict.Open;
+        }
+
+        // A direct contractor records after it completes the direct contract (§ 8412); that it ceased only the completion of the whole may tell.
+        return facts.Job.Claimant.Role == ClaimantRole.DirectContractor && (firstDay.Ceased == Verdict.Open || recorded.Earliest < firstDay.CompletedOn)
+            ? Verdict.Open : Verdict.No;
+    }
 
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="firstDay">The first day to record.</param>
     /// <param name="lastDay">The last day to record.</param>
-    /// <param name="counts">The claim that counts, or null.</param>
+    /// <param name="suits">The claims in force with their actions.</param>
     /// <param name="action">Where the action on the claim that counts stands: lost, the claim has expired (Civ. Code § 8460(a)).</param>
     /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimRecorded? counts, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
+    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimSuits suits, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
         Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, counts, action, firstDay, lastDay), lastDay.Readings, calendar,
-            () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, counts, calendar)]);
+            StandingOf(facts, suits, action, firstDay, lastDay), lastDay.Readings, calendar,
+            () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, suits.Counts, calendar)]);
 
     private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {
@@ -179,11 +205,11 @@ public static class RecordedClaim
     /// does, the time to record.
     /// </summary>
     [Rule("Civ. Code § 8460(a)")]
-    private static Standing StandingOf(FactsAsOf facts, ClaimRecorded? counts, Standing action, FirstDay firstDay, LastDay lastDay)
+    private static Standing StandingOf(FactsAsOf facts, ClaimSuits suits, Standing action, FirstDay firstDay, LastDay lastDay)
     {
-        if (IsReleased(facts, counts) is not Verdict.No and var released)
+        if (suits.Released is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
-        if (counts is not null && Days.Of(counts.On) is { } recorded)
+        if ((action == Standing.Kept ? suits.Keeping : suits.Counts) is { } counts && Days.Of(counts.On) is { } recorded)
         {
             var another = action is Standing.Lost or Standing.InDoubt && TimeToRecord(facts, lastDay) != Standing.Lost;
             if (!another || action == Standing.InDoubt)

@@ -10,7 +10,7 @@ public static class ServiceOfClaim
     private const string InOwnersPlace = "Civ. Code § 8416(c)(2)";
 
     /// <summary>What the file shows of the service of one claim.</summary>
-    /// <param name="Good">Yes where it was served as the section says; open where the file does not say; no where it was served otherwise, or late.</param>
+    /// <param name="Good">Yes where it was served as the section says; open where the file says nothing of any service; no where it was served otherwise, or late, or where only the service of another claim is told.</param>
     /// <param name="Why">Why; null where the file does not say.</param>
     /// <param name="Question">What is to be asked; null where nothing is.</param>
     public readonly record struct Shown(Verdict Good, Reason? Why, Question? Question);
@@ -49,19 +49,22 @@ public static class ServiceOfClaim
     [Rule("Civ. Code § 8416(e)")]
     public static Shown Of(FactsAsOf facts, ClaimRecorded claim)
     {
-        var best = new Shown(Verdict.Open, null, new Question("How, to whom and on which day was the copy of the claim served? It goes by registered or certified mail, or by first-class mail with a certificate of mailing, to the owner, before the claim is recorded. (claim-served)"));
-        foreach (var served in facts.All<ClaimServed>())
+        var none = new Question("How, to whom and on which day was the copy of the claim served? It goes by registered or certified mail, or by first-class mail with a certificate of mailing, to the owner, before the claim is recorded. (claim-served)");
+        var all = facts.All<ClaimServed>();
+        Shown? best = null;
+        foreach (var served in all)
         {
             if (!BelongsTo(facts, served, claim))
                 continue;
             var shown = Judge(facts, served, claim);
             if (shown.Good == Verdict.Yes)
                 return shown;
-            if (best.Why is null)
-                best = shown;
+            best ??= shown;
         }
 
-        return best;
+        // A file that tells how one claim was served and not how another was may mean that the other was not.
+        return best ?? (all.Count == 0 ? new Shown(Verdict.Open, null, none) : new Shown(Verdict.No,
+            Reason.NotApplied("Civ. Code § 8416(a)(7)", $"The file tells how a copy of another claim was served, and nothing of the claim recorded {Days.Of(claim.On)}. Each claim has its own affidavit of service. {Unenforceable}", claim), none));
     }
 
     // A copy is that of the first claim recorded on its day or later; what was mailed after the last claim is that one's.

@@ -74,7 +74,7 @@ public static class Conversion
         (ClaimSuit Suit, Verdict Sure)? best = null;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced) || ClaimSuit.Of(facts, claim, DesignLienDays.Ninety, calendar) is not { } suit)
+            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced) || ClaimSuit.Of(facts, claim, DesignLienDays.Ninety, facts.All<ClaimRecorded>(), calendar) is not { } suit)
                 continue;
             var released = DesignLienRelease.IsReleased(facts, claim);
             var sure = released == Verdict.Yes ? Verdict.No : IsAlive(suit, commenced);

@@ -49,14 +49,21 @@ public static class DesignLienDays
     internal static ClaimSuits? Suits(FactsAsOf facts, LienKind kind, OpenDays calendar)
     {
         List<ClaimRecorded>? claims = null;
+        List<ClaimRecorded>? unsure = null;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
+            if (DesignLienRelease.IsReleased(facts, claim) == Verdict.Yes)
+                continue;
             var isOf = kind == LienKind.Design ? WhichLien.MayBeDesign(facts, claim) : WhichLien.Of(facts, claim) == kind;
-            if (isOf && Days.Of(claim.On) is not null && DesignLienRelease.IsReleased(facts, claim) != Verdict.Yes)
+            if (isOf && Days.Of(claim.On) is not null)
                 (claims ??= []).Add(claim);
+            // The converted lien is the design lien recorded anew: an action that names neither is on the one that lives.
+            var of = WhichLien.Of(facts, claim);
+            if (of != kind && !(of == LienKind.Design && kind == LienKind.Converted))
+                (unsure ??= []).Add(claim);
         }
 
-        return claims is null ? null : ClaimSuits.Of(facts, claims[^1], DesignLienRelease.IsReleased(facts, claims[^1]), claims, calendar);
+        return claims is null ? null : ClaimSuits.Of(facts, claims[^1], DesignLienRelease.IsReleased(facts, claims[^1]), claims, unsure ?? [], calendar);
     }
 
     /// <summary>

@@ -10,13 +10,43 @@ internal static class ClaimAction
     /// Whether an action enforces a claim: not one brought before the claim was recorded, nor one on another thing or another claim. A small
     /// claims court gives money and forecloses nothing, so whether an action there does is in doubt.
     /// </summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="action">The action.</param>
+    /// <param name="filed">The day it was filed.</param>
+    /// <param name="claim">A recorded claim.</param>
+    /// <param name="recorded">The day it was recorded.</param>
+    /// <param name="unsure">The recorded claims that may not count.</param>
     [Rule("Civ. Code § 8460(a)")]
     [Rule("Code Civ. Proc. § 116.220", Since = "2024-01-01")]
-    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, Days filed, ClaimRecorded claim, Days recorded)
+    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, Days filed, ClaimRecorded claim, Days recorded, IReadOnlyList<ClaimRecorded> unsure)
     {
         if (filed.Latest < recorded.Earliest || !MayBeOn(action, ActionOn.Lien) || (action.Claim is { } named && !facts.Names(named, claim)))
             return Verdict.No;
-        return action.SmallClaims || filed.Earliest < recorded.Latest || OwnerNotSued(facts, action, filed) is not null ? Verdict.Open : Verdict.Yes;
+        return action.SmallClaims || filed.Earliest < recorded.Latest || OwnerNotSued(facts, action, filed) is not null || MayBeOnAnother(facts, action, filed, unsure)
+            ? Verdict.Open : Verdict.Yes;
+    }
+
+    /// <summary>
+    /// Whether an action that names none of several claims recorded before it may be on one that does not count. "An action to enforce the lien" is
+    /// one on a claim; on which, its complaint says and the file does not.
+    /// </summary>
+    [Rule("Civ. Code § 8460(a)", Sure = Sure.OurReading)]
+    internal static bool MayBeOnAnother(FactsAsOf facts, ActionFiled action, Days filed, IReadOnlyList<ClaimRecorded> unsure)
+    {
+        if (action.Claim is not null || unsure.Count == 0)
+            return false;
+        var several = -1;
+        foreach (var claim in facts.All<ClaimRecorded>())
+            several += claim.On.Earliest > filed.Latest ? 0 : 1;
+        if (several < 1)
+            return false;
+        foreach (var claim in unsure)
+        {
+            if (!(claim.On.Earliest > filed.Latest))
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Whether an action is, or may be, on a thing: one that the file does not say may be on any.</summary>

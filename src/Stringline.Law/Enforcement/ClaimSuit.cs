@@ -35,8 +35,9 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// <param name="facts">The facts.</param>
     /// <param name="claim">A recorded claim.</param>
     /// <param name="days">Days in which to sue after recording.</param>
+    /// <param name="unsure">The recorded claims that may not count.</param>
     /// <param name="calendar">The calendar.</param>
-    public static ClaimSuit? Of(FactsAsOf facts, ClaimRecorded claim, int days, OpenDays calendar)
+    public static ClaimSuit? Of(FactsAsOf facts, ClaimRecorded claim, int days, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
     {
         if (Days.Of(claim.On) is not { } recorded)
             return null;
@@ -45,7 +46,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
             : [Named(recorded.Earliest), Named(recorded.Latest)];
         Reading Named(LocalDate day) => Deadline.Own($"recorded on {LawText.IsoDay(day)}", Period.LastDay(day, days), calendar);
 
-        return Of(facts, claim, recorded, readings, calendar);
+        return Of(facts, claim, recorded, readings, unsure, calendar);
     }
 
     /// <summary>The same by other last days, such as those after a credit.</summary>
@@ -53,14 +54,15 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// <param name="claim">A recorded claim.</param>
     /// <param name="recorded">The day it was recorded.</param>
     /// <param name="readings">The last day to sue, earliest first; not empty.</param>
+    /// <param name="unsure">The recorded claims that may not count.</param>
     /// <param name="calendar">The calendar.</param>
-    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<Reading> readings, OpenDays calendar)
+    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<Reading> readings, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
     {
         var unsued = Unsued(facts.AsOf, readings);
         var best = new ClaimSuit(claim, recorded, readings, unsued, null);
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (Days.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded) is not Verdict.No and var enforces)
+            if (Days.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded, unsure) is not Verdict.No and var enforces)
                 best = Better(best, best.With(facts, action, filed, enforces, unsued, calendar));
         }
 
@@ -74,6 +76,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
             standing = Standing.InDoubt;
         if (ClaimAction.EndOf(facts, action, filed, out var surely) is not { } end)
             return this with { Action = action, Standing = standing };
+        surely &= enforces == Verdict.Yes;
         var after = AfterEnd(end, standing, unsued);
         return this with { Action = action, End = end, Standing = surely || after == standing ? after : Standing.InDoubt };
     }

@@ -30,6 +30,12 @@ public sealed class ClaimSuits
     /// <summary>The claims that still matter, earliest first: a claim that had expired before the next was recorded is left out.</summary>
     internal IReadOnlyList<ClaimSuit> Chain => chain;
 
+    /// <summary>The recorded claims, released ones left out, that may not count: an action that names none of several may be on one of them.</summary>
+    internal IReadOnlyList<ClaimRecorded> Unsure { get; private init; } = [];
+
+    /// <summary>The claim that keeps the right by its recording: the one that is sued on where that one may not count, for its action keeps no other; else the one that counts.</summary>
+    internal ClaimRecorded? Keeping => Leading is { Action: not null } leading && IsAmong(Unsure, leading) ? leading.Claim : Counts;
+
     /// <summary>Looks at every claim in force.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="counts">The recorded claim that counts.</param>
@@ -40,16 +46,17 @@ public sealed class ClaimSuits
     {
         if (counts is null)
             return new ClaimSuits(null, RecordedClaim.IsReleased(facts, null), [], null);
-        return Of(facts, counts, RecordedClaim.IsReleased(facts, counts), RecordedClaim.InForce(facts, firstDay, lastDay, counts), calendar);
+        var unsure = RecordedClaim.Unsure(facts, firstDay, lastDay);
+        return Of(facts, counts, RecordedClaim.IsReleased(facts, counts), RecordedClaim.InForce(facts, firstDay, lastDay, counts), unsure, calendar);
     }
 
     /// <summary>The same for claims that are known to be in force.</summary>
-    internal static ClaimSuits Of(FactsAsOf facts, ClaimRecorded counts, Verdict released, IReadOnlyList<ClaimRecorded> inForce, OpenDays calendar)
+    internal static ClaimSuits Of(FactsAsOf facts, ClaimRecorded counts, Verdict released, IReadOnlyList<ClaimRecorded> inForce, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
     {
         var suits = new List<ClaimSuit>(inForce.Count);
         foreach (var claim in inForce)
         {
-            if (ClaimSuit.Of(facts, claim, ActionDays.DaysToSue, calendar) is not { } suit)
+            if (ClaimSuit.Of(facts, claim, ActionDays.DaysToSue, unsure, calendar) is not { } suit)
                 continue;
             suits.RemoveAll(before => HadExpired(facts, before, suit));
             suits.Add(suit);
@@ -58,11 +65,22 @@ public sealed class ClaimSuits
         ClaimSuit? leading = null;
         foreach (var suit in suits)
         {
-            if (leading is null || (suit.Action is not null && leading.Action is null) || (suit.IsSued && !leading.IsSued))
+            if (leading is null || (suit.Action is not null && leading.Action is null) || (suit.IsSued && (!leading.IsSued || (IsAmong(unsure, leading) && !IsAmong(unsure, suit)))))
                 leading = suit;
         }
 
-        return new ClaimSuits(counts, released, [.. suits], leading);
+        return new ClaimSuits(counts, released, [.. suits], leading) { Unsure = unsure };
+    }
+
+    private static bool IsAmong(IReadOnlyList<ClaimRecorded> claims, ClaimSuit suit)
+    {
+        foreach (var claim in claims)
+        {
+            if (ReferenceEquals(claim, suit.Claim))
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>

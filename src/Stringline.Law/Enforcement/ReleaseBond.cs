@@ -169,7 +169,7 @@ public static class ReleaseBond
         var best = Verdict.No;
         foreach (var suit in suits.Chain)
         {
-            var so = ClaimAction.Enforces(facts, action, filed, suit.Claim, suit.Recorded);
+            var so = ClaimAction.Enforces(facts, action, filed, suit.Claim, suit.Recorded, suits.Unsure);
             if (so == Verdict.Yes)
                 return so;
             best = so == Verdict.Open ? so : best;

@@ -17,7 +17,7 @@ internal static class WhyAction
         if (suits.Leading is { Stay: { } stay } stayed && standing is not (Standing.Done or Standing.Kept))
             why.Add(stay.InsteadOfSuit(stayed.FirstEnd));
         foreach (var suit in suits.Chain)
-            About(facts, suit, why, calendar);
+            About(facts, suit, suits.Unsure, why, calendar);
         if (Stay.Of(facts, PartyCapacity.DirectContractor, suits.Leading!.Recorded.Earliest, suits.Leading.LastEnd) is { } contractors)
             why.Add(Reason.Of("11 U.S.C. § 362(a)", $"{contractors.Debtor.Name} is or was in bankruptcy ({contractors.Since}): leave it out of the suit while the stay lasts. The lien on the owner's land is enforced without it."));
         if (suits.Chain.Count > 1)
@@ -40,16 +40,16 @@ internal static class WhyAction
     [Rule("Civ. Code § 8464")]
     private static Reason Costs { get; } = Reason.Of("Civ. Code § 8464", $"Keep the recorder's and the postal receipts with the job: what was paid to verify and record the claim is allowed as costs if the lien is established; it is no part of the claim.");
 
-    private static void About(FactsAsOf facts, ClaimSuit suit, List<Reason> why, OpenDays calendar)
+    private static void About(FactsAsOf facts, ClaimSuit suit, IReadOnlyList<ClaimRecorded> unsure, List<Reason> why, OpenDays calendar)
     {
         why.Add(Reason.Of(Section, $"Claim recorded {suit.Recorded}; the action must be brought by {suit.FirstEnd}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [suit.Claim]));
         if (suit.Action is { } action && Days.Of(action.On) is { } filed)
-            AboutAction(facts, suit, action, filed, why, calendar);
+            AboutAction(facts, suit, action, filed, unsure, why, calendar);
         if (suit.End is { } end)
             why.Add(AboutEnd(end));
     }
 
-    private static void AboutAction(FactsAsOf facts, ClaimSuit suit, ActionFiled action, Days filed, List<Reason> why, OpenDays calendar)
+    private static void AboutAction(FactsAsOf facts, ClaimSuit suit, ActionFiled action, Days filed, IReadOnlyList<ClaimRecorded> unsure, List<Reason> why, OpenDays calendar)
     {
         why.Add(Reason.Of(Section, $"Action filed {filed}.", [action]));
         if (filed.Latest > suit.FirstEnd)
@@ -62,6 +62,8 @@ internal static class WhyAction
                 why.Add(Reason.Of(Section, $"Whether that was within the {ActionDays.DaysToSue} days turns on a day that is in doubt."));
         }
 
+        if (ClaimAction.MayBeOnAnother(facts, action, filed, unsure))
+            why.Add(Reason.Of(Section, $"The file does not say which of the claims the action enforces, and one of those recorded before it may not count.", [action]));
         if (action.SmallClaims)
             why.Add(Reason.Of("Code Civ. Proc. § 116.220", $"A small claims court gives money and does not foreclose a lien: whether the action there keeps it is in doubt. Bring one to foreclose in the superior court by {suit.FirstEnd}.", [action]));
         if (ClaimAction.OwnerNotSued(facts, action, filed) is { } owner)
@@ -105,6 +107,8 @@ internal static class WhyAction
                 questions.Add(new Question($"The recorder is closed on {LawText.Day(suit.Recorded.Earliest)} ({calendar.WhyClosed(suit.Recorded.Earliest)}): is that the day on which the claim was recorded? (claim-recorded.on)") { Corrects = suit.Claim });
             if (ClaimOfLien.WhichLien.Of(facts, suit.Claim) is null)
                 questions.Add(ClaimOfLien.WhichLien.Ask(suit.Claim));
+            if (suit.Action is { } unnamed && Days.Of(unnamed.On) is { } filed && ClaimAction.MayBeOnAnother(facts, unnamed, filed, suits.Unsure))
+                questions.Add(new Question("Which of the recorded claims of lien does the action enforce? (action-filed.claim)") { Corrects = unnamed });
             if (suit.End is { How: ActionEnd.Dismissed, WithoutPrejudice: null } end)
                 questions.Add(new Question("Does the order of dismissal say expressly that it is without prejudice? (action-ended.withoutPrejudice)") { Corrects = end });
             if (suit is { Action: { Enforces.Count: 0 } action, End: null } && standing is Standing.Kept or Standing.InDoubt)

@@ -131,8 +131,8 @@ public sealed class ContractCompletedTests
 
     // Completion of Monday 11 May 2026 contested; the claimant's own later work of 10 June then only cured a defect, or was still owed.
     [Theory]
-    [InlineData("2026-05-11", Standing.Lost)]
-    [InlineData("2026-05-12", Standing.InDoubt)]
+    [InlineData("2026-05-10", Standing.Lost)]
+    [InlineData("2026-05-11", Standing.InDoubt)]
     [InlineData("2026-06-11", Standing.Kept)]
     [Proves("Civ. Code § 8414(a)")]
     public void A_contested_completion_leaves_both_first_days_too(string recorded, Standing expected)

@@ -52,8 +52,8 @@ public sealed class FirstDayOfOneContractTests
     // § 8412 asks that the direct contract is completed, and § 8186(a) takes it as completed when the notice is recorded: of a contract left unfinished on
     // 10 October nothing else shows it before, so that a claim between the two is in doubt.
     [Theory]
-    [InlineData("2025-10-10", Standing.Lost)]
-    [InlineData("2025-10-11", Standing.InDoubt)]
+    [InlineData("2025-10-09", Standing.Lost)]
+    [InlineData("2025-10-10", Standing.InDoubt)]
     [InlineData("2025-10-20", Standing.InDoubt)]
     [InlineData("2025-10-21", Standing.Kept)]
     [Proves("Civ. Code § 8186(a)")]

@@ -48,7 +48,8 @@ public sealed class FirstDayTests
 
     // Hundley v. Marinkovich (1942) 53 Cal.App.2d 288: a lock replaced after completion; against Precision Framing above.
     [Theory]
-    [InlineData("2026-05-08", Standing.Lost)]
+    [InlineData("2026-05-07", Standing.Lost)]
+    [InlineData("2026-05-08", Standing.InDoubt)]
     [InlineData("2026-05-09", Standing.InDoubt)]
     [InlineData("2026-05-20", Standing.InDoubt)]
     [InlineData("2026-06-11", Standing.Kept)]

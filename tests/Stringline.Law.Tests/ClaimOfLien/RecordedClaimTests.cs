@@ -12,7 +12,8 @@ public sealed class RecordedClaimTests
     private static Finding Last(JobBuilder job, string asOf = "2026-09-01") => job.On(asOf).Get("claim-of-lien.last-day");
 
     [Theory]
-    [InlineData("2026-04-06", Standing.Lost)]
+    [InlineData("2026-04-05", Standing.Lost)]
+    [InlineData("2026-04-06", Standing.InDoubt)] // on the day of the last work, before it or after
     [InlineData("2026-04-07", Standing.Kept)]
     [InlineData("2026-08-02", Standing.Kept)]
     [InlineData("2026-08-03", Standing.InDoubt)]
@@ -46,8 +47,8 @@ public sealed class RecordedClaimTests
 
     // What the reasons say of a claim: the section that it was too early under is the claimant's own.
     [Theory]
-    [InlineData("2026-04-06", ClaimantRole.Supplier, false, "Civ. Code § 8414(a)", "before the claimant had ceased")]
-    [InlineData("2026-04-06", ClaimantRole.DirectContractor, false, "Civ. Code § 8412", "before the claimant had ceased")]
+    [InlineData("2026-04-05", ClaimantRole.Supplier, false, "Civ. Code § 8414(a)", "before the claimant had ceased")]
+    [InlineData("2026-04-05", ClaimantRole.DirectContractor, false, "Civ. Code § 8412", "before the claimant had ceased")]
     [InlineData("2026-04-07", ClaimantRole.Supplier, true, "Civ. Code § 8410", "Claim of lien recorded 2026-04-07 (Tue).")]
     [InlineData("2026-04-07", ClaimantRole.DirectContractor, true, "Civ. Code § 8410", "Claim of lien recorded 2026-04-07 (Tue).")]
     [InlineData("2026-04-06..2026-04-07", ClaimantRole.Supplier, true, "Civ. Code § 8414(a)", "is open; if it had not, the claim is void")]
@@ -164,19 +165,36 @@ public sealed class RecordedClaimTests
     public void A_claim_is_given_up_by_a_release_that_may_have_come_after_it(string recorded, string released, Standing expected) =>
         Assert.Equal(expected, Last(Supplier().ClaimRecorded(recorded).ReleaseRecorded(released, satisfied: false), "2026-07-15").Standing);
 
-    // Ceased on some day from 12 to 14 April: too early for certain through the 12th, in time for certain from the 15th.
+    // Worked last on 8 April, and ceased on some day from 12 to 14 April: too early for certain before the 8th, in time for certain from the 15th. On the
+    // 8th it may have been recorded after the work; from then to the end nothing is told of what was still done.
     [Theory]
-    [InlineData("2026-04-12", Standing.Lost)]
+    [InlineData("2026-04-07", Standing.Lost)]
+    [InlineData("2026-04-08", Standing.InDoubt)]
+    [InlineData("2026-04-12", Standing.InDoubt)]
     [InlineData("2026-04-13", Standing.InDoubt)]
     [InlineData("2026-04-14", Standing.InDoubt)]
     [InlineData("2026-04-15", Standing.Kept)]
-    [InlineData("2026-04-10..2026-04-12", Standing.Lost)]
+    [InlineData("2026-04-06..2026-04-07", Standing.Lost)]
+    [InlineData("2026-04-06..2026-04-08", Standing.InDoubt)]
     [InlineData("2026-04-10..2026-04-13", Standing.InDoubt)]
     [InlineData("2026-04-14..2026-04-15", Standing.InDoubt)]
     [InlineData("2026-04-15..2026-04-16", Standing.Kept)]
     [Proves("Civ. Code § 8414(a)")]
     public void A_claim_about_the_doubtful_end_of_work_may_be_void(string recorded, Standing expected) =>
-        Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
+        Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m, until: "2026-04-08").Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
+
+    // Only the completion on 4 May, or as the owner swears on the 8th, shows that the direct contractor had completed its contract (§ 8412).
+    [Theory]
+    [InlineData("2026-05-03", null, Standing.InDoubt)]
+    [InlineData("2026-05-04", null, Standing.Kept)]
+    [InlineData("2026-05-07", "2026-05-08", Standing.InDoubt)]
+    [InlineData("2026-05-08", "2026-05-08", Standing.Kept)]
+    [Proves("Civ. Code § 8412")]
+    public void A_direct_contractors_claim_before_the_completion_that_alone_shows_its_own_is_in_doubt(string recorded, string? owners, Standing expected)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 10m, until: "2026-04-08").Completed("2026-05-04").ClaimRecorded(recorded);
+        Assert.Equal(expected, Last(owners is null ? job : job.OwnerRecorded("2026-05-06", OwnerNotice.Completion, states: owners)).Standing);
+    }
 
     // A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832: the time does not run before the acceptance.
     [Fact]

@@ -18,14 +18,15 @@ public sealed class WhoseCopyTests
     }
 
     // The affidavit of service is part of the claim, so a copy is that of the next claim recorded; what was mailed after the last claim came too late for it.
+    // A file that tells of one copy and not of the other's shows no service of the other.
     [Theory]
     [InlineData(null, Verdict.Open, Verdict.Open)]
-    [InlineData("2025-11-19", Verdict.Yes, Verdict.Open)]
-    [InlineData("2025-11-20", Verdict.Yes, Verdict.Open)]
-    [InlineData("2025-11-21", Verdict.Open, Verdict.Yes)]
-    [InlineData("2025-12-03", Verdict.Open, Verdict.Yes)]
-    [InlineData("2025-12-04", Verdict.Open, Verdict.No)]
-    [InlineData("2025-11-19..2025-11-21", Verdict.No, Verdict.Open)]
+    [InlineData("2025-11-19", Verdict.Yes, Verdict.No)]
+    [InlineData("2025-11-20", Verdict.Yes, Verdict.No)]
+    [InlineData("2025-11-21", Verdict.No, Verdict.Yes)]
+    [InlineData("2025-12-03", Verdict.No, Verdict.Yes)]
+    [InlineData("2025-12-04", Verdict.No, Verdict.No)]
+    [InlineData("2025-11-19..2025-11-21", Verdict.No, Verdict.No)]
     [Proves("Civ. Code § 8416(a)(7)")]
     public void A_copy_is_that_of_the_next_claim_recorded(string? served, Verdict first, Verdict second)
     {
@@ -37,12 +38,27 @@ public sealed class WhoseCopyTests
 
     // The first claim recorded on some day from the 20th to the 22nd.
     [Theory]
-    [InlineData("2025-11-20", Verdict.Yes, Verdict.Open)]
-    [InlineData("2025-11-22", Verdict.No, Verdict.Open)]
-    [InlineData("2025-11-23", Verdict.Open, Verdict.Yes)]
+    [InlineData("2025-11-20", Verdict.Yes, Verdict.No)]
+    [InlineData("2025-11-22", Verdict.No, Verdict.No)]
+    [InlineData("2025-11-23", Verdict.No, Verdict.Yes)]
     [Proves("Civ. Code § 8416(a)(7)")]
     public void A_copy_inside_the_doubt_of_the_recording_may_have_come_after_it(string served, Verdict first, Verdict second) =>
         Assert.Equal([first, second], Good(Recorded("2025-11-20..2025-11-22").ClaimRecorded("2025-12-03", 6430m).ClaimServed(served)));
+
+    // The first claim was served as the section says, nothing is told of the second; or the copy came after the first, and may be either's.
+    [Theory]
+    [InlineData(null, Standing.Kept)]
+    [InlineData("2025-11-19", Standing.Kept)]
+    [InlineData("2025-11-21", Standing.Kept)]
+    [InlineData("2025-12-04", Standing.InDoubt)]
+    [Proves("Civ. Code § 8416(e)")]
+    public void Of_two_claims_one_that_was_served_keeps_the_right(string? served, Standing expected)
+    {
+        var two = Recorded().ClaimRecorded("2025-12-03", 6430m);
+        var last = (served is null ? two : two.ClaimServed(served)).On("2026-01-05").Get("claim-of-lien.last-day");
+        Assert.Equal(expected, last.Standing);
+        Assert.Equal(served is not null, last.RuledOut("Civ. Code § 8416(a)(7)"));
+    }
 
     // In time is not all; but what is too late is not saved by a doubt of its service.
     [Fact]

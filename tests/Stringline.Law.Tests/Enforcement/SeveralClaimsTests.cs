@@ -83,6 +83,41 @@ public sealed class SeveralClaimsTests
     public void An_action_in_the_first_claims_time_is_kept_on_either_reading(string filed, string? claim, Standing expected) =>
         Assert.Equal(expected, Second(First()).ActionOn(filed, ActionOn.Lien, claim).On("2026-04-12").Get("enforcement.last-day").Standing);
 
+    // Completed on 22 October 2025: the time to record ended on Tuesday 20 January 2026, and a claim of the 26th came too late, or one of
+    // another county counts for nothing. An action that names neither claim may be on that one; one brought before it was recorded is not.
+    [Theory]
+    [InlineData("2026-01-12", null, "2026-02-02", null, Standing.Kept)]
+    [InlineData("2026-01-26", null, "2026-02-02", "first", Standing.Kept)]
+    [InlineData("2026-01-26", null, "2026-02-02", null, Standing.InDoubt)]
+    [InlineData("2026-01-26", null, "2026-01-25", null, Standing.Kept)]
+    [InlineData("2026-01-12", "Solano", "2026-02-02", "first", Standing.Kept)]
+    [InlineData("2026-01-12", "Solano", "2026-02-02", null, Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(a)")]
+    public void An_action_that_names_none_of_several_claims_may_be_on_one_that_does_not_count(string second, string? county, string filed, string? claim, Standing expected)
+    {
+        var on = First().ClaimRecorded(second, 6_430m, id: "second", county: county).ActionOn(filed, ActionOn.Lien, claim).On("2026-02-10");
+        var action = on.Get("enforcement.last-day");
+        Assert.Equal(expected, action.Standing);
+        Assert.Equal(expected, on.Get("lien-right").Standing);
+        Assert.Equal(expected == Standing.InDoubt, action.Asks("(action-filed.claim)"));
+        Assert.Equal(expected == Standing.InDoubt, action.Says("which of the claims the action enforces"));
+    }
+
+    // The copy of the first was served late; the second is good, and the action is on the first.
+    [Theory]
+    [InlineData("2025-11-19", Standing.Kept)]
+    [InlineData("2025-11-21", Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(a)")]
+    public void An_action_on_a_claim_that_may_not_count_keeps_not_the_one_beside_it(string served, Standing expected) =>
+        Assert.Equal(expected, Second(First().ClaimServed(served)).ActionOn("2026-02-02", ActionOn.Lien, "first").On("2026-04-20").Get("lien-right").Standing);
+
+    // Whichever claim it was on, what became of an action that names none is sure only of that claim.
+    [Fact]
+    [Proves("Civ. Code § 8490")]
+    public void An_order_in_an_action_that_names_none_of_two_claims_leaves_both_in_doubt() =>
+        Assert.Equal(Standing.InDoubt, First().ClaimRecorded("2026-01-26", 6_430m).ActionFiled("2026-02-02").ActionEnded("2026-02-03", ActionEnd.Dismissed, false)
+            .On("2026-02-10").Get("enforcement.last-day").Standing);
+
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     public void A_first_claim_that_is_released_leaves_the_second_alone() =>

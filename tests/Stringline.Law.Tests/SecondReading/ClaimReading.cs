@@ -57,8 +57,9 @@ internal static class ClaimReading
 
     private static bool Counts(World w, ClaimRecorded claim, LocalDate day, PrivateCompletion.Completion complete)
     {
+        // § 8060(b): where the work or part of it lies. A file that lists the other counties lists them all.
         if (claim.County is { } county && county != w.Job.Work.Site.County && !w.Job.Work.Site.AlsoIn.Contains(county)
-            && !w.Either("part of the work lies there", claim.Index))
+            && (w.Job.Work.Site.AlsoIn.Count > 0 || !w.Either("part of the work lies there", claim.Index)))
             return false;
         return IsAfterNotice(w, day, claim.Index) && (complete.LastDay is not { } last
             || w.InTime(day, last, "claim in time", claim.Index));

@@ -16,7 +16,7 @@ internal static class CreditReading
         LocalDate? next = null;
         foreach (var r in claims)
         {
-            var last = EnforcementReading.LastDay(w, r, w.On(r));
+            var last = EnforcementReading.Ninety(w, r, w.On(r));
             if (EnforcementReading.IsSued(w, r, w.On(r)))
                 return Answer.Free;
             foreach (var credit in w.Matter.Of<CreditRecorded>())
@@ -42,7 +42,6 @@ internal static class CreditReading
             return Answer.Free;
         if (ClaimReading.IsDead(w))
             return Answer.Lost;
-        var complete = PrivateCompletion.Of(w);
         var answer = Answer.Free;
         foreach (var credit in w.Matter.Of<CreditRecorded>())
         {
@@ -52,22 +51,9 @@ internal static class CreditReading
             var (claim, day) = (claims[0], w.On(claims[0]));
             if (EnforcementReading.IsSued(w, claim, day))
                 return Answer.Kept;
-            if (w.On(credit) > EnforcementReading.LastDay(w, claim, day)
-                && !w.InTime(w.On(credit), day.PlusDays(90), "credit in time", credit.Index) && !w.Either("no buyer in good faith"))
-                return Answer.Lost;
-            var last = credit.Until.PlusDays(90);
-            if (complete.Day is { } completed)
-                last = World.Earlier(last, PlainCalendar.Years(completed, 1))!.Value;
-            foreach (var action in w.Matter.Of<ActionFiled>())
-            {
-                if (EnforcementReading.IsOnLien(w, action, claim) && w.On(action) > day
-                    && w.InTime(w.On(action), last, "sued after the credit", action.Index))
-                    return Answer.Kept;
-            }
-
-            if (EnforcementReading.IsStayed(w))
-                return Answer.Doubt;
-            answer = w.IsOver(last, "time to sue after the credit") ? Answer.Lost : Answer.Open(last);
+            var last = EnforcementReading.LastDay(w, claim, day);
+            answer = !w.IsOver(last, "time to sue after the credit") ? Answer.Open(last)
+                : EnforcementReading.IsStayed(w, day, last) ? Answer.Doubt : Answer.Lost;
         }
 
         return answer;

@@ -6,17 +6,42 @@ namespace Stringline.Law.Tests.SecondReading;
 internal static class EnforcementReading
 {
     /// <summary>Whether an action on a claim was brought in time, or still may be.</summary>
-    public static bool IsSuedOrOpen(World w, ClaimRecorded claim, LocalDate recorded) =>
-        IsSued(w, claim, recorded) || !w.IsOver(LastDay(w, claim, recorded), "time to sue", claim.Index) || IsStayed(w)
-            || HasCredit(w, recorded);
+    public static bool IsSuedOrOpen(World w, ClaimRecorded claim, LocalDate recorded)
+    {
+        if (IsSued(w, claim, recorded))
+            return true;
+        var last = LastDay(w, claim, recorded);
+        return !w.IsOver(last, "time to sue", claim.Index) || IsStayed(w, recorded, last);
+    }
 
+    /// <summary>
+    /// The last day to sue: 90 days after recording, or after the end of a credit of which notice was recorded in those days, or later but before
+    /// a buyer in good faith; with credit never later than a year after completion.
+    /// </summary>
     public static LocalDate LastDay(World w, ClaimRecorded claim, LocalDate recorded)
     {
-        // An amended claim may be the same claim: then the first one's time runs on.
+        var ninety = Ninety(w, claim, recorded);
+        LocalDate? credited = null;
+        foreach (var credit in w.Matter.Of<CreditRecorded>())
+        {
+            var on = w.On(credit);
+            if (on >= recorded && (w.InTime(on, ninety, "credit in time", credit.Index) || w.Either("no buyer in good faith", credit.Index)))
+                credited = World.Later(credited, credit.Until.PlusDays(90));
+        }
+
+        if (credited is not { } end)
+            return ninety;
+        return PrivateCompletion.Of(w).Day is { } complete ? World.Earlier(end, PlainCalendar.Years(complete, 1))!.Value : end;
+    }
+
+    /// <summary>The ninetieth day after recording.</summary>
+    public static LocalDate Ninety(World w, ClaimRecorded claim, LocalDate recorded)
+    {
+        // An amended claim may be the same claim: then the first one's time runs on. One that is surely bad was no lien whose time could.
         foreach (var earlier in w.Matter.Of<ClaimRecorded>())
         {
             if (earlier.Index == claim.Index || ClaimReading.IsDesignLien(w, earlier) || w.On(earlier) >= recorded
-                || w.Matter.Of<ReleaseRecorded>().Length > 0)
+                || w.Matter.Of<ReleaseRecorded>().Length > 0 || w.Matter.IsSurelyBad(earlier))
                 continue;
             if (w.Either("the later claim is the earlier one amended", claim.Index))
                 recorded = w.On(earlier) < recorded ? w.On(earlier) : recorded;
@@ -34,7 +59,7 @@ internal static class EnforcementReading
             var day = w.On(action);
             if (day < recorded)
                 continue;
-            if (w.InTime(day, LastDay(w, claim, recorded), "sued in time", action.Index) || HasCredit(w, recorded))
+            if (w.InTime(day, LastDay(w, claim, recorded), "sued in time", action.Index))
                 return true;
         }
 
@@ -69,11 +94,11 @@ internal static class EnforcementReading
         };
     }
 
-    public static bool IsStayed(World w) =>
-        w.Matter.In(PartyCapacity.Owner).Any(o => o.BankruptSince <= w.AsOf) && w.Either("the stay keeps the time");
+    /// <summary>Whether the owner was in bankruptcy on some day of the time to sue, and it stood still.</summary>
+    public static bool IsStayed(World w, LocalDate recorded, LocalDate last) => WasStayed(w, recorded, last) && w.Either("the stay keeps the time");
 
-    private static bool HasCredit(World w, LocalDate recorded) =>
-        w.Matter.Of<CreditRecorded>().Any(c => w.Either("the credit keeps the lien", c.Index));
+    public static bool WasStayed(World w, LocalDate recorded, LocalDate last) => w.Matter.In(PartyCapacity.Owner).Any(o =>
+        o.BankruptSince <= w.AsOf && o.BankruptSince <= PlainCalendar.RolledOnAnyList(last) && !(o.BankruptUntil < recorded));
 
     /// <summary>
     /// The row of the action; whether the claim itself is good is told in the claim's row, so only one that is surely bad counts for
@@ -93,7 +118,7 @@ internal static class EnforcementReading
         var open = false;
         var expired = false;
         var bad = false;
-        var stayed = w.Matter.In(PartyCapacity.Owner).Any(o => o.BankruptSince <= w.AsOf);
+        var stayed = false;
         foreach (var claim in w.Matter.Of<ClaimRecorded>())
         {
             if (ClaimReading.IsDesignLien(w, claim))
@@ -111,6 +136,7 @@ internal static class EnforcementReading
             if (w.IsOver(last, "time to sue", claim.Index))
             {
                 expired = true;
+                stayed |= WasStayed(w, day, last);
                 continue;
             }
 
@@ -120,7 +146,8 @@ internal static class EnforcementReading
 
         if (open)
             return Answer.Open(next);
-        if (expired && (stayed || w.Matter.Of<CreditRecorded>().Length > 0))
+        // A credit recorded before the claim is none by the words of § 8460(b); a court may be asked to hold otherwise while it would give time.
+        if (expired && (stayed || w.Matter.Of<CreditRecorded>().Any(c => w.AsOf <= PlainCalendar.RolledOnAnyList(c.Until.PlusDays(90)))))
             return Answer.Doubt;
         var over = PrivateCompletion.Of(w).LastDay is { } end && w.IsOver(end, "time to record");
         return over ? Answer.Lost : expired || bad ? new Answer(May.Open | May.Lost) : Answer.Open();

@@ -21,21 +21,12 @@ internal static class KnownDisagreements
             (d, _) => d.Id is "release-bond.action-last-day" or "credit.last-day" or "credit.enforcement-last-day" or "lis-pendens.last-day"),
         new("A designer's claim that does not say which lien, commencement not told; and a notice before the work commenced (§§ 8204(b), 8520(a)).",
             (_, m) => m is { Kind: WorkKind.Private, Role: ClaimantRole.DesignProfessional }),
-        new("An expired claim while nothing is told of completion: the row to record says kept, though a new claim may be recorded (§ 8460(a)).",
-            (d, m) => d is { Id: "claim-of-lien.last-day" or "lien-right", Kind: "standing" } && m.Of<ClaimRecorded>().Length == 1 && NothingElseTold(m)),
-        new("Several claims on one job: which of them an action, a service or a notice of credit belongs to, and which is the other amended.",
-            (_, m) => m.Of<ClaimRecorded>().Length > 1),
-        new("A notice of credit, while the action or the day of completion is in doubt (§ 8460(b)).", (_, m) => m.Of<CreditRecorded>().Length > 0),
         new("An owner's notice for one contract: whose, and whether there are several (§ 8186).",
             (_, m) => m.Of<OwnerRecorded>().Any(n => n.ContractOf is not null)),
         new("Federal work: which of two contractors, one hired by the United States, and who was sued (40 U.S.C. § 3133(b)).",
             (_, m) => m.Kind == WorkKind.Federal),
         new("A day in doubt in whose span a condition is met on some days only.",
             (_, m) => m.Known.Any(e => e.On is DayFact.Between)),
-        new("A direct contractor's claim with no completion in the file: whether its contract is complete is not told (§ 8412).",
-            (_, m) => m.IsDirectContractor && m.Of<ClaimRecorded>().Length > 0),
-        new("A claim recorded after the last work entered and before the day on which the furnishing is said to have ended (§ 8414(a)).",
-            (_, m) => m.Of<ClaimRecorded>().Length > 0 && m.Of<FurnishingEnded>().Length > 0),
         new("The owner's demand for a stop payment notice, to which the Code sets no days (§ 8520(b)).",
             (_, m) => m.Of<StopPaymentDemanded>().Length > 0),
     ];
@@ -46,24 +37,20 @@ internal static class KnownDisagreements
     /// </summary>
     public static IReadOnlyDictionary<string, int> NotJudged { get; } = new Dictionary<string, int>
     {
-        ["claim-of-lien.first-day"] = 2,
-        ["claim-of-lien.last-day"] = 13,
-        ["enforcement.last-day"] = 11,
-        ["lien-right"] = 8,
-        ["payment-bond.action-last-day"] = 8,
-        ["payment-bond.notice-last-day"] = 1,
-        ["preliminary-notice.last-day"] = 17,
+        ["claim-of-lien.first-day"] = 1,
+        ["claim-of-lien.last-day"] = 9,
+        ["enforcement.last-day"] = 5,
+        ["lien-right"] = 4,
+        ["payment-bond.action-last-day"] = 14,
+        ["payment-bond.notice-last-day"] = 2,
+        ["preliminary-notice.last-day"] = 18,
         ["stop-payment-notice.action-first-day"] = 2,
-        ["stop-payment-notice.action-last-day"] = 24,
+        ["stop-payment-notice.action-last-day"] = 25,
         ["stop-payment-notice.last-day"] = 19,
-        ["stop-payment-notice.lender"] = 10,
-        ["stop-payment-notice.owner"] = 11,
+        ["stop-payment-notice.lender"] = 12,
+        ["stop-payment-notice.owner"] = 9,
         ["stop-payment-notice.tell-of-action"] = 1,
     };
-
-    // No uncontested completion of the kind that counts on this work.
-    private static bool NothingElseTold(Matter m) =>
-        m.Of<Completed>().All(e => e.Contested || (m.Kind == WorkKind.Public && e.By != CompletionTheory.Acceptance));
 
     /// <summary>The place of the first cause that covers it; -1 where none does.</summary>
     public static int CauseOf(Disagreement parted, Matter known)

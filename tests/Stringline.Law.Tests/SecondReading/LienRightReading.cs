@@ -13,7 +13,7 @@ internal static class LienRightReading
         if (w.Matter.Kind != WorkKind.Private)
             return Answer.Lost;
         if (ClaimReading.IsElsewhere(w) || w.Matter.Of<ActionEnded>().Length > 0
-            || w.Matter.Of<ReleaseBondRecorded>().Length > 0 || w.Matter.Of<CreditRecorded>().Length > 0)
+            || w.Matter.Of<ReleaseBondRecorded>().Length > 0)
             return Answer.Free;
         if (ClaimReading.IsDead(w) || PreliminaryNoticeReading.IsDead(w) || ClaimReading.HasNoAuthority(w))
             return Answer.Lost;
@@ -43,8 +43,7 @@ internal static class LienRightReading
         LocalDate? next = null;
         var open = false;
         var curable = false;
-        var recorded = false;
-        var stayed = w.Matter.In(PartyCapacity.Owner).Any(o => o.BankruptSince <= w.AsOf);
+        var stayed = false;
         foreach (var r in ClaimReading.All(w, complete))
         {
             if (!r.Good)
@@ -56,13 +55,13 @@ internal static class LienRightReading
             if (EnforcementReading.IsSued(w, r.Claim, r.Day))
                 return Answer.Kept;
             var last = EnforcementReading.LastDay(w, r.Claim, r.Day);
-            recorded = true;
+            stayed |= EnforcementReading.WasStayed(w, r.Day, last);
             open |= !w.IsOver(last, "time to sue", r.Claim.Index);
             next = World.Earlier(next, last);
         }
 
         if (!open && complete.LastDay is { } end && w.IsOver(end, "time to record"))
-            return (stayed && recorded) || (curable && w.Either("a defect of the claim is cured")) ? Answer.Doubt : Answer.Lost;
+            return stayed || (curable && w.Either("a defect of the claim is cured")) ? Answer.Doubt : Answer.Lost;
         return Answer.Open(open ? next : complete.LastDay);
     }
 }

@@ -274,8 +274,9 @@ internal static class PrivateCompletion
             && !m.Notices.Any(p => p.To.Any(id =>
                 m.Job.Party(id) is { Capacity: PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association })))
             return true;
+        // § 8190(a)(2): a copy is due to one that "has given the owner preliminary notice"; past the ten days nobody can owe one.
         if (!m.IsDirectContractor && m.Notices.Length > 0 && !m.Notices.Any(p => w.On(p) <= recorded)
-            && w.Either("notice to the owner came after the recording"))
+            && (!m.Notices.Any(p => w.On(p) <= PlainCalendar.RolledOnAnyList(recorded.PlusDays(10))) || w.Either("notice to the owner came after the recording")))
             return true;
         var last = recorded.PlusDays(10);
         foreach (var told in m.Of<OwnerToldUs>())

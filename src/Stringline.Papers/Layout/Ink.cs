@@ -1,13 +1,64 @@
 using PdfSharp.Drawing;
+using PdfSharp.UniversalAccessibility;
 
 namespace Stringline.Papers.Layout;
 
 /// <summary>What can be put on a page: text on a baseline, rules, boxes. Points, origin top left.</summary>
-internal sealed class Ink(XGraphics graphics, Measure measure)
+internal sealed class Ink(XGraphics graphics, Measure measure, StructureBuilder told)
 {
-    /// <summary>Text whose first letter begins at <paramref name="x"/>.</summary>
-    public void Text(string text, double x, double baseline, TypeStyle style) =>
-        graphics.DrawString(text, measure.Font(style), XBrushes.Black, x, baseline);
+    private Part? at;
+
+    /// <summary>Draws a strip as the part of the paper that it is.</summary>
+    public void Put(Strip strip, double x, double y)
+    {
+        if (strip.Part == Part.None)
+            End();
+        else if (strip.Part is { } part && part != at)
+            Begin(part);
+        strip.Draw(this, x, y);
+    }
+
+    /// <summary>Begins a part; what is drawn until it ends belongs to it.</summary>
+    public void Begin(Part part)
+    {
+        End();
+        told.BeginElement(part.Level switch
+        {
+            0 => PdfBlockLevelElementTag.Paragraph,
+            1 => PdfBlockLevelElementTag.Heading1,
+            2 => PdfBlockLevelElementTag.Heading2,
+            _ => throw new InvalidOperationException($"No heading of level {part.Level}."),
+        });
+        at = part;
+    }
+
+    /// <summary>Ends the part that was begun; nothing where none was.</summary>
+    public void End()
+    {
+        if (at is null)
+            return;
+        told.End();
+        at = null;
+    }
+
+    /// <summary>Draws what is no part of what the paper says: rules, frames, running feet.</summary>
+    public void Aside(Action draw)
+    {
+        End();
+        told.BeginArtifact();
+        draw();
+        told.End();
+    }
+
+    /// <summary>Text whose first letter begins at <paramref name="x"/>; a space parts it from what follows when the paper is read aloud or copied.</summary>
+    public void Text(string text, double x, double baseline, TypeStyle style) => Exactly(text.Length == 0 ? "" : text + " ", x, baseline, style);
+
+    /// <summary>Text whose first letter begins at <paramref name="x"/>, and nothing after it: what follows may be of the same word.</summary>
+    public void Exactly(string text, double x, double baseline, TypeStyle style)
+    {
+        if (text.Length > 0)
+            graphics.DrawString(text, measure.Font(style), XBrushes.Black, x, baseline);
+    }
 
     /// <summary>Text that ends at <paramref name="right"/>.</summary>
     public void TextEndingAt(string text, double right, double baseline, TypeStyle style) =>

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using PdfSharp.UniversalAccessibility;
 
 namespace Stringline.Papers.Layout;
 
@@ -23,15 +24,20 @@ internal static class Press
         var firstTop = plan.Return is null ? Sheet.Top : Sheet.TitleTop;
         var pages = Flow.OntoPages(strips, firstTop, Sheet.Top, Sheet.Bottom);
         using var document = new PdfDocument();
+        var told = UAManager.ForDocument(document);
+        told.SetDocumentLanguage("en-US");
+        // What a printer shrinks to fit has margins other than those that the recorder measures (Gov. Code § 27361.6).
+        document.ViewerPreferences.Elements.SetName("/PrintScaling", "/None");
         document.Info.Title = plan.Title;
         document.Info.Creator = "Stringline";
         document.Info.CreationDate = document.Info.ModificationDate = plan.Made.AtMidnight().ToDateTimeUnspecified();
-        document.Internals.FirstDocumentID = document.Internals.SecondDocumentID = Id(plan);
+        var id = Id(plan);
+        document.Internals.FirstDocumentID = document.Internals.SecondDocumentID = id;
         for (var i = 0; i < pages.Count; i++)
-            Draw(document.AddPage(), plan, measure, pages[i], i, pages.Count);
+            Draw(document.AddPage(), told.StructureBuilder, plan, measure, pages[i], i, pages.Count);
         using var bytes = new MemoryStream();
         document.Save(bytes);
-        return new Printed(bytes.ToArray(), pages.Count);
+        return new Printed(Finish.Of(bytes.ToArray(), id), pages.Count);
     }
 
     /// <summary>The paper's blocks, on pages of their own behind the cover where there is one.</summary>
@@ -45,25 +51,32 @@ internal static class Press
         return [.. cover.Blocks, new OnNewPage(plan.Blocks[0]), .. plan.Blocks.Skip(1)];
     }
 
-    private static void Draw(PdfPage page, PaperPlan plan, Measure measure, IReadOnlyList<Placed> placed, int number, int count)
+    private static void Draw(PdfPage page, StructureBuilder told, PaperPlan plan, Measure measure, IReadOnlyList<Placed> placed, int number, int count)
     {
         page.Width = XUnit.FromPoint(Sheet.Width);
         page.Height = XUnit.FromPoint(Sheet.Height);
+        page.Elements.SetName("/Tabs", "/S");
         using var graphics = XGraphics.FromPdfPage(page);
-        var ink = new Ink(graphics, measure);
+        var ink = new Ink(graphics, measure, told);
         if (plan.Draft)
-            ink.Draft();
+            ink.Aside(ink.Draft);
         if (number == 0 && plan.Return is { } block)
         {
+            ink.Begin(new Part(0));
             block.Draw(ink, measure);
-            ink.Rule(Sheet.ReturnBlockRight, Sheet.Right, Sheet.RecorderBand + 4);
+            ink.End();
+            ink.Aside(() => ink.Rule(Sheet.ReturnBlockRight, Sheet.Right, Sheet.RecorderBand + 4));
         }
 
         foreach (var (strip, top) in placed)
-            strip.Draw(ink, Sheet.Left, top);
+            ink.Put(strip, Sheet.Left, top);
+        ink.End();
         var folio = string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}");
-        ink.Text(Fitted(plan.Foot, Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
-        ink.TextEndingAt(folio, Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
+        ink.Aside(() =>
+        {
+            ink.Text(Fitted(plan.Foot, Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
+            ink.TextEndingAt(folio, Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
+        });
     }
 
     // The foot only says which paper the sheet belongs to; a long name in it is cut before it reaches the page number.

@@ -31,6 +31,9 @@ internal sealed record Strip
     /// <summary>Begins a new page.</summary>
     public bool OnNewPage { get; init; }
 
+    /// <summary>What it is to one who hears the paper read; null until its block says.</summary>
+    public Part? Part { get; init; }
+
     /// <summary>Draws it with its left edge at x and its top at y.</summary>
     public required Action<Ink, double, double> Draw { get; init; }
 }
@@ -38,6 +41,27 @@ internal sealed record Strip
 /// <summary>A building block of a paper.</summary>
 internal abstract record Block
 {
-    /// <summary>Cuts the block into strips for a column of this width.</summary>
-    public abstract IEnumerable<Strip> Cut(Measure measure, double width);
+    /// <summary>Cuts the block into strips for a column of this width; those of one block are one part of the paper.</summary>
+    public IEnumerable<Strip> Cut(Measure measure, double width)
+    {
+        var part = new Part(Level);
+        return Slices(measure, width).Select(strip => strip.Part is null ? strip with { Part = part } : strip);
+    }
+
+    /// <summary>What the block is among headings: 1 for a title, 2 for a heading under it, 0 for text.</summary>
+    protected virtual int Level => 0;
+
+    /// <summary>The strips; those of a block within keep the part that they are.</summary>
+    protected abstract IEnumerable<Strip> Slices(Measure measure, double width);
+}
+
+/// <summary>A part of a paper as a screen reader tells it: one for each block, however many strips and pages it takes (PDF 32000-1, 14.8).</summary>
+/// <param name="level">1 for a title, 2 for a heading under it, 0 for text.</param>
+internal sealed class Part(int level)
+{
+    /// <summary>What holds other blocks and says nothing itself, such as a frame.</summary>
+    public static Part None { get; } = new(0);
+
+    /// <summary>1 for a title, 2 for a heading under it, 0 for text.</summary>
+    public int Level => level;
 }

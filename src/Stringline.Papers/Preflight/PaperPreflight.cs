@@ -95,7 +95,7 @@ public static class PaperPreflight
     private static PreflightCheck RecordersSpace(ReadBack read)
     {
         var page = read.Pages[0];
-        var letter = page.Letters.FirstOrDefault(l => l.Upright && l.Right > Sheet.ReturnBlockRight && l.Baseline - (0.72 * l.Points) < Sheet.RecorderBand);
+        var letter = page.Letters.FirstOrDefault(l => l.Upright && !l.Blank && l.Right > Sheet.ReturnBlockRight && l.Baseline - (0.72 * l.Points) < Sheet.RecorderBand);
         var shape = page.Shapes.FirstOrDefault(s => s.Right > Sheet.ReturnBlockRight + 1 && s.Top < Sheet.RecorderBand);
         return new PreflightCheck("recorder’s space", letter is null && shape is null,
             letter is null && shape is null

@@ -34,7 +34,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     private sealed record Line(string? Text, bool Begins);
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var gap = LabelWidth > 0 ? 12.0 : 0;
         var numberWidth = Number is null ? 0 : 18;

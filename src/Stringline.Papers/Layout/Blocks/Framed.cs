@@ -13,7 +13,7 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
     public double Thickness { get; init; } = 1.5;
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var strips = Blocks.SelectMany(b => b.Cut(measure, width - (2 * Pad))).ToList();
         var inside = strips.Sum(s => s.Before + s.Height) - strips[0].Before;
@@ -27,15 +27,16 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
         yield return new Strip
         {
             Before = Before,
+            Part = Part.None,
             Height = inside + (2 * Pad) - 2,
             Draw = (ink, x, y) =>
             {
-                ink.Frame(x, y, width, inside + (2 * Pad) - 2, Thickness);
+                ink.Aside(() => ink.Frame(x, y, width, inside + (2 * Pad) - 2, Thickness));
                 var top = y + Pad - 1 - strips[0].Before;
                 foreach (var strip in strips)
                 {
                     top += strip.Before;
-                    strip.Draw(ink, x + Pad, top);
+                    ink.Put(strip, x + Pad, top);
                     top += strip.Height;
                 }
             },

@@ -12,7 +12,10 @@ internal sealed record Heading(string Text, TypeStyle Style) : Block
     public Align Align { get; init; } = Align.Center;
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width) =>
+    protected override int Level => Style == TypeStyle.Title ? 1 : 2;
+
+    /// <inheritdoc/>
+    protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
         new Paragraph(Text, Style) { Before = Before, Align = Align, WithNext = true }.Cut(measure, width)
-            .Select(s => s with { ToNext = Glue.Fast });
+            .Select(s => s with { ToNext = Glue.Fast, Part = null });
 }

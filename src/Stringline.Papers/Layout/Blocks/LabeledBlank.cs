@@ -25,7 +25,7 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
     public bool WithNext { get; init; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width) =>
+    protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
         (Value is { } value ? Written(measure, width, value) : Ruled(measure, width)).Select((s, i) => i == 0 ? s with { Before = Before } : s);
 
     private IEnumerable<Strip> Written(Measure measure, double width, string value)
@@ -49,7 +49,7 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
                 Draw = (ink, x, y) =>
                 {
                     if (first)
-                        ink.Text(Label.TrimEnd(' '), x, y + Clings.Baseline(Style), Style);
+                        ink.Exactly(Label, x, y + Clings.Baseline(Style), Style);
                     ink.Text(line, x + lead, y + Clings.Baseline(Style), ValueStyle);
                 },
             };

@@ -31,7 +31,7 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
     public bool WithNext { get; init; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var lines = measure.Lines(Text, Style, width - Indent);
         for (var i = 0; i < lines.Count; i++)

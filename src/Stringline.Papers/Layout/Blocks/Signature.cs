@@ -20,7 +20,7 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
     public double Before { get; init; } = 8;
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var style = TypeStyle.Body;
         var small = TypeStyle.Small;

@@ -26,7 +26,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
     public bool LastIsSum { get; init; }
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         foreach (var strip in Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle))
             yield return strip with { ToNext = Glue.Fast, Before = strip.Before == 0 ? 0 : Before };

@@ -15,7 +15,7 @@ internal sealed record TickBox(string Text, bool Ticked) : Block
     public TypeStyle Style { get; init; } = TypeStyle.Body;
 
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var side = Style.Points * 0.86;
         var words = new Paragraph(Text, Style) { Before = Before, Indent = Indent + side + 8 };

@@ -5,7 +5,7 @@ namespace Stringline.Papers.Layout;
 internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
 {
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width)
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         Strip? waiting = null;
         foreach (var strip in Blocks.SelectMany(b => b.Cut(measure, width)))
@@ -25,6 +25,6 @@ internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
 internal sealed record OnNewPage(Block First) : Block
 {
     /// <inheritdoc/>
-    public override IEnumerable<Strip> Cut(Measure measure, double width) =>
+    protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
         First.Cut(measure, width).Select((s, i) => i == 0 ? s with { OnNewPage = true } : s);
 }

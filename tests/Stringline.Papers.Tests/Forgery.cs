@@ -64,7 +64,7 @@ internal sealed record Forgery
 
         using var bytes = new MemoryStream();
         document.Save(bytes);
-        var file = new PaperFile("forged.pdf", "Forged", Pages, bytes.ToArray());
+        var file = new PaperFile("forged.pdf", "Forged", Pages, Finish.Of(bytes.ToArray(), new string('0', 16)));
         Kept.Keep($"forged-{Guid.NewGuid():N}.pdf", file);
         return PaperPreflight.Check(file, Expected);
     }

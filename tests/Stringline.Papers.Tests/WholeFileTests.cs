@@ -67,6 +67,19 @@ public sealed class WholeFileTests
     }
 
     [Fact]
+    public void A_page_with_nothing_on_it_is_whole_too()
+    {
+        using var document = new PdfDocument();
+        XGraphics.FromPdfPage(document.AddPage()).Dispose();
+        using var bytes = new MemoryStream();
+        document.Save(bytes);
+        var whole = Finish.Of(bytes.ToArray(), new string('a', 16));
+        Assert.True(Finish.IsWhole(whole));
+        using var kept = new KeptFile(whole);
+        Assert.Equal(0, Run("qpdf", "--check", kept.Path).Code);
+    }
+
+    [Fact]
     public void What_the_library_alone_writes_is_not_whole()
     {
         // The day this fails, the library ends its streams itself and the pass over the file can go.

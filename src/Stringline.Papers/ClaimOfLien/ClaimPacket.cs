@@ -34,10 +34,12 @@ public static class ClaimPacket
         if (refusals.Find(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
             return new PacketOutcome.Refused([full]);
 
-        var claim = Press.Print(ClaimPaper.Plan(facts, service, earlier, assessment.AsOf, draft), measure);
+        var plan = ClaimPaper.Plan(facts, service, earlier, assessment.AsOf, draft);
+        var claim = Press.Print(plan, measure);
         var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" });
         var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with { References = earlier is null ? 0 : 1 });
-        var sheet = Press.Print(new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft), measure);
+        var toldAtTheCounter = new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft);
+        var sheet = Press.Print(toldAtTheCounter, measure);
 
         List<PaperFile> files =
         [
@@ -46,8 +48,8 @@ public static class ClaimPacket
         ];
         List<PreflightReport> reports =
         [
-            PaperPreflight.Check(files[0], Expected(facts, earlier, claim.Pages, draft)),
-            PaperPreflight.Check(files[1], new PaperExpectations { Pages = sheet.Pages, Draft = draft }),
+            PaperPreflight.Check(files[0], Expected(facts, earlier, claim.Pages, draft) with { InOrder = plan.Says }),
+            PaperPreflight.Check(files[1], new PaperExpectations { Pages = sheet.Pages, Draft = draft, InOrder = toldAtTheCounter.Says }),
         ];
         var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Writing.Binding.Failed(r, c))).ToList();
         return failed.Count > 0 && !draft

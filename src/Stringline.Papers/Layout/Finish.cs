@@ -67,6 +67,30 @@ internal static partial class Finish
         return true;
     }
 
+    /// <summary>The name of a face that the file does not carry in itself; null where it carries all.</summary>
+    public static string? FaceOutside(byte[] file)
+    {
+        var table = TableOf(file);
+        var starts = StartsOf(file, table).Where(s => s > 0).Order().Append(table).ToArray();
+        for (var i = 0; i + 1 < starts.Length; i++)
+        {
+            var piece = Encoding.Latin1.GetString(file, starts[i], starts[i + 1] - starts[i]);
+            var isOutside = piece.Contains("/Type/FontDescriptor", StringComparison.Ordinal)
+                ? !piece.Contains("/FontFile", StringComparison.Ordinal)
+                : SimpleFace().IsMatch(piece) && !piece.Contains("/FontDescriptor", StringComparison.Ordinal);
+            if (isOutside)
+                return NameOfFace().Match(piece) is { Success: true } name ? name.Groups[1].Value : "a face without a name";
+        }
+
+        return null;
+    }
+
+    [GeneratedRegex(@"/Type\s*/Font\b(?!Descriptor).*/Subtype\s*/(Type1|TrueType|MMType1)\b", RegexOptions.Singleline)]
+    private static partial Regex SimpleFace();
+
+    [GeneratedRegex(@"/(?:BaseFont|FontName)\s*/([^\s/<>]+)")]
+    private static partial Regex NameOfFace();
+
     private static void Write(MemoryStream to, ReadOnlySpan<byte> piece, string id, List<string> faces)
     {
         if (DataOf(piece) is { } data)
@@ -89,10 +113,13 @@ internal static partial class Finish
             return;
         }
 
+        // Of nothing the library writes the two bytes of the head alone; deflate says of nothing that its one block is the last.
+        ReadOnlySpan<byte> nothing = piece[data].Length == 2 ? [3, 0] : [];
         var digits = DigitsOf(piece);
         to.Write(piece[..digits.Start.Value]);
-        to.Write(Encoding.ASCII.GetBytes((piece[data].Length + ChecksumLength).ToString(CultureInfo.InvariantCulture)));
+        to.Write(Encoding.ASCII.GetBytes((piece[data].Length + nothing.Length + ChecksumLength).ToString(CultureInfo.InvariantCulture)));
         to.Write(piece[digits.End.Value..data.End.Value]);
+        to.Write(nothing);
         to.Write(checksum);
         to.Write(piece[data.End..]);
     }

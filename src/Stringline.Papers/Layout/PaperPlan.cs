@@ -26,4 +26,7 @@ internal sealed record PaperPlan
 
     /// <summary>The blocks.</summary>
     public required IReadOnlyList<Block> Blocks { get; init; }
+
+    /// <summary>The headings and paragraphs that stand across its pages, in order, those of a cover first.</summary>
+    public IReadOnlyList<string> Says => [.. (Cover?.Blocks ?? []).Concat(Blocks).SelectMany(b => b.Says)];
 }

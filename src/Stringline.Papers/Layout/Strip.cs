@@ -51,6 +51,9 @@ internal abstract record Block
     /// <summary>What the block is among headings: 1 for a title, 2 for a heading under it, 0 for text.</summary>
     protected virtual int Level => 0;
 
+    /// <summary>The headings and paragraphs that it sets across the column, in order: what must be read back so.</summary>
+    public virtual IEnumerable<string> Says => [];
+
     /// <summary>The strips; those of a block within keep the part that they are.</summary>
     protected abstract IEnumerable<Strip> Slices(Measure measure, double width);
 }

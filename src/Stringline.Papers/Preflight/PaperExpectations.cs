@@ -29,6 +29,9 @@ public sealed record PaperExpectations
     /// <summary>Names that must be typed under a signature rule, as often as they sign.</summary>
     public IReadOnlyList<string> Signers { get; init; } = [];
 
+    /// <summary>Headings and paragraphs that must be read back whole and in this order, over all pages.</summary>
+    public IReadOnlyList<string> InOrder { get; init; } = [];
+
     /// <summary>Texts that must be read back whole, such as names to be indexed.</summary>
     public IReadOnlyList<string> MustHold { get; init; } = [];
 }

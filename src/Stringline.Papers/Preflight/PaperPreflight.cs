@@ -13,7 +13,13 @@ public static class PaperPreflight
     public static PreflightReport Check(PaperFile paper, PaperExpectations expected)
     {
         var read = ReadBack.Of(paper.Bytes);
-        List<PreflightCheck> checks = [PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), PageCount(read, expected)];
+        List<PreflightCheck> checks =
+        [
+            PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), FileChecks.NothingOverText(read), FileChecks.AllSeen(read),
+            FileChecks.AsItLooks(read), FileChecks.Whole(paper), FileChecks.FacesInside(paper), PageCount(read, expected),
+        ];
+        if (expected.InOrder.Count > 0)
+            checks.Add(FileChecks.InOrder(read, expected.InOrder));
         if (expected.Recorded is { } recorded)
             checks.AddRange([RecordersSpace(read), ReturnBlock(read, recorded), Title(read, recorded), PrintDensity(read), Legible(read)]);
         if (expected.Wording is not null)
@@ -195,7 +201,7 @@ public static class PaperPreflight
         return new PreflightCheck(draft ? "DRAFT on each page" : "no DRAFT", good, $"DRAFT stands on {marked} of {read.Pages.Count} pages", "");
     }
 
-    private static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+    internal static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 
     private static string Pages(IEnumerable<ReadPage> pages) => "page " + string.Join(", ", pages.Select(p => p.Number));
 }

@@ -1,6 +1,7 @@
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Tokens;
 
 namespace Stringline.Papers.Preflight;
 
@@ -13,7 +14,8 @@ namespace Stringline.Papers.Preflight;
 /// <param name="Font">Name of the face.</param>
 /// <param name="Upright">Whether it stands upright; DRAFT does not.</param>
 /// <param name="Black">Whether it is black, or near it.</param>
-internal sealed record ReadLetter(string Text, double Left, double Right, double Baseline, double Points, string Font, bool Upright, bool Black)
+/// <param name="Seen">Whether it is painted at all.</param>
+internal sealed record ReadLetter(string Text, double Left, double Right, double Baseline, double Points, string Font, bool Upright, bool Black, bool Seen)
 {
     /// <summary>Whether the face is bold. PdfPig's own flag is false for every face our writer embeds, so its name decides.</summary>
     public bool Bold => Font.Contains("Bold", StringComparison.Ordinal);
@@ -51,6 +53,15 @@ internal sealed record ReadShape(double Left, double Top, double Right, double B
 /// <summary>A page as read back.</summary>
 internal sealed record ReadPage(int Number, double Width, double Height, IReadOnlyList<ReadLetter> Letters, IReadOnlyList<IReadOnlyList<ReadWord>> Lines, IReadOnlyList<ReadShape> Shapes)
 {
+    /// <summary>What covers what lies under it: filled shapes and pictures.</summary>
+    public required IReadOnlyList<ReadShape> Covers { get; init; }
+
+    /// <summary>The single lines that are drawn; of a frame its four.</summary>
+    public required IReadOnlyList<ReadShape> Strokes { get; init; }
+
+    /// <summary>What makes the page other than it looks here: an annotation, a unit of its own. Null where nothing does.</summary>
+    public string? Oddity { get; init; }
+
     /// <summary>The words in reading order.</summary>
     public IEnumerable<ReadWord> Words => Lines.SelectMany(l => l);
 }
@@ -58,7 +69,10 @@ internal sealed record ReadPage(int Number, double Width, double Height, IReadOn
 /// <summary>A paper as PdfPig reads it, which is not the library that wrote it.</summary>
 internal sealed class ReadBack
 {
-    private ReadBack(IReadOnlyList<ReadPage> pages) => Pages = pages;
+    private ReadBack(IReadOnlyList<ReadPage> pages, bool isLocked) => (Pages, IsLocked) = (pages, isLocked);
+
+    /// <summary>Whether the file is encrypted, so that a reader may be told not to print it.</summary>
+    public bool IsLocked { get; }
 
     /// <summary>The pages.</summary>
     public IReadOnlyList<ReadPage> Pages { get; }
@@ -68,7 +82,7 @@ internal sealed class ReadBack
     public static ReadBack Of(ReadOnlyMemory<byte> bytes)
     {
         using var document = PdfDocument.Open(bytes.ToArray(), new ParsingOptions { UseLenientParsing = false });
-        return new ReadBack([.. document.GetPages().Select(Read)]);
+        return new ReadBack([.. document.GetPages().Select(Read)], document.IsEncrypted);
     }
 
     /// <summary>The text of the pages without their running feet, white space made single.</summary>
@@ -107,18 +121,63 @@ internal sealed class ReadBack
     {
         var letters = page.Letters.Select(l => new ReadLetter(
             l.Value, Math.Min(l.StartBaseLine.X, l.EndBaseLine.X), Math.Max(l.StartBaseLine.X, l.EndBaseLine.X),
-            page.Height - l.StartBaseLine.Y, l.PointSize, l.FontName ?? "", l.TextOrientation == TextOrientation.Horizontal, IsBlack(l))).ToList();
-        var shapes = new List<ReadShape>();
-        void Shape(PdfRectangle r) => shapes.Add(new ReadShape(r.Left, page.Height - r.Top, r.Right, page.Height - r.Bottom));
+            page.Height - l.StartBaseLine.Y, l.PointSize, l.FontName ?? "", l.TextOrientation == TextOrientation.Horizontal, IsBlack(l),
+            l.RenderingMode is TextRenderingMode.Fill or TextRenderingMode.FillThenStroke or TextRenderingMode.Stroke)).ToList();
+        var (shapes, covers, strokes) = (new List<ReadShape>(), new List<ReadShape>(), new List<ReadShape>());
+        ReadShape Shape(double left, double top, double right, double bottom) => new(left, page.Height - top, right, page.Height - bottom);
         foreach (var path in page.Paths)
         {
-            if (path.GetBoundingRectangle() is { } box)
-                Shape(box);
+            if (path.GetBoundingRectangle() is not { } box)
+                continue;
+            var shape = Shape(box.Left, box.Top, box.Right, box.Bottom);
+            shapes.Add(shape);
+            if (path.IsFilled)
+                covers.Add(shape);
+            if (path.IsStroked)
+                strokes.AddRange(path.SelectMany(Sides).Select(s => Shape(Math.Min(s.A.X, s.B.X), Math.Max(s.A.Y, s.B.Y), Math.Max(s.A.X, s.B.X), Math.Min(s.A.Y, s.B.Y))));
         }
 
         foreach (var image in page.GetImages())
-            Shape(image.BoundingBox);
-        return new ReadPage(page.Number, page.Width, page.Height, letters, Lines(letters, page.Number), shapes);
+        {
+            var box = image.BoundingBox;
+            shapes.Add(Shape(box.Left, box.Top, box.Right, box.Bottom));
+            covers.Add(shapes[^1]);
+        }
+
+        return new ReadPage(page.Number, page.Width, page.Height, letters, Lines(letters, page.Number), shapes)
+        {
+            Covers = covers,
+            Strokes = strokes,
+            Oddity = page.GetAnnotations().Any() ? "an annotation lies over it"
+                : page.Dictionary.ContainsKey(NameToken.Create("UserUnit")) ? "it has a unit of its own, so that it prints in another size"
+                : null,
+        };
+    }
+
+    // The lines of a drawn figure, from point to point; a closed one comes back to its beginning.
+    private static IEnumerable<(PdfPoint A, PdfPoint B)> Sides(PdfSubpath figure)
+    {
+        PdfPoint? first = null, at = null;
+        foreach (var command in figure.Commands)
+        {
+            switch (command)
+            {
+                case PdfSubpath.Move move:
+                    first = at = move.Location;
+                    break;
+                case PdfSubpath.Line line:
+                    yield return (line.From, line.To);
+                    at = line.To;
+                    break;
+                case PdfSubpath.CubicBezierCurve curve:
+                    yield return (curve.StartPoint, curve.EndPoint);
+                    at = curve.EndPoint;
+                    break;
+                case PdfSubpath.Close when first is { } begun && at is { } ended:
+                    yield return (ended, begun);
+                    break;
+            }
+        }
     }
 
     private static bool IsBlack(Letter letter)

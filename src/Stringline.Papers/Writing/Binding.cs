@@ -32,9 +32,17 @@ internal static class Binding
 
         var fee = bundle.Guide.Recording is { } recording ? Fee(matter, recording, files[0].Pages) : null;
         var sheet = new GuideSheet(paper, matter, bundle, files, fee, inTheWay);
-        var page = Press.Print(sheet.Plan(draft), measure);
+        var plan = sheet.Plan(draft);
+        if (Unset(plan.Says, Face.Sans, "the texts of the sheet") is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id))
+        {
+            if (!matter.Options.Draft)
+                return new PacketOutcome.Refused([unset]);
+            inTheWay.Add(unset);
+        }
+
+        var page = Press.Print(plan, measure);
         files.Add(new PaperFile(sheet.FileName, sheet.Title, page.Pages, page.Bytes));
-        reports.Add(PaperPreflight.Check(files[^1], new PaperExpectations { Pages = page.Pages, Draft = draft }));
+        reports.Add(PaperPreflight.Check(files[^1], new PaperExpectations { Pages = page.Pages, Draft = draft, InOrder = plan.Says }));
 
         var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();
         return failed.Count > 0 && !draft
@@ -63,9 +71,16 @@ internal static class Binding
         List<string> texts = [.. bundle.Leaves.SelectMany(l => l.Texts)];
         foreach (var refusal in TooLong.In(texts, bundle.Leaves.SelectMany(l => l.UnderSignatures), "the texts of the paper"))
             matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
-        var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, t)).Distinct().ToList();
-        if (missing.Count > 0)
-            matter.Refuse("letters-missing", "the texts of the paper", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", "");
+        if (Unset(texts, Face.Serif, "the texts of the paper") is { } unset)
+            matter.Refuse(unset.Id, unset.Where, unset.There, unset.Right, unset.Section);
+    }
+
+    // Letters for which the typeface has no shape; null where it has all.
+    private static Refusal? Unset(IEnumerable<string> texts, Face face, string where)
+    {
+        var missing = texts.SelectMany(t => TypeCase.Missing(face, t)).Distinct().ToList();
+        return missing.Count == 0 ? null : new Refusal("letters-missing", where,
+            $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", "");
     }
 
     private static void CheckRoom(Matter matter, Bundle bundle, Measure measure)

@@ -181,6 +181,7 @@ internal sealed class Leaf(string FileName, string Title)
     {
         Pages = pages,
         Draft = draft,
+        InOrder = [.. blocks.SelectMany(b => b.Says)],
         Recorded = Return is null ? null : new RecordedPaper(InCapitals, Return.Name, Return.Address),
         Wording = Wording,
         WordingPoints = WordingPoints,

@@ -13,6 +13,9 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
     public double Thickness { get; init; } = 1.5;
 
     /// <inheritdoc/>
+    public override IEnumerable<string> Says => Blocks.SelectMany(b => b.Says);
+
+    /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var strips = Blocks.SelectMany(b => b.Cut(measure, width - (2 * Pad))).ToList();

@@ -12,6 +12,9 @@ internal sealed record Heading(string Text, TypeStyle Style) : Block
     public Align Align { get; init; } = Align.Center;
 
     /// <inheritdoc/>
+    public override IEnumerable<string> Says => [Text];
+
+    /// <inheritdoc/>
     protected override int Level => Style == TypeStyle.Title ? 1 : 2;
 
     /// <inheritdoc/>

@@ -31,6 +31,9 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
     public bool WithNext { get; init; }
 
     /// <inheritdoc/>
+    public override IEnumerable<string> Says => [Text];
+
+    /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         var lines = measure.Lines(Text, Style, width - Indent);

@@ -5,6 +5,9 @@ namespace Stringline.Papers.Layout;
 internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
 {
     /// <inheritdoc/>
+    public override IEnumerable<string> Says => Blocks.SelectMany(b => b.Says);
+
+    /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
         Strip? waiting = null;
@@ -24,6 +27,9 @@ internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
 /// <param name="First">The block that stands at its head.</param>
 internal sealed record OnNewPage(Block First) : Block
 {
+    /// <inheritdoc/>
+    public override IEnumerable<string> Says => First.Says;
+
     /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
         First.Cut(measure, width).Select((s, i) => i == 0 ? s with { OnNewPage = true } : s);

@@ -129,6 +129,8 @@ public sealed partial class WorkKindProperties
         ["payment-bond.notice-last-day"] = "payment-bond.notice-last-day",
         ["payment-bond.action-last-day"] = "payment-bond.action-last-day",
         ["prompt-payment.progress"] = "prompt-payment.progress",
+        ["prompt-payment.carrier"] = "prompt-payment.carrier",
+        ["prompt-payment.charges-last-day"] = "prompt-payment.charges-last-day",
         ["retention.due"] = "retention.due",
         ["retention.cap"] = "retention.cap",
         ["dispute-claim"] = "dispute-claim.entitys-statement",

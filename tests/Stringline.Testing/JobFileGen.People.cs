@@ -87,6 +87,7 @@ public static partial class JobFileGen
         from telephone in Maybe(Line)
         from email in Maybe(Line)
         from installs in MaybeValue(Gen.Bool)
+        from dumpTrucks in MaybeValue(Gen.Bool)
         select new Claimant
         {
             Name = name,
@@ -98,6 +99,7 @@ public static partial class JobFileGen
             Telephone = telephone,
             Email = email,
             Installs = role is ClaimantRole.Supplier or ClaimantRole.EquipmentLessor ? installs : null,
+            DumpTrucks = dumpTrucks,
         };
 
     private static Gen<License> License =>

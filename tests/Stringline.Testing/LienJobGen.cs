@@ -134,7 +134,7 @@ public sealed class LienJobGen
             Gen.Select(MaybeKnown, MaybeKnown, MaybeKnown, MaybeKnown),
             Gen.Frequency((2, Gen.Const((PaymentBond?)null)), (1, Gen.Const((PaymentBond?)new PaymentBond())), (2, Gen.Select(Day, Gen.OneOf((string?[])[null, "direct", "owner", "sub"]), (day, principal) => (PaymentBond?)new PaymentBond { Recorded = day, Principal = principal }))),
             Gen.OneOf((LocalDate?[])[null, new LocalDate(2025, 12, 31), Start]),
-            Gen.Select(MaybeBody, MaybeKnown));
+            Gen.Select(MaybeBody, MaybeKnown, Gen.Int[0, 5]));
         Private = Gen.Select(
             Gen.Select(Who, licence, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
             Gen.Select(Money, Gen.Bool, Money, Gen.Int[0, 3]),
@@ -142,7 +142,7 @@ public sealed class LienJobGen
             Entry.Array[0, 14],
             (who, price, rest, entries) =>
             {
-                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2 }).Party("sub", PartyCapacity.Subcontractor).Party("second", PartyCapacity.DirectContractor).Party("surety", PartyCapacity.Surety)
+                var job = new JobBuilder().Role(who.Item1.Role, who.Item1.HiredBy).Claimant(c => c with { License = who.Item2, DumpTrucks = rest.Item4.Item3 == 0 ? true : null }).Party("sub", PartyCapacity.Subcontractor).Party("second", PartyCapacity.DirectContractor).Party("surety", PartyCapacity.Surety)
                     .Work(w => w with { PaymentBond = rest.Item2, SeveralDirectContracts = rest.Item1.Item1, OrderedByTenant = rest.Item1.Item2, LowRiseResidential = rest.Item1.Item3, Body = rest.Item4.Item1, StateContractAct = rest.Item4.Item2 })
                     .Contract(c => c with { On = rest.Item3, Written = rest.Item1.Item4 })
                     .Work(w => w with { Use = who.Item3, SubjectToAcceptanceBy = who.Item4 == 0 ? "City of Davis" : null, Commenced = who.Item4 == 1 ? Start : null })

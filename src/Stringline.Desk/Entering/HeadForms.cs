@@ -98,6 +98,7 @@ internal static class HeadForms
             new("claimant.signer.name", "Who signs for you", Answer.Line),
             new("claimant.signer.title", "Title", Answer.Line),
             YesNo("claimant.installs", "Do you install what you furnish, contract for its installation, or send an operator with equipment?", "of a supplier or lessor only (Bus. & Prof. Code §§ 7026.1, 7045)"),
+            YesNo("claimant.dumpTrucks", "Are you an authorized motor carrier that hauls in dump trucks?", "its charges have a day of their own (Bus. & Prof. Code § 7108.6)"),
             YesNo("claimant.license.required", "Does your part of the work need a contractor's license?", "Bus. & Prof. Code § 7031"),
             new("claimant.license.number", "License number", Answer.Line),
             new("claimant.license.class", "Classification", Answer.Line),

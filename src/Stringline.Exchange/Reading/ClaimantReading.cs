@@ -19,6 +19,7 @@ internal sealed class ClaimantReading(Source source)
             Telephone = fields?.Line("telephone"),
             Email = fields?.Line("email"),
             Installs = fields?.Truth("installs"),
+            DumpTrucks = fields?.Truth("dumpTrucks"),
         };
         if (claimant is { Installs: not null, Role: not (ClaimantRole.Supplier or ClaimantRole.EquipmentLessor) })
             fields!.Fault("installs", fields.Raw("installs")!, "nothing: only of a supplier or an equipment lessor is it asked whether it installs");

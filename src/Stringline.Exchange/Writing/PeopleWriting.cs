@@ -39,6 +39,7 @@ internal static class PeopleWriting
         json.Text("telephone", claimant.Telephone);
         json.Text("email", claimant.Email);
         json.Truth("installs", claimant.Installs);
+        json.Truth("dumpTrucks", claimant.DumpTrucks);
         json.WriteEndObject();
     }
 

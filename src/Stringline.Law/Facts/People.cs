@@ -51,6 +51,9 @@ public sealed record Claimant
 
     /// <summary>For a supplier or lessor: whether it installs, or contracts for the installation of, what it furnishes, or furnishes an operator with equipment (Bus. &amp; Prof. Code §§ 7026.1, 7045); null where the file does not say.</summary>
     public bool? Installs { get; init; }
+
+    /// <summary>Whether it is a duly authorized motor carrier of property in dump truck equipment (Bus. &amp; Prof. Code § 7108.6); null where the file does not say.</summary>
+    public bool? DumpTrucks { get; init; }
 }
 
 /// <summary>The person who signs for the claimant.</summary>

@@ -37,6 +37,7 @@ public static class NextSteps
         ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal", Remedy.PaymentBond),
         ("payment-bond.action-last-day", "Sue on the payment bond", Remedy.PaymentBond),
         ("summary-release.answer-last-day", "Serve the counteraffidavit, its copy and the proof, or the money goes out", Remedy.StopPaymentNotice),
+        ("prompt-payment.charges-last-day", "Submit the charges of the last month hauled in, with their documents", Remedy.Debt),
         ("dispute-claim.conference-last-day", "Demand the conference on the claim", Remedy.Debt),
         ("dispute-claim.filing-last-day", "File the claim with the public entity", Remedy.Debt),
         ("dispute-claim.arbitration-last-day", "Begin the arbitration", Remedy.Debt),

@@ -29,9 +29,10 @@ public static class MoneyDue
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return FromOwner(facts, completion, calendar);
-        if (facts.All<HirerPaid>().Count == 0)
-            return WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
-        return FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention);
+        List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention)
+            : WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
+        CarriersCharges.AddTo(findings, facts, calendar);
+        return findings;
     }
 
     private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
@@ -150,8 +151,8 @@ public static class MoneyDue
     [Rule("Civ. Code § 8818")]
     private static Finding HirersRetention(FactsAsOf facts, SumDue sum, string id)
     {
-        var finding = WithinTheArticle(facts, Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])));
+        var finding = WithinTheArticle(facts, RetentionShare.Warn(Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
+            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
         Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
         if (finding.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
             return finding;

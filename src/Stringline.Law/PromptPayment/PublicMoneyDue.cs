@@ -12,7 +12,7 @@ public static class PublicMoneyDue
     public const int PassOnDays = 7;
 
     /// <summary>
-    /// The findings <c>prompt-payment.progress</c>, <c>prompt-payment.report</c>, <c>retention.due</c>, <c>retention.cap</c> and <c>dispute-claim.*</c>,
+    /// The findings <c>prompt-payment.progress</c>, <c>prompt-payment.report</c>, <c>prompt-payment.carrier</c>, <c>retention.due</c>, <c>retention.cap</c> and <c>dispute-claim.*</c>,
     /// where the file has their facts; a second one of a kind is numbered.
     /// </summary>
     public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
@@ -35,6 +35,7 @@ public static class PublicMoneyDue
             static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum, id)));
         if (PublicProgress.Report(facts, findings) is { } report)
             findings.Add(report);
+        CarriersCharges.AddTo(findings, facts, calendar);
         return findings;
     }
 

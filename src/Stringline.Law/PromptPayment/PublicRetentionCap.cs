@@ -7,8 +7,6 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>The cap of 5 percent on retention in contracts on public work made on or after 1 January 2012 (Pub. Contract Code § 7201).</summary>
 internal static class PublicRetentionCap
 {
-    private const decimal Percent = 5m;
-
     private const string Section = "Pub. Contract Code § 7201(b)(1)";
 
     private static readonly LocalDate From = new(2012, 1, 1);
@@ -20,51 +18,34 @@ internal static class PublicRetentionCap
         var held = facts.All<Retained>();
         if (held.Count == 0)
             return null;
-        var retained = Total.Of(held, static r => r.Amount);
         if (NoneAtAll(facts) is { } none)
-            return Answer(Standing.Open, retained, [none], []);
+            return CapMeasure.Answer(Standing.Open, Total.Of(held, static r => r.Amount), [none], []);
         if (facts.Job.Contract.On is not { } made)
-            return Answer(Standing.InDoubt, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; the file does not give the day of the contract.", [.. held])], [new Question("On which day was the contract made? (contract.on)")]);
+            return CapMeasure.Answer(Standing.InDoubt, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; the file does not give the day of the contract.", [.. held])], [CapMeasure.AskDay]);
         if (made < From)
-            return Answer(Standing.Done, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; this one was made on {made}.", [.. held])], []);
-        return NoBondBrought(facts) is { } exception ? Answer(Standing.Done, null, [exception], []) : Measured(facts, held, retained);
+            return CapMeasure.Answer(Standing.Done, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; this one was made on {made}.", [.. held])], []);
+        return NoBondBrought(facts) is { } exception ? CapMeasure.Answer(Standing.Done, null, [exception], []) : Measured(facts, held);
     }
 
-    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held, decimal retained)
+    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held)
     {
-        var percent = Rate(facts);
-        decimal? price = facts.Job.Contract.Price is { } agreed ? agreed + Total.Of(facts.All<Change>(), static c => c.Agreed ? c.Amount : 0m) : null;
-        // Nothing was paid, and so nothing retained, of what was not furnished: each payment is capped as well.
-        decimal? furnished = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null) ? Total.Of(facts.Furnished, static f => f.Amount!.Value) : null;
-        if ((price, furnished) is (null, null))
-            return Answer(Standing.InDoubt, null, [Reason.Of(Section, $"{retained} is retained; the cap is a part of each payment and of the price, which the file does not give.", [.. held])], [Price]);
-        var overPrice = price is { } whole ? Over(retained, whole, percent) : 0m;
-        var overWork = furnished is { } work ? Over(retained, work, percent) : 0m;
-        var excess = Math.Max(overPrice, overWork);
-        var questions = new List<Question>();
-        if (price is null)
-            questions.Add(Price);
-        if (overWork > overPrice)
-            questions.Add(new Question("Did the payments run ahead of the work? The cap is on each payment: compare what was retained from each with its sum. (retained)", Dollars: overWork - overPrice));
+        if (CapMeasure.Of(facts, held, PrimesRate(facts)) is not { Excess: var excess } measure)
+            return CapMeasure.NotMeasured(Section, held);
+        var questions = measure.Questions();
         if (excess > 0 && facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought is null)
             questions.Add(new Question("Was the claimant told before the bid that bonds are required, and did it bring none? Then there is no cap. (contract.bondNotBrought)", Dollars: excess));
         if (excess > 0 && facts.Job.Work.SubstantiallyComplex is null)
             questions.Add(new Question("Did the public entity find before bids, in a finding set out in the bid documents, that the project is substantially complex? Then it may retain more. (work.substantiallyComplex)", Dollars: excess));
-        return Answer(
-            price is null || !IsContractor(facts) || (excess > 0 && facts.Job.Work.SubstantiallyComplex == true) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
+        return CapMeasure.Answer(
+            measure.Price is null || !IsContractor(facts) || (excess > 0 && facts.Job.Work.SubstantiallyComplex == true) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,
             [
-                Reason.Of(Section, $"Retention may not exceed {RetentionCap.InWords(percent)} percent of each payment, and in all of the price. {InWords(price, furnished)} Retained: {retained}; beyond the cap: {excess}.", [.. held]),
+                Reason.Of(Section, $"Retention may not exceed {measure.PercentInWords} percent of each payment, and in all of the price. {InWords(measure.Price, measure.Work)} Retained: {measure.Retained}; beyond the cap: {excess}.", [.. held]),
                 .. facts.Job.Work.SubstantiallyComplex == true ? (Reason[])[Complex(facts)] : [],
                 .. IsContractor(facts) ? (Reason[])[] : [Reason.Of(Section, $"The section speaks of contractors and subcontractors; whether a claimant in this role may use it is open.")],
             ],
             questions);
     }
-
-    private static readonly Question Price = new("What is the contract price? (contract.price)");
-
-    private static decimal Over(decimal retained, decimal of, decimal percent) =>
-        Math.Max(0m, retained - decimal.Round(of * percent / 100m, 2, MidpointRounding.AwayFromZero));
 
     private static string InWords(decimal? price, decimal? furnished) => (price, furnished) switch
     {
@@ -78,8 +59,8 @@ internal static class PublicRetentionCap
 
     /// <summary>A contract below the direct one bears no higher rate than that one does.</summary>
     [Rule("Pub. Contract Code § 7200(b)", Since = "1999-01-01")]
-    private static decimal Rate(FactsAsOf facts) =>
-        facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Work.DirectContract?.RetentionPercent is { } primes ? Math.Min(Percent, primes) : Percent;
+    private static decimal? PrimesRate(FactsAsOf facts) =>
+        facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? facts.Job.Work.DirectContract?.RetentionPercent : null;
 
     /// <summary>No cap toward a subcontractor that was told before the bid that bonds are required, and brings none.</summary>
     [Rule("Pub. Contract Code § 7201(b)(2)", Since = "2012-01-01")]
@@ -99,14 +80,4 @@ internal static class PublicRetentionCap
     private static Reason? NoneAtAll(FactsAsOf facts) => facts.Job.Work.Body == PublicBody.Transportation && facts.Job.Claimant.Role == ClaimantRole.DirectContractor
         ? Reason.Of("Pub. Contract Code § 7202(a)", $"The Department of Transportation may withhold no retention from progress payments on a transportation project.", [.. facts.All<Retained>()])
         : null;
-
-    private static Finding Answer(Standing standing, decimal? excess, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions) => new()
-    {
-        Id = "retention.cap",
-        Title = "Retention beyond the cap",
-        Standing = standing,
-        Amount = excess,
-        Why = why,
-        Questions = questions,
-    };
 }

@@ -148,7 +148,7 @@ public sealed class AmountsProperties
                         _ when step.Finding.StartsWith("payment-bond", StringComparison.Ordinal) => Remedy.PaymentBond,
                         _ when step.Finding.StartsWith("federal-bond", StringComparison.Ordinal) => Remedy.FederalBond,
                         _ when step.Finding.StartsWith("design-lien", StringComparison.Ordinal) => Remedy.DesignLien,
-                        "debt.last-day" => Remedy.Debt,
+                        "debt.last-day" or "prompt-payment.charges-last-day" => Remedy.Debt,
                         _ => answer.Amount.Remedy,
                     };
                     Assert.Equal(answer.AmountOf(remedy)!.Demand, step.AtStake);

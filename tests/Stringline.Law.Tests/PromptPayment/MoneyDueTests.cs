@@ -211,4 +211,18 @@ public sealed class MoneyDueTests
         Assert.Equal(400m, answer.Get("prompt-payment.progress").Amount); // four months from 23 March
         Assert.Equal(60m, answer.Get("retention.due").Amount); // 1,000 for three months from 21 May
     }
+
+    // Civ. Code § 8814(a): "that subcontractor's share of the payment". What was entered beyond what was retained is warned of.
+    [Fact]
+    [Proves("Civ. Code § 8814")]
+    public void More_than_was_retained_is_warned_of()
+    {
+        var due = Sub().Retained("2026-03-10", 1000m).HirerPaid("2026-05-11", 3000m, PaymentOf.Retention).On("2026-08-21").Get("retention.due");
+        Assert.Equal((Standing.Open, (decimal?)60m), (due.Standing, due.Amount));
+        Assert.True(due.Says("each subcontractor's share"));
+        var asked = Assert.Single(due.Questions, q => q.Text.EndsWith("(hirer-paid.amount)", StringComparison.Ordinal));
+        Assert.Equal(2_000m, asked.Dollars);
+        Assert.IsType<HirerPaid>(asked.Corrects);
+        Assert.False(Sub().Retained("2026-03-10", 1000m).HirerPaid("2026-05-11", 1000m, PaymentOf.Retention).On("2026-08-21").Get("retention.due").Asks("(hirer-paid.amount)"));
+    }
 }

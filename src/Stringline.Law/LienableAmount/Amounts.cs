@@ -46,6 +46,9 @@ public sealed class Amounts
         // The commonest question by far, answered without the steps where the two remedies have the same limits.
         remedy == Remedy.StopPaymentNotice && Main == Remedy.Lien && HasNoLimitOfTheLienAlone() ? Of(Remedy.Lien)!.Demand : Of(remedy)?.Demand ?? 0m;
 
+    /// <summary>The demand by a remedy within the reach of the preliminary notice, whatever a court set free.</summary>
+    internal decimal WithinReach(Remedy remedy) => Barred(Demand.Of(facts, reach, remedy)).Demand;
+
     /// <summary>Whether the file does not give what the work was worth.</summary>
     public bool IsUnknown => Of(Main)!.IsUnknown;
 

@@ -45,7 +45,8 @@ public static class Demand
         AddExcess(law, work, application.Excess - work.NotYetValued, unknown, steps);
         var demand = SecuredUnpaid(work.Items) - released;
         var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy, IsUnknown = unknown, Waivers = waivers };
-        return Released.WithDoubt(doubts.Measure(facts, waterfall, undirected, otherwise, released));
+        var measured = Released.WithDoubt(doubts.Measure(facts, waterfall, undirected, otherwise, released));
+        return remedy == Remedy.StopPaymentNotice ? SetFree.TakeOff(facts, reach, measured) : measured;
     }
 
     /// <summary>Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.</summary>

@@ -68,7 +68,7 @@ public sealed record WaiverEffect(Facts.Waived Waiver, Verdict Binding, decimal 
 /// <summary>One step of the waterfall.</summary>
 /// <param name="Id">
 /// Stable id: agreed-price, changes, outside-direct-contract, beyond-price, not-furnished, reasonable-value, outside-reach, paid, credited,
-/// paid-elsewhere, waived, charges-left-out, value-unknown, overpaid, barred.
+/// paid-elsewhere, waived, charges-left-out, value-unknown, overpaid, set-free, barred.
 /// </param>
 /// <param name="Title">What it is, in words.</param>
 /// <param name="Amount">Dollars and cents added (negative: taken off).</param>

@@ -15,7 +15,9 @@ internal static class BondAmount
     {
         var hasLookBack = reach.Kind is ReachKind.Late or ReachKind.NotGiven;
         // By the road of the preliminary notice the bond has the limits of the stop payment notice, and by its own notice none.
-        var byPreliminary = amounts.DemandOf(Remedy.StopPaymentNotice);
+        // What a court set free is taken from the stop payment notice alone (Civ. Code § 9414).
+        var byPreliminary = facts.All<ReleaseOrdered>().Count > 0 && facts.Job.Work.Kind == WorkKind.Public
+            ? amounts.WithinReach(Remedy.PaymentBond) : amounts.DemandOf(Remedy.StopPaymentNotice);
         var whole = hasLookBack ? amounts.DemandOf(Remedy.PaymentBond) : byPreliminary;
         var (standing, amount) = notice.Standing switch
         {

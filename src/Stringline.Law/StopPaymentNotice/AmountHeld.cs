@@ -29,6 +29,7 @@ internal static class AmountHeld
         var claimable = Claimable(facts, demand, served);
         var standing = held is null
             ? last.Standing == Standing.Lost ? Standing.Lost : claimable > 0 ? Standing.Open : Standing.NotYet
+            : held <= 0 && SetFree.OfNoticesSince(facts, null) > 0 ? Standing.Lost
             : action.LastDay is Standing.Lost or Standing.Done ? action.LastDay.Value
             : demand <= 0 ? Standing.NotYet
             : last.Standing == Standing.Kept ? Standing.Kept : Standing.InDoubt;
@@ -67,13 +68,16 @@ internal static class AmountHeld
         if (counting.Count == 0)
             return null;
         decimal? stated = 0m;
-        LocalDate? through = null;
+        LocalDate? first = null, through = null;
         foreach (var service in counting)
         {
+            first ??= service.Paper.On.Earliest;
             stated = service.Paper.Amount is { } amount ? stated + Math.Max(0m, amount - StopPaymentReleases.ReducedBy(facts, service.Paper)) : null;
             through = service.Paper.On.Earliest ?? through;
         }
 
+        if (stated is { } before)
+            stated = before - Math.Min(before, SetFree.OfNoticesSince(facts, first));
         var within = Toward(facts, demand, holder.Holder);
         var due = through is { } end && LaterWork(facts, end)
             ? Math.Min(within, Demand.Of(facts.WithWorkThrough(end), holder.Holder.Reach ?? reach, Remedy.StopPaymentNotice).Demand)

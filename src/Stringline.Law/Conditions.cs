@@ -34,15 +34,15 @@ internal static class Conditions
         // An action enforces a stop payment notice that was given in time (Civ. Code §§ 8550, 9502).
         // The owner's own demand is answered for the lien's sake all the same (§ 8520(b)).
         new("stop-payment-notice.last-day", ["stop-payment-notice.amount", "stop-payment-notice.action-first-day", "stop-payment-notice.action-first-day.",
-            "stop-payment-notice.action-last-day", "stop-payment-notice.tell-of-action", "stop-payment-notice.prosecution-last-day"])
+            "stop-payment-notice.action-last-day", "stop-payment-notice.stay-last-day", "stop-payment-notice.tell-of-action", "stop-payment-notice.prosecution-last-day"])
         {
-            DoubtToo = ["stop-payment-notice.action-last-day"],
+            DoubtToo = ["stop-payment-notice.action-last-day", "stop-payment-notice.stay-last-day"],
         },
         // Who leaves the owner's demand unanswered forfeits the lien; no day is set on which that is sure (§ 8520(b)).
         new("stop-payment-notice.owner-demand", []) { DoubtToo = ["lien-right"] },
         // The bond is enforced by one who gave the notice it asks (Civ. Code §§ 8612, 9560; 40 U.S.C. § 3133(b)(2)).
-        new("payment-bond.notice-last-day", ["payment-bond.action-first-day", "payment-bond.action-last-day", "payment-bond.amount"]),
-        new("federal-bond.notice-last-day", ["federal-bond.action-first-day", "federal-bond.action-last-day", "federal-bond.amount"]),
+        new("payment-bond.notice-last-day", ["payment-bond.action-first-day", "payment-bond.action-last-day", "payment-bond.stay-last-day", "payment-bond.amount"]),
+        new("federal-bond.notice-last-day", ["federal-bond.action-first-day", "federal-bond.action-last-day", "federal-bond.stay-last-day", "federal-bond.amount"]),
         new("design-lien.right", ["design-lien.first-day", "design-lien.last-day", "design-lien.enforcement-last-day", "design-lien.demand-last-day"]),
     ];
 

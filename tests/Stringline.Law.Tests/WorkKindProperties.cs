@@ -124,6 +124,8 @@ public sealed partial class WorkKindProperties
         ["stop-payment-notice.action-first-day"] = "stop-payment-notice.action-first-day",
         ["stop-payment-notice.action-last-day"] = "stop-payment-notice.action-last-day",
         ["stop-payment-notice.tell-of-action"] = "stop-payment-notice.tell-of-action",
+        ["stop-payment-notice.stay-last-day"] = "-- on public work the public entity is sued all the same (Civ. Code § 9502)",
+        ["payment-bond.stay-last-day"] = "payment-bond.stay-last-day",
         ["payment-bond.amount"] = "payment-bond.amount",
         ["payment-bond.action-first-day"] = "payment-bond.action-first-day",
         ["payment-bond.notice-last-day"] = "payment-bond.notice-last-day",
@@ -163,7 +165,8 @@ public sealed partial class WorkKindProperties
 
     // What random files hardly meet together: a supplier that ordered the work, and a suit on a notice given in time.
     private static JobBuilder Rare() => new JobBuilder().PublicWork().Party("yard", PartyCapacity.Supplier, madeToPlans: true).Role(ClaimantRole.Supplier, "yard").Furnished("2025-12-01", 1000m)
-        .Notice("2025-12-02", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance).StopPaymentGiven("2026-02-16", 1000m, false, "city").ActionFiled("2026-03-16");
+        .Notice("2025-12-02", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance).StopPaymentGiven("2026-02-16", 1000m, false, "city").ActionFiled("2026-03-16")
+        .PaymentBond(null).Bankrupt("surety", "2026-03-02");
 
     private const string NoLien = "-- no mechanics lien attaches to public work (Civ. Code § 9000)";
 

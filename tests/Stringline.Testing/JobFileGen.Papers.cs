@@ -111,7 +111,7 @@ public static partial class JobFileGen
         from bond in MaybeValue(Positive)
         from manner in SomeManner
         from words in Gen.Select(Maybe(Line), Maybe(Line))
-        from days in MaybeValue(Gen.Int[0, 9])
+        from days in MaybeValue(Gen.Int[0, 9]).Array[2]
         from ten in Said
         select (Entry)new StopPaymentGiven
         {
@@ -123,11 +123,12 @@ public static partial class JobFileGen
             BondAmount = bonded ? bond : null,
             Manner = manner,
             Article = words.Item1,
-            Mailed = MailedAfter(manner, when, days),
+            Mailed = MailedAfter(manner, when, days[0]),
+            Tries = manner == Manner.Substituted ? days[1] : null,
             Lacks = words.Item2,
             TenDollars = at.Work.Kind == WorkKind.Public ? ten : null,
         },
-        Gen.Select(When, at.SomeParties, SomeManner, Maybe(Line), MaybeValue(Gen.Int[0, 9]), MaybeValue(Money)).Select((on, to, manner, article, days, amount) =>
+        Gen.Select(When, at.SomeParties, SomeManner, Maybe(Line), MaybeValue(Gen.Int[0, 9]).Array[2], MaybeValue(Money)).Select((on, to, manner, article, days, amount) =>
             (Entry)new BondNoticeGiven
             {
                 Index = at.Index,
@@ -135,7 +136,8 @@ public static partial class JobFileGen
                 To = to,
                 Manner = manner,
                 Article = article,
-                Mailed = MailedAfter(manner, on, days),
+                Mailed = MailedAfter(manner, on, days[0]),
+                Tries = manner == Manner.Substituted ? days[1] : null,
                 Amount = amount,
             }),
         Gen.Select(When, at.SomeParties, SomeManner).Select((on, to, manner) => (Entry)new ActionTold { Index = at.Index, On = on, To = to, Manner = manner }),

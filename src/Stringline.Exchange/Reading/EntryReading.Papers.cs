@@ -8,7 +8,7 @@ internal sealed partial class EntryReading
     private static NoticeGiven NoticeGiven(Fields fields, int index)
     {
         var on = When(fields);
-        var notice = new NoticeGiven
+        return new NoticeGiven
         {
             Index = index,
             On = on,
@@ -20,11 +20,8 @@ internal sealed partial class EntryReading
             EstimateBasis = (EstimateBasis?)fields.Word("estimateBasis", JobFileWords.Basis),
             Lacks = fields.Line("lacks"),
             Mailed = Mailed(fields, on),
-            Tries = fields.Count("tries", least: 0),
+            Tries = Tries(fields),
         };
-        if (notice.Tries is not null)
-            OnlyOfLeftAndMailed(fields, "tries");
-        return notice;
     }
 
     private StopPaymentGiven StopPaymentGiven(Fields fields, int index)
@@ -41,6 +38,7 @@ internal sealed partial class EntryReading
             Manner = Manner(fields),
             Article = fields.Line("article"),
             Mailed = Mailed(fields, on),
+            Tries = Tries(fields),
             Lacks = fields.Line("lacks"),
             TenDollars = fields.Truth("tenDollars"),
         };
@@ -62,6 +60,7 @@ internal sealed partial class EntryReading
             Manner = Manner(fields),
             Article = fields.Line("article"),
             Mailed = Mailed(fields, on),
+            Tries = Tries(fields),
             Amount = fields.Money("amount", MoneyRange.ZeroOrMore),
         };
     }

@@ -181,6 +181,15 @@ internal sealed partial class EntryReading(Source source)
         return mailed;
     }
 
+    /// <summary>The tries to deliver by hand before a paper was left; of a paper given otherwise there are none.</summary>
+    private static int? Tries(Fields fields)
+    {
+        if (fields.Count("tries", least: 0) is not { } tries)
+            return null;
+        OnlyOfLeftAndMailed(fields, "tries");
+        return tries;
+    }
+
     private static void OnlyOfLeftAndMailed(Fields fields, string name)
     {
         if (fields.Raw("manner") is not { Text: "substituted" })

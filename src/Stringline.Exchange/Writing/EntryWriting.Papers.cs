@@ -38,12 +38,14 @@ internal static partial class EntryWriting
                 json.Manner(e.Manner);
                 json.Text("article", e.Article);
                 json.Day("mailed", e.Mailed);
+                json.Count("tries", e.Tries);
                 json.Text("lacks", e.Lacks);
                 json.Truth("tenDollars", e.TenDollars);
                 return true;
             case BondNoticeGiven e:
                 Given(json, e.To, e.Manner, e.Article);
                 json.Day("mailed", e.Mailed);
+                json.Count("tries", e.Tries);
                 json.Money("amount", e.Amount);
                 return true;
             case LowerTierClaim e:

@@ -38,6 +38,12 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     /// <summary>Whether the stay lasts on a day.</summary>
     public bool IsOn(LocalDate day) => Since <= day && !(Until < day);
 
+    /// <summary>Whether the stay may last on a day known only within a span.</summary>
+    public bool MayHold(Days day) => IsOn(day.Earliest) || IsOn(day.Latest);
+
+    /// <summary>Whether a time that ended may have stood still so long that it runs on a day; always, while the stay lasts.</summary>
+    public bool MayStillRun(LocalDate from, LocalDate lastDay, LocalDate on) => !(LastDay(from, lastDay) < on);
+
     /// <summary>
     /// The last day of a time in which the debtor could not be sued, if the time stood still in the stay (Code Civ. Proc. § 356; Pioneer
     /// Construction v. Global Investment (2011) 202 Cal.App.4th 161), and never before the thirtieth day after the stay; null while it lasts.

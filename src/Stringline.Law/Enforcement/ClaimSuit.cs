@@ -138,8 +138,8 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
             return this;
         var standing = Standing switch
         {
-            Standing.Lost when !(stay.LastDay(Recorded.Latest, LastEnd) < facts.AsOf) => Standing.InDoubt,
-            Standing.Kept when Action is { } action && Days.Of(action.On) is { } filed && (stay.IsOn(filed.Earliest) || stay.IsOn(filed.Latest)) => Standing.InDoubt,
+            Standing.Lost when stay.MayStillRun(Recorded.Latest, LastEnd, facts.AsOf) => Standing.InDoubt,
+            Standing.Kept when Action is { } action && Days.Of(action.On) is { } filed && stay.MayHold(filed) => Standing.InDoubt,
             _ => Standing,
         };
         return this with { Stay = stay, Standing = standing };

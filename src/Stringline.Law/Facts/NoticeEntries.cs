@@ -112,6 +112,9 @@ public sealed record StopPaymentGiven : Entry
     /// <summary>Of a notice left and mailed: the day it was mailed; null where the file does not say.</summary>
     public LocalDate? Mailed { get; init; }
 
+    /// <summary>Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. § 415.20(b)); null where the file does not say.</summary>
+    public int? Tries { get; init; }
+
     /// <summary>What it lacks of what the Code asks of it, in words, such as its verification; null where nothing is known to be lacking.</summary>
     public string? Lacks { get; init; }
 
@@ -133,6 +136,9 @@ public sealed record BondNoticeGiven : Entry
 
     /// <summary>Of a notice left and mailed: the day it was mailed; null where the file does not say.</summary>
     public LocalDate? Mailed { get; init; }
+
+    /// <summary>Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. § 415.20(b)); null where the file does not say.</summary>
+    public int? Tries { get; init; }
 
     /// <summary>The amount it states, dollars and cents; null where the file does not say.</summary>
     public decimal? Amount { get; init; }

@@ -43,12 +43,18 @@ public static class FederalBond
             Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within 90 days after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
         var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
-        var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new Days(first, first));
-        yield return Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
+        var stay = ActionOnBond.StayOf(facts, until);
+        var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new Days(first, first), stay);
+        stay?.AddTo(until, standing);
+        var action = Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
             [
                 Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
                 .. Actions(facts, first, standing == Standing.Kept),
-            ], questions: [.. ActionOnBond.Questions(facts)]);
+                .. ActionOnBond.WhyStayed(facts, stay, standing),
+            ], stay is not { HasNoEnd: true }, [.. ActionOnBond.Questions(facts), .. ActionOnBond.AskStay(stay, standing)]);
+        yield return action;
+        if (stay?.Instead(facts, "federal-bond.stay-last-day", action) is { } instead)
+            yield return instead;
     }
 
     // What is said of the actions that can be on the bond. An early one is no matter where a later one keeps it.

@@ -1,3 +1,4 @@
+using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -12,14 +13,17 @@ internal static class ActionOnBond
     /// <param name="readings">Readings of the last day; not empty.</param>
     /// <param name="endFirm">Whether an uncontested reading carries its end.</param>
     /// <param name="firstDay">The first day on which it may be brought; null where the law sets none.</param>
-    public static Standing StandingOf(FactsAsOf facts, IReadOnlyList<Reading> readings, bool endFirm, Days? firstDay)
+    /// <param name="stay">A stay in the surety's bankruptcy in the time to sue; null where there was none.</param>
+    public static Standing StandingOf(FactsAsOf facts, IReadOnlyList<Reading> readings, bool endFirm, Days? firstDay, StayedSuit? stay)
     {
         var best = Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
+        best = stay?.Unsued(best, facts.AsOf) ?? best;
         foreach (var action in facts.All<ActionFiled>())
         {
             if (!MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
                 continue;
             var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
+            standing = stay?.Brought(standing, brought) ?? standing;
             if (standing == Standing.Kept && (IsEarly(brought, firstDay) || !SuesSurety(facts, action) || IsInTheWrongCourt(facts, action)))
                 standing = Standing.InDoubt;
             standing = EndOf(facts, action) switch
@@ -39,6 +43,31 @@ internal static class ActionOnBond
 
         return best;
     }
+
+    /// <summary>A stay in the bankruptcy of the surety, the only one who must be sued: its principal may be left out.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="readings">Readings of the last day.</param>
+    public static StayedSuit? StayOf(FactsAsOf facts, IReadOnlyList<Reading> readings) =>
+        (facts.LastFurnished ?? facts.FirstFurnished) is { } worked ? StayedSuit.Of(facts, BondServed.Sureties(facts), worked.Earliest, readings) : null;
+
+    /// <summary>What is said of a bankruptcy of the surety, and of the principal, whom no action need name.</summary>
+    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    public static IEnumerable<Reason> WhyStayed(FactsAsOf facts, StayedSuit? stay, Standing standing)
+    {
+        if (stay is not null && standing != Standing.Done)
+            yield return stay.Why;
+        if ((facts.LastFurnished ?? facts.FirstFurnished) is not { } worked)
+            yield break;
+        foreach (var principal in BondServed.Principals(facts))
+        {
+            if (Stay.OfParty(facts, principal, worked.Earliest, facts.AsOf) is { } its)
+                yield return Reason.Of("11 U.S.C. § 362(a)", $"{principal.Name}, the principal, is or was in bankruptcy ({its.Since}): leave it out of the suit while the stay lasts. The surety is sued without it, in the same time (from memory).");
+        }
+    }
+
+    /// <summary>Asks for a bankruptcy of the surety where the action would be lost.</summary>
+    public static IEnumerable<Question> AskStay(StayedSuit? stay, Standing standing) =>
+        stay is null && standing == Standing.Lost ? [StayedSuit.Ask("the surety")] : [];
 
     /// <summary>Whether it is on the bond, or the file does not say on what it is.</summary>
     public static bool MayBeOnBond(ActionFiled action) => action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.PaymentBond);

@@ -65,6 +65,9 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         {
             if (!Reaches(paper, parties, out var party) || !HasGoodManner(paper))
                 continue;
+            var tried = Tried(paper, party);
+            if (tried == Verdict.No)
+                continue;
             if (Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed) is not { } on)
             {
                 from = LocalDate.MinIsoValue; // on a day unknown: it may have been in any time
@@ -72,7 +75,7 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
             }
 
             from = Earlier(from, on.Earliest);
-            if (paper.Manner != Manner.Substituted || LeftAndMailed.IsNaturalPerson(party) == false)
+            if (tried == Verdict.Yes)
                 by = Earlier(by, on.Latest);
         }
 
@@ -84,6 +87,10 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
     private static LocalDate? Later(LocalDate? a, LocalDate? b) => a is { } one && b is { } other ? LocalDate.Max(one, other) : null;
 
     private static LocalDate? Earlier(LocalDate? a, LocalDate? b) => a is { } one && b is { } other ? LocalDate.Min(one, other) : a ?? b;
+
+    // Toward a natural person one left and mailed is good only after tries to deliver it by hand (Code Civ. Proc. § 415.20(b)).
+    private static Verdict Tried(BondNoticeGiven paper, Party to) =>
+        paper.Manner == Manner.Substituted ? LeftAndMailed.IsGood(paper.On, paper.Tries, to) : Verdict.Yes;
 
     private static bool Reaches(BondNoticeGiven paper, IReadOnlyList<Party> anyOf, out Party party)
     {
@@ -115,6 +122,8 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
             if (!HasGoodManner(paper))
                 yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);
+            else if (Reaches(paper, principals, out var principal) && Tried(paper, principal) == Verdict.No)
+                yield return Reason.NotApplied(LeftAndMailed.Section(paper.On), $"The notice to {names} was left and mailed with no try to hand it over, which counts for nothing toward {principal.Name}, a natural person. Give it again.", paper);
             else if (Reaches(paper, sureties, out _) && Reaches(paper, principals, out _))
                 yield return Reason.Of(law.Section, $"Notice given to surety and principal {given}: {names}.", [paper]);
             else
@@ -143,8 +152,16 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         {
             if (paper.Manner is null)
                 yield return new Question("How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (bond-notice-given.manner)") { Corrects = paper };
-            if (paper.Manner == Manner.Substituted && Principals(facts).Any(p => paper.To.Contains(p.Id) && LeftAndMailed.IsNaturalPerson(p) != false))
-                yield return new Question("Is the principal to whom the notice was left and mailed a natural person? Then delivery by hand must have been tried before. (parties.naturalPerson)");
+            foreach (var principal in Principals(facts))
+            {
+                if (!paper.To.Contains(principal.Id) || Tried(paper, principal) != Verdict.Open)
+                    continue;
+                yield return new Question("How often was it tried to hand the notice to surety and principal over before it was left, each time on another day and at another hour? (bond-notice-given.tries)") { Corrects = paper };
+                if (LeftAndMailed.IsNaturalPerson(principal) is null)
+                    yield return new Question("Is the principal to whom the notice was left and mailed a natural person? Then delivery by hand must have been tried before. (parties.naturalPerson)");
+                break;
+            }
+
             if (paper is { Manner: Manner.Substituted, Mailed: null })
                 yield return new Question("On which day was the notice to surety and principal mailed after it was left? It is complete five days later. (bond-notice-given.mailed)") { Corrects = paper };
         }

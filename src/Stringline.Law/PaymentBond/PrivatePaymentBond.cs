@@ -1,3 +1,4 @@
+using Stringline.Law.Bankruptcy;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
@@ -19,8 +20,11 @@ public static class PrivatePaymentBond
         var right = BondRight.OnPrivateWork(facts);
         var need = LaborerGivesNone(facts) ?? (reach.Kind == ReachKind.NoneDue ? new BondNoticeNeed(null, Standing.InDoubt) : BondNoticeNeed.Of(facts, reach, BondLaw.Private));
         var notice = BondNotice.Finding(facts, need, BondServed.Of(facts), right, completion, notices, BondLaw.Private, calendar);
-        var last = LastDayToSue(facts, notice, right, completion, calendar);
-        return [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
+        var last = LastDayToSue(facts, notice, right, completion, calendar, out var stay);
+        List<Finding> findings = [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
+        if (stay?.Instead(facts, "payment-bond.stay-last-day", last) is { } instead)
+            findings.Add(instead);
+        return findings;
     }
 
     // A completion before the recording may fail, where it is not certain: then the work may have been completed after it all the same; but not
@@ -56,7 +60,7 @@ public static class PrivatePaymentBond
     [Rule("Civ. Code § 8610")]
     [Rule("Civ. Code § 8610", Sure = Sure.OurReading)]
     [Rule("Code Civ. Proc. § 337(a)", Sure = Sure.OurReading)]
-    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, CompletionReadings completion, OpenDays calendar)
+    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, CompletionReadings completion, OpenDays calendar, out StayedSuit? stay)
     {
         var recorded = facts.Job.Work.PaymentBond?.Recorded;
         var readings = new List<Reading>();
@@ -102,13 +106,16 @@ public static class PrivatePaymentBond
         if (recorded is null)
             why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the six months are planned on, and an unrecorded bond leaves four years (Code Civ. Proc. § 337)."));
         why.AddRange(ActionOnBond.Why(facts, BondLaw.Private, null));
+        var stayed = stay = ActionOnBond.StayOf(facts, readings);
         var standing = notice.Standing == Standing.Lost ? Standing.Lost
             : readings.Count == 0 ? Standing.NotYet
-            : ActionOnBond.StandingOf(facts, readings, completion.EndFirm && recorded is not null, null);
-        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, () => why, completion.EndKnown,
+            : ActionOnBond.StandingOf(facts, readings, completion.EndFirm && recorded is not null, null, stay);
+        stay?.AddTo(readings, standing);
+        why.AddRange(ActionOnBond.WhyStayed(facts, stay, standing));
+        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, () => why, completion.EndKnown && stay is not { HasNoEnd: true },
             () =>
             [
-                .. right.Questions, .. ActionOnBond.Questions(facts),
+                .. right.Questions, .. ActionOnBond.Questions(facts), .. notice.Standing == Standing.Lost ? [] : ActionOnBond.AskStay(stayed, standing),
                 .. recorded is null ? (Question[])[new Question("On which day was the payment bond recorded? (paymentBond.recorded)")] : [],
             ]);
     }

@@ -1,3 +1,4 @@
+using Stringline.Law.Bankruptcy;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
@@ -18,11 +19,13 @@ public static class PublicPaymentBond
         var right = BondRight.OnPublicWork(facts);
         var notice = BondNotice.Finding(facts, BondNoticeNeed.Of(facts, reach, BondLaw.Public), BondServed.Of(facts), right, completion, owners, BondLaw.Public, calendar);
         var firstDay = FirstDay(facts);
-        var last = LastDayToSue(facts, notice, right, stopPayment, firstDay, calendar);
+        var last = LastDayToSue(facts, notice, right, stopPayment, firstDay, calendar, out var stay);
         var findings = new List<Finding> { notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
         if (FirstDayToSue(facts, firstDay, right) is { } first)
             findings.Add(first);
         findings.Add(last);
+        if (stay?.Instead(facts, "payment-bond.stay-last-day", last) is { } instead)
+            findings.Add(instead);
         return findings;
     }
 
@@ -61,17 +64,19 @@ public static class PublicPaymentBond
     /// <summary>Until six months after the end of the time to give a stop payment notice, whether one was given or not.</summary>
     [Rule("Civ. Code § 9558")]
     [Rule("Civ. Code § 9564")]
-    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, Days? firstDay, OpenDays calendar)
+    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, Days? firstDay, OpenDays calendar, out StayedSuit? stay)
     {
         var readings = new List<Reading>();
         foreach (var reading in stopPayment.Readings)
             readings.AddRange(Deadline.SixMonths(reading.Name, reading.Day, calendar));
         // While the claimant still provides work any action is early; what was furnished last shows no end.
         var from = firstDay ?? facts.LastFurnished?.Plus(1);
+        var stayed = stay = ActionOnBond.StayOf(facts, readings);
         var standing = notice.Standing == Standing.Lost ? Standing.Lost
             : readings.Count == 0 ? Standing.NotYet
-            : ActionOnBond.StandingOf(facts, readings, stopPayment.EndFirm, from);
-        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, Why, stopPayment.EndKnown, Ask);
+            : ActionOnBond.StandingOf(facts, readings, stopPayment.EndFirm, from, stay);
+        stay?.AddTo(readings, standing);
+        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, Why, stopPayment.EndKnown && stay is not { HasNoEnd: true }, Ask);
 
         List<Reason> Why()
         {
@@ -83,11 +88,12 @@ public static class PublicPaymentBond
             if (readings.Count == 0)
                 why.Add(Reason.Of("Civ. Code § 9558", $"Six months after the time to give a stop payment notice ends; that time does not run yet."));
             why.AddRange(ActionOnBond.Why(facts, BondLaw.Public, from));
+            why.AddRange(ActionOnBond.WhyStayed(facts, stayed, standing));
             why.Add(Fees);
             return why;
         }
 
-        List<Question> Ask() => [.. right.Questions, .. ActionOnBond.Questions(facts)];
+        List<Question> Ask() => [.. right.Questions, .. ActionOnBond.Questions(facts), .. notice.Standing == Standing.Lost ? [] : ActionOnBond.AskStay(stayed, standing)];
     }
 
     private static readonly Reason Fees = Reason.Of("Civ. Code § 9564", $"It needs no stop payment notice and no action against the entity; whoever wins it is awarded a reasonable attorney's fee by the other side.");

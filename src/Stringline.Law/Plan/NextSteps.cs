@@ -32,10 +32,12 @@ public static class NextSteps
         ("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.new-bond", "Bring the lender another bond", Remedy.StopPaymentNotice),
         ("stop-payment-notice.action-last-day", "Sue on the stop payment notice", Remedy.StopPaymentNotice),
+        ("stop-payment-notice.stay-last-day", InStay, Remedy.StopPaymentNotice),
         ("stop-payment-notice.tell-of-action", "Tell of the action on the stop payment notice", Remedy.StopPaymentNotice),
         ("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial", Remedy.StopPaymentNotice),
         ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal", Remedy.PaymentBond),
         ("payment-bond.action-last-day", "Sue on the payment bond", Remedy.PaymentBond),
+        ("payment-bond.stay-last-day", InStay, Remedy.PaymentBond),
         ("summary-release.answer-last-day", "Serve the counteraffidavit, its copy and the proof, or the money goes out", Remedy.StopPaymentNotice),
         ("prompt-payment.charges-last-day", "Submit the charges of the last month hauled in, with their documents", Remedy.Debt),
         ("dispute-claim.conference-last-day", "Demand the conference on the claim", Remedy.Debt),
@@ -43,6 +45,7 @@ public static class NextSteps
         ("dispute-claim.arbitration-last-day", "Begin the arbitration", Remedy.Debt),
         ("federal-bond.notice-last-day", "Give the prime contractor notice for the federal bond", Remedy.FederalBond),
         ("federal-bond.action-last-day", "Sue on the federal payment bond", Remedy.FederalBond),
+        ("federal-bond.stay-last-day", InStay, Remedy.FederalBond),
         ("debt.last-day", "Sue on the debt itself", Remedy.Debt),
         ("design-lien.demand-last-day", "Give the landowner the notice of demand and default", Remedy.DesignLien),
         ("design-lien.last-day", "Record the design professional's lien", Remedy.DesignLien),
@@ -50,6 +53,8 @@ public static class NextSteps
         ("design-lien.converted-action-last-day", "Sue to enforce the converted lien", Remedy.DesignLien),
         ("design-lien.conversion-last-day", "Record the design lien anew as a mechanics lien", Remedy.DesignLien),
     ];
+
+    private const string InStay = "Do not sue: file the claim in the bankruptcy, and ask there for relief from the stay";
 
     private const string Watching = "index-watch.next-day";
 
@@ -120,6 +125,8 @@ public static class NextSteps
         "claim-of-lien.last-day" => owed != 0 && Lives(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
         "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
         "credit.enforcement-last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
+        "stop-payment-notice.action-last-day" or "payment-bond.action-last-day" or "federal-bond.action-last-day" =>
+            owed != 0 && Lives(finding) && all.All(f => f.Id != finding.Id.Replace("action-last-day", "stay-last-day", StringComparison.Ordinal)),
         // What none has been given yet has one step for all; once one was, the holder who has none has a step of its own.
         Owner => owed != 0 && Lives(finding) && WasGiven(all),
         _ when IsLender(finding.Id) => owed != 0 && Lives(finding) && WasGiven(all),

@@ -13,16 +13,22 @@ public static class LeftAndMailed
     private static readonly LocalDate NewText = new(2027, 1, 1);
 
     /// <summary>Whether leaving and mailing was a way to give this notice to that party.</summary>
-    public static Verdict IsGood(NoticeGiven notice, Party to)
+    /// <param name="on">The day it was left.</param>
+    /// <param name="tries">The tries to deliver it by hand before; null where the file does not say.</param>
+    /// <param name="to">The party.</param>
+    public static Verdict IsGood(DayFact on, int? tries, Party to)
     {
-        if (IsNaturalPerson(to) is false || notice.Tries >= TriesAsked(notice.On))
+        if (IsNaturalPerson(to) is false || tries >= TriesAsked(on))
             return Verdict.Yes;
         // Subdivision (c): where a private mailbox is the only address known, the first try will do.
-        return IsNaturalPerson(to) is true && notice.Tries == 0 && to.AddressKind != AddressKind.PostOfficeBox ? Verdict.No : Verdict.Open;
+        return IsNaturalPerson(to) is true && tries == 0 && to.AddressKind != AddressKind.PostOfficeBox ? Verdict.No : Verdict.Open;
     }
 
     /// <summary>How many tries show reasonable diligence, by the text in force when the notice was left; a day in doubt is judged by its last day.</summary>
     public static int TriesAsked(DayFact on) => on.Latest >= NewText ? FromTheYear2027 : UntilThen;
+
+    /// <summary>The section that asks for the tries.</summary>
+    public static string Section(DayFact on) => TriesAsked(on) == FromTheYear2027 ? "Code Civ. Proc. § 415.20(b)(2)" : "Code Civ. Proc. § 415.20(b)";
 
     // Two or three tries at a proper place were enough: Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory.
     [Rule("Code Civ. Proc. § 415.20(b)", Since = "1969-07-01", Until = "2026-12-31", Sure = Sure.FromMemory)]

@@ -73,7 +73,7 @@ internal static class NoticeReasons
         if (each.Doubt.HasFlag(NoticeDoubt.Lacks))
             yield return Reason.Of("Civ. Code § 8102(b)", $"The notice lacks {notice.Lacks!}. One without what the section asks was held no notice (Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1); on the other side, a variance does no harm if the person told learns in substance what it must know. {sum} hangs on it. Give a complete one at once: it covers work from 20 days before it on.", [notice]);
         if (each.Doubt.HasFlag(NoticeDoubt.LeftAndMailed))
-            yield return Reason.Of(SectionOfTries(notice), $"Left and mailed: toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(notice.On)} of them on as many days and at different times; an entity may be told so without. {sum} hangs on it.", [notice]);
+            yield return Reason.Of(LeftAndMailed.Section(notice.On), $"Left and mailed: toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(notice.On)} of them on as many days and at different times; an entity may be told so without. {sum} hangs on it.", [notice]);
         if (each.Doubt.HasFlag(NoticeDoubt.OneOfSeveral))
         {
             yield return each.To.Who == PartyCapacity.Owner
@@ -88,9 +88,6 @@ internal static class NoticeReasons
         if (each.Doubt.HasFlag(NoticeDoubt.Commencement))
             yield return Reason.Of("Civ. Code § 8204(b)", $"It is later than 20 days after the first services, and in time only if the work commenced no more than 20 days before it. {sum} hangs on it.", [notice]);
     }
-
-    private static string SectionOfTries(NoticeGiven notice) =>
-        LeftAndMailed.TriesAsked(notice.On) == 3 ? "Code Civ. Proc. § 415.20(b)(2)" : "Code Civ. Proc. § 415.20(b)";
 
     /// <summary>Dollars and cents of what was furnished that is not surely covered toward one.</summary>
     public static decimal HangsOn(FactsAsOf facts, RecipientReach each) =>
@@ -122,7 +119,7 @@ internal static class NoticeReasons
             else if (!Giving.Counts(notice))
                 yield return Reason.NotApplied(estimate, $"The estimate in the notice is a stock figure, worked out from nothing: such a notice is bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445). Give a new one with an estimate that can be shown.", notice);
             else if (notice.Manner == Manner.Substituted && notice.Tries == 0)
-                yield return Reason.NotApplied(SectionOfTries(notice), $"A notice left and mailed with no try to hand it over counts for nothing toward a natural person.", notice);
+                yield return Reason.NotApplied(LeftAndMailed.Section(notice.On), $"A notice left and mailed with no try to hand it over counts for nothing toward a natural person.", notice);
         }
     }
 

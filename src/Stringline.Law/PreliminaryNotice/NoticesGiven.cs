@@ -107,7 +107,7 @@ internal static class NoticesGiven
         var doubt = notice.Lacks is null ? NoticeDoubt.None : NoticeDoubt.Lacks;
         if (notice.Manner != Manner.Substituted)
             return doubt;
-        return LeftAndMailed.IsGood(notice, party) switch
+        return LeftAndMailed.IsGood(notice.On, notice.Tries, party) switch
         {
             Verdict.Yes => doubt,
             Verdict.Open => doubt | NoticeDoubt.LeftAndMailed,

@@ -1,3 +1,4 @@
+using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -59,14 +60,15 @@ internal sealed class ActionsOnNotice
     }
 
     /// <summary>Where bringing the action stands, over all the notices: each must be sued on after its own ten days.</summary>
-    public Standing StandingOf(IReadOnlyList<StopPaymentAction.Window> windows, IReadOnlyList<Reading> readings, bool endFirm, Standing without)
+    public Standing StandingOf(IReadOnlyList<StopPaymentAction.Window> windows, IReadOnlyList<Reading> readings, bool endFirm, Standing without, StayedSuit? stay)
     {
+        without = stay?.Unsued(without, facts.AsOf) ?? without;
         if (windows.Count == 0)
             return without;
         Standing? all = null;
         foreach (var window in windows)
         {
-            var one = StandingOf(window, readings, endFirm, without);
+            var one = StandingOf(window, readings, endFirm, without, stay);
             all = all is { } so && so != one ? Both(so, one) : one;
         }
 
@@ -79,7 +81,7 @@ internal sealed class ActionsOnNotice
         _ => Standing.InDoubt,
     };
 
-    private Standing StandingOf(StopPaymentAction.Window window, IReadOnlyList<Reading> readings, bool endFirm, Standing without)
+    private Standing StandingOf(StopPaymentAction.Window window, IReadOnlyList<Reading> readings, bool endFirm, Standing without, StayedSuit? stay)
     {
         var best = without;
         foreach (var action in actions)
@@ -87,7 +89,7 @@ internal sealed class ActionsOnNotice
             var on = IsOn(window, action);
             if (on == Verdict.No)
                 continue;
-            var standing = Ended(action) ?? Brought(window, action, on, readings, endFirm);
+            var standing = Ended(action) ?? Brought(window, action, on, readings, endFirm, stay);
             switch (standing)
             {
                 case Standing.Kept or Standing.Done:
@@ -106,9 +108,11 @@ internal sealed class ActionsOnNotice
         return best;
     }
 
-    private Standing Brought(StopPaymentAction.Window window, ActionFiled action, Verdict on, IReadOnlyList<Reading> readings, bool endFirm)
+    private Standing Brought(StopPaymentAction.Window window, ActionFiled action, Verdict on, IReadOnlyList<Reading> readings, bool endFirm, StayedSuit? stay)
     {
-        var standing = Deadline.StandingOf(facts.AsOf, readings, Days.Of(action.On), endFirm);
+        var brought = Days.Of(action.On)!.Value;
+        var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
+        standing = stay?.Brought(standing, brought) ?? standing;
         return standing == Standing.Kept && (on != Verdict.Yes || !SuesAll(window, action)) ? Standing.InDoubt : standing;
     }
 

@@ -1,5 +1,6 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.StopPaymentNotice;
@@ -23,13 +24,14 @@ internal static class GivenReasons
             Flaw.Released => Reason.NotApplied("Civ. Code § 8128", $"The stop payment notice given to the {holder.Words} {given} was released; it does not count. Another may be given while the time runs.", paper),
             Flaw.MaybeReleased => Reason.Of("Civ. Code § 8128", $"A stop payment notice was released; the file does not say which, so the one given to the {holder.Words} {given} may be gone.", [paper]),
             Flaw.Manner => Reason.NotApplied(law.Manner, $"The stop payment notice to the {holder.Words} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper),
+            Flaw.NotTried => Reason.NotApplied(LeftAndMailed.Section(paper.On), $"The stop payment notice to the {holder.Words} was left and mailed with no try to hand it over, which counts for nothing toward a natural person. Give it again.", paper),
             Flaw.NoNoticeBefore => Reason.NotApplied(law.Before, $"The stop payment notice to the {holder.Words} was given {given}, before the preliminary notice, which must come first; it does not count. Give it again.", paper),
             Flaw.MaybeExcused => Reason.Of(law.Before, $"The stop payment notice to the {holder.Words} was given {given}, before any preliminary notice to it. Nothing named it on the first day of the work; whether that excuses the notice here is not settled (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831 leaves room for an excuse). Give it preliminary notice, and this one again.", [paper]),
             Flaw.BeforeCommencement => Reason.Of("Civ. Code § 8520(a)", $"The stop payment notice was given to the {holder.Words} {given}, before the work commenced. It is given by one with a lien right under Chapter 4, which a design professional has only once the work has commenced: give it again then.", [paper]),
             Flaw.OrderInDoubt => Reason.Of(law.Before, $"Whether the preliminary notice to all came before the stop payment notice to the {holder.Words} of {given} is open. Give it again.", [paper]),
             Flaw.UnknownDay => Reason.Of(law.Recipients, $"Stop payment notice given to the {holder.Words} on a day that is not known.", [paper]),
             Flaw.Lacks => Reason.Of(law.Manner, $"Stop payment notice given to the {holder.Words} {given}; it lacks, as entered: {paper.Lacks}. Whether it will do all the same is open: give it again while the time runs.", [paper]),
-            Flaw.LeftAndMailed => Reason.Of("Code Civ. Proc. § 415.20", $"Stop payment notice left and mailed, complete toward the {holder.Words} {given}. Toward a natural person that manner asks that delivery by hand was tried before with reasonable diligence; keep the proof of the tries, or give it again by mail.", [paper]),
+            Flaw.LeftAndMailed => Reason.Of(LeftAndMailed.Section(paper.On), $"Stop payment notice left and mailed, complete toward the {holder.Words} {given}. Toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(paper.On)} of them on as many days and at different times; keep the proof of the tries, or give it again by mail.", [paper]),
             Flaw.SmallBond => Reason.Of("Civ. Code § 8532", $"The notice to the {holder.Words} states {paper.Amount!.Value}, and its bond is {paper.BondAmount!.Value}: 125 percent of the claim is {ReleaseBond.AmountFor(paper.Amount.Value)}. The lender may treat it as a notice without a bond.", [paper]),
             Flaw.BondNotReplaced => Reason.Of("Civ. Code § 8534", $"The lender objected to the bond of the notice given to the {holder.Words} {given}, and the file shows no other bond within {ServingHolders.DaysForNewBond} days: it may disregard the notice.", [paper]),
             _ => throw new InvalidOperationException($"No such flaw: {service.Flaw}."),
@@ -65,6 +67,8 @@ internal static class GivenReasons
             if (paper is { Manner: Manner.Substituted, Mailed: null })
                 questions.Add(new Question("On which day was the stop payment notice mailed after it was left? It is complete five days later. (stop-payment-given.mailed)") { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed)
+                questions.Add(new Question("How often was it tried to hand the stop payment notice over before it was left, each time on another day and at another hour? (stop-payment-given.tries)", Dollars: paper.Amount) { Corrects = paper });
+            if (service.Flaw == Flaw.LeftAndMailed && served.Holder.Through.Any(p => paper.To.Contains(p.Id) && LeftAndMailed.IsNaturalPerson(p) is null))
                 questions.Add(new Question($"Is the {served.Holder.Words} to whom it was left and mailed a natural person? (parties.naturalPerson)"));
             if (service.Flaw == Flaw.MaybeReleased)
                 questions.Add(new Question("Which stop payment notice was released? (stop-payment-released.of)", Dollars: paper.Amount));

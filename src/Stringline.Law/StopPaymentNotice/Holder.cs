@@ -63,6 +63,9 @@ internal enum Flaw
     /// <summary>It was given in a manner that is none.</summary>
     Manner,
 
+    /// <summary>It was left and mailed toward a natural person, with no try to hand it over.</summary>
+    NotTried,
+
     /// <summary>No preliminary notice was given before it.</summary>
     NoNoticeBefore,
 
@@ -101,7 +104,7 @@ internal sealed record GivenPaper(StopPaymentGiven Paper, Days? On, Flaw Flaw)
     public Verdict Counts => Flaw switch
     {
         Flaw.None => Verdict.Yes,
-        Flaw.Released or Flaw.Manner or Flaw.NoNoticeBefore => Verdict.No,
+        Flaw.Released or Flaw.Manner or Flaw.NotTried or Flaw.NoNoticeBefore => Verdict.No,
         Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.BeforeCommencement or Flaw.OrderInDoubt or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
         _ => throw new InvalidOperationException($"No such flaw: {Flaw}."),
     };

@@ -68,6 +68,9 @@ internal static class ServingHolders
             return Flaw.Released;
         if (paper.Manner is { } manner && !Giving.IsGood(manner))
             return Flaw.Manner;
+        var tried = Tried(holder, paper);
+        if (tried == Verdict.No)
+            return Flaw.NotTried;
         if (holder.NoticeIsDue && holder.EssentiallyNoticed is null && holder.Noticed is null)
             return WithoutNoticeBefore(holder);
         if (on is not { } given)
@@ -80,7 +83,7 @@ internal static class ServingHolders
             return Flaw.MaybeReleased;
         if (paper.Lacks is not null)
             return Flaw.Lacks;
-        if (paper.Manner == Manner.Substituted && MayBeNatural(holder, paper))
+        if (tried == Verdict.Open)
             return Flaw.LeftAndMailed;
         return holder.IsLender && paper.Bonded ? BondFlaw(facts, holder, paper, given, calendar) : Flaw.None;
     }
@@ -90,16 +93,30 @@ internal static class ServingHolders
     private static bool IsBeforeCommencement(FactsAsOf facts, Days given) => facts.Job.Work.Kind == WorkKind.Private
         && facts.Job.Claimant.Role == ClaimantRole.DesignProfessional && given.Earliest < facts.Job.Work.Commenced;
 
-    // Toward a natural person it asks that delivery by hand was tried first (Code Civ. Proc. § 415.20(b)).
-    private static bool MayBeNatural(Holder holder, StopPaymentGiven paper)
+    /// <summary>Left and mailed, it is good toward a natural person only after tries to deliver it by hand; it is enough that it is good toward one of those it went to.</summary>
+    [Rule("Civ. Code § 8106", Sure = Sure.OurReading)]
+    private static Verdict Tried(Holder holder, StopPaymentGiven paper)
     {
+        if (paper.Manner != Manner.Substituted)
+            return Verdict.Yes;
+        var best = Verdict.No;
         foreach (var party in holder.Through)
         {
-            if (paper.To.Contains(party.Id) && LeftAndMailed.IsNaturalPerson(party) != false)
-                return true;
+            if (!paper.To.Contains(party.Id))
+                continue;
+            switch (LeftAndMailed.IsGood(paper.On, paper.Tries, party))
+            {
+                case Verdict.Yes:
+                    return Verdict.Yes;
+                case Verdict.Open:
+                    best = Verdict.Open;
+                    break;
+                default:
+                    break;
+            }
         }
 
-        return false;
+        return best;
     }
 
     // Both may go on one day, the preliminary notice first: a file knows days, and no hours.

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -38,8 +39,10 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         var actions = ActionsOnNotice.Of(facts, windows, law);
         if (time.Readings.Count > 0)
         {
-            var last = LastDayToSue(facts, toGive, time, windows, given, actions, law, calendar);
+            var last = LastDayToSue(facts, toGive, time, windows, given, actions, law, calendar, out var stay);
             findings.Add(last);
+            if (stay?.Instead(facts, "stop-payment-notice.stay-last-day", last) is { } instead && HoldersInStay.IsWhole(facts, windows))
+                findings.Add(instead);
             lastDay = last.Standing;
         }
 
@@ -97,17 +100,21 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     [Rule("Civ. Code § 8550(b)")]
     [Rule("Civ. Code § 9502(b)")]
     private static Finding LastDayToSue(
-        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar)
+        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
+        out StayedSuit? stay)
     {
         var readings = new List<Reading>();
         foreach (var reading in time.Readings)
             readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
+        var stayed = stay = HoldersInStay.Of(facts, windows, readings);
         var without = Deadline.StandingOf(facts.AsOf, readings, null, time.EndFirm);
-        var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without)
+        var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without, stay)
             : toGive.Standing == Standing.Lost || without == Standing.Lost ? Standing.Lost
             : without == Standing.Open ? Standing.NotYet : Standing.InDoubt;
+        stay?.AddTo(readings, standing);
         return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
-            () => WhyLastDayToSue(toGive, time, windows, given, actions, law), time.EndKnown, () => given ? actions.Questions() : []);
+            () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(toGive, time, windows, given, actions, law)],
+            time.EndKnown && stayed is not { HasNoEnd: true }, () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []);
     }
 
     [Rule("Civ. Code § 8550(d)")]

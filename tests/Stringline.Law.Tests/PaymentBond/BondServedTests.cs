@@ -121,7 +121,25 @@ public sealed class BondServedTests
     {
         var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Substituted }));
         Assert.Equal(expected, notice.Standing);
-        Assert.Equal(expected == Standing.InDoubt, notice.Asks("(parties.naturalPerson)"));
+        Assert.Equal(expected == Standing.InDoubt, notice.Asks("(bond-notice-given.tries)"));
+        Assert.Equal(natural is null, notice.Asks("(parties.naturalPerson)"));
+    }
+
+    // Two tries until the year 2027, three from then on; none at all, and it counts for nothing.
+    [Theory]
+    [InlineData(true, 2, Standing.Kept)]
+    [InlineData(true, 1, Standing.InDoubt)]
+    [InlineData(true, 0, Standing.Lost)]
+    [InlineData(null, 2, Standing.Kept)]
+    [InlineData(null, 0, Standing.InDoubt)]
+    [InlineData(false, 0, Standing.Kept)]
+    [Proves("Code Civ. Proc. § 415.20(b)")]
+    public void Left_and_mailed_to_a_principal_it_counts_by_the_tries_to_hand_it_over(bool? natural, int tries, Standing expected)
+    {
+        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Substituted, Tries = tries }), "2026-02-02");
+        Assert.Equal(expected, notice.Standing);
+        Assert.Equal(expected == Standing.InDoubt, notice.Asks("(bond-notice-given.tries)"));
+        Assert.Equal(expected == Standing.Lost, notice.RuledOut("Code Civ. Proc. § 415.20(b)"));
     }
 
     [Fact]

@@ -21,10 +21,10 @@ internal static class Paper
     };
 
     public static LocalDate? Given(World w, StopPaymentGiven paper, Party? to) =>
-        paper.Lacks is not null && !w.Either("harmless", paper.Index) ? null : Given(w, paper, paper.Manner, paper.Mailed, null, to);
+        paper.Lacks is not null && !w.Either("harmless", paper.Index) ? null : Given(w, paper, paper.Manner, paper.Mailed, paper.Tries, to);
 
     public static LocalDate? Given(World w, NoticeGiven paper, Party? to) =>
         paper.Lacks is not null && !w.Either("harmless", paper.Index) ? null : Given(w, paper, paper.Manner, paper.Mailed, paper.Tries, to);
 
-    public static LocalDate? Given(World w, BondNoticeGiven paper, Party? to) => Given(w, paper, paper.Manner, paper.Mailed, null, to);
+    public static LocalDate? Given(World w, BondNoticeGiven paper, Party? to) => Given(w, paper, paper.Manner, paper.Mailed, paper.Tries, to);
 }

@@ -180,7 +180,26 @@ public sealed class StopPaymentRecipientsTests
     {
         var owner = UsualPrivate().PartyWith("owner", p => p with { NaturalPerson = natural }).StopPaymentGiven("2025-11-03", 6430m, false, "owner").Paper(p => p with { Manner = Manner.Substituted }).On("2025-12-01").Get("stop-payment-notice.owner");
         Assert.Equal(expected, owner.Standing);
-        Assert.Equal(expected == Standing.InDoubt, owner.Asks("(parties.naturalPerson)"));
+        Assert.Equal(expected == Standing.InDoubt, owner.Asks("(stop-payment-given.tries)"));
+        Assert.Equal(natural is null, owner.Asks("(parties.naturalPerson)"));
+    }
+
+    // Two tries until the year 2027, three from then on; none at all, and it counts for nothing.
+    [Theory]
+    [InlineData(true, 2, Standing.Kept)]
+    [InlineData(true, 1, Standing.InDoubt)]
+    [InlineData(true, 0, Standing.Lost)]
+    [InlineData(null, 2, Standing.Kept)]
+    [InlineData(null, 0, Standing.InDoubt)]
+    [InlineData(false, 0, Standing.Kept)]
+    [Proves("Code Civ. Proc. § 415.20(b)")]
+    public void Left_and_mailed_it_counts_by_the_tries_to_hand_it_over(bool? natural, int tries, Standing expected)
+    {
+        var owner = UsualPrivate().PartyWith("owner", p => p with { NaturalPerson = natural }).StopPaymentGiven("2025-11-03", 6430m, false, "owner").Paper(p => p with { Manner = Manner.Substituted, Tries = tries }).On("2026-02-02").Get("stop-payment-notice.owner");
+        Assert.Equal(expected, owner.Standing);
+        Assert.Equal(expected == Standing.InDoubt, owner.Asks("(stop-payment-given.tries)"));
+        Assert.Equal(natural is null && expected == Standing.InDoubt, owner.Asks("(parties.naturalPerson)"));
+        Assert.Equal(expected == Standing.Lost, owner.RuledOut("Code Civ. Proc. § 415.20(b)"));
     }
 
     [Fact]

@@ -24,7 +24,7 @@ internal static class NoticeForms
                 new("estimateBasis", "How the estimate was reached", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Basis, "worked out from what was known of the work", "a stock figure") },
                 Usual.Lacks("such as the statement of Civ. Code § 8202(a)"),
                 Usual.Mailed,
-                new("tries", "Where it was left and mailed: tries to hand it over before", Answer.Count) { Least = 0, Hint = "each on another day and at another time (Code Civ. Proc. § 415.20(b))" },
+                Usual.Tries,
             ],
             Section = "Civ. Code § 8200",
         },
@@ -38,6 +38,7 @@ internal static class NoticeForms
                 Usual.MaybeManner(),
                 Usual.Article,
                 Usual.Mailed,
+                Usual.Tries,
                 new("bonded", "A bond came with it", Answer.Tick),
                 new("bondAmount", "Amount of that bond", Answer.Money) { Hint = "Civ. Code § 8532" },
                 Usual.Lacks("such as its verification"),
@@ -68,7 +69,7 @@ internal static class NoticeForms
         new("bond-notice-given", "Notice of a bond claim given", Group, "Notice to the surety and to the principal of the payment bond.")
         {
             StartsToday = true,
-            Fields = [Usual.To("To whom"), Usual.MaybeManner(), Usual.Article, Usual.Mailed, Usual.MaybeAmount("The amount it states")],
+            Fields = [Usual.To("To whom"), Usual.MaybeManner(), Usual.Article, Usual.Mailed, Usual.Tries, Usual.MaybeAmount("The amount it states")],
             Section = "Civ. Code § 8612",
         },
     ];

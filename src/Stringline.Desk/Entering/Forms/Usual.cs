@@ -21,6 +21,9 @@ internal static class Usual
     /// <summary>How a paper was given, where it may be left open.</summary>
     public static Asked MaybeManner(string label = "How") => new("manner", label, Answer.OneOf) { Choices = Words(JobFileWords.Manner, Manners) };
 
+    /// <summary>The tries to hand a paper over before it was left.</summary>
+    public static Asked Tries => new("tries", "Where it was left and mailed: tries to hand it over before", Answer.Count) { Least = 0, Hint = "each on another day and at another time (Code Civ. Proc. § 415.20(b))" };
+
     /// <summary>When a paper that was left was mailed besides.</summary>
     public static Asked Mailed => new("mailed", "Where it was left and mailed: mailed on", Answer.Day) { Hint = "it is complete five days after (Civ. Code § 8116(c))" };
 

@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
 
 namespace Stringline.Law.Bankruptcy;
 

@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Testing;
 
 namespace Stringline.Law.Tests.PromptPayment;
 

@@ -42,6 +42,8 @@ internal static partial class SaidOfDrawnFiles
             Note(BehindAnAgent(job), asOf);
         }
 
+        foreach (var (job, asOf) in Seldom)
+            Note(job, asOf);
         return (sections, questions);
 
         void Note(JobFile job, LocalDate asOf)
@@ -58,6 +60,15 @@ internal static partial class SaidOfDrawnFiles
             }
         }
     }
+
+    // What the draws may never make: a public utility, ten dollars paid with a notice, a claim that outlives its article.
+    private static IEnumerable<(JobFile Job, LocalDate AsOf)> Seldom =>
+    [
+        (new JobBuilder().Role(ClaimantRole.Subcontractor).Work(w => w with { PublicUtility = true }).HirerPaid("2026-03-16", 12_000m).Build(), new(2026, 6, 1)),
+        (new JobBuilder().PublicWork().Furnished("2026-01-05", 500m).Notice("2026-01-05", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance)
+            .StopPaymentGiven("2026-02-11", 500m, false, "city").Which(e => (StopPaymentGiven)e with { TenDollars = true }).Build(), new(2026, 2, 16)),
+        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2029-12-03", "2029-12-05", 500m).Build(), new(2030, 2, 1)),
+    ];
 
     private static JobFile OfALargeProject(JobFile job, decimal price) => OfADirectContractor(job, WorkKind.Private) with
     {

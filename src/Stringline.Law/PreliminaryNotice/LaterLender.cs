@@ -38,8 +38,13 @@ public static class LaterLender
         foreach (var lender in reach.Later)
         {
             var last = Period.LastDay(lender.To.AnyOf[0].KnownSince!.Value, Reach.NoticeDays);
-            readings.Add(Deadline.Own($"20 days after {lender.To.AnyOf[0].Name} was known", last, calendar));
-            standing = MoreUrgent(standing, StandingOf(facts.AsOf, lender, last));
+            var one = StandingOf(facts.AsOf, lender, last);
+            // While another waits for its notice the day of one that was told is no day to act by.
+            if (IsToBeTold(one) && !IsToBeTold(standing))
+                readings.Clear();
+            if (IsToBeTold(one) || !IsToBeTold(standing))
+                readings.Add(Deadline.Own($"20 days after {lender.To.AnyOf[0].Name} was known", last, calendar));
+            standing = MoreUrgent(standing, one);
         }
 
         return Deadline.Finding("preliminary-notice.later-lender", "Preliminary notice to a lender that came later", standing, readings, calendar, () => Why(reach), endKnown: true);
@@ -52,6 +57,8 @@ public static class LaterLender
         { Doubt: not (NoticeDoubt.None or NoticeDoubt.ByRoll or NoticeDoubt.Commencement) } => Standing.InDoubt,
         { Given: { Latest: var given } } => given <= last ? Standing.Kept : Standing.Narrowed,
     };
+
+    private static bool IsToBeTold(Standing standing) => standing is Standing.Open or Standing.InDoubt;
 
     private static Standing MoreUrgent(Standing a, Standing b) => Urgency(b) > Urgency(a) ? b : a;
 

@@ -43,6 +43,7 @@ public sealed class DutiesTests
         Assert.Equal(says, Sections(Of(new JobBuilder().Party("sub", PartyCapacity.Subcontractor), "owner", "direct")).Contains("Civ. Code § 8216"));
         var publicWork = Sections(Of(new JobBuilder().PublicWork(), "city", "direct"));
         Assert.Equal(says, publicWork.Contains("Civ. Code § 9306"));
+        Assert.Equal(role == ClaimantRole.Subcontractor, publicWork.Contains("Civ. Code § 8104"));
         Assert.DoesNotContain("Civ. Code § 8216", publicWork);
         Assert.DoesNotContain("Civ. Code § 8202(b)", publicWork);
     }
@@ -51,6 +52,7 @@ public sealed class DutiesTests
     [InlineData(null, "2026-06-01", "may be filed")]
     [InlineData("2026-03-12", "2028-03-12", "was filed")]
     [InlineData("2026-03-12", "2028-03-13", "may be filed")]
+    [InlineData("2026-03-12..2026-03-20", "2028-03-13", "may be filed")] // two years from the earliest day: by then it may be gone
     [Proves("Civ. Code § 8214")]
     public void A_notice_that_was_given_may_be_filed_with_the_recorder_who_may_destroy_it_after_two_years(string? filed, string asOf, string says)
     {

@@ -20,8 +20,17 @@ public sealed class EstimateDoubtTests
         Assert.Equal(asked, assessment.Find("preliminary-notice.estimate") is { Standing: Standing.InDoubt });
         Assert.Equal(asked, assessment.Get("lien-right").Says("Estimate in the preliminary notice"));
         if (asked)
+        {
             Assert.Equal(Dollars(furnished), assessment.Get("preliminary-notice.estimate").Questions.Single().Dollars);
+            Assert.Equal([1], assessment.Get("preliminary-notice.estimate").Corrected("(notice-given.estimateBasis)"));
+        }
     }
+
+    // Sent by e-mail it is no notice, and its estimate harms nobody.
+    [Fact]
+    [Proves("Civ. Code § 8202(a)(2)")]
+    public void Nothing_is_asked_of_a_paper_that_is_no_notice() =>
+        Assert.Null(Job(9000m).NoticeEstimating("2026-03-03", 1000m).Which(e => (NoticeGiven)e with { Manner = Manner.Email }).On("2026-03-10").Find("preliminary-notice.estimate"));
 
     [Fact]
     [Proves("Civ. Code § 8202(a)(2)")]

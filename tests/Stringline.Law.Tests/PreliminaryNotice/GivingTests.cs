@@ -28,6 +28,16 @@ public sealed class GivingTests
     public void Notice_is_complete_on_delivery_or_deposit_but_five_days_after_leaving_and_mailing(Manner manner, string complete) =>
         Assert.Equal(new Days(Day(complete), Day(complete)), Giving.CompleteOn(new Days(Day("2026-03-20"), Day("2026-03-20")), manner));
 
+    // Only of one left and mailed does the day of mailing count: delivered by hand on 20 March it was complete that day, though a copy was mailed on the 24th.
+    [Theory]
+    [InlineData(Manner.Personal, "2026-03-24", "2026-03-20")]
+    [InlineData(Manner.Substituted, "2026-03-24", "2026-03-29")]
+    [InlineData(Manner.Substituted, "2026-03-18", "2026-03-25")]
+    [InlineData(null, "2026-03-24", "2026-03-20")]
+    [Proves("Civ. Code § 8116")]
+    public void A_copy_mailed_beside_it_delays_only_one_that_was_left(Manner? manner, string mailed, string complete) =>
+        Assert.Equal(new Days(Day(complete), Day(complete)), Giving.CompleteOn(When("2026-03-20"), manner, Day(mailed)));
+
     // IGA Aluminum v. Manufacturers Bank (1982) 130 Cal.App.3d 699: first-class mail is not a manner of giving notice.
     [Fact]
     [Proves("Civ. Code § 8110")]
@@ -55,6 +65,11 @@ public sealed class GivingTests
         var given = Giving.FirstGiven(facts.All<NoticeGiven>(), [facts.Job.Party("owner")!], out var used);
         Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), given);
         Assert.Equal(1, used!.Index);
+        // One that may have come sooner, and later too, is not the one that surely came first.
+        var soon = new JobBuilder().Notice("2026-03-12").Notice("2026-03-01..2026-03-31").FactsOn("2026-04-01");
+        Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(soon.PreliminaryNotices, [soon.Job.Party("owner")!], out _));
+        var late = new JobBuilder().Notice("2026-03-01..2026-03-31").Notice("2026-03-12").FactsOn("2026-04-01");
+        Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(late.PreliminaryNotices, [late.Job.Party("owner")!], out _));
     }
 
     [Fact]

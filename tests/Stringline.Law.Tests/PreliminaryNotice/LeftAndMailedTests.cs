@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using static Stringline.Testing.JobBuilder;
 
@@ -59,9 +60,32 @@ public sealed class LeftAndMailedTests
     [InlineData(TitleForm.Individual, Standing.InDoubt)]
     [InlineData(TitleForm.JointTenants, Standing.InDoubt)]
     [InlineData(TitleForm.Trust, Standing.InDoubt)]
+    [InlineData(TitleForm.Estate, Standing.InDoubt)]
     [Proves("Code Civ. Proc. § 415.20(b)")]
     public void How_an_owner_holds_title_tells_whether_it_is_a_natural_person(TitleForm form, Standing expected) =>
         Assert.Equal(expected, Notice(Left("2027-01-01", null, null, "2026-12-21").PartyWith("owner", p => p with { HoldsTitleAs = new TitleHolding { Form = form } })).Standing);
+
+    // Entities by what they are; of all others the file must say it, or how they hold title.
+    [Theory]
+    [InlineData(PartyCapacity.PublicEntity, false)]
+    [InlineData(PartyCapacity.Surety, false)]
+    [InlineData(PartyCapacity.Association, false)]
+    [InlineData(PartyCapacity.Owner, null)]
+    [InlineData(PartyCapacity.DirectContractor, null)]
+    [InlineData(PartyCapacity.Subcontractor, null)]
+    [InlineData(PartyCapacity.ConstructionLender, null)]
+    [InlineData(PartyCapacity.Supplier, null)]
+    [InlineData(PartyCapacity.Architect, null)]
+    [InlineData(PartyCapacity.OwnersAgent, null)]
+    [Proves("Code Civ. Proc. § 415.20(b)")]
+    public void A_public_entity_a_surety_and_an_association_are_no_natural_persons(PartyCapacity capacity, bool? natural)
+    {
+        var party = new Party { Id = "party", Capacity = capacity, Name = "Heron" };
+        Assert.Equal(natural, LeftAndMailed.IsNaturalPerson(party));
+        Assert.True(LeftAndMailed.IsNaturalPerson(party with { NaturalPerson = true }));
+        if (natural is null)
+            Assert.True(LeftAndMailed.IsNaturalPerson(party with { HoldsTitleAs = new TitleHolding { Form = TitleForm.Individual } }));
+    }
 
     [Fact]
     [Proves("Code Civ. Proc. § 415.20(b)(2)")]

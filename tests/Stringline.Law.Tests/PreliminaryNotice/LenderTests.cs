@@ -82,6 +82,67 @@ public sealed class LenderTests
         Assert.Equal(expected is Standing.Open or Standing.InDoubt, assessment.Next.Any(s => s.Finding == "preliminary-notice.later-lender"));
     }
 
+    // Of several such lenders the row is as urgent as the one that is left: who was told late, in time, not at all. Known on 10 September or the 20th: the
+    // twentieth days are 30 September and 10 October.
+    private static readonly Dictionary<Standing, (string Known, string? Told)> Told = new()
+    {
+        [Standing.Kept] = ("2025-09-10", "2025-09-25"),
+        [Standing.Narrowed] = ("2025-09-10", "2025-10-02"),
+        [Standing.Open] = ("2025-09-20", null),
+        [Standing.InDoubt] = ("2025-09-10", null),
+    };
+
+    [Theory]
+    [InlineData(Standing.Kept, Standing.Narrowed, Standing.Narrowed)]
+    [InlineData(Standing.Kept, Standing.Open, Standing.Open)]
+    [InlineData(Standing.Kept, Standing.InDoubt, Standing.InDoubt)]
+    [InlineData(Standing.Narrowed, Standing.Open, Standing.Open)]
+    [InlineData(Standing.Narrowed, Standing.InDoubt, Standing.InDoubt)]
+    [InlineData(Standing.Open, Standing.InDoubt, Standing.InDoubt)]
+    [Proves("Civ. Code § 8210")]
+    public void Of_several_that_came_later_the_one_most_pressing_is_shown(Standing one, Standing other, Standing expected)
+    {
+        Finding Row(Standing bank, Standing fund)
+        {
+            var job = new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: Told[bank].Known).Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.", knownSince: Told[fund].Known)
+                .Furnished("2025-08-05", 6430m, until: "2025-10-10").Notice("2025-08-14");
+            if (Told[bank].Told is { } first)
+                job.Notice(first, Manner.CertifiedMail, "bank");
+            if (Told[fund].Told is { } second)
+                job.Notice(second, Manner.CertifiedMail, "fund");
+            return job.On("2025-10-05").Get("preliminary-notice.later-lender");
+        }
+
+        Assert.Equal((expected, expected), (Row(one, other).Standing, Row(other, one).Standing));
+        Assert.Equal(Told[one].Told is null, Row(one, other).Says("The file shows none given to Quay Street Bank"));
+        Assert.Equal(Told[one].Told is not null, Row(one, other).Says("Given to Quay Street Bank: " + Told[one].Told));
+        Assert.NotNull(Row(one, other).Band!.Latest);
+        // The day of one that was told is no day to act by while another was not.
+        string[] days = (one, other) switch
+        {
+            (Standing.Open, Standing.InDoubt) => ["2025-09-30", "2025-10-10"],
+            (_, Standing.Open) => ["2025-10-10"],
+            _ => ["2025-09-30"],
+        };
+        Assert.Equal(days, Row(one, other).DaysOf());
+        Assert.Equal(days, Row(other, one).DaysOf());
+        Assert.Equal((one, other) is (_, Standing.InDoubt) and not (Standing.Open, _) ? 1 : days.Length + (other == Standing.Narrowed ? 1 : 0), Row(one, other).Readings.Count);
+    }
+
+    // A notice that lacks something, or was left with somebody of whom nobody says what it is, leaves a doubt; that it was in time by a roll, or by a commencement that
+    // nobody knows, is no matter of this row, which has a day of its own. First furnished Monday 2 March 2026, known on the 5th: 25 March.
+    [Theory]
+    [InlineData("2026-03-20", Manner.CertifiedMail, null, ClaimantRole.Supplier, Standing.Kept)]
+    [InlineData("2026-03-20", Manner.CertifiedMail, "the estimate", ClaimantRole.Supplier, Standing.InDoubt)]
+    [InlineData("2026-03-10", Manner.Substituted, null, ClaimantRole.Supplier, Standing.InDoubt)]
+    [InlineData("2026-03-23", Manner.CertifiedMail, null, ClaimantRole.Supplier, Standing.Kept)]
+    [InlineData("2026-03-25", Manner.CertifiedMail, null, ClaimantRole.DesignProfessional, Standing.Kept)]
+    [InlineData("2026-03-26", Manner.CertifiedMail, null, ClaimantRole.DesignProfessional, Standing.Narrowed)]
+    [Proves("Civ. Code § 8210")]
+    public void Only_a_doubt_whether_it_counts_leaves_that_row_in_doubt(string told, Manner manner, string? lacks, ClaimantRole role, Standing expected) =>
+        Assert.Equal(expected, new JobBuilder().Role(role).Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 500m)
+            .Notice(told, manner, "bank").Which(e => (NoticeGiven)e with { Lacks = lacks }).On("2026-06-01").Get("preliminary-notice.later-lender").Standing);
+
     [Theory]
     [InlineData(ClaimantRole.Supplier, "2025-08-05", false)] // known on the first day: a recipient like any other
     [InlineData(ClaimantRole.Supplier, "2025-08-06", true)]

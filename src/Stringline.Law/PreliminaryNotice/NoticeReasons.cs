@@ -62,6 +62,8 @@ internal static class NoticeReasons
             yield return Reason.Of(each.To.Section, $"Given to the {each.To.Words}: {day}.", [each.Notice!], Reason.Of("Civ. Code § 8116", $"Complete on delivery or deposit; five days after mailing where it was left and mailed."));
             foreach (var doubt in Doubts(facts, each))
                 yield return doubt;
+            if (each.To.Who == PartyCapacity.DirectContractor && PreliminaryNoticeDays.ReachesLessFar(each, reach.Kind, reach.From))
+                yield return Reason.Of("Civ. Code § 8200(c)", $"The direct contractor was told later than the owner. Notice to both is a condition of the lien by the words of the section; a lien was good, though, whose claimant had told the owner and not the contractor (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001). {HangsOn(facts, each)} hangs on it (our reading).", [each.Notice!]);
             if (each.To.Who == PartyCapacity.ConstructionLender && each.Kind == ReachKind.Late && PreliminaryNoticeDays.IsNarrower(each, reach))
                 yield return Reason.Of(TwentyDays, $"Toward {each.To.AnyOf[0].Name} the notice covers work furnished from {each.From.Latest} on only. {HangsOn(facts, each)} furnished before that is out of reach of a stop payment notice to it, and the rank of the lien against it is in doubt for that sum (our reading).", [each.Notice!]);
         }
@@ -130,9 +132,7 @@ internal static class NoticeReasons
         Manner.Email => "by e-mail",
         Manner.Fax => "by fax",
         Manner.Other => "in another way",
-        Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted =>
-            throw new ArgumentOutOfRangeException(nameof(manner), manner, "A good manner of giving notice."),
-        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
+        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "A good manner of giving notice, or none that is known."),
     };
 
     /// <summary>What would settle or narrow the notice, on private work.</summary>

@@ -66,7 +66,7 @@ internal static class NoticesGiven
         return new RecipientReach(to, ReachKind.NotGiven, new Days(from, from), null) { Doubt = inTime ?? NoticeDoubt.None };
     }
 
-    // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt.
+    // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt; that all were told is seen apart.
     private static NoticeDoubt? ToWhom(NoticeGiven notice, Recipient to)
     {
         NoticeDoubt? best = null;
@@ -77,7 +77,7 @@ internal static class NoticesGiven
         }
 
         if (best is not null)
-            return to.AllNeeded && !ToEach(notice, to) ? best | NoticeDoubt.OneOfSeveral : best;
+            return to.AllNeeded ? best | NoticeDoubt.OneOfSeveral : best;
         foreach (var agent in to.Agents)
         {
             if (ToParty(notice, agent) is { } doubt)
@@ -85,17 +85,6 @@ internal static class NoticesGiven
         }
 
         return null;
-    }
-
-    private static bool ToEach(NoticeGiven notice, Recipient to)
-    {
-        foreach (var party in to.AnyOf)
-        {
-            if (ToParty(notice, party) != NoticeDoubt.None)
-                return false;
-        }
-
-        return true;
     }
 
     /// <summary>A notice that lacks something may be saved, if it tells in substance what must be known.</summary>

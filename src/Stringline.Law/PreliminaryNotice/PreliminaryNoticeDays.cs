@@ -34,15 +34,16 @@ public static class PreliminaryNoticeDays
 
     /// <summary>
     /// The owner's missing notice takes the lien away. A direct contractor left out puts it in doubt only: Industrial Asphalt v. Garrett
-    /// (1986) 180 Cal.App.3d 1001. Of the days on which the two were told the later counts.
+    /// (1986) 180 Cal.App.3d 1001. So does one that was told later than the owner: told late it must not stand worse than never told.
     /// </summary>
     [Rule("Civ. Code § 8200(c)", Sure = Sure.OurReading)]
     private static Reach OfOwnerAndContractor(RecipientReach owner, RecipientReach contractor)
     {
         if (owner.Kind == ReachKind.NotGiven || contractor.Kind == ReachKind.NotGiven)
             return Alone(owner);
-        var kind = owner.Kind == ReachKind.Whole ? contractor.Kind : owner.Kind;
-        return new Reach(kind, Days.Later(owner.From, contractor.From), Days.Later(owner.Given!.Value, contractor.Given!.Value), [],
+        if (ReachesLessFar(contractor, owner.Kind, owner.From))
+            return Alone(owner) with { IsInDoubt = true };
+        return new Reach(owner.Kind, Days.Later(owner.From, contractor.From), Days.Later(owner.Given!.Value, contractor.Given!.Value), [],
             (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
         {
             IsInDoubt = (owner.Doubt | contractor.Doubt) != NoticeDoubt.None,
@@ -96,7 +97,11 @@ public static class PreliminaryNoticeDays
 
     /// <summary>Whether what was given to one covers less, or is less sure, than what the lien goes by.</summary>
     internal static bool IsNarrower(RecipientReach reached, Reach lien) => reached.Doubt != NoticeDoubt.None
-        || (reached.Kind == ReachKind.Late && (lien.Kind == ReachKind.Whole || reached.From.Latest > lien.From?.Latest));
+        || ReachesLessFar(reached, lien.Kind, lien.From);
+
+    /// <summary>Whether it was given later than what the lien goes by, so that it covers less.</summary>
+    internal static bool ReachesLessFar(RecipientReach reached, ReachKind kind, Days? from) =>
+        reached.Kind == ReachKind.Late && (kind == ReachKind.Whole || reached.From.Latest > from?.Latest);
 
     private static Standing WhileNotGiven(FactsAsOf facts, Reach reach) => reach.Each[0].From.Earliest == LocalDate.MinIsoValue
         ? reach.Each[0].Doubt == NoticeDoubt.None ? Standing.Open : Standing.InDoubt
@@ -177,7 +182,7 @@ public static class PreliminaryNoticeDays
         foreach (var each in reach.Each)
         {
             // One that was surely told too late for all of it takes the right away, whenever another was told.
-            if (each is { Kind: ReachKind.Late, OnUnknownDay: null } && facts.Furnished.Count > 0 && !Covers(facts, each))
+            if (each is { Kind: ReachKind.Late, OnUnknownDay: null } && reach.IsCondition(each) && facts.Furnished.Count > 0 && !Covers(facts, each))
                 return Standing.Lost;
         }
 

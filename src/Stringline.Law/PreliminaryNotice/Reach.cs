@@ -53,7 +53,7 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
             var unknown = false;
             foreach (var each in Each)
             {
-                if (each.Kind == ReachKind.Whole || (each.To.Who == PartyCapacity.ConstructionLender && Each.Count > 1 && Each[0].To.Who != PartyCapacity.ConstructionLender))
+                if (each.Kind == ReachKind.Whole || !IsCondition(each))
                     continue;
                 if (each.OnUnknownDay is null && each.Kind == ReachKind.NotGiven)
                     return false;
@@ -63,6 +63,12 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
             return unknown;
         }
     }
+
+    /// <summary>
+    /// Whether the right surely hangs on notice to one of them: on private work on the owner's, and on the lenders' where nobody else is told; on public
+    /// work on each.
+    /// </summary>
+    internal bool IsCondition(RecipientReach each) => Each[0].To.Who != PartyCapacity.Owner || each.To.Who == PartyCapacity.Owner;
 
     /// <summary>Whether everyone to whom notice is due was surely given it, and as far back as this reach goes.</summary>
     public bool GivenToAll => Kind == ReachKind.NoneDue || (Kind != ReachKind.NotGiven && Missing.Count == 0 && !IsInDoubt);

@@ -143,6 +143,22 @@ public sealed class LenderTests
         Assert.Equal(expected, new JobBuilder().Role(role).Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 500m)
             .Notice(told, manner, "bank").Which(e => (NoticeGiven)e with { Lacks = lacks }).On("2026-06-01").Get("preliminary-notice.later-lender").Standing);
 
+    // A lender told in time by a notice that lacks something leaves the lien's rank, and the row, in doubt; so does one told late.
+    [Theory]
+    [InlineData("2025-08-14", null, Standing.Kept)]
+    [InlineData("2025-08-14", "the estimate", Standing.InDoubt)]
+    [InlineData("2025-10-08", null, Standing.InDoubt)]
+    [Proves("Civ. Code § 8200(a)(3)")]
+    public void A_doubt_toward_the_lender_is_a_doubt_of_the_notice(string told, string? lacks, Standing expected) =>
+        Assert.Equal(expected, Notice(new JobBuilder().Lender().Furnished("2025-08-05", 4300m).Notice("2025-08-14").Notice(told, Manner.CertifiedMail, "bank").Which(e => (NoticeGiven)e with { Lacks = lacks })).Standing);
+
+    // Hired by the owner, nobody is to be told but the lender that came later.
+    [Fact]
+    [Proves("Civ. Code § 8210")]
+    public void A_direct_contractor_gives_notice_to_a_lender_that_came_later_too() =>
+        Assert.NotNull(new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Party("bank", PartyCapacity.ConstructionLender, knownSince: "2025-08-06").Furnished("2025-08-05", 1m)
+            .On("2025-08-20").Find("preliminary-notice.later-lender"));
+
     [Theory]
     [InlineData(ClaimantRole.Supplier, "2025-08-05", false)] // known on the first day: a recipient like any other
     [InlineData(ClaimantRole.Supplier, "2025-08-06", true)]

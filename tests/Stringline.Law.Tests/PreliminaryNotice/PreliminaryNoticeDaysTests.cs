@@ -141,11 +141,28 @@ public sealed class PreliminaryNoticeDaysTests
         Assert.Equal(byRoll, Notice(Supplier().Notice(given)).Sections.Contains("Code Civ. Proc. § 12a"));
     }
 
+    // Of two notices the one that was surely given by the earlier day counts, whichever is entered first.
+    [Theory]
+    [InlineData("2026-03-10..2026-03-30", "2026-03-21")]
+    [InlineData("2026-03-21", "2026-03-10..2026-03-30")]
+    [InlineData("2026-03-21", "2026-04-10")]
+    [InlineData("2026-04-10", "2026-03-21")]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Of_two_notices_the_one_surely_given_first_counts(string first, string second)
+    {
+        var job = Supplier().Notice(first).Notice(second);
+        Assert.Equal(Standing.Kept, Notice(job).Standing);
+        Assert.True(job.On("2026-06-01").Get("preliminary-notice.reaches-back-to").Says("The notice was in time, so everything furnished is within reach"));
+        var late = Supplier().Notice("2026-04-10").On("2026-06-01").Get("preliminary-notice.reaches-back-to");
+        Assert.True(late.Says("A late notice covers work furnished within 20 days before it, from 2026-03-21"));
+        Assert.False(late.Says("The notice was in time"));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8200(c)")]
-    public void Two_recipients_on_two_days_count_by_the_later()
+    public void Of_two_recipients_on_two_days_the_owner_told_later_counts()
     {
-        var facts = Supplier().Notice("2026-03-10", Manner.CertifiedMail, "owner").Notice("2026-04-01", Manner.CertifiedMail, "direct").FactsOn("2026-06-01");
+        var facts = Supplier().Notice("2026-03-10", Manner.CertifiedMail, "direct").Notice("2026-04-01", Manner.CertifiedMail, "owner").FactsOn("2026-06-01");
         var reach = PreliminaryNoticeDays.ReachOf(facts, OpenDays.Statutory);
         Assert.Equal(ReachKind.Late, reach.Kind);
         Assert.Equal(JobBuilder.Day("2026-04-01"), reach.Given!.Value.Latest);

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 using static Stringline.Testing.JobBuilder;
 
@@ -38,6 +39,32 @@ public sealed class ReachTowardTests
         Assert.Equal(kind != ReachKind.NotGiven, toward.SurelyCovers(Day("2025-09-22")));
         Assert.Equal(ReachKind.Whole, reach.Toward(facts.Job.Party("owner")!).Kind);
         Assert.Equal(ReachKind.Whole, reach.Toward(facts.Job.Party("direct")!).Kind);
+    }
+
+    // The owner told on 14 August, in time, or on 8 October; the contractor then, later, or never. By Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001 a lien stood
+    // whose claimant had told the owner alone, so that one told late takes no more than one never told.
+    [Theory]
+    [InlineData("2025-08-14", "2025-08-25", Standing.Kept, 6430)]
+    [InlineData("2025-08-14", "2025-10-08", Standing.InDoubt, 6430)]
+    [InlineData("2025-08-14", "2025-11-20", Standing.InDoubt, 6430)]
+    [InlineData("2025-08-14", null, Standing.InDoubt, 6430)]
+    [InlineData("2025-10-08", "2025-08-14", Standing.Narrowed, 2130)]
+    [InlineData("2025-10-08", "2025-10-08", Standing.Narrowed, 2130)]
+    [InlineData("2025-10-08", "2025-11-20", Standing.InDoubt, 2130)]
+    [InlineData("2025-11-20", "2025-08-14", Standing.Lost, 0)]
+    [InlineData(null, "2025-08-14", Standing.Lost, 0)]
+    [Proves("Civ. Code § 8200(c)")]
+    public void A_contractor_told_later_than_the_owner_stands_no_worse_than_one_never_told(string? owner, string? contractor, Standing expected, int demand)
+    {
+        var job = new JobBuilder().Furnished("2025-08-05", 4300m).Furnished("2025-09-22", 2130m).Ended("2025-09-22");
+        if (owner is not null)
+            job.Notice(owner, Manner.CertifiedMail, "owner");
+        if (contractor is not null)
+            job.Notice(contractor, Manner.CertifiedMail, "direct");
+        var assessment = job.On("2025-12-01");
+        var notice = assessment.Get("preliminary-notice.last-day");
+        Assert.Equal((expected, (decimal)demand), (notice.Standing, assessment.Amount.Demand));
+        Assert.Equal(expected == Standing.InDoubt && contractor is not null, notice.Says("The direct contractor was told later than the owner"));
     }
 
     [Fact]

@@ -1,5 +1,7 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
@@ -42,6 +44,60 @@ public sealed class RecipientDoubtTests
         Assert.Equal(expected, Notice(job).Standing);
         Assert.Equal(expected == Standing.InDoubt, Notice(job).Asks("(parties.worksUnder)"));
         Assert.Equal(expected == Standing.Narrowed ? 0m : 500m, job.On("2026-06-01").Amount.Demand);
+    }
+
+    // Each of two contractors by a notice of its own: both must count, in time and in a good manner, whichever was told last.
+    [Theory]
+    [InlineData("2026-03-10", Manner.CertifiedMail, "2026-03-20", Manner.CertifiedMail, Standing.Kept)]
+    [InlineData("2026-03-20", Manner.CertifiedMail, "2026-03-10", Manner.CertifiedMail, Standing.Kept)]
+    [InlineData("2026-03-10", Manner.CertifiedMail, "2026-04-20", Manner.CertifiedMail, Standing.InDoubt)]
+    [InlineData("2026-04-20", Manner.CertifiedMail, "2026-03-10", Manner.CertifiedMail, Standing.InDoubt)]
+    [InlineData("2026-03-10", Manner.CertifiedMail, "2026-03-10", Manner.Email, Standing.InDoubt)]
+    [InlineData("2026-03-10", Manner.CertifiedMail, "2026-03-10", Manner.Substituted, Standing.InDoubt)]
+    [Proves("Civ. Code § 8200(a)")]
+    public void Told_apart_each_of_two_contractors_must_have_been_told(string direct, Manner first, string other, Manner second, Standing expected) =>
+        Assert.Equal(expected, Notice(TwoContractors().Notice("2026-03-10", Manner.CertifiedMail, "owner").Notice(direct, first, "direct").Notice(other, second, "other")).Standing);
+
+    // One co-owner is told for all: left with the one of whom nobody says what it is, and with the company, it is good by the company, whichever is named first.
+    [Theory]
+    [InlineData(null, false)]
+    [InlineData(false, null)]
+    [Proves("Civ. Code § 8066")]
+    public void Of_two_co_owners_told_together_the_one_that_surely_was_is_enough(bool? one, bool? other) =>
+        Assert.Equal(Standing.Kept, Notice(new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = one }).Party("second", PartyCapacity.Owner, "Heron Holdings").PartyWith("second", p => p with { NaturalPerson = other })
+            .Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.Substituted, "owner", "second").Notice("2026-03-10", Manner.CertifiedMail, "direct")).Standing);
+
+    // Hired by the owner the lien goes by the lender best told: surely in time, in time with a doubt, late, never.
+    [Theory]
+    [InlineData("sure", "doubt", "2026-03-10")]
+    [InlineData("sure", "late", "2026-03-10")]
+    [InlineData("sure", "none", "2026-03-10")]
+    [InlineData("doubt", "late", "2026-03-09")]
+    [InlineData("doubt", "none", "2026-03-09")]
+    [InlineData("late", "none", "2026-04-10")]
+    [InlineData("late", "later", "2026-04-10")]
+    [InlineData("none", "none", null)]
+    [Proves("Civ. Code § 8200(e)(2)")]
+    public void Of_two_lenders_the_one_best_told_counts_for_the_lien(string one, string other, string? given)
+    {
+        Reach Of(string bank, string fund)
+        {
+            var job = new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender().Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.").Furnished("2026-03-02", 500m);
+            foreach (var (how, to) in ((string, string)[])[(bank, "bank"), (fund, "fund")])
+            {
+                if (how != "none")
+                {
+                    job.Notice(how switch { "sure" => "2026-03-10", "doubt" => "2026-03-09", "late" => "2026-04-10", _ => "2026-04-20" }, Manner.CertifiedMail, to)
+                        .Which(e => (NoticeGiven)e with { Lacks = how == "doubt" ? "the estimate" : null });
+                }
+            }
+
+            return PreliminaryNoticeDays.ReachOf(job.FactsOn("2026-06-01"), OpenDays.Statutory);
+        }
+
+        Assert.Equal((given, given), (Given(Of(one, other)), Given(Of(other, one))));
+
+        static string? Given(Reach reach) => reach.Given is { } day ? LawText.IsoDay(day.Latest) : null;
     }
 
     // Landlord and tenant are two owners of two interests; one co-owner of one interest is told for all (our reading).

@@ -1,5 +1,7 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
@@ -55,6 +57,28 @@ public sealed class RollTests
         var assessment = new JobBuilder().Furnished("2026-03-02", 100m).On(asOf);
         Assert.Equal(expected, assessment.Get("preliminary-notice.last-day").Standing);
         Assert.Equal(demand, assessment.Amount.Demand);
+    }
+
+    // The twentieth day is Sunday 22 March 2026: told on the Monday, owner or contractor, or the lender of one hired by the owner.
+    [Theory]
+    [InlineData("direct", "2026-03-10", "2026-03-10", false)]
+    [InlineData("direct", "2026-03-23", "2026-03-10", true)]
+    [InlineData("direct", "2026-03-23", "2026-03-23", true)]
+    [InlineData("owner", "2026-03-10", null, false)]
+    [InlineData("owner", "2026-03-23", null, true)]
+    [InlineData("owner", "2026-04-10", null, false)]
+    [InlineData("owner", null, null, false)]
+    [Proves("Civ. Code § 10")]
+    public void That_it_is_in_time_by_the_roll_only_is_known(string hiredBy, string? first, string? second, bool byRoll)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Supplier, hiredBy).Furnished("2026-03-02", 100m);
+        if (hiredBy == "owner")
+            job.Lender();
+        if (first is not null)
+            job.Notice(first, Manner.CertifiedMail, hiredBy == "owner" ? "bank" : "owner");
+        if (second is not null)
+            job.Notice(second, Manner.CertifiedMail, "direct");
+        Assert.Equal(byRoll, PreliminaryNoticeDays.ReachOf(job.FactsOn(first == "2026-04-10" ? "2026-06-01" : "2026-03-23"), OpenDays.Statutory).InTimeByRollOnly);
     }
 
     // § 9304 sets no last day, only a reach of 20 days; nothing is there to roll.

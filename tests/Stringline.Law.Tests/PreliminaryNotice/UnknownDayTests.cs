@@ -32,17 +32,26 @@ public sealed class UnknownDayTests
         Assert.NotEqual(Standing.Lost, answer.Get("stop-payment-notice.last-day").Standing);
     }
 
-    // The contractor never told, or surely told too late: the unknown day of the owner's saves nothing.
+    // The owner surely told too late, or never: the unknown day of the contractor's saves nothing. The contractor told too late or never: the owner's may save the lien
+    // all the same (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001). On public work it saves nothing: Civ. Code § 9300(a) asks both.
     [Theory]
-    [InlineData(null, Standing.Lost)]
-    [InlineData("2026-03-23", Standing.InDoubt)] // day 20 is Sunday the 22nd
-    [InlineData("2026-03-24", Standing.Lost)]
+    [InlineData(false, "owner", null, Standing.InDoubt)]
+    [InlineData(false, "owner", "2026-03-23", Standing.InDoubt)] // day 20 is Sunday the 22nd
+    [InlineData(false, "owner", "2026-03-24", Standing.InDoubt)]
+    [InlineData(false, "direct", null, Standing.Lost)]
+    [InlineData(false, "direct", "2026-03-23", Standing.InDoubt)]
+    [InlineData(false, "direct", "2026-03-24", Standing.Lost)]
+    [InlineData(true, "city", null, Standing.Lost)]
+    [InlineData(true, "city", "2026-03-22", Standing.InDoubt)]
+    [InlineData(true, "city", "2026-03-23", Standing.Lost)]
+    [InlineData(true, "direct", "2026-03-23", Standing.Lost)]
     [Proves("Civ. Code § 8200(c)")]
-    public void It_saves_nothing_where_another_was_surely_told_too_late(string? contractorTold, Standing expected)
+    [Proves("Civ. Code § 9304")]
+    public void It_saves_nothing_where_one_on_whom_the_right_hangs_was_surely_told_too_late(bool isPublic, string undated, string? otherTold, Standing expected)
     {
-        var job = OnUnknownDay(Job(), "owner").Ended("2026-03-02");
-        if (contractorTold is not null)
-            job.Notice(contractorTold, Manner.CertifiedMail, "direct");
+        var job = OnUnknownDay(Job(isPublic), undated).Ended("2026-03-02");
+        if (otherTold is not null)
+            job.Notice(otherTold, Manner.CertifiedMail, undated == "direct" ? isPublic ? "city" : "owner" : "direct");
         Assert.Equal(expected, job.On("2026-06-01").Get("preliminary-notice.last-day").Standing);
     }
 

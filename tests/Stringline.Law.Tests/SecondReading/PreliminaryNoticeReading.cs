@@ -89,7 +89,11 @@ internal static class PreliminaryNoticeReading
         if (Any(w, m.In(owner), m.Job.Work.OrderedByTenant == true) is not { } toOwner)
             return null;
         var (contractors, known) = m.WorksFor();
-        return Any(w, contractors, !known) is { } toContractor ? World.Later(toOwner, toContractor) : null;
+        if (Any(w, contractors, !known) is not { } toContractor)
+            return null;
+        // Private work: a lien stood whose claimant had told the owner and not the contractor (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001), so that
+        // one told late may do as little harm.
+        return owner == PartyCapacity.Owner && toContractor > toOwner && w.Either("telling the contractor late does no harm") ? toOwner : World.Later(toOwner, toContractor);
     }
 
     // Where several may be the right one, each told or only some: either way.

@@ -1,7 +1,6 @@
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
 

@@ -31,11 +31,5 @@ public static class Proof
     private static bool HasAddress(FactsAsOf facts, Party party) => !string.IsNullOrWhiteSpace(party.Address)
         || (party.Capacity == PartyCapacity.Owner && !string.IsNullOrWhiteSpace(facts.Job.Work.Permit?.OwnerAddress));
 
-    private static bool NeedsPostalPaper(Manner manner) => manner switch
-    {
-        Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier => true,
-        Manner.Personal or Manner.Substituted or Manner.CertificateOfMailing => false,
-        Manner.FirstClassMail or Manner.Email or Manner.Fax or Manner.Other => false,
-        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving notice."),
-    };
+    private static bool NeedsPostalPaper(Manner manner) => manner is Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier;
 }

@@ -26,6 +26,12 @@ public sealed class ProofTests
     public void A_mailed_notice_is_provable_only_with_a_postal_or_carriers_record(Manner manner, string? article, bool alarm) =>
         Assert.Equal(alarm, Sections(Given(manner, article)).Contains("Civ. Code § 8118(b)"));
 
+    // A notice with a stock figure for an estimate counts for nothing, and nothing is to be proved of it.
+    [Fact]
+    [Proves("Civ. Code § 8118")]
+    public void Nothing_is_to_be_proved_of_a_notice_that_is_none() =>
+        Assert.DoesNotContain("Civ. Code § 8118(b)", Sections(Given(Manner.CertifiedMail, null).Which(e => (NoticeGiven)e with { EstimateBasis = EstimateBasis.StockFigure })));
+
     [Theory]
     [InlineData("1 Quay St, Davis, CA 95616", false)]
     [InlineData(null, true)]

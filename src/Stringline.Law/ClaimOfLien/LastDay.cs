@@ -165,10 +165,9 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         }
         else if (!notice.IsForWholeWork)
         {
-            // Its 15 days run from completion of that contract, which only the notice itself states.
-            effective = notice.Entry.States is { } stated
-                ? notice.IsEffectiveIfCompletedOn(stated, recorded) ? Verdict.Yes : Verdict.No
-                : Verdict.Open;
+            // Its 15 days run from completion of that contract, which only the notice itself states: the owner's word, which a court may yet find wrong.
+            effective = notice.Entry.States is { } stated && !notice.IsEffectiveIfCompletedOn(stated, recorded)
+                && !(notice.MayBeForWholeWork && notice.IsEffectiveIfCompletedOn(completed, recorded)) ? Verdict.No : Verdict.Open;
             why?.Add(effective == Verdict.No
                 ? Reason.NotApplied("Civ. Code § 8186", $"The {notice.Words} for one direct contract was recorded on {recorded}, not within {OwnersNotice.RecordingDays} days after the completion it states: no effect.", notice.Entry)
                 : Reason.Of("Civ. Code § 8186", $"The {notice.Words} was recorded on {recorded} for one direct contract only; for those under it the time runs from the recording.", [notice.Entry]));

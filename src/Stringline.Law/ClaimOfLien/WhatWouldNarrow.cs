@@ -42,6 +42,8 @@ public static class WhatWouldNarrow
                 Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", without, notice.Entry);
             else if (notice.Entry.Notice == OwnerNotice.Cessation && !notice.IsForWholeWork)
                 Ask($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only? (owner-recorded.contractOf)", without, notice.Entry);
+            else if (!notice.IsForWholeWork)
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Only the notice itself says when that contract was complete. (owner-recorded.heldIneffective)", without, notice.Entry);
             else if (Disputes(notice, facts, completion))
                 Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Until then its day stands beside that of the file. (owner-recorded.heldIneffective)", without, notice.Entry);
             foreach (var question in notice.Questions)

@@ -16,6 +16,24 @@ internal static class OneContract
     [Rule(Section, Sure = Sure.Opinion)]
     public static Counted IsClaimants(FactsAsOf facts, OwnerRecorded entry, string words)
     {
+        var under = WorksUnderIt(facts, entry, words);
+        var several = facts.Job.Work.SeveralDirectContracts;
+        if (several == true || (several is null && ImpliesSeveral(facts, under.Verdict)))
+            return under;
+        return Counted.Open(
+            Reason.Of(Section, $"The {words} names one direct contract. The section is for work under two or more; where there is only one, a notice of its completion may be taken for one of the whole work, or to have no effect: both readings stand.", [entry]),
+            [.. under.Questions, several is null
+                ? new Question("Is the work done under two or more direct contracts, each for a portion of it? Only then may a notice be for one of them. (work.severalDirectContracts)")
+                : new Question($"Does the {words} speak of the whole work, or of one contract only? The file says that there is only one direct contract. (owner-recorded.contractOf)") { Corrects = entry }]);
+    }
+
+    // Who works under another direct contract than the one named has shown that there are two. One whom the owner hired and who is no contractor has no
+    // direct contract (Civ. Code §§ 8016, 8018).
+    private static bool ImpliesSeveral(FactsAsOf facts, Verdict under) =>
+        under == Verdict.No && (!facts.HiredByOwner || facts.Job.Claimant.Role == ClaimantRole.DirectContractor);
+
+    private static Counted WorksUnderIt(FactsAsOf facts, OwnerRecorded entry, string words)
+    {
         var claimant = facts.Job.Claimant;
         if (claimant.HiredBy == entry.ContractOf)
             return Counted.Yes(Reason.Of(Section, $"The {words} is for one direct contract only, under which the claimant works.", [entry]));

@@ -60,6 +60,9 @@ public sealed class OwnersNotice
     /// <summary>Whether it is for the whole work, and not for one of several direct contracts only (Civ. Code § 8186).</summary>
     public bool IsForWholeWork => Entry.ContractOf is null;
 
+    /// <summary>Whether, though it names one contract, it may be for the whole work: where that contract may be the only one, § 8186 does not speak of it.</summary>
+    internal bool MayBeForWholeWork => !IsForWholeWork && facts.Job.Work.SeveralDirectContracts != true;
+
     /// <summary>
     /// Whether it has what the Code asks of it: the owner's signature, verification and the names. One that lacks something has no effect;
     /// whether what it has will do all the same is for a court, so that both readings stand until that is settled.

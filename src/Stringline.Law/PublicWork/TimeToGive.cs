@@ -70,6 +70,7 @@ public sealed class TimeToGive
         var fromRecording = new List<Reading>();
         var shortest = LocalDate.MaxIsoValue;
         var ceased = false;
+        List<Question>? ofOne = null;
         foreach (var notice in owners)
         {
             if (notice.HasForm == Verdict.No)
@@ -80,6 +81,12 @@ public sealed class TimeToGive
 
             var last = notice.Recorded.Plus(DaysFromRecording);
             why.Add(Reason.Of(Recorded, $"A {notice.Words} was recorded {notice.Recorded}: 30 days after it, {last}.", [notice.Entry]));
+            if (!notice.IsForWholeWork)
+            {
+                why.Add(OfOneContract(notice));
+                (ofOne ??= []).Add(new Question($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only? (owner-recorded.contractOf)") { Corrects = notice.Entry });
+            }
+
             if (notice.HasForm == Verdict.Yes && SurelyCounts(facts, notice, completion))
             {
                 shortest = LocalDate.Min(shortest, last.Latest);
@@ -92,10 +99,19 @@ public sealed class TimeToGive
 
         // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
         var sorted = Deadline.Sorted([.. readings.Where(r => r.Day <= shortest), .. fromRecording]);
-        return new TimeToGive(sorted, completion.EndFirm || ceased, why, unseen.Count == 0 ? [] : [UnseenNotice.Ask(unseen, sorted)]);
+        return new TimeToGive(sorted, completion.EndFirm || ceased, why,
+            unseen.Count == 0 ? ofOne ?? (IReadOnlyList<Question>)[] : [UnseenNotice.Ask(unseen, sorted), .. ofOne ?? []]);
     }
 
-    private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.Entry.Notice switch
+    /// <summary>
+    /// The public works title knows no notice for one of several direct contracts: it speaks of completion and acceptance of the work of improvement, and
+    /// of labor on it (Civ. Code §§ 9200, 9202, 9204). The entity may say that each contract is a work of its own: both readings stand.
+    /// </summary>
+    [Rule("Civ. Code § 9356(a)", Sure = Sure.OurReading)]
+    private static Reason OfOneContract(OwnersNotice notice) => Reason.Of(Recorded,
+        $"The {notice.Words} names one direct contract, and the section speaks of notices for the work of improvement: whether it ends the time is open, so plan on it.", [notice.Entry]);
+
+    private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.IsForWholeWork && notice.Entry.Notice switch
     {
         OwnerNotice.Cessation => notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
         OwnerNotice.Completion or OwnerNotice.Acceptance => completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>

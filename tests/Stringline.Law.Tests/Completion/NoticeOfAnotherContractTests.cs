@@ -6,7 +6,8 @@ namespace Stringline.Law.Tests.Completion;
 /// <summary>
 /// Civ. Code § 8186; Scott, Blake &amp; Wynne v. Summit Ridge Estates (1967) 251 Cal.App.2d 347. The claimant has a contract of its own with the owner; the
 /// notice of Wednesday 15 October 2025 names one direct contractor. The whole was completed on 12 November: 90 days end on Tuesday 10 February 2026;
-/// 60 from the recording on Sunday 14 December, 30 on Friday 14 November.
+/// 60 from the recording on Sunday 14 December, 30 on Friday 14 November. Where the notice is the claimant's the 90 days stand beside: only the notice
+/// itself says when that contract was complete.
 /// </summary>
 public sealed class NoticeOfAnotherContractTests
 {
@@ -19,8 +20,8 @@ public sealed class NoticeOfAnotherContractTests
 
     [Theory]
     [InlineData("Sorrel Grading Inc.", "2026-02-10")] // another company
-    [InlineData("MARLPIT CONCRETE COMPANY", "2025-12-14")] // its own contract
-    [InlineData("Marlpit Concrete, Inc.", "2025-12-14")]
+    [InlineData("MARLPIT CONCRETE COMPANY", "2025-12-14 2026-02-10")] // its own contract
+    [InlineData("Marlpit Concrete, Inc.", "2025-12-14 2026-02-10")]
     [InlineData("Marlpit Paving LLC", "2025-12-14 2026-02-10")] // close
     [InlineData("Marlpit", "2025-12-14 2026-02-10")]
     [Proves("Civ. Code § 8186")]
@@ -28,7 +29,8 @@ public sealed class NoticeOfAnotherContractTests
     {
         var last = Last(Owners(ClaimantRole.DirectContractor, name));
         Assert.Equal(days.Split(' '), last.DaysOf());
-        Assert.Equal(days.Length > 10, last.Asks("(owner-recorded.contractOf)"));
+        Assert.Equal(name is "Marlpit Paving LLC" or "Marlpit", last.Asks("(owner-recorded.contractOf)"));
+        Assert.Equal(days.Length > 10, last.Asks("(owner-recorded.heldIneffective)"));
         Assert.Equal(name == "Sorrel Grading Inc.", last.RuledOut("Civ. Code § 8186"));
     }
 
@@ -41,7 +43,7 @@ public sealed class NoticeOfAnotherContractTests
 
     // Of one hired by a subcontractor it turns on the direct contractor under whom that subcontractor works.
     [Theory]
-    [InlineData("second", "2025-11-14", false)]
+    [InlineData("second", "2025-11-14 2026-02-10", false)]
     [InlineData("direct", "2026-02-10", false)]
     [InlineData(null, "2025-11-14 2026-02-10", true)]
     [Proves("Civ. Code § 8186")]

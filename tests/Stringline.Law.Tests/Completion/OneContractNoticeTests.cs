@@ -5,19 +5,20 @@ namespace Stringline.Law.Tests.Completion;
 
 /// <summary>
 /// A notice for one of several direct contracts, recorded Monday 18 May 2026. The whole work was completed on 30 June: the 90 days end on
-/// 28 September. For those under that contract 30 days from the recording end on Wednesday 17 June, 60 on Friday 17 July.
+/// 28 September. For those under that contract 30 days from the recording end on Wednesday 17 June, 60 on Friday 17 July; beside them the 90 days
+/// stand, since only the notice itself says that the contract was complete then.
 /// </summary>
 public sealed class OneContractNoticeTests
 {
-    private static JobBuilder Job(string hiredBy, ClaimantRole role = ClaimantRole.Supplier, string? states = "2026-05-04") => new JobBuilder()
-        .Party("second", PartyCapacity.DirectContractor, "Second Builders").Party("sub", PartyCapacity.Subcontractor).Role(role, hiredBy).Licensed("2020-01-01..")
+    private static JobBuilder Job(string hiredBy, ClaimantRole role = ClaimantRole.Supplier, string? states = "2026-05-04", bool? several = true) => new JobBuilder()
+        .Work(w => w with { SeveralDirectContracts = several }).Party("second", PartyCapacity.DirectContractor, "Second Builders").Party("sub", PartyCapacity.Subcontractor).Role(role, hiredBy).Licensed("2020-01-01..")
         .Notice("2026-03-02", Manner.CertifiedMail, "owner", "direct", "second").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
         .Completed("2026-06-30").OwnerRecorded("2026-05-18", states: states, contractOf: "direct").OwnerToldUs("2026-05-20");
 
     private static Finding Last(JobBuilder job) => job.On("2026-06-30").Get("claim-of-lien.last-day");
 
     [Theory]
-    [InlineData("direct", ClaimantRole.Supplier, "2026-06-17")] // under that contract
+    [InlineData("direct", ClaimantRole.Supplier, "2026-06-17 2026-09-28")] // under that contract
     [InlineData("second", ClaimantRole.Supplier, "2026-09-28")] // under another
     [InlineData("sub", ClaimantRole.Supplier, "2026-06-17 2026-09-28")] // under which, the file does not say
     [InlineData("owner", ClaimantRole.DirectContractor, "2026-09-28")] // another company's than the claimant's own
@@ -37,7 +38,7 @@ public sealed class OneContractNoticeTests
     public void Its_fifteen_days_run_from_the_completion_of_that_contract_which_it_states(string states, bool shortens)
     {
         var last = Last(Job("direct", states: states));
-        Assert.Equal([shortens ? "2026-06-17" : "2026-09-28"], last.DaysOf());
+        Assert.Equal(shortens ? ["2026-06-17", "2026-09-28"] : ["2026-09-28"], last.DaysOf());
         Assert.Equal(!shortens, last.RuledOut("Civ. Code § 8186"));
     }
 
@@ -50,8 +51,36 @@ public sealed class OneContractNoticeTests
     [Fact]
     [Proves("Civ. Code § 8186")]
     public void Recorded_on_a_day_in_doubt_about_the_completion_it_states_it_may_take_effect_from_that_day() =>
-        Assert.Equal(["2026-06-19", "2026-06-29", "2026-09-28"], Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
+        Assert.Equal(["2026-06-19", "2026-06-29", "2026-09-28"], Last(new JobBuilder().Work(w => w with { SeveralDirectContracts = true }).Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
             .Completed("2026-06-30").OwnerRecorded("2026-05-10..2026-05-30", states: "2026-05-20", contractOf: "direct").OwnerToldUs("2026-05-30")).DaysOf());
+
+    // The section is for two or more direct contracts. Where there may be one only, the notice for it may be one of the whole, or none; whoever works under
+    // another shows that there are two, and so does a direct contractor, but not one who only sells to the owner.
+    [Theory]
+    [InlineData("direct", ClaimantRole.Supplier, null, "2026-06-17 2026-09-28")]
+    [InlineData("direct", ClaimantRole.Supplier, false, "2026-06-17 2026-09-28")]
+    [InlineData("second", ClaimantRole.Supplier, null, "2026-09-28")]
+    [InlineData("second", ClaimantRole.Supplier, false, "2026-06-17 2026-09-28")]
+    [InlineData("owner", ClaimantRole.DirectContractor, null, "2026-09-28")]
+    [InlineData("owner", ClaimantRole.Supplier, null, "2026-06-17 2026-09-28")]
+    [InlineData("owner", ClaimantRole.Supplier, true, "2026-09-28")]
+    [Proves("Civ. Code § 8186")]
+    public void Where_there_may_be_one_direct_contract_only_both_readings_stand(string hiredBy, ClaimantRole role, bool? several, string days)
+    {
+        var last = Last(Job(hiredBy, role, several: several));
+        Assert.Equal(days.Split(' '), last.DaysOf());
+        Assert.Equal(days.Length > 10, last.Asks(several is null ? "(work.severalDirectContracts)" : "(owner-recorded.contractOf)"));
+    }
+
+    // The whole was complete on 30 June. By the day that it states the notice of 7 July came too late, and by the true day in time (§ 8182(c)(4)): 30 days
+    // from the recording end on 6 August.
+    [Theory]
+    [InlineData(true, "2026-09-28")]
+    [InlineData(null, "2026-08-06 2026-09-28")]
+    [Proves("Civ. Code § 8182(a)")]
+    public void One_that_may_be_for_the_whole_is_in_time_by_the_completion_of_the_whole(bool? several, string days) =>
+        Assert.Equal(days.Split(' '), new JobBuilder().Work(w => w with { SeveralDirectContracts = several }).Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
+            .Completed("2026-06-30").OwnerRecorded("2026-07-07", states: "2026-05-04", contractOf: "direct").OwnerToldUs("2026-07-08").On("2026-07-10").Get("claim-of-lien.last-day").DaysOf());
 
     [Fact]
     [Proves("Civ. Code § 8186")]

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PublicWork;
 
@@ -52,6 +53,21 @@ public sealed class TimeToGiveTests
     [Proves("Civ. Code § 9204(a)")]
     public void A_recorded_notice_replaces_the_ninety_days_only_where_it_surely_counts(string accepted, string recorded, string? lacks, string[] expected) =>
         Assert.Equal(expected, Last(Accepted(accepted).OwnerRecorded(recorded, states: "2025-10-22", lacks: lacks), "2025-11-10").DaysOf());
+
+    // Title 3 of the public works knows no notice for one contract: it may end the time, and it may be none.
+    [Theory]
+    [InlineData(OwnerNotice.Completion)]
+    [InlineData(OwnerNotice.Acceptance)]
+    [InlineData(OwnerNotice.Cessation)]
+    [Proves("Civ. Code § 9356(a)")]
+    public void One_that_names_one_contract_leaves_the_ninety_days_beside(OwnerNotice notice)
+    {
+        var last = Last(Accepted().Add(i => new LaborCeased { Index = i, On = When("2025-09-15") }).OwnerRecorded("2025-10-29", notice, "2025-10-22", "direct"));
+        Assert.Equal("2025-11-28", last.DaysOf()[0]);
+        Assert.Equal("2026-01-20", last.DaysOf()[^1]);
+        Assert.Equal(Standing.InDoubt, last.Standing);
+        Assert.True(last.Asks("(owner-recorded.contractOf)"));
+    }
 
     [Fact]
     [Proves("Civ. Code § 9356(a)")]

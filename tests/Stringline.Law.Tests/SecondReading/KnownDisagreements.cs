@@ -21,8 +21,6 @@ internal static class KnownDisagreements
             (d, _) => d.Id is "release-bond.action-last-day" or "credit.last-day" or "credit.enforcement-last-day" or "lis-pendens.last-day"),
         new("A designer's claim that does not say which lien, commencement not told; and a notice before the work commenced (§§ 8204(b), 8520(a)).",
             (_, m) => m is { Kind: WorkKind.Private, Role: ClaimantRole.DesignProfessional }),
-        new("An owner's notice for one contract: whose, and whether there are several (§ 8186).",
-            (_, m) => m.Of<OwnerRecorded>().Any(n => n.ContractOf is not null)),
         new("Federal work: which of two contractors, one hired by the United States, and who was sued (40 U.S.C. § 3133(b)).",
             (_, m) => m.Kind == WorkKind.Federal),
         new("A day in doubt in whose span a condition is met on some days only.",

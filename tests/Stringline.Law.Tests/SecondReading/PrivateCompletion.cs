@@ -223,11 +223,11 @@ internal static class PrivateCompletion
             if (n.ContractOf is null || (n.Notice == OwnerNotice.Cessation && IsOfWhole(w, n)))
                 good = n.Notice == OwnerNotice.Cessation ? CessationIsGood(w, n) : IsTimely(w, n, recorded, day);
             else
-                good = n.Notice == OwnerNotice.Completion && IsForOurContract(w, n) && (n.States is not { } states
-                    || IsTimely(w, n, recorded, states));
+                good = n.Notice == OwnerNotice.Completion && IsForOurContract(w, n) && ((IsTimelyByItsWord(w, n, recorded) && w.Either("that contract was complete then", n.Index))
+                    || (w.Job.Work.SeveralDirectContracts != true && IsTimely(w, n, recorded, day)));
             if (!good)
                 continue;
-            if (n.ContractOf is not null && n.Notice == OwnerNotice.Completion)
+            if (n.ContractOf is not null && n.Notice == OwnerNotice.Completion && w.Job.Work.SeveralDirectContracts != false && IsTimelyByItsWord(w, n, recorded))
                 deemed = World.Earlier(deemed, recorded);
             if (CopyShortens(w, n, recorded))
                 last = World.Earlier(last, recorded.PlusDays(days));
@@ -245,13 +245,24 @@ internal static class PrivateCompletion
         return recorded <= PlainCalendar.RolledForCourts(last) || (recorded <= PlainCalendar.RolledOnAnyList(last) && w.Either("fifteenth day rolled", n.Index));
     }
 
+    // Its fifteen days run from the completion of that contract, which only the notice itself states: against the claimant that may be wrong, and the
+    // notice void (§ 8182(d)).
+    private static bool IsTimelyByItsWord(World w, OwnerRecorded n, LocalDate recorded) =>
+        n.States is { } states ? IsTimely(w, n, recorded, states) : w.Either("in time for the one contract", n.Index);
+
     private static bool IsForOurContract(World w, OwnerRecorded n)
     {
         var m = w.Matter;
+        var several = w.Job.Work.SeveralDirectContracts;
 
-        // One hired by the owner has a contract of its own, which a notice that names another company does not speak of.
-        if (m.HiredByOwner || w.Job.Work.SeveralDirectContracts == false)
-            return m.IsDirectContractor ? false : w.Either("notice for one contract", n.Index);
+        // § 8186 is for two or more direct contracts; a notice for the only one may be taken for one of the whole, or for none.
+        if (several == false)
+            return w.Either("notice for one contract", n.Index);
+
+        // A direct contractor of another name has a contract of its own. Who furnishes to the owner and is no contractor has no direct contract (§§ 8016,
+        // 8018): there may be one only.
+        if (m.HiredByOwner)
+            return !m.IsDirectContractor && several is null && w.Either("notice for one contract", n.Index);
         var (contractors, known) = m.WorksFor();
         var ours = contractors.Any(c => c.Id == n.ContractOf);
         if (!ours)

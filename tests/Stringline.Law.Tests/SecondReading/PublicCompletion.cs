@@ -89,6 +89,10 @@ internal static class PublicCompletion
     private static bool EndsTheTime(World w, OwnerRecorded n, LocalDate? day, bool accepted)
     {
         var recorded = w.On(n);
+
+        // The title knows no notice for one contract: its notices are of the work of improvement (§§ 9200-9204, 9356(a)).
+        if (n.ContractOf is not null)
+            return w.Either("a notice for one contract counts", n.Index);
         switch (n.Notice)
         {
             case OwnerNotice.Acceptance:
@@ -104,7 +108,7 @@ internal static class PublicCompletion
 
                 return w.Either("labor had stopped as the entity says", n.Index);
             case OwnerNotice.Completion:
-                return (n.ContractOf is null && accepted && day is { } done && done <= recorded && recorded <= PlainCalendar.RolledForCourts(done.PlusDays(15)))
+                return (accepted && day is { } done && done <= recorded && recorded <= PlainCalendar.RolledForCourts(done.PlusDays(15)))
                     || w.Either("the recorded notice counts", n.Index);
             default:
                 throw new ArgumentOutOfRangeException(nameof(n));

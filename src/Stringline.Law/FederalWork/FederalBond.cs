@@ -27,7 +27,7 @@ public static class FederalBond
         if (facts.LastFurnished is not { } last)
             yield break;
         var isDirect = facts.Hirer is { Capacity: PartyCapacity.DirectContractor };
-        var notice = isDirect ? null : FederalNotice.Of(facts, last);
+        var notice = isDirect ? null : FederalNotice.Of(facts, last, calendar);
         var noticed = notice is null ? NoNotice(calendar) : LastDayOfNotice(facts, last, notice, calendar);
         yield return noticed;
         yield return Amount(facts, amounts.DemandOf(Remedy.FederalBond), noticed.Standing == Standing.Kept ? null : notice?.Early);

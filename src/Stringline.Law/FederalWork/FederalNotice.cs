@@ -38,11 +38,13 @@ internal sealed class FederalNotice
 
     /// <summary>The notices of the file, weighed.</summary>
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    public static FederalNotice Of(FactsAsOf facts, Days last)
+    public static FederalNotice Of(FactsAsOf facts, Days last, OpenDays calendar)
     {
         Days? given = null, early = null;
         BondNoticeGiven? doubted = null;
         var why = new List<Reason>();
+        // What may count came in time, by the roll that may be argued, too.
+        var end = calendar.RollForwardOnAnyList(Period.LastDay(last.Latest, FederalBond.NoticeDays));
         foreach (var notice in facts.All<BondNoticeGiven>())
         {
             var reaches = ReachesThePrime(facts, notice);
@@ -59,7 +61,7 @@ internal sealed class FederalNotice
                 continue;
             }
 
-            if (reaches == Verdict.Open && on.Earliest <= Period.LastDay(last.Latest, FederalBond.NoticeDays))
+            if (reaches == Verdict.Open && on.Earliest <= end)
             {
                 doubted ??= notice;
                 why.Add(Reason.Of(Section, $"The notice of {on} went to one of several prime contractors, and the file does not say under which of them the work was done. Give it to each.", [notice]));
@@ -68,7 +70,7 @@ internal sealed class FederalNotice
 
             if (!IsProved(notice.Manner))
             {
-                if (on.Earliest <= Period.LastDay(last.Latest, FederalBond.NoticeDays))
+                if (on.Earliest <= end)
                     doubted ??= notice;
                 why.Add(Reason.Of(Section, $"The notice of {on} went in a manner that leaves no written proof of delivery by a third party (from memory); whether it counts if it was received is open. Give it again.", [notice]));
                 continue;

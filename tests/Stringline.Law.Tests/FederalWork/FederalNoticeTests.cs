@@ -53,6 +53,17 @@ public sealed class FederalNoticeTests
         Assert.Equal(Standing.Kept, Notice(Given().BondNoticeGiven("2025-11-10", "direct")).Standing);
     }
 
+    // Last furnished on Sunday 28 September 2025: the ninetieth day is Saturday 27 December, and may roll to Monday 29 December.
+    [Theory]
+    [InlineData("2025-12-29", Standing.InDoubt)]
+    [InlineData("2025-12-30", Standing.Lost)]
+    [Proves("40 U.S.C. § 3133(b)(2)")]
+    public void What_may_count_may_come_on_the_roll(string given, Standing expected)
+    {
+        Assert.Equal(expected, Notice(Job("2025-09-28").Add(i => new BondNoticeGiven { Index = i, On = When(given), To = ["direct"], Manner = Manner.Email })).Standing);
+        Assert.Equal(expected, Notice(Job("2025-09-28").Party("second", PartyCapacity.DirectContractor).PartyWith("sub", p => p with { WorksUnder = null }).BondNoticeGiven(given, "direct")).Standing);
+    }
+
     [Fact]
     [Proves("40 U.S.C. § 3133(b)(2)")]
     public void Of_two_notices_without_proof_the_first_is_asked_about() =>

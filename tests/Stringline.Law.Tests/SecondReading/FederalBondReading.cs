@@ -37,7 +37,9 @@ internal static class FederalBondReading
 
     private static bool IsGiven(World w, BondNoticeGiven paper, LocalDate last)
     {
-        var contractors = w.Matter.In(PartyCapacity.DirectContractor);
+        // "The contractor" is the one under whom the work was done; where it is told who that is, no other.
+        IReadOnlyList<Party> contractors = w.Job.Party(w.Matter.Hirer?.WorksUnder) is { Capacity: PartyCapacity.DirectContractor } above
+            ? [above] : w.Matter.In(PartyCapacity.DirectContractor);
         if (contractors.Count == 0 ? !w.Either("the contractor was told", paper.Index) : !contractors.Any(c => paper.To.Contains(c.Id)))
             return false;
         if (contractors.Count > 1 && !contractors.All(c => paper.To.Contains(c.Id)) && !w.Either("the right contractor", paper.Index))

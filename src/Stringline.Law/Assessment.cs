@@ -146,7 +146,7 @@ public sealed record Assessment
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
-        var credit = Credit.ToSue(facts, suits, completion, calendar);
+        var credit = ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToSue(facts, suits, completion, calendar));
         var action = ActionDays.Finding(facts, suits, credit, calendar);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, suits, action.Standing, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var amounts = new Amounts(facts, reach, licence);
@@ -212,7 +212,7 @@ public sealed record Assessment
     {
         Add(LaterClaim.Finding(facts, suits, calendar));
         Add(StayNotice.Finding(facts, suits, calendar));
-        Add(Credit.ToRecord(facts, suits, calendar));
+        Add(ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToRecord(facts, suits, calendar)));
         Add(credit);
         findings.AddRange(AfterFiling.Findings(facts, suits, calendar));
         Add(ReleaseBond.Amount(facts, suits, amount));

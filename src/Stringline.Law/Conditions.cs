@@ -28,8 +28,10 @@ internal static class Conditions
         // on the lien (§ 8424(b)).
         new("claim-of-lien.last-day", ["back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day"])
         {
-            DoubtToo = ["lis-pendens.last-day"],
+            DoubtToo = ["lis-pendens.last-day", "release-bond.action-last-day"],
         },
+        // A notice is one of the pendency of an action to enforce the lien (§ 8461).
+        new("enforcement.last-day", ["lis-pendens.last-day"]) { DoubtToo = ["lis-pendens.last-day"] },
         new("lien-right", ["lien-right.", "claim-of-lien.enforceable", "claim-of-lien.first-day"]),
         // An action enforces a stop payment notice that was given in time (Civ. Code §§ 8550, 9502).
         // The owner's own demand is answered for the lien's sake all the same (§ 8520(b)).

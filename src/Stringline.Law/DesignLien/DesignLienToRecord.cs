@@ -1,3 +1,4 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
@@ -27,8 +28,8 @@ internal static class DesignLienToRecord
     }
 
     /// <summary>
-    /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, and only if the notice of default came ten days before;
-    /// one that expired leaves the time that is left to record anew.
+    /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, only if it is surely one of this lien, and only if the notice of
+    /// default came ten days before; one that expired leaves the time that is left to record anew.
     /// </summary>
     [Rule("Civ. Code § 8312")]
     public static Finding LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)
@@ -64,7 +65,7 @@ internal static class DesignLienToRecord
             if (suit.Standing == Standing.Lost)
                 continue;
             var so = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, suit.Recorded);
-            if (so == Standing.Kept && DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes)
+            if (so == Standing.Kept && (WhichLien.Of(facts, suit.Claim) is null || DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes))
                 so = Standing.InDoubt;
             if (best is not null && !(so == Standing.Kept && standing != Standing.Kept) && !(so == Standing.InDoubt && standing == Standing.Lost))
                 continue;

@@ -50,8 +50,16 @@ public static class ActionDays
     // A claim before which no preliminary notice stood may be void, and one that does not say which lien it is may be the other: an action on it is
     // worth no more than the claim.
     private static Standing NoBetterThanItsClaim(FactsAsOf facts, ClaimSuit leading, Standing standing) =>
-        standing is Standing.Open or Standing.Kept && (WhichLien.Of(facts, leading.Claim) is null || !NoticeBeforeClaim.Stood(facts, leading.Claim, out _))
-            ? Standing.InDoubt : standing;
+        standing is Standing.Open or Standing.Kept && WhyDoubtful(facts, leading.Claim) is not null ? Standing.InDoubt : standing;
+
+    /// <summary>The same of a credit, which gives time to sue on the claim (Civ. Code § 8460(b)).</summary>
+    internal static Finding? NoBetterThanItsClaim(FactsAsOf facts, ClaimSuits suits, Finding? finding) =>
+        finding is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading && WhyDoubtful(facts, leading.Claim) is { } why
+            ? finding with { Standing = Standing.InDoubt, Why = [why, .. finding.Why] } : finding;
+
+    private static Reason? WhyDoubtful(FactsAsOf facts, ClaimRecorded claim) =>
+        WhichLien.Of(facts, claim) is null ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {Days.Of(claim.On)} does not say which lien it is for, and this goes with the mechanics lien.", [claim])
+        : NoticeBeforeClaim.Stood(facts, claim, out var why) ? null : why;
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
     internal static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)

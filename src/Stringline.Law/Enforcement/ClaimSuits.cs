@@ -36,6 +36,9 @@ public sealed class ClaimSuits
     /// <summary>The claim that keeps the right by its recording: the one that is sued on where that one may not count, for its action keeps no other; else the one that counts.</summary>
     internal ClaimRecorded? Keeping => Leading is { Action: not null } leading && IsAmong(Unsure, leading) ? leading.Claim : Counts;
 
+    /// <summary>Whether the claim is one of several and may not count.</summary>
+    internal bool IsUnsure(ClaimSuit suit) => IsAmong(Unsure, suit);
+
     /// <summary>Looks at every claim in force.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="counts">The recorded claim that counts.</param>
@@ -65,7 +68,7 @@ public sealed class ClaimSuits
         ClaimSuit? leading = null;
         foreach (var suit in suits)
         {
-            if (leading is null || (suit.Action is not null && leading.Action is null) || (suit.IsSued && (!leading.IsSued || (IsAmong(unsure, leading) && !IsAmong(unsure, suit)))))
+            if (leading is null || (suit is { Action: not null, Standing: not Standing.Lost } && leading.Action is null) || (suit.IsSued && (!leading.IsSued || (IsAmong(unsure, leading) && !IsAmong(unsure, suit)))))
                 leading = suit;
         }
 

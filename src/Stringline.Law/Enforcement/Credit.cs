@@ -20,7 +20,7 @@ public static class Credit
         if (suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
             return null;
         Reading[] readings = [Deadline.Own("90 days after the claim was recorded", Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue), calendar)];
-        var recorded = Recorded(facts, leading, readings);
+        var recorded = Recorded(facts, suits, leading, readings);
         return recorded is null && leading.Standing == Standing.Kept ? null : ToRecord(facts, suits, leading, readings, recorded, calendar);
     }
 
@@ -60,15 +60,16 @@ public static class Credit
         return why;
     }
 
-    // Kept by a notice that was surely recorded after the claim and in time; in doubt by any other; null where none may be this claim's.
-    private static Standing? Recorded(FactsAsOf facts, ClaimSuit leading, Reading[] readings)
+    // Kept by a notice that was surely recorded after the claim and in time; in doubt by any other, and beside another claim if this one may not
+    // count; null where none may be this claim's.
+    private static Standing? Recorded(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Reading[] readings)
     {
         Standing? best = null;
         foreach (var credit in facts.All<CreditRecorded>())
         {
             if (IsOfEarlierClaim(credit, leading) || Days.Of(credit.On) is not { } on)
                 continue;
-            if (on.Earliest >= leading.Recorded.Latest && Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) == Standing.Kept)
+            if (on.Earliest >= leading.Recorded.Latest && !suits.IsUnsure(leading) && Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) == Standing.Kept)
                 return Standing.Kept;
             best = Standing.InDoubt;
         }

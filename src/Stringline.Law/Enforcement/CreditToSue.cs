@@ -16,7 +16,7 @@ internal static class CreditToSue
     /// beside.
     /// </summary>
     [Rule("Civ. Code § 8460(b)")]
-    public static Finding Finding(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, IReadOnlyList<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
     {
         var ninety = Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue);
         var latest = credits[0];
@@ -36,6 +36,15 @@ internal static class CreditToSue
             AddEnd(ninety, "90 days after recording, if the notice of credit does not hold", Reason.Of("Civ. Code § 8460(b)", $"If the notice of credit was recorded before the claim, or late and someone had bought or taken a security in good faith before it, the time ended 90 days after the claim was recorded: {ninety}.", [leading.Claim]));
         else if (inTime.Until < latest.Until)
             AddAfter(inTime, "90 days after the credit recorded in time, if the late one does not hold", Reason.Of("Civ. Code § 8460(b)(2)", $"If someone bought or took a security in good faith before the later notice of credit, the credit that ends {inTime.Until} counts: {Period.LastDay(inTime.Until, ActionDays.DaysToSue)}.", [inTime]));
+
+        if (suits.IsUnsure(leading))
+        {
+            foreach (var other in suits.Chain)
+            {
+                if (!ReferenceEquals(other, leading) && !credits.Exists(c => !Credit.IsOfEarlierClaim(c, other)))
+                    AddEnd(other.FirstEnd, $"90 days after the recording of the claim of {other.Recorded}, which has no credit", Reason.Of("Civ. Code § 8460(a)", $"The claim to which the credit was given may not count; that recorded {other.Recorded} has no credit, and its 90 days end on {other.FirstEnd}.", [other.Claim]));
+            }
+        }
 
         void AddAfter(CreditRecorded credit, string name, Reason reason) => AddEnd(Period.LastDay(credit.Until, ActionDays.DaysToSue), name, reason);
 

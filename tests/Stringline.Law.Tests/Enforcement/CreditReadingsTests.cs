@@ -56,6 +56,26 @@ public sealed class CreditReadingsTests
         Assert.Equal(counts ? [] : [5], on.Get("enforcement.last-day").EntriesOf("so that credit was an earlier claim's"));
     }
 
+    // Notice of 2 June came after the claim of 1 June, which may be void, and before that of the 9th: its 90 days, to 7 September, count beside the credit.
+    [Theory]
+    [InlineData("2026-05-29", "2027-03-15", Standing.Open, Standing.Kept)]
+    [InlineData("2026-06-02", "2026-09-04", Standing.InDoubt, Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(b)")]
+    public void A_credit_of_a_claim_that_may_be_void_gives_the_next_claim_no_time(string notice, string actBy, Standing toSue, Standing credit)
+    {
+        var on = new JobBuilder().Notice(notice).Furnished("2026-05-18", 10m).Ended("2026-05-25").Completed("2026-05-26").ClaimRecorded("2026-06-01").CreditRecorded("2026-06-03", "2026-12-15")
+            .ClaimRecorded("2026-06-09").On("2026-07-01");
+        Assert.Equal((actBy, toSue), (on.Get("enforcement.last-day").Plan(), on.Get("enforcement.last-day").Standing));
+        Assert.Equal(credit, on.Get("credit.last-day").Standing);
+    }
+
+    // The second claim was sued on too late; the first has credit to 15 December, and with it until 15 March 2027.
+    [Fact]
+    [Proves("Civ. Code § 8460(b)")]
+    public void An_action_that_is_too_late_on_one_claim_takes_nothing_from_the_credit_of_another() =>
+        Assert.Equal(Standing.Open, new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04").ClaimRecorded("2026-06-02", id: "first")
+            .CreditRecorded("2026-06-03", "2026-12-15").ClaimRecorded("2026-06-09", id: "second").ActionOn("2026-10-05", ActionOn.Lien, "second").On("2026-11-09").Get("enforcement.last-day").Standing);
+
     // A credit recorded before the claim is none by the words; while it would give time a court may be asked to hold that it does, of an action too.
     [Theory]
     [InlineData("2026-11-09", null, Standing.InDoubt)]

@@ -28,6 +28,20 @@ public sealed class ReleaseBondTests
         Assert.Null(new JobBuilder().Furnished("2026-03-02", 1000m).On("2026-06-01").Find("release-bond.amount"));
     }
 
+    // It answers for a judgment on the lien: a claim recorded before its preliminary notice, or served by hand, may get none, and one that came too late
+    // gets none (completed on 30 March: the last day is 28 June).
+    [Theory]
+    [InlineData("2026-04-06", null, Standing.Open)]
+    [InlineData("2026-03-16", null, Standing.InDoubt)]
+    [InlineData("2026-04-06", Manner.Personal, Standing.InDoubt)]
+    [InlineData("2026-06-30", null, Standing.Lost)]
+    [Proves("Civ. Code § 8424(b)")]
+    public void The_action_on_it_is_worth_no_more_than_the_claim(string recorded, Manner? served, Standing expected)
+    {
+        var job = new JobBuilder().Notice("2026-03-20").Furnished("2026-03-02", 1000m).Ended("2026-03-02").Completed("2026-03-30").ClaimRecorded(recorded, 1000m).ReleaseBond("2026-07-01", 1250m);
+        Assert.Equal(expected, (served is { } manner ? job.ClaimServed("2026-04-03", manner) : job).On("2026-07-02").Get("release-bond.action-last-day").Standing);
+    }
+
     [Theory]
     [InlineData(99788.98, false)]
     [InlineData(99788.97, true)]

@@ -103,6 +103,17 @@ public sealed class SeveralClaimsTests
         Assert.Equal(expected == Standing.InDoubt, action.Says("which of the claims the action enforces"));
     }
 
+    // The pendency is that of an action to enforce the lien (§ 8461): whether this one does is in doubt, and the day to record stays.
+    [Theory]
+    [InlineData("first", Standing.Open)]
+    [InlineData(null, Standing.InDoubt)]
+    [Proves("Civ. Code § 8461")]
+    public void The_pendency_of_an_action_that_may_enforce_nothing_is_in_doubt(string? claim, Standing expected)
+    {
+        var pendency = First().ClaimRecorded("2026-01-26", 6_430m, id: "second").ActionOn("2026-02-02", ActionOn.Lien, claim).On("2026-02-10").Get("lis-pendens.last-day");
+        Assert.Equal((expected, "2026-02-20"), (pendency.Standing, pendency.Plan()));
+    }
+
     // The copy of the first was served late; the second is good, and the action is on the first.
     [Theory]
     [InlineData("2025-11-19", Standing.Kept)]

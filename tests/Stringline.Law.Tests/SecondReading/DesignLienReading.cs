@@ -59,7 +59,8 @@ internal static class DesignLienReading
         foreach (var claim in Claims(w))
         {
             var good = WasDemanded(w, claim) && (last is not { } end || w.InTime(w.On(claim), end, "design claim in time", claim.Index));
-            var sued = w.Matter.Of<ActionFiled>().Any(a => EnforcementReading.IsOnLien(w, a, claim) && w.On(a) >= w.On(claim));
+            var sued = w.Matter.Of<ActionFiled>().Any(a => EnforcementReading.IsOnLien(w, a, claim) && w.On(a) >= w.On(claim)
+                && w.InTime(w.On(a), w.On(claim).PlusDays(90), "sued on the design lien", a.Index));
             var ended = !sued && w.IsOver(w.On(claim).PlusDays(90), "design lien unsued", claim.Index);
             bad |= !good && !ended && !(last < w.On(claim));
             if (good && !ended)

@@ -121,9 +121,14 @@ internal static class EnforcementReading
         var stayed = false;
         foreach (var claim in w.Matter.Of<ClaimRecorded>())
         {
-            if (ClaimReading.IsDesignLien(w, claim))
-                continue;
             var day = w.On(claim);
+            if (ClaimReading.IsDesignLien(w, claim))
+            {
+                // One that does not say which lien it is has 90 days as either (§§ 8306(b)(2), 8460(a)).
+                bad |= claim.Lien is null && w.IsOver(day.PlusDays(90), "time to sue", claim.Index);
+                continue;
+            }
+
             if (w.Matter.IsSurelyBad(claim))
             {
                 bad |= w.IsOver(LastDay(w, claim, day), "time to sue", claim.Index);

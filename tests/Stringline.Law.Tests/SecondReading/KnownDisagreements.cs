@@ -15,8 +15,6 @@ internal static class KnownDisagreements
 
     public static IReadOnlyList<Cause> All { get; } =
     [
-        new("What needs the lien stays open beside a lien that is surely gone (§§ 8424(b), 8460(b), 8461).",
-            (d, _) => d.Id is "release-bond.action-last-day" or "credit.last-day" or "credit.enforcement-last-day" or "lis-pendens.last-day"),
         new("A designer's claim that does not say which lien, commencement not told; and a notice before the work commenced (§§ 8204(b), 8520(a)).",
             (_, m) => m is { Kind: WorkKind.Private, Role: ClaimantRole.DesignProfessional }),
         new("A day in doubt in whose span a condition is met on some days only.",
@@ -29,7 +27,6 @@ internal static class KnownDisagreements
     /// </summary>
     public static IReadOnlyDictionary<string, int> NotJudged { get; } = new Dictionary<string, int>
     {
-        ["claim-of-lien.first-day"] = 2,
         ["claim-of-lien.last-day"] = 9,
         ["enforcement.last-day"] = 5,
         ["lien-right"] = 6,

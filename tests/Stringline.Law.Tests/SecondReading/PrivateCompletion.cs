@@ -283,7 +283,7 @@ internal static class PrivateCompletion
             return true;
         if (!m.IsDirectContractor
             && !m.Notices.Any(p => p.To.Any(id =>
-                m.Job.Party(id) is { Capacity: PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association })))
+                m.Job.Party(id) is { Capacity: PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association } to && Paper.Given(w, p, to) is not null)))
             return true;
         // § 8190(a)(2): a copy is due to one that "has given the owner preliminary notice"; past the ten days nobody can owe one.
         if (!m.IsDirectContractor && m.Notices.Length > 0 && !m.Notices.Any(p => w.On(p) <= recorded)

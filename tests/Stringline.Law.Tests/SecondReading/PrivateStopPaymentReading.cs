@@ -80,6 +80,9 @@ internal static class PrivateStopPaymentReading
         {
             if (Recipient(w, paper, holder) is not { } to || Paper.Given(w, paper, to) is not { } day)
                 continue;
+            // § 8520(a) gives it to one with a lien right under Chapter 4; a designer has none before the work commences (§ 8308(a)).
+            if (w.Matter.Role == ClaimantRole.DesignProfessional && w.Job.Work.Commenced > day)
+                continue;
             if (!late && complete.LastDay is { } last && !w.InTime(day, last, "stop payment notice in time", paper.Index))
                 continue;
             if (!IsAfterNotice(w, holder, day, paper.Index) || IsReleased(w, paper, day))

@@ -15,26 +15,34 @@ internal static class ReleaseBondReading
         if (ClaimReading.IsDead(w))
             return Answer.Lost;
         var bond = bonds[0];
-        var sued = false;
         var claims = w.Matter.Of<ClaimRecorded>();
+
+        // § 8424(b): the bond is conditioned on a judgment on the lien, which a claim that is surely bad never gets.
+        if (claims.Length > 0 && Array.TrueForAll(claims, w.Matter.IsSurelyBad))
+            return Answer.Lost;
+        var (kept, unsaid, doubtful) = (false, false, false);
         foreach (var action in w.Matter.Of<ActionFiled>())
         {
             if (action.SmallClaims || !Array.Exists(claims, c => w.On(c) <= w.On(action)))
                 continue;
-            sued |= action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.Lien) || action.Enforces.Contains(ActionOn.ReleaseBond);
-            if (!action.Enforces.Contains(ActionOn.ReleaseBond))
+            var onBond = action.Enforces.Contains(ActionOn.ReleaseBond);
+            if (!onBond && action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.Lien))
                 continue;
-            if (bond.NoticeGiven is not { } told)
-                return new Answer(May.Kept);
-            if (w.InTime(w.On(action), PlainCalendar.SixMonthsAtLeast(told), "sued on the bond in time", action.Index))
-                return new Answer(May.Kept);
-            return w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(told), "sued on the bond by the calendar",
-                action.Index) ? Answer.Doubt : Answer.Lost;
+            var inTime = bond.NoticeGiven is not { } told
+                || w.InTime(w.On(action), PlainCalendar.SixMonthsAtLeast(told), "sued on the bond in time", action.Index);
+            kept |= onBond && inTime;
+            unsaid |= !onBond && (inTime || w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(bond.NoticeGiven!.Value), "sued by the calendar", action.Index));
+            doubtful |= !inTime && w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(bond.NoticeGiven!.Value), "sued by the calendar", action.Index);
         }
 
+        if (kept)
+            return new Answer(May.Kept);
+
         // An action on the lien before the bond may be carried on against it: said neither way here.
-        if (sued || claims.Length == 0)
+        if (unsaid || claims.Length == 0)
             return Answer.Free;
+        if (doubtful)
+            return Answer.Doubt;
         if (bond.NoticeGiven is not { } notice || notice > w.AsOf)
             return new Answer(May.Open);
         if (!w.IsOver(PlainCalendar.SixMonthsAtLeast(notice), "six months on the bond"))

@@ -74,7 +74,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         {
             var from = readings.Count;
             foreach (var completed in DaysToTry.Completions(reading, notices))
-                AddReadings(reading, completed, notices, stops, after, section, calendar, readings, why);
+                AddReadings(facts, reading, completed, notices, stops, after, section, calendar, readings, why);
             if (reading.Structure is null && byStructure is null)
                 continue;
             byStructure ??= [.. readings.Take(from).Select(static r => ((string?)null, r))];
@@ -82,10 +82,33 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
                 byStructure.Add((reading.Structure, readings[i]));
         }
 
+        AddBeforeAcceptance(facts, completion, notices, stops, after, section, calendar, readings, why);
         why?.AddRange(completion.RuledOut);
         return byStructure is null
             ? new LastDay(Deadline.Sorted(readings), completion.EndKnown, completion.EndFirm)
             : OfStructures(byStructure, facts.AsOf, completion, why);
+    }
+
+    /// <summary>
+    /// Work that only an acceptance completes is not complete while it waits for one. But the shorter time runs from the recording of a notice of
+    /// cessation, by the words of the sections whatever completes the work; that such a notice does nothing there can be said, so it is in doubt.
+    /// </summary>
+    [Rule("Civ. Code § 8412(b)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 8414(b)(2)", Sure = Sure.OurReading)]
+    private static void AddBeforeAcceptance(
+        FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
+        int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+    {
+        if (completion.Open.Count > 0 || !Acceptance.Of(facts.Job.Work).IsNeeded)
+            return;
+        foreach (var notice in notices)
+        {
+            if (notice.Entry.Notice != OwnerNotice.Cessation || notice.ReachesClaimant == Verdict.No || notice.CessationIsEffective(stops, out var stopped) == Verdict.No)
+                continue;
+            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+                readings.Add(Deadline.Own($"if the notice of cessation of {LawText.IsoDay(recorded)} ends the time before the acceptance", Period.LastDay(recorded, after), calendar));
+            why?.Add(Reason.Of(section, $"Only the acceptance completes the work, but the section counts {after} days from the recording of a notice of cessation, whatever completes it. One was recorded {notice.Recorded}: act by {notice.Recorded.Plus(after).Earliest}.", [notice.Entry], stopped, notice.ReachWhy));
+        }
     }
 
     /// <summary>Of several structures the time for each runs by itself: what is over for one is passed over while that of another runs, and nothing is lost by it.</summary>
@@ -114,7 +137,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         claimant.Role == ClaimantRole.DirectContractor ? "Civ. Code § 8412" : "Civ. Code § 8414(b)";
 
     private static void AddReadings(
-        CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
+        FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
         int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var name = reading.NameOn(completed);
@@ -133,6 +156,9 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             {
                 var shortened = Period.LastDay(recorded, after);
                 var verdict = Shortens(notice, completed, recorded, stops, children);
+                // By the words of the section it does; that a notice of cessation does nothing on work that an acceptance completes can be said.
+                if (verdict == Verdict.Yes && notice.Entry.Notice == OwnerNotice.Cessation && Acceptance.IsByAcceptance(reading) && facts.Job.Work.SubjectToAcceptanceBy is not null)
+                    verdict = Verdict.Open;
                 surely &= verdict == Verdict.Yes;
                 if (verdict == Verdict.No || shortened >= unshortened)
                     continue;

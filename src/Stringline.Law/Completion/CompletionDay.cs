@@ -84,7 +84,7 @@ public static class CompletionDay
                 continue;
             var both = Days.Later(day, stop.Last);
             var firm = entry.Contested ? Firmness.Contested
-                : stop.Resumed is not null || stop.OwnLabor is not null ? Firmness.Asserted
+                : stop.Resumed is not null || stop.OwnLabor is not null || stop.Against is not null ? Firmness.Asserted
                 : Firmness.Certain;
             return new CompletionReading(Name, both, firm,
                 Reason.Of(Section, $"The owner occupied or used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both}.", [entry, stop.Entry]));
@@ -127,9 +127,14 @@ public static class CompletionDay
             }
             else
             {
+                var why = Reason.Of(Section, $"Labor ceased {stop.Last} and did not resume within 60 continuous days: complete in law {day}.", [stop.Entry]);
                 readings.Add(new CompletionReading("60 days without labor", day,
-                    stop.Resumed is { } again && again <= day.Latest ? Firmness.Contested : Firmness.Certain,
-                    Reason.Of(Section, $"Labor ceased {stop.Last} and did not resume within 60 continuous days: complete in law {day}.", [stop.Entry])) { IsIdleness = true });
+                    stop.Against is not null || (stop.Resumed is { } again && again <= day.Latest) ? Firmness.Contested : Firmness.Certain,
+                    stop.Against is { } other ? Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but another entry tells of labor within the 60 days.", [stop.Entry, other], why) : why)
+                {
+                    IsIdleness = true,
+                    LaborResumed = stop.Resumed is not null,
+                });
             }
         }
     }

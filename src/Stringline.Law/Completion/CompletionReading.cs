@@ -42,6 +42,9 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
     /// </summary>
     public bool IsIdleness { get; init; }
 
+    /// <summary>Whether labor was resumed after it: complete in law, the work went on, and the claimant may have furnished more.</summary>
+    public bool LaborResumed { get; init; }
+
     /// <summary>Of a work of several residential structures: which one was completed, or a name of its own where that is not known; null for the whole work.</summary>
     public string? Structure { get; init; }
 

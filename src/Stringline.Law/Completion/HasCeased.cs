@@ -5,14 +5,17 @@ namespace Stringline.Law.Completion;
 /// <summary>Whether the claimant has ceased to provide work: the file says so, its contract ended, or the whole work is complete. The one home of it.</summary>
 public static class HasCeased
 {
-    /// <summary>The reading under which the whole work is surely complete by the day of asking; null where none is.</summary>
+    /// <summary>
+    /// The reading under which the whole work is surely complete by the day of asking, and did not go on; null where none is. Sixty days without
+    /// labor complete it in law, but labor that is resumed afterwards may be the claimant's too.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="completion">All readings of completion.</param>
     public static CompletionReading? ByCompletion(FactsAsOf facts, CompletionReadings completion)
     {
         foreach (var reading in completion.Open)
         {
-            if (reading.Firmness == Firmness.Certain && reading.On.Latest <= facts.AsOf)
+            if (reading is { Firmness: Firmness.Certain, LaborResumed: false } && reading.On.Latest <= facts.AsOf)
                 return reading;
         }
 

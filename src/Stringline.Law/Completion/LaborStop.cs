@@ -26,10 +26,28 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         foreach (var entry in ceased)
         {
             if (Days.Of(entry.On) is { } last)
-                stops.Add(new LaborStop(entry, last, entry.Until, LaborDuring(facts, last, entry.Until)));
+                stops.Add(new LaborStop(entry, last, entry.Until, LaborDuring(facts, last, entry.Until)) { Against = Belying(ceased, entry, last) });
         }
 
         return stops;
+    }
+
+    /// <summary>Another stop of the file, by which there was labor within the first 60 days of this one; null where none says so.</summary>
+    public LaborCeased? Against { get; private init; }
+
+    // Labor stopped again within the sixty days, or was resumed after another stop: both tell of labor in this one.
+    private static LaborCeased? Belying(IReadOnlyList<LaborCeased> all, LaborCeased entry, Days last)
+    {
+        var end = last.Latest.PlusDays(IdleDays);
+        foreach (var other in all)
+        {
+            if (ReferenceEquals(other, entry) || Days.Of(other.On) is not { } again)
+                continue;
+            if ((again.Latest > last.Earliest && again.Earliest <= end && !(again.Earliest >= entry.Until)) || (other.Until > last.Earliest && other.Until <= end && !(other.Until >= entry.Until)))
+                return other;
+        }
+
+        return null;
     }
 
     /// <summary>Whether every stop left the work unfinished, so that it cannot have been complete on the day on which labor stopped.</summary>

@@ -151,6 +151,7 @@ public sealed class OwnersNotice
     private (Verdict Verdict, Reason Why) LaborHadStopped(IReadOnlyList<LaborStop> stops)
     {
         const string Section = "Civ. Code § 8188(a)";
+        (Verdict, Reason)? belied = null;
         foreach (var stop in stops)
         {
             // Thirty days "prior to the recordation" have surely run on the thirty-first; on the thirtieth that can be argued.
@@ -158,8 +159,14 @@ public sealed class OwnersNotice
             // No recording finds thirty days in a stop that ended on the thirtieth or before.
             if (stop.Resumed is { } resumed && (resumed <= Recorded.Earliest || resumed <= needed.Earliest))
                 continue;
+            if (stop.Against is { } other)
+            {
+                belied ??= (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but another entry tells of labor afterwards.", [Entry, stop.Entry, other]));
+                continue;
+            }
+
             if (Recorded.Latest < needed.Earliest)
-                return (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation was recorded {Recorded}, before 30 days without labor since {stop.Last} had run: no effect.", Entry, stop.Entry));
+                return belied ?? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation was recorded {Recorded}, before 30 days without labor since {stop.Last} had run: no effect.", Entry, stop.Entry));
             if (stop.OwnLaborBy(facts, Recorded.Latest) is { } own)
                 return (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but the claimant's own work afterwards, before the notice of cessation was recorded {Recorded}, speaks against it.", [Entry, stop.Entry, own]));
             return Recorded.Earliest > needed.Latest && !(stop.Resumed <= Recorded.Latest)
@@ -168,7 +175,7 @@ public sealed class OwnersNotice
         }
 
         if (stops.Count > 0)
-            return (Verdict.No, Reason.NotApplied(Section, $"Labor had resumed before the notice of cessation was recorded, or before 30 days had run: no effect.", Entry));
+            return belied ?? (Verdict.No, Reason.NotApplied(Section, $"Labor had resumed before the notice of cessation was recorded, or before 30 days had run: no effect.", Entry));
         return RefutesItself
             ? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation itself says that labor ceased on {Entry.States!.Value}, less than 30 days before it was recorded: no effect.", Entry))
             : (Verdict.Open, Reason.Of(Section, $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]));

@@ -54,7 +54,7 @@ public static class PublicCompletion
 
             // Where the file does not say which contract it is, idleness is never more than asserted.
             open.Add(new CompletionReading("60 days without labor", day, IdleFirmness(facts, stop, day),
-                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])) { IsIdleness = true });
+                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])) { IsIdleness = true, LaborResumed = stop.Resumed is not null });
         }
 
         AddWhatTheEntityStates(owners, open);
@@ -103,7 +103,7 @@ public static class PublicCompletion
 
     private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, Days sixtieth) =>
         facts.AsOf < sixtieth.Latest ? Firmness.Projected
-        : facts.Job.Work.StateContractAct == false && stop.Resumed is null && stop.OwnLabor is null ? Firmness.Certain
+        : facts.Job.Work.StateContractAct == false && !(stop.Resumed <= sixtieth.Latest) && stop.OwnLabor is null && stop.Against is null ? Firmness.Certain
         : Firmness.Asserted;
 
     /// <summary>The finding <c>completion.day</c>.</summary>

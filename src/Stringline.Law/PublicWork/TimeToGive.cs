@@ -50,10 +50,12 @@ public sealed class TimeToGive
         foreach (var reading in completion.Open)
         {
             var last = Period.LastDay(reading.On.Earliest, DaysFromCompletion);
-            readings.Add(Deadline.Own(reading.Name, last, calendar));
             why.Add(Reason.Of(NotRecorded, $"On the reading «{reading.Name}», 90 days after {reading.On.Earliest}: {last}.", reading.Why));
-            if (!reading.On.IsExact)
-                readings.Add(Deadline.Own(reading.Name + ", at the latest", Period.LastDay(reading.On.Latest, DaysFromCompletion), calendar));
+            var shorter = ShortestIf(facts, reading, owners);
+            if (last <= shorter)
+                readings.Add(Deadline.Own(reading.Name, last, calendar));
+            if (!reading.On.IsExact && Period.LastDay(reading.On.Latest, DaysFromCompletion) is var latest && latest <= shorter)
+                readings.Add(Deadline.Own(reading.Name + ", at the latest", latest, calendar));
         }
 
         var unseen = UnseenNotice.Of(facts, completion, owners, calendar);
@@ -111,13 +113,53 @@ public sealed class TimeToGive
     private static Reason OfOneContract(OwnersNotice notice) => Reason.Of(Recorded,
         $"The {notice.Words} names one direct contract, and the section speaks of notices for the work of improvement: whether it ends the time is open, so plan on it.", [notice.Entry]);
 
-    private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion) => notice.IsForWholeWork && notice.Entry.Notice switch
+    // The thirty days of a notice that surely counts if the work was completed as one reading says: then that reading's ninety days are gone, whatever
+    // it does on another.
+    private static LocalDate ShortestIf(FactsAsOf facts, CompletionReading reading, IReadOnlyList<OwnersNotice> owners)
+    {
+        var shortest = LocalDate.MaxIsoValue;
+        foreach (var notice in owners)
+        {
+            if (notice.HasForm == Verdict.Yes && SurelyCountsIf(facts, notice, reading))
+                shortest = LocalDate.Min(shortest, notice.Recorded.Plus(DaysFromRecording).Latest);
+        }
+
+        return shortest;
+    }
+
+    private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion)
+    {
+        if (completion.Open.Count == 0)
+            return SurelyCountsIf(facts, notice, null);
+        foreach (var reading in completion.Open)
+        {
+            if (!SurelyCountsIf(facts, notice, reading))
+                return false;
+        }
+
+        return true;
+    }
+
+    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading) => notice.IsForWholeWork && notice.Entry.Notice switch
     {
         OwnerNotice.Cessation => notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
-        OwnerNotice.Completion or OwnerNotice.Acceptance => completion.Open.All(r => DaysToTry.Ends(r.On).All(completed =>
-            DaysToTry.Ends(notice.Recorded).All(recorded => notice.IsEffectiveIfCompletedOn(completed, recorded)))),
+        OwnerNotice.Completion or OwnerNotice.Acceptance => reading is null || IsEffectiveOnEvery(notice, reading.On),
         _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
     };
+
+    private static bool IsEffectiveOnEvery(OwnersNotice notice, Days completed)
+    {
+        foreach (var day in DaysToTry.Ends(completed))
+        {
+            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            {
+                if (!notice.IsEffectiveIfCompletedOn(day, recorded))
+                    return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>
     /// Idleness completes nothing under the State Contract Act (Civ. Code § 9200(b)), yet the section counts from "cessation or completion": no day

@@ -102,4 +102,39 @@ public sealed class AcceptanceByThePublicTests
         Assert.Null(Last(job).Band!.Latest);
         Assert.Equal([Firmness.Asserted], CompletionDay.Of(job.FactsOn("2025-12-01"), []).Open.Select(r => r.Firmness));
     }
+
+    // Labor stopped on Monday 6 October 2025; thirty days later, on 10 November, the owner recorded a notice of cessation. The sections count 30 days from
+    // it, to 10 December, whatever completes the work; that it does nothing while the work waits for acceptance can be said.
+    [Theory]
+    [InlineData("2025-12-10", null, Standing.Open)]
+    [InlineData("2025-12-11", null, Standing.InDoubt)]
+    [InlineData("2026-06-01", null, Standing.InDoubt)]
+    [InlineData("2026-01-05", "2025-12-10", Standing.Kept)]
+    [InlineData("2026-01-05", "2025-12-11", Standing.InDoubt)]
+    [Proves("Civ. Code § 8414(b)(2)")]
+    [Proves("Civ. Code § 8412(b)")]
+    public void A_notice_of_cessation_may_end_the_time_before_the_acceptance(string asOf, string? claimed, Standing expected)
+    {
+        JobBuilder Stopped() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2025-08-05", 64000m, until: "2025-10-06").Ended("2025-10-06").Notice("2025-08-14")
+            .Work(w => w with { SubjectToAcceptanceBy = "Butte County Housing Authority", PublicTakesOver = true }).LaborCeased("2025-10-06")
+            .OwnerRecorded("2025-11-10", OwnerNotice.Cessation).OwnerToldUs("2025-11-12", OwnerNotice.Cessation);
+        var last = Last(claimed is null ? Stopped() : Stopped().ClaimRecorded(claimed), asOf);
+        Assert.Equal(["2025-12-10 if the notice of cessation of 2025-11-10 ends the time before the acceptance"], last.Lines());
+        Assert.Equal(("2025-12-10", expected), (last.Plan(), last.Standing));
+        Assert.Null(last.Band!.Latest);
+        Assert.True(last.Says("whatever completes it"));
+        // Accepted on 1 March 2026: ninety days are 30 May, and the notice takes them away on one reading only.
+        var accepted = Last(Stopped().Completed("2026-03-01", CompletionTheory.Acceptance), "2026-03-16");
+        Assert.Equal(["2025-12-10", "2026-05-30"], accepted.DaysOf());
+        Assert.Equal(Standing.InDoubt, accepted.Standing);
+    }
+
+    // One without the thirty days, or on a work that is finished when it is finished, adds nothing here.
+    [Fact]
+    [Proves("Civ. Code § 8188(a)")]
+    public void One_that_takes_no_effect_ends_nothing_before_the_acceptance()
+    {
+        var job = Job(true).LaborCeased("2025-10-22").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, states: "2025-11-01").OwnerToldUs("2025-11-12", OwnerNotice.Cessation);
+        Assert.Empty(Last(job, "2026-06-01").Readings);
+    }
 }

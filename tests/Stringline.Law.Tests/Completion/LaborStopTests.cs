@@ -125,4 +125,56 @@ public sealed class LaborStopTests
         Assert.Equal(["60 days without labor 1915-03-31..1915-03-31 Certain"], Lines(read));
         Assert.Contains(read.RuledOut, r => r.Text.StartsWith("Actual completion", StringComparison.Ordinal));
     }
+
+    // Stopped on 2 March, without an end; another stop tells of labor on its own last day, or on the day on which labor was resumed after it. Within
+    // the sixty days, which end on 1 May, that speaks against the first.
+    [Theory]
+    [InlineData("2026-03-03", null, Firmness.Contested)]
+    [InlineData("2026-05-01", null, Firmness.Contested)]
+    [InlineData("2026-05-02", null, Firmness.Certain)]
+    [InlineData("2026-02-02", "2026-03-02", Firmness.Certain)]
+    [InlineData("2026-02-02", "2026-03-03", Firmness.Contested)]
+    [InlineData("2026-02-02", "2026-05-01", Firmness.Contested)]
+    [InlineData("2026-02-02", "2026-05-02", Firmness.Certain)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Another_stop_that_tells_of_labor_in_the_sixty_days_contests_them(string ceased, string? resumed, Firmness expected)
+    {
+        var job = new JobBuilder().LaborCeased("2026-03-02").LaborCeased(ceased, resumed);
+        Assert.Equal(expected, Read(job).Open.Single(r => r.On.Earliest == JobBuilder.Day("2026-05-01")).Firmness);
+        // On public work, and with use by the owner, they are no more than asserted.
+        var onPublic = job.PublicWork().Work(w => w with { StateContractAct = false }).FactsOn("2026-09-01");
+        Assert.Equal(expected == Firmness.Certain ? Firmness.Certain : Firmness.Asserted,
+            Law.PublicWork.PublicCompletion.Of(onPublic, []).Open.Single(r => r.On.Earliest == JobBuilder.Day("2026-05-01")).Firmness);
+    }
+
+    // One stop that ended is one stop: the next is another.
+    [Fact]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void A_stop_that_ended_is_not_belied_by_the_next() =>
+        Assert.Equal(["60 days without labor 2026-05-01..2026-05-01 Certain"], Lines(Read(new JobBuilder().LaborCeased("2026-03-02", "2026-05-04").LaborCeased("2026-06-01"))));
+
+    // Recorded on 10 April a notice of cessation is good by a stop of 2 March. Another stop of 9 March contests that one, and is good itself.
+    [Theory]
+    [InlineData("2026-04-10", Verdict.Yes)]
+    [InlineData("2026-04-07", Verdict.Open)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_goes_by_the_stop_that_nothing_contests(string recorded, Verdict expected)
+    {
+        var facts = new JobBuilder().LaborCeased("2026-03-02").LaborCeased("2026-03-09").OwnerRecorded(recorded, OwnerNotice.Cessation).FactsOn("2026-09-01");
+        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
+    }
+
+    // Complete in law on 1 May, and labor was resumed on the 4th: the claimant may have furnished more since, so that it has not surely ceased, and a
+    // preliminary notice may still reach some of it.
+    [Theory]
+    [InlineData(null, Standing.Open, Standing.Lost)]
+    [InlineData("2026-05-04", Standing.InDoubt, Standing.Narrowed)]
+    [Proves("Civ. Code § 8414(a)")]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Work_that_went_on_after_the_sixty_days_may_have_been_the_claimants(string? resumed, Standing first, Standing notice)
+    {
+        var answer = new JobBuilder().Furnished("2026-02-16", 10m).LaborCeased("2026-03-02", resumed, unfinished: true).On("2026-07-01");
+        Assert.Equal(notice, answer.Get("preliminary-notice.last-day").Standing);
+        Assert.Equal(first, new JobBuilder().Notice("2026-02-16").Furnished("2026-02-16", 10m).LaborCeased("2026-03-02", resumed, unfinished: true).On("2026-07-01").Get("claim-of-lien.first-day").Standing);
+    }
 }

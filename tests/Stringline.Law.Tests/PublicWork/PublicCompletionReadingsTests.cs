@@ -67,14 +67,15 @@ public sealed class PublicCompletionReadingsTests
         Assert.Equal((expected, endKnown), (completion.Standing, completion.Band!.Latest is not null));
     }
 
-    // Sixty continuous days complete the work. That labor resumed after them, or that the claimant worked within them, leaves it said and no more.
+    // Sixty continuous days complete the work, also where labor resumed after them: W. F. Hayward Co. v. Transamerica Insurance (1993) 16 Cal.App.4th
+    // 1101. That the claimant worked within them leaves it said and no more.
     [Theory]
     [InlineData(null, null, ClaimantRole.Subcontractor, Standing.Done)]
-    [InlineData("2026-05-02", null, ClaimantRole.Subcontractor, Standing.InDoubt)]
+    [InlineData("2026-05-02", null, ClaimantRole.Subcontractor, Standing.Done)]
     [InlineData(null, "2026-04-06", ClaimantRole.Subcontractor, Standing.InDoubt)]
     [InlineData(null, "2026-04-06", ClaimantRole.Supplier, Standing.Done)] // a delivery is no labor
     [Proves("Civ. Code § 9200(b)")]
-    public void Sixty_idle_days_surely_complete_only_what_stayed_idle(string? resumed, string? worked, ClaimantRole role, Standing expected)
+    public void Sixty_idle_days_surely_complete_only_what_stayed_idle_through_them(string? resumed, string? worked, ClaimantRole role, Standing expected)
     {
         var job = Job().Role(role, "sub").LaborCeased("2026-03-02", resumed, unfinished: true).Work(w => w with { StateContractAct = false });
         if (worked is not null)

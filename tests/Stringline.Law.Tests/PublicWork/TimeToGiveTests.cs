@@ -79,11 +79,12 @@ public sealed class TimeToGiveTests
         Assert.Empty(last.HangsOn("Civ. Code § 9356(a)"));
     }
 
-    // Two completions, the first in dispute: the notice is within 15 days of the second alone.
+    // Two completions, the first in dispute: the notice is within 15 days of the second alone. If that is the one, the notice counts and its ninety days
+    // are gone; if the first is, the notice does nothing.
     [Fact]
     [Proves("Civ. Code § 9356(a)")]
-    public void A_recorded_notice_counts_surely_only_if_it_does_for_every_completion() =>
-        Assert.Equal(["2025-11-28", "2025-12-30", "2026-01-20"], Last(Accepted("2025-10-01", contested: true).Completed("2025-10-22", CompletionTheory.Acceptance)
+    public void A_recorded_notice_replaces_the_ninety_days_of_each_completion_for_which_it_surely_counts() =>
+        Assert.Equal(["2025-11-28", "2025-12-30"], Last(Accepted("2025-10-01", contested: true).Completed("2025-10-22", CompletionTheory.Acceptance)
             .OwnerRecorded("2025-10-29", states: "2025-10-22"), "2025-11-10").DaysOf());
 
     // Labor ceased on 5 August 2025. Recorded on 7 October the notice of cessation has its thirty idle days (Civ. Code § 9202(a)) and ends the time

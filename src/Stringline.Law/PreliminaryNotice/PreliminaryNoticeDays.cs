@@ -29,7 +29,12 @@ public static class PreliminaryNoticeDays
         }
 
         var lien = recipients[0].Who == PartyCapacity.Owner ? OfOwnerAndContractor(each[0], each[1]) : OfTheLenderBestTold(each);
-        return lien with { Missing = missing is null ? [] : missing, Each = each, Later = later, IsInDoubt = lien.IsInDoubt || IsNarrowerToward(each, lien) };
+        return lien with
+        {
+            Missing = missing is null ? [] : missing, Each = each, Later = later,
+            IsInDoubt = lien.IsInDoubt || IsNarrowerToward(each, lien),
+            IfGivenToday = time.InTime(facts.AsOf),
+        };
     }
 
     /// <summary>
@@ -104,7 +109,7 @@ public static class PreliminaryNoticeDays
         reached.Kind == ReachKind.Late && (kind == ReachKind.Whole || reached.From.Latest > from?.Latest);
 
     private static Standing WhileNotGiven(FactsAsOf facts, Reach reach) => reach.Each[0].From.Earliest == LocalDate.MinIsoValue
-        ? reach.Each[0].Doubt == NoticeDoubt.None ? Standing.Open : Standing.InDoubt
+        ? reach.Each[0].Doubt == NoticeDoubt.None && !reach.MayHaveBeenGiven ? Standing.Open : Standing.InDoubt
         : facts.FirstFurnished is null ? Standing.InDoubt : CoversAnything(facts, reach) ? Standing.Narrowed : WithNothingInReach(facts, reach);
 
     /// <summary>The finding <c>preliminary-notice.last-day</c>.</summary>
@@ -167,7 +172,9 @@ public static class PreliminaryNoticeDays
     {
         ReachKind.NoneDue => Standing.Kept,
         ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
-        ReachKind.Late when !CoversAnything(facts, reach) => WithNothingInReach(facts, reach),
+        // Left and mailed, it is complete five days later; one given by hand on the day of asking may still cover everything.
+        ReachKind.Late when reach.IfGivenToday == NoticeDoubt.None => Standing.Open,
+        ReachKind.Late when !CoversAnything(facts, reach) => reach.IfGivenToday is null ? WithNothingInReach(facts, reach) : Standing.InDoubt,
         ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
         ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
         ReachKind.NotGiven => WhileNotGiven(facts, reach),

@@ -39,6 +39,9 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
     /// <summary>Whether a notice that was given may not count toward somebody, or reaches less far back toward a lender than toward the owner.</summary>
     public bool IsInDoubt { get; init; }
 
+    /// <summary>The doubt with which a notice given on the day of asking covers everything furnished; null where that time is over.</summary>
+    public NoticeDoubt? IfGivenToday { get; init; }
+
     /// <summary>The day by which the whole work was surely complete, so that nothing was furnished after it; null where none is sure.</summary>
     public LocalDate? Complete { get; init; }
 

@@ -91,10 +91,12 @@ public static class PublicNotice
         var standing = reach.Kind switch
         {
             ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
+            // Left and mailed, it is complete five days later; one given by hand on the day of asking still covers everything.
+            ReachKind.Late when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
             ReachKind.Late when !PreliminaryNoticeDays.CoversAnything(facts, reach) => PreliminaryNoticeDays.WithNothingInReach(facts, reach),
             ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
             ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
-            ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
+            ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => reach.MayHaveBeenGiven ? Standing.InDoubt : Standing.Open,
             ReachKind.NotGiven => PreliminaryNoticeDays.CoversAnything(facts, reach) ? Standing.Narrowed : PreliminaryNoticeDays.WithNothingInReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };

@@ -20,10 +20,10 @@ internal sealed class ActionsOnNotice
     }
 
     /// <summary>The actions that are, or may be, on a stop payment notice.</summary>
-    public static ActionsOnNotice Of(FactsAsOf facts, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law)
+    public static ActionsOnNotice Of(FactsAsOf facts, bool given, StopPaymentLaw law)
     {
         List<ActionFiled>? found = null;
-        if (windows.Count > 0)
+        if (given)
         {
             foreach (var action in facts.All<ActionFiled>())
             {
@@ -64,7 +64,7 @@ internal sealed class ActionsOnNotice
     {
         without = stay?.Unsued(without, facts.AsOf) ?? without;
         if (windows.Count == 0)
-            return without;
+            return OnUnknownDay(readings, endFirm, without);
         Standing? all = null;
         foreach (var window in windows)
         {
@@ -73,6 +73,18 @@ internal sealed class ActionsOnNotice
         }
 
         return all!.Value;
+    }
+
+    // Whether a notice whose day nobody knows was given more than ten days before the action is open.
+    private Standing OnUnknownDay(IReadOnlyList<Reading> readings, bool endFirm, Standing without)
+    {
+        foreach (var action in actions)
+        {
+            if ((Ended(action) ?? Deadline.StandingOf(facts.AsOf, readings, Days.Of(action.On), endFirm)) != Standing.Lost)
+                return Standing.InDoubt;
+        }
+
+        return without;
     }
 
     private static Standing Both(Standing a, Standing b) => (a, b) switch

@@ -20,6 +20,12 @@ internal sealed record Holder(string Id, string Words, IReadOnlyList<Party> Thro
     /// <summary>The same, of those alone whose missing notice is fatal: what lies between is in doubt.</summary>
     public Days? EssentiallyNoticed { get; init; }
 
+    /// <summary>
+    /// Whether preliminary notice is due to others alone, such as to the lender from one whom the owner hired: whether its lack undoes what this one
+    /// holds is open (Civ. Code §§ 8200(e)(2), 8508(a)).
+    /// </summary>
+    public bool OnlyOthersAreDue { get; init; }
+
     /// <summary>How far back the preliminary notice reaches toward it, where that is another reach than toward the owner.</summary>
     public Reach? Reach { get; init; }
 
@@ -72,11 +78,17 @@ internal enum Flaw
     /// <summary>No preliminary notice was given before it to a lender that nothing named on the first day of the work.</summary>
     MaybeExcused,
 
+    /// <summary>It went to an agent of the holder's, whose agency may not go so far.</summary>
+    Agent,
+
     /// <summary>A design professional gave it before the work commenced.</summary>
     BeforeCommencement,
 
     /// <summary>Whether the preliminary notice came before it to all is open.</summary>
     OrderInDoubt,
+
+    /// <summary>No preliminary notice was given before it to the lender, to which alone one is due, and it went to the owner.</summary>
+    OthersUntold,
 
     /// <summary>Its day is not known.</summary>
     UnknownDay,
@@ -105,7 +117,7 @@ internal sealed record GivenPaper(StopPaymentGiven Paper, Days? On, Flaw Flaw)
     {
         Flaw.None => Verdict.Yes,
         Flaw.Released or Flaw.Manner or Flaw.NotTried or Flaw.NoNoticeBefore => Verdict.No,
-        Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.BeforeCommencement or Flaw.OrderInDoubt or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
+        Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.OthersUntold or Flaw.Agent or Flaw.BeforeCommencement or Flaw.OrderInDoubt or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
         _ => throw new InvalidOperationException($"No such flaw: {Flaw}."),
     };
 }

@@ -40,7 +40,7 @@ internal static class HoldersAnswers
 
         var answered = false;
         foreach (var service in owner.Services)
-            answered |= service.Counts == Verdict.Yes || service.Flaw == Flaw.NoNoticeBefore;
+            answered |= service.Counts == Verdict.Yes || service.Flaw is Flaw.NoNoticeBefore or Flaw.OthersUntold or Flaw.OrderInDoubt;
         var standing = answered ? Standing.Kept
             : readings.Count == 0 ? Standing.InDoubt
             : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false);

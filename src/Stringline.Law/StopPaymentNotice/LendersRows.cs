@@ -32,9 +32,9 @@ internal static class LendersRows
         var isDue = facts.Job.Claimant.Role != ClaimantRole.Laborer;
         var toward = isDue ? reach.Toward(lender) : Demand.NoLimit;
         var noticed = toward.Kind == ReachKind.NotGiven ? null : toward.Given;
-        var holder = new Holder(id, $"construction lender {lender.Name}", [lender]) 
+        var holder = new Holder(id, $"construction lender {lender.Name}", [lender])
         {
-            IsLender = true, NoticeIsDue = isDue, Noticed = noticed, MayBeExcused = isDue && Recipients.IsNotYetKnown(facts, lender),
+            IsLender = true, NoticeIsDue = isDue, Noticed = WithOwnerAndContractor(facts, reach, noticed), EssentiallyNoticed = noticed, MayBeExcused = isDue && Recipients.IsNotYetKnown(facts, lender),
             MayBeNoticed = isDue && toward.MayHaveBeenGiven,
             Reach = toward.Kind == ReachKind.Late ? toward : null,
         };
@@ -44,7 +44,7 @@ internal static class LendersRows
             standing = WithoutNotice(facts, toward, standing);
         if (standing != Standing.Lost && toward.Kind == ReachKind.Late && !PreliminaryNoticeDays.CoversAnything(facts, toward))
             standing = PreliminaryNoticeDays.WithNothingInReach(facts, toward);
-        if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender)))
+        if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender) || (standing == Standing.Kept && isDue && IsOwnerOrContractorInDoubt(facts, reach))))
             standing = Standing.InDoubt;
         decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
         var finding = Deadline.Finding(id, $"Stop payment notice to the construction lender {lender.Name}", standing, time.Readings, calendar, Why, time.EndKnown, Ask);
@@ -75,6 +75,27 @@ internal static class LendersRows
             .. served.Services.Count > 0 ? (Question[])[new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that holds the fund? It has no effect otherwise. (stop-payment-given.to)") { Corrects = served.Services[0].Paper }] : [],
             .. served.Services.Where(s => s.Paper is { Bonded: true, BondAmount: null }).Select(s => AskForBond(s.Paper)),
         ];
+    }
+
+    // "To the extent required" is to the owner and the direct contractor as well: what the lender holds may fall with a notice that they did not get.
+    private static Days? WithOwnerAndContractor(FactsAsOf facts, Reach reach, Days? noticed)
+    {
+        if (facts.HiredByOwner || noticed is not { } told)
+            return noticed;
+        return reach.Kind == ReachKind.NotGiven || reach.Given is not { } others ? null : Days.Later(told, others);
+    }
+
+    private static bool IsOwnerOrContractorInDoubt(FactsAsOf facts, Reach reach)
+    {
+        if (facts.HiredByOwner)
+            return false;
+        foreach (var each in reach.Each)
+        {
+            if (each.To.Who != PartyCapacity.ConstructionLender && (each.Kind == ReachKind.NotGiven || each.Doubt != NoticeDoubt.None))
+                return true;
+        }
+
+        return false;
     }
 
     // One that was reasonably taken for the lender, beside one of record: it holds nothing if the other does.

@@ -41,6 +41,7 @@ internal static class OwnersRow
             NoticeIsDue = reach.Kind != ReachKind.NoneDue,
             MayBeNoticed = reach.MayHaveBeenGiven,
             Noticed = reach.Kind == ReachKind.NotGiven ? null : reach.Given,
+            OnlyOthersAreDue = facts.HiredByOwner,
             EssentiallyNoticed = reach.Kind == ReachKind.NotGiven ? null
                 : facts.HiredByOwner ? reach.Given
                 : Giving.FirstGiven(facts.PreliminaryNotices, facts.Job.In(PartyCapacity.Owner), out _),
@@ -60,6 +61,8 @@ internal static class OwnersRow
             (var own, ReachKind.Whole) when reach.GivenToAll => (own, own),
             (Standing.NotYet, ReachKind.Whole) => (Standing.NotYet, Standing.NotYet),
             (_, ReachKind.Whole) => (Standing.InDoubt, Standing.InDoubt),
+            // One was given before the preliminary notice, which may still be given.
+            (Standing.InDoubt, ReachKind.Late or ReachKind.NotGiven) when notice.Standing == Standing.Open => (Standing.InDoubt, Standing.InDoubt),
             (var own, ReachKind.Late or ReachKind.NotGiven) => (notice.Standing, WithNotice(own, notice.Standing)),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };

@@ -77,6 +77,8 @@ internal static class ServingHolders
             return Flaw.UnknownDay;
         if (holder.NoticeIsDue && OrderOf(holder, given) is not Flaw.None and var order)
             return order;
+        if (IsOnlyToAgent(facts, holder, paper))
+            return Flaw.Agent;
         if (IsBeforeCommencement(facts, given))
             return Flaw.BeforeCommencement;
         if (released == Verdict.Open)
@@ -86,6 +88,25 @@ internal static class ServingHolders
         if (tried == Verdict.Open)
             return Flaw.LeftAndMailed;
         return holder.IsLender && paper.Bonded ? BondFlaw(facts, holder, paper, given, calendar) : Flaw.None;
+    }
+
+    /// <summary>
+    /// The section names the owner and its architect. An agent stands for the owner in what is within its authority, the association of a common
+    /// interest development in any case for the common area.
+    /// </summary>
+    [Rule("Civ. Code § 8506(a)")]
+    [Rule("Civ. Code § 8066")]
+    [Rule("Civ. Code § 8119")]
+    private static bool IsOnlyToAgent(FactsAsOf facts, Holder holder, StopPaymentGiven paper)
+    {
+        foreach (var party in holder.Through)
+        {
+            var isAgent = party.Capacity == PartyCapacity.OwnersAgent || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest != true);
+            if (!isAgent && paper.To.Contains(party.Id))
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>A design professional has no lien right under Chapter 4, and so no stop payment notice, before the work commences.</summary>
@@ -130,7 +151,7 @@ internal static class ServingHolders
     }
 
     private static Flaw WithoutNoticeBefore(Holder holder) =>
-        holder.MayBeNoticed ? Flaw.OrderInDoubt : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
+        holder.MayBeNoticed ? Flaw.OrderInDoubt : holder.OnlyOthersAreDue ? Flaw.OthersUntold : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
 
     /// <summary>
     /// 125 percent of what the notice states; and where the lender objected to the sureties in time, another bond within ten days.

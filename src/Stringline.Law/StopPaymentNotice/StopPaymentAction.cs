@@ -36,7 +36,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         for (var i = 0; i < windows.Count; i++)
             findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
         Standing? lastDay = null;
-        var actions = ActionsOnNotice.Of(facts, windows, law);
+        var actions = ActionsOnNotice.Of(facts, given, law);
         if (time.Readings.Count > 0)
         {
             var last = LastDayToSue(facts, toGive, time, windows, given, actions, law, calendar, out var stay);

@@ -79,4 +79,34 @@ public sealed class UnknownDayTests
         Assert.True(answer.Get("claim-of-lien.last-day").RuledOut("Civ. Code § 8200(a)"));
         Assert.Equal(Standing.InDoubt, answer.Get("enforcement.last-day").Standing);
     }
+
+    // Given before the day of asking it was in time, but tomorrow nobody can say so. Day 20 is Sunday 22 March; the last open day before is the 20th.
+    [Theory]
+    [InlineData(false, "owner", "2026-03-20")]
+    [InlineData(true, "city", "2026-03-20")]
+    [Proves("Civ. Code § 8204(a)")]
+    [Proves("Civ. Code § 9304")]
+    public void While_the_time_runs_it_is_in_doubt_too_with_the_day_by_which_to_give_another(bool isPublic, string owner, string asOf)
+    {
+        var notice = OnUnknownDay(Job(isPublic), owner, "direct").On(asOf).Get("preliminary-notice.last-day");
+        Assert.Equal((Standing.InDoubt, "2026-03-20"), (notice.Standing, notice.Plan()));
+        Assert.True(notice.Asks("(notice-given.on)"));
+        Assert.Equal(Standing.Open, OnUnknownDay(Job(isPublic), owner).On(asOf).Get("preliminary-notice.last-day").Standing);
+    }
+
+    // Left and mailed on the 19th it is complete on the 24th, too late for all of it; until the 22nd, planned on for the 20th, another may be given by hand.
+    [Theory]
+    [InlineData(false, "owner", "2026-03-20", Standing.Open)]
+    [InlineData(false, "owner", "2026-03-23", Standing.InDoubt)] // by the roll of Sunday the 22nd
+    [InlineData(false, "owner", "2026-03-24", Standing.Lost)]
+    [InlineData(true, "city", "2026-03-20", Standing.Open)]
+    [InlineData(true, "city", "2026-03-23", Standing.Lost)]
+    [Proves("Civ. Code § 8116")]
+    [Proves("Civ. Code § 9304")]
+    public void One_that_will_be_complete_too_late_leaves_the_time_open_for_another(bool isPublic, string owner, string asOf, Standing expected)
+    {
+        var job = Job(isPublic).PartyWith("direct", p => p with { NaturalPerson = false }).PartyWith(owner, p => p with { NaturalPerson = false }).Ended("2026-03-02")
+            .Notice("2026-03-19", Manner.Substituted, owner, "direct");
+        Assert.Equal(expected, job.On(asOf).Get("preliminary-notice.last-day").Standing);
+    }
 }

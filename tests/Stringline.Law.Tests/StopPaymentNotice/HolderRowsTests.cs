@@ -114,7 +114,8 @@ public sealed class HolderRowsTests
     public void For_one_hired_by_the_owner_the_notice_to_the_lender_comes_first(string given, bool counts)
     {
         var owner = Owner(Private(ClaimantRole.Supplier, "owner").Lender().Furnished("2025-10-20", 6430m).Notice("2025-10-21", Manner.CertifiedMail, "owner").Notice("2025-11-04", Manner.CertifiedMail, "bank").Completed("2025-10-22").StopPaymentGiven(given, 6430m));
-        Assert.Equal(counts ? [] : [4], owner.EntriesOf("before the preliminary notice, which must come first"));
+        Assert.Equal(counts ? [] : [4], owner.EntriesOf("before the preliminary notice to the lender, to whom alone it is due"));
+        Assert.Equal(counts ? Standing.Kept : Standing.InDoubt, owner.Standing);
         Assert.Equal(counts ? [4] : [], owner.EntriesOf("Stop payment notice given to the owner"));
     }
 
@@ -232,5 +233,23 @@ public sealed class HolderRowsTests
         Assert.Equal(corrects, lender.Corrected("(stop-payment-given.bondAmount)"));
         Assert.Equal([3], lender.Corrected("at the office that holds the fund"));
         Assert.Equal(corrects.Length > 0, lender.Asks("It must be $8,037.50 at least"));
+    }
+
+    // Before the notice to the lender preliminary notice goes to the owner and the direct contractor as well (Civ. Code §§ 8200(a), 8508(a)): without it,
+    // or with one of several contractors told, what the lender holds is in doubt.
+    [Theory]
+    [InlineData("owner,direct", "2025-08-14", false, Standing.Kept)]
+    [InlineData("owner,direct", "2025-11-04", false, Standing.InDoubt)]
+    [InlineData("owner", "2025-08-14", false, Standing.InDoubt)]
+    [InlineData("owner,direct", "2025-08-14", true, Standing.InDoubt)]
+    [Proves("Civ. Code § 8508(a)")]
+    [Proves("Civ. Code § 8200(a)")]
+    public void The_lender_holds_surely_only_after_owner_and_contractor_were_told_too(string told, string on, bool anotherContractor, Standing expected)
+    {
+        var job = Private().Lender().Furnished("2025-08-05", 6430m, until: "2025-10-20").Notice("2025-08-14", Manner.CertifiedMail, "bank").Notice(on, Manner.CertifiedMail, told.Split(','))
+            .StopPaymentGiven("2025-11-03", 6430m, false, "bank");
+        if (anotherContractor)
+            job.Party("other", PartyCapacity.DirectContractor, "Quoin & Daughters");
+        Assert.Equal(expected, Lender(job).Standing);
     }
 }

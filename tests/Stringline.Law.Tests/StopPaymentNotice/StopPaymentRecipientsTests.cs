@@ -36,16 +36,18 @@ public sealed class StopPaymentRecipientsTests
     [Theory]
     [InlineData("owner", Standing.Kept)]
     [InlineData("architect", Standing.Kept)]
-    [InlineData("agent", Standing.Kept)]
-    [InlineData("assoc", Standing.Kept)]
+    [InlineData("agent", Standing.InDoubt)] // as far as its authority goes
+    [InlineData("assoc", Standing.InDoubt)]
+    [InlineData("assoc", Standing.Kept, true)]
+    [InlineData("agent", Standing.InDoubt, true)]
     [InlineData("direct", Standing.Open)]
     [InlineData("sub", Standing.Open)]
     [Proves("Civ. Code § 8506(a)")]
     [Proves("Civ. Code § 8066")]
     [Proves("Civ. Code § 8119")]
-    public void On_private_work_it_goes_to_the_owner_or_who_stands_for_it(string to, Standing expected)
+    public void On_private_work_it_goes_to_the_owner_or_who_stands_for_it(string to, Standing expected, bool commonInterest = false)
     {
-        var job = UsualPrivate().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").Party("agent", PartyCapacity.OwnersAgent, "Quoin Management").Party("assoc", PartyCapacity.Association, "Alder Court Association")
+        var job = UsualPrivate().Work(w => w with { CommonInterest = commonInterest }).Party("architect", PartyCapacity.Architect, "Plumb Line Studio").Party("agent", PartyCapacity.OwnersAgent, "Quoin Management").Party("assoc", PartyCapacity.Association, "Alder Court Association")
             .StopPaymentGiven("2025-11-03", 6430m, false, to);
         var assessment = job.On("2025-12-01");
         Assert.Equal(expected, assessment.Get("stop-payment-notice.owner").Standing);

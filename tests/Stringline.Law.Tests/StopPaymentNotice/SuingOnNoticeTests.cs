@@ -186,4 +186,18 @@ public sealed class SuingOnNoticeTests
         Assert.NotNull(last.Band!.Latest);
         Assert.Empty(last.Questions);
     }
+
+    // Nobody knows when the notice was given: more than ten days before the action, or not.
+    [Theory]
+    [InlineData("2025-12-01", "2025-12-22", Standing.InDoubt)]
+    [InlineData("2025-12-01", "2026-06-01", Standing.InDoubt)]
+    [InlineData("2026-04-21", "2026-06-01", Standing.Lost)]
+    [InlineData(null, "2026-06-01", Standing.Lost)]
+    [Proves("Civ. Code § 9502(a)")]
+    [Proves("Civ. Code § 9502(b)")]
+    public void An_action_in_time_on_a_notice_of_unknown_day_is_in_doubt(string? filed, string asOf, Standing expected)
+    {
+        var job = Given("?");
+        Assert.Equal(expected, Last(filed is null ? job : job.ActionOn(filed, ActionOn.StopPaymentNotice), asOf).Standing);
+    }
 }

@@ -15,7 +15,7 @@ internal static class BondNoticeReading
         // Preliminary notice to all, in time: nothing else is needed; a bond notice may still be shown as open, it costs two envelopes.
         var lastForAll = PreliminaryNoticeReading.LastDay(w)!.Value;
         var designer = PreliminaryNoticeReading.CommencementUnknown(w);
-        if (given.AllTold is { } told && (w.InTime(told, lastForAll, "notice in time") || (designer && w.Either("designer in time"))))
+        if (given.AllTold is { } told && (PreliminaryNoticeReading.InTime(w, told, lastForAll) || (designer && w.Either("designer in time"))))
             return new Answer(May.Kept | May.Open);
 
         var limit = Limit(w, completed);
@@ -27,7 +27,7 @@ internal static class BondNoticeReading
             // be given.
             var partly = given.Day is { } day && PreliminaryNoticeReading.Reaches(w, day);
             var lenderOnly = given.ToOwnerAndContractor && given.Day is { } some && given.AllTold is null
-                && (some <= lastForAll || PreliminaryNoticeReading.Reaches(w, some));
+                && (PreliminaryNoticeReading.InTime(w, some, lastForAll) || PreliminaryNoticeReading.Reaches(w, some));
             var stillOpen = designer || !w.IsOver(lastForAll, "time for the notice") || (given.Day is null
                 && PreliminaryNoticeReading.Reaches(w, w.AsOf));
             return partly || lenderOnly || stillOpen || LenderToldForSome(w, given) ? Answer.Doubt : Answer.Lost;

@@ -31,7 +31,8 @@ internal static class FirstDayReading
         foreach (var paper in w.Matter.Of<StopPaymentGiven>())
         {
             var told = paper.To.Select(w.Job.Party).FirstOrDefault(p => p?.Capacity is
-                 PartyCapacity.Owner or PartyCapacity.ConstructionLender or PartyCapacity.PublicEntity or PartyCapacity.Architect);
+                 PartyCapacity.Owner or PartyCapacity.ConstructionLender or PartyCapacity.PublicEntity or PartyCapacity.Architect
+                 or PartyCapacity.OwnersAgent or PartyCapacity.Association);
             if (told is not null)
                 first = World.Earlier(first, w.AtBest(x => Paper.Given(x, paper, told)));
         }

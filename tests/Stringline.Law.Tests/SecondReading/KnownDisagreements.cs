@@ -21,26 +21,6 @@ internal static class KnownDisagreements
             (_, m) => m.Known.Any(e => e.On is DayFact.Between)),
     ];
 
-    /// <summary>
-    /// What no cause above covers and nobody has judged yet, by finding: how many of the 100,000 files at the most. Most are a right that
-    /// is said to be sure, or not yet to be exercised, beside one that may be dead.
-    /// </summary>
-    public static IReadOnlyDictionary<string, int> NotJudged { get; } = new Dictionary<string, int>
-    {
-        ["claim-of-lien.last-day"] = 9,
-        ["enforcement.last-day"] = 5,
-        ["lien-right"] = 6,
-        ["payment-bond.action-last-day"] = 15,
-        ["payment-bond.notice-last-day"] = 2,
-        ["preliminary-notice.last-day"] = 19,
-        ["stop-payment-notice.action-first-day"] = 2,
-        ["stop-payment-notice.action-last-day"] = 26,
-        ["stop-payment-notice.last-day"] = 22,
-        ["stop-payment-notice.lender"] = 15,
-        ["stop-payment-notice.owner"] = 10,
-        ["stop-payment-notice.tell-of-action"] = 1,
-    };
-
     /// <summary>The place of the first cause that covers it; -1 where none does.</summary>
     public static int CauseOf(Disagreement parted, Matter known)
     {

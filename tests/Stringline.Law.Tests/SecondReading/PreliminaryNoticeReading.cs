@@ -161,8 +161,8 @@ internal static class PreliminaryNoticeReading
         return last;
     }
 
-    // § 9304 sets no last day for public work, only how far a notice reaches back: nothing rolls.
-    private static bool InTime(World w, LocalDate day, LocalDate last) =>
+    /// <summary>§ 9304 sets no last day for public work, only how far a notice reaches back: nothing rolls.</summary>
+    public static bool InTime(World w, LocalDate day, LocalDate last) =>
         w.Matter.Kind == WorkKind.Public ? day <= last : w.InTime(day, last, "notice in time");
 
     private static bool IsOver(World w, LocalDate last) => w.Matter.Kind == WorkKind.Public ? w.AsOf > last : w.IsOver(last, "time for the notice");
@@ -192,7 +192,9 @@ internal static class PreliminaryNoticeReading
         if (!given.Due || w.Matter.Work.Length == 0 || CommencementUnknown(w))
             return false;
         var day = given.ToOwnerAndContractor ? given.Day : given.LenderDay;
-        if (LastDay(w) is { } last && (day is { } d ? InTime(w, d, last) : !IsOver(w, last)))
+
+        // While the time runs another can still be given, though one left and mailed will be complete too late.
+        if (LastDay(w) is { } last && ((day is { } d && InTime(w, d, last)) || !IsOver(w, last)))
             return false;
 
         // § 8200(c), (e)(2): hired by the owner, the lender is the only one to be told; where one of several was, the lien may live.

@@ -29,6 +29,8 @@ internal static class PrivateCompletion
                 continue;
             if (SeveralStructures(w) && e.Structure is null && !w.Either("completion of our structure", e.Index))
                 continue;
+            if (IsBeforeCommencement(w, e))
+                continue;
             if (!e.Contested || w.Either("contested completion", e.Index))
                 day = World.Earlier(day, e.By == CompletionTheory.Occupation ? WhenLaborStoppedToo(w, e) : w.On(e));
         }
@@ -40,7 +42,7 @@ internal static class PrivateCompletion
         }
 
         day = ByOwnersDay(w, day) ?? day;
-        if (day is null && !acceptedOnly && m.Of<Completed>().Length == 0 && !m.Of<OwnerRecorded>().Any(IsOwnersWord))
+        if (day is null && !acceptedOnly && m.Of<Completed>().All(e => IsBeforeCommencement(w, e)) && !m.Of<OwnerRecorded>().Any(IsOwnersWord))
             day = Floor(w);
         if (!acceptedOnly)
         {
@@ -51,7 +53,7 @@ internal static class PrivateCompletion
             }
         }
 
-        return WithTime(w, day);
+        return WithTime(w, day, acceptedOnly);
     }
 
     /// <summary>The day by which the whole work was complete in every world; null where some world has it go on.</summary>
@@ -64,7 +66,7 @@ internal static class PrivateCompletion
             var good = e.By switch
             {
                 CompletionTheory.Acceptance => needsAcceptance && w.Job.Work.PublicTakesOver == true,
-                CompletionTheory.Occupation => !needsAcceptance && w.Matter.Of<LaborCeased>().Any(c => c.Until is null && !OwnLaborIn(w, w.On(c), w.On(c).PlusDays(60))),
+                CompletionTheory.Occupation => !needsAcceptance && w.Matter.Of<LaborCeased>().Any(c => c.Until is null && !OthersTellOfLabor(w, c) && !OwnLaborIn(w, w.On(c), w.On(c).PlusDays(60))),
                 _ => !needsAcceptance,
             };
             if (good && !e.Contested && !SeveralStructures(w))
@@ -74,18 +76,21 @@ internal static class PrivateCompletion
         foreach (var e in needsAcceptance ? [] : w.Matter.Of<LaborCeased>())
         {
             var last = w.On(e);
-            if (e.Until is null && w.AsOf >= last.PlusDays(60) && !OwnLaborIn(w, last, last.PlusDays(60)))
+            if (e.Until is null && w.AsOf >= last.PlusDays(60) && !OwnLaborIn(w, last, last.PlusDays(60)) && !OthersTellOfLabor(w, e))
                 day = World.Earlier(day, last.PlusDays(60));
             foreach (var n in w.Matter.Of<OwnerRecorded>())
             {
                 if (n is { Notice: OwnerNotice.Cessation, ContractOf: null, Lacks: null, HeldIneffective: false } && e.Until is null
-                    && w.On(n) > last.PlusDays(30) && !OwnLaborIn(w, last, w.On(n)))
+                    && w.On(n) > last.PlusDays(30) && !OwnLaborIn(w, last, w.On(n)) && !OthersTellOfLabor(w, e))
                     day = World.Earlier(day, w.On(n));
             }
         }
 
         return day;
     }
+
+    // "Completion of a work of improvement" (§ 8180(a)): of one that had not commenced there is none.
+    private static bool IsBeforeCommencement(World w, Completed e) => w.On(e) < w.Job.Work.Commenced;
 
     // Nothing is known of completion: it may have been on any day since the last sign of work, or not yet (§ 8180).
     private static LocalDate? Floor(World w)
@@ -125,11 +130,20 @@ internal static class PrivateCompletion
         {
             if (stop.Until <= day)
                 continue;
-            ceased |= stop.Until is null && !OwnLaborIn(w, w.On(stop), w.On(stop).PlusDays(60));
+            ceased |= stop.Until is null && !OthersTellOfLabor(w, stop) && !OwnLaborIn(w, w.On(stop), w.On(stop).PlusDays(60));
             day = World.Later(day, w.On(stop));
         }
 
         return ceased || w.Either("labor had ceased", e.Index) ? day : null;
+    }
+
+    /// <summary>Whether another stop of the file tells of labor in the sixty days of this one: labor ceased again in them, or was resumed in them.</summary>
+    public static bool OthersTellOfLabor(World w, LaborCeased stop)
+    {
+        var last = w.On(stop);
+        return w.Matter.Of<LaborCeased>().Any(other => other != stop
+            && ((w.On(other) > last && w.On(other) <= last.PlusDays(60) && !(w.On(other) >= stop.Until))
+                || (other.Until > last && other.Until <= last.PlusDays(60) && !(other.Until >= stop.Until))));
     }
 
     private static LocalDate? SixtiethDay(World w, LaborCeased e)
@@ -137,6 +151,8 @@ internal static class PrivateCompletion
         var last = w.On(e);
         var sixtieth = last.PlusDays(60);
         if (e.Until <= sixtieth || w.AsOf < sixtieth)
+            return null;
+        if (OthersTellOfLabor(w, e) && !w.Either("labor had stopped all the same", e.Index))
             return null;
         return OwnLaborIn(w, last, sixtieth) && !w.Either("our own labor broke no stop", e.Index) ? null : sixtieth;
     }
@@ -198,7 +214,7 @@ internal static class PrivateCompletion
             entered = true;
             if (last > recorded || (e.Until is { } until && until < recorded))
                 continue;
-            if (recorded >= last.PlusDays(30) && e.Until != recorded && !OwnLaborIn(w, last, recorded) && recorded != last.PlusDays(30))
+            if (recorded > last.PlusDays(30) && e.Until != recorded && !OwnLaborIn(w, last, recorded) && !OthersTellOfLabor(w, e))
                 return true;
             if (recorded >= last.PlusDays(30) && w.Either("labor had stopped", n.Index))
                 return true;
@@ -208,7 +224,7 @@ internal static class PrivateCompletion
         return stated && (!entered || n.States is not null) && w.Either("labor had stopped as the owner says", n.Index);
     }
 
-    private static Completion WithTime(World w, LocalDate? day)
+    private static Completion WithTime(World w, LocalDate? day, bool acceptedOnly)
     {
         var m = w.Matter;
         var days = m.IsDirectContractor ? 60 : 30;
@@ -217,6 +233,11 @@ internal static class PrivateCompletion
         foreach (var n in m.Of<OwnerRecorded>())
         {
             if (n.Notice == OwnerNotice.Acceptance || !HasForm(w, n))
+                continue;
+
+            // §§ 8412(b) and 8414(b)(2) count from the recording whatever completes the work, and § 8180(b) speaks of completion alone; that a notice
+            // of cessation does nothing while only an acceptance completes the work can be said all the same.
+            if (n.Notice == OwnerNotice.Cessation && acceptedOnly && !w.Either("a notice of cessation ends the time before acceptance"))
                 continue;
             var recorded = w.On(n);
             bool good;
@@ -270,6 +291,23 @@ internal static class PrivateCompletion
         return (known && w.Job.Work.SeveralDirectContracts == true) || w.Either("notice for one contract", n.Index);
     }
 
+    // The day on which the claimant gave the owner preliminary notice, in a manner of §§ 8106 and 8110: who never did, or only once the ten days
+    // for the copy were over, "has" given none, and no copy is due to it (§ 8190(a)(2)).
+    private static LocalDate? ToldOwner(World w)
+    {
+        LocalDate? first = null;
+        foreach (var notice in w.Matter.Notices)
+        {
+            foreach (var id in notice.To)
+            {
+                if (w.Job.Party(id) is { Capacity: PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association } owner)
+                    first = World.Earlier(first, Paper.Given(w, notice, owner));
+            }
+        }
+
+        return first;
+    }
+
     // § 8190: the copy, within ten days, in a manner of Chapter 2, to the direct contractor and to who gave the owner preliminary notice.
     private static bool CopyShortens(World w, OwnerRecorded n, LocalDate recorded)
     {
@@ -281,15 +319,10 @@ internal static class PrivateCompletion
             return true;
         if (owners.Any(o => o.TookTitleBy is TitleSource.Foreclosure or TitleSource.Court or TitleSource.Fiduciary))
             return true;
-        if (!m.IsDirectContractor
-            && !m.Notices.Any(p => p.To.Any(id =>
-                m.Job.Party(id) is { Capacity: PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association } to && Paper.Given(w, p, to) is not null)))
-            return true;
-        // § 8190(a)(2): a copy is due to one that "has given the owner preliminary notice"; past the ten days nobody can owe one.
-        if (!m.IsDirectContractor && m.Notices.Length > 0 && !m.Notices.Any(p => w.On(p) <= recorded)
-            && (!m.Notices.Any(p => w.On(p) <= PlainCalendar.RolledOnAnyList(recorded.PlusDays(10))) || w.Either("notice to the owner came after the recording")))
-            return true;
         var last = recorded.PlusDays(10);
+        if (!m.IsDirectContractor && (ToldOwner(w) is not { } toldOwner || toldOwner > PlainCalendar.RolledOnAnyList(last)
+            || (toldOwner > recorded && w.Either("notice to the owner came after the recording"))))
+            return true;
         foreach (var told in m.Of<OwnerToldUs>())
         {
             if (told.Notice != n.Notice)

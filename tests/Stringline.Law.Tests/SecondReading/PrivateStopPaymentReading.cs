@@ -85,7 +85,7 @@ internal static class PrivateStopPaymentReading
                 continue;
             if (!late && complete.LastDay is { } last && !w.InTime(day, last, "stop payment notice in time", paper.Index))
                 continue;
-            if (!IsAfterNotice(w, holder, day, paper.Index) || IsReleased(w, paper, day))
+            if (!IsAfterNotice(w, holder, day, paper.Index) || IsReleased(w, paper, day) || (holder == Holder.Lender && LenderToldOfNothing(w)))
                 continue;
             if (holder == Holder.Lender && paper is { Bonded: true, BondAmount: { } bond, Amount: { } amount }
                 && bond * 100 < amount * 125 && !w.Either("the bond is enough", paper.Index))
@@ -94,6 +94,15 @@ internal static class PrivateStopPaymentReading
         }
 
         return first;
+    }
+
+    // § 8204(a): a notice to the lender that came late covers the work of the 20 days before it and no other.
+    private static bool LenderToldOfNothing(World w)
+    {
+        var given = PreliminaryNoticeReading.Of(w);
+        return given is { Due: true, Lender: not null, LenderDay: { } told } && !PreliminaryNoticeReading.CommencementUnknown(w)
+            && PreliminaryNoticeReading.LastDay(w) is { } last && !PreliminaryNoticeReading.InTime(w, told, last)
+            && !PreliminaryNoticeReading.MayReach(w, told);
     }
 
     private static Party? Recipient(World w, StopPaymentGiven paper, Holder holder)

@@ -34,10 +34,13 @@ internal static class PublicCompletion
             if (e.Until <= sixtieth || w.AsOf < sixtieth)
                 continue;
             var own = m.FurnishesLabor && m.Work.Any(f => w.Until(f) > last && w.On(f) <= sixtieth);
+            if (PrivateCompletion.OthersTellOfLabor(w, e) && !w.Either("labor had stopped all the same", e.Index))
+                continue;
             if (!own || w.Either("our own labor broke no stop", e.Index))
                 day = World.Earlier(day, sixtieth);
         }
 
+        day = ByEntitysDay(w, day) ?? day;
         var known = day is not null;
         if (day is null && m.Of<Completed>().All(e => e.By != CompletionTheory.Acceptance) && !m.Of<OwnerRecorded>().Any(IsEntitysWord))
             day = Floor(w);
@@ -48,13 +51,28 @@ internal static class PublicCompletion
             recorded = true;
             if (n.HeldIneffective || (n.Lacks is not null && !w.Either("form is good", n.Index)))
                 continue;
-            if (EndsTheTime(w, n, day, accepted))
+            if (EndsTheTime(w, n, day, known, accepted))
                 lastDay = World.Earlier(lastDay, w.On(n).PlusDays(30));
         }
 
         if (known && !recorded && Unseen(w, day!.Value))
             lastDay = day.Value.PlusDays(30);
         return new Completion(day, lastDay);
+    }
+
+    // A notice of completion states a day, on which the entity may have accepted the work; when it did is a question of fact (§ 9204(c)). A day after
+    // an acceptance that is told, or after the sixty days, undoes neither: the earliest counts (§ 9200).
+    private static LocalDate? ByEntitysDay(World w, LocalDate? day)
+    {
+        LocalDate? entitys = null;
+        foreach (var n in w.Matter.Of<OwnerRecorded>())
+        {
+            if (n is { Notice: OwnerNotice.Completion or OwnerNotice.Acceptance, ContractOf: null, HeldIneffective: false, States: { } states }
+                && !(states >= day) && w.Either("the entity's day is the true one", n.Index))
+                entitys = World.Earlier(entitys, states);
+        }
+
+        return entitys;
     }
 
     /// <summary>The day by which the work was complete in every world; null where some world has it go on.</summary>
@@ -70,7 +88,7 @@ internal static class PublicCompletion
         foreach (var e in w.Matter.Of<LaborCeased>())
         {
             var sixtieth = w.On(e).PlusDays(60);
-            if (w.Job.Work.StateContractAct == false && e.Until is null && w.AsOf >= sixtieth
+            if (w.Job.Work.StateContractAct == false && e.Until is null && w.AsOf >= sixtieth && !PrivateCompletion.OthersTellOfLabor(w, e)
                 && !(w.Matter.FurnishesLabor && w.Matter.Work.Any(f => w.Until(f) > w.On(e) && w.On(f) <= sixtieth)))
                 day = World.Earlier(day, sixtieth);
         }
@@ -86,7 +104,7 @@ internal static class PublicCompletion
     private static bool Unseen(World w, LocalDate day) =>
         !w.Matter.Of<IndexSearched>().Any(s => w.On(s) > day.PlusDays(15)) && w.Either("a notice was recorded unseen");
 
-    private static bool EndsTheTime(World w, OwnerRecorded n, LocalDate? day, bool accepted)
+    private static bool EndsTheTime(World w, OwnerRecorded n, LocalDate? day, bool known, bool accepted)
     {
         var recorded = w.On(n);
 
@@ -96,19 +114,20 @@ internal static class PublicCompletion
         switch (n.Notice)
         {
             case OwnerNotice.Acceptance:
-                return (accepted && day <= recorded) || w.Either("the notice of acceptance counts", n.Index);
+                // The words of § 9204(a) on the 15 days name a notice of completion; that they hold for one of acceptance too can be said.
+                return (accepted && day is { } when && when <= recorded && recorded <= PlainCalendar.RolledForCourts(when.PlusDays(15))) || w.Either("the notice of acceptance counts", n.Index);
             case OwnerNotice.Cessation:
                 foreach (var e in w.Matter.Of<LaborCeased>())
                 {
                     var last = w.On(e);
                     var own = w.Matter.FurnishesLabor && w.Matter.Work.Any(f => w.Until(f) > last && w.On(f) <= recorded);
-                    if (!own && recorded > last.PlusDays(30) && (e.Until is null || e.Until > recorded))
+                    if (!own && !PrivateCompletion.OthersTellOfLabor(w, e) && recorded > last.PlusDays(30) && (e.Until is null || e.Until > recorded))
                         return true;
                 }
 
                 return w.Either("labor had stopped as the entity says", n.Index);
             case OwnerNotice.Completion:
-                return (accepted && day is { } done && done <= recorded && recorded <= PlainCalendar.RolledForCourts(done.PlusDays(15)))
+                return (known && day is { } done && done <= recorded && recorded <= PlainCalendar.RolledForCourts(done.PlusDays(15)))
                     || w.Either("the recorded notice counts", n.Index);
             default:
                 throw new ArgumentOutOfRangeException(nameof(n));

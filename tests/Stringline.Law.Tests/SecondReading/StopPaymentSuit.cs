@@ -18,6 +18,20 @@ internal static class StopPaymentSuit
         return new Answer((open ? May.Open : May.Lost) | (unsaid ? May.Kept : May.None), open ? last : null);
     }
 
+    // § 9502(b) names the public entity and the direct contractor; on private work it is whoever withholds the money (§ 8550).
+    private static bool SuesAll(World w, ActionFiled action)
+    {
+        bool Sues(PartyCapacity capacity) => action.Against.Any(id => w.Job.Party(id)?.Capacity == capacity);
+        if (w.Matter.Kind == WorkKind.Public)
+            return Sues(PartyCapacity.PublicEntity) && Sues(PartyCapacity.DirectContractor);
+        return w.Matter.Of<StopPaymentGiven>().All(paper => paper.To.All(id => w.Job.Party(id)?.Capacity switch
+        {
+            PartyCapacity.Owner or PartyCapacity.Architect or PartyCapacity.OwnersAgent or PartyCapacity.Association => Sues(PartyCapacity.Owner),
+            PartyCapacity.ConstructionLender => action.Against.Contains(id),
+            _ => true,
+        }));
+    }
+
     private static bool IsKept(World w, LocalDate given, LocalDate givenLast, LocalDate? last, out bool unsaid)
     {
         unsaid = false;
@@ -32,7 +46,7 @@ internal static class StopPaymentSuit
                 continue;
             if (givenLast != given && day <= givenLast.PlusDays(10) && !w.Either("brought for the first notice", action.Index))
                 continue;
-            if (action.Against.Count > 0 && !w.Either("the right ones were sued", action.Index))
+            if (action.Against.Count > 0 && !SuesAll(w, action) && !w.Either("the right ones were sued", action.Index))
                 continue;
             unsaid = action.Enforces.Count == 0;
             if (!unsaid)

@@ -163,7 +163,20 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         ];
         return complete is null
             ? first with { Why = why, MayNotBeCompleted = true }
-            : first with { Why = why, Day = new Days(day.Earliest, LocalDate.Max(day.Latest, complete.On.Latest.PlusDays(1))), CompletedWithTheWhole = true };
+            : first with { Why = why, Day = new Days(day.Earliest, LocalDate.Max(day.Latest, LatestCompletion(complete, completion).PlusDays(1))), CompletedWithTheWhole = true };
+    }
+
+    // A later day that the owner's recorded notice states may be the true one.
+    private static LocalDate LatestCompletion(CompletionReading certain, CompletionReadings completion)
+    {
+        var latest = certain.On.Latest;
+        foreach (var reading in completion.Open)
+        {
+            if (reading.IsOwnersWord)
+                latest = LocalDate.Max(latest, reading.On.Latest);
+        }
+
+        return latest;
     }
 
     /// <summary>Whether the second reading is that the contract was completed only with the whole work.</summary>

@@ -192,16 +192,19 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         else if (!notice.IsForWholeWork)
         {
             // Its 15 days run from completion of that contract, which only the notice itself states: the owner's word, which a court may yet find wrong.
-            effective = notice.Entry.States is { } stated && !notice.IsEffectiveIfCompletedOn(stated, recorded)
-                && !(notice.MayBeForWholeWork && notice.IsEffectiveIfCompletedOn(completed, recorded)) ? Verdict.No : Verdict.Open;
+            effective = notice.Entry.States is { } stated && notice.EffectIfCompletedOn(stated, recorded) == Verdict.No
+                && !(notice.MayBeForWholeWork && notice.EffectIfCompletedOn(completed, recorded) != Verdict.No) ? Verdict.No : Verdict.Open;
             why?.Add(effective == Verdict.No
                 ? Reason.NotApplied("Civ. Code § 8186", $"The {notice.Words} for one direct contract was recorded on {recorded}, not within {OwnersNotice.RecordingDays} days after the completion it states: no effect.", notice.Entry)
                 : Reason.Of("Civ. Code § 8186", $"The {notice.Words} was recorded on {recorded} for one direct contract only; for those under it the time runs from the recording.", [notice.Entry]));
         }
-        else if (notice.IsEffectiveIfCompletedOn(completed, recorded))
+        else if (notice.EffectIfCompletedOn(completed, recorded) is not Verdict.No and var inTime)
         {
-            effective = Verdict.Yes;
-            why?.Add(Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
+            effective = inTime;
+            if (inTime == Verdict.Open)
+                why?.Add(Reason.Of("Civ. Code § 10", $"The notice of completion was recorded on {recorded}. The {OwnersNotice.RecordingDays} days after completion on {completed} reach to that day only by a holiday that the courts do not keep, so whether it takes effect is open: plan on the shorter time.", [notice.Entry]));
+            else
+                why?.Add(Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
         }
         else
         {

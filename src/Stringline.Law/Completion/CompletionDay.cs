@@ -78,6 +78,7 @@ public static class CompletionDay
     {
         const string Name = "completion by occupation";
         const string Section = "Civ. Code § 8180(a)(2)";
+        CompletionReading? first = null;
         foreach (var stop in stops)
         {
             if (stop.Resumed is { } resumed && resumed <= day.Latest)
@@ -86,10 +87,16 @@ public static class CompletionDay
             var firm = entry.Contested ? Firmness.Contested
                 : stop.Resumed is not null || stop.OwnLabor is not null || stop.Against is not null ? Firmness.Asserted
                 : Firmness.Certain;
-            return new CompletionReading(Name, both, firm,
+            var reading = new CompletionReading(Name, both, firm,
                 Reason.Of(Section, $"The owner occupied or used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both}.", [entry, stop.Entry]));
+            // By a stop that nothing speaks against it was complete at the latest; by an earlier one it may have been before.
+            if (firm == Firmness.Certain)
+                return first is null ? reading : reading with { On = new Days(LocalDate.Min(first.On.Earliest, both.Earliest), both.Latest) };
+            first ??= reading;
         }
 
+        if (first is not null)
+            return first;
         return new CompletionReading(Name, day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
             Reason.Of(Section, $"The owner occupied or used the work {day}. It completes the work only if labor had ceased; the file does not say when, so the earliest day is taken.", [entry]));
     }

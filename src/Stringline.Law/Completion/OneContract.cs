@@ -80,7 +80,8 @@ internal static class OneContract
         var inTime = notice.Entry.States is not { } stated ? Verdict.Open
             : !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Earliest) || !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Latest)
                 ? notice.Recorded.IsExact ? Verdict.No : Verdict.Open
-            : Verdict.Yes;
+            : notice.EffectIfCompletedOn(stated, notice.Recorded.Earliest) == Verdict.Yes && notice.EffectIfCompletedOn(stated, notice.Recorded.Latest) == Verdict.Yes
+                ? Verdict.Yes : Verdict.Open;
         if (inTime == Verdict.No)
             return Verdict.No;
         return (claimants, inTime, notice.HasForm, facts.Job.Work.SeveralDirectContracts) == (Verdict.Yes, Verdict.Yes, Verdict.Yes, true) ? Verdict.Yes : Verdict.Open;

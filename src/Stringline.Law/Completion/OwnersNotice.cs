@@ -103,6 +103,17 @@ public sealed class OwnersNotice
     public bool IsEffectiveIfCompletedOn(LocalDate completed, LocalDate recorded) =>
         completed <= recorded && recorded <= LatestToRecord(completed, calendar);
 
+    /// <summary>
+    /// The same, with how sure it is: the courts' list carries the fifteenth day (Code Civ. Proc. § 12a) of every act that a law provides for; where only
+    /// the State's list carries it on (Civ. Code §§ 7, 10), a court may say that the notice came too late.
+    /// </summary>
+    [Rule("Civ. Code § 8182(a)")]
+    [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
+    public Verdict EffectIfCompletedOn(LocalDate completed, LocalDate recorded) =>
+        !IsEffectiveIfCompletedOn(completed, recorded) ? Verdict.No
+        : recorded <= calendar.RollForward(LastDayToRecord(completed)) ? Verdict.Yes
+        : Verdict.Open;
+
     /// <summary>The fifteenth day after completion, the statutory last day to record a notice of completion.</summary>
     public static LocalDate LastDayToRecord(LocalDate completed) => Period.LastDay(completed, RecordingDays);
 

@@ -10,19 +10,19 @@ internal static class ActionOnBond
 {
     /// <summary>Where bringing it stands.</summary>
     /// <param name="facts">The facts.</param>
-    /// <param name="readings">Readings of the last day; not empty.</param>
+    /// <param name="readings">Readings of the last day; empty while it does not run, and then an action is early enough.</param>
     /// <param name="endFirm">Whether an uncontested reading carries its end.</param>
     /// <param name="firstDay">The first day on which it may be brought; null where the law sets none.</param>
     /// <param name="stay">A stay in the surety's bankruptcy in the time to sue; null where there was none.</param>
     public static Standing StandingOf(FactsAsOf facts, IReadOnlyList<Reading> readings, bool endFirm, Days? firstDay, StayedSuit? stay)
     {
-        var best = Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
+        var best = readings.Count == 0 ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
         best = stay?.Unsued(best, facts.AsOf) ?? best;
         foreach (var action in facts.All<ActionFiled>())
         {
             if (!MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
                 continue;
-            var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
+            var standing = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
             standing = stay?.Brought(standing, brought) ?? standing;
             if (standing == Standing.Kept && (IsEarly(brought, firstDay) || !SuesSurety(facts, action) || IsInTheWrongCourt(facts, action)))
                 standing = Standing.InDoubt;

@@ -149,7 +149,7 @@ internal static class BondNotice
             var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
-                surely &= notice.IsEffectiveIfCompletedOn(notice.CompletionToServe(completed), recorded);
+                surely &= notice.EffectIfCompletedOn(notice.CompletionToServe(completed), recorded) == Verdict.Yes;
                 if (isCompletion || law.CessationCounts)
                     AddFifteenDays(notice, recorded, law, calendar, readings, why);
             }

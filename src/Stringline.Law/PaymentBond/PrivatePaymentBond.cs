@@ -108,7 +108,6 @@ public static class PrivatePaymentBond
         why.AddRange(ActionOnBond.Why(facts, BondLaw.Private, null));
         var stayed = stay = ActionOnBond.StayOf(facts, readings);
         var standing = notice.Standing == Standing.Lost ? Standing.Lost
-            : readings.Count == 0 ? Standing.NotYet
             : ActionOnBond.StandingOf(facts, readings, completion.EndFirm && recorded is not null, null, stay);
         stay?.AddTo(readings, standing);
         why.AddRange(ActionOnBond.WhyStayed(facts, stay, standing));

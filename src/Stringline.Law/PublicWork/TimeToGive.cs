@@ -153,7 +153,7 @@ public sealed class TimeToGive
         {
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
             {
-                if (!notice.IsEffectiveIfCompletedOn(day, recorded))
+                if (notice.EffectIfCompletedOn(day, recorded) != Verdict.Yes)
                     return false;
             }
         }

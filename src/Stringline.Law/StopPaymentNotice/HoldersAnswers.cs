@@ -38,12 +38,14 @@ internal static class HoldersAnswers
                 readings.Add(Deadline.Own("our target: ten days after the owner's demand", Period.LastDay(day, TargetForDemand), calendar));
         }
 
-        var answered = false;
+        var standing = readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false);
         foreach (var service in owner.Services)
-            answered |= service.Counts == Verdict.Yes || service.Flaw is Flaw.NoNoticeBefore or Flaw.OthersUntold or Flaw.OrderInDoubt;
-        var standing = answered ? Standing.Kept
-            : readings.Count == 0 ? Standing.InDoubt
-            : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false);
+        {
+            // Given after our target it answers the demand, but whether at once enough is open.
+            if (service.Counts == Verdict.Yes || service.Flaw is Flaw.NoNoticeBefore or Flaw.OthersUntold or Flaw.OrderInDoubt)
+                standing = standing != Standing.Kept && readings.Count > 0 && service.On is { } on ? Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) : standing;
+        }
+
         return Deadline.Finding("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", standing, readings, calendar, () =>
         [
             Reason.Of("Civ. Code § 8520(b)", $"The owner demanded a stop payment notice. Who does not give one, bonded or not, forfeits the lien. The Code sets no number of days: give it at once; the day shown is our target.", demands),

@@ -145,4 +145,17 @@ public sealed class ContractCompletedTests
         if (expected != Standing.Lost)
             Assert.Equal(expected, last.Standing);
     }
+
+    // Complete on 10 February by the file, on the 13th by the owner's notice: recorded between them, it may have come before the contract was complete.
+    [Theory]
+    [InlineData("2026-02-11", Standing.InDoubt)]
+    [InlineData("2026-02-13", Standing.InDoubt)]
+    [InlineData("2026-02-14", Standing.Kept)]
+    [Proves("Civ. Code § 8412")]
+    public void The_later_day_that_the_owner_states_may_be_that_of_the_contract(string recorded, Standing expected)
+    {
+        var job = Left().Completed("2026-02-10").OwnerRecorded("2026-02-09", states: "2026-02-13");
+        Assert.Equal(["2025-10-11", "2026-02-14"], First(job, "2026-03-01").DaysOf());
+        Assert.Equal(expected, job.ClaimRecorded(recorded).On("2026-03-01").Get("claim-of-lien.last-day").Standing);
+    }
 }

@@ -177,4 +177,11 @@ public sealed class LaborStopTests
         Assert.Equal(notice, answer.Get("preliminary-notice.last-day").Standing);
         Assert.Equal(first, new JobBuilder().Notice("2026-02-16").Furnished("2026-02-16", 10m).LaborCeased("2026-03-02", resumed, unfinished: true).On("2026-07-01").Get("claim-of-lien.first-day").Standing);
     }
+
+    // In use from 27 March. Labor ceased on the 6th, but there was labor on 1 April, when it ceased for good: complete by then, or on the 27th.
+    [Fact]
+    [Proves("Civ. Code § 8180(a)(2)")]
+    public void Use_is_carried_by_the_stop_that_nothing_contests_and_may_have_been_by_an_earlier_one() =>
+        Assert.Equal("completion by occupation 2026-03-27..2026-04-01 Certain",
+            Lines(Read(new JobBuilder().Completed("2026-03-27", CompletionTheory.Occupation).LaborCeased("2026-03-06").LaborCeased("2026-04-01")))[0]);
 }

@@ -290,4 +290,32 @@ public sealed class OwnersNoticeTests
         Assert.Equal(expected == Verdict.Yes ? "Civ. Code § 8188(a)" : "Civ. Code § 8188", why.Section);
         Assert.Contains("notice of cessation", why.Text, StringComparison.Ordinal);
     }
+
+    // Completed 26 September 2026: the fifteenth day is Sunday 11 October. The courts sit on Columbus Day, the 12th, and the State's list carries it on.
+    [Theory]
+    [InlineData("2026-10-12", Verdict.Yes)]
+    [InlineData("2026-10-13", Verdict.Open)]
+    [InlineData("2026-10-14", Verdict.No)]
+    [Proves("Civ. Code § 8182(a)")]
+    [Proves("Civ. Code § 10")]
+    public void A_roll_that_only_the_States_list_gives_leaves_open_whether_it_takes_effect(string recorded, Verdict expected)
+    {
+        var job = new JobBuilder().Furnished("2026-09-01", 10m).Completed("2026-09-26").OwnerRecorded(recorded, states: "2026-09-26");
+        Assert.Equal(expected, Notice(job).EffectIfCompletedOn(Day("2026-09-26"), Day(recorded)));
+        // No copy was due to one that gave no notice: thirty days where it takes effect, ninety where it does not.
+        string[] days = [.. job.On("2026-10-20").Get("claim-of-lien.last-day").DaysOf().Distinct()];
+        var shorter = LawText.IsoDay(Day(recorded).PlusDays(30));
+        Assert.Equal(expected switch { Verdict.Yes => [shorter], Verdict.Open => [shorter, "2026-12-25"], _ => ["2026-12-25"] }, days);
+    }
+
+    // Recorded on 1 October 2026: the tenth day is Sunday the 11th.
+    [Theory]
+    [InlineData("2026-10-12", Verdict.Yes)]
+    [InlineData("2026-10-13", Verdict.Open)]
+    [InlineData("2026-10-14", Verdict.No)]
+    [Proves("Civ. Code § 8190(a)")]
+    [Proves("Civ. Code § 10")]
+    public void So_does_one_of_the_tenth_day_for_the_owners_copy(string came, Verdict expected) =>
+        Assert.Equal(expected, Notice(new JobBuilder().Notice("2026-09-01").Furnished("2026-09-01", 10m).Completed("2026-09-30").OwnerRecorded("2026-10-01", states: "2026-09-30")
+            .OwnerToldUs(came, manner: Manner.Personal)).ReachesClaimant);
 }

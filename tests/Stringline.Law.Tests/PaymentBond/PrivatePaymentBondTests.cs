@@ -90,4 +90,16 @@ public sealed class PrivatePaymentBondTests
         Assert.Equal("2030-04-06", Action(job).DaysOf()[^1]);
         Assert.Equal(Standing.InDoubt, Action(job, "2027-01-04").Standing);
     }
+
+    // The six months do not run while the work waits for an acceptance; an action brought before they do is in time.
+    [Theory]
+    [InlineData(null, Standing.NotYet)]
+    [InlineData("2026-06-15", Standing.Kept)]
+    [Proves("Civ. Code § 8609")]
+    public void An_action_brought_before_the_time_runs_is_kept(string? filed, Standing expected)
+    {
+        var job = new JobBuilder().PaymentBond("2026-03-01").Notice("2026-03-02").Furnished("2026-03-02", 400m).Ended("2026-04-06")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true });
+        Assert.Equal(expected, Action(filed is null ? job : job.ActionOn(filed, Facts.ActionOn.PaymentBond), "2026-07-01").Standing);
+    }
 }

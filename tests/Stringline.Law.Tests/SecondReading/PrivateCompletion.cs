@@ -24,6 +24,9 @@ internal static class PrivateCompletion
         {
             if (structure is not null && e.Structure is not null && e.Structure != structure)
                 continue;
+            // An authority that takes nothing over only approves (§ 8180(b)).
+            if (e.By == CompletionTheory.Acceptance && w.Job.Work is { SubjectToAcceptanceBy: not null, PublicTakesOver: false })
+                continue;
             if (e.By == CompletionTheory.Acceptance != acceptedOnly && !(e.By == CompletionTheory.Acceptance
                 && w.Either("acceptance completes", e.Index)))
                 continue;
@@ -330,7 +333,7 @@ internal static class PrivateCompletion
             var given = told.Mailed ?? w.On(told);
             if (told.Mailed is null && w.On(told) < recorded)
                 continue;
-            var inTime = given <= last || (told.Mailed is null && w.Either("mailed earlier than it came", told.Index))
+            var inTime = given <= PlainCalendar.RolledForCourts(last) || (told.Mailed is null && w.Either("mailed earlier than it came", told.Index))
                 || (given <= PlainCalendar.RolledOnAnyList(last) && w.Either("tenth day rolled", told.Index));
             if (!inTime)
                 continue;

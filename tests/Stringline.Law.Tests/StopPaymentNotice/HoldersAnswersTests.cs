@@ -187,4 +187,17 @@ public sealed class HoldersAnswersTests
         Assert.Equal(director, last.Asks("to the director of the department"));
         Assert.Equal(!director, last.Asks("to the entity's disbursing office"));
     }
+
+    // Given by our target it answers the demand; later, whether that was soon enough nobody can say, and the lien is in doubt with it.
+    [Theory]
+    [InlineData("2025-11-13", Standing.Kept)]
+    [InlineData("2025-11-14", Standing.InDoubt)]
+    [InlineData("?", Standing.InDoubt)]
+    [Proves("Civ. Code § 8520(b)")]
+    public void A_demand_answered_late_leaves_the_lien_in_doubt(string given, Standing expected)
+    {
+        var answer = Demanded(UsualPrivate()).StopPaymentGiven(given, 6430m).On("2025-12-01");
+        Assert.Equal(expected, answer.Get("stop-payment-notice.owner-demand").Standing);
+        Assert.Equal(expected == Standing.Kept ? Standing.Open : Standing.InDoubt, answer.Get("lien-right").Standing);
+    }
 }

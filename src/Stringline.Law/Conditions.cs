@@ -45,6 +45,11 @@ internal static class Conditions
         // The bond is enforced by one who gave the notice it asks (Civ. Code §§ 8612, 9560; 40 U.S.C. § 3133(b)(2)).
         new("payment-bond.notice-last-day", ["payment-bond.action-first-day", "payment-bond.action-last-day", "payment-bond.stay-last-day", "payment-bond.amount"]),
         new("federal-bond.notice-last-day", ["federal-bond.action-first-day", "federal-bond.action-last-day", "federal-bond.stay-last-day", "federal-bond.amount"]),
+        // An action that was not brought to trial within five years is dismissed (Code Civ. Proc. § 583.310); until that is done it may be pending.
+        new("prosecution.five-years", []) { DoubtIfLost = ["lien-right"], DoubtToo = ["lien-right"] },
+        new("design-lien.prosecution.five-years", []) { DoubtIfLost = ["design-lien.right"], DoubtToo = ["design-lien.right"] },
+        // Without the notice of default, ten days before the claim is recorded, there is no design professional's lien (Civ. Code § 8304(c)).
+        new("design-lien.demand-last-day", ["design-lien.right"]),
         new("design-lien.right", ["design-lien.first-day", "design-lien.last-day", "design-lien.enforcement-last-day", "design-lien.demand-last-day"]),
     ];
 
@@ -55,6 +60,9 @@ internal static class Conditions
     {
         /// <summary>Those of them that are in doubt where the needed finding is.</summary>
         public IReadOnlyList<string> DoubtToo { get; init; } = [];
+
+        /// <summary>Those that are in doubt, and not lost, where the needed finding is lost.</summary>
+        public IReadOnlyList<string> DoubtIfLost { get; init; } = [];
     }
 
     /// <summary>Makes every finding no better than what it needs, in its place.</summary>
@@ -64,14 +72,20 @@ internal static class Conditions
         {
             if (Find(findings, condition.Needed) is not { Standing: Standing.Lost or Standing.InDoubt } needed)
                 continue;
-            var by = needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo;
-            if (by.Count == 0)
-                continue;
-            for (var i = 0; i < findings.Count; i++)
-            {
-                if (IsAmong(findings[i].Id, by) && findings[i].Id != condition.Needed)
-                    findings[i] = Limited(findings[i], needed);
-            }
+            Limit(findings, needed, needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo, needed.Standing);
+            if (needed.Standing == Standing.Lost)
+                Limit(findings, needed, condition.DoubtIfLost, Standing.InDoubt);
+        }
+    }
+
+    private static void Limit(List<Finding> findings, Finding needed, IReadOnlyList<string> by, Standing standing)
+    {
+        if (by.Count == 0)
+            return;
+        for (var i = 0; i < findings.Count; i++)
+        {
+            if (IsAmong(findings[i].Id, by) && findings[i].Id != needed.Id)
+                findings[i] = Limited(findings[i], needed, standing);
         }
     }
 
@@ -97,13 +111,13 @@ internal static class Conditions
         return false;
     }
 
-    private static Finding Limited(Finding finding, Finding needed)
+    private static Finding Limited(Finding finding, Finding needed, Standing standing)
     {
-        if (finding.Standing is Standing.Lost or Standing.Done || (finding.Standing is Standing.InDoubt or Standing.NotYet && needed.Standing == Standing.InDoubt))
+        if (finding.Standing is Standing.Lost or Standing.Done || (finding.Standing is Standing.InDoubt or Standing.NotYet && standing == Standing.InDoubt))
             return finding;
         return finding with
         {
-            Standing = needed.Standing,
+            Standing = standing,
             Why = [Reason.Of(needed.Why[0].Section, $"{needed.Title}: {needed.Standing.Word()}, and this needs it.", [.. needed.Why]), .. finding.Why],
         };
     }

@@ -42,13 +42,17 @@ internal static class DefaultNotice
     }
 
     /// <summary>Adds <c>design-lien.first-day</c>, where a demand is entered, and <c>design-lien.demand-last-day</c>, where the last day to record is known.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall fee, OpenDays calendar)
+    /// <returns>The latter; null where there is none.</returns>
+    public static Finding? AddTo(List<Finding> findings, FactsAsOf facts, Waterfall fee, OpenDays calendar)
     {
         var (asked, verdict) = Best(facts, fee);
         if (asked is not null && Days.Of(asked.On) is { } on)
             findings.Add(FirstDay(facts, asked, on, verdict, fee));
-        if (DesignLienToRecord.Readings(facts, calendar) is { Count: > 0 } record)
-            findings.Add(LastDay(facts, fee, record, calendar));
+        if (DesignLienToRecord.Readings(facts, calendar) is not { Count: > 0 } record)
+            return null;
+        var last = LastDay(facts, fee, record, calendar);
+        findings.Add(last);
+        return last;
     }
 
     // The first that is surely one, else that may be, else the first demand at all.
@@ -116,7 +120,7 @@ internal static class DefaultNotice
             () =>
             [
                 Reason.Of(Section, $"Not less than 10 days before the claim is recorded the landowner is given notice that demands payment, says that a default has occurred under the contract and states its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
-                .. given is not null ? [Reason.Of(Section, $"{given.Amount} was demanded {Days.Of(given.On)}.", [given])] : Array.Empty<Reason>(),
+                given is not null ? Reason.Of(Section, $"{given.Amount} was demanded {Days.Of(given.On)}.", [given]) : Reason.Of(Section, $"The file shows no demand."),
             ],
             endKnown: true,
             () => verdict == Verdict.Open && given is { OfDefault: null } ? [AskDefault(given)] : []);

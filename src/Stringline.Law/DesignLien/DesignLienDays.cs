@@ -38,7 +38,8 @@ public static class DesignLienDays
         var suits = Suits(facts, LienKind.Design, calendar);
         var last = DesignLienToRecord.LastDay(facts, fee, suits, calendar);
         findings.Add(DesignLienRight.Finding(facts, fee, suits, last));
-        DefaultNotice.AddTo(findings, facts, fee, calendar);
+        if (DefaultNotice.AddTo(findings, facts, fee, calendar) is { } notice)
+            findings[0] = DesignLienRight.WithNotice(findings[0], notice, facts.AsOf);
         findings.Add(last);
         if (suits is not null)
             AddSuit(findings, facts, fee, suits, calendar);

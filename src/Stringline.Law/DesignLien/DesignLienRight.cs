@@ -123,6 +123,13 @@ internal static class DesignLienRight
         return standing;
     }
 
+    /// <summary>Once no other notice of default can be given in time, the right is no surer than the one that may have been given.</summary>
+    [Rule("Civ. Code § 8304(c)")]
+    public static Finding WithNotice(Finding right, Finding notice, LocalDate asOf) =>
+        right.Standing == Standing.Open && notice.Standing == Standing.InDoubt && notice.ActBy < asOf
+            ? right with { Standing = Standing.InDoubt, Why = [.. right.Why, Reason.Of("Civ. Code § 8304(c)", $"Whether notice of the demand, the default and its amount was given in time is in doubt, and this needs it.", [.. notice.Why])] }
+            : right;
+
     private static Finding Made(Standing standing, Waterfall fee, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions) => new()
     {
         Id = "design-lien.right",

@@ -38,6 +38,42 @@ public sealed class DefaultNoticeTests
         Assert.Equal(expected, last.Standing);
     }
 
+    // Known 22 September as before: a notice of the 13th leaves no ten days before the last day to record, Monday 22 December by the roll.
+    [Theory]
+    [InlineData("2025-12-09", Standing.Open, Standing.Open)]
+    [InlineData("2025-12-10", Standing.InDoubt, Standing.Open)]
+    [InlineData("2025-12-12", Standing.InDoubt, Standing.Open)]
+    [InlineData("2025-12-13", Standing.Lost, Standing.Lost)]
+    [InlineData("2025-12-15", Standing.Lost, Standing.Lost)]
+    [Proves("Civ. Code § 8304(c)")]
+    public void With_no_time_left_for_it_there_is_no_lien_and_nothing_to_record(string asOf, Standing right, Standing record)
+    {
+        var on = Architect.Job().WillNotCommence("2025-09-22").On(asOf);
+        Assert.Equal(right, on.Get("design-lien.right").Standing);
+        Assert.Equal(record, on.Get("design-lien.last-day").Standing);
+        Assert.Equal(right != Standing.Open, on.Get("design-lien.right").Says("and this needs it."));
+    }
+
+    // A bill that may have been the notice leaves it in doubt, and a claim recorded with none before it falls.
+    [Theory]
+    [InlineData(null, "2025-12-09", Standing.Open)]
+    [InlineData(null, "2025-12-15", Standing.InDoubt)]
+    [InlineData(false, "2025-12-15", Standing.Lost)]
+    [InlineData(true, "2025-12-15", Standing.Open)]
+    [Proves("Civ. Code § 8304(c)")]
+    public void It_is_lost_only_where_no_demand_may_have_been_one(bool? ofDefault, string asOf, Standing expected) =>
+        Assert.Equal(expected, Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m, ofDefault).On(asOf).Get("design-lien.right").Standing);
+
+    [Fact]
+    [Proves("Civ. Code § 8304(c)")]
+    public void A_claim_recorded_without_it_creates_no_lien_once_it_cannot_be_given()
+    {
+        var job = Architect.Job().WillNotCommence("2025-09-22").Design("2025-11-07");
+        Assert.Equal(Standing.InDoubt, job.On("2025-12-10").Get("design-lien.right").Standing);
+        foreach (var id in (string[])["design-lien.right", "design-lien.last-day", "design-lien.enforcement-last-day"])
+            Assert.Equal(Standing.Lost, job.On("2025-12-15").Get(id).Standing);
+    }
+
     [Theory]
     [InlineData(true, 24_000, "", Standing.Kept, Standing.Open)]
     [InlineData(true, 24_000, "owner", Standing.Kept, Standing.Open)]

@@ -92,7 +92,7 @@ public sealed class DesignLienDaysTests
     [Proves("Civ. Code § 8312")]
     public void It_is_recorded_within_ninety_days_after_knowing_that_work_will_not_commence(string asOf, Standing expected)
     {
-        var last = Job().WillNotCommence("2026-05-04").On(asOf).Get("design-lien.last-day");
+        var last = Job().WillNotCommence("2026-05-04").DefaultNotice("2026-05-04", 40000m).On(asOf).Get("design-lien.last-day");
         Assert.Equal(["2026-08-02"], last.DaysOf());
         Assert.Equal("2026-07-31", last.Plan());
         Assert.Equal(expected, last.Standing);
@@ -103,7 +103,7 @@ public sealed class DesignLienDaysTests
     [Proves("Civ. Code § 8312")]
     public void A_day_of_knowledge_in_doubt_is_lost_only_on_its_latest()
     {
-        var job = Job().WillNotCommence("2026-05-01..2026-05-04");
+        var job = Job().WillNotCommence("2026-05-01..2026-05-04").DefaultNotice("2026-05-04", 40000m);
         Assert.Equal(["2026-07-30", "2026-08-02"], job.On("2026-06-01").Get("design-lien.last-day").DaysOf());
         Assert.Equal(Standing.InDoubt, job.On("2026-08-02").Get("design-lien.last-day").Standing);
         Assert.Equal(Standing.Lost, job.On("2026-08-04").Get("design-lien.last-day").Standing);

@@ -128,6 +128,22 @@ public sealed class AfterFilingTests
         Assert.Equal(Standing.Kept, tried.Get("prosecution.five-years").Standing);
     }
 
+    // The court shall dismiss what was not tried in five years: until it has, or where they were lengthened, the lien may live, and no more.
+    [Theory]
+    [InlineData("2030-12-10", false, Standing.Kept)]
+    [InlineData("2030-12-11", false, Standing.InDoubt)]
+    [InlineData("2030-12-11", true, Standing.Kept)]
+    [Proves("Code Civ. Proc. § 583.310")]
+    public void A_lien_is_not_kept_by_an_action_that_was_not_tried_in_five_years(string asOf, bool tried, Standing expected)
+    {
+        var job = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2025-12-10");
+        if (tried)
+            job.Add(i => new TrialBegun { Index = i, On = When("2030-10-07") });
+        var right = job.On(asOf).Get("lien-right");
+        Assert.Equal(expected, right.Standing);
+        Assert.Equal(expected == Standing.InDoubt, right.Says("and this needs it."));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8461")]
     [Proves("Civ. Code § 8462")]

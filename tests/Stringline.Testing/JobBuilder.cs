@@ -160,7 +160,8 @@ public sealed class JobBuilder
 
     public JobBuilder IndexSearched(string on) => Add(i => new IndexSearched { Index = i, On = When(on) });
 
-    public JobBuilder PaymentDemanded(string on, decimal amount) => Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount });
+    public JobBuilder PaymentDemanded(string on, decimal amount, Manner? manner = Manner.Personal) =>
+        Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount, Manner = manner });
 
     /// <summary>A notice of demand and default to the landowner (Civ. Code § 8304(c)).</summary>
     public JobBuilder DefaultNotice(string on, decimal amount, bool? ofDefault = true, params string[] to) =>

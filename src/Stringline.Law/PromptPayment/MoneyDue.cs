@@ -38,14 +38,15 @@ public static class MoneyDue
     private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         var inside = RetentionInside.Of(facts);
-        var sums = inside.TakeOut(Demanded(facts, calendar));
+        var sums = inside.TakeOut(OwnersProgress.Demanded(facts, calendar));
         var retention = OwnersRetention(facts, completion, calendar);
         List<SumDue> all = retention is null ? sums : [.. sums, retention];
         SumDue.Receive(all, facts.All<Paid>());
         Disputes.Assign(facts, all, s => s == retention);
         var findings = new List<Finding>();
         foreach (var sum in sums)
-            findings.Add(inside.Tell(OwnersProgress(facts, sum, Number("prompt-payment.progress", findings.Count + 1)), sum));
+            findings.Add(inside.Tell(OwnersProgress.Finding(facts, sum, Number("prompt-payment.progress", findings.Count + 1)), sum));
+        OwnersProgress.AddNotGiven(findings, facts);
         if (retention is not null)
             findings.Add(OwnersRetention(facts, retention, completion));
         return findings;
@@ -101,27 +102,6 @@ public static class MoneyDue
         PaymentOf.Retention => ContractorRetentionDays,
         _ => throw new InvalidOperationException($"No such payment: {of}."),
     };
-
-    /// <summary>The sums that a direct contractor has demanded, by the day of the demand: due 30 days after it.</summary>
-    [Rule("Civ. Code § 8800(a)")]
-    internal static List<SumDue> Demanded(FactsAsOf facts, OpenDays calendar)
-    {
-        var sums = new List<SumDue>();
-        foreach (var demanded in facts.All<PaymentDemanded>())
-        {
-            if (Days.Of(demanded.On) is { } on)
-                sums.Add(new SumDue(demanded, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, OwnerProgressDays)), demanded.Amount));
-        }
-
-        return sums;
-    }
-
-    /// <summary>Owner to direct contractor: 30 days after a notice demanding payment under the contract, unless agreed otherwise in writing.</summary>
-    [Rule("Civ. Code § 8800(a)")]
-    [Rule("Civ. Code § 8800(c)")]
-    private static Finding OwnersProgress(FactsAsOf facts, SumDue sum, string id) =>
-        Owed(facts, id, "Progress payment from the owner", sum, "Civ. Code § 8800",
-            Reason.Of("Civ. Code § 8800(a)", $"Due within 30 days after a notice demanding payment was given {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty 2 percent a month in place of other interest.", [sum.Fact]));
 
     /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
     [Rule("Bus. & Prof. Code § 7108.5", Since = "2010-01-01")]

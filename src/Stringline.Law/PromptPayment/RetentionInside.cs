@@ -26,7 +26,9 @@ internal sealed class RetentionInside
         if (work.HasUnpriced)
             return new RetentionInside(0m);
         var retained = Total.Of(held, static r => r.Amount);
-        var demanded = Total.Of(facts.All<PaymentDemanded>(), static d => d.Amount);
+        var demanded = 0m;
+        foreach (var demand in facts.All<PaymentDemanded>())
+            demanded += OwnersProgress.IsNotice(facts, demand) ? demand.Amount : 0m;
         return new RetentionInside(Math.Clamp(demanded - (work.Priced - retained), 0m, retained));
     }
 

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
@@ -18,6 +19,84 @@ public sealed class MoneyDueTests
     [Proves("Civ. Code § 8800(a)")]
     public void The_owner_pays_within_thirty_days_after_a_demand(string demanded, string due) =>
         Assert.Equal([due], Direct().PaymentDemanded(demanded, 12000m).On("2026-06-10").Get("prompt-payment.progress").DaysOf());
+
+    // The notice complies with §§ 8100-8118: not by e-mail, fax or plain mail (§§ 8106, 8110); left and mailed on 3 June it is complete on the
+    // 8th (§ 8116(c)), and the thirtieth day is Wednesday 8 July. By hand on the 1st: 1 July.
+    [Theory]
+    [InlineData(Manner.Personal, null, "2026-07-01")]
+    [InlineData(Manner.CertifiedMail, null, "2026-07-01")]
+    [InlineData(Manner.Substituted, "2026-06-03", "2026-07-08")]
+    [InlineData(Manner.Substituted, null, "2026-07-06")]
+    [InlineData(Manner.Email, null, null)]
+    [InlineData(Manner.Fax, null, null)]
+    [InlineData(Manner.FirstClassMail, null, null)]
+    [InlineData(Manner.CertificateOfMailing, null, null)]
+    [InlineData(Manner.Other, null, null)]
+    [Proves("Civ. Code § 8800(a)")]
+    [Proves("Civ. Code § 8106")]
+    public void The_thirty_days_run_from_a_demand_given_as_a_notice_is(Manner manner, string? mailed, string? due)
+    {
+        var progress = Direct().Add(i => Demand(i, manner) with { Mailed = mailed is null ? null : Day(mailed) }).On("2026-10-01").Get("prompt-payment.progress");
+        Assert.Equal(due is null ? [] : [due], progress.DaysOf());
+        Assert.Equal(due is null ? Standing.NotYet : Standing.Open, progress.Standing);
+        Assert.Equal(due is null, progress.RuledOut("Civ. Code § 8800(a)"));
+        Assert.Equal(due is null, progress.Why.Any(r => !r.Applied && r.Text.Contains("Give it again by hand", StringComparison.Ordinal)));
+        Assert.False(progress.Asks("(payment-demanded.manner)"));
+    }
+
+    [Theory]
+    [InlineData("2026-06-10", Standing.NotYet)]
+    [InlineData("2026-10-01", Standing.Open)]
+    [Proves("Civ. Code § 8800(a)")]
+    public void How_a_demand_was_given_is_asked_while_it_matters(string asOf, Standing expected)
+    {
+        var on = Direct().PaymentDemanded("2026-06-01", 12000m, manner: null).On(asOf).Get("prompt-payment.progress");
+        Assert.Equal((expected, true), (on.Standing, on.Asks("(payment-demanded.manner)")));
+        Assert.False(Direct().PaymentDemanded("2026-06-01", 12000m, manner: null).Paid("2026-06-02", 12000m).On(asOf).Get("prompt-payment.progress").Asks("(payment-demanded.manner)"));
+    }
+
+    [Theory]
+    [InlineData("owner", true)]
+    [InlineData("bank", false)]
+    [Proves("Civ. Code § 8800(a)")]
+    public void It_goes_to_the_owner(string to, bool counts)
+    {
+        var progress = Direct().Lender().Add(i => Demand(i, Manner.CertifiedMail) with { To = [to] }).On("2026-10-01").Get("prompt-payment.progress");
+        Assert.Equal(counts ? Standing.Open : Standing.NotYet, progress.Standing);
+        Assert.Equal(!counts, progress.Why.Any(r => !r.Applied && r.Text.Contains("Give it to the owner", StringComparison.Ordinal)));
+    }
+
+    // Sent by e-mail on 1 June, and again by hand on the 15th: one sum, due on Wednesday 15 July. Given again for less, both are told.
+    [Theory]
+    [InlineData(12000, "2026-06-15", 1)]
+    [InlineData(11999, "2026-06-15", 2)]
+    [InlineData(12000, "2026-05-29", 2)]
+    [Proves("Civ. Code § 8800(a)")]
+    public void A_demand_that_was_given_again_is_one_sum(int amount, string again, int rows)
+    {
+        var on = Direct().Add(i => Demand(i, Manner.Email)).Add(i => Demand(i, Manner.Personal) with { On = When(again), Amount = amount }).On("2026-10-01");
+        var progress = on.Get("prompt-payment.progress");
+        Assert.Equal(again == "2026-06-15" ? ["2026-07-15"] : ["2026-06-29"], progress.DaysOf());
+        Assert.Equal(rows == 2, on.Find("prompt-payment.progress.2") is not null);
+        Assert.Equal(rows == 2 ? Standing.NotYet : null, on.Find("prompt-payment.progress.2")?.Standing);
+    }
+
+    // "Except as otherwise agreed in writing": sixty days after the bill of 1 June are Friday 31 July; ten days leave the owner the thirty of the section.
+    [Theory]
+    [InlineData(60, true, "2026-07-31")]
+    [InlineData(60, null, "2026-07-31")]
+    [InlineData(60, false, "2026-07-01")]
+    [InlineData(10, true, "2026-07-01")]
+    [InlineData(30, true, "2026-07-01")]
+    [Proves("Civ. Code § 8800(a)")]
+    public void A_later_day_that_was_agreed_in_writing_takes_the_place_of_the_thirty(int days, bool? written, string due)
+    {
+        var progress = Direct().Contract(c => c with { PaymentDueDays = days, Written = written }).Add(i => Demand(i, Manner.Personal)).On("2026-10-01").Get("prompt-payment.progress");
+        Assert.Equal([due], progress.DaysOf());
+        Assert.Equal(due == "2026-07-31", progress.Says("agreed on a later day"));
+    }
+
+    private static PaymentDemanded Demand(int index, Manner manner) => new() { Index = index, On = When("2026-06-01"), Amount = 12000m, Manner = manner };
 
     [Theory]
     [InlineData("2026-07-01", Standing.NotYet, 0)]

@@ -1,0 +1,114 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>
+/// Progress payments from the owner of private work to its direct contractor: 30 days after a notice that demands payment under the contract,
+/// unless they agreed otherwise in writing. The notice is one of Civ. Code §§ 8100-8118, given as every notice is.
+/// </summary>
+internal static class OwnersProgress
+{
+    private const string Section = "Civ. Code § 8800(a)";
+    private const string Id = "prompt-payment.progress";
+    private const string Title = "Progress payment from the owner";
+
+    /// <summary>The sums that were demanded by a notice, by the day on which it was complete.</summary>
+    [Rule(Section)]
+    public static List<SumDue> Demanded(FactsAsOf facts, OpenDays calendar)
+    {
+        var sums = new List<SumDue>();
+        foreach (var demanded in facts.All<PaymentDemanded>())
+        {
+            if (IsNotice(facts, demanded) && Days.Of(demanded.On) is { } on)
+                sums.Add(new SumDue(demanded, on.Earliest, calendar.RollForwardOnAnyList(Due(facts, demanded)), demanded.Amount));
+        }
+
+        return sums;
+    }
+
+    /// <summary>Whether a demand is a notice of this section: sent in a manner in which notice is given, and to the owner; what the file does not say is taken to be so.</summary>
+    [Rule("Civ. Code § 8106")]
+    public static bool IsNotice(FactsAsOf facts, PaymentDemanded demanded) => 
+        (demanded.Manner is not { } manner || Giving.IsGood(manner)) && IsToTheOwner(facts, demanded);
+
+    /// <summary>The day on which the sum falls due under the contract; null where the file does not say.</summary>
+    [Rule("Civ. Code § 8832")]
+    public static LocalDate? UnderTheContract(FactsAsOf facts, PaymentDemanded demanded) =>
+        demanded.Due ?? (facts.Job.Contract.PaymentDueDays is { } days && Days.Of(demanded.On) is { } on ? Period.LastDay(on.Latest, days) : null);
+
+    /// <summary>The owner has 30 days after the notice is complete, and until a later day that was agreed in writing.</summary>
+    [Rule(Section)]
+    private static LocalDate Due(FactsAsOf facts, PaymentDemanded demanded)
+    {
+        var thirty = Period.LastDay(Giving.CompleteOn(demanded.On, demanded.Manner, demanded.Mailed)!.Value.Latest, MoneyDue.OwnerProgressDays);
+        return facts.Job.Contract.Written != false && UnderTheContract(facts, demanded) is { } agreed && agreed > thirty ? agreed : thirty;
+    }
+
+    /// <summary>The finding about one sum.</summary>
+    [Rule(Section)]
+    [Rule("Civ. Code § 8800(c)")]
+    public static Finding Finding(FactsAsOf facts, SumDue sum, string id)
+    {
+        var demanded = (PaymentDemanded)sum.Fact;
+        var given = Giving.CompleteOn(demanded.On, demanded.Manner, demanded.Mailed)!.Value;
+        var due = Due(facts, demanded);
+        var finding = MoneyDue.Owed(facts, id, Title, sum, "Civ. Code § 8800",
+            due > Period.LastDay(given.Latest, MoneyDue.OwnerProgressDays)
+                ? Reason.Of(Section, $"Demanded by a notice given {given}. The owner and the direct contractor agreed on a later day than the 30th after it: {due}. Penalty 2 percent a month in place of other interest.", [demanded])
+                : Reason.Of(Section, $"Due within 30 days after a notice demanding payment was given {given}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty 2 percent a month in place of other interest.", [demanded]));
+        return demanded.Manner is not null || finding.Standing == Standing.Done ? finding : finding with
+        {
+            Questions = [.. finding.Questions, new Question("How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (payment-demanded.manner)") { Corrects = demanded }],
+        };
+    }
+
+    /// <summary>Adds a finding for each demand that starts no time, unless one that does was given since for as much.</summary>
+    [Rule(Section)]
+    public static void AddNotGiven(List<Finding> findings, FactsAsOf facts)
+    {
+        foreach (var demanded in facts.All<PaymentDemanded>())
+        {
+            if (IsNotice(facts, demanded) || IsGivenAgain(facts, demanded))
+                continue;
+            findings.Add(new Finding
+            {
+                Id = MoneyDue.Number(Id, findings.Count + 1),
+                Title = Title,
+                Standing = Standing.NotYet,
+                Why =
+                [
+                    IsToTheOwner(facts, demanded)
+                        ? Reason.NotApplied(Section, $"The demand was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110): it starts no 30 days. Give it again by hand, by registered, certified or express mail, or by an overnight carrier.", demanded)
+                        : Reason.NotApplied(Section, $"The demand did not go to the owner: it starts no 30 days. Give it to the owner.", demanded),
+                ],
+            });
+        }
+    }
+
+    private static bool IsGivenAgain(FactsAsOf facts, PaymentDemanded demanded)
+    {
+        foreach (var other in facts.All<PaymentDemanded>())
+        {
+            if (IsNotice(facts, other) && other.Amount >= demanded.Amount && !(other.On.Latest < demanded.On.Earliest))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsToTheOwner(FactsAsOf facts, PaymentDemanded demanded)
+    {
+        if (demanded.To.Count == 0)
+            return true;
+        foreach (var id in demanded.To)
+        {
+            if (facts.Job.Party(id) is { } party && (party.Id == facts.Hirer?.Id || party.Capacity is PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association))
+                return true;
+        }
+
+        return false;
+    }
+}

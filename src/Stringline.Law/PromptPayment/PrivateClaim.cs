@@ -12,6 +12,7 @@ internal static class PrivateClaim
     private const int ConferenceDays = 30;
     private const int BusinessDays = 10;
     private const int NoticeDays = 30;
+    private const string SuspensionTitle = "Claim under the 2026 procedure: suspend work, first day";
 
     // The whole article ends with that day, whenever the contract was made; no section saves what has begun (Civ. Code § 8851).
     private static readonly LocalDate Until = new(2029, 12, 31);
@@ -35,6 +36,8 @@ internal static class PrivateClaim
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
         {
             findings.Add(ThroughTheContractor(facts, claim));
+            if (SubcontractorsSuspension(facts, claim, calendar) is { } stop)
+                findings.Add(stop);
             return;
         }
 
@@ -168,7 +171,7 @@ internal static class PrivateClaim
         return new Finding
         {
             Id = "dispute-claim.suspension-first-day",
-            Title = "Claim under the 2026 procedure: suspend work, first day",
+            Title = SuspensionTitle,
             Standing = facts.AsOf < due ? Standing.NotYet : Standing.InDoubt,
             Readings = readings,
             Band = Deadline.Band(readings),
@@ -177,6 +180,34 @@ internal static class PrivateClaim
                 Reason.Of("Civ. Code § 8850(k)", $"From {due} tell the owner, by registered or certified mail with return receipt requested, that {(answered is null ? "the claim is denied by silence" : "payment is due")}. Mailed on {first}, thirty days after it, on {second}, a 10-day notice of intent to stop work may be mailed the same way; work may stop from {stop}.", [claim]),
             ],
             Questions = [new Question("Has the owner been told by such mail, and when? (stop-work-notice-given)")],
+        };
+    }
+
+    /// <summary>
+    /// The subcontractor has the same right to suspend. Its day can be told once the contractor has presented the claim and the file says when
+    /// the owner received it; to stop before is a breach, so no earlier day is shown.
+    /// </summary>
+    [Rule("Civ. Code § 8850(k)", Since = "2026-01-01", Until = "2029-12-31")]
+    private static Finding? SubcontractorsSuspension(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
+    {
+        var presented = Latest<ClaimRequestAnswered>(facts)?.Presented == true;
+        if (presented && claim.Received is not null)
+            return Suspension(facts, claim, OwnersStatement(facts, claim, calendar), calendar);
+        return new Finding
+        {
+            Id = "dispute-claim.suspension-first-day",
+            Title = SuspensionTitle,
+            Standing = Standing.NotYet,
+            Why =
+            [
+                Reason.Of("Civ. Code § 8850(k)", $"The subcontractors too may suspend work. Once the owner has received the claim from the contractor and its 30 days have gone by in silence, or once the part that it does not dispute is overdue, tell the owner so by registered or certified mail with return receipt requested; thirty days after that mail it a 10-day notice of intent to stop work in the same way; then work may stop.", [claim]),
+            ],
+            Questions =
+            [
+                presented
+                    ? new Question("On which day did the owner receive the claim from the contractor? (dispute-claim-sent.received)") { Corrects = claim }
+                    : new Question("Did the contractor present the claim to the owner? (claim-request-answered.presented)"),
+            ],
         };
     }
 

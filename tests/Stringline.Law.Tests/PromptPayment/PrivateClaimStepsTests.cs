@@ -146,11 +146,38 @@ public sealed class PrivateClaimStepsTests
     public void Payment_of_the_undisputed_part_is_due_sixty_days_after_the_answer() =>
         Assert.Equal(["2026-08-21"], Find(Answered(Job(), "2026-05-11", 100m), "suspension-first-day", "2026-07-01")!.DaysOf());
 
+    // § 8850(k), "the contractor and subcontractors": the claim presented and received on 14 April is denied by silence from 15 May.
+    [Theory]
+    [InlineData(true, "2026-04-14", null, "2026-06-26", null)]
+    [InlineData(true, null, null, null, "(dispute-claim-sent.received)")]
+    [InlineData(false, "2026-04-14", null, null, "(claim-request-answered.presented)")]
+    [InlineData(null, "2026-04-14", null, null, "(claim-request-answered.presented)")]
+    [InlineData(true, "2026-04-14", 100, "2026-08-11", null)]
+    [Proves("Civ. Code § 8850(k)")]
+    public void A_subcontractor_may_suspend_too_once_its_claim_was_presented_and_received(bool? presented, string? received, int? undisputed, string? stop, string? asked)
+    {
+        var job = Job(received: received, role: ClaimantRole.Subcontractor, hiredBy: "direct")
+            .Add(i => new ClaimRequestMade { Index = i, On = When("2026-04-01") }).Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-04-10"), Presented = presented });
+        if (undisputed is { } part)
+            Answered(job, "2026-05-01", part);
+        var suspension = Find(job, "suspension-first-day", "2026-05-15")!;
+        Assert.Equal(stop is null ? [] : [stop], suspension.DaysOf());
+        Assert.Equal(stop is null ? Standing.NotYet : undisputed is null ? Standing.InDoubt : Standing.NotYet, suspension.Standing);
+        Assert.Contains("Civ. Code § 8850(k)", suspension.Sections);
+        Assert.True(asked is null || suspension.Asks(asked));
+    }
+
+    // Everything is disputed, and the claim is not denied by silence: nothing is due yet for which to stop.
+    [Fact]
+    [Proves("Civ. Code § 8850(k)")]
+    public void A_subcontractor_has_nothing_to_suspend_for_where_all_is_disputed() =>
+        Assert.Null(Find(Answered(Job(role: ClaimantRole.Subcontractor, hiredBy: "direct").Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-04-10"), Presented = true }), "2026-05-01", 0m), "suspension-first-day", "2026-05-15"));
+
     // §§ 8850(j), (n): where the procedure does not govern, or the claim goes through the contractor, nothing follows; a direct contractor is
     // one whoever is entered as having hired it.
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "owner", "2025-12-31", new[] { "dispute-claim.owners-statement" })]
-    [InlineData(ClaimantRole.Subcontractor, "direct", "2026-02-24", new[] { "dispute-claim.owners-statement" })]
+    [InlineData(ClaimantRole.Subcontractor, "direct", "2026-02-24", new[] { "dispute-claim.owners-statement", "dispute-claim.suspension-first-day" })]
     [InlineData(ClaimantRole.DirectContractor, null, "2026-02-24", new[] { "dispute-claim.owners-statement", "dispute-claim.conference", "dispute-claim.suspension-first-day" })]
     [Proves("Civ. Code § 8850(n)")]
     [Proves("Civ. Code § 8850(j)")]

@@ -157,7 +157,7 @@ public static partial class JobFileGen
             (Entry)new BondObjected { Index = at.Index, On = on, By = lender, NewBond = After(on, days) }),
         Gen.Select(When, SomeManner, MaybeValue(Day)).Select((on, manner, hearing) =>
             (Entry)new ReleasePetitionServed { Index = at.Index, On = on, Manner = manner, Hearing = hearing }),
-        Gen.Select(When, at.PartyList).Select((on, to) => (Entry)new StopWorkNoticeGiven { Index = at.Index, On = on, To = to }),
+        Gen.Select(When, at.PartyList, MaybeValue(Day)).Select((on, to, posted) => (Entry)new StopWorkNoticeGiven { Index = at.Index, On = on, To = to, Posted = posted }),
         Gen.Select(When, SomeManner).Select((on, manner) => (Entry)new SecurityDemanded { Index = at.Index, On = on, Manner = manner }),
     ];
 

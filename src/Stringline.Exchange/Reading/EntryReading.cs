@@ -95,7 +95,7 @@ internal sealed partial class EntryReading(Source source)
             "final-decision-served" => new FinalDecisionServed { Index = index, On = When(fields) },
             "claim-request-made" => ClaimRequestMade(fields, index),
             "claim-request-answered" => new ClaimRequestAnswered { Index = index, On = When(fields), Presented = fields.Truth("presented") },
-            "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to") },
+            "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to"), Posted = fields.Day("posted") },
             "security-demanded" => new SecurityDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
             "disputed-work-done" => new DisputedWorkDone { Index = index, On = When(fields) },
             "release-affidavit-served" => ReleaseAffidavitServed(fields, index),

@@ -67,6 +67,7 @@ internal static partial class EntryWriting
                 return true;
             case StopWorkNoticeGiven e:
                 json.SomeTexts("to", e.To);
+                json.Day("posted", e.Posted);
                 return true;
             case SecurityDemanded e:
                 json.Manner(e.Manner);

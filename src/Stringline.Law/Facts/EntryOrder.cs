@@ -186,7 +186,7 @@ internal static class EntryOrder
         ConferenceDemanded e => Line(e.Manner),
         ClaimRequestMade e => Line(e.Amount),
         ClaimRequestAnswered e => Line(e.Presented),
-        StopWorkNoticeGiven e => Line(To(e.To)),
+        StopWorkNoticeGiven e => Line(To(e.To), e.Posted),
         SecurityDemanded e => Line(e.Manner),
         ContractEnded e => Line(e.How, e.ByPayer),
         ReleaseAffidavitServed e => Line(e.Manner, e.AnswerBy, e.Amount, e.Ground),

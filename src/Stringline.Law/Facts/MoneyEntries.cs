@@ -203,6 +203,9 @@ public sealed record StopWorkNoticeGiven : Entry
 {
     /// <summary>Party ids to whom it, or a copy, was given; empty where the file does not say.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
+
+    /// <summary>The day on which notice of intent was posted at the site and at its main office (Civ. Code § 8834(a)); null where the file does not say.</summary>
+    public LocalDate? Posted { get; init; }
 }
 
 /// <summary>The direct contractor demanded security from the owner of a large project (Civ. Code § 8712).</summary>

@@ -138,6 +138,24 @@ public sealed class StopWorkTests
         Assert.Contains("2026-08-01", Given("2026-08-06", "owner", "framer").On(asOf).Get("stop-work.posting").Questions[0].Text, StringComparison.Ordinal);
     }
 
+    // § 8834(a): at least five days before the notice of 6 August, so by the 1st.
+    [Theory]
+    [InlineData("2026-07-28", Standing.Done, Standing.Open)]
+    [InlineData("2026-08-01", Standing.Done, Standing.Open)]
+    [InlineData("2026-08-02", Standing.InDoubt, Standing.InDoubt)]
+    [InlineData(null, Standing.InDoubt, Standing.Open)]
+    [Proves("Civ. Code § 8834(a)")]
+    [Proves("Civ. Code § 8838(a)")]
+    public void Notice_of_intent_is_posted_five_days_before(string? posted, Standing posting, Standing stop)
+    {
+        var on = Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.")
+            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner", "framer"], Posted = posted is null ? null : Day(posted) }).On("2026-08-20");
+        Assert.Equal((posting, stop), (on.Get("stop-work.posting").Standing, on.Get("stop-work.first-day").Standing));
+        Assert.Equal(posted is null, on.Get("stop-work.posting").Asks("(stop-work-notice-given.posted)"));
+        Assert.Equal(posted == "2026-08-02", on.Get("stop-work.posting").Says("give the notice again"));
+        Assert.Equal(posted == "2026-08-02", on.Get("stop-work.first-day").Says("give the notice again"));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8832")]
     [Proves("Civ. Code § 8834(b)")]

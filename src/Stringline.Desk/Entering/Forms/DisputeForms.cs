@@ -44,7 +44,12 @@ internal static class DisputeForms
         },
         new("stop-work-notice-given", "Stop work notice given", Group, "You gave notice that you will stop work unless you are paid; on private works.")
         {
-            StartsToday = true, Fields = [Usual.MaybeTo("To whom it, or a copy, went")], Section = "Civ. Code § 8834",
+            StartsToday = true, Section = "Civ. Code § 8834",
+            Fields =
+            [
+                Usual.MaybeTo("To whom it, or a copy, went"),
+                new("posted", "Notice of intent posted at the site and its main office on", Answer.Day),
+            ],
         },
         new("security-demanded", "Security demanded from the owner", Group, "You demanded the security that the owner of a large private work must give.")
         {

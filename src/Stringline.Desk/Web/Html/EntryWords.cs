@@ -128,7 +128,7 @@ internal static class EntryWords
             ContractEnded e => [End(e.How), e.ByPayer is { } payer ? payer ? "by the one who hired" : "by the claimant" : null],
             ConferenceDemanded e => [By(e.Manner)],
             ClaimRequestAnswered e => [e.Presented is { } presented ? presented ? "presented" : "not presented" : null],
-            StopWorkNoticeGiven e => [To(e.To)],
+            StopWorkNoticeGiven e => [To(e.To), e.Posted is { } posted ? "posted " + LawText.Day(posted) : null],
             SecurityDemanded e => [By(e.Manner)],
             ReleaseAffidavitServed e => [By(e.Manner), e.AnswerBy is { } by ? "answer by " + LawText.Day(by) : null],
             CounteraffidavitServed e => [To(e.To), By(e.Manner)],

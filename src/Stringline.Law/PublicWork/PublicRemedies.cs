@@ -37,8 +37,9 @@ public static class PublicRemedies
         var timeToGive = TimeToGive.Of(facts, completion, owners, calendar);
         var time = new TimeOfGiving(timeToGive.Readings, timeToGive.EndFirm, timeToGive.EndFirm);
         var stopPayment = PublicStopPayment.Findings(facts, reach, notice, amounts, time, timeToGive.Why, timeToGive.Questions, completion, owners, calendar);
+        var release = SummaryRelease.Findings(facts, calendar);
         foreach (var finding in stopPayment)
-            yield return finding;
+            yield return MoneyReleased.Limit(facts, finding, release);
         if (MoneyOut.Finding(facts, stopPayment[0], completion, owners, calendar) is { } moneyOut)
             yield return moneyOut;
         var bond = PublicPaymentBond.Findings(facts, reach, amounts, time, completion, owners, calendar);
@@ -46,7 +47,7 @@ public static class PublicRemedies
             yield return finding;
         if (PublicIndexWatch.Finding(facts, stopPayment[0], bond[0], plan, calendar) is { } watch)
             yield return watch;
-        foreach (var finding in SummaryRelease.Findings(facts, calendar))
+        foreach (var finding in release)
             yield return finding;
         foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
             yield return finding;

@@ -44,6 +44,51 @@ public sealed class SummaryReleaseTests
         Assert.Null(Job().On(asOf).Find("summary-release.answer-last-day"));
     }
 
+    private static (Standing, decimal?) Held(JobBuilder job, string asOf) => job.On(asOf).Get("stop-payment-notice.amount") is var held ? (held.Standing, held.Amount) : default;
+
+    // Unanswered the money demanded goes out at once; the bond does not fall with it (§ 9414).
+    [Theory]
+    [InlineData("2025-12-12", Standing.Kept, 6430)]
+    [InlineData("2025-12-13", Standing.Lost, 0)]
+    [Proves("Civ. Code § 9406(b)")]
+    [Proves("Civ. Code § 9414")]
+    public void Unanswered_nothing_is_held_any_more(string asOf, Standing expected, int amount)
+    {
+        Assert.Equal((expected, amount), Held(Served(), asOf));
+        Assert.Equal(6430m, Served().On(asOf).Get("payment-bond.amount").Amount);
+        Assert.Equal((Standing.Kept, 6430m), Held(Job(), asOf));
+    }
+
+    [Theory]
+    [InlineData(true, Standing.Kept)]
+    [InlineData(null, Standing.InDoubt)]
+    [InlineData(false, Standing.Lost)]
+    [Proves("Civ. Code § 9406(b)")]
+    public void What_is_held_hangs_on_the_counteraffidavit_and_its_proof(bool? proof, Standing expected) =>
+        Assert.Equal((expected, expected == Standing.Lost ? 0m : 6430m), Held(Answer(Served(), "2025-12-11", proof, Manner.Personal, "city", "direct"), "2025-12-13"));
+
+    // A part demanded leaves the rest; a demand without a sum takes all.
+    [Theory]
+    [InlineData(2000, Standing.Kept, 4430)]
+    [InlineData(7000, Standing.Lost, 0)]
+    [InlineData(null, Standing.Lost, 0)]
+    [Proves("Civ. Code § 9406(b)")]
+    public void Only_the_part_demanded_goes_out(int? demanded, Standing expected, int left) =>
+        Assert.Equal((expected, left), Held(Job().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Manner = Manner.CertifiedMail, Amount = demanded }), "2025-12-13"));
+
+    // The notice claims 10,000 and 6,430 are due: the 3,570 claimed too much go out first.
+    [Theory]
+    [InlineData(3570, Standing.Kept, 6430)]
+    [InlineData(4000, Standing.Kept, 6000)]
+    [InlineData(10000, Standing.Lost, 0)]
+    [Proves("Civ. Code § 9406(b)")]
+    public void What_was_claimed_too_much_goes_out_first(int demanded, Standing expected, int left)
+    {
+        var job = new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 10_000m, false, "city")
+            .Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Manner = Manner.CertifiedMail, Amount = demanded });
+        Assert.Equal((expected, left), Held(job, "2025-12-13"));
+    }
+
     [Theory]
     [InlineData(ReleaseGround.NotSuchAClaim, "not of a kind")]
     [InlineData(ReleaseGround.NotSuchAClaimant, "not one who may give it")]

@@ -241,14 +241,73 @@ public sealed class StatutoryContentsTests
         Assert.Contains("May 7, 2026", reduced.TextOf(), StringComparison.Ordinal);
     }
 
+    /// <summary>Civ. Code § 8128: a reduction begins at what earlier ones left, and is entered, or the notice seems to hold the whole.</summary>
+    [Fact]
+    public void Section_8128_a_second_reduction_begins_at_what_the_first_left()
+    {
+        JobFile Reduced(JobFile job) => job.With(new StopPaymentReleased { Index = 9, On = DayFact.On(Day("2026-05-11")), Amount = 60_000m });
+        var second = Make("stop-payment-release", Reduced, o => o with { Amount = 20_000m });
+        var text = string.Join(' ', second.TextOf().Split('\n', ' '));
+        Assert.Contains("in the amount of $84,250.00, reduced since to $24,250.00", text, StringComparison.Ordinal);
+        Assert.Contains("$4,250.00", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("$64,250.00", text, StringComparison.Ordinal);
+        Assert.Contains(Refusals("stop-payment-release", Reduced, o => o with { Amount = 24_250m }), r => r.Id == "reduction-too-large" && r.There.Contains("$24,250.00", StringComparison.Ordinal));
+        Assert.Contains("\"amount\": 20000.00", Sheet(second), StringComparison.Ordinal);
+        Assert.Contains("\"stop-payment-released\"", Sheet(Make("stop-payment-release")), StringComparison.Ordinal);
+    }
+
     /// <summary>Civ. Code §§ 8612, 9560: to surety and bond principal, both.</summary>
     [Theory]
     [InlineData("bond-notice")]
     [InlineData("public-bond-notice")]
     public void Sections_8612_and_9560_to_surety_and_principal(string id)
     {
-        Holds(id, "Surety: Quayside Surety Company");
-        Holds(id, "Principal: Çelik & Ōta Builders, Inc.");
+        var read = string.Join(' ', Make(id, j => WithPrincipal(j, "p3")).TextOf().Split('\n', ' '));
+        Assert.Contains("Surety: Quayside Surety Company", read, StringComparison.Ordinal);
+        Assert.Contains("Principal: Çelik & Ōta Builders, Inc.", read, StringComparison.Ordinal);
+    }
+
+    private static JobFile WithPrincipal(JobFile job, string? principal) =>
+        job with { Work = job.Work with { PaymentBond = new Law.Facts.PaymentBond { Surety = "p5", Recorded = Day("2026-01-05"), Principal = principal } } };
+
+    /// <summary>Civ. Code §§ 8606(b), 8612(b): the principal is whoever the bond names; while nobody says, each who may be it is told.</summary>
+    [Theory]
+    [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "[\"p5\", \"p2\"]")]
+    [InlineData("p1", "Principal: Alder Court Partners, LLC", "[\"p5\", \"p1\"]")]
+    [InlineData("p3", "Principal: Çelik & Ōta Builders, Inc.", "[\"p5\", \"p3\"]")]
+    [InlineData(null, "Principal: not known to claimant; this notice is given to each who may be it", "[\"p5\", \"p3\", \"p1\", \"p2\"]")]
+    public void Sections_8606_b_and_8612_b_the_principal_that_the_bond_names(string? principal, string line, string to)
+    {
+        var made = Make("bond-notice", j => WithPrincipal(j, principal));
+        Assert.True(made.Says(line));
+        Assert.Contains(to, Sheet(made), StringComparison.Ordinal);
+        Assert.Equal(principal is null, Sheet(made).Contains("give the notice to each of them", StringComparison.Ordinal));
+    }
+
+    /// <summary>The sheet that goes with a paper, its lines joined.</summary>
+    private static string Sheet(PacketOutcome.Made made) => string.Join(' ', made.SheetText().Split('\n', ' '));
+
+    /// <summary>Civ. Code §§ 8200(a), 9300(a): the notice goes to each of them; where it is made for some, the sheet names those still to be told.</summary>
+    [Theory]
+    [InlineData("preliminary-notice", "p1", "Çelik & Ōta Builders, Inc., Granger Slough Bank")]
+    [InlineData("preliminary-notice", "p1,p3,p4", null)]
+    [InlineData("public-preliminary-notice", "c1", "Çelik & Ōta Builders, Inc.")]
+    [InlineData("public-preliminary-notice", "p3", "City of Woodland")]
+    [InlineData("public-preliminary-notice", "", null)]
+    public void Sections_8200_a_and_9300_a_who_is_still_to_be_told(string id, string to, string? missing)
+    {
+        var sheet = Sheet(Make(id, options: o => o with { To = to.Length == 0 ? [] : to.Split(',') }));
+        Assert.Equal(missing is not null, sheet.Contains("This is for some of them only", StringComparison.Ordinal));
+        if (missing is not null)
+            Assert.Contains($"still to be told: {missing} (", sheet, StringComparison.Ordinal);
+    }
+
+    /// <summary>One to whom the file shows a notice given is not named again.</summary>
+    [Fact]
+    public void Section_9300_a_who_was_told_is_not_named()
+    {
+        var told = new NoticeGiven { Index = 7, On = DayFact.On(Day("2026-02-19")), Notice = NoticeKind.Preliminary, To = ["p3"], Manner = Manner.CertifiedMail, Article = "70121010000012345678" };
+        Assert.DoesNotContain("still to be told", Sheet(Make("public-preliminary-notice", j => j.With(told), o => o with { To = ["c1"] })), StringComparison.Ordinal);
     }
 
     /// <summary>American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193: a bond notice has no look-back, though no preliminary notice reaches the work.</summary>

@@ -65,7 +65,8 @@ public static class PublicStopPayment
             why.AddRange(GivenReasons.NotAtAll(facts, [new HolderRow(served, notice, standing, Holds: true)], StopPaymentLaw.Public));
             why.AddRange(GivenReasons.Of(served, StopPaymentLaw.Public));
             why.Add(ToWhom(facts));
-            why.Add(TenDollars);
+            if (PaidTen(served, time) is null)
+                why.Add(TenDollars);
             if (notice.Standing == Standing.Lost)
                 why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition, and no work lies within its reach.", [.. notice.Why]));
             else if (reach.Kind == ReachKind.NotGiven && standing is Standing.Open or Standing.InDoubt)
@@ -103,19 +104,24 @@ public static class PublicStopPayment
     [Rule("Civ. Code § 9362")]
     private static Reason TenDollars { get; } = Reason.Of("Civ. Code § 9362", $"Pay the entity $10 with the notice, so that it tells you of the time to sue.");
 
+    // The first notice that counts and with which ten dollars were paid.
+    private static StopPaymentGiven? PaidTen(HolderServed served, TimeOfGiving time)
+    {
+        foreach (var service in served.Counting(time))
+        {
+            if (service.Paper.TenDollars == true)
+                return service.Paper;
+        }
+
+        return null;
+    }
+
     /// <summary>The entity's own last day to tell one who paid ten dollars of the time to sue. Its silence proves nothing.</summary>
     [Rule("Civ. Code § 9362")]
     private static Finding? EntityTells(
         FactsAsOf facts, HolderServed served, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
     {
-        StopPaymentGiven? paid = null;
-        foreach (var service in served.Counting(time))
-        {
-            if (service.Paper.TenDollars == true)
-                paid ??= service.Paper;
-        }
-
-        if (paid is null)
+        if (PaidTen(served, time) is not { } paid)
             return null;
         var readings = new List<Reading>();
         foreach (var reading in completion.Open)

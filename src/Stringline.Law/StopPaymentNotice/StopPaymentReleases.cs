@@ -4,11 +4,11 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>The claimant's own release or reduction of a stop payment notice (Civ. Code § 8128). It bars no later notice that is timely.</summary>
-internal static class StopPaymentReleases
+public static class StopPaymentReleases
 {
     /// <summary>Whether a notice was released whole.</summary>
     [Rule("Civ. Code § 8128")]
-    public static Verdict IsReleased(FactsAsOf facts, StopPaymentGiven paper)
+    internal static Verdict IsReleased(FactsAsOf facts, StopPaymentGiven paper)
     {
         var verdict = Verdict.No;
         foreach (var release in facts.All<StopPaymentReleased>())
@@ -34,6 +34,8 @@ internal static class StopPaymentReleases
     [Rule("Civ. Code § 8128")]
     public static decimal ReducedBy(FactsAsOf facts, StopPaymentGiven paper)
     {
+        ArgumentNullException.ThrowIfNull(facts);
+        ArgumentNullException.ThrowIfNull(paper);
         var sum = 0m;
         foreach (var release in facts.All<StopPaymentReleased>())
         {

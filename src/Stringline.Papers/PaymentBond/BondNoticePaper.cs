@@ -31,7 +31,7 @@ internal static class BondNoticePaper
     private static Bundle Write(Matter matter, string section, string heads, string file)
     {
         matter.NotIfLost("payment-bond.notice-last-day", "The time to give notice on the bond is over.");
-        var (sureties, principals) = Named(matter, section);
+        var (sureties, principals, isKnown) = Named(matter, section);
         IReadOnlyList<Party> to = Addressees.WithAddress(matter, [.. sureties, .. principals], "Civ. Code § 8108");
         var leaf = new Leaf(file, "Notice to Surety and Bond Principal");
         leaf.Head(heads);
@@ -40,7 +40,7 @@ internal static class BondNoticePaper
         leaf.Field("Claimant’s demand", TypeStyle.BodyBold, NoticeContents.Demand(matter, BondClaim.Of(matter.Known).Demand, "Civ. Code § 8102(a)(6)(C)"));
         leaf.Field("Bond", [
             $"Surety: {string.Join("; ", sureties.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
-            $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
+            isKnown ? $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}" : "Principal: not known to claimant; this notice is given to each who may be it",
             matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recording not known to claimant"]);
         leaf.Field("Bond number", matter.Options.Number);
         NoticeContents.Put(leaf, matter);
@@ -52,6 +52,7 @@ internal static class BondNoticePaper
             First =
             [
                 "The notice goes to the surety and to the bond principal, both. One of them is not enough.",
+                .. isKnown ? Array.Empty<string>() : ["Who the principal is stands on the bond: an owner, a direct contractor or a subcontractor may be it (§ 8606(b)). Until the file says (work.paymentBond.principal), give the notice to each of them."],
                 "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
                 "For one without a contract with the contractor this late road may be closed where the subcontractor it supplied was paid or terminated: ask counsel.",
@@ -62,16 +63,17 @@ internal static class BondNoticePaper
         });
     }
 
-    private static (IReadOnlyList<Party> Sureties, IReadOnlyList<Party> Principals) Named(Matter matter, string section)
+    private static (IReadOnlyList<Party> Sureties, IReadOnlyList<Party> Principals, bool IsKnown) Named(Matter matter, string section)
     {
         var named = matter.Named(matter.Options.To);
         var bond = matter.Job.Party(matter.Job.Work.PaymentBond?.Surety);
         IReadOnlyList<Party> sureties = named.Count > 0 ? [.. named.Where(p => p.Capacity == PartyCapacity.Surety)] : bond is not null ? [bond] : matter.In(PartyCapacity.Surety);
-        IReadOnlyList<Party> principals = named.Count > 0 ? [.. named.Where(p => p.Capacity != PartyCapacity.Surety)] : matter.In(PartyCapacity.DirectContractor);
+        var told = BondClaim.ToldAsPrincipal(matter.Known, out var isKnown);
+        IReadOnlyList<Party> principals = named.Count > 0 ? [.. named.Where(p => p.Capacity != PartyCapacity.Surety)] : told;
         if (sureties.Count == 0)
             matter.Refuse("surety-missing", "parties", "No surety is there.", "Add a party with capacity \"surety\" and name it as work.paymentBond.surety. The owner or public entity gives a copy of the bond on request.", section);
         if (principals.Count == 0)
-            matter.Refuse("principal-missing", "parties", "No bond principal is there.", "Add the direct contractor whose bond it is, or name the principal with --to.", section);
-        return (sureties, principals);
+            matter.Refuse("principal-missing", "parties", "No bond principal is there.", "Add the one whose bond it is and name it as work.paymentBond.principal, or name the principal with --to.", section);
+        return (sureties, principals, isKnown || named.Count > 0);
     }
 }

@@ -55,7 +55,7 @@ internal static class PreliminaryNoticePaper
         {
             To = to,
             Manner = Addressees.Manner,
-            First = [.. First(matter, isPublic)],
+            First = [.. First(matter, to, isPublic)],
             Steps =
             [
                 $"Print {(to.Count == 1 ? "the notice" : $"the notice {to.Count} times, one for each person named")}; sign and date each in ink.",
@@ -92,8 +92,11 @@ internal static class PreliminaryNoticePaper
         ];
     }
 
-    private static IEnumerable<string> First(Matter matter, bool isPublic)
+    private static IEnumerable<string> First(Matter matter, IReadOnlyList<Party> to, bool isPublic)
     {
+        string[] missing = [.. matter.Assessment.NoticeDueTo.Where(r => !to.Any(p => r.AnyOf.Contains(p) || r.Agents.Contains(p))).Select(r => string.Join(" or ", r.AnyOf.Select(p => OneLine(p.Name))))];
+        if (missing.Length > 0)
+            yield return $"This is for some of them only. The notice is due to each; still to be told: {string.Join(", ", missing)} (Civ. Code § {(isPublic ? "9300(a)" : "8200(a)")}).";
         if (matter.Known.PreliminaryNotices.Count > 0)
             yield return "The file shows a preliminary notice given already. One notice to each person covers all work under one hirer (Civ. Code § 8206); be sure that another is meant.";
         if (isPublic)

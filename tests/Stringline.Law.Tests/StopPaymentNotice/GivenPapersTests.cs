@@ -89,6 +89,9 @@ public sealed class GivenPapersTests
     {
         Assert.Equal([4], Last(Given()).Corrected("(stop-payment-given.tenDollars)"));
         Assert.Empty(Last(Given().Paper(p => p with { TenDollars = false })).Corrected("(stop-payment-given.tenDollars)"));
+        // § 9362(c): nobody is told to pay what was paid.
+        foreach (var paid in (bool?[])[true, false, null])
+            Assert.Equal(paid != true, Last(Given().Paper(p => p with { TenDollars = paid })).Says("Pay the entity $10"));
         Assert.False(Last(Given().Paper(p => p with { Manner = Manner.Email })).Asks("(stop-payment-given."));
     }
 

@@ -100,6 +100,6 @@ public sealed class PrivatePaymentBondTests
     {
         var job = new JobBuilder().PaymentBond("2026-03-01").Notice("2026-03-02").Furnished("2026-03-02", 400m).Ended("2026-04-06")
             .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true });
-        Assert.Equal(expected, Action(filed is null ? job : job.ActionOn(filed, Facts.ActionOn.PaymentBond), "2026-07-01").Standing);
+        Assert.Equal(expected, Action(filed is null ? job : job.ActionOn(filed, Law.Facts.ActionOn.PaymentBond), "2026-07-01").Standing);
     }
 }

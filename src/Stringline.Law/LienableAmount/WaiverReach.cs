@@ -53,6 +53,9 @@ internal readonly record struct WaiverReach(decimal Surely, decimal AcrossALine,
     // What had ended by that day was provided by then, whenever it was begun.
     private static decimal Through(Obligation item, LocalDate last)
     {
+        // On a day that nobody knows it may have been furnished later, even where the day of asking is that of the signing.
+        if (item.Entry is Furnished { Until.Latest: null })
+            return 0m;
         if (item.Due <= last)
             return item.Unpaid;
         if (item.Entry!.On.Latest is not { } first)

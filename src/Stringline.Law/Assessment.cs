@@ -102,7 +102,7 @@ public sealed record Assessment
         var owners = isPublic ? OwnersNotice.Of(facts, calendar) : [];
         var completion = isPublic ? PublicCompletion.Of(facts, owners) : null;
         var reach = completion is not null
-            ? PublicNotice.ReachOf(facts) with { Complete = HasCeased.ByCompletion(facts, completion)?.On.Latest }
+            ? PublicNotice.ReachOf(facts) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy }
             : new Reach(ReachKind.NoneDue, null, null, [], false);
         var licence = LicenceGate.Assess(facts);
         var amounts = new Amounts(facts, reach, licence);
@@ -139,7 +139,7 @@ public sealed record Assessment
         var licence = LicenceGate.Assess(facts);
         var ownersNotices = OwnersNotice.Of(facts, calendar);
         var completion = CompletionDay.Of(facts, ownersNotices);
-        var reach = PreliminaryNoticeDays.ReachOf(facts, calendar) with { Complete = HasCeased.ByCompletion(facts, completion)?.On.Latest };
+        var reach = PreliminaryNoticeDays.ReachOf(facts, calendar) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy };
         var notice = PreliminaryNoticeDays.LastDay(facts, reach, calendar);
         var firstDay = FirstDay.Of(facts, completion, ownersNotices);
         var first = firstDay.Finding(facts);

@@ -229,6 +229,8 @@ public static class CompletionDay
 
         if (first is null)
             return;
+        if (first.LaborResumed)
+            SayWhenItWasFinished(readings, first);
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
@@ -245,6 +247,23 @@ public static class CompletionDay
             {
                 readings[i] = reading with { On = new Days(reading.On.Earliest, first.On.Latest) };
             }
+        }
+    }
+
+    // Complete in law by sixty days without labor it went on; a later completion that is certain moves no time, but ends the work.
+    private static void SayWhenItWasFinished(List<CompletionReading> readings, CompletionReading first)
+    {
+        LocalDate? finished = null;
+        foreach (var reading in readings)
+        {
+            if (reading is { Firmness: Firmness.Certain, LaborResumed: false } && reading.Structure == first.Structure && !(finished <= reading.On.Latest))
+                finished = reading.On.Latest;
+        }
+
+        for (var i = 0; finished is not null && i < readings.Count; i++)
+        {
+            if (readings[i].Firmness == Firmness.Certain && readings[i].Structure == first.Structure)
+                readings[i] = readings[i] with { WentOnUntil = finished };
         }
     }
 

@@ -45,6 +45,12 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
     /// <summary>Whether labor was resumed after it: complete in law, the work went on, and the claimant may have furnished more.</summary>
     public bool LaborResumed { get; init; }
 
+    /// <summary>Where it was complete in law and went on: the day by which it was surely finished all the same, by a later completion; null where none is.</summary>
+    public LocalDate? WentOnUntil { get; init; }
+
+    /// <summary>The day after which nobody worked any more.</summary>
+    public LocalDate OverBy => WentOnUntil ?? On.Latest;
+
     /// <summary>Of a work of several residential structures: which one was completed, or a name of its own where that is not known; null for the whole work.</summary>
     public string? Structure { get; init; }
 

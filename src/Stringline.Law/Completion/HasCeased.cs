@@ -15,7 +15,7 @@ public static class HasCeased
     {
         foreach (var reading in completion.Open)
         {
-            if (reading is { Firmness: Firmness.Certain, LaborResumed: false } && reading.On.Latest <= facts.AsOf)
+            if (reading.Firmness == Firmness.Certain && (!reading.LaborResumed || reading.WentOnUntil is not null) && reading.OverBy <= facts.AsOf)
                 return reading;
         }
 

@@ -184,4 +184,16 @@ public sealed class LaborStopTests
     public void Use_is_carried_by_the_stop_that_nothing_contests_and_may_have_been_by_an_earlier_one() =>
         Assert.Equal("completion by occupation 2026-03-27..2026-04-01 Certain",
             Lines(Read(new JobBuilder().Completed("2026-03-27", CompletionTheory.Occupation).LaborCeased("2026-03-06").LaborCeased("2026-04-01")))[0]);
+
+    // It went on after the sixty days, which ended on 1 May, and was finished between 15 and 20 June: from then on no more is furnished.
+    [Theory]
+    [InlineData("2026-07-10", Standing.Narrowed)] // reaches back to 20 June
+    [InlineData("2026-07-11", Standing.Lost)]
+    [Proves("Civ. Code § 8204(a)")]
+    public void Work_that_went_on_is_over_when_it_is_finished(string asOf, Standing expected)
+    {
+        var job = new JobBuilder().Furnished("2026-02-16", 10m).LaborCeased("2026-03-02", "2026-05-04", unfinished: true);
+        Assert.Equal(expected, job.Completed("2026-06-15..2026-06-20").On(asOf).Get("preliminary-notice.last-day").Standing);
+        Assert.Equal(["2026-05-01"], job.On(asOf).Get("completion.day").DaysOf());
+    }
 }

@@ -62,15 +62,15 @@ internal static partial class SaidOfDrawnFiles
         }
     }
 
-    // What the draws may never make: a public utility, ten dollars paid with a notice, a claim that outlives its article, a design
-    // professional paid in part after its claim.
+    // What the draws may never make: a public utility, ten dollars paid with a notice, a claim that outlives its article, a design professional's
+    // lien that was paid.
     private static IEnumerable<(JobFile Job, LocalDate AsOf)> Seldom =>
     [
         (new JobBuilder().Role(ClaimantRole.Subcontractor).Work(w => w with { PublicUtility = true }).HirerPaid("2026-03-16", 12_000m).Build(), new(2026, 6, 1)),
         (new JobBuilder().PublicWork().Furnished("2026-01-05", 500m).Notice("2026-01-05", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance)
             .StopPaymentGiven("2026-02-11", 500m, false, "city").Which(e => (StopPaymentGiven)e with { TenDollars = true }).Build(), new(2026, 2, 16)),
         (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2029-12-03", "2029-12-05", 500m).Build(), new(2030, 2, 1)),
-        (Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-06", 24_000m).Design("2025-11-07").Paid("2025-11-20", 10_000m).Build(), new(2025, 12, 1)),
+        (Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").Paid("2025-12-08", 24_000m).Build(), new(2025, 12, 10)),
     ];
 
     private static JobFile OfALargeProject(JobFile job, decimal price) => OfADirectContractor(job, WorkKind.Private) with

@@ -118,6 +118,7 @@ public sealed record Assessment
         findings.AddRange(completion is not null ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
         WaiverFindings.AddTo(findings, facts, amount);
         Conditions.Apply(findings);
+        IndexWatch.EndWith(findings);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
@@ -191,6 +192,7 @@ public sealed record Assessment
         StopWork.AddTo(findings, facts, calendar);
         OwnersSecurity.AddTo(findings, facts);
         Conditions.Apply(findings);
+        IndexWatch.EndWith(findings);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);

@@ -132,9 +132,11 @@ public sealed class WorkedChains
     [Proves("Gov. Code § 6804")]
     public void The_payment_bond_of_a_private_work()
     {
-        Check("completed 31 March, bond recorded before; no preliminary notice", Bonded("2026-03-31"), "2026-04-15",
+        Check("completed 31 March, bond recorded before; no preliminary notice, nothing recorded, the index searched after the 15 days", Bonded("2026-03-31").IndexSearched("2026-04-16"), "2026-04-16",
             Days("payment-bond.notice-last-day", "2026-06-14"),
             Days("payment-bond.action-last-day", "2026-09-29", "2026-09-30"));
+        Check("the same, while a notice of completion may have been recorded unseen on or within 15 days after completion", Bonded("2026-03-31"), "2026-04-15",
+            Days("payment-bond.notice-last-day", "2026-04-15", "2026-04-30", "2026-06-14"));
         Check("notice of completion recorded on the day", Bonded("2026-03-31").OwnerRecorded("2026-03-31", states: "2026-03-31"), "2026-04-10",
             Days("payment-bond.notice-last-day", "2026-04-15"));
         Check("completed 31 August, leap-year February", Bonded("2027-08-31"), "2027-09-15",

@@ -158,7 +158,7 @@ public sealed class JobBuilder
     public JobBuilder ClaimServed(string on, Manner manner = Manner.CertifiedMail, params string[] to) =>
         Add(i => new ClaimServed { Index = i, On = When(on), Manner = manner, To = to.Length == 0 ? ["owner"] : to });
 
-    public JobBuilder IndexSearched(string on) => Add(i => new IndexSearched { Index = i, On = When(on) });
+    public JobBuilder IndexSearched(string on, string? county = null) => Add(i => new IndexSearched { Index = i, On = When(on), County = county });
 
     public JobBuilder PaymentDemanded(string on, decimal amount, Manner? manner = Manner.Personal) =>
         Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount, Manner = manner });

@@ -91,7 +91,7 @@ public static partial class JobFileGen
             (Entry)new OwnerToldUs { Index = at.Index, On = on, Notice = notice, Mailed = mailed, Manner = manner }),
         Gen.Select(When, MaybeValue(Day), MaybeValue(Day), Said, Maybe(Line)).Select((on, posted, knew, lease, lacks) =>
             (Entry)new NonresponsibilityRecorded { Index = at.Index, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease, Lacks = lacks }),
-        When.Select(on => (Entry)new IndexSearched { Index = at.Index, On = on }),
+        Gen.Select(When, Maybe(Gen.OneOf(Counties.All.ToArray()))).Select((on, county) => (Entry)new IndexSearched { Index = at.Index, On = on, County = county }),
     ];
 
     private static IEnumerable<Gen<Entry>> Claims(Around at) =>
@@ -136,8 +136,8 @@ public static partial class JobFileGen
             Against = against,
             SmallClaims = small,
         },
-        Gen.Select(When, at.PartyList).Select((on, to) => (Entry)new ActionServed { Index = at.Index, On = on, To = to }),
-        When.Select(on => (Entry)new TrialBegun { Index = at.Index, On = on }),
+        Gen.Select(When, at.PartyList, at.Named<ActionFiled>()).Select((on, to, of) => (Entry)new ActionServed { Index = at.Index, On = on, To = to, Of = of }),
+        Gen.Select(When, at.Named<ActionFiled>()).Select((on, of) => (Entry)new TrialBegun { Index = at.Index, On = on, Of = of }),
         Gen.Select(When, Gen.Enum<ActionEnd>(), Said, at.Named<ActionFiled>()).Select((on, how, without, of) =>
             (Entry)new ActionEnded { Index = at.Index, On = on, How = how, WithoutPrejudice = without, Of = of }),
         Gen.Select(When, Maybe(Line), Said, Said).Select((on, instrument, mailed, proof) =>

@@ -21,6 +21,9 @@ internal static partial class EntryWriting
                 json.Text("amends", e.Amends);
                 json.Text("structure", e.Structure);
                 return true;
+            case IndexSearched e:
+                json.Text("county", e.County);
+                return true;
             case CreditRecorded e:
                 json.Day("until", e.Until);
                 json.Text("instrument", e.Instrument);
@@ -35,6 +38,10 @@ internal static partial class EntryWriting
                 return true;
             case ActionServed e:
                 json.SomeTexts("to", e.To);
+                json.Text("of", e.Of);
+                return true;
+            case TrialBegun e:
+                json.Text("of", e.Of);
                 return true;
             case ActionEnded e:
                 json.WriteString("how", JobFileWords.Word(e.How));

@@ -113,8 +113,8 @@ internal static partial class EntryWriting
             throw Unsayable(entry, "has a kind the format does not know");
     }
 
-    private static bool SaysNoMore(Entry entry) => entry is FurnishingEnded or Withdrawn or IndexSearched or WorkWillNotCommence
-        or TrialBegun or ConferenceHeld or FinalPayment or FinalDecisionServed or DisputedWorkDone;
+    private static bool SaysNoMore(Entry entry) => entry is FurnishingEnded or Withdrawn or WorkWillNotCommence
+        or ConferenceHeld or FinalPayment or FinalDecisionServed or DisputedWorkDone;
 
     private static void Given(Utf8JsonWriter json, IEnumerable<string> to, Manner? manner, string? article)
     {

@@ -99,12 +99,21 @@ public static class PropertyBound
     [Rule("Civ. Code § 8442(b)")]
     private static Effect Knowledge(FactsAsOf facts)
     {
-        var owners = facts.Job.In(PartyCapacity.Owner);
-        if (owners.Any(o => o.KnewOfWork == true))
-            return new Effect(Standing.Open, Reason.Of("Civ. Code § 8442(b)", $"The work was done with the knowledge of the owner of the fee: it is bound; keep the proof of that knowledge."));
-        return owners.Any(o => o.KnewOfWork == false)
-            ? new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"The owner of the fee did not know of the work: the fee is not bound, the leasehold is."))
-            : new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8442(b)", $"The fee is bound only if its owner knew of the work."), "Did the landlord know of the work? Keep what shows it. (parties.knewOfWork)");
+        Party? knew = null, ignorant = null, unsaid = null;
+        foreach (var owner in facts.Job.In(PartyCapacity.Owner))
+        {
+            _ = owner.KnewOfWork switch { true => knew = owner, false => ignorant = owner, null => unsaid = owner };
+        }
+
+        // The section speaks of the interest of the person who knew: each owner's is bound, or not, for itself.
+        return (knew, ignorant) switch
+        {
+            (not null, not null) => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"{ignorant.Name} did not know of the work, and its interest in the fee is not bound; that of {knew.Name}, who knew of it, is: keep the proof of that knowledge.")),
+            (not null, null) => new Effect(Standing.Open, Reason.Of("Civ. Code § 8442(b)", $"The work was done with the knowledge of the owner of the fee: it is bound; keep the proof of that knowledge.")),
+            (null, not null) when unsaid is not null => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"{ignorant.Name} did not know of the work, and its interest in the fee is not bound; that of {unsaid.Name} is, if it knew of the work or ordered it."), $"Did {unsaid.Name} know of the work? Its interest is judged for itself. (parties.knewOfWork)"),
+            (null, not null) => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"The owner of the fee did not know of the work: the fee is not bound, the leasehold is.")),
+            (null, null) => new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8442(b)", $"The fee is bound only if its owner knew of the work."), "Did the landlord know of the work? Keep what shows it. (parties.knewOfWork)"),
+        };
     }
 
     private static Standing MostForTheLandlord(IReadOnlyList<Effect> effects)

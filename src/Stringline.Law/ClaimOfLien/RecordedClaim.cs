@@ -75,13 +75,12 @@ public static class RecordedClaim
 
     /// <summary>
     /// Whether the claim that counts has been released. A release recorded before it concerns an earlier claim and does not end the
-    /// right, unless it says that the debt is satisfied: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v.
+    /// right, unless it says that the debt is satisfied; nor does the release of a claim that does not count, such as one recorded too early: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v.
     /// Nowack &amp; Associates (1991) 226 Cal.App.3d 1558.
     /// </summary>
     [Rule("Civ. Code § 8490", Sure = Sure.Opinion)]
     public static Verdict IsReleased(FactsAsOf facts, ClaimRecorded? counts)
     {
-        var only = facts.All<ClaimRecorded>().Count < 2;
         var verdict = Verdict.No;
         foreach (var release in facts.All<ReleaseRecorded>())
         {
@@ -89,9 +88,7 @@ public static class RecordedClaim
                 return Verdict.Yes;
             if (release.Satisfied == false)
                 continue;
-            if (only || counts is null || Days.Of(counts.On) is not { } recorded)
-                return Verdict.Yes;
-            if (Days.Of(release.On) is { } released)
+            if (counts is not null && Days.Of(counts.On) is { } recorded && Days.Of(release.On) is { } released)
             {
                 if (released.Earliest >= recorded.Latest)
                     return Verdict.Yes;

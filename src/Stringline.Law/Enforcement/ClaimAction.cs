@@ -82,26 +82,6 @@ internal static class ClaimAction
         return null;
     }
 
-    /// <summary>How an action ended; the last word counts. Null where the file does not show that it did.</summary>
-    /// <param name="facts">The facts.</param>
-    /// <param name="action">The action.</param>
-    /// <param name="filed">The day it was filed.</param>
-    /// <param name="surely">Whether it is surely this action that ended.</param>
-    public static ActionEnded? EndOf(FactsAsOf facts, ActionFiled action, Days filed, out bool surely)
-    {
-        ActionEnded? end = null;
-        surely = true;
-        foreach (var ended in facts.All<ActionEnded>())
-        {
-            if (ended.On.Latest < filed.Earliest || (ended.Of is { } named && !facts.Names(named, action)))
-                continue;
-            end = ended;
-            surely = ended.Of is not null || facts.All<ActionFiled>().Count == 1;
-        }
-
-        return end;
-    }
-
     private static bool IsAmong(IReadOnlyList<string> ids, string id)
     {
         foreach (var one in ids)

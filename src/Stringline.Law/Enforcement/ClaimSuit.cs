@@ -74,7 +74,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
         var standing = InTime(filed, calendar);
         if (standing == Standing.Kept && enforces == Verdict.Open)
             standing = Standing.InDoubt;
-        if (ClaimAction.EndOf(facts, action, filed, out var surely) is not { } end)
+        if (OwnAction.EndOf(facts, action, orders: true, out var surely) is not { } end)
             return this with { Action = action, Standing = standing };
         surely &= enforces == Verdict.Yes;
         var after = AfterEnd(end, standing, unsued);

@@ -17,50 +17,40 @@ internal static class Prosecution
     /// <summary>The findings <c>prosecution.service-last-day</c>, <c>prosecution.last-day</c> and <c>prosecution.five-years</c>.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, Days filed, Stay? stay, OpenDays calendar)
     {
-        var trial = FirstAfter<TrialBegun>(facts, filed);
-        yield return Service(facts, action, filed, FirstAfter<ActionServed>(facts, filed) ?? trial, calendar);
+        var trial = OwnAction.Trial(facts, action);
+        var served = OwnAction.Served(facts, action);
+        yield return Service(facts, action, filed, served.Perhaps is null ? trial : served, calendar);
         yield return Trial(facts, action, filed, trial, calendar);
         yield return FiveYears(facts, action, filed, trial, stay, calendar);
     }
 
-    private static Days? FirstAfter<T>(FactsAsOf facts, Days filed) where T : Entry
-    {
-        foreach (var entry in facts.All<T>())
-        {
-            if (Days.Of(entry.On) is { } on && on.Latest >= filed.Earliest)
-                return on;
-        }
-
-        return null;
-    }
-
     [Rule("Code Civ. Proc. § 583.420", Since = "1985-01-01")]
-    private static Finding Service(FactsAsOf facts, ActionFiled action, Days filed, Days? served, OpenDays calendar)
+    private static Finding Service(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First served, OpenDays calendar)
     {
         var last = Period.AddYears(filed.Earliest, YearsToTrial);
         Reading[] readings = [Deadline.Own("two years after the action was filed", last, calendar)];
-        return Deadline.Finding("prosecution.service-last-day", "Serve the action", Deadline.StandingOf(facts.AsOf, readings, served, endFirm: false), readings, calendar,
+        return Deadline.Finding("prosecution.service-last-day", "Serve the action", served.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
             () => [Reason.Of("Code Civ. Proc. § 583.420", $"If summons and complaint are not served within two years, by {last}, the court may dismiss the action.", [action])], endKnown: true,
-            served is null ? () => [new Question("On which day was the summons served, and on whom? (action-served)")] : null);
+            () => served.Perhaps is null ? [new Question("On which day was the summons served, and on whom? (action-served)")] : [.. OwnAction.Ask(served, "the summons was served", "action-served")]);
     }
 
     [Rule("Civ. Code § 8462")]
-    private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, Days? trial, OpenDays calendar)
+    private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First trial, OpenDays calendar)
     {
         var last = Period.AddYears(filed.Earliest, YearsToTrial);
         Reading[] readings = [Deadline.Own("two years after the action was filed", last, calendar)];
-        return Deadline.Finding("prosecution.last-day", "Bring the action to trial", Deadline.StandingOf(facts.AsOf, readings, trial, endFirm: false), readings, calendar,
-            () => [Reason.Of("Civ. Code § 8462", $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution.", [action])], endKnown: true);
+        return Deadline.Finding("prosecution.last-day", "Bring the action to trial", trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
+            () => [Reason.Of("Civ. Code § 8462", $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution.", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
     }
 
     /// <summary>Brought to trial within five years, else it is dismissed; a stay in the owner's bankruptcy may have held that time.</summary>
     [Rule("Code Civ. Proc. § 583.310", Since = "1985-01-01")]
-    private static Finding FiveYears(FactsAsOf facts, ActionFiled action, Days filed, Days? trial, Stay? stay, OpenDays calendar)
+    private static Finding FiveYears(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First trial, Stay? stay, OpenDays calendar)
     {
         var last = Period.AddYears(filed.Earliest, YearsAtMost);
         Reading[] readings = [Deadline.Own("five years after the action was filed", last, calendar)];
-        return Deadline.Finding("prosecution.five-years", "Bring the action to trial: the outer limit", Deadline.StandingOf(facts.AsOf, readings, trial, endFirm: stay is null && filed.IsExact), readings, calendar,
+        return Deadline.Finding("prosecution.five-years", "Bring the action to trial: the outer limit", trial.Standing(facts.AsOf, readings, endFirm: stay is null && filed.IsExact), readings, calendar,
             () => [Reason.Of("Code Civ. Proc. § 583.310", $"An action shall be brought to trial within five years, by {last}. A written agreement of the parties, or a time in which the action was stayed or could not be tried, lengthens it (Code Civ. Proc. §§ 583.330, 583.340, from memory).", [action])], endKnown: true,
-            trial is null && facts.AsOf > last ? () => [new Question("Was the action brought to trial, and when? (trial-begun)")] : null);
+            () => trial.Perhaps is null && facts.AsOf > last ? [new Question("Was the action brought to trial, and when? (trial-begun)")] : [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
     }
 }

@@ -49,7 +49,11 @@ public sealed record ClaimRecorded : Entry
 }
 
 /// <summary>The county index was searched for the owner's notices and nothing unknown was found.</summary>
-public sealed record IndexSearched : Entry;
+public sealed record IndexSearched : Entry
+{
+    /// <summary>The county whose index was searched; null where the file does not say: that of the site, where it lies in one county alone.</summary>
+    public string? County { get; init; }
+}
 
 /// <summary>A notice of credit was recorded (Civ. Code § 8460(b)).</summary>
 public sealed record CreditRecorded : Entry
@@ -107,10 +111,17 @@ public sealed record ActionServed : Entry
 {
     /// <summary>Party ids served; empty where the file does not say.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
+
+    /// <summary>The <see cref="Entry.Id"/> of the action; null where the file does not say, or there is only one.</summary>
+    public string? Of { get; init; }
 }
 
 /// <summary>The action was brought to trial (Civ. Code § 8462; Code Civ. Proc. § 583.310).</summary>
-public sealed record TrialBegun : Entry;
+public sealed record TrialBegun : Entry
+{
+    /// <summary>The <see cref="Entry.Id"/> of the action; null where the file does not say, or there is only one.</summary>
+    public string? Of { get; init; }
+}
 
 /// <summary>How an action ended.</summary>
 public enum ActionEnd

@@ -1,4 +1,5 @@
 using Stringline.Law.Bankruptcy;
+using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -26,13 +27,15 @@ internal static class ActionOnBond
             standing = stay?.Brought(standing, brought) ?? standing;
             if (standing == Standing.Kept && (IsEarly(brought, firstDay) || !SuesSurety(facts, action) || IsInTheWrongCourt(facts, action)))
                 standing = Standing.InDoubt;
-            standing = EndOf(facts, action) switch
+            var end = OwnAction.EndOf(facts, action, orders: false, out var surely);
+            standing = end switch
             {
+                null => standing,
+                _ when !surely => Standing.InDoubt,
                 { How: ActionEnd.Won or ActionEnd.Settled } => Standing.Done,
                 { How: ActionEnd.LostAtTrial } => Standing.Lost,
                 { How: ActionEnd.Dismissed, WithoutPrejudice: false } => Standing.Lost,
-                { How: ActionEnd.Dismissed } => Standing.InDoubt,
-                _ => standing,
+                _ => Standing.InDoubt,
             };
             if (standing is Standing.Kept or Standing.Done)
                 return standing;
@@ -92,18 +95,6 @@ internal static class ActionOnBond
     [Rule("40 U.S.C. § 3133(b)(3)", Since = "2002-08-21", Sure = Sure.FromMemory)]
     public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) => action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
 
-    private static ActionEnded? EndOf(FactsAsOf facts, ActionFiled action)
-    {
-        ActionEnded? found = null;
-        foreach (var end in facts.All<ActionEnded>())
-        {
-            if (end.How != ActionEnd.ReleaseOrdered && (end.Of is { } id ? id == action.Id : facts.All<ActionFiled>().Count == 1))
-                found = end;
-        }
-
-        return found;
-    }
-
     /// <summary>What is said of the actions.</summary>
     public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law, Days? firstDay)
     {
@@ -119,8 +110,9 @@ internal static class ActionOnBond
                 yield return Reason.Of(law.Action, $"Action filed {brought}, but not against the surety: join it in time.", [action]);
             else
                 yield return Reason.Of(law.Action, $"Action filed {brought}; it counts here if it is on the bond too.", [action]);
-            if (MayBeOnBond(action) && EndOf(facts, action) is { } end)
-                yield return Reason.Of(law.Action, $"The action ended {Days.Of(end.On)}.", [end]);
+            if (MayBeOnBond(action) && OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end)
+                yield return surely ? Reason.Of(law.Action, $"The action ended {Days.Of(end.On)}.", [end])
+                    : Reason.Of(law.Action, $"An action ended {Days.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
         }
     }
 
@@ -133,6 +125,8 @@ internal static class ActionOnBond
                 continue;
             if (action.Enforces.Count == 0)
                 yield return new Question("Is the action on the payment bond too? (action-filed.enforces)") { Corrects = action };
+            if (OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end && !surely)
+                yield return new Question("Which action was it that ended? (action-ended.of)") { Corrects = end };
             if (action.Against.Count == 0)
                 yield return new Question("Was the surety on the payment bond sued? (action-filed.against)") { Corrects = action };
         }

@@ -73,6 +73,10 @@ internal static class BondNotice
             return Deadline.Finding(Id, Title, right.Limit(Standing.Kept), [], calendar, () => [.. right.Why, none], endKnown: true, () => right.Questions);
         var readings = new List<Reading>();
         Read(completion, notices, law, calendar, readings, null);
+        var unseen = UnseenNotice.OfCompletion(facts, completion, notices, calendar);
+        var ceased = law.CessationCounts ? UnseenNotice.OfCessation(facts, notices) : [];
+        AddUnseen(unseen, readings, calendar);
+        AddUnseen(ceased, readings, calendar);
         return Deadline.Finding(Id, Title, right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, Why, completion.EndKnown, Ask);
 
         List<Reason> Why()
@@ -83,13 +87,33 @@ internal static class BondNotice
             Read(completion, notices, law, calendar, [], why);
             if (readings.Count == 0)
                 why.Add(Reason.Of(law.Section, $"The section sets an end and no beginning: the notice may be given at once, and its time ends 15 days after a notice of completion is recorded, seen or unseen."));
+            if (unseen.Count > 0)
+                why.Add(UnseenNotice.Why(facts, unseen, law.Section, DaysFromNotice));
+            if (ceased.Count > 0)
+                why.Add(UnseenNotice.Why(facts, ceased, law.Section, DaysFromNotice));
             if (LateRoad(facts, law) is { } late)
                 why.Add(late);
             why.AddRange(BondServed.Why(facts, law));
             return why;
         }
 
-        List<Question> Ask() => [.. right.Questions, .. BondServed.Questions(facts).Where(q => !right.Questions.Contains(q)), .. LateRoadQuestion(facts)];
+        List<Question> Ask() => [.. right.Questions, .. BondServed.Questions(facts).Where(q => !right.Questions.Contains(q)), .. LateRoadQuestion(facts), .. unseen.Count + ceased.Count == 0 ? (Question[])[] : [UnseenNotice.Ask([.. unseen, .. ceased], Deadline.Sorted(readings))]];
+    }
+
+    /// <summary>The 15 days of a notice that nobody may have seen: they can only make the time shorter. Our reading, so that the day to plan on is safe.</summary>
+    [Rule("Civ. Code § 8612(b)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 9560(b)", Sure = Sure.OurReading)]
+    private static void AddUnseen(IReadOnlyList<UnseenNotice> unseen, List<Reading> readings, OpenDays calendar)
+    {
+        var end = LocalDate.MinIsoValue;
+        foreach (var reading in readings)
+            end = LocalDate.Max(end, reading.Day);
+        foreach (var notice in unseen)
+        {
+            var last = Period.LastDay(notice.Recorded, DaysFromNotice);
+            if (last < end)
+                readings.Add(Deadline.Own(notice.Name, last, calendar));
+        }
     }
 
     private static Standing StandingOf(FactsAsOf facts, BondNoticeNeed need, BondServed served, List<Reading> readings, bool endFirm)

@@ -1,4 +1,5 @@
 using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -27,10 +28,26 @@ public static class IndexWatch
     /// <summary>Whether nothing is left of an act for which the watch is kept.</summary>
     internal static bool IsOver(Finding act) => act.Standing is Standing.Kept or Standing.Done or Standing.Lost;
 
+    /// <summary>Takes the watch out where nothing it is kept for is left, whether by its own clock or because a condition of it is lost, such as the license.</summary>
+    internal static void EndWith(List<Finding> findings)
+    {
+        var watch = -1;
+        for (var i = 0; i < findings.Count; i++)
+        {
+            if (findings[i].Id == "index-watch.next-day")
+                watch = i;
+            else if (findings[i].Id is "claim-of-lien.last-day" or "stop-payment-notice.last-day" or "payment-bond.notice-last-day" && !IsOver(findings[i]))
+                return;
+        }
+
+        if (watch >= 0)
+            findings.RemoveAt(watch);
+    }
+
     /// <summary>The finding, for a window.</summary>
     internal static Finding Watch(FactsAsOf facts, Window window, PlanSettings settings, OpenDays calendar)
     {
-        var search = LastSearch(facts);
+        var search = IndexSearches.LeastLate(facts);
         var next = search?.On.Earliest is { } searched ? NextSearch(searched, window.Days, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
         var reading = new Reading(search is null ? "no search yet" : "after the last search", next);
         return new Finding
@@ -42,23 +59,12 @@ public static class IndexWatch
             ActBy = next,
             Readings = [reading],
             Band = new Band(reading, reading),
-            Explain = () => Why(search, window, settings, calendar),
+            Explain = () => Why(facts, search, window, settings, calendar),
+            Ask = () => IndexSearches.Ask(facts),
         };
     }
 
-    private static IndexSearched? LastSearch(FactsAsOf facts)
-    {
-        IndexSearched? last = null;
-        foreach (var search in facts.All<IndexSearched>())
-        {
-            if (search.On.Earliest is not null && (last is null || search.On.Earliest > last.On.Earliest))
-                last = search;
-        }
-
-        return last;
-    }
-
-    private static List<Reason> Why(IndexSearched? search, Window window, PlanSettings settings, OpenDays calendar)
+    private static List<Reason> Why(FactsAsOf facts, IndexSearched? search, Window window, PlanSettings settings, OpenDays calendar)
     {
         var why = new List<Reason>
         {
@@ -66,9 +72,14 @@ public static class IndexWatch
         };
         if (settings.MailBacklogDays >= window.Days)
             why.Add(Reason.Of(window.Section, $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
+        var counties = facts.Job.Work.Site.AlsoIn;
+        if (counties.Count > 0)
+            why.Add(Reason.Of("Civ. Code § 8060", $"The site lies in {facts.Job.Work.Site.County} and {string.Join(" and ", counties)}: a notice may be recorded in each, so each index is searched, and the one searched least lately sets the day."));
         if (search?.On.Earliest is not { } searched)
         {
-            why.Add(Reason.Of("", $"The file shows no search yet: search at once."));
+            why.Add(IndexSearches.NotSearched(facts).ToArray() is { Length: > 0 } unsearched
+                ? Reason.Of("", $"The file shows no search yet of the index of {string.Join(" and ", unsearched)}: search it at once.", facts.All<IndexSearched>())
+                : Reason.Of("", $"The file shows no search yet: search at once.", facts.All<IndexSearched>()));
             return why;
         }
 

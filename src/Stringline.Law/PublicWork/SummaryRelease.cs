@@ -26,10 +26,9 @@ internal static class SummaryRelease
         var kept = false;
         foreach (var affidavit in facts.All<ReleaseAffidavitServed>())
         {
-            if (Days.Of(affidavit.On) is not { } on)
-                continue;
             number++;
-            var last = AnswerLastDay(facts, affidavit, on, number, calendar, out var answer);
+            CounterPapers answer;
+            var last = Days.Of(affidavit.On) is { } on ? AnswerLastDay(facts, affidavit, on, number, calendar, out answer) : OnADayUnknown(facts, affidavit, number, calendar, out answer);
             kept |= answer.Given is not null && last.Standing != Standing.Lost;
             findings.Add(last);
         }
@@ -73,9 +72,29 @@ internal static class SummaryRelease
         var standing = Deadline.StandingOf(facts.AsOf, readings, answer.Given, endFirm);
         if (answer.IsAsked && standing is Standing.Kept or Standing.Lost && !IsPastAll(answer.AtBest, readings))
             standing = Standing.InDoubt;
-        return Deadline.Finding(
-            number == 1 ? "summary-release.answer-last-day" : $"summary-release.answer-last-day.{number}", "Counteraffidavit against the release of withheld money: last day to serve it",
-            standing, Deadline.Sorted(readings), calendar, () => Why(affidavit, served, counter, asAsked, standing), endKnown: true, () => Questions(affidavit, counter)) with
+        return Deadline.Finding(Id(number), Title, standing, Deadline.Sorted(readings), calendar, () => Why(affidavit, served, counter, asAsked, standing), endKnown: true, () => Questions(affidavit, counter)) with
+        {
+            Amount = affidavit.Amount,
+        };
+    }
+
+    private const string Title = "Counteraffidavit against the release of withheld money: last day to serve it";
+
+    private static string Id(int number) => number == 1 ? "summary-release.answer-last-day" : $"summary-release.answer-last-day.{number}";
+
+    /// <summary>Served on a day that nobody knows: the day stated is planned on, and where none is the days may be over at any time. Nothing of it is sure.</summary>
+    [Rule("Civ. Code § 9404", Sure = Sure.OurReading)]
+    private static Finding OnADayUnknown(FactsAsOf facts, ReleaseAffidavitServed affidavit, int number, OpenDays calendar, out CounterPapers answer)
+    {
+        Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading("the day that the entity's notice states", stated) : new Reading("at once: nobody knows when the days began", facts.AsOf)];
+        var counter = answer = CounterPapers.Of(facts, LocalDate.MinIsoValue, affidavit.AnswerBy ?? LocalDate.MaxIsoValue);
+        return Deadline.Finding(Id(number), Title, Standing.InDoubt, readings, calendar,
+            () =>
+            [
+                Reason.Of(Notice, $"The public entity served the direct contractor's affidavit on a day that the file does not give. It releases the money unless a counteraffidavit is served on it on or before the day stated, {LeastDays} to {MostDays} days after that service: serve it at once.", [affidavit]),
+                .. counter.Why,
+            ], endKnown: true,
+            () => [new Question("On which day was the affidavit served on the claimant? (release-affidavit-served.on)", Days: MostDays) { Corrects = affidavit }, .. Questions(affidavit, counter)]) with
         {
             Amount = affidavit.Amount,
         };

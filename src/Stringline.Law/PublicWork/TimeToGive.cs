@@ -58,14 +58,16 @@ public sealed class TimeToGive
                 readings.Add(Deadline.Own(reading.Name + ", at the latest", latest, calendar));
         }
 
-        var unseen = UnseenNotice.Of(facts, completion, owners, calendar);
+        var unseen = UnseenNotice.OfCompletion(facts, completion, owners, calendar);
+        var ceasedUnseen = ShorteningOnly(UnseenNotice.OfCessation(facts, owners), readings);
         foreach (var notice in unseen)
-        {
             readings.Add(Deadline.Own(notice.Name, Period.LastDay(notice.Recorded, DaysFromRecording), calendar));
-        }
-
+        foreach (var notice in ceasedUnseen)
+            readings.Add(Deadline.Own(notice.Name, Period.LastDay(notice.Recorded, DaysFromRecording), calendar));
         if (unseen.Count > 0)
-            why.Add(UnseenNotice.Why(unseen, Recorded, DaysFromRecording));
+            why.Add(UnseenNotice.Why(facts, unseen, Recorded, DaysFromRecording));
+        if (ceasedUnseen.Count > 0)
+            why.Add(UnseenNotice.Why(facts, ceasedUnseen, Recorded, DaysFromRecording));
         if (IdleUnderTheStateContractAct(facts) is { } caution)
             why.Add(caution);
 
@@ -102,7 +104,18 @@ public sealed class TimeToGive
         // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
         var sorted = Deadline.Sorted([.. readings.Where(r => r.Day <= shortest), .. fromRecording]);
         return new TimeToGive(sorted, completion.EndFirm || ceased, why,
-            unseen.Count == 0 ? ofOne ?? (IReadOnlyList<Question>)[] : [UnseenNotice.Ask(unseen, sorted), .. ofOne ?? []]);
+            unseen.Count + ceasedUnseen.Count == 0 ? ofOne ?? (IReadOnlyList<Question>)[] : [UnseenNotice.Ask([.. unseen, .. ceasedUnseen], sorted), .. ofOne ?? []]);
+    }
+
+    // A notice that nobody has seen is looked for because it can make the time shorter.
+    private static IReadOnlyList<UnseenNotice> ShorteningOnly(IReadOnlyList<UnseenNotice> unseen, List<Reading> readings)
+    {
+        if (readings.Count == 0 || unseen.Count == 0)
+            return unseen;
+        var end = LocalDate.MinIsoValue;
+        foreach (var reading in readings)
+            end = LocalDate.Max(end, reading.Day);
+        return [.. unseen.Where(n => Period.LastDay(n.Recorded, DaysFromRecording) < end)];
     }
 
     /// <summary>

@@ -1,4 +1,5 @@
 using Stringline.Law.Bankruptcy;
+using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -163,28 +164,15 @@ internal sealed class ActionsOnNotice
     [Rule("Civ. Code § 9510")]
     private Standing? Ended(ActionFiled action)
     {
-        if (EndOf(action) is not { } end)
+        if (OwnAction.EndOf(facts, action, orders: false, out var surely) is not { } end)
             return null;
-        return end.How switch
+        return !surely ? Standing.InDoubt : end.How switch
         {
             ActionEnd.Won or ActionEnd.Settled => Standing.Done,
             ActionEnd.LostAtTrial => Standing.Lost,
             ActionEnd.Dismissed => end.WithoutPrejudice == false ? Standing.Lost : Standing.InDoubt,
-            ActionEnd.ReleaseOrdered => null,
             _ => throw new InvalidOperationException($"No such end: {end.How}."),
         };
-    }
-
-    private ActionEnded? EndOf(ActionFiled action)
-    {
-        ActionEnded? found = null;
-        foreach (var end in facts.All<ActionEnded>())
-        {
-            if (end.Of is { } id ? id == action.Id : facts.All<ActionFiled>().Count == 1)
-                found = end;
-        }
-
-        return found;
     }
 
     /// <summary>What is said of the actions.</summary>
@@ -211,8 +199,14 @@ internal sealed class ActionsOnNotice
                 };
             }
 
-            if (EndOf(action) is { } end && Ended(action) is { } standing)
+            if (OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end && Ended(action) is { } standing)
             {
+                if (!surely)
+                {
+                    yield return Reason.Of(law.Ends, $"An action ended {Days.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
+                    continue;
+                }
+
                 yield return standing switch
                 {
                     Standing.Done => Reason.Of(law.Ends, $"The action ended {Days.Of(end.On)} in the claimant's favor, or was settled.", [end]),
@@ -235,7 +229,10 @@ internal sealed class ActionsOnNotice
                 questions.Add(new Question(ReferenceEquals(law, StopPaymentLaw.Public)
                     ? "Were the public entity and the direct contractor both sued? (action-filed.against)"
                     : "Was everyone sued who holds money on a stop payment notice? (action-filed.against)") { Corrects = action });
-            if (EndOf(action) is { How: ActionEnd.Dismissed, WithoutPrejudice: null } end)
+            var end = OwnAction.EndOf(facts, action, orders: false, out var surely);
+            if (end is not null && !surely)
+                questions.Add(new Question("Which action was it that ended? (action-ended.of)") { Corrects = end });
+            if (end is { How: ActionEnd.Dismissed, WithoutPrejudice: null })
                 questions.Add(new Question("Does the order of dismissal say that it is without prejudice? (action-ended.withoutPrejudice)") { Corrects = end });
         }
 

@@ -110,8 +110,9 @@ internal static class AfterSuing
     {
         var last = Period.AddYears(filed.Earliest, Prosecution.YearsToTrial);
         List<Reading> readings = [Deadline.Own("two years after the action was filed", last, calendar)];
+        var trial = OwnAction.Trial(facts, action);
         return Deadline.Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
-            Deadline.StandingOf(facts.AsOf, readings, facts.FirstDayOf<TrialBegun>(), endFirm: false), readings, calendar,
-            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], endKnown: true);
+            trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
+            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
     }
 }

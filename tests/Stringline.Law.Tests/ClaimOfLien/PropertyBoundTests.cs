@@ -96,14 +96,18 @@ public sealed class PropertyBoundTests
         }
     }
 
-    // Knowledge of one of two owners binds the fee.
-    [Fact]
+    // Civ. Code § 8442(b): "the interest of a person ... with the knowledge of that person": each of two owners is judged for itself.
+    [Theory]
+    [InlineData(true, Standing.Narrowed, "keep the proof")]
+    [InlineData(null, Standing.Narrowed, "judged for itself")]
+    [InlineData(false, Standing.Narrowed, null)]
     [Proves("Civ. Code § 8442(b)")]
-    public void Of_two_owners_the_one_that_knew_of_the_work_counts()
+    public void Of_two_owners_the_interest_of_the_one_that_knew_of_the_work_is_bound(bool? other, Standing expected, string? says)
     {
-        var property = Property(w => w with { OrderedByTenant = true }, j => j.PartyWith("owner", p => p with { KnewOfWork = false }).Party("co-owner", PartyCapacity.Owner).PartyWith("co-owner", p => p with { KnewOfWork = true }));
-        Assert.Equal(Standing.Open, property.Standing);
-        Assert.True(property.Says("keep the proof"));
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.PartyWith("owner", p => p with { KnewOfWork = false }).Party("co-owner", PartyCapacity.Owner).PartyWith("co-owner", p => p with { KnewOfWork = other }));
+        Assert.Equal(expected, property.Standing);
+        Assert.True(says is null || property.Says(says) || property.Asks(says));
+        Assert.Equal(other is not false, property.Says("its interest in the fee is not bound"));
     }
 
     [Theory]

@@ -214,6 +214,35 @@ public sealed class RecordedClaimTests
         Assert.Equal(Standing.Open, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"), "2026-04-13").Standing);
     }
 
+    // A release recorded before the only claim of the file is of an earlier one: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435.
+    [Theory]
+    [InlineData("2026-06-04", Standing.Kept)]
+    [InlineData("2026-06-05", Standing.Done)]
+    [InlineData("2026-06-01..2026-06-10", Standing.InDoubt)]
+    [InlineData("?", Standing.InDoubt)]
+    [Proves("Civ. Code § 8490")]
+    public void A_release_from_before_the_only_claim_is_none_of_it(string released, Standing expected)
+    {
+        var last = Last(Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded(released));
+        Assert.Equal(expected, last.Standing);
+        Assert.True(last.Asks("debt is satisfied"));
+    }
+
+    // Civ. Code § 8414(a): claims recorded before the claimant ceased are void, and a release of them that does not say that the debt is satisfied
+    // leaves the time to record a good one. Ceased on 10 April.
+    [Theory]
+    [InlineData(null, Standing.InDoubt)]
+    [InlineData(false, Standing.Open)]
+    [InlineData(true, Standing.Done)]
+    [Proves("Civ. Code § 8414(a)")]
+    [Proves("Civ. Code § 8490")]
+    public void The_release_of_claims_recorded_too_early_ends_the_right_only_with_the_debt(bool? satisfied, Standing expected)
+    {
+        JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-10", 10m).Ended("2026-04-10").ClaimRecorded("2026-03-09");
+        Assert.Equal(expected, Last(Job().ReleaseRecorded("2026-03-20", satisfied), "2026-05-04").Standing);
+        Assert.Equal(expected, Last(Job().ClaimRecorded("2026-03-16").ReleaseRecorded("2026-03-20", satisfied), "2026-05-04").Standing);
+    }
+
     [Fact]
     [Proves("Civ. Code § 8490")]
     public void A_released_claim_is_done()

@@ -128,10 +128,10 @@ public sealed class BondActionDaysTests
         Assert.Equal([6], open.Corrected("Is the action on the payment bond too?"));
         Assert.Equal([6], open.Corrected("Was the surety on the payment bond sued?"));
         Assert.Empty(Last(OnBond(Ceased(), "2025-11-10", null, "surety")).Questions);
-        // A release order is no end of an action on the bond; of two actions an end that names neither is of neither.
+        // A release order is no end of an action on the bond; of two actions an end that names neither may be of either.
         var released = Last(OnBond(Ceased(), "2025-11-10").ActionEnded("2026-03-02", ActionEnd.ReleaseOrdered));
         Assert.Equal((Standing.Kept, false), (released.Standing, released.Says("The action ended")));
-        Assert.Equal(Standing.Kept, Last(OnBond(OnBond(Ceased(), "2025-11-10", "a"), "2025-12-10", "b").ActionEnded("2026-03-02", ActionEnd.LostAtTrial)).Standing);
+        Assert.Equal(Standing.InDoubt, Last(OnBond(OnBond(Ceased(), "2025-11-10", "a"), "2025-12-10", "b").ActionEnded("2026-03-02", ActionEnd.LostAtTrial)).Standing);
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed class BondAmountTests
     private static JobBuilder Late(bool isPublic = true)
     {
         var job = (isPublic ? Public() : Private().PaymentBond("2025-07-01", "direct")).Furnished("2025-08-05", 17_320m, until: "2025-09-09").Furnished("2025-09-16", 1290m).Ended("2025-09-16");
-        return isPublic ? job.NoticedPublic("2025-09-30").Accepted() : job.Notice("2025-09-30").Completed("2025-10-22");
+        return isPublic ? job.NoticedPublic("2025-09-30").Accepted() : job.Notice("2025-09-30").Completed("2025-10-22").IndexSearched("2025-11-10");
     }
 
     private static Finding Amount(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("payment-bond.amount");
@@ -71,7 +71,7 @@ public sealed class BondAmountTests
     [Proves("Civ. Code § 8612(a)")]
     public void With_neither_notice_in_time_amount_and_action_are_lost(bool isPublic)
     {
-        var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted() : Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22");
+        var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted() : Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").IndexSearched("2025-11-10");
         Assert.Equal(Standing.Open, job.On("2026-01-05").Get("payment-bond.notice-last-day").Standing);
         var assessment = job.On("2026-03-01");
         Assert.Equal(Standing.Lost, assessment.Get("payment-bond.notice-last-day").Standing);

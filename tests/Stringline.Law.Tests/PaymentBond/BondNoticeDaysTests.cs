@@ -13,7 +13,7 @@ public sealed class BondNoticeDaysTests
 {
     private static JobBuilder OnPublic() => Public().Furnished("2025-08-05", 6430m).Accepted();
 
-    private static JobBuilder OnPrivate() => Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Completed("2025-10-22");
+    private static JobBuilder OnPrivate() => Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
 
     private static Finding Notice(JobBuilder job, string asOf = "2025-11-10") => job.On(asOf).Get("payment-bond.notice-last-day");
 
@@ -118,7 +118,7 @@ public sealed class BondNoticeDaysTests
     [InlineData("2026-01-06", Standing.InDoubt)]
     [Proves("Civ. Code § 8612(a)")]
     public void One_hired_by_the_owner_gives_it_on_the_owners_bond(string asOf, Standing expected) =>
-        Assert.Equal(expected, Notice(Private(hiredBy: "owner").PaymentBond("2025-07-01", "owner").Furnished("2025-08-05", 6430m).Completed("2025-10-22"), asOf).Standing);
+        Assert.Equal(expected, Notice(Private(hiredBy: "owner").PaymentBond("2025-07-01", "owner").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10"), asOf).Standing);
 
     // Before anything was furnished nothing is due; a paper given all the same is kept while no day ends its time.
     [Fact]

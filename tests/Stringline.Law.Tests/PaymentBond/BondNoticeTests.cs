@@ -11,7 +11,7 @@ namespace Stringline.Law.Tests.PaymentBond;
 public sealed class BondNoticeTests
 {
     private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Role(role, "sub").PaymentBond("2026-01-12")
-        .Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
+        .Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04").IndexSearched("2026-05-20");
 
     private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("payment-bond.notice-last-day");
 
@@ -72,6 +72,39 @@ public sealed class BondNoticeTests
         Assert.Equal(expected == Standing.Kept, Notice(job).Readings.Count == 0);
     }
 
+    // "Within 15 days after recordation of a notice of completion", whoever saw it; "if no notice of completion has been recorded", 75 days: until the
+    // index was searched after the day by which one could be recorded, 19 May, the shorter is planned on.
+    [Theory]
+    [InlineData(null, "2026-05-19", Standing.Open, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
+    [InlineData("2026-05-19", "2026-05-19", Standing.Open, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
+    [InlineData(null, "2026-05-20", Standing.InDoubt, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
+    [InlineData("2026-05-20", "2026-05-20", Standing.Open, new[] { "2026-07-18" })]
+    [InlineData(null, "2026-07-21", Standing.Lost, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
+    [Proves("Civ. Code § 8612(b)")]
+    [Proves("Civ. Code § 8182(a)")]
+    public void An_unseen_notice_of_completion_starts_its_fifteen_days_all_the_same(string? searched, string asOf, Standing expected, string[] days)
+    {
+        var job = new JobBuilder().Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
+        var notice = Notice(searched is null ? job : job.IndexSearched(searched), asOf);
+        Assert.Equal(days, notice.DaysOf());
+        Assert.Equal((expected, days[0] == "2026-07-18" ? "2026-07-17" : days[0]), (notice.Standing, notice.Plan()));
+        Assert.Equal(days.Length > 1, notice.Asks("(index-searched)"));
+        Assert.Equal(days.Length > 1, notice.Says("whether or not a copy was sent"));
+        // Given in between it is kept only once the index was searched.
+        Assert.Equal(searched == "2026-05-20" ? Standing.Kept : Standing.InDoubt, Notice(job.BondNoticeGiven("2026-06-10"), "2026-07-01").Standing);
+        Assert.Equal(Standing.Kept, Notice(job.IndexSearched("2026-05-20"), "2026-07-01").Standing);
+    }
+
+    // On public work a notice of cessation is planned on too (§ 9560(b)), so an unseen one is looked for.
+    [Fact]
+    [Proves("Civ. Code § 9560(b)")]
+    public void On_public_work_an_unseen_notice_of_cessation_is_looked_for()
+    {
+        JobBuilder Idle() => new JobBuilder().PublicWork().PaymentBond(null).Furnished("2026-02-02", 1000m).LaborCeased("2026-02-06", unfinished: true);
+        Assert.Equal("2026-03-23", Notice(Idle(), "2026-03-16").Plan()); // 15 days after Sunday 8 March
+        Assert.True(Notice(Idle(), "2026-03-16").Asks("cessation recorded?"));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8612(e)")]
     public void A_laborer_gives_none()
@@ -107,8 +140,8 @@ public sealed class BondNoticeTests
     [Proves("Civ. Code § 8612(b)")]
     public void A_completion_in_doubt_is_planned_on_its_shortest_reading_and_lost_only_on_its_longest()
     {
-        var job = new JobBuilder().PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-01..2026-05-20");
-        Assert.Equal(["2026-07-15", "2026-08-03"], Notice(job).DaysOf());
+        var job = new JobBuilder().PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-01..2026-05-20").IndexSearched("2026-06-05");
+        Assert.Equal(["2026-07-15", "2026-08-03"], Notice(job, "2026-06-08").DaysOf());
         Assert.Equal(Standing.InDoubt, Notice(job, "2026-08-03").Standing);
         Assert.Equal(Standing.Lost, Notice(job, "2026-08-04").Standing);
         Assert.Contains("2026-06-04", Notice(job.OwnerRecorded("2026-05-20")).DaysOf());

@@ -13,7 +13,7 @@ public sealed class BondPapersTests
 {
     private static JobBuilder OnPublic() => Public().Furnished("2025-08-05", 6430m).Accepted();
 
-    private static JobBuilder OnPrivate(string? principal = null) => Private().PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22");
+    private static JobBuilder OnPrivate(string? principal = null) => Private().PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
 
     private static Finding Notice(JobBuilder job, string asOf = "2026-02-02") => job.On(asOf).Get("payment-bond.notice-last-day");
 
@@ -182,11 +182,11 @@ public sealed class BondPapersTests
     [Proves("Civ. Code § 8608(a)")]
     public void Why_a_private_bond_does_not_answer_for_the_claimant_is_told()
     {
-        Finding Row(string? principal) => Private(hiredBy: "owner").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").On("2025-12-01").Get("payment-bond.notice-last-day");
+        Finding Row(string? principal) => Private(hiredBy: "owner").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01").Get("payment-bond.notice-last-day");
         Assert.True(Row(null).Says("the owner, hired the claimant. On a direct contractor's bond it then has no claim"));
         Assert.True(Row("direct").Says("There is no claim on the bond of Brushline Builders Inc."));
         Assert.False(Row("owner").Says("hired the claimant"));
-        var other = Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PaymentBond("2025-07-01", "second").Furnished("2025-08-05", 6430m).Completed("2025-10-22").On("2025-12-01").Get("payment-bond.notice-last-day");
+        var other = Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PaymentBond("2025-07-01", "second").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01").Get("payment-bond.notice-last-day");
         Assert.True(other.Says("The claimant's work went to Brushline Builders Inc., and the bond is that of Second Prime Co."));
         Assert.True(other.Asks("Whose bond is it"));
     }

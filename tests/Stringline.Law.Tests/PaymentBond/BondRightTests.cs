@@ -35,7 +35,7 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 8608(a)")]
     public void One_hired_by_the_owner_has_none_on_a_direct_contractors_bond(string? principal, Standing notice, Standing action)
     {
-        var assessment = Private(hiredBy: "owner").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").On("2025-12-01");
+        var assessment = Private(hiredBy: "owner").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01");
         Assert.Equal(notice, assessment.Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(action, assessment.Get("payment-bond.action-last-day").Standing);
         Assert.Equal(principal is null, assessment.Get("payment-bond.notice-last-day").Asks("(paymentBond.principal)"));
@@ -51,7 +51,7 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 8606")]
     public void A_direct_contractor_has_none_on_its_own_bond(string? principal, Standing expected)
     {
-        var assessment = DirectContractor().Party("second", PartyCapacity.DirectContractor).Party("sub", PartyCapacity.Subcontractor).PaymentBond("2025-07-01", principal).Price(6430m).Furnished("2025-08-05", 6430m).Completed("2025-10-22").On("2025-12-01");
+        var assessment = DirectContractor().Party("second", PartyCapacity.DirectContractor).Party("sub", PartyCapacity.Subcontractor).PaymentBond("2025-07-01", principal).Price(6430m).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01");
         Assert.Equal(expected, assessment.Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(expected, assessment.Get("payment-bond.action-last-day").Standing);
         Assert.Equal(principal is null, assessment.Get("payment-bond.notice-last-day").Asks("(paymentBond.principal)"));
@@ -62,7 +62,7 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 8608(a)")]
     public void Work_for_another_direct_contractor_has_no_claim_on_this_ones_bond()
     {
-        JobBuilder Job(string principal) => Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22");
+        JobBuilder Job(string principal) => Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
         Assert.Equal(Standing.Lost, Job("second").On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(Standing.Open, Job("direct").On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(Standing.Lost, Job("second").Role(ClaimantRole.Supplier, "sub").PartyWith("sub", p => p with { WorksUnder = "direct" }).On("2025-12-01").Get("payment-bond.notice-last-day").Standing);

@@ -10,7 +10,7 @@ public sealed class BondServedTests
 {
     private static JobBuilder OnPublic() => Public().Furnished("2025-08-05", 6430m).Accepted();
 
-    private static JobBuilder OnPrivate(string? principal = null) => Private().PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22");
+    private static JobBuilder OnPrivate(string? principal = null) => Private().PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
 
     private static Finding Notice(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("payment-bond.notice-last-day");
 

@@ -80,7 +80,7 @@ public sealed class BondSumsTests
         Assert.False(Action("2025-07-01").Says("the general four years apply"));
         Assert.True(Action("2025-10-23").Says("from the last on 2029-08-05"));
         Assert.Equal((Standing.Lost, Standing.InDoubt), (Action("2025-07-01", "2026-05-01").Standing, Action(null, "2026-05-01").Standing));
-        var lost = Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").On("2026-02-02").Get("payment-bond.action-last-day");
+        var lost = Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").IndexSearched("2025-11-10").On("2026-02-02").Get("payment-bond.action-last-day");
         Assert.True(lost.Says("neither was given in time"));
         Assert.False(Action("2025-07-01").Says("neither was given in time"));
     }

@@ -77,6 +77,38 @@ public sealed class IndexWatchTests
     public void A_mail_backlog_as_long_as_the_window_is_an_alarm(int backlog, bool alarm) =>
         Assert.Equal(alarm, Assessment.Of(Job().Build(), Day("2026-06-01"), OpenDays.Statutory, new PlanSettings { MailBacklogDays = backlog }).Get("index-watch.next-day").Says("cannot be answered at all"));
 
+    private static JobBuilder InTwo() => Job().Work(w => w with { Site = w.Site with { AlsoIn = ["Solano"] } });
+
+    // Civ. Code § 8060(b): a notice may be recorded in any county in which a part of the work is.
+    [Fact]
+    [Proves("Civ. Code § 8060")]
+    public void Of_a_site_in_two_counties_the_index_searched_least_lately_sets_the_day()
+    {
+        var one = InTwo().IndexSearched("2026-06-15", "Yolo").On("2026-06-15").Get("index-watch.next-day");
+        Assert.Equal("2026-06-15", one.Plan());
+        Assert.True(one.Says("no search yet of the index of Solano"));
+        var both = InTwo().IndexSearched("2026-06-15", "Yolo").IndexSearched("2026-06-01", "Solano").On("2026-06-15").Get("index-watch.next-day");
+        Assert.Equal(Job().IndexSearched("2026-06-01").On("2026-06-15").Get("index-watch.next-day").Plan(), both.Plan());
+        var other = InTwo().IndexSearched("2026-06-01", "Yolo").IndexSearched("2026-06-15", "Solano").On("2026-06-15").Get("index-watch.next-day");
+        Assert.Equal(both.Plan(), other.Plan());
+        // In one county a search need not name it; in several one that names none is of nobody knows which.
+        var unsaid = InTwo().IndexSearched("2026-06-15").On("2026-06-15").Get("index-watch.next-day");
+        Assert.Equal("2026-06-15", unsaid.Plan());
+        Assert.True(unsaid.Asks("(index-searched.county)"));
+        Assert.True(Job().IndexSearched("?").On("2026-06-15").Get("index-watch.next-day").Asks("(index-searched.on)"));
+    }
+
+    // Bus. & Prof. Code § 7031(a): without a license nothing is left for which the index would be watched.
+    [Fact]
+    [Proves("Bus. & Prof. Code § 7031(a)")]
+    public void It_ends_where_the_license_bars_everything()
+    {
+        var unlicensed = Job(ClaimantRole.Subcontractor).Claimant(c => c with { License = new License { Required = true, Never = true } });
+        Assert.Null(unlicensed.On("2026-06-01").Find("index-watch.next-day"));
+        Assert.NotNull(Job(ClaimantRole.Subcontractor).Licensed("2012-06-01..").On("2026-06-01").Find("index-watch.next-day"));
+        Assert.Null(unlicensed.PublicWork().On("2026-06-01").Find("index-watch.next-day"));
+    }
+
     [Fact]
     public void There_is_no_watch_before_the_first_work_or_after_the_claim()
     {

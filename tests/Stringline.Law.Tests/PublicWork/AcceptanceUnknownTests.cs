@@ -125,7 +125,7 @@ public sealed class AcceptanceUnknownTests
     [Proves("Civ. Code § 9356(b)")]
     public void Idle_labor_under_the_State_Contract_Act_gives_no_day_but_a_caution()
     {
-        var under = Job().LaborCeased("2025-08-29").Work(w => w with { StateContractAct = true }).On("2025-12-01").Get("stop-payment-notice.last-day");
+        var under = Job().IndexSearched("2025-12-01").LaborCeased("2025-08-29").Work(w => w with { StateContractAct = true }).On("2025-12-01").Get("stop-payment-notice.last-day");
         Assert.Equal(["2025-11-27"], under.DaysOf()); // 90 days after 29 August, the last day on which the work was surely going on
         Assert.True(under.Says("somebody may count the 90 days from the idleness"));
         Assert.False(Job().LaborCeased("2025-08-29").Work(w => w with { StateContractAct = false }).On("2025-12-01").Get("stop-payment-notice.last-day").Says("from the idleness"));

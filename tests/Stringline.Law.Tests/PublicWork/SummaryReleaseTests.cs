@@ -222,6 +222,21 @@ public sealed class SummaryReleaseTests
         Assert.Null(order.Find("summary-release.rights-action"));
     }
 
+    // Served on a day that nobody knows: the ten to twenty days may be over, and nothing of it is sure.
+    [Theory]
+    [InlineData("2025-12-12", "2025-12-12", "2025-12-02")]
+    [InlineData("2025-12-12", "2025-12-12", "2026-02-02")]
+    [InlineData(null, "2025-12-02", "2025-12-02")]
+    [Proves("Civ. Code § 9404")]
+    public void An_affidavit_of_an_unknown_day_is_in_doubt_with_the_question(string? answerBy, string plan, string asOf)
+    {
+        var last = Last(Served("?", answerBy), asOf);
+        Assert.Equal((Standing.InDoubt, plan, (decimal?)6430m), (last.Standing, last.Plan(), last.Amount));
+        Assert.True(last.Asks("(release-affidavit-served.on)"));
+        Assert.Contains(Served("?", answerBy).On(asOf).Next, n => n.Finding == "summary-release.answer-last-day");
+        Assert.Equal(Standing.InDoubt, Last(Answer(Served("?", answerBy), "2025-12-01", true, Manner.Personal, "city", "direct"), asOf).Standing);
+    }
+
     [Fact]
     [Proves("Civ. Code § 9404")]
     public void Each_affidavit_has_an_answer_of_its_own_and_it_stands_first_among_what_is_to_be_done()

@@ -70,13 +70,45 @@ public sealed class UnseenNoticeTests
         Assert.Contains("2025-11-21", Last(Job().OwnerRecorded("2025-08-29", OwnerNotice.Cessation), "2025-11-10").DaysOf());
     }
 
-    // Labor ceased between 2 February and 9 March 2026: the sixtieth day, 3 April to 8 May, may be past on 13 April, and not on 2 April.
+    // Labor ceased between 2 February and 9 March 2026: the sixtieth day, 3 April to 8 May, may be past on 13 April, and not on 2 April. A notice of
+    // cessation may have been recorded before, from the thirtieth day, 4 March, on: 30 days end on Friday 3 April.
     [Theory]
-    [InlineData("2026-04-02", "2026-07-02")]
-    [InlineData("2026-04-13", "2026-05-01")] // 30 days after 3 April is Sunday 3 May
+    [InlineData("2026-04-02", "2026-04-03", false)]
+    [InlineData("2026-04-13", "2026-04-03", true)]
     [Proves("Civ. Code § 9356(a)")]
-    public void Idle_days_in_doubt_are_watched_as_soon_as_they_may_be_over(string asOf, string plan) =>
-        Assert.Equal(plan, Last(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09", unfinished: true), asOf).Plan());
+    public void Idle_days_in_doubt_are_watched_as_soon_as_they_may_be_over(string asOf, string plan, bool completed)
+    {
+        var last = Last(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09", unfinished: true), asOf);
+        Assert.Equal(plan, last.Plan());
+        Assert.Equal(completed, last.Readings.Any(r => r.Name == "if a notice was recorded unseen on the day of 60 days without labor"));
+    }
+
+    // Civ. Code §§ 9202(a), 9356(a): after 30 days without labor a notice of cessation may be recorded, on any day while the stop lasts, and ends the time
+    // 30 days later. Labor ceased on Friday 6 February 2026: from 8 March on.
+    [Theory]
+    [InlineData(null, null, "2026-03-07", null)] // on the 29th day none can be recorded
+    [InlineData(null, null, "2026-03-09", "2026-04-07")]
+    [InlineData("2026-03-16", null, "2026-03-16", "2026-04-15")] // searched on that day: what was recorded before would have shown
+    [InlineData(null, "2026-03-08", "2026-03-16", null)] // resumed on the thirtieth day
+    [InlineData(null, "2026-03-10", "2026-03-16", "2026-04-07")]
+    [InlineData("2026-03-11", "2026-03-10", "2026-03-16", null)]
+    [Proves("Civ. Code § 9202(a)")]
+    [Proves("Civ. Code § 9356(a)")]
+    public void While_labor_has_stopped_a_notice_of_cessation_may_be_recorded_unseen(string? searched, string? resumed, string asOf, string? first)
+    {
+        foreach (var act in (bool?[])[null, true, false])
+        {
+            var job = new JobBuilder().PublicWork().Work(w => w with { StateContractAct = act }).Furnished("2026-02-02", 6430m).Notice("2026-02-02", Manner.CertifiedMail, "city", "direct")
+                .LaborCeased("2026-02-06", resumed, unfinished: true);
+            var last = Last(searched is null ? job : job.IndexSearched(searched), asOf);
+            var unseen = last.Readings.Where(r => r.Name.Contains("notice of cessation was recorded unseen", StringComparison.Ordinal)).Select(r => LawText.IsoDay(r.Day)).ToArray();
+            Assert.Equal(first, unseen.FirstOrDefault());
+            Assert.Equal(first is not null, last.Asks("cessation recorded?"));
+            Assert.Equal(first is not null, last.Says("(Civ. Code § 9202(a))"));
+            // One in the file is the one to look for.
+            Assert.DoesNotContain(Last(job.OwnerRecorded("2026-03-09", OwnerNotice.Cessation), asOf).Readings, r => r.Name.Contains("cessation was recorded unseen", StringComparison.Ordinal));
+        }
+    }
 
     [Fact]
     [Proves("Civ. Code § 9356(a)")]

@@ -19,7 +19,7 @@ public sealed class StopPaymentProperties
 
     // Work on 20 October, completed on the 22nd, the preliminary notice on 28 October; the other paper on a day around it.
     private static JobBuilder PrivateJob() => Private().Lender().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("architect", p => p with { NaturalPerson = false }).PartyWith("bank", p => p with { NaturalPerson = false })
-        .PaymentBond("2025-07-01", "direct").Furnished("2025-10-20", 6430m).Completed("2025-10-22").Notice("2025-10-28", Manner.CertifiedMail, "owner", "direct", "bank");
+        .PaymentBond("2025-07-01", "direct").Furnished("2025-10-20", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").Notice("2025-10-28", Manner.CertifiedMail, "owner", "direct", "bank");
 
     private static JobBuilder PublicJob() => Public().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").Furnished("2025-10-20", 6430m).Accepted().NoticedPublic("2025-10-28");
 
@@ -58,7 +58,7 @@ public sealed class StopPaymentProperties
         Gen.Select(To, Gen.Enum<Manner>(), Gen.Bool).Sample(
             (to, manner, isPublic) =>
             {
-                var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Accepted() : Private().PaymentBond("2025-07-01", "direct").Furnished("2025-08-05", 6430m).Completed("2025-10-22");
+                var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Accepted() : Private().PaymentBond("2025-07-01", "direct").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
                 job.PartyWith("direct", p => p with { NaturalPerson = false }).BondNoticeGiven("2025-11-03", [.. Known(job, to).DefaultIfEmpty("sub")]).BondPaper(p => p with { Manner = manner });
                 var notice = job.On("2025-12-01").Get("payment-bond.notice-last-day");
                 var counts = to.Contains("surety") && to.Contains("direct") && Good.Contains(manner);
@@ -85,7 +85,7 @@ public sealed class StopPaymentProperties
                 // Without a preliminary notice the bond notice is all there is; with one there is nothing for it to do.
                 var job = noticed ? isPublic ? PublicJob() : PrivateJob()
                     : isPublic ? Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted()
-                    : Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22");
+                    : Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").IndexSearched("2025-11-10");
                 job.Party("second", PartyCapacity.DirectContractor, "Second Prime Co.");
                 Entry Paper(int i, int index) => papers[i] is var (on, how, to, toBond) && toBond
                     ? new BondNoticeGiven { Index = index, On = on, Manner = how, To = [.. to, .. to.Contains("sub") ? (string[])["second"] : []] }

@@ -53,11 +53,11 @@ internal static class ClaimForms
         },
         new("action-served", "Summons served", Group, "The suit was served on the owner.")
         {
-            DayLabel = "The day it was served", Fields = [Usual.MaybeTo("Who was served")], Section = "Code Civ. Proc. § 583.420",
+            DayLabel = "The day it was served", Fields = [Usual.MaybeTo("Who was served"), Usual.Earlier("of", "Which suit", "action-filed", "nothing where there is only one")], Section = "Code Civ. Proc. § 583.420",
         },
         new("trial-begun", "Trial begun", Group, "The suit was brought to trial.")
         {
-            DayLabel = "The first day of trial", Section = "Civ. Code § 8462",
+            DayLabel = "The first day of trial", Fields = [Usual.Earlier("of", "Which suit", "action-filed", "nothing where there is only one")], Section = "Civ. Code § 8462",
         },
         new("action-ended", "Suit ended", Group, "Judgment, dismissal, settlement, or an order that the claim be released.")
         {

@@ -33,7 +33,9 @@ internal static class CompletionForms
         },
         new("index-searched", "County index searched", Group, "You looked in the county's index for notices of the owner and found nothing that is not in this file.")
         {
-            DayLabel = "The day you searched", StartsToday = true,
+            DayLabel = "The day you searched",
+            StartsToday = true,
+            Fields = [new("county", "County", Answer.County) { Hint = "of a site in more than one county: each has an index of its own" }],
         },
     ];
 }

@@ -71,6 +71,8 @@ internal static partial class SaidOfDrawnFiles
             .StopPaymentGiven("2026-02-11", 500m, false, "city").Which(e => (StopPaymentGiven)e with { TenDollars = true }).Build(), new(2026, 2, 16)),
         (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2029-12-03", "2029-12-05", 500m).Build(), new(2030, 2, 1)),
         (Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").Paid("2025-12-08", 24_000m).Build(), new(2025, 12, 10)),
+        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2026-06-01", "2026-06-03", 500m)
+            .Add(i => new ConferenceHeld { Index = i, On = JobBuilder.When("2026-08-03") }).Build(), new(2026, 8, 10)),
     ];
 
     private static JobFile OfALargeProject(JobFile job, decimal price) => OfADirectContractor(job, WorkKind.Private) with

@@ -76,7 +76,8 @@ internal static class UseCases
     {
         var site = job.Work.Site;
         var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County), plan);
-        return SiteCounty.Question(site) is { } question ? assessment with { Findings = [.. assessment.Findings, question] } : assessment;
+        // On federal work nothing is recorded and no index is searched.
+        return job.Work.Kind != WorkKind.Federal && SiteCounty.Question(site) is { } question ? assessment with { Findings = [.. assessment.Findings, question] } : assessment;
     }
 
     private static Outcome<JobFile> Open(string path) => JobFileReader.ReadFile(path) switch

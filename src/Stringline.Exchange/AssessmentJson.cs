@@ -116,6 +116,14 @@ public static class AssessmentJson
     {
         json.WriteStartObject("amount");
         json.Money("demand", amount.Demand);
+        if (amount.IsUnknown)
+            json.WriteBoolean("isUnknown", true);
+        if (amount.IsBand)
+        {
+            json.Money("atLeast", amount.AtLeast);
+            json.Money("atMost", amount.AtMost);
+        }
+
         json.Money("leftOut", amount.LeftOut);
         json.WriteStartArray("steps");
         foreach (var step in amount.Steps)

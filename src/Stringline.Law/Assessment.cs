@@ -115,10 +115,11 @@ public sealed record Assessment
             findings.Add(estimate);
         if (AmountDoubt.Finding(amounts) is { } doubt)
             findings.Add(doubt);
-        findings.AddRange(completion is not null ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, plan, calendar) : FederalBond.Findings(facts, amounts, calendar));
+        findings.AddRange(completion is not null ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, calendar) : FederalBond.Findings(facts, amounts, calendar));
         WaiverFindings.AddTo(findings, facts, amount);
         Conditions.Apply(findings);
-        IndexWatch.EndWith(findings);
+        if (isPublic)
+            IndexWatch.AddTo(findings, facts, plan, calendar);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
@@ -175,8 +176,6 @@ public sealed record Assessment
         if (AmountByStructure.Finding(facts, amount.Demand) is { } byStructure)
             findings.Add(byStructure);
         BackPlan.AddTo(findings, last, facts.AsOf, plan, calendar);
-        if (IndexWatch.Finding(facts, last, plan, calendar) is { } watch)
-            findings.Add(watch);
         PropertyBound.AddTo(findings, facts, amount, calendar);
         if (Rank.Finding(facts, reach) is { } rank)
             findings.Add(rank);
@@ -192,7 +191,7 @@ public sealed record Assessment
         StopWork.AddTo(findings, facts, calendar);
         OwnersSecurity.AddTo(findings, facts);
         Conditions.Apply(findings);
-        IndexWatch.EndWith(findings);
+        IndexWatch.AddTo(findings, facts, plan, calendar);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);

@@ -83,7 +83,8 @@ public sealed class Amount
                 Demand(Dollars(rest)),
                 LeftOut(Dollars(delay)),
                 LastDayToSue("1991-01-17"),
-                Is("enforcement.last-day", Standing.Open)),
+                // Whether the direct contract was complete when the claim was recorded is not in what was read (§ 8412).
+                Is("enforcement.last-day", Standing.InDoubt)),
         ],
     }.Holds();
 

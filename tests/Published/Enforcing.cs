@@ -162,7 +162,7 @@ public sealed class Enforcing
                 Is("lien-right", Standing.Done),
                 Obstacle("Civ. Code § 8490")),
 
-            new("while the file does not say what the release says", Released(satisfied: null).ClaimRecorded("1990-10-22"),
+            new("while the file does not say what the release says", Released(satisfied: null).Completed("1990-07-24").ClaimRecorded("1990-10-22"),
                 "1991-01-10",
                 LastDayToSue("1991-01-20"),
                 Is("enforcement.last-day", Standing.Open),

@@ -1,4 +1,5 @@
 using Stringline.Desk.Terminal;
+using Stringline.Law.Facts;
 using Stringline.Testing;
 
 namespace Stringline.Desk.Tests;
@@ -89,4 +90,33 @@ public sealed class AssessmentTextTests
             """,
             page.ToString());
     }
+
+    // A job still at work whose deliveries have no prices: nothing is no sum, and none of its rows says so.
+    [Fact]
+    public void An_amount_that_nobody_can_know_yet_is_never_shown_as_nothing()
+    {
+        var page = Of(new JobBuilder().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01").Paid("2026-06-30", 180_000m).Notice("2026-04-02"));
+        Assert.Contains("Demand                                               not known\n", page, StringComparison.Ordinal);
+        Assert.DoesNotContain(page.Split('\n'), line => line.StartsWith("Amount of the claim", StringComparison.Ordinal) && line.Contains('$', StringComparison.Ordinal));
+    }
+
+    // The look-back to 10 September cuts the span in two: the first table shows both ends of what may be claimed.
+    [Fact]
+    public void An_amount_in_doubt_shows_its_band_in_the_first_table_and_under_the_demand()
+    {
+        var page = Of(new JobBuilder().Furnished("2025-09-01", 3_000m, until: "2025-09-20").Notice("2025-09-30"));
+        Assert.Contains(page.Split('\n'), line => line.StartsWith("Amount of the claim", StringComparison.Ordinal) && line.EndsWith("$0.00 to $3,000.00", StringComparison.Ordinal));
+        Assert.Contains("On the readings that are open: $0.00 to $3,000.00.\n", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(WorkKind.Public, ClaimantRole.Supplier, "\nDemand of the stop payment notice ")]
+    [InlineData(WorkKind.Public, ClaimantRole.DirectContractor, "\nOwed under the contract ")]
+    [InlineData(WorkKind.Federal, ClaimantRole.Supplier, "\nDemand on the federal bond ")]
+    [InlineData(WorkKind.Private, ClaimantRole.Supplier, "\nDemand  ")]
+    public void The_sum_is_named_by_the_remedy_it_is_asked_by(WorkKind kind, ClaimantRole role, string title) =>
+        Assert.Contains(title, Of(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Work(w => w with { Kind = kind })
+            .Furnished("2025-09-01", 3_000m).Notice("2025-09-03")), StringComparison.Ordinal);
+
+    private static string Of(JobBuilder job) => AssessmentText.Of(UseCases.Assess(job.Build(), new LocalDate(2026, 7, 1)));
 }

@@ -90,6 +90,16 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Contains(folder, desk.Errors, StringComparison.Ordinal);
     }
 
+    // Of a school nothing is claimed by a lien: neither the word nor the section is that of one.
+    [Fact]
+    public async Task The_sum_of_a_public_job_stands_under_its_own_remedy_and_section()
+    {
+        await Said("store", "add", Demo("cottonwood-school"), "--store", At("office"));
+        var waterfall = await Said("waterfall", "cottonwood-school", "--store", At("office"), "--as-of", "2026-06-22");
+        Assert.Contains(waterfall.Split('\n'), row => row.StartsWith("Demand of the stop payment notice,", StringComparison.Ordinal) && row.Contains("Civ. Code § 9352(c)", StringComparison.Ordinal));
+        Assert.DoesNotContain("§ 8416", waterfall, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Wrong_usage_is_told_with_status_2()
     {

@@ -1,4 +1,6 @@
 using System.Text;
+using System.Text.Json;
+using Stringline.Law.Facts;
 using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests;
@@ -131,4 +133,18 @@ public sealed class AssessmentJsonTests
 
         """,
         Encoding.UTF8.GetString(AssessmentJson.Write(AssessmentSample.Made)));
+
+    [Fact]
+    public void An_amount_that_is_not_known_says_so_and_one_in_doubt_gives_both_ends()
+    {
+        using var unknown = Written(new JobBuilder().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01").Notice("2026-04-02"));
+        Assert.True(unknown.RootElement.GetProperty("amount").GetProperty("isUnknown").GetBoolean());
+        Assert.False(unknown.RootElement.GetProperty("amount").TryGetProperty("atLeast", out _));
+        using var doubt = Written(new JobBuilder().Furnished("2025-09-01", 3_000m, until: "2025-09-20").Notice("2025-09-30"));
+        var amount = doubt.RootElement.GetProperty("amount");
+        Assert.Equal((0m, 3_000m), (amount.GetProperty("atLeast").GetDecimal(), amount.GetProperty("atMost").GetDecimal()));
+        Assert.False(amount.TryGetProperty("isUnknown", out _));
+    }
+
+    private static JsonDocument Written(JobBuilder job) => JsonDocument.Parse(AssessmentJson.Write(job.On("2026-07-01")));
 }

@@ -344,7 +344,7 @@ public sealed class ClaimPacketTests
     [Fact]
     public void The_recorder_of_another_county_is_refused() =>
         Assert.Equal("wrong-county", Assert.Single(Assert.IsType<PacketOutcome.Refused>(
-            ClaimPacket.Prepare(Demo(), Demo().Assessed(), Fees.RecorderTable.For("Kern"), draft: false)).Refusals).Id);
+            ClaimPacket.Prepare(Demo(), Demo().Assessed(), Fees.RecorderTable.For("Kern", Jobs.Day("2026-11-30")), draft: false)).Refusals).Id);
 
     [Fact]
     public void A_packet_is_made_for_each_of_the_58_counties()

@@ -53,7 +53,7 @@ public sealed class CoverSheetTests
     [Fact]
     public void The_cover_costs_a_page()
     {
-        var marin = RecorderTable.For("Marin");
+        var marin = RecorderTable.For("Marin", Jobs.Day("2026-11-30"));
         var without = RecordingFee.Of(marin, new FeeRequest { Pages = Printed(null).Pages });
         var with = RecordingFee.Of(marin, new FeeRequest { Pages = Printed(Cover("Release of Mechanics Lien")).Pages });
         Assert.Equal(3m, with.Total - without.Total);

@@ -203,4 +203,27 @@ public sealed class PapersFollowTheLawTests
         Assert.Contains("file a copy with the county recorder", Make("preliminary-notice").SheetText(), StringComparison.Ordinal);
         Assert.DoesNotContain("file a copy with the county recorder", Make("public-preliminary-notice").SheetText(), StringComparison.Ordinal);
     }
+
+    /// <summary>Civ. Code § 8204(a): the lender was told on 5 April 2026, so its notice reaches back to 16 March; the owner was told in time and holds for the whole.</summary>
+    [Fact]
+    public void Section_8204_a_a_lender_told_late_is_asked_to_hold_what_its_notice_reaches()
+    {
+        var job = Private();
+        job = job with
+        {
+            Contract = job.Contract with { Price = null },
+            Entries =
+            [
+                new Furnished { Index = 0, On = DayFact.On(Day("2026-02-02")), Until = DayFact.On(Day("2026-02-02")), Amount = 4_300m },
+                new NoticeGiven { Index = 1, On = DayFact.On(Day("2026-02-10")), Notice = NoticeKind.Preliminary, To = ["p1", "p3"], Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+                new Furnished { Index = 2, On = DayFact.On(Day("2026-03-20")), Until = DayFact.On(Day("2026-03-20")), Amount = 2_130m },
+                new NoticeGiven { Index = 3, On = DayFact.On(Day("2026-04-05")), Notice = NoticeKind.Preliminary, To = ["p4"], Manner = Manner.CertifiedMail, Article = "70121010000012345685" },
+                new Completed { Index = 4, On = DayFact.On(Day("2026-05-01")), By = CompletionTheory.Actual },
+            ],
+        };
+        var outcome = Outcome("stop-payment-notice", job, Day("2026-05-06"), PaperOptions.None);
+        var made = Assert.IsType<PacketOutcome.Made>(outcome);
+        Assert.Matches(@"Amount claimed\s+\$6,430\.00", made.TextOf());
+        Assert.Matches(@"Amount claimed\s+\$2,130\.00", made.TextOf(1));
+    }
 }

@@ -8,7 +8,7 @@ namespace Stringline.Papers.Tests;
 /// </summary>
 public sealed class RecordingFeeTests
 {
-    private static decimal Total(string county, FeeRequest request) => RecordingFee.Of(RecorderTable.For(county), request).Total;
+    private static decimal Total(string county, FeeRequest request) => RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), request).Total;
 
     /// <summary>25 + 2×3 + 75, and $4 for the notice to one person.</summary>
     [Fact]
@@ -54,7 +54,7 @@ public sealed class RecordingFeeTests
     /// <summary>The office's page: $9 for the first group of four at one address, then $2: five at one address and one at another make three groups.</summary>
     [Fact]
     public void Los_Angeles_notice_goes_by_groups_of_four_at_an_address() =>
-        Assert.Equal(13m, RecordingFee.Of(RecorderTable.For("Los Angeles"), new FeeRequest { Pages = 1, NamesAtEachAddress = [5, 1] }).Part("lien-notice")?.Amount);
+        Assert.Equal(13m, RecordingFee.Of(RecorderTable.For("Los Angeles", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 1, NamesAtEachAddress = [5, 1] }).Part("lien-notice")?.Amount);
 
     /// <summary>2×25 + 2×3 + 2×75.</summary>
     [Fact]
@@ -68,7 +68,7 @@ public sealed class RecordingFeeTests
     [Fact]
     public void References_and_penalty_print_have_their_parts()
     {
-        var fee = RecordingFee.Of(RecorderTable.For("Marin"), new FeeRequest { Pages = 2, References = 3, PenaltyPages = 2 });
+        var fee = RecordingFee.Of(RecorderTable.For("Marin", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 2, References = 3, PenaltyPages = 2 });
         Assert.Equal((2m, 2m), (fee.Part("references")?.Amount, fee.Part("penalty-print")?.Amount));
     }
 
@@ -76,7 +76,7 @@ public sealed class RecordingFeeTests
     [Fact]
     public void A_county_of_which_no_schedule_was_read_pays_the_most_and_it_is_said()
     {
-        var fee = RecordingFee.Of(RecorderTable.For("Alpine"), new FeeRequest { Pages = 3 });
+        var fee = RecordingFee.Of(RecorderTable.For("Alpine", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 3 });
         Assert.Equal(106m, fee.Total);
         Assert.Contains("No schedule of Alpine County was read", fee.Source, StringComparison.Ordinal);
         Assert.Contains("Call the office", fee.Source, StringComparison.Ordinal);
@@ -90,7 +90,7 @@ public sealed class RecordingFeeTests
             var fee = RecordingFee.Of(office, new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
             Assert.Equal(fee.Parts.Sum(p => p.Amount), fee.Total);
             Assert.All(fee.Parts, p => Assert.False(p.Section.Length == 0 || p.Why.Length == 0 || p.Words.Length == 0));
-            Assert.Contains(office.IsFromMemory ? "from memory" : "read 2026-11-25", fee.Source, StringComparison.Ordinal);
+            Assert.Contains(office.IsFromMemory ? "from memory" : "read 2026-11-29", fee.Source, StringComparison.Ordinal);
         }
     }
 

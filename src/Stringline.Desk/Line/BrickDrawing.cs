@@ -25,7 +25,7 @@ internal sealed class BrickDrawing : IHtmlContent
         var height = ((amount.Steps.Count + 1) * Course) + 12;
         svg = new XElement(
             "svg", new XAttribute("class", "bricks"), new XAttribute("viewBox", $"0 0 {Width} {height}"), new XAttribute("role", "img"),
-            new XAttribute("aria-label", $"From the first step to the demand of {LawText.Money(amount.Demand)}; the table below says the same."),
+            new XAttribute("aria-label", $"From the first step to what is claimed, {(amount.IsUnknown ? "which is not known" : LawText.Money(amount.Demand))}; the table below says the same."),
             Patterns());
         var most = 0m;
         var so = 0m;
@@ -46,7 +46,7 @@ internal sealed class BrickDrawing : IHtmlContent
             y += Course;
         }
 
-        Row(y, "Demand", amount.Demand, X(0), X(amount.Demand), "demand");
+        Row(y, amount.Title, amount.Demand, X(0), X(amount.Demand), "demand", amount.IsUnknown ? "not known" : null);
     }
 
     /// <summary>The drawing.</summary>
@@ -55,7 +55,7 @@ internal sealed class BrickDrawing : IHtmlContent
     /// <inheritdoc/>
     public void WriteTo(TextWriter writer, HtmlEncoder encoder) => writer.Write(svg.ToString(SaveOptions.DisableFormatting));
 
-    private void Row(int y, string title, decimal dollars, int from, int to, string kind)
+    private void Row(int y, string title, decimal dollars, int from, int to, string kind, string? words = null)
     {
         // A course of nothing is named and not drawn.
         var laid = dollars == 0 ? null : Box("brick " + kind, from, y + 5, Math.Max(2, to - from), Course - 9);
@@ -64,7 +64,7 @@ internal sealed class BrickDrawing : IHtmlContent
             new XElement("text", new XAttribute("class", "brick-name end"), new XAttribute("x", Left - 12), new XAttribute("y", y + 22), title),
             laid,
             marks,
-            new XElement("text", new XAttribute("class", "brick-money"), new XAttribute("x", to + 8), new XAttribute("y", y + 22), LawText.Money(dollars)));
+            new XElement("text", new XAttribute("class", "brick-money"), new XAttribute("x", to + 8), new XAttribute("y", y + 22), words ?? LawText.Money(dollars)));
     }
 
     private static XElement Patterns() => new(

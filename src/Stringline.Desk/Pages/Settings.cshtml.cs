@@ -71,7 +71,7 @@ internal sealed class SettingsModel(Office office) : PageModel
     private void ReadCounties()
     {
         var counties = office.Journal.Choices(MostCounties).Counties;
-        Used = [.. counties.Where(county => Law.Facts.Counties.Find(county) is not null).Select(RecorderTable.For)];
+        Used = [.. counties.Where(county => Law.Facts.Counties.Find(county) is not null).Select(county => RecorderTable.For(county, office.Today))];
         Others = [.. RecorderTable.All.Where(row => !counties.Contains(row.County))];
     }
 }

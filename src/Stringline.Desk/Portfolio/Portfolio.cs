@@ -97,7 +97,7 @@ internal sealed class Portfolio(IJournal journal)
     private static AssessedStep Step(Assessment assessment, Law.Plan.NextStep step)
     {
         var finding = assessment.Find(step.Finding);
-        return new AssessedStep(step.Finding, step.Do, Remedies.Of(step.Finding), step.ActBy, step.Standing)
+        return new AssessedStep(step.Finding, step.Do, finding is null ? Remedies.Of(step.Finding) : Remedies.Of(finding), step.ActBy, step.Standing)
         {
             Watch = step.Watch,
             AtStake = step.AtStake,

@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using Stringline.Law.Plan;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Portfolio;
 
@@ -58,6 +60,20 @@ internal static class Remedies
     /// <summary>The remedy of a finding; that of a finding nobody put down here is the file itself.</summary>
     /// <param name="finding">Its id, such as <c>claim-of-lien.last-day</c>.</param>
     public static string Of(string finding) => Knows(finding, out var remedy) ? remedy : File;
+
+    /// <summary>The remedy of a finding. The county index is watched for whichever notice or claim a recorded notice of completion would cut short.</summary>
+    public static string Of(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        if (finding.Id != IndexWatch.Id)
+            return Of(finding.Id);
+        return finding.Sections is [var section, ..] ? section switch
+        {
+            "Civ. Code § 9356(a)" => StopPayment,
+            "Civ. Code § 8612(b)" or "Civ. Code § 9560(b)" => Bond,
+            _ => Lien,
+        } : Lien;
+    }
 
     /// <summary>Whether the first part of a finding's id was put down.</summary>
     public static bool Knows(string finding, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out string? remedy)

@@ -23,7 +23,7 @@ internal static class AssessmentText
         page.Wrapped(assessment.Name, "", "");
         page.Append(CultureInfo.InvariantCulture, $"As of {LawText.Day(assessment.AsOf)}\n");
         page.Wrapped(Assessment.Caution, "", "");
-        Table(page, assessment.Findings);
+        Table(page, assessment);
         Obstacles(page, assessment.ClaimObstacles);
         Amount(page, assessment.Amount);
         Questions(page, assessment.Findings);
@@ -31,27 +31,37 @@ internal static class AssessmentText
         return page.ToString();
     }
 
-    private static void Table(StringBuilder page, IReadOnlyList<Finding> findings)
+    private static void Table(StringBuilder page, Assessment assessment)
     {
         page.Heading("Where things stand");
         page.Row(new("What", TitleWidth), new("Standing", StandingWidth), new("Act by", DayWidth), new("Day, or band of days", BandWidth));
-        foreach (var finding in findings)
+        foreach (var finding in assessment.Findings)
         {
             page.Row(
                 new(finding.Title, TitleWidth),
                 new(finding.Standing.Word(), StandingWidth),
                 new(finding.ActBy is { } day ? LawText.Day(day) : "", DayWidth),
-                new(Span(finding), BandWidth));
+                new(Span(finding, assessment.Amount), BandWidth));
         }
     }
 
-    private static string Span(Finding finding) => finding.Band switch
+    private static string Span(Finding finding, Waterfall amount) => finding.Band switch
     {
-        null => finding.Amount is { } dollars ? LawText.Money(dollars) : "",
+        null => finding.Amount is { } dollars ? Dollars(finding, dollars, amount) : "",
         { Latest: null } open => $"{LawText.IsoDay(open.Earliest.Day)}, no end yet",
         { Latest: { } latest } band when latest.Day == band.Earliest.Day => LawText.IsoDay(latest.Day),
         { Latest: { } latest } band => $"{LawText.IsoDay(band.Earliest.Day)} to {LawText.IsoDay(latest.Day)}",
     };
+
+    private const string NotKnown = "not known";
+
+    // Where the file does not say what the work was worth, nothing is no sum; one that is in doubt shows its band.
+    private static string Dollars(Finding finding, decimal dollars, Waterfall amount) =>
+        dollars == 0 && amount.IsUnknown && finding.Standing != Standing.Lost ? NotKnown
+            : finding.Id == "amount" && amount.IsBand ? Band(amount)
+            : LawText.Money(dollars);
+
+    private static string Band(Waterfall amount) => $"{LawText.Money(amount.AtLeast)} to {LawText.Money(amount.AtMost)}";
 
     private static void Obstacles(StringBuilder page, IReadOnlyList<Reason> obstacles)
     {
@@ -67,7 +77,9 @@ internal static class AssessmentText
         foreach (var step in amount.Steps)
             Money(page, step.Title, step.Amount, ReasonTree.Grounds(step.Why));
         page.Append(' ', StepWidth + 2).Append('─', MoneyWidth).Append('\n');
-        Money(page, "Demand", amount.Demand, "");
+        Row(page, amount.Title, amount.IsUnknown ? NotKnown : LawText.Money(amount.Demand), "");
+        if (amount.IsBand)
+            page.Wrapped($"On the readings that are open: {Band(amount)}.", "", "");
         if (amount.LeftOut != 0m)
             Money(page, "Billed, but left out of the claim", amount.LeftOut, "");
         page.Append('\n');
@@ -78,9 +90,11 @@ internal static class AssessmentText
         }
     }
 
-    private static void Money(StringBuilder page, string title, decimal dollars, string grounds) => page.Row(
+    private static void Money(StringBuilder page, string title, decimal dollars, string grounds) => Row(page, title, LawText.Money(dollars), grounds);
+
+    private static void Row(StringBuilder page, string title, string sum, string grounds) => page.Row(
         new(title, StepWidth),
-        new(LawText.Money(dollars), MoneyWidth, FlushRight: true),
+        new(sum, MoneyWidth, FlushRight: true),
         new(grounds, Layout.Width - StepWidth - MoneyWidth - 4));
 
     private static void Questions(StringBuilder page, IReadOnlyList<Finding> findings)

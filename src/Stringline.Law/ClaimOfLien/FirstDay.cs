@@ -35,7 +35,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         }
 
         var complete = HasCeased.ByCompletion(facts, completion);
-        if (End(facts) is { } ending)
+        if (HasCeased.End(facts) is { } ending)
         {
             var end = Days.Of(ending.On) ?? last;
             var ceased = Days.Later(end, last);
@@ -53,23 +53,6 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
                 [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts) with { CompletedOn = LastCompletion(facts, completion) }
             : WithRepairs(last, null, Verdict.Open, completion,
                 [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])], section, facts);
-    }
-
-    // By the file the claimant furnishes no more: it says so, or its contract ended.
-    private static Entry? End(FactsAsOf facts) =>
-        (Entry?)Performed(facts) ?? Last(facts.All<FurnishingEnded>()) ?? Last(facts.All<ContractEnded>());
-
-    private static Entry? Last(IReadOnlyList<Entry> entries) => entries.Count == 0 ? null : entries[^1];
-
-    private static ContractEnded? Performed(FactsAsOf facts)
-    {
-        foreach (var ended in facts.All<ContractEnded>())
-        {
-            if (ended.How == ContractEnd.Performed)
-                return ended;
-        }
-
-        return null;
     }
 
     private static LocalDate? LastCompletion(FactsAsOf facts, CompletionReadings completion)
@@ -150,7 +133,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     [Rule("Civ. Code § 8412", Sure = Sure.OurReading)]
     private static FirstDay OnceCompleted(FactsAsOf facts, CompletionReadings completion, FirstDay first)
     {
-        if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || first is not { Ceased: Verdict.Yes, Day: { } day } || Performed(facts) is not null)
+        if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || first is not { Ceased: Verdict.Yes, Day: { } day } || HasCeased.Performed(facts) is not null)
             return first;
         var ended = facts.All<ContractEnded>();
         if (ended.Count == 0 && !LeftPartUndone(facts))

@@ -201,10 +201,11 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         else if (notice.EffectIfCompletedOn(completed, recorded) is not Verdict.No and var inTime)
         {
             effective = inTime;
-            if (inTime == Verdict.Open)
-                why?.Add(Reason.Of("Civ. Code § 10", $"The notice of completion was recorded on {recorded}. The {OwnersNotice.RecordingDays} days after completion on {completed} reach to that day only by a holiday that the courts do not keep, so whether it takes effect is open: plan on the shorter time.", [notice.Entry]));
-            else
-                why?.Add(Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
+            why?.Add(inTime == Verdict.Open
+                ? Reason.Of("Civ. Code § 10", $"The notice of completion was recorded on {recorded}. The {OwnersNotice.RecordingDays} days after completion on {completed} reach to that day only by a holiday that the courts do not keep, so whether it takes effect is open: plan on the shorter time.", [notice.Entry])
+                : recorded > OwnersNotice.LastDayToRecord(completed)
+                ? Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, the first open day after the fifteenth from completion on {completed}, a day on which the office was closed: planned on as if it takes effect. That it came too late is the argument on the other side.", [notice.Entry])
+                : Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
         }
         else
         {

@@ -54,7 +54,9 @@ public static class LienRight
         if (anew is not null)
             why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
 
-        List<Question> questions = [];
+        if (BondBeforeWork.Why(facts.Job) is { } restricted)
+            why.Add(restricted);
+        List<Question> questions = [.. BondBeforeWork.Questions(facts.Job)];
         if (standing != Standing.Done && facts.All<ReleaseRecorded>() is { Count: > 0 } releases)
         {
             // Known to give up the claim alone, it leaves the right as it is.

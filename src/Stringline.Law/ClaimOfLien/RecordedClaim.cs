@@ -61,6 +61,10 @@ public static class RecordedClaim
         return unsure;
     }
 
+    /// <summary>Whether a recorded claim is surely good: recorded in time, and everything that it needs was there.</summary>
+    internal static bool IsGood(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay) =>
+        Days.Of(claim.On) is { } recorded && StandingOfRecorded(facts, claim, recorded, firstDay, lastDay) == Standing.Kept;
+
     // 2 recorded in time, 1 perhaps, 0 too late; null where it is no claim of mechanics lien that could count.
     private static int? Rank(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay)
     {

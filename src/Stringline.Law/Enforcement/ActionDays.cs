@@ -39,7 +39,7 @@ public static class ActionDays
         {
             Verdict.Yes => Standing.Done,
             Verdict.Open => Standing.InDoubt,
-            Verdict.No => NoBetterThanItsClaim(facts, leading, Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar), calendar)),
+            Verdict.No => NoBetterThanItsClaim(facts, suits, leading, Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar), calendar)),
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
         var readings = Readings(suits, standing);
@@ -47,19 +47,25 @@ public static class ActionDays
             () => WhyAction.Of(facts, suits, standing, calendar), leading.Stay is not { Until: null }, () => WhyAction.Ask(facts, suits, standing, calendar));
     }
 
-    // A claim before which no preliminary notice stood may be void, and one that does not say which lien it is may be the other: an action on it is
-    // worth no more than the claim.
-    private static Standing NoBetterThanItsClaim(FactsAsOf facts, ClaimSuit leading, Standing standing) =>
-        standing is Standing.Open or Standing.Kept && WhyDoubtful(facts, leading.Claim) is not null ? Standing.InDoubt : standing;
+    /// <summary>
+    /// An action on a claim is worth no more than the claim: one that may have come too early or too late, before the preliminary notice, in the
+    /// wrong county or for another lien, or whose copy was served otherwise than by mail to the owner, may be void.
+    /// </summary>
+    [Rule("Civ. Code § 8416(e)")]
+    [Rule("Civ. Code § 8410")]
+    private static Standing NoBetterThanItsClaim(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Standing standing) =>
+        standing is Standing.Open or Standing.Kept && WhyDoubtful(facts, suits, leading.Claim) is not null ? Standing.InDoubt : standing;
 
     /// <summary>The same of a credit, which gives time to sue on the claim (Civ. Code § 8460(b)).</summary>
     internal static Finding? NoBetterThanItsClaim(FactsAsOf facts, ClaimSuits suits, Finding? finding) =>
-        finding is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading && WhyDoubtful(facts, leading.Claim) is { } why
+        finding is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading && WhyDoubtful(facts, suits, leading.Claim) is { } why
             ? finding with { Standing = Standing.InDoubt, Why = [why, .. finding.Why] } : finding;
 
-    private static Reason? WhyDoubtful(FactsAsOf facts, ClaimRecorded claim) =>
+    private static Reason? WhyDoubtful(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim) =>
         WhichLien.Of(facts, claim) is null ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {Days.Of(claim.On)} does not say which lien it is for, and this goes with the mechanics lien.", [claim])
-        : NoticeBeforeClaim.Stood(facts, claim, out var why) ? null : why;
+        : !NoticeBeforeClaim.Stood(facts, claim, out var why) ? why
+        : suits.IsOnGoodClaim ? null
+        : Reason.Of("Civ. Code § 8410", $"The claim recorded {Days.Of(claim.On)} is itself in doubt, and this needs it; what it may lack stands under the time to record.", [claim]);
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
     internal static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)

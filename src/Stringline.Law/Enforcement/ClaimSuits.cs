@@ -27,6 +27,9 @@ public sealed class ClaimSuits
     /// <summary>The claim on which the right rests now: the one sued on, else the earliest that still runs. Null where none is in force.</summary>
     internal ClaimSuit? Leading { get; }
 
+    /// <summary>Whether the claim on which the right rests is itself surely good: the one sued on; while none is, any of them.</summary>
+    internal bool IsOnGoodClaim { get; private init; } = true;
+
     /// <summary>The claims that still matter, earliest first: a claim that had expired before the next was recorded is left out.</summary>
     internal IReadOnlyList<ClaimSuit> Chain => chain;
 
@@ -50,7 +53,16 @@ public sealed class ClaimSuits
         if (counts is null)
             return new ClaimSuits(null, RecordedClaim.IsReleased(facts, null), [], null);
         var unsure = RecordedClaim.Unsure(facts, firstDay, lastDay);
-        return Of(facts, counts, RecordedClaim.IsReleased(facts, counts), RecordedClaim.InForce(facts, firstDay, lastDay, counts), unsure, calendar);
+        var suits = Of(facts, counts, RecordedClaim.IsReleased(facts, counts), RecordedClaim.InForce(facts, firstDay, lastDay, counts), unsure, calendar);
+        if (suits.Leading is not { } leading)
+            return suits;
+        foreach (var suit in suits.chain)
+        {
+            if ((leading.Action is null || suit == leading) && RecordedClaim.IsGood(facts, suit.Claim, firstDay, lastDay))
+                return suits;
+        }
+
+        return new ClaimSuits(suits.Counts, suits.Released, suits.chain, leading) { IsOnGoodClaim = false, Unsure = suits.Unsure };
     }
 
     /// <summary>The same for claims that are known to be in force.</summary>

@@ -44,7 +44,7 @@ public static class Demand
         var unknown = doubts.IsUnknown(facts);
         AddExcess(law, work, application.Excess - work.NotYetValued, unknown, steps);
         var demand = SecuredUnpaid(work.Items) - released;
-        var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy, IsUnknown = unknown, Waivers = waivers };
+        var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy, Section = law.Due, IsUnknown = unknown, Waivers = waivers };
         var measured = Released.WithDoubt(doubts.Measure(facts, waterfall, undirected, otherwise, released));
         return remedy == Remedy.StopPaymentNotice ? SetFree.TakeOff(facts, reach, measured) : measured;
     }

@@ -15,6 +15,23 @@ public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Step
     /// <summary>By which remedy.</summary>
     public Remedy Remedy { get; init; } = Remedy.Lien;
 
+    /// <summary>What is claimed by the remedy. A sum on a public or federal job is never called a demand without the remedy it is asked by.</summary>
+    public string Title => Remedy switch
+    {
+        Remedy.Lien or Remedy.DesignLien => "Demand",
+        Remedy.StopPaymentNotice => "Demand of the stop payment notice",
+        Remedy.PaymentBond => "Demand on the payment bond",
+        Remedy.FederalBond => "Demand on the federal bond",
+        Remedy.Debt => "Owed under the contract",
+        _ => throw new InvalidOperationException($"No such remedy: {Remedy}."),
+    };
+
+    /// <summary>The section that takes credits and payments off it.</summary>
+    public string Section { get; init; } = "Civ. Code § 8416(a)(1)";
+
+    /// <summary>Whether it comes to different sums on different open readings of the facts.</summary>
+    public bool IsBand => !IsUnknown && AtLeast != AtMost;
+
     /// <summary>Whether the file does not give what the work was worth, so that a demand of nothing says nothing.</summary>
     public bool IsUnknown { get; init; }
 

@@ -199,16 +199,17 @@ internal static class BondNotice
         why?.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within 15 days, by {last}.", [notice.Entry]));
     }
 
-    private static bool HasContractWithContractor(FactsAsOf facts) => facts.Hirer is { Capacity: PartyCapacity.DirectContractor };
+    // Whom the contractor itself, the owner or the public entity hired has no customer whose pay could close it.
+    private static bool MayHaveSuchACustomer(FactsAsOf facts) => facts.Hirer is null or { Capacity: PartyCapacity.Subcontractor or PartyCapacity.Supplier };
 
     /// <summary>The closing of the late road: for one without a direct contract with the contractor only, and of the road of (c) only.</summary>
     [Rule("Civ. Code § 8612(d)")]
     [Rule("Civ. Code § 9560(d)")]
-    private static Reason? LateRoad(FactsAsOf facts, BondLaw law) => HasContractWithContractor(facts)
+    private static Reason? LateRoad(FactsAsOf facts, BondLaw law) => !MayHaveSuchACustomer(facts)
         ? null
         : Reason.Of(law.LateRoad, $"For one with no direct contract with the contractor the late notice may be closed where its customer, a subcontractor with a direct contract with the contractor, was paid all its progress payments but those disputed in good faith, or was terminated pursuant to the contract and paid so to that day. It does not fit a customer that works under another subcontractor; and it closes the road of subdivision (c) only, while (b) bears no such limit. Have counsel look at it.");
 
-    private static IEnumerable<Question> LateRoadQuestion(FactsAsOf facts) => HasContractWithContractor(facts)
+    private static IEnumerable<Question> LateRoadQuestion(FactsAsOf facts) => !MayHaveSuchACustomer(facts)
         ? []
         : [new Question($"Has {facts.Hirer?.Name ?? "the claimant's customer"} a direct contract with the contractor, and was it paid its undisputed progress payments, or terminated pursuant to the contract and paid to that day? Then the late bond notice may be closed. (hirer-paid)")];
 }

@@ -18,7 +18,7 @@ public static class PublicPaymentBond
     {
         var right = BondRight.OnPublicWork(facts);
         var notice = BondNotice.Finding(facts, BondNoticeNeed.Of(facts, reach, BondLaw.Public), BondServed.Of(facts), right, completion, owners, BondLaw.Public, calendar);
-        var firstDay = FirstDay(facts);
+        var firstDay = FirstDay(facts, completion);
         var last = LastDayToSue(facts, notice, right, stopPayment, firstDay, calendar, out var stay);
         var findings = new List<Finding> { notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
         if (FirstDayToSue(facts, firstDay, right) is { } first)
@@ -29,13 +29,13 @@ public static class PublicPaymentBond
         return findings;
     }
 
-    /// <summary>The action may be brought at any time after the claimant ceases to provide work; null while the file does not say that it has.</summary>
+    /// <summary>The action may be brought at any time after the claimant ceases to provide work; null while the file does not show that it has.</summary>
     [Rule("Civ. Code § 9558")]
-    private static Days? FirstDay(FactsAsOf facts)
+    private static Days? FirstDay(FactsAsOf facts, CompletionReadings completion)
     {
-        if (facts.All<FurnishingEnded>() is not { Count: > 0 } ended || facts.LastFurnished is not { } last)
+        if (facts.LastFurnished is not { } last || !HasCeased.Of(facts, completion))
             return null;
-        return (Days.Of(ended[^1].On) is { } told ? Days.Later(last, told) : last).Plus(1);
+        return (HasCeased.End(facts) is { } end && Days.Of(end.On) is { } told ? Days.Later(last, told) : last).Plus(1);
     }
 
     [Rule("Civ. Code § 9558")]

@@ -1,6 +1,8 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.PaymentBond;
+using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -9,50 +11,78 @@ namespace Stringline.Law.Plan;
 /// <summary>How often the county index is searched, so that a recorded notice of completion never eats the window unseen.</summary>
 public static class IndexWatch
 {
+    /// <summary>Id of the finding.</summary>
+    public const string Id = "index-watch.next-day";
+
     // Search the index, settle the amount, sign, mail the copy, go to the counter.
     private const int OpenDaysToRecord = 5;
 
     /// <summary>
-    /// The finding <c>index-watch.next-day</c>; none where a claim is recorded or nothing has been furnished. Two searches lie no
-    /// further apart than the window the notice leaves, less the index's lag and the days it takes to record.
+    /// Adds the finding <c>index-watch.next-day</c> once every finding is no better than what it needs: for the claim of lien and the stop payment
+    /// notice while one of them can still be recorded or given, and for the bond notice where only that is left. None where no act is left or
+    /// nothing has been furnished. Two searches lie no further apart than the window that a recorded notice leaves, less the index's lag and the
+    /// days it takes to act.
     /// </summary>
+    /// <param name="findings">The findings of the assessment.</param>
+    /// <param name="facts">The facts.</param>
+    /// <param name="settings">What to reckon with.</param>
+    /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8414(b)(2)", Sure = Sure.OurReading)]
-    public static Finding? Finding(FactsAsOf facts, Finding claim, PlanSettings settings, OpenDays calendar) =>
-        facts.HasFurnished && !IsOver(claim) ? Watch(facts, new Window("Civ. Code § 8414(b)(2)", LastDay.DaysAfterNotice(facts.Job.Claimant)), settings, calendar) : null;
+    [Rule("Civ. Code § 8612(b)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 9356(a)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 9560(b)", Sure = Sure.OurReading)]
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, PlanSettings settings, OpenDays calendar)
+    {
+        if (!facts.HasFurnished)
+            return;
+        var (main, bond, at) = (false, false, findings.Count);
+        for (var i = 0; i < findings.Count; i++)
+        {
+            var finding = findings[i];
+            switch (finding.Id)
+            {
+                case "claim-of-lien.last-day" or "stop-payment-notice.last-day":
+                    main |= IsLeft(finding);
+                    break;
+                case "payment-bond.notice-last-day":
+                    // In doubt without a day it is a notice that is not needed, on a bond that may not be.
+                    bond = IsLeft(finding) && (finding.ActBy is not null || finding.Standing != Standing.InDoubt);
+                    break;
+                case "lien-right.property":
+                    at = i;
+                    break;
+                case "payment-bond.action-last-day" when facts.Job.Work.Kind == WorkKind.Public:
+                    at = i + 1;
+                    break;
+            }
+        }
+
+        if (main || bond)
+            findings.Insert(at, Watch(facts, main ? ToClaim(facts) : ToTellTheSurety(facts), settings, calendar));
+    }
 
     /// <summary>The days that a recorded notice of completion leaves.</summary>
     /// <param name="Section">The section that says so.</param>
     /// <param name="Days">The days.</param>
-    internal readonly record struct Window(string Section, int Days);
+    private readonly record struct Window(string Section, int Days);
 
-    /// <summary>Whether nothing is left of an act for which the watch is kept.</summary>
-    internal static bool IsOver(Finding act) => act.Standing is Standing.Kept or Standing.Done or Standing.Lost;
+    private static Window ToClaim(FactsAsOf facts) => facts.Job.Work.Kind == WorkKind.Public
+        ? new("Civ. Code § 9356(a)", TimeToGive.DaysFromRecording)
+        : new("Civ. Code § 8414(b)(2)", LastDay.DaysAfterNotice(facts.Job.Claimant));
 
-    /// <summary>Takes the watch out where nothing it is kept for is left, whether by its own clock or because a condition of it is lost, such as the license.</summary>
-    internal static void EndWith(List<Finding> findings)
-    {
-        var watch = -1;
-        for (var i = 0; i < findings.Count; i++)
-        {
-            if (findings[i].Id == "index-watch.next-day")
-                watch = i;
-            else if (findings[i].Id is "claim-of-lien.last-day" or "stop-payment-notice.last-day" or "payment-bond.notice-last-day" && !IsOver(findings[i]))
-                return;
-        }
+    private static Window ToTellTheSurety(FactsAsOf facts) =>
+        new(facts.Job.Work.Kind == WorkKind.Public ? "Civ. Code § 9560(b)" : "Civ. Code § 8612(b)", BondNotice.DaysFromNotice);
 
-        if (watch >= 0)
-            findings.RemoveAt(watch);
-    }
+    private static bool IsLeft(Finding act) => act.Standing is not (Standing.Kept or Standing.Done or Standing.Lost);
 
-    /// <summary>The finding, for a window.</summary>
-    internal static Finding Watch(FactsAsOf facts, Window window, PlanSettings settings, OpenDays calendar)
+    private static Finding Watch(FactsAsOf facts, Window window, PlanSettings settings, OpenDays calendar)
     {
         var search = IndexSearches.LeastLate(facts);
         var next = search?.On.Earliest is { } searched ? NextSearch(searched, window.Days, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
         var reading = new Reading(search is null ? "no search yet" : "after the last search", next);
         return new Finding
         {
-            Id = "index-watch.next-day",
+            Id = Id,
             Title = "Search the county index",
             Standing = facts.AsOf <= next ? Standing.Open : Standing.InDoubt,
             IsDeadline = true,

@@ -56,7 +56,7 @@ public static class NextSteps
 
     private const string InStay = "Do not sue: file the claim in the bankruptcy, and ask there for relief from the stay";
 
-    private const string Watching = "index-watch.next-day";
+    private const string Watching = IndexWatch.Id;
 
     /// <summary>The steps, nearest day first; of one day those on which most hangs first.</summary>
     /// <param name="findings">The findings of an assessment.</param>

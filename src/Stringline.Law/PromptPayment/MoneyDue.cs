@@ -140,7 +140,7 @@ public static class MoneyDue
         return finding with
         {
             Standing = Standing.InDoubt,
-            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {whole.WholeMonths} whole months is {whole.ForMonths}.", unsaid)],
+            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
             Questions = [.. finding.Questions, new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it. (disputed.about)", Dollars: whole.ForMonths - finding.Amount) { Corrects = unsaid[0] }],
         };
     }
@@ -252,8 +252,10 @@ public static class MoneyDue
                     Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most 150 percent of that may be held, so {penalty.Withheld} is wrongly withheld."),
                     sum.Unpaid == 0
                         ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at 24 percent a year. It is no part of a claim of lien.", [sum.Fact])
-                        : Reason.Of(penaltySection, $"Penalty for {penalty.WholeMonths} whole {(penalty.WholeMonths == 1 ? "month" : "months")} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
+                        : Reason.Of(penaltySection, $"Penalty for {WholeMonths(penalty.WholeMonths)} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
                 ],
         };
     }
+
+    private static string WholeMonths(int months) => months == 1 ? "1 whole month" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{months} whole months");
 }

@@ -2,7 +2,6 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PaymentBond;
-using Stringline.Law.Plan;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
@@ -16,7 +15,7 @@ public static class PublicRemedies
 {
     /// <summary>All findings of public work but the lien and the licence.</summary>
     public static IEnumerable<Finding> Findings(
-        FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, Amounts amounts, PlanSettings plan, OpenDays calendar)
+        FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, Amounts amounts, OpenDays calendar)
     {
         if (NotForDirectContractor(facts, amounts) is { } none)
         {
@@ -42,11 +41,8 @@ public static class PublicRemedies
             yield return MoneyReleased.Limit(facts, finding, release);
         if (MoneyOut.Finding(facts, stopPayment[0], completion, owners, calendar) is { } moneyOut)
             yield return moneyOut;
-        var bond = PublicPaymentBond.Findings(facts, reach, amounts, time, completion, owners, calendar);
-        foreach (var finding in bond)
+        foreach (var finding in PublicPaymentBond.Findings(facts, reach, amounts, time, completion, owners, calendar))
             yield return finding;
-        if (PublicIndexWatch.Finding(facts, stopPayment[0], bond[0], plan, calendar) is { } watch)
-            yield return watch;
         foreach (var finding in release)
             yield return finding;
         foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))

@@ -92,7 +92,16 @@ public static class WaiverFindings
             yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: it was signed before any work was furnished. Rights cannot be given up in advance{(waiver.Through > waiver.On.Latest ? ", and its through date lies after its signing" : "")}.", [waiver]);
         else if (waiver.Through > waiver.On.Latest)
             yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: its through date lies after its signing; rights in work still to come cannot be given up in advance.", [waiver]);
-        if (IsUnconditional(waiver) && BeforePaymentCleared(waiver) && !PaidBeforeSigning(facts, waiver))
+        if (!IsUnconditional(waiver) || !BeforePaymentCleared(waiver) || PaidBeforeSigning(facts, waiver))
+        {
+            // No alarm: nothing was given up before it was paid.
+        }
+        else if (facts.Job.Work.Kind == WorkKind.Federal)
+        {
+            if (effect.Binding != Verdict.No)
+                yield return Reason.Of(section, $"Alarm: it was signed without condition before its payment cleared. Where it binds, it binds unpaid.", [waiver]);
+        }
+        else
             yield return Reason.Of(section, $"Alarm: an unconditional form was signed before its payment cleared. The lead-in of the section allows it only once payment is received, so it may be void; but the form itself says that it binds even unpaid, and that is acted on.", [waiver]);
         if (!IsFinal(waiver) && effect.Released > 0)
             yield return waiver.Through is { } through

@@ -36,7 +36,7 @@ public static class ClaimPacket
 
         var plan = ClaimPaper.Plan(facts, service, earlier, assessment.AsOf, draft);
         var claim = Press.Print(plan, measure);
-        var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" });
+        var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county, assessment.AsOf) : new RecorderOffice { County = "(county not named)" });
         var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with { References = earlier is null ? 0 : 1 });
         var toldAtTheCounter = new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft);
         var sheet = Press.Print(toldAtTheCounter, measure);

@@ -9,6 +9,9 @@ public sealed record RecorderOffice
     /// <summary>The county, such as <c>Yolo</c>.</summary>
     public required string County { get; init; }
 
+    /// <summary>The first day on which these prices are in force; null where they were in force when they were read.</summary>
+    public LocalDate? ValidFrom { get; init; }
+
     /// <summary>Where the office is: the county seat, from memory.</summary>
     public string? Seat { get; init; }
 

@@ -8,7 +8,7 @@ public static class RecorderTable
 {
     private static readonly string[] Columns =
     [
-        "county", "seat", "base", "extra_page", "fraud", "fraud_on_others", "parcels_counted", "covenant", "names_per_ten", "further_reference",
+        "county", "valid_from", "seat", "base", "extra_page", "fraud", "fraud_on_others", "parcels_counted", "covenant", "names_per_ten", "further_reference",
         "notice_first", "notice_next", "notice_group", "conformed_copy", "conformed_per_page", "hours", "source",
         "date_on_page", "date_read", "note",
     ];
@@ -21,12 +21,24 @@ public static class RecorderTable
     /// <summary>The rows that ship with the program.</summary>
     public static IReadOnlyList<RecorderOffice> All => Shipped.Value;
 
-    /// <summary>The row of a county; one from memory and without prices where no schedule was read.</summary>
+    /// <summary>The row of a county that is in force on a day; one from memory and without prices where no schedule was read.</summary>
+    /// <param name="county">The county.</param>
+    /// <param name="on">The day of recording.</param>
     /// <exception cref="ArgumentException">There is no such county.</exception>
-    public static RecorderOffice For(string county)
+    public static RecorderOffice For(string county, LocalDate on) => InForce(All, county, on);
+
+    /// <summary>The same of any table: of the rows that have begun the one that began last.</summary>
+    internal static RecorderOffice InForce(IReadOnlyList<RecorderOffice> table, string county, LocalDate on)
     {
         var name = Counties.Find(county) ?? throw new ArgumentException($"'{county}' is no county of California.", nameof(county));
-        return All.FirstOrDefault(r => r.County == name) ?? new RecorderOffice { County = name };
+        RecorderOffice? found = null;
+        foreach (var row in table)
+        {
+            if (row.County == name && !(row.ValidFrom > on) && !(found?.ValidFrom > (row.ValidFrom ?? LocalDate.MinIsoValue)))
+                found = row;
+        }
+
+        return found ?? new RecorderOffice { County = name };
     }
 
     /// <summary>Reads a table in the form of the shipped one.</summary>
@@ -40,8 +52,8 @@ public static class RecorderTable
         for (var i = 1; i < lines.Length; i++)
         {
             var row = Row(new CsvLine(Cells(lines[i], i + 1), i + 1));
-            if (rows.Exists(r => r.County == row.County))
-                throw new FormatException($"Line {i + 1}, county: {row.County} has a row already. One row for each county.");
+            if (rows.Exists(r => r.County == row.County && r.ValidFrom == row.ValidFrom))
+                throw new FormatException($"Line {i + 1}, county: {row.County} has a row already. One row for each county and each valid_from.");
             rows.Add(row);
         }
 
@@ -51,6 +63,7 @@ public static class RecorderTable
     private static RecorderOffice Row(CsvLine line) => new()
     {
         County = line.County("county"),
+        ValidFrom = line.Text("valid_from") is null ? null : line.Day("valid_from"),
         Seat = line.Text("seat"),
         Base = line.Dollars("base"),
         ExtraPage = line.Dollars("extra_page"),

@@ -1,5 +1,6 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
@@ -42,11 +43,13 @@ internal static class StopPaymentPaper
             NotTo(matter, party);
         if (matter.Options.Bonded && to.Any(p => p.Capacity != PartyCapacity.ConstructionLender))
             matter.Refuse("bond-to-owner", "--bonded", "A bond goes only with a notice to a construction lender.", "Make the notice to the lender by itself with --to and --bonded; the owner's without.", "Civ. Code § 8532");
-        var demand = matter.Assessment.Amount.Demand;
+        var due = (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand;
         List<Leaf> leaves = [];
         foreach (var (party, i) in to.Select((p, i) => (p, i)))
         {
             var lender = party.Capacity == PartyCapacity.ConstructionLender;
+            // Toward a lender whose preliminary notice came late only what that notice reaches is claimed (Civ. Code § 8204(a)).
+            var demand = lender ? matter.Assessment.Find(PrivateStopPayment.RowOf(matter.Job, party)!)?.Amount ?? due : due;
             var leaf = new Leaf(to.Count == 1 ? "stop-payment-notice.pdf" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice");
             leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and {(lender ? "8500 to 8538" : "8500 to 8522")}");
             Addressees.Put(leaf, matter, [party], lender ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds" : null);

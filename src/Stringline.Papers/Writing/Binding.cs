@@ -55,7 +55,7 @@ internal static class Binding
         new("preflight", $"{report.Paper}: {check.Name}", check.Words, "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
     private static FeeEstimate Fee(Matter matter, Recording recording, int pages) => RecordingFee.Of(
-        matter.Options.Office ?? (matter.Facts.County is { } county ? RecorderTable.For(county) : new RecorderOffice { County = "(county not named)" }),
+        matter.Options.Office ?? (matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf) : new RecorderOffice { County = "(county not named)" }),
         new FeeRequest
         {
             Paper = recording.Kind,

@@ -1,4 +1,5 @@
 using Stringline.Law;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Cells;
 
@@ -17,9 +18,16 @@ public static class LawSheets
             [
                 .. assessment.Amount.Steps.Select(step => (IReadOnlyList<Cell>)
                     [Cell.Of(step.Title), Cell.Of(step.Amount), Cell.Of(step.Why.Section), Cell.Of(step.Why.Text), Cell.Of(string.Join(' ', step.Why.Facts.Select(fact => fact.Path)))]),
-                [Cell.Of("Demand"), Cell.Of(assessment.Amount.Demand), Cell.Of("Civ. Code § 8416(a)(1)"), default, default],
+                Sum(assessment.Amount),
             ]);
     }
+
+    // A sum that is not known is no sum of nothing: its cell is left empty.
+    private static IReadOnlyList<Cell> Sum(Waterfall amount) =>
+    [
+        Cell.Of(amount.Title), amount.IsUnknown ? default : Cell.Of(amount.Demand), Cell.Of(amount.Section),
+        amount.IsUnknown ? Cell.Of("not known") : amount.IsBand ? Cell.Of($"{LawText.Money(amount.AtLeast)} to {LawText.Money(amount.AtMost)} on the readings that are open") : default, default,
+    ];
 
     /// <summary>Every day of every finding: a row for each reading.</summary>
     public static Sheet Days(Assessment assessment)

@@ -290,4 +290,18 @@ public sealed class LastDayTests
         Assert.Equal(60, LastDay.DaysAfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
         Assert.Equal(30, LastDay.DaysAfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
     }
+
+    // Day 15 after Saturday 18 October 2025 is Sunday 2 November.
+    [Theory]
+    [InlineData("2025-11-02", "on or within 15 days", "2025-12-02")]
+    [InlineData("2025-11-03", "That it came too late is the argument on the other side", "2025-12-03")]
+    [InlineData("2025-11-04", "more than 15 days after completion", "2026-01-16")]
+    [Proves("Civ. Code § 8182(a)")]
+    public void A_notice_of_completion_recorded_on_the_day_to_which_the_fifteenth_rolls_is_planned_on_and_arguable(string recorded, string words, string planned)
+    {
+        var last = new JobBuilder().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14").Completed("2025-10-18")
+            .OwnerRecorded(recorded, states: "2025-10-18").OwnerToldUs(recorded).On("2025-11-05").Get("claim-of-lien.last-day");
+        Assert.Contains(last.Why.Tree(), r => r.Text.Contains(words, StringComparison.Ordinal));
+        Assert.Equal(planned, LawText.IsoDay(last.Readings[0].Day));
+    }
 }

@@ -110,7 +110,10 @@ public sealed class DefaultNoticeTests
     [Proves("Civ. Code § 8304(c)")]
     public void A_claim_recorded_sooner_than_ten_days_after_it_is_recorded_anew(string recorded, Standing expected)
     {
-        var last = Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-11-03", 24_000m).Design(recorded).On("2025-12-01").Get("design-lien.last-day");
+        var on = Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-11-03", 24_000m).Design(recorded).On("2025-12-01");
+        var last = on.Get("design-lien.last-day");
+        // An action on it is worth no more than the claim.
+        Assert.Equal(expected == Standing.Kept ? Standing.Open : Standing.InDoubt, on.Get("design-lien.enforcement-last-day").Standing);
         Assert.Equal(expected, last.Standing);
         Assert.Equal("2025-12-19", last.Plan());
         Assert.Equal(expected == Standing.InDoubt, last.Says("record anew while the time runs"));

@@ -40,7 +40,7 @@ public sealed class DesignClaimTests
     [Proves("Civ. Code § 8306(b)(2)")]
     public void It_may_be_recorded_while_services_go_on_and_is_sued_on_in_ninety_days(string asOf, Standing expected)
     {
-        var on = Architect.Job(until: "2025-11-28").PaymentDemanded("2025-10-20", 24_000m).WillNotCommence("2025-09-22").Design("2025-11-07", 20_000m).On(asOf);
+        var on = Architect.Job(until: "2025-11-28").DefaultNotice("2025-10-20", 24_000m).WillNotCommence("2025-09-22").Design("2025-11-07", 20_000m).On(asOf);
         var action = on.Get("design-lien.enforcement-last-day");
         Assert.Equal(["2026-02-05"], action.DaysOf());
         Assert.Equal("2026-02-05", action.Plan());

@@ -134,4 +134,33 @@ public sealed class ActionDaysTests
     [Proves("Civ. Code § 8460(a)")]
     public void A_recording_on_a_day_on_which_the_recorder_is_closed_is_asked_about(string recorded, bool asks) =>
         Assert.Equal(asks, Action(Supplier().ClaimRecorded(recorded), "2026-06-10").Asks("(claim-recorded.on)"));
+
+    /// <summary>
+    /// An action on a claim is worth no more than the claim. Each claim here is in doubt for another want: served by hand (§ 8416(c)(1), (e)), before
+    /// the preliminary notice (§ 8200(a)), perhaps too early (§ 8414(a)), perhaps too late (§ 8414(b)).
+    /// </summary>
+    [Theory]
+    [InlineData("good", Standing.Open)]
+    [InlineData("served by hand", Standing.InDoubt)]
+    [InlineData("before the notice", Standing.InDoubt)]
+    [InlineData("perhaps too early", Standing.InDoubt)]
+    [InlineData("perhaps too late", Standing.InDoubt)]
+    [Proves("Civ. Code § 8416(e)")]
+    [Proves("Civ. Code § 8410")]
+    public void An_action_on_a_claim_that_may_be_void_is_in_doubt(string claim, Standing expected)
+    {
+        var (noticed, recorded, asOf) = claim switch
+        {
+            "before the notice" => ("2025-11-04", "2025-10-28", "2025-11-05"),
+            "perhaps too late" => ("2025-10-24", "2026-02-20", "2026-03-02"),
+            _ => ("2025-10-24", "2025-11-21", "2025-12-05"),
+        };
+        var job = new JobBuilder().Furnished("2025-10-20", 6430m).Completed("2025-10-22", contested: claim == "perhaps too late").Notice(noticed)
+            .ClaimServed("2025-10-27", claim == "served by hand" ? Manner.Personal : Manner.CertifiedMail).ClaimRecorded(recorded, 6430m, id: "claim");
+        job = claim == "perhaps too early" ? job.Furnished("2025-11-20..2025-11-24", 1m) : job.Ended("2025-10-20");
+        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.InDoubt, job.On(asOf).Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(expected, job.On(asOf).Get("enforcement.last-day").Standing);
+        var sued = job.ActionOn(asOf, ActionOn.Lien, "claim", null, "owner").On(asOf).Get("enforcement.last-day");
+        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.InDoubt, sued.Standing);
+    }
 }

@@ -82,4 +82,18 @@ public sealed class BondActionTests
         Assert.Equal(days, last.DaysOf());
         Assert.Equal(days[0] == "2026-04-22" ? "2026-04-22" : "2029-08-03", last.Plan());
     }
+
+    // "at any time after the claimant ceases to provide work": an accepted work is done, and so is a contract that has ended.
+    [Fact]
+    [Proves("Civ. Code § 9558")]
+    public void Work_that_was_accepted_and_a_contract_that_ended_let_the_action_on_a_public_bond_begin()
+    {
+        Assert.Equal(Standing.NotYet, First(AtWork()).Standing);
+        Assert.Equal(["2025-08-06"], First(AtWork().Completed("2025-10-22", CompletionTheory.Acceptance)).DaysOf());
+        Assert.Equal(Standing.NotYet, First(AtWork().Completed("2025-10-22", CompletionTheory.Acceptance, contested: true)).Standing);
+        Assert.Equal(["2025-09-02"], First(AtWork().Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-09-01"), How = ContractEnd.Terminated })).DaysOf());
+
+        static JobBuilder AtWork() => new JobBuilder().PublicWork().PaymentBond(null).Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct");
+        static Finding First(JobBuilder facts) => facts.On("2025-12-01").Get("payment-bond.action-first-day");
+    }
 }

@@ -160,4 +160,19 @@ public sealed class BondNoticeTests
         Assert.Equal(625m, job.On("2026-05-10").Amount.Demand);
         Assert.Equal(41_775m, BondClaim.Of(job.FactsOn("2026-05-10")).Demand);
     }
+
+    // Subdivision (d) speaks of "a subcontractor who has a direct contractual relationship with the general contractor to whom the claimant has
+    // provided materials or services": whom the owner or the contractor hired has provided to none.
+    [Theory]
+    [InlineData("sub", true)]
+    [InlineData(null, true)]
+    [InlineData("direct", false)]
+    [InlineData("owner", false)]
+    [Proves("Civ. Code § 8612(d)")]
+    public void Only_one_who_may_have_worked_for_a_subcontractor_is_asked_whether_that_one_was_paid(string? hiredBy, bool asked)
+    {
+        var notice = Notice(Job().Role(ClaimantRole.Supplier, hiredBy));
+        Assert.Equal(asked, notice.Says("the late notice may be closed"));
+        Assert.Equal(asked, notice.Questions.Any(q => q.Text.Contains("was it paid its undisputed progress payments", StringComparison.Ordinal)));
+    }
 }

@@ -109,10 +109,34 @@ public sealed class IndexWatchTests
         Assert.Null(unlicensed.PublicWork().On("2026-06-01").Find("index-watch.next-day"));
     }
 
+    private const string Watch = "index-watch.next-day";
+
+    // A stop payment notice is given before the time to record ends (§ 8508(b)): a recorded notice of completion cuts that time too.
     [Fact]
-    public void There_is_no_watch_before_the_first_work_or_after_the_claim()
+    [Proves("Civ. Code § 8414(b)(2)")]
+    public void There_is_no_watch_before_the_first_work_or_after_claim_and_stop_payment_notice()
     {
-        Assert.Null(new JobBuilder().On("2026-06-01").Find("index-watch.next-day"));
-        Assert.Null(Job().Ended("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-05-11").On("2026-06-01").Find("index-watch.next-day"));
+        Assert.Null(new JobBuilder().On("2026-06-01").Find(Watch));
+        var recorded = Job().Ended("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-05-11");
+        Assert.True(recorded.On("2026-06-01").Get(Watch).Says("leaves 30 days"));
+        Assert.Null(recorded.StopPaymentGiven("2026-05-12", 1m, false, "owner").On("2026-06-01").Find(Watch));
+    }
+
+    // Without a preliminary notice only the bond notice is left, for 15 days after a recorded notice of completion; without a license nothing is.
+    [Fact]
+    [Proves("Civ. Code § 8612(b)")]
+    [Proves("Bus. & Prof. Code § 7031(a)")]
+    public void It_is_kept_for_what_is_left_only()
+    {
+        var bond = new JobBuilder().PaymentBond("2025-07-01", principal: "direct").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22");
+        var watch = bond.On("2025-12-01").Get(Watch);
+        Assert.True(watch.Says("leaves 15 days"));
+        Assert.Contains("Civ. Code § 8612(b)", watch.Sections);
+        Assert.Null(bond.BondNoticeGiven("2025-11-03").On("2025-12-01").Find(Watch));
+
+        var barred = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2025-09-15..").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14");
+        Assert.Equal(Standing.Lost, barred.On("2025-12-01").Get("licence").Standing);
+        Assert.Null(barred.On("2025-12-01").Find(Watch));
+        Assert.Null(barred.PublicWork().On("2025-12-01").Find(Watch));
     }
 }

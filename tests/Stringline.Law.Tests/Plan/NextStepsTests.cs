@@ -20,10 +20,10 @@ public sealed class NextStepsTests
     }
 
     [Fact]
-    public void The_index_is_watched_until_the_claim_is_recorded()
+    public void The_index_is_watched_until_claim_and_stop_payment_notice_are_out()
     {
         Assert.Single(Job().On("2026-05-04").Next, s => s is { Watch: true, Finding: "index-watch.next-day", AtStake: null });
-        Assert.DoesNotContain(Job().ClaimRecorded("2026-05-11").On("2026-05-12").Next, s => s.Watch);
+        Assert.DoesNotContain(Job().ClaimRecorded("2026-05-11").StopPaymentGiven("2026-05-11", to: "owner").On("2026-05-12").Next, s => s.Watch);
     }
 
     [Fact]

@@ -125,4 +125,17 @@ public sealed class DisputesAndRetentionTests
         Assert.True(Due(true).Says("21 days from receipt"));
         Assert.False(Due(null).Says("21 days"));
     }
+
+    // Received Monday 12 January 2026: due on the 22nd; a month after is 22 February.
+    [Theory]
+    [InlineData("2026-02-22", "1 whole month")]
+    [InlineData("2026-03-22", "2 whole months")]
+    [Proves("Civ. Code § 8818")]
+    public void One_month_is_said_as_one(string asOf, string months)
+    {
+        var due = new JobBuilder().Role(ClaimantRole.Subcontractor).Price(90_000m).Furnished("2025-08-05", 90_000m).Completed("2025-10-22").Retained("2025-09-10", 4_500m)
+            .HirerPaid("2026-01-12", 4_500m, PaymentOf.Retention).Disputed("2026-01-13", 4_500m).On(asOf).Get("retention.due");
+        Assert.True(due.Says($"the penalty for {months} is"));
+        Assert.False(due.Says("1 whole months"));
+    }
 }

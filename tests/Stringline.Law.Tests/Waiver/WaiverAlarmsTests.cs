@@ -127,4 +127,17 @@ public sealed class WaiverAlarmsTests
         Assert.Contains(says, waiver.Why[0].Text, StringComparison.Ordinal);
         Assert.DoesNotContain("more is in doubt", waiver.Why[0].Text, StringComparison.Ordinal);
     }
+
+    // No form of the Civil Code is prescribed there: what the right on the bond needs is a waiver signed after the furnishing.
+    [Theory]
+    [InlineData("2025-08-04", false)]
+    [InlineData("2025-08-21", true)]
+    [Proves("40 U.S.C. § 3133(c)")]
+    public void On_federal_work_a_waiver_that_binds_unpaid_is_an_alarm_and_a_void_one_none_that_it_binds(string day, bool binds)
+    {
+        var waiver = Waiver(new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).NoParty("owner").Furnished("2025-08-20", 6430m)
+            .Waived(day, WaiverForm.UnconditionalProgress, "2025-11-30"));
+        Assert.Equal(binds, waiver.Says("Where it binds, it binds unpaid"));
+        Assert.False(waiver.Says("the form itself says that it binds"));
+    }
 }

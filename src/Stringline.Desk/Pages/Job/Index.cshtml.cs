@@ -41,7 +41,7 @@ internal sealed class IndexModel(Office office, Ways ways) : PageModel
 
     /// <summary>The findings by remedy, in the order in which a person asks.</summary>
     public IEnumerable<IGrouping<string, Finding>> ByRemedy => Job.Assessment.Findings
-        .GroupBy(finding => Remedies.Of(finding.Id))
+        .GroupBy(finding => Remedies.Of(finding))
         .OrderBy(group => Remedies.All.ToList().IndexOf(group.Key));
 
     /// <summary>Open questions, those that move most days first, then those that move most dollars.</summary>

@@ -46,7 +46,8 @@ internal static class NoticesGiven
     {
         var used = sure ?? doubtful;
         if (sure is { } good && doubtful is { } bad && time.InTime(good.Complete.Latest) != NoticeDoubt.None && bad.Complete.Latest < good.Complete.Latest)
-            used = bad;
+            // The sure one may have come before it all the same, as far as its own day is in doubt.
+            used = bad with { Complete = new Days(LocalDate.Min(good.Complete.Earliest, bad.Complete.Earliest), bad.Complete.Latest) };
         if (used is not { } receipt)
             return null;
         var inTime = time.InTime(receipt.Complete.Latest);

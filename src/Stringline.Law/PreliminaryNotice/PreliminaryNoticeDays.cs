@@ -48,10 +48,11 @@ public static class PreliminaryNoticeDays
             return Alone(owner);
         if (ReachesLessFar(contractor, owner.Kind, owner.From))
             return Alone(owner) with { IsInDoubt = true };
-        return new Reach(owner.Kind, Days.Later(owner.From, contractor.From), Days.Later(owner.Given!.Value, contractor.Given!.Value), [],
-            (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
+        // Of days in doubt the contractor's may be the later one, and takes no more than one that surely is.
+        var mayBeLater = contractor.Kind == ReachKind.Late && contractor.From.Earliest > owner.From.Earliest;
+        return new Reach(owner.Kind, owner.From, owner.Given!.Value, [], (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
         {
-            IsInDoubt = (owner.Doubt | contractor.Doubt) != NoticeDoubt.None,
+            IsInDoubt = mayBeLater || (owner.Doubt | contractor.Doubt) != NoticeDoubt.None,
         };
     }
 

@@ -50,7 +50,8 @@ public static class PreliminaryNoticeDays
             return Alone(owner) with { IsInDoubt = true };
         // Of days in doubt the contractor's may be the later one, and takes no more than one that surely is.
         var mayBeLater = contractor.Kind == ReachKind.Late && contractor.From.Earliest > owner.From.Earliest;
-        return new Reach(owner.Kind, owner.From, owner.Given!.Value, [], (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
+        return new Reach(owner.Kind, owner.From, Days.Later(owner.Given!.Value, contractor.Given!.Value), [],
+            (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
         {
             IsInDoubt = mayBeLater || (owner.Doubt | contractor.Doubt) != NoticeDoubt.None,
         };

@@ -39,14 +39,14 @@ internal static class BondBeforeWork
         var other => throw new InvalidOperationException($"No such verdict: {other}."),
     };
 
-    /// <summary>What would settle it.</summary>
-    internal static IEnumerable<Question> Questions(JobFile job)
+    /// <summary>Adds what would settle it.</summary>
+    internal static void AddQuestions(List<Question> questions, JobFile job)
     {
         if (Of(job) != Verdict.Open)
-            yield break;
+            return;
         if (job.Work.Commenced is null)
-            yield return new Question("On which day did the work commence at the site? A payment bond recorded before it may restrict the liens. (work.commenced)");
+            questions.Add(new Question("On which day did the work commence at the site? A payment bond recorded before it may restrict the liens. (work.commenced)"));
         if (job.Work.DirectContract is not { Filed: not null, Price: not null } || job.Work.PaymentBond!.Amount is null)
-            yield return new Question("Was the direct contract filed with the county recorder before the work commenced, what is its price, and what is the amount of the bond? (work.directContract.filed, work.directContract.price, work.paymentBond.amount)");
+            questions.Add(new Question("Was the direct contract filed with the county recorder before the work commenced, what is its price, and what is the amount of the bond? (work.directContract.filed, work.directContract.price, work.paymentBond.amount)"));
     }
 }

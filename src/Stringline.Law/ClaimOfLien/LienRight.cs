@@ -56,7 +56,8 @@ public static class LienRight
 
         if (BondBeforeWork.Why(facts.Job) is { } restricted)
             why.Add(restricted);
-        List<Question> questions = [.. BondBeforeWork.Questions(facts.Job)];
+        List<Question> questions = [];
+        BondBeforeWork.AddQuestions(questions, facts.Job);
         if (standing != Standing.Done && facts.All<ReleaseRecorded>() is { Count: > 0 } releases)
         {
             // Known to give up the claim alone, it leaves the right as it is.

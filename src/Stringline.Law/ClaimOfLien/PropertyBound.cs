@@ -102,7 +102,12 @@ public static class PropertyBound
         Party? knew = null, ignorant = null, unsaid = null;
         foreach (var owner in facts.Job.In(PartyCapacity.Owner))
         {
-            _ = owner.KnewOfWork switch { true => knew = owner, false => ignorant = owner, null => unsaid = owner };
+            if (owner.KnewOfWork is not { } told)
+                unsaid = owner;
+            else if (told)
+                knew = owner;
+            else
+                ignorant = owner;
         }
 
         // The section speaks of the interest of the person who knew: each owner's is bound, or not, for itself.

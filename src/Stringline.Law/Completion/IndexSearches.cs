@@ -16,15 +16,15 @@ internal static class IndexSearches
     [Rule("Civ. Code § 8060", Sure = Sure.OurReading)]
     public static IndexSearched? LeastLate(FactsAsOf facts)
     {
-        if (facts.All<IndexSearched>().Count == 0)
-            return null;
         var site = facts.Job.Work.Site;
-        var least = Last(facts, site.County);
+        if (Last(facts, site.County) is not { } least)
+            return null;
         foreach (var county in site.AlsoIn)
         {
             if (Last(facts, county) is not { } last)
                 return null;
-            least = least is null || last.On.Earliest < least.On.Earliest ? (least is null ? null : last) : least;
+            if (last.On.Earliest < least.On.Earliest)
+                least = last;
         }
 
         return least;

@@ -77,7 +77,7 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
         return unseen ?? (IReadOnlyList<UnseenNotice>)[];
     }
 
-    /// <summary>Why they are reckoned with, and what they do.</summary>
+    /// <summary>Why they are planned for, and what they do.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="unseen">The notices of one kind, not empty.</param>
     /// <param name="section">The section that counts the days from the recording.</param>

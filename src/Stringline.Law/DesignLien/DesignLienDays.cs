@@ -58,7 +58,7 @@ public static class DesignLienDays
             var isOf = kind == LienKind.Design ? WhichLien.MayBeDesign(facts, claim) : WhichLien.Of(facts, claim) == kind;
             if (isOf && Days.Of(claim.On) is not null)
                 (claims ??= []).Add(claim);
-            // The converted lien is the design lien recorded anew: an action that names neither is on the one that lives.
+            // The converted lien is the design lien recorded again as a mechanics lien: an action that names neither is on the one that lives.
             var of = WhichLien.Of(facts, claim);
             if (of != kind && !(of == LienKind.Design && kind == LienKind.Converted))
                 (unsure ??= []).Add(claim);

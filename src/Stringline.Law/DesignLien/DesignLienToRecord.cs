@@ -29,7 +29,7 @@ internal static class DesignLienToRecord
 
     /// <summary>
     /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, only if it is surely one of this lien, and only if the notice of
-    /// default came ten days before; one that expired leaves the time that is left to record anew.
+    /// default came ten days before; one that expired leaves the time that is left to record again.
     /// </summary>
     [Rule("Civ. Code § 8312")]
     public static Finding LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)

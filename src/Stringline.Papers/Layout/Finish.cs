@@ -17,7 +17,7 @@ internal static partial class Finish
 
     private static readonly byte[] LengthKey = "/Length "u8.ToArray();
 
-    /// <summary>The same file with its streams ended and its cross-reference table written anew.</summary>
+    /// <summary>The same file with its streams ended and its cross-reference table rewritten.</summary>
     /// <param name="file">What PDFsharp wrote: one cross-reference table, every length a number in its stream's dictionary.</param>
     /// <param name="id">Sixteen hexadecimal digits of the plan's own.</param>
     /// <exception cref="InvalidDataException">The file is not laid out so.</exception>
@@ -25,16 +25,15 @@ internal static partial class Finish
     {
         var table = TableOf(file);
         var starts = StartsOf(file, table);
-        var inOrder = starts.Where(s => s > 0).Order().ToArray();
-        using var whole = new MemoryStream(file.Length + (inOrder.Length * ChecksumLength));
-        whole.Write(file, 0, inOrder[0]);
+        var objects = Objects(starts, table);
+        using var whole = new MemoryStream(file.Length + (objects.Count * ChecksumLength));
+        whole.Write(file, 0, objects[0].Start.Value);
         var moved = new Dictionary<int, long>();
         var faces = new List<string>();
-        for (var i = 0; i < inOrder.Length; i++)
+        foreach (var piece in objects)
         {
-            var end = i + 1 < inOrder.Length ? inOrder[i + 1] : table;
-            moved[inOrder[i]] = whole.Position;
-            Write(whole, file.AsSpan(inOrder[i], end - inOrder[i]), id, faces);
+            moved[piece.Start.Value] = whole.Position;
+            Write(whole, file.AsSpan(piece), id, faces);
         }
 
         var newTable = whole.Position;
@@ -55,11 +54,9 @@ internal static partial class Finish
     /// <summary>Whether every compressed stream of a file ends with the checksum of what it holds.</summary>
     public static bool IsWhole(byte[] file)
     {
-        var table = TableOf(file);
-        var starts = StartsOf(file, table).Where(s => s > 0).Order().Append(table).ToArray();
-        for (var i = 0; i + 1 < starts.Length; i++)
+        foreach (var place in Objects(file))
         {
-            var piece = file.AsSpan(starts[i], starts[i + 1] - starts[i]);
+            var piece = file.AsSpan(place);
             if (DataOf(piece) is { } data && !IsEnded(piece[data]))
                 return false;
         }
@@ -70,11 +67,9 @@ internal static partial class Finish
     /// <summary>The name of a face that the file does not carry in itself; null where it carries all.</summary>
     public static string? FaceOutside(byte[] file)
     {
-        var table = TableOf(file);
-        var starts = StartsOf(file, table).Where(s => s > 0).Order().Append(table).ToArray();
-        for (var i = 0; i + 1 < starts.Length; i++)
+        foreach (var place in Objects(file))
         {
-            var piece = Encoding.Latin1.GetString(file, starts[i], starts[i + 1] - starts[i]);
+            var piece = Encoding.Latin1.GetString(file.AsSpan(place));
             var isOutside = piece.Contains("/Type/FontDescriptor", StringComparison.Ordinal)
                 ? !piece.Contains("/FontFile", StringComparison.Ordinal)
                 : SimpleFace().IsMatch(piece) && !piece.Contains("/FontDescriptor", StringComparison.Ordinal);
@@ -226,6 +221,19 @@ internal static partial class Finish
             end++;
         var table = int.Parse(Encoding.ASCII.GetString(file, from, end - from), CultureInfo.InvariantCulture);
         return file.AsSpan(table).StartsWith("xref\n0 "u8) ? table : throw new InvalidDataException("The cross-reference table is not where the file says.");
+    }
+
+    private static List<Range> Objects(byte[] file)
+    {
+        var table = TableOf(file);
+        return Objects(StartsOf(file, table), table);
+    }
+
+    // The objects as they lie in the file: each ends where the next begins, the last at the table.
+    private static List<Range> Objects(int[] starts, int table)
+    {
+        int[] inOrder = [.. starts.Where(s => s > 0).Order(), table];
+        return [.. inOrder.Zip(inOrder.Skip(1), (start, end) => start..end)];
     }
 
     // Where each object begins, by its number; 0 for one that is free.

@@ -14,8 +14,10 @@ internal static class FileChecks
             {
                 // Of a word the part that is read: small letters from the baseline up; what rules a blank lies under it.
                 var (top, bottom) = (word.Baseline - (0.6 * word.Points), word.Baseline - (0.08 * word.Points));
-                var covered = page.Covers.Any(s => s.Left < word.Right - 0.5 && s.Right > word.Left + 0.5 && s.Top < bottom && s.Bottom > top);
-                if (covered || page.Strokes.Any(s => s.Left < word.Right - 0.5 && s.Right > word.Left + 0.5 && s.Top < bottom && s.Bottom > top))
+                bool Meets(ReadShape shape) =>
+                    shape.Left < word.Right - 0.5 && shape.Right > word.Left + 0.5 && shape.Top < bottom && shape.Bottom > top;
+                var covered = page.Covers.Any(Meets);
+                if (covered || page.Strokes.Any(Meets))
                     return new PreflightCheck("nothing over text", false, $"page {page.Number}: {(covered ? "a shape lies on" : "a line runs through")} '{word.Text}'", Legibility);
             }
         }

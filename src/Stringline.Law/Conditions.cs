@@ -43,7 +43,10 @@ internal static class Conditions
         // Who leaves the owner's demand unanswered forfeits the lien; no day is set on which that is sure (§ 8520(b)).
         new("stop-payment-notice.owner-demand", []) { DoubtToo = ["lien-right"] },
         // The bond is enforced by one who gave the notice it asks (Civ. Code §§ 8612, 9560; 40 U.S.C. § 3133(b)(2)).
-        new("payment-bond.notice-last-day", ["payment-bond.action-first-day", "payment-bond.action-last-day", "payment-bond.stay-last-day", "payment-bond.amount"]),
+        new("payment-bond.notice-last-day", ["payment-bond.action-first-day", "payment-bond.action-last-day", "payment-bond.stay-last-day", "payment-bond.amount"])
+        {
+            DoubtToo = ["payment-bond.action-last-day"],
+        },
         new("federal-bond.notice-last-day", ["federal-bond.action-first-day", "federal-bond.action-last-day", "federal-bond.stay-last-day", "federal-bond.amount"]),
         // An action that was not brought to trial within five years is dismissed (Code Civ. Proc. § 583.310); until that is done it may be pending.
         new("prosecution.five-years", []) { DoubtIfLost = ["lien-right"], DoubtToo = ["lien-right"] },

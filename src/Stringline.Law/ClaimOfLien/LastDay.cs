@@ -103,11 +103,25 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             return;
         foreach (var notice in notices)
         {
+            if (notice is { Entry: { Notice: OwnerNotice.Completion, ContractOf: not null }, ReachesClaimant: not Verdict.No })
+                AddOfOneContract(notice);
             if (notice.Entry.Notice != OwnerNotice.Cessation || notice.ReachesClaimant == Verdict.No || notice.CessationIsEffective(stops, out var stopped) == Verdict.No)
                 continue;
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
                 readings.Add(Deadline.Own($"if the notice of cessation of {LawText.IsoDay(recorded)} ends the time before the acceptance", Period.LastDay(recorded, after), calendar));
             why?.Add(Reason.Of(section, $"Only the acceptance completes the work, but the section counts {after} days from the recording of a notice of cessation, whatever completes it. One was recorded {notice.Recorded}: act by {notice.Recorded.Plus(after).Earliest}.", [notice.Entry], stopped, notice.ReachWhy));
+        }
+
+        // That one contract may be complete while the whole work waits for its acceptance (Civ. Code § 8186).
+        void AddOfOneContract(OwnersNotice notice)
+        {
+            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            {
+                if (notice.Entry.States is not { } stated || notice.IsEffectiveIfCompletedOn(stated, recorded))
+                    readings.Add(Deadline.Own($"if the notice of completion of one contract of {LawText.IsoDay(recorded)} ends the time before the acceptance", Period.LastDay(recorded, after), calendar));
+            }
+
+            why?.Add(Reason.Of("Civ. Code § 8186", $"Only the acceptance completes the whole work, but a notice of completion of one direct contract was recorded {notice.Recorded}: if it is good and the claimant's, act by {notice.Recorded.Plus(after).Earliest}.", [notice.Entry], notice.ReachWhy));
         }
     }
 
@@ -154,6 +168,8 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             var surely = true;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
+                if (!reading.GoesWith(notice, completed, recorded))
+                    continue;
                 var shortened = Period.LastDay(recorded, after);
                 var verdict = Shortens(notice, completed, recorded, stops, children);
                 // By the words of the section it does; that a notice of cessation does nothing on work that an acceptance completes can be said.

@@ -184,7 +184,7 @@ public static class CompletionDay
                     : Reason.Of("Civ. Code § 8182(b)", $"The owner's notice of completion, recorded {notice.Recorded}, states completion {states}.", [notice.Entry]))
             {
                 IsOwnersWord = notice.HasForm != Verdict.No,
-                ServedFrom = notice.Entry.States is null ? notice.FirstCompletionServed(notice.Recorded.Latest) : null,
+                ServedBy = notice.Entry.States is null ? notice : null,
             });
         }
     }
@@ -243,7 +243,7 @@ public static class CompletionDay
                 ruledOut.Add(Reason.NotApplied(section, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
                 readings.RemoveAt(i);
             }
-            else if (reading.On.Latest > first.On.Latest && !(reading is { IsOwnersWord: true, ServedFrom: { } served } && served > first.On.Latest))
+            else if (reading.On.Latest > first.On.Latest && !(reading.IsOwnersWord && reading.MayContradict(first.On)))
             {
                 readings[i] = reading with { On = new Days(reading.On.Earliest, first.On.Latest) };
             }

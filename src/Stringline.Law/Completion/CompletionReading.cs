@@ -34,8 +34,15 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
     /// <summary>Whether it is what a recorded notice of the owner's says: another day than ours is then in dispute and rules it out no more.</summary>
     public bool IsOwnersWord { get; init; }
 
-    /// <summary>Of a notice that states no day: the first completion for which it is in time whenever it was recorded; a completion before that may contradict it.</summary>
-    public LocalDate? ServedFrom { get; init; }
+    /// <summary>The notice that it is read from where that states no day of its own: then it is taken to be one for which it is in time.</summary>
+    internal OwnersNotice? ServedBy { get; init; }
+
+    /// <summary>Whether the reading may be the true one with that notice recorded on that day: a day that it does not state lies in its time.</summary>
+    internal bool GoesWith(OwnersNotice notice, LocalDate completed, LocalDate recorded) =>
+        !ReferenceEquals(ServedBy, notice) || notice.IsEffectiveIfCompletedOn(completed, recorded);
+
+    /// <summary>Whether the notice may state another day than a completion that is known, since on some day of the doubt it was not in time for that.</summary>
+    internal bool MayContradict(Days completed) => ServedBy is { } notice && notice.FirstCompletionServed(notice.Recorded.Latest) > completed.Earliest;
 
     /// <summary>
     /// Whether it is only that labor has stopped for so long, by the file or by a notice of cessation beside it: the work may then have been finished on the day on which labor stopped.

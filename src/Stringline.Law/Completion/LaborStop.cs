@@ -104,7 +104,8 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
             return null;
         foreach (var furnished in facts.Furnished)
         {
-            if (furnished.Until.Earliest is { } worked && worked > last.Latest && furnished.On.Earliest <= end
+            // On some day of a doubt it may have come after the stop, and then it speaks against it.
+            if (furnished.Until is not DayFact.Unknown && furnished.Until.Latest > last.Earliest && furnished.On.Earliest <= end
                 && (resumed is not { } again || furnished.On.Earliest < again))
             {
                 return furnished;

@@ -25,8 +25,9 @@ internal static class OwnersCopy
         var dueFromOwner = IsDueFromOwner(facts, notice);
         if (dueFromOwner.Verdict == Verdict.No)
             return Counted.Yes(dueFromOwner.Why);
-        if (NoneDueToClaimant(facts, notice, calendar) is { } none)
-            return none;
+        var none = NoneDueToClaimant(facts, notice, calendar);
+        if (none is { Verdict: Verdict.Yes } settled)
+            return settled;
 
         var lastToGive = calendar.RollForwardOnAnyList(Period.LastDay(notice.Recorded.Latest, CopyDays));
         var lastSurely = calendar.RollForward(Period.LastDay(notice.Recorded.Latest, CopyDays));
@@ -35,7 +36,7 @@ internal static class OwnersCopy
         {
             if (told.Notice != notice.Entry.Notice || Days.Of(told.On) is not { } received || received.Latest < notice.Recorded.Earliest)
                 continue;
-            var copy = ByManner(Surely(InTime(told, received, lastToGive, notice.Words), told, received), told);
+            var copy = Recorded(ByManner(Surely(InTime(told, received, lastToGive, notice.Words), told, received), told), told, received);
             if (best is not { } so || IsBetter(copy.Verdict, so.Verdict))
                 best = copy;
         }
@@ -45,6 +46,14 @@ internal static class OwnersCopy
             inTime.Verdict != Verdict.Yes || lastSurely == lastToGive || InTime(told, received, lastSurely, notice.Words).Verdict == Verdict.Yes ? inTime
             : Counted.Open(Reason.Of("Civ. Code § 10", $"The tenth day after recording reaches to the day of the owner's copy only by a holiday that the courts do not keep, so whether it was in time is open: plan on the shorter time.", [told], inTime.Why));
 
+        // A copy is one of what is recorded already.
+        Counted Recorded(Counted copy, OwnerToldUs told, Days received) =>
+            copy.Verdict != Verdict.Yes || (told.Mailed ?? received.Earliest) >= notice.Recorded.Latest ? copy
+            : Counted.Open(Reason.Of("Civ. Code § 8190(a)", $"The owner's copy came {received}, and the {notice.Words} was recorded {notice.Recorded}: whether it was recorded by then is open. Plan on the shorter time.", [told, notice.Entry], copy.Why));
+
+        // Whether a copy was due to the claimant may be open; one that was given settles it.
+        if (none is { } open && best?.Verdict != Verdict.Yes)
+            return open;
         return best switch
         {
             null => Counted.Open(
@@ -143,6 +152,17 @@ internal static class OwnersCopy
         return Counted.Open(Reason.Of("Civ. Code § 8190(d)", $"Whether a copy is due from this owner is open.", [notice.Entry]), questions);
     }
 
+    private static NoticeGiven? OnUnknownDay(FactsAsOf facts, IReadOnlyList<Party> owners)
+    {
+        foreach (var notice in facts.PreliminaryNotices)
+        {
+            if (notice.On is DayFact.Unknown && Giving.Counts(notice) && Giving.Reaches(notice, owners))
+                return notice;
+        }
+
+        return null;
+    }
+
     /// <summary>A copy is due to the direct contractor and to claimants who gave the owner preliminary notice; to nobody else. Null where one is due.</summary>
     [Rule("Civ. Code § 8190(a)(1)")]
     [Rule("Civ. Code § 8190(a)(2)")]
@@ -153,7 +173,14 @@ internal static class OwnersCopy
             return null;
         var owners = facts.Job.In(PartyCapacity.Owner);
         if (Giving.FirstGiven(facts.PreliminaryNotices, owners, out var used) is not { } given)
-            return Counted.Yes(Reason.Of(Section, $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {notice.Words} shortens its time unseen.", [notice.Entry]));
+        {
+            return OnUnknownDay(facts, owners) is { } undated
+                ? Counted.Open(
+                    Reason.Of(Section, $"The claimant gave the owner preliminary notice on a day that the file does not tell; whether it was in time for a copy of the {notice.Words} to be due is open.", [notice.Entry, undated]),
+                    new Question("On which day was the preliminary notice given to the owner? A copy of its recorded notice was due to one who had given it by then. (notice-given.on)") { Corrects = undated })
+                : Counted.Yes(Reason.Of(Section, $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {notice.Words} shortens its time unseen.", [notice.Entry]));
+        }
+
         if (given.Latest <= notice.Recorded.Earliest)
             return null;
         // The owner can owe a copy only to one who had given it notice while the copy could still be given in time. Whether

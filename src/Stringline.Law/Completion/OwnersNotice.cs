@@ -168,7 +168,7 @@ public sealed class OwnersNotice
             // Thirty days "prior to the recordation" have surely run on the thirty-first; on the thirtieth that can be argued.
             var needed = stop.Last.Plus(LaborStop.IdleDaysBeforeNotice);
             // No recording finds thirty days in a stop that ended on the thirtieth or before.
-            if (stop.Resumed is { } resumed && (resumed <= Recorded.Earliest || resumed <= needed.Earliest))
+            if (stop.Resumed is { } resumed && (resumed < Recorded.Earliest || resumed <= needed.Earliest))
                 continue;
             if (stop.Against is { } other)
             {

@@ -39,7 +39,11 @@ public static class DesignLienDays
         var last = DesignLienToRecord.LastDay(facts, fee, suits, calendar);
         findings.Add(DesignLienRight.Finding(facts, fee, suits, last));
         if (DefaultNotice.AddTo(findings, facts, fee, calendar) is { } notice)
+        {
             findings[0] = DesignLienRight.WithNotice(findings[0], notice, facts.AsOf);
+            last = DesignLienRight.WithNotice(last, notice, facts.AsOf);
+        }
+
         findings.Add(last);
         if (suits is not null)
             AddSuit(findings, facts, fee, suits, calendar);

@@ -29,7 +29,7 @@ internal static class DesignLienToRecord
 
     /// <summary>
     /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, only if it is surely one of this lien, and only if the notice of
-    /// default came ten days before; one that expired leaves the time that is left to record again.
+    /// default came ten days before; one that expired leaves the time that is left to record again, and one that may have expired is in doubt so long.
     /// </summary>
     [Rule("Civ. Code § 8312")]
     public static Finding LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)
@@ -65,6 +65,8 @@ internal static class DesignLienToRecord
             if (suit.Standing == Standing.Lost)
                 continue;
             var so = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, suit.Recorded);
+            if (so == Standing.Kept && !suit.IsSued && facts.AsOf > Period.LastDay(suit.Recorded.Earliest, DesignLienDays.Ninety) && (readings.Count == 0 || !Deadline.IsPast(facts.AsOf, readings)))
+                so = Standing.InDoubt;
             if (so == Standing.Kept && (WhichLien.Of(facts, suit.Claim) is null || DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes))
                 so = Standing.InDoubt;
             if (best is not null && !(so == Standing.Kept && standing != Standing.Kept) && !(so == Standing.InDoubt && standing == Standing.Lost))

@@ -19,12 +19,21 @@ public static class Credit
     {
         if (suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
             return null;
-        Reading[] readings = [Deadline.Own("90 days after the claim was recorded", Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue), calendar)];
+        var readings = new List<Reading>(1) { Deadline.Own("90 days after the claim was recorded", Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue), calendar) };
+        foreach (var earlier in suits.Chain)
+        {
+            if (ReferenceEquals(earlier, leading))
+                break;
+            readings.Add(Deadline.Own($"90 days after the claim of {earlier.Recorded} was recorded, if the later one is the same claim", earlier.FirstEnd, calendar));
+        }
+
+        if (readings.Count > 1)
+            readings = Deadline.Sorted(readings);
         var recorded = Recorded(facts, suits, leading, readings);
         return recorded is null && leading.Standing == Standing.Kept ? null : ToRecord(facts, suits, leading, readings, recorded, calendar);
     }
 
-    private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Reading[] readings, Standing? recorded, OpenDays calendar)
+    private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings, Standing? recorded, OpenDays calendar)
     {
         var lastDay = readings[0].Day;
         // Past the ninetieth day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.
@@ -62,7 +71,7 @@ public static class Credit
 
     // Kept by a notice that was surely recorded after the claim and in time; in doubt by any other, and beside another claim if this one may not
     // count; null where none may be this claim's.
-    private static Standing? Recorded(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, Reading[] readings)
+    private static Standing? Recorded(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings)
     {
         Standing? best = null;
         foreach (var credit in facts.All<CreditRecorded>())

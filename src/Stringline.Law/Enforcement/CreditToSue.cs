@@ -37,6 +37,15 @@ internal static class CreditToSue
         else if (inTime.Until < latest.Until)
             AddAfter(inTime, "90 days after the credit recorded in time, if the late one does not hold", Reason.Of("Civ. Code § 8460(b)(2)", $"If someone bought or took a security in good faith before the later notice of credit, the credit that ends {inTime.Until} counts: {Period.LastDay(inTime.Until, ActionDays.DaysToSue)}.", [inTime]));
 
+        // While an earlier claim stands the owner will say that this one is the same claim, whose 90 days ran from the first (decision 0008).
+        foreach (var earlier in suits.Chain)
+        {
+            if (ReferenceEquals(earlier, leading))
+                break;
+            if (!credits.Exists(c => c.On.Latest <= earlier.FirstEnd))
+                AddEnd(earlier.FirstEnd, $"90 days after the recording of the claim of {earlier.Recorded}, if that is the same claim and the notice of credit came too late for it", Reason.Of("Civ. Code § 8460(b)(2)", $"If the claim recorded {leading.Recorded} is that of {earlier.Recorded} amended, the notice of credit was recorded after the 90 days of the first, and holds only if nobody had bought or taken a security in good faith before it.", [earlier.Claim]));
+        }
+
         if (suits.IsUnsure(leading))
         {
             foreach (var other in suits.Chain)

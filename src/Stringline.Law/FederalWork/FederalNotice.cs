@@ -50,7 +50,7 @@ internal sealed class FederalNotice
             var reaches = ReachesThePrime(facts, notice);
             if (Days.Of(notice.On) is not { } on)
             {
-                if (reaches != Verdict.No && IsProved(notice.Manner))
+                if (reaches != Verdict.No)
                     doubted ??= notice;
                 continue;
             }

@@ -17,7 +17,7 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
     [Rule("Civ. Code § 9560(a)")]
     public static BondNoticeNeed Of(FactsAsOf facts, Reach reach, BondLaw law)
     {
-        var left = CoversWhatWasFurnished(facts, reach) ? Standing.Narrowed : PreliminaryNoticeDays.WithNothingInReach(facts, reach);
+        var left = PreliminaryNoticeDays.InReachSoFar(facts, reach);
         return reach.Kind switch
         {
             ReachKind.NoneDue => new(Reason.Of(law.Preliminary, $"No preliminary notice was due, so none is needed for the bond."), Standing.Lost),
@@ -32,18 +32,6 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
             ReachKind.NotGiven => new(null, left),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
-    }
-
-    // For what is still to come a preliminary notice can be given later; it saves nothing of what there is.
-    private static bool CoversWhatWasFurnished(FactsAsOf facts, Reach reach)
-    {
-        foreach (var furnished in facts.Furnished)
-        {
-            if (reach.MayCover(furnished.Until.Latest))
-                return true;
-        }
-
-        return false;
     }
 
     private static Reason Missed(Reach reach, BondLaw law) => reach.Missing.Count == 0
@@ -173,6 +161,8 @@ internal static class BondNotice
             var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
             {
+                if (!reading.GoesWith(notice, completed, recorded))
+                    continue;
                 surely &= notice.EffectIfCompletedOn(notice.CompletionToServe(completed), recorded) == Verdict.Yes;
                 if (isCompletion || law.CessationCounts)
                     AddFifteenDays(notice, recorded, law, calendar, readings, why);

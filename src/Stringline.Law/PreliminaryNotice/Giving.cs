@@ -68,7 +68,7 @@ public static class Giving
         return first;
     }
 
-    private static bool Reaches(NoticeGiven notice, IReadOnlyList<Party> anyOf)
+    internal static bool Reaches(NoticeGiven notice, IReadOnlyList<Party> anyOf)
     {
         for (var i = 0; i < anyOf.Count; i++)
         {

@@ -7,12 +7,12 @@ namespace Stringline.Law.PreliminaryNotice;
 /// <summary>The time in which a preliminary notice covers all that was furnished.</summary>
 internal sealed class NoticeTime
 {
-    private readonly bool furnished;
+    private readonly FactsAsOf facts;
     private readonly OpenDays? calendar;
 
     private NoticeTime(FactsAsOf facts, LocalDate? last, bool commencementUnknown, OpenDays? calendar)
     {
-        furnished = facts.HasFurnished;
+        this.facts = facts;
         Last = last;
         CommencementUnknown = commencementUnknown;
         this.calendar = calendar;
@@ -55,10 +55,16 @@ internal sealed class NoticeTime
     [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
     public NoticeDoubt? InTime(LocalDate day)
     {
-        if (!furnished || day <= Last)
+        if (!facts.HasFurnished || day <= Last)
             return NoticeDoubt.None;
         if (CommencementUnknown)
             return NoticeDoubt.Commencement;
-        return calendar is not null && Last is { } last && day <= calendar.RollForwardOnAnyList(last) ? NoticeDoubt.ByRoll : null;
+        return Last is { } last && day <= Rolled(last) ? NoticeDoubt.ByRoll : null;
     }
+
+    /// <summary>Whether a notice complete on a day may be in time by some day of first furnishing and some roll.</summary>
+    public bool MayBeInTime(LocalDate day) => InTime(day) is not null
+        || (facts.FirstFurnished is { IsExact: false, Latest: var first } && day <= Rolled(Period.LastDay(first, Reach.NoticeDays)));
+
+    private LocalDate Rolled(LocalDate last) => calendar is null ? last : calendar.RollForwardOnAnyList(last);
 }

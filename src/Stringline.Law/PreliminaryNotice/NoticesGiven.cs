@@ -56,6 +56,7 @@ internal static class NoticesGiven
         {
             Notice = receipt.Notice,
             Doubt = doubt,
+            MayBeInTime = inTime is null && time.MayBeInTime(receipt.Complete.Earliest),
             SurelyFrom = doubt == NoticeDoubt.None ? null : sure?.Complete.Plus(-Reach.LookBackDays),
         };
     }
@@ -64,7 +65,7 @@ internal static class NoticesGiven
     {
         var inTime = time.InTime(facts.AsOf);
         var from = inTime is null ? facts.AsOf.PlusDays(-Reach.LookBackDays) : LocalDate.MinIsoValue;
-        return new RecipientReach(to, ReachKind.NotGiven, new Days(from, from), null) { Doubt = inTime ?? NoticeDoubt.None };
+        return new RecipientReach(to, ReachKind.NotGiven, new Days(from, from), null) { Doubt = inTime ?? NoticeDoubt.None, MayBeInTime = inTime is null && time.MayBeInTime(facts.AsOf) };
     }
 
     // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt; that all were told is seen apart.

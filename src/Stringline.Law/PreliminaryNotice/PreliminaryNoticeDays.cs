@@ -53,6 +53,7 @@ public static class PreliminaryNoticeDays
         return new Reach(owner.Kind, owner.From, Days.Later(owner.Given!.Value, contractor.Given!.Value), [],
             (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
         {
+            MayBeInTime = owner.MayBeInTime && (contractor.MayBeInTime || contractor.Kind == ReachKind.Whole),
             IsInDoubt = mayBeLater || (owner.Doubt | contractor.Doubt) != NoticeDoubt.None,
         };
     }
@@ -87,6 +88,7 @@ public static class PreliminaryNoticeDays
     private static Reach Alone(RecipientReach reached) =>
         new(reached.Kind, reached.From, reached.Given, [], reached.Kind != ReachKind.NotGiven && reached.Doubt.HasFlag(NoticeDoubt.ByRoll))
         {
+            MayBeInTime = reached.MayBeInTime,
             IsInDoubt = reached.Kind != ReachKind.NotGiven && reached.Doubt != NoticeDoubt.None,
         };
 
@@ -112,7 +114,7 @@ public static class PreliminaryNoticeDays
 
     private static Standing WhileNotGiven(FactsAsOf facts, Reach reach) => reach.Each[0].From.Earliest == LocalDate.MinIsoValue
         ? reach.Each[0].Doubt == NoticeDoubt.None && !reach.MayHaveBeenGiven ? Standing.Open : Standing.InDoubt
-        : facts.FirstFurnished is null ? Standing.InDoubt : CoversAnything(facts, reach) ? Standing.Narrowed : WithNothingInReach(facts, reach);
+        : facts.FirstFurnished is null ? Standing.InDoubt : InReach(facts, reach);
 
     /// <summary>The finding <c>preliminary-notice.last-day</c>.</summary>
     [Rule("Civ. Code § 8204(a)")]
@@ -176,16 +178,31 @@ public static class PreliminaryNoticeDays
         ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
         // Left and mailed, it is complete five days later; one given by hand on the day of asking may still cover everything.
         ReachKind.Late when reach.IfGivenToday == NoticeDoubt.None => Standing.Open,
-        ReachKind.Late when !CoversAnything(facts, reach) => reach.IfGivenToday is null ? WithNothingInReach(facts, reach) : Standing.InDoubt,
-        ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
+        ReachKind.Late when InReach(facts, reach) is var late => late == Standing.Lost ? reach.IfGivenToday is null ? late : Standing.InDoubt : reach.GivenToAll ? late : Standing.InDoubt,
         ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
         ReachKind.NotGiven => WhileNotGiven(facts, reach),
         _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
     };
 
-    /// <summary>Where a notice holds no work: lost, unless one given on a day that nobody knows may have been in time.</summary>
-    internal static Standing WithNothingInReach(FactsAsOf facts, Reach reach)
+    /// <summary>Of a notice that is late or not given: narrowed to what it reaches; in doubt where it may reach nothing, by days in doubt; else lost.</summary>
+    internal static Standing InReach(FactsAsOf facts, Reach reach) => InReach(facts, reach, Covers(facts, reach));
+
+    /// <summary>The same of what was furnished already: for what is still to come another notice can be given, which saves nothing of what there is.</summary>
+    internal static Standing InReachSoFar(FactsAsOf facts, Reach reach) => InReach(facts, reach, CoversFurnished(facts, reach));
+
+    private static Standing InReach(FactsAsOf facts, Reach reach, Verdict covers) => covers switch
     {
+        Verdict.Yes => Standing.Narrowed,
+        Verdict.Open => Standing.InDoubt,
+        Verdict.No => WithNothingInReach(facts, reach),
+        var other => throw new InvalidOperationException($"No such verdict: {other}."),
+    };
+
+    // Where a notice holds no work: lost, unless one given on a day that nobody knows may have been in time, or none may have been due.
+    private static Standing WithNothingInReach(FactsAsOf facts, Reach reach)
+    {
+        if (MayBeExcused(facts, reach) || ReachesFurtherToday(facts, reach))
+            return Standing.InDoubt;
         if (!reach.MayHaveBeenGiven)
             return Standing.Lost;
         foreach (var each in reach.Each)
@@ -196,6 +213,32 @@ public static class PreliminaryNoticeDays
         }
 
         return Standing.InDoubt;
+    }
+
+    // Left and mailed, it is complete only some days from now: one given by hand today reaches further back.
+    private static bool ReachesFurtherToday(FactsAsOf facts, Reach reach)
+    {
+        if (!(reach.Given?.Earliest > facts.AsOf))
+            return false;
+        foreach (var furnished in facts.Furnished)
+        {
+            if (furnished.Until.Latest >= facts.AsOf.PlusDays(-Reach.LookBackDays))
+                return true;
+        }
+
+        return false;
+    }
+
+    // Notice is due to lenders alone, and each came to be known on a day that may have been after the first of the work.
+    private static bool MayBeExcused(FactsAsOf facts, Reach reach)
+    {
+        foreach (var each in reach.Each)
+        {
+            if (each.To.Who != PartyCapacity.ConstructionLender || !Recipients.MayNotBeKnown(facts, each.To.AnyOf[0]))
+                return false;
+        }
+
+        return reach.Each.Count > 0;
     }
 
     private static bool Covers(FactsAsOf facts, RecipientReach each)
@@ -213,17 +256,25 @@ public static class PreliminaryNoticeDays
     /// Whether the reach holds any work of the claimant, past or to come. None comes once the furnishing or the contract has ended, or where the
     /// whole work was complete before the first day within reach; until then a delivery may be missing from the file.
     /// </summary>
-    internal static bool CoversAnything(FactsAsOf facts, Reach reach)
+    internal static Verdict Covers(FactsAsOf facts, Reach reach)
     {
-        var ended = facts.All<FurnishingEnded>().Count > 0 || facts.All<ContractEnded>().Count > 0 || reach.From?.Earliest > reach.Complete;
-        if (!ended)
-            return true;
+        var told = facts.All<FurnishingEnded>().Count > 0 || facts.All<ContractEnded>().Count > 0;
+        if (facts.Furnished.Count == 0 || !(told || reach.From?.Latest > reach.Complete))
+            return Verdict.Yes;
+        var covers = CoversFurnished(facts, reach);
+        return covers == Verdict.No && !told && !(reach.From?.Earliest > reach.Complete) ? Verdict.Open : covers;
+    }
+
+    private static Verdict CoversFurnished(FactsAsOf facts, Reach reach)
+    {
+        var may = reach.MayBeInTime && facts.Furnished.Count > 0;
         foreach (var furnished in facts.Furnished)
         {
-            if (reach.MayCover(furnished.Until.Latest))
-                return true;
+            if (reach.SurelyCovers(furnished.Until.Earliest))
+                return Verdict.Yes;
+            may |= reach.MayCover(furnished.Until.Latest);
         }
 
-        return facts.Furnished.Count == 0;
+        return may ? Verdict.Open : Verdict.No;
     }
 }

@@ -36,6 +36,9 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
     /// <summary>What was given to lenders who came to be known only after the claimant's first day: no condition of the lien.</summary>
     public IReadOnlyList<RecipientReach> Later { get; init; } = [];
 
+    /// <summary>Whether, though late by one end of a day in doubt, it may be in time by the other, and then covers everything.</summary>
+    public bool MayBeInTime { get; init; }
+
     /// <summary>Whether a notice that was given may not count toward somebody, or reaches less far back toward a lender than toward the owner.</summary>
     public bool IsInDoubt { get; init; }
 
@@ -89,6 +92,7 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
                 {
                     Each = [reached],
                     Complete = Complete,
+                    MayBeInTime = reached.MayBeInTime,
                     IsInDoubt = reached.Kind != ReachKind.NotGiven && reached.Doubt != NoticeDoubt.None,
                 };
             }

@@ -45,6 +45,9 @@ public sealed record RecipientReach(Recipient To, ReachKind Kind, Days From, Day
     /// <summary>A notice to it on a day that nobody knows, which may have been in time; null where there is none.</summary>
     public NoticeGiven? OnUnknownDay { get; init; }
 
+    /// <summary>Whether, though late by the last day of its own doubt or the first of first furnishing, it may have been in time; or, not given, may be today.</summary>
+    public bool MayBeInTime { get; init; }
+
     /// <summary>Where there is a doubt: the day from which a notice without one covers work all the same; null where none does.</summary>
     public Days? SurelyFrom { get; init; }
 

@@ -125,6 +125,11 @@ public static class Recipients
     public static bool IsNotYetKnown(FactsAsOf facts, Party lender) =>
         lender.KnownSince is { } since && facts.FirstFurnished is { } first && since > first.Latest;
 
+    /// <summary>Whether on some day that the first of the claimant's work may have been nothing named the lender yet.</summary>
+    [Rule("Civ. Code § 8200(a)(3)", Sure = Sure.Opinion)]
+    internal static bool MayNotBeKnown(FactsAsOf facts, Party lender) =>
+        lender.KnownSince is { } since && facts.FirstFurnished is { } first && since > first.Earliest;
+
     /// <summary>The lenders whom nothing named on the first day of the claimant's work.</summary>
     public static IEnumerable<Party> NotYetKnown(FactsAsOf facts) => facts.Job.Claimant.Role == ClaimantRole.Laborer
         ? []

@@ -82,7 +82,7 @@ public static class PublicCompletion
             open.Add(new CompletionReading($"acceptance as the {notice.Words} states", states, Firmness.Asserted,
                 notice.Entry.States is null
                     ? Reason.Of("Civ. Code § 9204(a)", $"The public entity recorded a {notice.Words} {notice.Recorded}; the file does not say which day it states, so any day is taken for which it is in time: {states}.", [notice.Entry])
-                    : Reason.Of("Civ. Code § 9204(c)", $"The public entity's {notice.Words}, recorded {notice.Recorded}, states completion {states}.", [notice.Entry])));
+                    : Reason.Of("Civ. Code § 9204(c)", $"The public entity's {notice.Words}, recorded {notice.Recorded}, states completion {states}.", [notice.Entry])) { ServedBy = notice.Entry.States is null ? notice : null });
         }
     }
 

@@ -93,11 +93,10 @@ public static class PublicNotice
             ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
             // Left and mailed, it is complete five days later; one given by hand on the day of asking still covers everything.
             ReachKind.Late when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
-            ReachKind.Late when !PreliminaryNoticeDays.CoversAnything(facts, reach) => PreliminaryNoticeDays.WithNothingInReach(facts, reach),
-            ReachKind.Late => reach.GivenToAll ? Standing.Narrowed : Standing.InDoubt,
+            ReachKind.Late when PreliminaryNoticeDays.InReach(facts, reach) is var late => late == Standing.Lost || reach.GivenToAll ? late : Standing.InDoubt,
             ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
             ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => reach.MayHaveBeenGiven ? Standing.InDoubt : Standing.Open,
-            ReachKind.NotGiven => PreliminaryNoticeDays.CoversAnything(facts, reach) ? Standing.Narrowed : PreliminaryNoticeDays.WithNothingInReach(facts, reach),
+            ReachKind.NotGiven => PreliminaryNoticeDays.InReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
         return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", standing, readings, calendar, why,

@@ -49,13 +49,15 @@ public sealed class TimeToGive
         var readings = new List<Reading>();
         foreach (var reading in completion.Open)
         {
-            var last = Period.LastDay(reading.On.Earliest, DaysFromCompletion);
-            why.Add(Reason.Of(NotRecorded, $"On the reading «{reading.Name}», 90 days after {reading.On.Earliest}: {last}.", reading.Why));
-            var shorter = ShortestIf(facts, reading, owners);
-            if (last <= shorter)
-                readings.Add(Deadline.Own(reading.Name, last, calendar));
-            if (!reading.On.IsExact && Period.LastDay(reading.On.Latest, DaysFromCompletion) is var latest && latest <= shorter)
-                readings.Add(Deadline.Own(reading.Name + ", at the latest", latest, calendar));
+            why.Add(Reason.Of(NotRecorded, $"On the reading «{reading.Name}», 90 days after {reading.On.Earliest}: {Period.LastDay(reading.On.Earliest, DaysFromCompletion)}.", reading.Why));
+            foreach (var completed in DaysToTry.Completions(reading, owners))
+            {
+                var last = Period.LastDay(completed, DaysFromCompletion);
+                if (last > ShortestIf(facts, reading, completed, owners))
+                    continue;
+                var name = completed == reading.On.Earliest ? reading.Name : completed == reading.On.Latest ? reading.Name + ", at the latest" : reading.NameOn(completed);
+                readings.Add(Deadline.Own(name, last, calendar));
+            }
         }
 
         var unseen = UnseenNotice.OfCompletion(facts, completion, owners, calendar);
@@ -128,12 +130,12 @@ public sealed class TimeToGive
 
     // The thirty days of a notice that surely counts if the work was completed as one reading says: then that reading's ninety days are gone, whatever
     // it does on another.
-    private static LocalDate ShortestIf(FactsAsOf facts, CompletionReading reading, IReadOnlyList<OwnersNotice> owners)
+    private static LocalDate ShortestIf(FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> owners)
     {
         var shortest = LocalDate.MaxIsoValue;
         foreach (var notice in owners)
         {
-            if (notice.HasForm == Verdict.Yes && SurelyCountsIf(facts, notice, reading))
+            if (notice.HasForm == Verdict.Yes && SurelyCountsIf(facts, notice, reading, new Days(completed, completed)))
                 shortest = LocalDate.Min(shortest, notice.Recorded.Plus(DaysFromRecording).Latest);
         }
 
@@ -143,30 +145,30 @@ public sealed class TimeToGive
     private static bool SurelyCounts(FactsAsOf facts, OwnersNotice notice, CompletionReadings completion)
     {
         if (completion.Open.Count == 0)
-            return SurelyCountsIf(facts, notice, null);
+            return SurelyCountsIf(facts, notice, null, null);
         foreach (var reading in completion.Open)
         {
-            if (!SurelyCountsIf(facts, notice, reading))
+            if (!SurelyCountsIf(facts, notice, reading, reading.On))
                 return false;
         }
 
         return true;
     }
 
-    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading) => notice.IsForWholeWork && notice.Entry.Notice switch
+    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading, Days? completed) => notice.IsForWholeWork && notice.Entry.Notice switch
     {
         OwnerNotice.Cessation => notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
-        OwnerNotice.Completion or OwnerNotice.Acceptance => reading is null || IsEffectiveOnEvery(notice, reading.On),
+        OwnerNotice.Completion or OwnerNotice.Acceptance => reading is null || completed is not { } days || IsEffectiveOnEvery(notice, reading, days),
         _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
     };
 
-    private static bool IsEffectiveOnEvery(OwnersNotice notice, Days completed)
+    private static bool IsEffectiveOnEvery(OwnersNotice notice, CompletionReading reading, Days completed)
     {
         foreach (var day in DaysToTry.Ends(completed))
         {
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
             {
-                if (notice.EffectIfCompletedOn(day, recorded) != Verdict.Yes)
+                if (reading.GoesWith(notice, day, recorded) && notice.EffectIfCompletedOn(day, recorded) != Verdict.Yes)
                     return false;
             }
         }

@@ -126,7 +126,7 @@ internal sealed class ActionsOnNotice
         var brought = Days.Of(action.On)!.Value;
         var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
         standing = stay?.Brought(standing, brought) ?? standing;
-        return standing == Standing.Kept && (on != Verdict.Yes || !SuesAll(window, action)) ? Standing.InDoubt : standing;
+        return standing == Standing.Kept && (on != Verdict.Yes || !window.IsSure || !SuesAll(window, action)) ? Standing.InDoubt : standing;
     }
 
     /// <summary>On public works the entity and the direct contractor are sued both; on private works the one who holds the money.</summary>

@@ -34,7 +34,7 @@ internal static class LendersRows
         var noticed = toward.Kind == ReachKind.NotGiven ? null : toward.Given;
         var holder = new Holder(id, $"construction lender {lender.Name}", [lender])
         {
-            IsLender = true, NoticeIsDue = isDue, Noticed = WithOwnerAndContractor(facts, reach, noticed), EssentiallyNoticed = noticed, MayBeExcused = isDue && Recipients.IsNotYetKnown(facts, lender),
+            IsLender = true, NoticeIsDue = isDue, Noticed = WithOwnerAndContractor(facts, reach, noticed), EssentiallyNoticed = noticed, MayBeExcused = isDue && Recipients.MayNotBeKnown(facts, lender),
             MayBeNoticed = isDue && toward.MayHaveBeenGiven,
             Reach = toward.Kind == ReachKind.Late ? toward : null,
         };
@@ -42,8 +42,8 @@ internal static class LendersRows
         var standing = served.Standing;
         if (isDue && standing != Standing.Lost && noticed is null)
             standing = WithoutNotice(facts, toward, standing);
-        if (standing != Standing.Lost && toward.Kind == ReachKind.Late && !PreliminaryNoticeDays.CoversAnything(facts, toward))
-            standing = PreliminaryNoticeDays.WithNothingInReach(facts, toward);
+        if (standing != Standing.Lost && toward.Kind == ReachKind.Late && PreliminaryNoticeDays.InReach(facts, toward) is var reached && reached != Standing.Narrowed)
+            standing = reached;
         if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender) || (standing == Standing.Kept && isDue && IsOwnerOrContractorInDoubt(facts, reach))))
             standing = Standing.InDoubt;
         decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
@@ -115,7 +115,7 @@ internal static class LendersRows
     {
         if (own == Standing.NotYet)
             return own;
-        if (PreliminaryNoticeDays.CoversAnything(facts, toward) || toward.MayHaveBeenGiven)
+        if (PreliminaryNoticeDays.Covers(facts, toward) != Verdict.No || toward.MayHaveBeenGiven)
             return Standing.InDoubt;
         foreach (var told in facts.PreliminaryNotices)
         {
@@ -126,7 +126,7 @@ internal static class LendersRows
             }
         }
 
-        return facts.Job.In(PartyCapacity.ConstructionLender).Any(l => Recipients.IsNotYetKnown(facts, l)) ? Standing.InDoubt : Standing.Lost;
+        return facts.Job.In(PartyCapacity.ConstructionLender).Any(l => Recipients.MayNotBeKnown(facts, l)) ? Standing.InDoubt : Standing.Lost;
     }
 
     [Rule("Civ. Code § 8508(a)")]

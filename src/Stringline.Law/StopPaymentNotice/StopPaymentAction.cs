@@ -20,6 +20,9 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     /// <summary>The notices given on one day, to one or several holders: each has a first day of its own.</summary>
     internal sealed record Window(Days On, StopPaymentGiven Paper, List<Holder> To)
     {
+        /// <summary>Whether one of them surely counts, whoever it went to.</summary>
+        public bool IsSure { get; set; }
+
         /// <summary>To whom they were given.</summary>
         public string Words => string.Join(", ", To.Select(h => h.Words));
 
@@ -31,7 +34,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     public static StopPaymentAction Of(
         FactsAsOf facts, IReadOnlyList<HolderServed> served, Finding toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
     {
-        var windows = WindowsOf(served, time, out var given);
+        var windows = WindowsOf(served, time, out var given, out var undated);
         var findings = new List<Finding>();
         for (var i = 0; i < windows.Count; i++)
             findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
@@ -39,7 +42,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         var actions = ActionsOnNotice.Of(facts, given, law);
         if (time.Readings.Count > 0)
         {
-            var last = LastDayToSue(facts, toGive, time, windows, given, actions, law, calendar, out var stay);
+            var last = LastDayToSue(facts, toGive, time, windows, given, undated, actions, law, calendar, out var stay);
             findings.Add(last);
             if (stay?.Instead(facts, "stop-payment-notice.stay-last-day", last) is { } instead && HoldersInStay.IsWhole(facts, windows))
                 findings.Add(instead);
@@ -51,27 +54,32 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         return new StopPaymentAction(findings, lastDay);
     }
 
-    private static List<Window> WindowsOf(IReadOnlyList<HolderServed> served, TimeOfGiving time, out bool given)
+    private static List<Window> WindowsOf(IReadOnlyList<HolderServed> served, TimeOfGiving time, out bool given, out bool undated)
     {
         var windows = new List<Window>();
-        given = false;
+        (given, undated) = (false, false);
         foreach (var holder in served)
         {
+            var (onUnknownDay, dated) = (false, false);
             foreach (var service in holder.Counting(time))
             {
                 given = true;
                 if (service.On is not { } on)
+                {
+                    onUnknownDay = true;
                     continue;
-                if (windows.Find(w => w.On == on) is { } same)
-                {
-                    if (!same.To.Contains(holder.Holder))
-                        same.To.Add(holder.Holder);
                 }
-                else
-                {
-                    windows.Add(new Window(on, service.Paper, [holder.Holder]));
-                }
+
+                dated = true;
+                var same = windows.Find(w => w.On == on);
+                if (same is null)
+                    windows.Add(same = new Window(on, service.Paper, [holder.Holder]));
+                else if (!same.To.Contains(holder.Holder))
+                    same.To.Add(holder.Holder);
+                same.IsSure |= service.Counts == Verdict.Yes;
             }
+
+            undated |= onUnknownDay && !dated;
         }
 
         windows.Sort(static (a, b) => a.On.Latest != b.On.Latest ? a.On.Latest.CompareTo(b.On.Latest) : a.On.Earliest.CompareTo(b.On.Earliest));
@@ -100,7 +108,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     [Rule("Civ. Code § 8550(b)")]
     [Rule("Civ. Code § 9502(b)")]
     private static Finding LastDayToSue(
-        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
+        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, bool undated, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
         out StayedSuit? stay)
     {
         var readings = new List<Reading>();
@@ -111,6 +119,9 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without, stay)
             : toGive.Standing == Standing.Lost || without == Standing.Lost ? Standing.Lost
             : without == Standing.Open ? Standing.NotYet : Standing.InDoubt;
+        // A holder was given one on a day that nobody knows: whether ten days lay between it and the action is open.
+        if (undated && standing == Standing.Kept)
+            standing = Standing.InDoubt;
         stay?.AddTo(readings, standing);
         return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
             () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(toGive, time, windows, given, actions, law)],

@@ -41,8 +41,8 @@ public sealed class DefaultNoticeTests
     // Known 22 September as before: a notice of the 13th leaves no ten days before the last day to record, Monday 22 December by the roll.
     [Theory]
     [InlineData("2025-12-09", Standing.Open, Standing.Open)]
-    [InlineData("2025-12-10", Standing.InDoubt, Standing.Open)]
-    [InlineData("2025-12-12", Standing.InDoubt, Standing.Open)]
+    [InlineData("2025-12-10", Standing.InDoubt, Standing.InDoubt)]
+    [InlineData("2025-12-12", Standing.InDoubt, Standing.InDoubt)]
     [InlineData("2025-12-13", Standing.Lost, Standing.Lost)]
     [InlineData("2025-12-15", Standing.Lost, Standing.Lost)]
     [Proves("Civ. Code § 8304(c)")]

@@ -47,8 +47,8 @@ public sealed class TimeToGiveTests
     [InlineData("2025-10-22", "2025-11-07", null, new[] { "2025-12-07", "2026-01-20" })]
     [InlineData("2025-10-22", "2025-11-05..2025-11-07", null, new[] { "2025-12-05", "2025-12-07", "2026-01-20" })]
     [InlineData("2025-10-22", "2025-10-21..2025-10-24", null, new[] { "2025-11-20", "2025-11-23", "2026-01-20" })] // before completion it is none
-    [InlineData("2025-10-10..2025-10-22", "2025-10-29", null, new[] { "2025-11-28", "2026-01-08", "2026-01-20" })]
-    [InlineData("2025-10-22..2025-10-30", "2025-10-29", null, new[] { "2025-11-28", "2026-01-20", "2026-01-28" })]
+    [InlineData("2025-10-10..2025-10-22", "2025-10-29", null, new[] { "2025-11-28", "2026-01-08", "2026-01-11" })] // late for the 10th to the 13th
+    [InlineData("2025-10-22..2025-10-30", "2025-10-29", null, new[] { "2025-11-28", "2026-01-28" })] // early for the 30th
     [Proves("Civ. Code § 9356(a)")]
     [Proves("Civ. Code § 9204(a)")]
     public void A_recorded_notice_replaces_the_ninety_days_only_where_it_surely_counts(string accepted, string recorded, string? lacks, string[] expected) =>

@@ -81,8 +81,9 @@ internal static class ClaimReading
     // §§ 8412, 8414(a): after completing the direct contract; after ceasing to provide work; § 8186(a).
     private static bool IsNotTooEarly(World w, ClaimRecorded claim, LocalDate day, PrivateCompletion.Completion complete)
     {
-        if (complete.DeemedCeased is { } deemed && deemed <= day)
-            return deemed < day || w.Either("on the day of the notice", claim.Index);
+        // A notice for the claimant's own contract only helps: one that had ceased before need not wait for it.
+        if (complete.DeemedCeased is { } deemed && (deemed < day || (deemed == day && w.Either("on the day of the notice", claim.Index))))
+            return true;
         if (FirstAndLast.Last(w) is not { } last)
             return w.Either("nothing furnished", claim.Index);
         if (FirstAndLast.Ceased(w) is { } ceased && ceased >= day)
@@ -157,6 +158,10 @@ internal static class ClaimReading
         var mine = All(w, PrivateCompletion.Of(w)).Find(r => r.Claim == claim);
         return mine.Good || mine.Curable ? Answer.Kept : Answer.Lost;
     }).SurelyLost;
+
+    /// <summary>Whether a claim is void in this world, so that none could be amended.</summary>
+    public static bool IsVoidHere(World w, ClaimRecorded claim) =>
+        All(w, PrivateCompletion.Of(w)).Find(r => r.Claim == claim) is { Claim: not null, Good: false, Curable: false };
 
     public static Answer LastDay(World w)
     {

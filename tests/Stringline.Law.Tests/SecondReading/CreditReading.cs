@@ -42,6 +42,9 @@ internal static class CreditReading
             return Answer.Free;
         if (ClaimReading.IsDead(w))
             return Answer.Lost;
+        // Of several claims one that is sued on in its own time keeps the right (Coast Central (1989) 209 Cal.App.3d 703).
+        if (Claims(w).Exists(c => EnforcementReading.IsSued(w, c, w.On(c))))
+            return Answer.Kept;
         var answer = Answer.Free;
         foreach (var credit in w.Matter.Of<CreditRecorded>())
         {

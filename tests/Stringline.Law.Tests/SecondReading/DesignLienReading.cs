@@ -53,25 +53,39 @@ internal static class DesignLienReading
             return Answer.Free;
         if (Commenced(w) is not null)
             return new Answer(May.Lost);
-        var knew = Knew(w);
-        var last = knew?.PlusDays(90);
-        var bad = false;
+        var last = Knew(w)?.PlusDays(90);
+        var expired = false;
         foreach (var claim in Claims(w))
         {
-            var good = WasDemanded(w, claim) && (last is not { } end || w.InTime(w.On(claim), end, "design claim in time", claim.Index));
-            var sued = w.Matter.Of<ActionFiled>().Any(a => EnforcementReading.IsOnLien(w, a, claim) && w.On(a) >= w.On(claim)
-                && w.InTime(w.On(a), w.On(claim).PlusDays(90), "sued on the design lien", a.Index));
-            var ended = !sued && w.IsOver(w.On(claim).PlusDays(90), "design lien unsued", claim.Index);
-            bad |= !good && !ended && !(last < w.On(claim));
-            if (good && !ended)
+            var day = w.On(claim);
+            var good = WasDemanded(w, claim) && (last is not { } end || w.InTime(day, end, "design claim in time", claim.Index));
+            if (!good)
+                continue;
+            var sued = w.Matter.Of<ActionFiled>().Any(a => EnforcementReading.IsOnLien(w, a, claim) && w.On(a) >= day
+                && w.InTime(w.On(a), day.PlusDays(90), "sued on the design lien", a.Index));
+            if (sued || !w.IsOver(day.PlusDays(90), "design lien unsued", claim.Index) || EnforcementReading.IsStayed(w, day, day.PlusDays(90)))
                 return IsBarred(w) ? Answer.Free : Answer.Kept;
+            expired = true;
         }
 
         if (IsBarred(w))
             return new Answer(May.Lost | May.Open, last);
-        if (last is { } ends && w.IsOver(ends, "time to record the design lien"))
-            return bad ? new Answer(May.None) : Answer.Lost;
-        return Answer.Open(last);
+        if (last is not { } ends || (!w.IsOver(ends, "time to record the design lien") && CanBeDemanded(w, ends)))
+            return Answer.Open(last);
+        return expired ? new Answer(May.Kept | May.Lost) : Answer.Lost;
+    }
+
+    // § 8304(c): ten days must lie between the notice, given already or today, and the last day to record; without it no lien comes to be.
+    private static bool CanBeDemanded(World w, LocalDate last)
+    {
+        var first = w.AsOf;
+        foreach (var demand in w.Matter.Of<PaymentDemanded>())
+        {
+            if (demand.OfDefault == true || (demand.OfDefault is null && w.Either("demand of the default", demand.Index)))
+                first = World.Earlier(first, w.On(demand))!.Value;
+        }
+
+        return w.InTime(first.PlusDays(10), last, "recorded ten days after the notice");
     }
 
     /// <summary>The action on a recorded design lien (§ 8306(b)(2)).</summary>
@@ -87,10 +101,12 @@ internal static class DesignLienReading
         var claim = claims[0];
         if (Knew(w)?.PlusDays(90) is { } end && w.On(claim) > end)
             return Answer.Free;
+        if (!WasDemanded(w, claim))
+            return LastDay(w).May == May.Lost ? Answer.Lost : Answer.Free;
         var last = w.On(claim).PlusDays(90);
         foreach (var action in w.Matter.Of<ActionFiled>())
         {
-            if (EnforcementReading.IsOnLien(w, action, claim) && w.On(action) > w.On(claim)
+            if (EnforcementReading.IsOnLien(w, action, claim) && w.On(action) >= w.On(claim)
                 && w.InTime(w.On(action), last, "sued on the design lien", action.Index))
                 return Answer.Kept;
         }

@@ -41,7 +41,7 @@ internal static class EnforcementReading
         foreach (var earlier in w.Matter.Of<ClaimRecorded>())
         {
             if (earlier.Index == claim.Index || ClaimReading.IsDesignLien(w, earlier) || w.On(earlier) >= recorded
-                || w.Matter.Of<ReleaseRecorded>().Length > 0 || w.Matter.IsSurelyBad(earlier))
+                || w.Matter.Of<ReleaseRecorded>().Length > 0 || w.Matter.IsSurelyBad(earlier) || ClaimReading.IsVoidHere(w, earlier))
                 continue;
             if (w.Either("the later claim is the earlier one amended", claim.Index))
                 recorded = w.On(earlier) < recorded ? w.On(earlier) : recorded;

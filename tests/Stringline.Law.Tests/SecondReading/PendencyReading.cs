@@ -11,7 +11,7 @@ internal static class PendencyReading
     public static Answer LastDay(World w)
     {
         // A bond of enough frees the land from the action too (Civ. Code § 8424(c)); whether it is enough is told in its own row.
-        if (w.Matter.Of<ReleaseBondRecorded>().Length > 0)
+        if (w.Matter.Of<ReleaseBondRecorded>().Length > 0 || w.Matter.Work.Length == 0)
             return Answer.Free;
         if (w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseRecorded>().Length > 0)
             return new Answer(May.Lost | May.Kept);
@@ -31,7 +31,7 @@ internal static class PendencyReading
 
         if (last is not { } end)
             return Answer.Free;
-        if (EnforcementReading.Finding(w).May == May.Lost)
+        if (EnforcementReading.Finding(w).May == May.Lost || ClaimReading.LastDay(w).May == May.Lost)
             return Answer.Lost;
         foreach (var paper in w.Matter.Of<LisPendensRecorded>())
         {

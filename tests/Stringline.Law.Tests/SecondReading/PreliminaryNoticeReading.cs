@@ -200,7 +200,9 @@ internal static class PreliminaryNoticeReading
         // § 8200(c), (e)(2): hired by the owner, the lender is the only one to be told; where one of several was, the lien may live.
         if (!given.ToOwnerAndContractor && given.LenderTold && given.LenderDay is null)
             return false;
-        return !MayReach(w, day ?? w.AsOf);
+        
+        // One given by hand today reaches further back than one that is complete only some days from now.
+        return !MayReach(w, World.Earlier(day, w.AsOf)!.Value);
     }
 
     /// <summary>Whether a notice of that day reaches some work that was furnished, or may have been.</summary>
@@ -215,6 +217,8 @@ internal static class PreliminaryNoticeReading
         return complete is not { } day || day >= from;
     }
 
+    private static bool MayBeLate(World w, LocalDate last) => w.Matter.Notices.Any(n => n.On is DayFact.Between between && between.Last.PlusDays(n.Manner == Manner.Substituted ? 5 : 0) > last);
+
     public static Answer LastDayFinding(World w)
     {
         if (w.Matter.Work.Length == 0)
@@ -223,8 +227,9 @@ internal static class PreliminaryNoticeReading
         if (!given.Due)
             return given.LenderMayBeExcused ? new Answer(May.Kept | May.Open) : Answer.Kept;
         var last = LastDay(w)!.Value;
+        // While the time runs, one of which it is not known whether it came in time is given again: that is still open.
         if (given.AllTold is { } day && InTime(w, day, last))
-            return given.LenderMayBeExcused ? new Answer(May.Kept | May.Open) : Answer.Kept;
+            return given.LenderMayBeExcused || (!IsOver(w, last) && MayBeLate(w, last)) ? new Answer(May.Kept | May.Open) : Answer.Kept;
         if (CommencementUnknown(w))
             return given.AllTold is null ? new Answer(May.Open) : Answer.Doubt;
         if (!IsOver(w, last))

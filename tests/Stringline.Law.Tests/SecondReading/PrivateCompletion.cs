@@ -192,16 +192,35 @@ internal static class PrivateCompletion
         LocalDate? owners = null;
         foreach (var n in w.Matter.Of<OwnerRecorded>())
         {
-            if (!IsOwnersDay(n))
+            if (!IsOwnersDay(n) || n.States < w.Job.Work.Commenced)
                 continue;
-            // One that states our day, or no day while ours would make it timely, contradicts nothing.
-            if (day is { } ours && (n.States ?? (w.On(n) >= ours && w.On(n) <= PlainCalendar.RolledOnAnyList(ours.PlusDays(15)) ? ours : null)) == ours)
+            // One that states our day, or no day while ours would make it timely, contradicts nothing; though it may state an earlier one.
+            if (day is { } ours && (n.States ?? (IsServed(w.On(n), ours) ? ours : null)) == ours)
+            {
+                if (n.States is null && !w.Either("the notice states our day", n.Index))
+                    owners = World.Earlier(owners, World.Later(FirstServed(w.On(n)), w.Job.Work.Commenced));
                 continue;
+            }
+
+            // Of a day that it does not state, one that is sure by the file is the latest: the first completion counts.
+            var word = n.States ?? (Surely(w) is { } sure && IsServed(w.On(n), sure) ? sure : w.On(n));
+
             if (w.Either("the owner's day is the true one", n.Index))
-                owners = World.Earlier(owners, n.States ?? w.On(n));
+                owners = World.Earlier(owners, word);
         }
 
         return owners;
+    }
+
+    private static bool IsServed(LocalDate recorded, LocalDate complete) =>
+        recorded >= complete && recorded <= PlainCalendar.RolledOnAnyList(complete.PlusDays(15));
+
+    private static LocalDate FirstServed(LocalDate recorded)
+    {
+        var day = recorded;
+        while (recorded <= PlainCalendar.RolledOnAnyList(day.PlusDays(14)))
+            day = day.PlusDays(-1);
+        return day;
     }
 
     // § 8188(a): at least 30 days of no labor prior to the recording, going on through it.
@@ -311,6 +330,7 @@ internal static class PrivateCompletion
         return first;
     }
 
+    // Given by mail when deposited (§ 8116(b)); five days are those that Code Civ. Proc. § 1013(a) takes a letter to be under way within California.
     // § 8190: the copy, within ten days, in a manner of Chapter 2, to the direct contractor and to who gave the owner preliminary notice.
     private static bool CopyShortens(World w, OwnerRecorded n, LocalDate recorded)
     {
@@ -331,9 +351,9 @@ internal static class PrivateCompletion
             if (told.Notice != n.Notice)
                 continue;
             var given = told.Mailed ?? w.On(told);
-            if (told.Mailed is null && w.On(told) < recorded)
+            if (told.Mailed is null ? w.On(told) < recorded : told.Mailed < recorded && !w.Either("a copy of what was recorded already", told.Index))
                 continue;
-            var inTime = given <= PlainCalendar.RolledForCourts(last) || (told.Mailed is null && w.Either("mailed earlier than it came", told.Index))
+            var inTime = given <= PlainCalendar.RolledForCourts(last) || (told.Mailed is null && given <= PlainCalendar.RolledOnAnyList(last).PlusDays(told.Manner == Manner.Personal ? 0 : 5) && w.Either("mailed earlier than it came", told.Index))
                 || (given <= PlainCalendar.RolledOnAnyList(last) && w.Either("tenth day rolled", told.Index));
             if (!inTime)
                 continue;

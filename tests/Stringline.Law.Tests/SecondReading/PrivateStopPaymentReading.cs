@@ -67,8 +67,7 @@ internal static class PrivateStopPaymentReading
     private static bool LenderNotTold(World w)
     {
         var given = PreliminaryNoticeReading.Of(w);
-        return !PreliminaryNoticeReading.CommencementUnknown(w) && given.Due && given.Lender is not null && (given.LenderDay is null
-            || !PreliminaryNoticeReading.MayReach(w, given.LenderDay.Value))
+        return !PreliminaryNoticeReading.CommencementUnknown(w) && given.Due && given.Lender is not null && (given.LenderDay is null || LenderToldOfNothing(w))
             && PreliminaryNoticeReading.LastDay(w) is { } last && w.IsOver(last, "time for the notice");
     }
 

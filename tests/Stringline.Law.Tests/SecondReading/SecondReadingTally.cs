@@ -12,12 +12,10 @@ public sealed class SecondReadingTally
     {
         var files = int.Parse(Environment.GetEnvironmentVariable("SECOND_READING_FILES") ?? "20000", CultureInfo.InvariantCulture);
         var only = Environment.GetEnvironmentVariable("SECOND_READING_ONLY") is { Length: > 0 } named ? named : null;
-        var of = int.Parse(Environment.GetEnvironmentVariable("SECOND_READING_CAUSE") ?? "-1", CultureInfo.InvariantCulture);
         var parted = new ConcurrentBag<Disagreement>();
         var standings = new ConcurrentDictionary<(string, Standing), int>();
         var doubts = new ConcurrentDictionary<(string, May), int>();
         var notRead = new ConcurrentDictionary<(string, Standing), int>();
-        var causes = new ConcurrentDictionary<int, int>();
         long worlds = 0;
         var gaveUp = 0;
         Parallel.For(0, files, i =>
@@ -29,13 +27,7 @@ public sealed class SecondReadingTally
                     notRead.AddOrUpdate(($"{job.Work.Kind} {finding.Id}", finding.Standing), 1, (_, n) => n + 1);
             }
 
-            Comparison.Of((ulong)i, job, asOf, d =>
-            {
-                var cause = KnownDisagreements.CauseOf(d, new Matter(job, asOf));
-                causes.AddOrUpdate(cause, 1, (_, n) => n + 1);
-                if (cause == of)
-                    parted.Add(d);
-            }, (finding, reading) =>
+            Comparison.Of((ulong)i, job, asOf, parted.Add, (finding, reading) =>
             {
                 standings.AddOrUpdate((finding.Id, finding.Standing), 1, (_, n) => n + 1);
                 Interlocked.Add(ref worlds, reading.Worlds);
@@ -57,8 +49,7 @@ public sealed class SecondReadingTally
         foreach (var id in notRead.Keys.Select(k => k.Item1).Distinct().Order(StringComparer.Ordinal))
             output.WriteLine("not read: " + id + ": " + string.Join(", ",
                 notRead.Where(s => s.Key.Item1 == id).Select(s => $"{s.Key.Item2} {s.Value}")));
-        foreach (var cause in causes.OrderBy(c => c.Key))
-            output.WriteLine($"cause {cause.Key}: {cause.Value} {(cause.Key < 0 ? "none" : KnownDisagreements.All[cause.Key].Why)}");
+        output.WriteLine($"parted: {parted.Count}");
         foreach (var group in parted.Where(d => only is null
             || d.Id + d.Kind == only).GroupBy(d => (d.Id, d.Kind, d.Kind == "standing"
                 ? d.Library + " / " + d.Checker.Split(' ')[0] : "")).OrderByDescending(g => g.Count()))

@@ -304,4 +304,18 @@ public sealed class LastDayTests
         Assert.Contains(last.Why.Tree(), r => r.Text.Contains(words, StringComparison.Ordinal));
         Assert.Equal(planned, LawText.IsoDay(last.Readings[0].Day));
     }
+
+    // The whole work awaits its acceptance; the owner recorded that one contract is complete on 12 June 2026, whose thirty days end on Sunday 12 July.
+    [Theory]
+    [InlineData(null, new[] { "2026-07-12" })]
+    [InlineData("2026-06-01", new[] { "2026-07-12" })]
+    [InlineData("2026-05-01", new string[0])] // by its own word it came too late
+    [Proves("Civ. Code § 8186(b)")]
+    public void A_notice_for_one_contract_is_planned_on_while_the_whole_work_awaits_acceptance(string? states, string[] expected)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Laborer).Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-06-04", 10m).OwnerRecorded("2026-06-12", contractOf: "direct", states: states);
+        var last = job.On("2026-07-20").Get("claim-of-lien.last-day");
+        Assert.Equal(expected, last.DaysOf());
+        Assert.Equal(expected.Length == 0 ? Standing.Open : Standing.InDoubt, last.Standing);
+    }
 }

@@ -1,6 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.Completion;
 
@@ -235,5 +236,29 @@ public sealed class CompletionDayTests
         static string[] Lines(bool held) => CompletionDayTests.Lines(Read(new JobBuilder().Completed("1991-01-23").OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: held), "1991-07-01"));
         Assert.Equal(["actual completion 1991-01-23 Certain"], Lines(held: true));
         Assert.Equal(["actual completion 1991-01-23 Certain", "completion as the owner's notice states 1991-06-18 Asserted"], Lines(held: false));
+    }
+
+    // Recorded Thursday 1 October 2026 without a day of its own, a notice is in time for 16 September at the earliest. Where the file's day may be before that the two
+    // contradict each other, and the owner's may be any day up to the recording.
+    [Theory]
+    [InlineData("2026-09-14..2026-09-18", "2026-10-01")]
+    [InlineData("2026-09-16..2026-09-18", "2026-09-18")]
+    [Proves("Civ. Code § 8182(c)")]
+    public void A_notice_that_states_no_day_contradicts_a_day_in_doubt_that_may_be_too_early_for_it(string completed, string latest)
+    {
+        var readings = CompletionDay.Of(new JobBuilder().Furnished("2026-08-31", 10m).Completed(completed).OwnerRecorded("2026-10-01").FactsOn("2026-12-18"), OwnersNotice.Of(
+            new JobBuilder().Furnished("2026-08-31", 10m).Completed(completed).OwnerRecorded("2026-10-01").FactsOn("2026-12-18"), OpenDays.Statutory)).Open;
+        Assert.Equal(JobBuilder.Day(latest), readings.Max(r => r.On.Latest));
+    }
+
+    // Completed on 1 August 2026 and recorded between the 13th and the 16th: in time whenever it was recorded, for the day that it does not state too.
+    [Fact]
+    [Proves("Civ. Code § 8182(a)")]
+    [Proves("Civ. Code § 8612(b)")]
+    public void A_notice_that_states_no_day_is_tried_only_with_recordings_for_which_it_is_in_time()
+    {
+        var answer = new JobBuilder().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }).PaymentBond("2026-06-01").Furnished("2026-06-10", 3050m).Completed("2026-08-01").OwnerRecorded("2026-08-13..2026-08-16").On("2026-08-20");
+        Assert.Equal(["2026-09-12", "2026-09-15"], answer.Get("claim-of-lien.last-day").DaysOf().Distinct());
+        Assert.Equal(["2026-08-28", "2026-08-31"], answer.Get("payment-bond.notice-last-day").DaysOf().Distinct());
     }
 }

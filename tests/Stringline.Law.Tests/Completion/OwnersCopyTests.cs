@@ -1,5 +1,7 @@
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.Completion;
 
@@ -96,4 +98,21 @@ public sealed class OwnersCopyTests
     [Proves("Civ. Code § 8190(b)")]
     public void A_good_copy_counts_beside_a_bad_one() =>
         Assert.Equal(Standing.Lost, Last(Job().OwnerToldUs("2025-10-29", manner: Manner.Email).OwnerToldUs("2025-10-30")).Standing);
+
+    // Recorded Monday 4 May 2026; the copy came on the 12th by certified mail. Whether one was due to who gave the owner notice on 6 May is open, but one was given.
+    [Theory]
+    [InlineData("2026-05-06", "2026-05-12", Verdict.Yes)]
+    [InlineData("2026-05-06", "2026-06-30", Verdict.Open)]
+    [InlineData("2026-05-06", null, Verdict.Open)]
+    [InlineData("?", "2026-05-12", Verdict.Yes)]
+    [InlineData("?", "2026-06-30", Verdict.Open)]
+    [InlineData("?", null, Verdict.Open)]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void A_copy_that_was_given_counts_whether_or_not_one_was_due(string noticed, string? received, Verdict expected)
+    {
+        var job = new JobBuilder().PartyWith("owner", p => p with { TookTitleBy = TitleSource.Sale }).Work(w => w with { Use = WorkUse.Commercial }).Furnished("2026-04-27", 10m).Notice(noticed).OwnerRecorded("2026-05-04");
+        if (received is not null)
+            job.OwnerToldUs(received);
+        Assert.Equal(expected, OwnersNotice.Of(job.FactsOn("2026-07-30"), OpenDays.Statutory)[0].ReachesClaimant);
+    }
 }

@@ -320,4 +320,16 @@ public sealed class OwnersNoticeTests
     public void So_does_one_of_the_tenth_day_for_the_owners_copy(string came, Verdict expected) =>
         Assert.Equal(expected, Notice(new JobBuilder().Notice("2026-09-01").Furnished("2026-09-01", 10m).Completed("2026-09-30").OwnerRecorded("2026-10-01", states: "2026-09-30")
             .OwnerToldUs(came, manner: Manner.Personal)).ReachesClaimant);
+
+    // Labor stopped on 12 April 2026 and was resumed on the very day of the recording, 16 May: whether the cessation was still "continuing" then is open.
+    [Theory]
+    [InlineData("2026-05-15", Verdict.No)]
+    [InlineData("2026-05-16", Verdict.Open)]
+    [InlineData("2026-05-17", Verdict.Yes)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void Labor_resumed_on_the_day_of_the_recording_leaves_a_notice_of_cessation_in_doubt(string resumed, Verdict expected)
+    {
+        var facts = Noticed().LaborCeased("2026-04-12", resumed).OwnerRecorded("2026-05-16", OwnerNotice.Cessation, "2026-04-26").FactsOn("2026-06-30");
+        Assert.Equal(expected, OwnersNotice.Of(facts, OpenDays.Statutory)[0].CessationIsEffective(LaborStop.Of(facts), out _));
+    }
 }

@@ -166,4 +166,19 @@ public sealed class DesignClaimTests
         Assert.Null(on.Find("design-lien.enforcement-last-day"));
         Assert.Null(on.Find("design-lien.release"));
     }
+
+    // Recorded on 1 October 2025, its 90 days end on 30 December. A suit in a small claims court may be none (Code Civ. Proc. § 116.220): while the time to record runs, or no end of
+    // it is known, another claim can be recorded and nothing is kept for sure.
+    [Theory]
+    [InlineData(false, "2025-12-30", Standing.Kept)]
+    [InlineData(false, "2026-01-05", Standing.InDoubt)]
+    [InlineData(true, "2026-01-05", Standing.Kept)]
+    [Proves("Civ. Code § 8306(b)(2)")]
+    public void A_claim_that_may_have_expired_is_not_kept_while_another_may_follow(bool inCourtOfRecord, string asOf, Standing expected)
+    {
+        var job = Architect.Job().DefaultNotice("2025-09-15", 24_000m, true, "owner").Design("2025-10-01").ActionOn("2025-11-20", ActionOn.Lien, "design");
+        if (!inCourtOfRecord)
+            job.Which(e => (ActionFiled)e with { SmallClaims = true });
+        Assert.Equal(expected, job.On(asOf).Get("design-lien.last-day").Standing);
+    }
 }

@@ -187,4 +187,20 @@ public sealed class CreditReadingsTests
             job.ActionEnded(ordered, ActionEnd.ReleaseOrdered);
         Assert.Equal(expected, job.On(asOf).Get("enforcement.last-day").Standing);
     }
+
+    // Credit noted on 1 October 2026, in the 90 days of the second claim and one day after those of the first, which the second amends. If both are one claim and
+    // somebody bought before, the time ended on 30 September.
+    [Theory]
+    [InlineData("2026-09-30", Standing.Kept)]
+    [InlineData("2026-10-01", Standing.InDoubt)]
+    [Proves("Civ. Code § 8460(b)(2)")]
+    public void A_credit_late_for_the_first_of_two_claims_may_not_hold(string noted, Standing expected)
+    {
+        var job = new JobBuilder().Furnished("2026-04-30", 6430m).Ended("2026-04-30").Notice("2026-05-04").ClaimRecorded("2026-07-02", 6430m, id: "first").ClaimRecorded("2026-07-28", 6430m, id: "second", amends: "first")
+            .CreditRecorded(noted, "2027-05-30").ActionOn("2026-10-02", ActionOn.Lien, "second");
+        var toSue = job.On("2027-02-21").Get("credit.enforcement-last-day");
+        Assert.Equal(expected, toSue.Standing);
+        Assert.Equal(expected == Standing.InDoubt ? "2026-09-30" : null, toSue.DaysOf().FirstOrDefault(d => d == "2026-09-30"));
+        Assert.Equal(expected, job.On("2027-02-21").Get("credit.last-day").Standing);
+    }
 }

@@ -173,4 +173,16 @@ public sealed class FederalNoticeTests
     [Proves("40 U.S.C. § 3133(b)(1)")]
     public void The_prime_contractor_is_told_where_its_claim_lies() =>
         Assert.True(Job().Role(ClaimantRole.DirectContractor, "owner").On("2026-01-05").Get("federal-bond.action-last-day").Says("against the United States under the contract"));
+
+    // On a day that nobody knows, a notice by e-mail may have been received in time as one by mail may.
+    [Theory]
+    [InlineData(Manner.CertifiedMail)]
+    [InlineData(Manner.Email)]
+    [Proves("40 U.S.C. § 3133(b)(2)")]
+    public void One_on_an_unknown_day_loses_nothing_in_whatever_manner(Manner manner)
+    {
+        var job = Job().BondNoticeGiven("?", "direct").Which(e => (BondNoticeGiven)e with { Manner = manner });
+        Assert.Equal(Standing.InDoubt, Notice(job).Standing);
+        Assert.NotEqual(Standing.Lost, job.On("2026-01-05").Get("federal-bond.action-last-day").Standing);
+    }
 }

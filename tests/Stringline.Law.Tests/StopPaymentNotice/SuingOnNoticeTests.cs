@@ -200,4 +200,31 @@ public sealed class SuingOnNoticeTests
         var job = Given("?");
         Assert.Equal(expected, Last(filed is null ? job : job.ActionOn(filed, ActionOn.StopPaymentNotice), asOf).Standing);
     }
+
+    // Sued on 19 September 2026, eleven days after the notice to the owner; the lender was given its own on a day that nobody knows.
+    [Theory]
+    [InlineData(null, Standing.Kept)]
+    [InlineData("2026-09-08", Standing.Kept)]
+    [InlineData("2026-09-12", Standing.InDoubt)]
+    [InlineData("?", Standing.InDoubt)]
+    [Proves("Civ. Code § 8550(a)")]
+    public void A_holder_given_its_notice_on_an_unknown_day_leaves_the_action_in_doubt(string? lender, Standing expected)
+    {
+        var job = new JobBuilder().Lender().Furnished("2026-06-29", 5320m).Notice("2026-07-02", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven("2026-09-08", 5320m, false, "owner");
+        if (lender is not null)
+            job.StopPaymentGiven(lender, 5320m, false, "bank");
+        Assert.Equal(expected, Last(job.ActionOn("2026-09-19", ActionOn.StopPaymentNotice), "2026-11-01").Standing);
+    }
+
+    // A designer has no stop payment notice before the work commences (Civ. Code § 8520(a)): an action on one given before is kept for nobody.
+    [Theory]
+    [InlineData("2026-07-28", Standing.InDoubt)]
+    [InlineData("2026-10-20", Standing.Kept)]
+    [Proves("Civ. Code § 8520(a)")]
+    public void An_action_on_a_notice_that_may_not_count_is_in_doubt(string given, Standing expected)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Lender().Work(w => w with { Commenced = JobBuilder.Day("2026-10-05") }).Furnished("2026-06-19", 3340m)
+            .Notice("2026-07-08", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven(given, 3340m, false, "bank").ActionOn("2026-11-05", ActionOn.StopPaymentNotice);
+        Assert.Equal(expected, Last(job, "2026-12-01").Standing);
+    }
 }

@@ -75,7 +75,7 @@ internal static class Conditions
     {
         foreach (var condition in Table)
         {
-            if (Find(findings, condition.Needed) is not { Standing: Standing.Lost or Standing.InDoubt } needed)
+            if (Failing(findings, condition.Needed) is not { } needed)
                 continue;
             Limit(findings, needed, needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo, needed.Standing);
             if (needed.Standing == Standing.Lost)
@@ -94,11 +94,12 @@ internal static class Conditions
         }
     }
 
-    private static Finding? Find(List<Finding> findings, string id)
+    // Most findings are neither lost nor in doubt: their names need not be looked at.
+    private static Finding? Failing(List<Finding> findings, string id)
     {
         foreach (var finding in findings)
         {
-            if (finding.Id == id)
+            if (finding.Standing is Standing.Lost or Standing.InDoubt && finding.Id == id)
                 return finding;
         }
 

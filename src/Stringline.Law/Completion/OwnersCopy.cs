@@ -58,7 +58,7 @@ internal static class OwnersCopy
         {
             null => Counted.Open(
                 Reason.Of("Civ. Code § 8190(a)", $"The file does not show whether the owner gave us a copy by {lastToGive}; without one the {notice.Words} does not shorten this claimant's time (Civ. Code § 8190(c)).", [notice.Entry]),
-                new Question(((FormattableString)$"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)").ToString(LawText.Instance))),
+                () => new Question(((FormattableString)$"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)").ToString(LawText.Instance))),
             { Verdict: Verdict.No, Why: var late } when dueFromOwner.Verdict == Verdict.Open =>
                 Counted.Open(Reason.Of("Civ. Code § 8190(d)(1)", $"A copy came too late, but perhaps none was due: from an owner who lives there, with four or fewer units, or whose interest came by a court's order, a foreclosure or a fiduciary, none is (Civ. Code § 8190(d)).", [notice.Entry], late, dueFromOwner.Why), dueFromOwner.Questions),
             { } copy => copy,
@@ -144,13 +144,14 @@ internal static class OwnersCopy
         var noUse = facts.Job.Work.Use is null;
         if (exempt == 0 && !unknown && !noUse)
             return Counted.Yes(Reason.Of("Civ. Code § 8190(a)", $"A copy is due from this owner.", [notice.Entry]));
-        List<Question> questions = [];
-        if (noUse)
-            questions.Add(new Question("Does the owner live there, in a building of four units or fewer? Then no copy of its notice is due, and the shorter time runs unseen. (work.use)"));
-        if (unknown)
-            questions.Add(new Question("Did the owner buy the land, or did it come by foreclosure, by a court's order or from an estate or trust? Then no copy of its notice is due, and the shorter time runs unseen. (parties.tookTitleBy)"));
-        return Counted.Open(Reason.Of("Civ. Code § 8190(d)", $"Whether a copy is due from this owner is open.", [notice.Entry]), questions);
+        return Counted.Open(Reason.Of("Civ. Code § 8190(d)", $"Whether a copy is due from this owner is open.", [notice.Entry]), unknown ? noUse ? [.. AskUse, .. AskTitle] : AskTitle : noUse ? AskUse : []);
     }
+
+    private static Question[] AskUse { get; } =
+        [new("Does the owner live there, in a building of four units or fewer? Then no copy of its notice is due, and the shorter time runs unseen. (work.use)")];
+
+    private static Question[] AskTitle { get; } =
+        [new("Did the owner buy the land, or did it come by foreclosure, by a court's order or from an estate or trust? Then no copy of its notice is due, and the shorter time runs unseen. (parties.tookTitleBy)")];
 
     private static NoticeGiven? OnUnknownDay(FactsAsOf facts, IReadOnlyList<Party> owners)
     {

@@ -12,6 +12,7 @@ public sealed class OwnersNotice
 
     private readonly FactsAsOf facts;
     private readonly OpenDays calendar;
+    private readonly Counted counted;
 
     private OwnersNotice(OwnerRecorded entry, Days recorded, FactsAsOf facts, OpenDays calendar)
     {
@@ -19,8 +20,7 @@ public sealed class OwnersNotice
         Recorded = recorded;
         this.facts = facts;
         this.calendar = calendar;
-        var counted = ToClaimant();
-        Questions = counted.Questions;
+        counted = ToClaimant();
         (ReachesClaimant, ReachWhy) = AsToForm((counted.Verdict, counted.Why));
     }
 
@@ -37,7 +37,7 @@ public sealed class OwnersNotice
     public Reason ReachWhy { get; }
 
     /// <summary>What would settle whether it shortens this claimant's time; empty where nothing is open.</summary>
-    internal IReadOnlyList<Question> Questions { get; }
+    internal IReadOnlyList<Question> Questions => counted.Questions;
 
     /// <summary>The owner's notices of the file, earliest first. A notice of acceptance is one of public work alone (Civ. Code § 9356(a)).</summary>
     public static IReadOnlyList<OwnersNotice> Of(FactsAsOf facts, OpenDays calendar)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Facts;
@@ -22,10 +23,18 @@ public sealed class FactsAsOf
         AsOf = asOf;
         this.known = known;
         LeftOut = leftOut;
-        foreach (var entry in known)
+        places = new byte[known.Length];
+        for (var i = 0; i < known.Length; i++)
         {
-            if (PlaceOf(entry.GetType()) < 0)
-                kinds.Add(entry.GetType());
+            var kind = known[i].GetType();
+            var place = PlaceOf(kind);
+            if (place < 0)
+            {
+                place = kinds.Count;
+                kinds.Add(kind);
+            }
+
+            places[i] = (byte)place;
         }
 
         byKind = new Entry[]?[kinds.Count];
@@ -34,18 +43,20 @@ public sealed class FactsAsOf
         LastFurnished = Ends(first: false);
     }
 
-    private static Entry[] KnownBy(JobFile job, LocalDate asOf, out List<Entry> leftOut)
+    private static Entry[] KnownBy(JobFile job, LocalDate asOf, out IReadOnlyList<Entry> leftOut)
     {
-        leftOut = [];
+        List<Entry>? left = null;
         var known = new List<Entry>(job.Entries.Count);
-        foreach (var entry in job.Entries)
+        for (var i = 0; i < job.Entries.Count; i++)
         {
+            var entry = job.Entries[i];
             if (entry.On.Earliest > asOf || entry.Learned > asOf)
-                leftOut.Add(entry);
+                (left ??= []).Add(entry);
             else
                 known.Add(entry);
         }
 
+        leftOut = left is null ? [] : left;
         Supersession.Apply(known);
         return EntryOrder.Sorted(known);
     }
@@ -60,6 +71,7 @@ public sealed class FactsAsOf
 
     // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
     private readonly List<Type> kinds = new(12);
+    private readonly byte[] places;
     private readonly Entry[]?[] byKind;
     private readonly Entry[] known;
     private NoticeGiven[]? preliminary;
@@ -94,16 +106,17 @@ public sealed class FactsAsOf
         var place = PlaceOf(typeof(T));
         if (place < 0)
             return [];
+        // What stands in that place is of that kind, which asking again at every call would be a good part of an assessment.
         if (byKind[place] is { } sorted)
-            return (T[])sorted;
+            return Unsafe.As<T[]>(sorted);
         var count = 0;
-        foreach (var entry in known)
-            count += entry is T ? 1 : 0;
+        foreach (var so in places)
+            count += so == place ? 1 : 0;
         var all = new T[count];
         for (var i = known.Length - 1; count > 0; i--)
         {
-            if (known[i] is T wanted)
-                all[--count] = wanted;
+            if (places[i] == place)
+                all[--count] = (T)known[i];
         }
 
         // Reasons are put together when first read, which may be on any thread: two that get here make the same array.

@@ -96,8 +96,8 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
             return dollars ?? 0m;
         }
 
-        if (work.Cap is { } cap && facts.HasFurnished && cap > Received(facts) && work.Priced <= Received(facts) && IsPaid())
-            Ask($"All that is priced as furnished is paid, but the agreed price is {LawText.Money(cap)}. Was more furnished? (furnished.amount)", cap - Received(facts));
+        if (work.Cap is { } cap && facts.HasFurnished && IsPaid() && Received(facts) is var received && cap > received && work.Priced <= received)
+            Ask($"All that is priced as furnished is paid, but the agreed price is {LawText.Money(cap)}. Was more furnished? (furnished.amount)", cap - received);
         return 0m;
     }
 }

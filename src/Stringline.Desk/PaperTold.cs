@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 
 namespace Stringline.Desk;
@@ -12,7 +13,7 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
     /// <summary>The option for what a paper may be told.</summary>
     public static PaperTold Of(Told told) => told switch
     {
-        Told.To => Texts("--to", "ID", "Party ids of the job file to whom it goes; of a notice of completion, the contractor whose contract alone it is for. Default: those whom the law names.", (o, v) => o with { To = v }),
+        Told.To => Texts("--to", "ID", "Party ids of the job file to whom it goes; of a notice of completion, the contractor whose contract alone it is for; of an affidavit for release, who gave the stop payment notice. Default: those whom the law names.", (o, v) => o with { To = v }),
         Told.Through => Day("--through", "Last day of the work that the paper covers.", (o, v) => o with { Through = v }),
         Told.Amount => Money("--amount", "Dollars and cents, such as 12000.00.", (o, v) => o with { Amount = v }),
         Told.Maker => Text("--maker", "NAME", "On whose account the check is drawn.", (o, v) => o with { Maker = v }),
@@ -24,6 +25,7 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.Words => Text("--words", "TEXT", "What the paper asks for in words of your own; its refusal says what.", (o, v) => o with { Words = v }),
         Told.Day => Day("--day", "The day the paper asks for; its refusal says which.", (o, v) => o with { Day = v }),
         Told.Number => Text("--number", "TEXT", "The number the paper asks for; its refusal says which.", (o, v) => o with { Number = v }),
+        Told.Grounds => Grounds("--ground", "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
 
@@ -37,6 +39,15 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
     {
         var option = new Option<string[]>(name) { Description = description, HelpName = help, AllowMultipleArgumentsPerToken = true };
         return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { Length: > 0 } values ? put(options, values) : options);
+    }
+
+    private static PaperTold Grounds(string name, string description)
+    {
+        var option = new Option<string[]>(name) { Description = description, HelpName = "WORD", AllowMultipleArgumentsPerToken = true };
+        option.AcceptOnlyFromAmong([.. JobFileWords.ReleaseGround.Words]);
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { Length: > 0 } words
+            ? options with { Grounds = [.. words.Select(word => (ReleaseGround)JobFileWords.ReleaseGround.IndexOf(word)!.Value)] }
+            : options);
     }
 
     private static PaperTold Flag(string name, string description, Func<PaperOptions, PaperOptions> put)

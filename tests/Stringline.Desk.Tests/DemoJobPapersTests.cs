@@ -84,7 +84,7 @@ public sealed class DemoJobPapersTests
         Assert.Equal(
             [
                 "security-demand", // none is a large project
-                "action-notice", "counteraffidavit", // on none is there a suit or an affidavit over a stop payment notice
+                "action-notice", "release-affidavit", "counteraffidavit", // on none is there a suit or an affidavit over a stop payment notice
                 "bond-notice", // no private job has a payment bond
                 "converted-claim", "design-lien-release", // the garden is never begun, and its designer not paid
                 "release-demand", // the owner of none waits for a release

@@ -94,6 +94,15 @@ internal static class PaperJobs
         new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["c1"], Amount = 84_250m, Manner = Manner.CertifiedMail },
         new ReleaseAffidavitServed { Index = 5, On = DayFact.On(Day("2026-06-01")), AnswerBy = Day("2026-06-15"), Amount = 30_000m, Ground = ReleaseGround.Excessive });
 
+    /// <summary>The direct contractor's own file of the city's job, on which its mason gave the city a stop payment notice.</summary>
+    public static JobFile Withheld() => Public() with
+    {
+        Claimant = Direct().Claimant with { HiredBy = "c1" },
+        Parties = [.. Public().Parties.Where(p => p.Id is "c1" or "p2" or "p5")],
+        Contract = Demo().Contract with { On = Day("2026-01-05"), Price = 640_000m, Work = "Construction of the Alder Court library, masonry and site work included." },
+        Entries = [new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-03-27")), Amount = 84_250.00m }],
+    };
+
     /// <summary>The job, the day and what is said, by the paper's id. A paper without a row here fails a test.</summary>
     public static (JobFile Job, LocalDate AsOf, PaperOptions Options) For(string id) => id switch
     {
@@ -110,6 +119,11 @@ internal static class PaperJobs
         "security-demand" => (Direct() with { Contract = Direct().Contract with { Price = 6_000_000m } }, Day("2026-06-16"), PaperOptions.None),
         "action-notice" => (SuedOnNotice(), Day("2026-06-16"), PaperOptions.None),
         "counteraffidavit" => (Contested(), Day("2026-06-05"), new PaperOptions { Words = "The affidavit says that 12 sills were never delivered. They were delivered on March 20, 2026, and signed for at the site." }),
+        "release-affidavit" => (Withheld(), Day("2026-05-20"), new PaperOptions
+        {
+            To = ["p2"], Grounds = [ReleaseGround.Excessive], Amount = 12_400m, Day = Day("2026-05-07"),
+            Words = "The notice claims the whole of invoice 88. The subcontractor set 31 of the 62 sills that the invoice lists; the other 31 were never delivered to the site.",
+        }),
         "converted-claim" => (Commenced(), Day("2026-06-10"), PaperOptions.None),
         "design-lien-release" => (DesignRecorded().With(new Paid { Index = 4, On = DayFact.On(Day("2026-06-01")), Amount = 84_250m }), Day("2026-06-10"), PaperOptions.None),
         "notice-of-completion" => (Private(), Day("2026-05-06"), new PaperOptions { Words = "Fee simple" }),

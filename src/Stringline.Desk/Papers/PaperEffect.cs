@@ -17,6 +17,7 @@ internal sealed record PaperEffect(string Words, string Section)
         "notice-of-credit" => new("Signed with the owner and recorded, it gives the owner time to pay. The last day to sue moves to 90 days after the credit ends, but never past one year after completion.", "Civ. Code § 8460(b)"),
         "release" or "partial-release" => new("Recorded, it gives up the claim of lien on the property that it names. What is still owed must then be had another way, such as by a suit on the contract.", "Civ. Code § 8468"),
         "stop-payment-release" => new("Given, it lets the holder pay out what was held. Other rights stay, and a new notice may follow while there is time.", "Civ. Code § 8128"),
+        "release-affidavit" => new("Sworn and served, it has the public entity serve a copy on whoever gave the stop payment notice. Unless that one answers under oath in the time stated, 10 to 20 days, the money is released. In court the burden of proof is the direct contractor's.", "Civ. Code §§ 9404-9410"),
         _ => null,
     };
 }

@@ -1,4 +1,7 @@
+using Stringline.Desk.Entering;
+using Stringline.Desk.Entering.Forms;
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 
 namespace Stringline.Desk.Papers;
@@ -7,9 +10,15 @@ namespace Stringline.Desk.Papers;
 /// <param name="Told">What it tells.</param>
 /// <param name="Name">Its name in the address, the same as on the command line.</param>
 /// <param name="Words">What it asks for.</param>
-/// <param name="Type">The type of its input: text, date, checkbox, area or parties.</param>
+/// <param name="Type">The type of its input: text, date, checkbox, area, parties or choices.</param>
 internal sealed record PaperField(Told Told, string Name, string Words, string Type)
 {
+    private static readonly IReadOnlyList<Choice> Grounds = Usual.Words(JobFileWords.ReleaseGround,
+        "no stop payment notice may be given for such a claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
+
+    /// <summary>What may be ticked; empty where nothing is.</summary>
+    public IReadOnlyList<Choice> Choices { get; private init; } = [];
+
     /// <summary>The field for what a paper may be told.</summary>
     public static PaperField Of(Told told, Paper paper) => told switch
     {
@@ -25,6 +34,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         Told.Words => new(told, "words", WordsWords(paper), "area"),
         Told.Day => new(told, "day", DayWords(paper), "date"),
         Told.Number => new(told, "number", NumberWords(paper), "text"),
+        Told.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
 
@@ -44,6 +54,10 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 return options with { To = [.. typed] };
             case Told.Bonded:
                 return options with { Bonded = true };
+            case Told.Grounds:
+                // The form offers only these; an address typed by hand may say anything.
+                fault = typed.Any(word => JobFileWords.ReleaseGround.IndexOf(word) is null) ? "Tick one of these." : null;
+                return options with { Grounds = [.. typed.Select(JobFileWords.ReleaseGround.IndexOf).OfType<int>().Select(index => (ReleaseGround)index)] };
             case Told.Maker:
                 return options with { Maker = text };
             case Told.Payee:
@@ -72,6 +86,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
     private static string ToWords(Paper paper) => paper.Id switch
     {
         "notice-of-completion" => "For one direct contract only: its contractor; nobody ticked: for the whole work",
+        "release-affidavit" => "Who gave the stop payment notice",
         _ => "To whom it goes; nobody ticked: those whom the law names",
     };
 
@@ -83,6 +98,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         "design-lien-release" => "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid",
         "security-demand" => "Dollars and cents of the security; nothing: 15 percent of the price",
         "stop-payment-release" => "Dollars and cents by which the notice is reduced; nothing: all of it",
+        "release-affidavit" => "Dollars and cents of which release is demanded; nothing: all that is withheld under the notice",
         "stop-work-notice" => "Dollars and cents that are overdue; nothing: what the file comes to",
         "payment-demand" => "Dollars and cents demanded; nothing: what the file comes to",
         _ => "Estimate of the total price, dollars and cents; nothing: the file's",
@@ -91,6 +107,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
     private static string DayWords(Paper paper) => paper.Id switch
     {
         "notice-of-completion" => "The day of completion; nothing: the file's",
+        "release-affidavit" => "The day the stop payment notice was given; nothing: a blank to fill in",
         "payment-demand" => "The day by which it is to be paid; nothing: now",
         _ => "The day the payment was due",
     };
@@ -100,6 +117,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         "notice-of-credit" => "The terms of the credit",
         "partial-release" => "The part of the property that is freed",
         "release-demand" => "The grounds of the demand; nothing: what the file shows",
+        "release-affidavit" => "The facts that support each ground",
         "counteraffidavit" => "On what specific basis each allegation of the affidavit is contested",
         "notice-of-completion" => "The nature of the owner's interest in the property",
         _ => "What it says in words of your own",

@@ -56,6 +56,9 @@ public enum Told
 
     /// <summary><see cref="PaperOptions.Number"/>.</summary>
     Number,
+
+    /// <summary><see cref="PaperOptions.Grounds"/>.</summary>
+    Grounds,
 }
 
 /// <summary>A paper that can be made from a job file.</summary>

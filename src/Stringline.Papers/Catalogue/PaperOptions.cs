@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Papers.Fees;
 
 namespace Stringline.Papers.Catalogue;
@@ -49,4 +50,7 @@ public sealed record PaperOptions
 
     /// <summary>The number of the paper, bond or article that the file does not hold.</summary>
     public string? Number { get; init; }
+
+    /// <summary>On which grounds release of money withheld is asked for (Civ. Code § 9400).</summary>
+    public IReadOnlyList<ReleaseGround> Grounds { get; init; } = [];
 }

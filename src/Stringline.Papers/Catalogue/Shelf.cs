@@ -42,6 +42,7 @@ internal static class Shelf
         .. StopPaymentPaper.Papers,
         StopPaymentReleasePaper.Shelved,
         ActionNoticePaper.Shelved,
+        ReleaseAffidavitPaper.Shelved,
         CounteraffidavitPaper.Shelved,
         .. BondNoticePaper.Papers,
         .. ClaimShelf.Papers,

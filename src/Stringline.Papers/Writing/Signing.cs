@@ -4,16 +4,29 @@ namespace Stringline.Papers.Writing;
 internal static class Signing
 {
     /// <summary>The claimant's signature; a missing signer is a reason against the paper.</summary>
-    public static void Claimant(Leaf leaf, Matter matter, string section) => leaf.Sign(Signer(matter, section), Under(matter));
+    /// <param name="leaf">The paper.</param>
+    /// <param name="matter">The matter.</param>
+    /// <param name="section">The section that asks for it.</param>
+    /// <param name="called">What the paper calls the claimant of the job file: "claimant", unless another one is the claimant
+    /// there.</param>
+    public static void Claimant(Leaf leaf, Matter matter, string section, string called = "claimant") =>
+        leaf.Sign(Signer(matter, section), Under(matter, called));
 
     /// <summary>The verification, in the form of Code Civ. Proc. §§ 446 and 2015.5.</summary>
-    public static void Verify(Leaf leaf, Matter matter, string paper, string section)
+    /// <param name="leaf">The paper.</param>
+    /// <param name="matter">The matter.</param>
+    /// <param name="paper">What the paper is called.</param>
+    /// <param name="section">The section that asks for it.</param>
+    /// <param name="called">What the paper calls the claimant of the job file.</param>
+    public static void Verify(Leaf leaf, Matter matter, string paper, string section, string called = "claimant")
     {
         var facts = matter.Facts;
         var who = facts.SignsForSelf
-            ? $"I am the claimant named in the foregoing {paper}."
-            : $"I am {facts.SignerTitle ?? "the agent"} of {facts.Claimant}, the claimant named in the foregoing {paper}, and I am authorized to make this verification for the claimant.";
-        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. {OfKnowledge(matter.Facts.SaysReputed)}", Signer(matter, section), Under(matter));
+            ? $"I am the {called} named in the foregoing {paper}."
+            : $"I am {facts.SignerTitle ?? "the agent"} of {facts.Claimant}, the {called} named in the foregoing {paper}, and I am "
+            + $"authorized to make this verification for the {called}.";
+        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. {OfKnowledge(matter.Facts.SaysReputed)}",
+            Signer(matter, section), Under(matter, called));
     }
 
     /// <summary>
@@ -22,20 +35,24 @@ internal static class Signing
     /// </summary>
     /// <param name="saysReputed">Whether the paper names somebody as reputed.</param>
     public static string OfKnowledge(bool saysReputed) => saysReputed
-        ? "The statements in it are true of my own knowledge, except as to who is named as reputed, which is stated on information and belief, and as to that I believe it to be true."
+        ? "The statements in it are true of my own knowledge, except as to who is named as reputed, which is stated on information and "
+        + "belief, and as to that I believe it to be true."
         : "The statements in it are true of my own knowledge.";
 
     /// <summary>The owner's verification; the job file is the claimant's and does not know who signs for the owner.</summary>
     public static void VerifyOwner(Leaf leaf, string paper) =>
-        leaf.Oath("VERIFICATION", $"I am the owner named in the foregoing {paper}, or I am authorized to make this verification for the owner. I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", null, "Owner, or title and authority to sign for the owner");
+        leaf.Oath("VERIFICATION", $"I am the owner named in the foregoing {paper}, or I am authorized to make this verification for the "
+            + $"owner. I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", null,
+            "Owner, or title and authority to sign for the owner");
 
     private static string? Signer(Matter matter, string section) =>
-        matter.Need(matter.Facts.Signer, "signer-missing", "claimant.signer.name", "Add the name of the person who signs; it is typed under the signature.", section);
+        matter.Need(matter.Facts.Signer, "signer-missing", "claimant.signer.name",
+            "Add the name of the person who signs; it is typed under the signature.", section);
 
-    private static IReadOnlyList<string> Under(Matter matter) => matter.Facts switch
+    private static IReadOnlyList<string> Under(Matter matter, string called) => matter.Facts switch
     {
-        { SignsForSelf: true } => ["Claimant"],
-        { SignerTitle: { } title } facts => [$"{title}, for claimant {facts.Claimant}"],
-        var facts => [$"For claimant {facts.Claimant}"],
+        { SignsForSelf: true } => [$"{char.ToUpperInvariant(called[0])}{called[1..]}"],
+        { SignerTitle: { } title } facts => [$"{title}, for {called} {facts.Claimant}"],
+        var facts => [$"For {called} {facts.Claimant}"],
     };
 }

@@ -25,6 +25,8 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.Words => Text("--words", "TEXT", "What the paper asks for in words of your own; its refusal says what.", (o, v) => o with { Words = v }),
         Told.Day => Day("--day", "The day the paper asks for; its refusal says which.", (o, v) => o with { Day = v }),
         Told.Number => Text("--number", "TEXT", "The number the paper asks for; its refusal says which.", (o, v) => o with { Number = v }),
+        Told.ExtensionDays => Number("--days", "Days of a time extension that is claimed.", (o, v) => o with { ExtensionDays = v }),
+        Told.Documents => Texts("--document", "TEXT", "A document that goes with the claim and supports it; several may be named.", (o, v) => o with { Documents = v }),
         Told.Grounds => Grounds("--ground", "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
@@ -48,6 +50,17 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { Length: > 0 } words
             ? options with { Grounds = [.. words.Select(word => (ReleaseGround)JobFileWords.ReleaseGround.IndexOf(word)!.Value)] }
             : options);
+    }
+
+    private static PaperTold Number(string name, string description, Func<PaperOptions, int, PaperOptions> put)
+    {
+        var option = new Option<string>(name) { Description = description, HelpName = "DAYS" };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && TypedDays.AboveZero(result.Tokens[0].Value) is null)
+                result.AddError($"{name} takes a whole number above zero, not '{result.Tokens[0].Value}'.");
+        });
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && TypedDays.AboveZero(text) is { } number ? put(options, number) : options);
     }
 
     private static PaperTold Flag(string name, string description, Func<PaperOptions, PaperOptions> put)

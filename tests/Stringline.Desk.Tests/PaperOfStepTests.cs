@@ -25,6 +25,8 @@ public sealed class PaperOfStepTests
     [InlineData("stop-payment-notice.tell-of-action", WorkKind.Public, "action-notice")]
     [InlineData("summary-release.answer-last-day", WorkKind.Public, "counteraffidavit")]
     [InlineData("summary-release.answer-last-day.2", WorkKind.Public, "counteraffidavit")]
+    [InlineData("dispute-claim.filing-last-day", WorkKind.Public, "dispute-claim")]
+    [InlineData("dispute-claim.conference-last-day", WorkKind.Public, "conference-demand")]
     [InlineData("payment-bond.notice-last-day", WorkKind.Public, "public-bond-notice")]
     [InlineData("stop-work.posting", WorkKind.Private, "stop-work-notice")]
     [InlineData("owners-security.due", WorkKind.Private, "security-demand")]

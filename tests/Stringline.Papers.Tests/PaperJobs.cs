@@ -103,6 +103,10 @@ internal static class PaperJobs
         Entries = [new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-03-27")), Amount = 84_250.00m }],
     };
 
+    /// <summary>The same with a claim to the city, received and not answered.</summary>
+    public static JobFile Claimed() => Withheld().With(
+        new DisputeClaimSent { Index = 1, On = DayFact.On(Day("2026-05-21")), Amount = 31_600m, Received = Day("2026-05-26"), Manner = Manner.CertifiedMail });
+
     /// <summary>The job, the day and what is said, by the paper's id. A paper without a row here fails a test.</summary>
     public static (JobFile Job, LocalDate AsOf, PaperOptions Options) For(string id) => id switch
     {
@@ -117,6 +121,20 @@ internal static class PaperJobs
         "payment-demand" => (Private(), Day("2026-05-06"), new PaperOptions { Day = Day("2026-05-20") }),
         "stop-work-notice" => (Direct(), Day("2026-06-16"), new PaperOptions { Day = Day("2026-05-01") }),
         "security-demand" => (Direct() with { Contract = Direct().Contract with { Price = 6_000_000m } }, Day("2026-06-16"), PaperOptions.None),
+        "dispute-claim" => (Withheld(), Day("2026-05-20"), new PaperOptions
+        {
+            Amount = 31_600m, ExtensionDays = 9, Documents = ["Change order request 7 of March 4, 2026, with its prices", "Daily logs of March 2 to 13, 2026"],
+            Words = "On March 2, 2026, the footing of the north wall was found to stand on fill that no boring shows. It was dug out and poured anew by direction of the city’s engineer.",
+        }),
+        "conference-demand" => (Claimed(), Day("2026-07-20"), new PaperOptions
+        {
+            Words = "Whether the fill under the north wall is a changed condition under section 4 of the contract, and its price.",
+        }),
+        "claim-request" => (Public(), Day("2026-05-20"), new PaperOptions
+        {
+            Amount = 8_750m, Documents = ["Delivery tickets 411 to 418"],
+            Words = "Eight pallets of limestone were cut anew after the drawings of the sills were changed on March 9, 2026.",
+        }),
         "action-notice" => (SuedOnNotice(), Day("2026-06-16"), PaperOptions.None),
         "counteraffidavit" => (Contested(), Day("2026-06-05"), new PaperOptions { Words = "The affidavit says that 12 sills were never delivered. They were delivered on March 20, 2026, and signed for at the site." }),
         "release-affidavit" => (Withheld(), Day("2026-05-20"), new PaperOptions

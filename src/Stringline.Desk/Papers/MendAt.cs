@@ -44,6 +44,7 @@ internal static partial class MendAt
         "no-action-filed" => "action-filed",
         "no-demand" => "payment-demanded",
         "no-stop-payment-notice" => "stop-payment-given",
+        "no-claim-sent" => "dispute-claim-sent",
         "nobody" => "notice-given",
         _ => "",
     };

@@ -34,6 +34,8 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         Told.Words => new(told, "words", WordsWords(paper), "area"),
         Told.Day => new(told, "day", DayWords(paper), "date"),
         Told.Number => new(told, "number", NumberWords(paper), "text"),
+        Told.ExtensionDays => new(told, "days", "Days of a time extension claimed; nothing where only money is", "number"),
+        Told.Documents => new(told, "document", "The documents that support it and go with it, one on each line", "area"),
         Told.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
@@ -54,6 +56,11 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 return options with { To = [.. typed] };
             case Told.Bonded:
                 return options with { Bonded = true };
+            case Told.ExtensionDays:
+                fault = TypedDays.AboveZero(text) is null ? $"\"{text}\" is no number of days above zero." : null;
+                return options with { ExtensionDays = TypedDays.AboveZero(text) };
+            case Told.Documents:
+                return options with { Documents = [.. typed.SelectMany(t => t.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))] };
             case Told.Grounds:
                 // The form offers only these; an address typed by hand may say anything.
                 fault = typed.Any(word => JobFileWords.ReleaseGround.IndexOf(word) is null) ? "Tick one of these." : null;
@@ -85,6 +92,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
 
     private static string ToWords(Paper paper) => paper.Id switch
     {
+        "claim-request" => "The direct contractor under whose contract the work was done; nobody ticked: the file’s",
         "notice-of-completion" => "For one direct contract only: its contractor; nobody ticked: for the whole work",
         "release-affidavit" => "Who gave the stop payment notice",
         _ => "To whom it goes; nobody ticked: those whom the law names",
@@ -98,6 +106,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         "design-lien-release" => "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid",
         "security-demand" => "Dollars and cents of the security; nothing: 15 percent of the price",
         "stop-payment-release" => "Dollars and cents by which the notice is reduced; nothing: all of it",
+        "dispute-claim" or "claim-request" => "Dollars and cents claimed; nothing: what the file comes to without retention, unless only days are claimed",
         "release-affidavit" => "Dollars and cents of which release is demanded; nothing: all that is withheld under the notice",
         "stop-work-notice" => "Dollars and cents that are overdue; nothing: what the file comes to",
         "payment-demand" => "Dollars and cents demanded; nothing: what the file comes to",
@@ -117,6 +126,8 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         "notice-of-credit" => "The terms of the credit",
         "partial-release" => "The part of the property that is freed",
         "release-demand" => "The grounds of the demand; nothing: what the file shows",
+        "dispute-claim" or "claim-request" => "For what work or event it is claimed, and why it is due",
+        "conference-demand" => "The issues in dispute",
         "release-affidavit" => "The facts that support each ground",
         "counteraffidavit" => "On what specific basis each allegation of the affidavit is contested",
         "notice-of-completion" => "The nature of the owner's interest in the property",

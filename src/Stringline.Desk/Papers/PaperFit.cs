@@ -105,6 +105,9 @@ internal sealed record PaperFit
                 "A claim is recorded, and nothing is owed by the file or the claim has expired.",
             "design-lien-release" when job.Assessment.Find("design-lien.release") is { } duty => $"{duty.Title}.",
             "security-demand" when job.Assessment.Find("owners-security.due") is { Standing: Standing.Open } && !Has<SecurityDemanded>() => "The owner owes security for payment.",
+            "dispute-claim" when Has<Disputed>() && !Has<DisputeClaimSent>() && job.Facts.Claimant.Role == ClaimantRole.DirectContractor => "A part of the money is disputed.",
+            "claim-request" when Has<Disputed>() && !Has<ClaimRequestMade>() && job.Facts.Claimant.Role == ClaimantRole.Subcontractor => "A part of the money is disputed.",
+            "conference-demand" when job.Assessment.Find("dispute-claim.conference") is { Standing: Standing.Open } && !Has<ConferenceDemanded>() => "The claim was disputed or not answered in time.",
             "stop-payment-release" when Has<StopPaymentGiven>() && demand == 0 => "A stop payment notice was given, and nothing is owed by the file.",
             _ => null,
         };

@@ -10,7 +10,7 @@ namespace Stringline.Law.PromptPayment;
 internal sealed class ClaimLaw
 {
     /// <summary>Days in which the entity answers a claim.</summary>
-    public const int StatementDays = 45;
+    public const int StatementDays = ClaimTimes.EntitysDays;
 
     /// <summary>Days in which a local agency answers a greater claim under the older procedure.</summary>
     public const int StatementDaysOfGreaterClaim = 60;

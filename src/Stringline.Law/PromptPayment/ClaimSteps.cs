@@ -10,8 +10,8 @@ namespace Stringline.Law.PromptPayment;
 internal static class ClaimSteps
 {
     private const decimal Percent = 7m;
-    private const int PaymentDays = 60;
-    private const int SchedulingDays = 30;
+    private const int PaymentDays = ClaimTimes.PaymentDays;
+    private const int SchedulingDays = ClaimTimes.SchedulingDays;
     private const int BusinessDaysAfterConference = 10;
     private const int DaysToArbitrate = 90;
     private const int DaysFromAcceptance = 240;

@@ -7,9 +7,9 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>The claims procedure of private work, contracts from 2026 (Civ. Code § 8850), step by step.</summary>
 internal static class PrivateClaim
 {
-    private const int StatementDays = 30;
-    private const int PaymentDays = 60;
-    private const int ConferenceDays = 30;
+    private const int StatementDays = ClaimTimes.OwnersDays;
+    private const int PaymentDays = ClaimTimes.PaymentDays;
+    private const int ConferenceDays = ClaimTimes.SchedulingDays;
     private const int BusinessDays = 10;
     private const int NoticeDays = 30;
     private const string SuspensionTitle = "Claim under the 2026 procedure: suspend work, first day";

@@ -59,6 +59,12 @@ public enum Told
 
     /// <summary><see cref="PaperOptions.Grounds"/>.</summary>
     Grounds,
+
+    /// <summary><see cref="PaperOptions.ExtensionDays"/>.</summary>
+    ExtensionDays,
+
+    /// <summary><see cref="PaperOptions.Documents"/>.</summary>
+    Documents,
 }
 
 /// <summary>A paper that can be made from a job file.</summary>

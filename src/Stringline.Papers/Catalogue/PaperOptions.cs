@@ -53,4 +53,10 @@ public sealed record PaperOptions
 
     /// <summary>On which grounds release of money withheld is asked for (Civ. Code § 9400).</summary>
     public IReadOnlyList<ReleaseGround> Grounds { get; init; } = [];
+
+    /// <summary>Days of a time extension that is claimed.</summary>
+    public int? ExtensionDays { get; init; }
+
+    /// <summary>The documents that go with a claim and support it, one each.</summary>
+    public IReadOnlyList<string> Documents { get; init; } = [];
 }

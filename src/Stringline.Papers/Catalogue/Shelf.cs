@@ -1,6 +1,7 @@
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Completion;
 using Stringline.Papers.DesignLien;
+using Stringline.Papers.DisputedClaim;
 using Stringline.Papers.Enforcement;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.PaymentBond;
@@ -38,6 +39,9 @@ internal static class Shelf
         PaymentDemandPaper.Shelved,
         StopWorkPaper.Shelved,
         SecurityDemandPaper.Shelved,
+        DisputeClaimPaper.Shelved,
+        ConferenceDemandPaper.Shelved,
+        ClaimRequestPaper.Shelved,
         CompletionPaper.Shelved,
         .. StopPaymentPaper.Papers,
         StopPaymentReleasePaper.Shelved,

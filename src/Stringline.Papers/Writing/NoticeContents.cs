@@ -44,11 +44,14 @@ internal static class NoticeContents
         matter.In(PartyCapacity.ConstructionLender).Select(p => (string?)Person(matter, p)).DefaultIfEmpty("none known");
 
     /// <summary>Paragraph (5): name, address, and relationship of the claimant who gives the notice.</summary>
-    public static void Giver(Leaf leaf, Matter matter)
+    /// <param name="leaf">The paper.</param>
+    /// <param name="matter">The matter.</param>
+    /// <param name="label">The label of name and address.</param>
+    public static void Giver(Leaf leaf, Matter matter, string label = "Claimant, who gives this notice")
     {
         var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", $"{Section}(5)");
         var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address.", $"{Section}(5)");
-        leaf.Field("Claimant, who gives this notice", [
+        leaf.Field(label, [
             name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Relationship", Relationship(matter));

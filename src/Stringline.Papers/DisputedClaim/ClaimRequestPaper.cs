@@ -1,0 +1,114 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.DisputedClaim;
+
+/// <summary>
+/// The written request of a subcontractor or lower tier subcontractor that the contractor present its claim, since it has no contract with
+/// the public entity or owner (Pub. Contract Code § 9204(d)(5); Civ. Code § 8850(j)).
+/// </summary>
+internal static class ClaimRequestPaper
+{
+    /// <summary>The paper.</summary>
+    public static Shelved Shelved { get; } = Shelved.Of(
+        new Paper("claim-request", "Request to Present a Claim", "Pub. Contract Code § 9204(d)(5); Civ. Code § 8850(j)", PaperUse.Sent,
+            [WorkKind.Private, WorkKind.Public],
+            "A subcontractor of any tier, to the direct contractor, to have its claim presented to the public entity or owner.")
+        { Takes = [Told.To, Told.Amount, Told.ExtensionDays, Told.Words, Told.Documents] },
+        Write);
+
+    private static Bundle Write(Matter matter)
+    {
+        var (procedure, _) = ClaimProcedure.Of(matter, Supposing(matter));
+        var section = procedure.Section;
+        if (ClaimProcedure.HasContract(matter))
+        {
+            matter.Refuse("has-contract-with-payer", "claimant.role", $"The claimant has a contract with the {procedure.PayerWord} itself.",
+                "Make the claim itself: the paper \"dispute-claim\".", section);
+        }
+
+        var says = Says(matter);
+        var contractors = Addressees.WithAddress(
+            matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : matter.In(PartyCapacity.DirectContractor), "");
+        if (contractors.Count == 0)
+        {
+            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.",
+                "Add the direct contractor, who is to present the claim.", section);
+        }
+        else if (contractors.Count > 1)
+        {
+            matter.Refuse("several-contractors", "--to", $"{contractors.Count} direct contractors are named.",
+                "Name the one under whose contract the work was done, by its party id.", section);
+        }
+
+        var body = ClaimBody.Of(matter, section);
+        return new Bundle([Request(matter, procedure, contractors, body)], new Guide
+        {
+            To = contractors,
+            Manner = "How: in writing, by a means whose arrival can be shown; certified mail with return receipt requested is a good one. "
+                + "The contractor’s days run from receipt.",
+            First =
+            [
+                .. ClaimProcedure.Doubts(says),
+                .. body.Cautions(),
+                "The claim goes to the payer only through the contractor, in its name: keep lien, stop payment notice and bond in time all "
+                    + "the same.",
+            ],
+            Steps =
+            [
+                "Compare each sum and day with the documents, then sign in ink, and enclose a copy of every document in the list.",
+                "Mail it to the contractor; where another subcontractor hired you, send that one a copy.",
+            ],
+            After =
+            [
+                "Enter it in the job file as \"claim-request-made\" with its day and amount, and the contractor’s answer as "
+                    + "\"claim-request-answered\".",
+                "Furnish what else the contractor needs to support the claim, and take part in the conference and the mediation.",
+            ],
+        });
+    }
+
+    // The private procedure says of a claim whether it governs; the public one says it of the request.
+    private static Law.Assessment Supposing(Matter matter) => matter.Job.Work.Kind == WorkKind.Private
+        ? matter.Assessment.Supposing(new DisputeClaimSent { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf),
+            Amount = matter.Options.Amount })
+        : matter.Assessment;
+
+    private static Law.Reasoning.Finding? Says(Matter matter)
+    {
+        const string Answer = "dispute-claim.contractors-answer";
+        var says = matter.Assessment.Supposing(new ClaimRequestMade { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf),
+            Amount = matter.Options.Amount }).Find(Answer);
+        if (says is { Standing: Law.Reasoning.Standing.Lost })
+        {
+            matter.Refuse("not-governed", Answer, Matter.Reasons(says),
+                "Follow the claims procedure of the subcontract, and have counsel read it.", string.Join("; ", says.Sections));
+        }
+
+        return says;
+    }
+
+    private static Leaf Request(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> contractors, ClaimBody body)
+    {
+        var leaf = new Leaf("request-to-present-claim.pdf", "Request to Present a Claim");
+        leaf.Head(procedure.Statute);
+        leaf.Line("Date", Day(matter.AsOf));
+        Addressees.Put(leaf, matter, contractors);
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) has no contract with the {procedure.PayerWord} and requests that you present to "
+            + $"the {procedure.PayerWord} the claim stated here, for work performed by claimant or by a lower tier subcontractor on its "
+            + "behalf.");
+        body.Put(leaf, matter, procedure.Section);
+        var payers = matter.In(procedure.Payer);
+        leaf.Field(procedure.Payer == PartyCapacity.Owner ? "Owner" : "Public entity",
+            [.. payers.Select(p => (string?)NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
+        NoticeContents.Giver(leaf, matter, "Claimant");
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what work is provided.",
+            procedure.Section));
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        leaf.Say($"This request is made under {procedure.Statute}, {procedure.Request}.");
+        Signing.Claimant(leaf, matter, procedure.Section);
+        return leaf;
+    }
+}

@@ -1,0 +1,113 @@
+using Stringline.Law.Facts;
+using Stringline.Law.PromptPayment;
+using Stringline.Law.Reasoning;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.DisputedClaim;
+
+/// <summary>
+/// The claimant's demand for an informal conference to meet and confer for settlement of the issues in dispute, after the payer's answer or
+/// its silence (Pub. Contract Code §§ 9204(d)(2)(A), 20104.2(d); Civ. Code § 8850(e)).
+/// </summary>
+internal static class ConferenceDemandPaper
+{
+    private const string LastDay = "dispute-claim.conference-last-day";
+
+    /// <summary>The paper.</summary>
+    public static Shelved Shelved { get; } = Shelved.Of(
+        new Paper("conference-demand", "Demand for Conference on Claim", "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
+            PaperUse.Sent,
+            [WorkKind.Private, WorkKind.Public],
+            "A contractor whose claim was disputed, or not answered in time, to the public entity or owner.")
+        { Takes = [Told.Words], Deadline = LastDay },
+        Write);
+
+    private static Bundle Write(Matter matter)
+    {
+        var (procedure, says) = ClaimProcedure.Of(matter, matter.Assessment);
+        procedure.OnlyWithContract(matter);
+        var claim = matter.Last<DisputeClaimSent>();
+        if (claim is null)
+        {
+            matter.Refuse("no-claim-sent", "entries", "No claim under the claims procedure is entered.",
+                "Enter it as \"dispute-claim-sent\" with its day, amount and manner; or make it first: the paper \"dispute-claim\".",
+                procedure.Section);
+        }
+        else if (says is { Standing: Standing.NotYet })
+        {
+            matter.Refuse("too-early", says.Id, Matter.Reasons(says),
+                "Wait until the payer has answered or its time is over; an answer is entered as \"dispute-claim-answered\".",
+                procedure.Section);
+        }
+
+        else if (says is null && ClaimProcedure.HasContract(matter))
+        {
+            matter.Refuse("claim-day-missing", $"{claim.Path}.on", "Nobody knows on which day the claim was sent.",
+                "Enter the day: the payer’s time to answer runs from it.", procedure.Section);
+        }
+
+        var payers = procedure.Payers(matter);
+        var issues = matter.Need(matter.Options.Words, "issues-missing", "--words",
+            "Name the issues in dispute: what the answer disputes, and what you hold against it.", procedure.Section);
+        return new Bundle([Demand(matter, procedure, payers, claim, says, issues)], new Guide
+        {
+            To = payers,
+            Manner = DisputeClaimPaper.Manner,
+            First =
+            [
+                .. ClaimProcedure.Doubts(says),
+                .. matter.Known.All<ConferenceDemanded>().Count > 0
+                    ? (string[])["A demand for a conference is entered already: see whether this one is still needed."] : [],
+                "What is still in dispute after the conference goes to nonbinding mediation; whoever agrees to go to court at once does so "
+                    + "in writing, after the claim was received.",
+            ],
+            Steps = ["Sign in ink.", "Mail one to each named above; write the article number of the receipt on your copy."],
+            After =
+            [
+                "Enter it in the job file as \"conference-demanded\" with its day and manner, and the conference as \"conference-held\".",
+                "After the conference name in writing what you still dispute: that part goes to mediation.",
+            ],
+        });
+    }
+
+    private static Leaf Demand(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, Finding? says,
+        string? issues)
+    {
+        var leaf = new Leaf("demand-for-conference.pdf", "Demand for Informal Conference");
+        leaf.Head($"{procedure.Statute}, {procedure.Conference}");
+        leaf.Line("Date", Day(matter.AsOf));
+        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
+        Addressees.Put(leaf, matter, payers);
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands an informal conference to meet and confer for settlement of the issues in "
+            + $"dispute. Please schedule it within {ClaimTimes.SchedulingDays} days of receipt of this demand.");
+        leaf.Field("Claim", claim is null ? null : Claimed(procedure, claim));
+        leaf.Field($"Answer of the {procedure.PayerWord}", Answer(matter, says));
+        leaf.Field("Issues in dispute", issues);
+        NoticeContents.Giver(leaf, matter, "Claimant");
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+            "Say in a few words what work the contract is for.", procedure.Section));
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        Signing.Claimant(leaf, matter, procedure.Section);
+        return leaf;
+    }
+
+    private static string Claimed(ClaimProcedure procedure, DisputeClaimSent claim)
+    {
+        var sent = claim.On is DayFact.Exact on ? $", sent on {Day(on.Day)}" : "";
+        var amount = claim.Amount is { } dollars ? $", for {Dollars(dollars)}" : "";
+        var received = claim.Received is { } day ? $"; received on {Day(day)}" : "";
+        return $"Claim under {procedure.Statute}{sent}{amount}{received}";
+    }
+
+    private static string? Answer(Matter matter, Finding? says)
+    {
+        // The last of the days that the law gives the payer is over: the demand would else be too early.
+        if (matter.Last<DisputeClaimAnswered>() is not { } answer)
+            return says is { Readings: [.., var last] } ? $"No written statement was received; the time for it ended on {Day(last.Day)}." : null;
+        var made = answer.On is DayFact.Exact on ? $" of {Day(on.Day)}" : "";
+        var part = answer.Undisputed is { } dollars ? $", which leaves {Dollars(dollars)} undisputed" : "";
+        return $"Written statement{made}{part}. Claimant disputes it.";
+    }
+}

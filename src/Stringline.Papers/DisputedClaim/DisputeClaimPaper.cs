@@ -1,0 +1,91 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.DisputedClaim;
+
+/// <summary>
+/// A contractor's claim under the claims procedure of public or of private work: a separate demand for payment or for time, with its
+/// documentation, sent by registered or certified mail with return receipt requested (Pub. Contract Code § 9204(c)(1); Civ. Code
+/// § 8850(c)(1)).
+/// </summary>
+internal static class DisputeClaimPaper
+{
+    /// <summary>How the claim, and the demand for a conference, go.</summary>
+    public const string Manner =
+        "How: by registered or certified mail, return receipt requested; sent otherwise it is none in the sense of the section. Keep the "
+            + "postal receipt and the return receipt: the days run from the day it was received.";
+
+    /// <summary>The paper.</summary>
+    public static Shelved Shelved { get; } = Shelved.Of(
+        new Paper("dispute-claim", "Claim under the Claims Procedure", "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
+            PaperUse.Sent,
+            [WorkKind.Private, WorkKind.Public],
+            "A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.")
+        { Takes = [Told.Amount, Told.ExtensionDays, Told.Words, Told.Documents], Deadline = "dispute-claim.filing-last-day" },
+        Write);
+
+    private static Bundle Write(Matter matter)
+    {
+        var supposed = new DisputeClaimSent
+        {
+            Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf), Amount = matter.Options.Amount ?? matter.Assessment.Owed.Demand,
+            Manner = Law.Facts.Manner.CertifiedMail,
+        };
+        var (procedure, says) = ClaimProcedure.Of(matter, matter.Assessment.Supposing(supposed));
+        procedure.OnlyWithContract(matter);
+        matter.NotIfLost("dispute-claim.filing-last-day", "The claim is filed too late.");
+        var payers = procedure.Payers(matter);
+        var body = ClaimBody.Of(matter, procedure.Section);
+        return new Bundle([Claim(matter, procedure, payers, body)], new Guide
+        {
+            To = payers,
+            Manner = Manner,
+            First =
+            [
+                .. ClaimProcedure.Doubts(says, supposed),
+                .. body.Cautions(),
+                "Lien, stop payment notice and bond keep their own times meanwhile.",
+                "The contract may set notices and times of its own for changes and claims: compare it before you send this.",
+                .. procedure.Payer == PartyCapacity.PublicEntity
+                    ? (string[])["Whoever presents a false claim to a public entity answers for it (Gov. Code §§ 12650 and following, from "
+                        + "memory). Have counsel read it."]
+                    : [],
+            ],
+            Steps =
+            [
+                "Compare each sum and day with the documents, then sign in ink, and enclose a copy of every document in the list.",
+                "Mail one to each named above; write the article number of the receipt on your copy.",
+            ],
+            After =
+            [
+                "Enter it in the job file as \"dispute-claim-sent\" with its day, amount and manner, and the day of receipt once the "
+                    + "return receipt is back.",
+                "When the time to answer is over, or an answer disputes a part, demand the conference: the paper \"conference-demand\".",
+            ],
+        });
+    }
+
+    private static Leaf Claim(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, ClaimBody body)
+    {
+        var leaf = new Leaf("claim.pdf", "Claim");
+        leaf.Head($"{procedure.Statute}, {procedure.Sent}");
+        leaf.Line("Date", Day(matter.AsOf));
+        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
+        Addressees.Put(leaf, matter, payers);
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) makes this claim under {procedure.Statute}. It is a separate demand, made in "
+            + "connection with the contract and the work described here.");
+        body.Put(leaf, matter, procedure.Section);
+        leaf.Field("Contract", matter.Job.Contract.On is { } made ? $"Contract of {Day(made)} with the {procedure.PayerWord}"
+            : $"Contract with the {procedure.PayerWord}");
+        NoticeContents.Giver(leaf, matter, "Claimant");
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+            "Say in a few words what work the contract is for.", procedure.Section));
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        leaf.Say($"Please conduct a reasonable review of this claim and provide, "
+            + $"{procedure.Answer}.{(procedure.Interest is { } interest ? $" {interest}" : "")}");
+        Signing.Claimant(leaf, matter, procedure.Section);
+        return leaf;
+    }
+}

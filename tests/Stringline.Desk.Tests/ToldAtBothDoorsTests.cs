@@ -1,0 +1,71 @@
+using Stringline.Desk.Papers;
+using Stringline.Exchange;
+using Stringline.Law.Facts;
+using Stringline.Papers.Catalogue;
+
+namespace Stringline.Desk.Tests;
+
+/// <summary>What a paper is told is read alike on the command line and in its form.</summary>
+public sealed class ToldAtBothDoorsTests
+{
+    private static readonly Paper Affidavit = PaperCatalogue.Find("release-affidavit")!;
+
+    [Fact]
+    public void Every_ground_is_taken_by_its_word_at_both_doors()
+    {
+        var (field, option) = (PaperField.Of(Told.Grounds, Affidavit), PaperTold.Of(Told.Grounds));
+        Assert.Equal(JobFileWords.ReleaseGround.Words, field.Choices.Select(choice => choice.Word));
+        foreach (var ground in Enum.GetValues<ReleaseGround>())
+        {
+            var word = JobFileWords.Word(ground);
+            Assert.Equal([ground], field.Take([word], PaperOptions.None, out var fault).Grounds);
+            Assert.Null(fault);
+            var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--ground", word]);
+            Assert.Empty(parsed.Errors);
+            Assert.Equal([ground], option.Take(parsed, PaperOptions.None).Grounds);
+        }
+
+        Assert.Equal(2, field.Take(["excessive", "no-basis"], PaperOptions.None, out _).Grounds.Count);
+    }
+
+    [Fact]
+    public void Any_other_word_is_refused_at_both_doors()
+    {
+        PaperField.Of(Told.Grounds, Affidavit).Take(["too-much"], PaperOptions.None, out var fault);
+        Assert.NotNull(fault);
+        var option = PaperTold.Of(Told.Grounds);
+        Assert.NotEmpty(new System.CommandLine.RootCommand { option.Option }.Parse(["--ground", "too-much"]).Errors);
+    }
+
+    /// <summary>Days of a time extension and documents (Pub. Contract Code § 9204(c)(1)(A), (d)(1)(B)).</summary>
+    [Theory]
+    [InlineData("9", 9)]
+    [InlineData(" 120 ", 120)]
+    [InlineData("0", null)]
+    [InlineData("-3", null)]
+    [InlineData("1.5", null)]
+    [InlineData("99999", null)]
+    [InlineData("nine", null)]
+    public void Days_are_read_alike_at_both_doors(string typed, int? days)
+    {
+        var claim = PaperCatalogue.Find("dispute-claim")!;
+        Assert.Equal(days, PaperField.Of(Told.ExtensionDays, claim).Take([typed], PaperOptions.None, out var fault).ExtensionDays);
+        Assert.Equal(days is null, fault is not null);
+        var option = PaperTold.Of(Told.ExtensionDays);
+        var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--days", typed]);
+        Assert.Equal(days is null, parsed.Errors.Count > 0);
+        if (days is not null)
+            Assert.Equal(days, option.Take(parsed, PaperOptions.None).ExtensionDays);
+    }
+
+    [Fact]
+    public void Documents_are_lines_of_the_form_and_words_of_the_command_line()
+    {
+        var claim = PaperCatalogue.Find("dispute-claim")!;
+        Assert.Equal(["Daily logs", "Invoice 88"], PaperField.Of(Told.Documents, claim)
+            .Take(["Daily logs\r\n\n Invoice 88 "], PaperOptions.None, out _).Documents);
+        var option = PaperTold.Of(Told.Documents);
+        var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--document", "Daily logs", "--document", "Invoice 88"]);
+        Assert.Equal(["Daily logs", "Invoice 88"], option.Take(parsed, PaperOptions.None).Documents);
+    }
+}

@@ -118,6 +118,18 @@ public sealed class DesignLienPaperTests
         Assert.Contains("$34,250.00", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("Enter no \"release-recorded\"", made.SheetText(), StringComparison.Ordinal);
         Assert.Contains(Refusals("design-lien-release", _ => DesignRecorded()), r => r.Id == "nothing-paid");
+        // A claim for 90,000.00 where 84,250.00 was due: what was never due was not paid, and does not remain.
+        static JobFile Above(JobFile job) => job with { Entries = [.. job.Entries.Select(e => e is ClaimRecorded claim ? claim with { Amount = 90_000m } : e)] };
+        var above = Make("design-lien-release", j => Above(Paid(j, 50_000m))).TextOf();
+        Assert.Contains("$50,000.00", above, StringComparison.Ordinal);
+        Assert.Contains("$34,250.00", above, StringComparison.Ordinal);
+        Assert.DoesNotContain("$55,750.00", above, StringComparison.Ordinal);
+        static JobFile Unpriced(JobFile job) => job with
+        {
+            Contract = job.Contract with { Price = null },
+            Entries = [.. job.Entries.Select(e => e is Furnished work ? work with { Amount = null } : e)],
+        };
+        Assert.Contains(Refusals("design-lien-release", j => Unpriced(Paid(j, 50_000m))), r => r.Id == "nothing-paid");
         Assert.Contains(Refusals("design-lien-release", options: o => o with { Amount = 84_250.01m }), r => r.Id == "reduction-too-large");
     }
 

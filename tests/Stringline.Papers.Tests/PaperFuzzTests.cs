@@ -4,7 +4,6 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
-using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -16,52 +15,6 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
 {
     private const int Usual = 300;
 
-    private static readonly Gen<LocalDate?> MaybeDay = Gen.OneOf(Gen.Const((LocalDate?)null), JobFileGen.Day.Select(d => (LocalDate?)d));
-
-    private static readonly Gen<decimal?> MaybeMoney = Gen.OneOf(Gen.Const((decimal?)null), JobFileGen.Money.Select(m => (decimal?)m));
-
-    private static readonly Gen<string?> MaybeText = Gen.OneOf((string?[])
-        [null, "Fee simple", "Łukasz Masonry, Inc.", "", " ", "木", "a\nb", "x\u0000y", string.Concat(Enumerable.Repeat("Schiffahrtsgesellschaft", 30)), string.Concat(Enumerable.Repeat("one two three ", 400))]);
-
-    private static readonly Gen<PaperOptions> Options =
-        from draft in Gen.OneOf(false, false, false, true)
-        from to in Gen.OneOf("p1", "p2", "owner", "nobody").Array[0, 3]
-        from days in MaybeDay.Array[4]
-        from money in MaybeMoney.Array[2]
-        from texts in MaybeText.Array[4]
-        from bonded in Gen.Bool
-        select new PaperOptions
-        {
-            Draft = draft, To = to, Through = days[0], PaymentCleared = days[1], Until = days[2], Day = days[3], Amount = money[0], Disputed = money[1],
-            Maker = texts[0], Payee = texts[1], Words = texts[2], Number = texts[3], Bonded = bonded,
-        };
-
-    /// <summary>Files that the format can say, files of plausible liens, and files that fit a paper with some of their texts made strange.</summary>
-    private static readonly Gen<(JobFile Job, LocalDate AsOf)> Files = Gen.OneOf(
-        Gen.Select(JobFileGen.Job, JobFileGen.Day),
-        Gen.Select(LienJobGen.HalfAYear.Journal, LienJobGen.HalfAYear.AsOf),
-        Gen.Select(Gen.OneOf(PaperCatalogue.All.Select(p => p.Id).ToArray()), Strange, Gen.Int[-40, 60]).Select((id, strange, days) =>
-        {
-            var (job, asOf, _) = PaperJobs.For(id);
-            return (strange(job), asOf.PlusDays(days));
-        }));
-
-    private static Gen<Func<JobFile, JobFile>> Strange =>
-        from text in MaybeText
-        from place in Gen.Int[0, 9]
-        select (Func<JobFile, JobFile>)(job => place switch
-        {
-            0 => job with { Claimant = job.Claimant with { Name = text ?? "" } },
-            1 => job with { Claimant = job.Claimant with { Address = text } },
-            2 => job with { Claimant = job.Claimant with { Signer = text is null ? null : new Signer(text, text) } },
-            3 => job with { Contract = job.Contract with { Work = text } },
-            4 => job with { Work = job.Work with { Site = job.Work.Site with { Legal = text, Street = null } } },
-            5 => job with { Work = job.Work with { Site = job.Work.Site with { Apn = text, County = text } } },
-            6 => job with { Parties = [.. job.Parties.Select(p => p with { Name = text ?? p.Name })] },
-            7 => job with { Parties = [.. job.Parties.Select(p => p with { Address = text })] },
-            _ => job,
-        });
-
     [Fact]
     public void A_random_paper_of_a_random_job_file_is_made_whole_or_refused_in_words()
     {
@@ -69,7 +22,7 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
         var every = files > Usual;
         var counts = new ConcurrentDictionary<string, int>();
         var whole = 0;
-        Gen.Select(Files, Options, Gen.Int[0, PaperCatalogue.All.Count - 1]).Sample(
+        Gen.Select(PaperDraws.Files, PaperDraws.Options, Gen.Int[0, PaperCatalogue.All.Count - 1]).Sample(
             (file, options, drawn) =>
             {
                 var assessment = Assessment.Of(file.Job, file.AsOf, OpenDays.Statutory);

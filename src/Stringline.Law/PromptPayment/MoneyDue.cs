@@ -94,6 +94,9 @@ public static class MoneyDue
         return Math.Max(0m, owed - Total.Of(facts.All<Retained>(), r => r.Amount));
     }
 
+    /// <summary>What of a sum that is owed is retention, and no part of a progress payment.</summary>
+    public static decimal RetentionIn(FactsAsOf facts, decimal owed) => owed - WithoutRetention(facts, owed);
+
     internal static string Number(string id, int number) => number == 1 ? id : $"{id}.{number}";
 
     private static int DaysToPassOn(PaymentOf of) => of switch

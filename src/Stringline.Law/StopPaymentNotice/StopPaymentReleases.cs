@@ -46,6 +46,9 @@ public static class StopPaymentReleases
         return sum;
     }
 
+    /// <summary>What a notice stands for after its reductions, dollars and cents; null where its sum is not told.</summary>
+    public static decimal? StandsFor(FactsAsOf facts, StopPaymentGiven paper) => paper?.Amount - ReducedBy(facts, paper!);
+
     // One that names no notice is of the only one given by then; of several it may be any.
     private static Verdict IsOf(FactsAsOf facts, StopPaymentReleased release, StopPaymentGiven paper)
     {

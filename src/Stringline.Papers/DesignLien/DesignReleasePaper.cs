@@ -1,5 +1,6 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
@@ -29,13 +30,19 @@ internal static class DesignReleasePaper
         if (RecordedClaims.Chosen(matter) is { } chosen && WhichLien.Of(matter.Known, chosen) is not LienKind.Design)
             matter.Refuse("no-design-lien", $"{chosen.Path}.lien", "The claim is not of a design professional’s lien, or the file does not say.", "Say \"lien\": \"design\" on its entry; for a mechanics lien make the paper release.", Section);
         var amount = claim.On is null ? null : matter.Need(claim.Amount, "claim-amount-missing", "entries", "Add \"amount\" to its claim-recorded entry.", Section);
-        var left = Math.Min(DesignLienPaper.Amount(matter), amount ?? 0m);
-        var satisfied = matter.Options.Amount ?? (amount ?? 0m) - left;
-        if (amount is { } whole && satisfied <= 0)
-            matter.Refuse("nothing-paid", "entries", $"By the job file nothing of the {Dollars(whole)} is paid.", "Enter what the landowner has paid as \"paid\"; the document is recorded once the lien is satisfied, in full or in part.", Section);
+        var (satisfied, left) = Paid(matter, amount);
+        if (amount is { } whole && satisfied is null)
+        {
+            matter.Refuse("nothing-paid", "entries", $"By the job file nothing of the {Dollars(whole)} is paid.",
+                "Enter what the landowner has paid as \"paid\"; the document is recorded once the lien is satisfied, in full or in part.", Section);
+        }
         else if (amount is { } stated && satisfied > stated)
-            matter.Refuse("reduction-too-large", "--amount", $"{Dollars(satisfied)} is more than the {Dollars(stated)} of the claim.", "Name what was paid of it.", Section);
-        var full = amount is { } of && satisfied >= of;
+        {
+            matter.Refuse("reduction-too-large", "--amount", $"{Dollars(satisfied.Value)} is more than the {Dollars(stated)} of the claim.",
+                "Name what was paid of it.", Section);
+        }
+
+        var full = satisfied is not null && left is null;
         // One line: the recorder wants the whole title on the first line under the space (Gov. Code § 27324).
         var title = full ? "Full Satisfaction and Release of Lien" : "Partial Satisfaction and Release of Lien";
         var leaf = new Leaf(full ? "satisfaction-and-release-of-design-professionals-lien.pdf" : "partial-satisfaction-and-release-of-design-professionals-lien.pdf", title)
@@ -53,8 +60,8 @@ internal static class DesignReleasePaper
         }
         else
         {
-            leaf.Field("Amount satisfied and released", satisfied > 0 ? Dollars(satisfied) : null);
-            leaf.Field("Amount of the lien that remains", amount is { } all && satisfied > 0 && satisfied < all ? Dollars(all - satisfied) : null);
+            leaf.Field("Amount satisfied and released", satisfied is { } paid ? Dollars(paid) : null);
+            leaf.Field("Amount of the lien that remains", left is { } rest ? Dollars(rest) : null);
             leaf.Say("The landowner has partially satisfied the lien described in paragraph 1. The design professional releases it to the extent of the amount stated in paragraph 5. It remains in effect for the amount stated in paragraph 6.");
         }
 
@@ -73,5 +80,20 @@ internal static class DesignReleasePaper
             Recording = new Recording(RecordedPaperKind.Release, true, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
         });
+    }
+
+    // What was told, else what the law found to be paid of the lien; and what is left of it, null where nothing is.
+    private static (decimal? Satisfied, decimal? Left) Paid(Matter matter, decimal? claimed)
+    {
+        if (claimed is not { } stated)
+            return (matter.Options.Amount, null);
+        if (matter.Options.Amount is { } told)
+            return (told, Lowered.Left(stated, told));
+        if (matter.Assessment.AmountOf(Remedy.DesignLien) is not { IsUnknown: false } fee)
+            return (null, null);
+        if (fee.Demand == 0)
+            return (stated, null);
+        // Of a claim for more than was due only what is left unpaid remains: the smaller sum is the safe one.
+        return matter.Assessment.Find("design-lien.release") is { Amount: { } paid } ? (paid, Math.Min(fee.Demand, stated)) : (null, null);
     }
 }

@@ -50,7 +50,7 @@ internal sealed record ClaimBody
                 "Say for what work or event it is claimed, and why it is due: --words \"On March 3 ...; the contract ...\".", documentsAt),
             Documents = documents,
             Reckoned = reckoned,
-            Retention = matter.Options.Amount is null && days is null ? owed - reckoned : 0m,
+            Retention = matter.Options.Amount is null && days is null ? MoneyDue.RetentionIn(matter.Known, owed) : 0m,
         };
     }
 

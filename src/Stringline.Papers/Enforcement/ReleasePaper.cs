@@ -1,5 +1,6 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
@@ -95,7 +96,7 @@ internal static class ReleasePaper
         {
             var number = matter.Options.Words is null ? 5 : 6;
             leaf.Field("Amount released", Dollars(less));
-            leaf.Field("Amount of the claim that remains", claim.Amount is { } whole && less < whole ? Dollars(whole - less) : null);
+            leaf.Field("Amount of the claim that remains", claim.Amount is { } whole && Lowered.Left(whole, less) is { } left ? Dollars(left) : null);
             leaf.Say(string.Create(CultureInfo.InvariantCulture, $"Claimant releases the claim of mechanics lien described in paragraph 1 to the extent of the amount stated in paragraph {number}. The claim remains in effect for the amount stated in paragraph {number + 1}."));
         }
 

@@ -41,7 +41,7 @@ internal static class PaymentDemandPaper
         leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
         if (reckoned != owed)
-            leaf.Field("Not part of this demand", $"Retention withheld, {Dollars(owed - reckoned)}, which falls due under Civil Code section 8812.");
+            leaf.Field("Not part of this demand", $"Retention withheld, {Dollars(MoneyDue.RetentionIn(matter.Known, owed))}, which falls due under Civil Code section 8812.");
         leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
         if (ToOwner(matter, to))
             NoticeContents.Put(leaf, matter);

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
@@ -26,8 +27,7 @@ internal static class StopPaymentReleasePaper
             matter.Refuse("no-stop-payment-notice", "entries", matter.Options.To.Count == 0 ? "No stop payment notice is entered." : "No stop payment notice to that party is entered.", "Enter the one given as \"stop-payment-given\" with its day, to and amount.", "Civ. Code § 8128");
         var amount = given is null ? null : matter.Need(given.Amount, "amount-missing", $"{given.Path}.amount", "Add the amount that the stop payment notice claims.", "Civ. Code § 8128");
         // What earlier reductions left is all that this one can lower.
-        var before = given is null ? 0m : StopPaymentReleases.ReducedBy(matter.Known, given);
-        var stands = amount - before;
+        var stands = given is null ? null : StopPaymentReleases.StandsFor(matter.Known, given);
         var day = given?.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (given is not null && day is null)
             matter.Refuse("day-missing", $"{given.Path}.on", "The day of the notice is not exact.", "Enter the day on which it was given.", "Civ. Code § 8128");
@@ -40,12 +40,12 @@ internal static class StopPaymentReleasePaper
         leaf.Head("California Civil Code section 8128");
         Addressees.Put(leaf, matter, to);
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
-        leaf.Field("Stop payment notice", $"given {(day is { } d ? $"on {Day(d)}" : "on the day written here: ______________")}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{(before > 0 && stands is { } left ? $", reduced since to {Dollars(left)}" : "")}");
+        leaf.Field("Stop payment notice", $"given {(day is { } d ? $"on {Day(d)}" : "on the day written here: ______________")}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{(stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "")}");
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         if (reduced)
         {
             leaf.Field("Amount of the reduction", matter.Options.Amount is { } reduction ? Dollars(reduction) : null);
-            leaf.Field("Amount to be withheld under the notice from now on", stands is { } stated && matter.Options.Amount is { } less && less < stated ? Dollars(stated - less) : null);
+            leaf.Field("Amount to be withheld under the notice from now on", stands is { } stated && matter.Options.Amount is { } less && Lowered.Left(stated, less) is { } rest ? Dollars(rest) : null);
             leaf.Say("Claimant reduces the stop payment notice described above by the amount stated in paragraph 4. The notice stands for the amount stated in paragraph 5.");
         }
         else

@@ -1,3 +1,4 @@
+using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
@@ -108,21 +109,25 @@ internal static class WaiverPaper
     /// <summary>What the law makes of the demand once this paper binds, beside what it is now.</summary>
     private static IEnumerable<string> Reckoned(WaiverToBe waiver, Matter matter)
     {
-        var signed = new Waived
-        {
-            Index = matter.Job.Entries.Count,
-            On = DayFact.On(matter.AsOf),
-            Form = waiver.Form,
-            Through = waiver.Through,
-            Amount = waiver.Amount,
-            Excepted = waiver.Disputed,
-            PaymentCleared = matter.AsOf,
-            InStatutoryForm = true,
-        };
-        var after = matter.Assessment.Supposing(signed);
-        var (now, then) = (matter.Assessment.Amount.Demand, after.Amount.Demand);
-        yield return $"By the job file {Dollars(now)} may be claimed now, before this payment is entered. Once this paper binds, {Dollars(then)} is left: {Dollars(now - then)} is released.{(waiver.Amount is { } amount && now - then > amount ? $" That is {Dollars(now - then - amount)} more than the payment of {Dollars(amount)}." : "")}";
+        var signed = Signed(waiver, matter.Job, matter.AsOf);
+        var outlook = WaiverOutlook.Of(matter.Assessment, signed);
+        var beyond = outlook is { BeyondPayment: { } more, Payment: { } payment } ? $" That is {Dollars(more)} more than the payment of {Dollars(payment)}." : "";
+        yield return $"By the job file {Dollars(outlook.Now)} may be claimed now, before this payment is entered. Once this paper binds, "
+            + $"{Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released.{beyond}";
     }
+
+    /// <summary>The paper as signed on the day, and bound.</summary>
+    public static Waived Signed(WaiverToBe waiver, JobFile job, LocalDate on) => new()
+    {
+        Index = job.Entries.Count,
+        On = DayFact.On(on),
+        Form = waiver.Form,
+        Through = waiver.Through,
+        Amount = waiver.Amount,
+        Excepted = waiver.Disputed,
+        PaymentCleared = on,
+        InStatutoryForm = true,
+    };
 
     private static IEnumerable<string> ChangeOrders(WaiverToBe waiver, Matter matter)
     {

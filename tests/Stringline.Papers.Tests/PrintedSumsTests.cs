@@ -1,0 +1,186 @@
+using System.Collections;
+using System.Collections.Concurrent;
+using System.Text.RegularExpressions;
+using CsCheck;
+using Stringline.Law;
+using Stringline.Law.Enforcement;
+using Stringline.Law.Facts;
+using Stringline.Law.LargeProject;
+using Stringline.Law.LienableAmount;
+using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.PromptPayment;
+using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
+using Stringline.Law.Time;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Preflight;
+using Stringline.Papers.Waiver;
+using Stringline.Papers.Writing;
+
+namespace Stringline.Papers.Tests;
+
+/// <summary>
+/// No paper works out a sum by itself: each that is printed, on the paper or on its sheet, is one that the law found on that day, one that the job
+/// file holds, one that was told with the request, or a price of the recorder's.
+/// </summary>
+public sealed partial class PrintedSumsTests(ITestOutputHelper output)
+{
+    private const int Papers = 300;
+
+    // In the words of the statutes: § 9362's ten dollars, and the limits of Civ. Code §§ 8318, 8700 and Pub. Contract Code § 20104.
+    private static readonly HashSet<decimal> Statutory = [10m, 50_000m, 100_000m, 375_000m, OwnersSecurity.FeePrice, OwnersSecurity.LesserPrice];
+
+    [Fact]
+    public void Every_sum_on_a_paper_is_the_law_s_the_file_s_told_or_a_fee()
+    {
+        var faults = new ConcurrentDictionary<string, int>();
+        var (made, sums) = (0, 0);
+        PaperDraws.Sums.Sample(
+            drawn =>
+            {
+                var assessment = Assessment.Of(drawn.Job, drawn.AsOf, OpenDays.Statutory);
+                if (Scrivener.Make(drawn.Id, drawn.Job, assessment, drawn.Options) is not PacketOutcome.Made papers)
+                    return;
+                Interlocked.Increment(ref made);
+                var known = Known(drawn.Id, drawn.Job, assessment, drawn.Options, papers);
+                foreach (var file in papers.Files)
+                {
+                    foreach (var (sum, near) in In(ReadBack.Of(file.Bytes).Text))
+                    {
+                        Interlocked.Increment(ref sums);
+                        if (!known.Contains(sum))
+                            faults.AddOrUpdate($"{drawn.Id}, {file.Name}: {near}", 1, static (_, n) => n + 1);
+                    }
+                }
+            },
+            iter: Papers);
+        output.WriteLine($"{made} papers made, {sums} sums read");
+        Assert.True(made > Papers / 2 && sums > made, $"{made} papers with {sums} sums are too few to say anything.");
+        Assert.True(faults.IsEmpty, string.Join('\n', faults.OrderByDescending(f => f.Value).Take(60).Select(f => $"{f.Value,4} {f.Key}")));
+    }
+
+    private static IEnumerable<(decimal Sum, string Near)> In(string text) => Sum().Matches(text).Select(m =>
+        (decimal.Parse(m.Groups[1].Value, System.Globalization.NumberStyles.Number, System.Globalization.CultureInfo.InvariantCulture),
+            text[Math.Max(0, m.Index - 60)..Math.Min(text.Length, m.Index + m.Length + 20)].ReplaceLineEndings(" ")));
+
+    private static HashSet<decimal> Known(string drawnId, JobFile job, Assessment assessment, PaperOptions options, PacketOutcome.Made papers)
+    {
+        var known = new HashSet<decimal>(Statutory);
+        foreach (var finding in assessment.Findings)
+        {
+            Add(known, finding.Amount);
+            Says(known, finding.Why, finding.Questions);
+        }
+
+        foreach (var waterfall in Enum.GetValues<Remedy>().Select(assessment.AmountOf).Append(assessment.Amount).OfType<Waterfall>())
+        {
+            foreach (var sum in (decimal[])[waterfall.Demand, waterfall.LeftOut, waterfall.InDoubt, waterfall.AtLeast, waterfall.AtMost])
+                known.Add(sum);
+            foreach (var step in waterfall.Steps)
+            {
+                Add(known, step.Amount);
+                Says(known, [step.Why], []);
+            }
+
+            Says(known, [], waterfall.Questions);
+        }
+
+        foreach (var sum in Worked(drawnId, job, assessment, options))
+            Add(known, sum);
+        Walk(known, job, 0);
+        Walk(known, options, 0);
+        // A refusal on a draft's sheet may show by an example what would be right.
+        foreach (var refusal in papers.InTheWay)
+            Text(known, refusal.Right);
+        if (papers.Fee is { } fee)
+            Walk(known, fee, 0);
+        return known;
+    }
+
+    // What functions of the law work out from the file and from what was told.
+    private static IEnumerable<decimal?> Worked(string id, JobFile job, Assessment assessment, PaperOptions options)
+    {
+        var facts = new FactsAsOf(job, assessment.AsOf);
+        var owed = assessment.Owed.Demand;
+        yield return PriceEstimate.Of(facts);
+        yield return MoneyDue.WithoutRetention(facts, owed);
+        yield return MoneyDue.RetentionIn(facts, owed);
+        List<decimal?> stated = [.. facts.All<ClaimRecorded>().Select(c => c.Amount), .. facts.All<StopPaymentGiven>().Select(n => StopPaymentReleases.StandsFor(facts, n))];
+        foreach (var sum in stated)
+        {
+            yield return sum;
+            yield return sum is { } whole && options.Amount is { } less ? Lowered.Left(whole, less) : null;
+        }
+
+        if (assessment.AmountOf(Remedy.StopPaymentNotice) is { } held && options.Bonded)
+            yield return ReleaseBond.AmountFor(held.Demand);
+        if (id.StartsWith("waiver-", StringComparison.Ordinal))
+        {
+            var outlook = WaiverOutlook.Of(assessment, WaiverPaper.Signed(WaiverPaper.Ordered(Form(id), new Matter(job, assessment, options)), job, assessment.AsOf));
+            yield return outlook.Then;
+            yield return outlook.Released;
+            yield return outlook.BeyondPayment;
+        }
+    }
+
+    private static WaiverForm Form(string id) => id switch
+    {
+        "waiver-8132" => WaiverForm.ConditionalProgress,
+        "waiver-8134" => WaiverForm.UnconditionalProgress,
+        "waiver-8136" => WaiverForm.ConditionalFinal,
+        "waiver-8138" => WaiverForm.UnconditionalFinal,
+        _ => throw new ArgumentOutOfRangeException(nameof(id), id, "No such waiver."),
+    };
+
+    private static void Add(HashSet<decimal> known, decimal? sum)
+    {
+        if (sum is { } dollars)
+            known.Add(Math.Abs(dollars));
+    }
+
+    private static void Says(HashSet<decimal> known, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    {
+        foreach (var reason in why)
+        {
+            Text(known, reason.Text);
+            Says(known, reason.Children, []);
+        }
+
+        foreach (var question in questions)
+            Text(known, question.Text);
+    }
+
+    private static void Text(HashSet<decimal> known, string text)
+    {
+        foreach (var (sum, _) in In(text))
+            known.Add(sum);
+    }
+
+    // Every sum and every text that a record holds, however deep.
+    private static void Walk(HashSet<decimal> known, object? value, int depth)
+    {
+        switch (value)
+        {
+            case null or LocalDate or Enum or bool or int or long:
+                return;
+            case decimal sum:
+                known.Add(Math.Abs(sum));
+                return;
+            case string text:
+                Text(known, text);
+                return;
+            case IEnumerable many:
+                foreach (var one in many)
+                    Walk(known, one, depth + 1);
+                return;
+        }
+
+        if (depth > 6 || value.GetType().Namespace?.StartsWith("Stringline", StringComparison.Ordinal) != true)
+            return;
+        foreach (var property in value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0))
+            Walk(known, property.GetValue(value), depth + 1);
+    }
+
+    [GeneratedRegex(@"\$\s?(\d[\d,]*(?:\.\d\d)?)")]
+    private static partial Regex Sum();
+}

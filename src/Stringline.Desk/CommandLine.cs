@@ -107,12 +107,14 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var folder = Folder();
         var asOf = AsOf();
         var draft = new Option<bool>("--draft") { Description = "Make the papers even if they may not go to the counter yet, marked as a draft." };
-        var command = new Command("claim", "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft };
+        var structure = PaperTold.Of(Stringline.Papers.Catalogue.Told.Structure);
+        var command = new Command("claim", "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option };
         command.SetAction(parsed => Answer(
             UseCases.PrepareClaim(
                 parsed.GetRequiredValue(file),
                 Day(parsed.GetValue(asOf)),
                 parsed.GetValue(draft),
+                structure.Take(parsed, Stringline.Papers.Catalogue.PaperOptions.None).Structure,
                 parsed.GetRequiredValue(folder)),
             packet => Print(PacketText.Of(packet), ascii: false)));
         return command;

@@ -27,6 +27,7 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.Number => Text("--number", "TEXT", "The number the paper asks for; its refusal says which.", (o, v) => o with { Number = v }),
         Told.ExtensionDays => Number("--days", "Days of a time extension that is claimed.", (o, v) => o with { ExtensionDays = v }),
         Told.Documents => Texts("--document", "TEXT", "A document that goes with the claim and supports it; several may be named.", (o, v) => o with { Documents = v }),
+        Told.Structure => Text("--structure", "ID", "The one of several structures that the claim is on, by its id. Default: the whole work.", (o, v) => o with { Structure = v }),
         Told.Grounds => Grounds("--ground", "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };

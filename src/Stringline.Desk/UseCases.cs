@@ -23,8 +23,8 @@ internal static class UseCases
     }
 
     /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
-    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string folder) =>
-        Prepare(path, asOf, folder, "claim-of-lien.last-day", (job, assessment) => ClaimPacket.Prepare(job, assessment, office: null, draft));
+    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string? structure, string folder) =>
+        Prepare(path, asOf, folder, "claim-of-lien.last-day", (job, assessment) => ClaimPacket.Prepare(job, assessment, office: null, draft, structure));
 
     /// <summary>Makes a paper of the catalogue with its sheet and writes both into a folder: all of it, or nothing.</summary>
     public static Outcome<WrittenPacket> PreparePaper(Paper paper, string path, LocalDate asOf, PaperOptions options, string folder) =>

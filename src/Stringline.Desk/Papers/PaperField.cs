@@ -36,6 +36,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         Told.Number => new(told, "number", NumberWords(paper), "text"),
         Told.ExtensionDays => new(told, "days", "Days of a time extension claimed; nothing where only money is", "number"),
         Told.Documents => new(told, "document", "The documents that support it and go with it, one on each line", "area"),
+        Told.Structure => new(told, "structure", "For one of several structures only: its short id; nothing: for the whole work", "text"),
         Told.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
@@ -69,6 +70,8 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 return options with { Maker = text };
             case Told.Payee:
                 return options with { Payee = text };
+            case Told.Structure:
+                return options with { Structure = text };
             case Told.Words:
                 return options with { Words = text };
             case Told.Number:

@@ -65,6 +65,9 @@ public enum Told
 
     /// <summary><see cref="PaperOptions.Documents"/>.</summary>
     Documents,
+
+    /// <summary><see cref="PaperOptions.Structure"/>.</summary>
+    Structure,
 }
 
 /// <summary>A paper that can be made from a job file.</summary>

@@ -57,6 +57,9 @@ public sealed record PaperOptions
     /// <summary>Days of a time extension that is claimed.</summary>
     public int? ExtensionDays { get; init; }
 
+    /// <summary>Id of the one of several structures that a claim is on; null for the whole work.</summary>
+    public string? Structure { get; init; }
+
     /// <summary>The documents that go with a claim and support it, one each.</summary>
     public IReadOnlyList<string> Documents { get; init; } = [];
 }

@@ -53,6 +53,9 @@ internal sealed record ClaimFacts
     /// <summary>The works of improvement where there are several, each with what is due for it (Civ. Code § 8446(b)); empty where there is one.</summary>
     public required IReadOnlyList<(string Text, decimal? Share)> Works { get; init; }
 
+    /// <summary>The one of several structures that the claim is on, in words; null for the whole work.</summary>
+    public string? OnStructure { get; init; }
+
     /// <summary>Whether what is due for each work is designated, and comes to the demand.</summary>
     public bool IsDesignated => Works.Count > 1 && Works.All(w => w.Share is not null) && Works.Sum(w => w.Share!.Value) == Demand;
 

@@ -18,17 +18,21 @@ public static class ClaimPacket
     /// <param name="assessment">What the law makes of them; days and amounts are taken from it and never worked out here.</param>
     /// <param name="office">The recorder's prices; null takes the shipped row of the site's county.</param>
     /// <param name="draft">Prints in spite of every reason against it, with DRAFT across each page; missing facts become blanks.</param>
+    /// <param name="structure">Id of the one of several structures that the claim is on; null for the whole work.</param>
     /// <returns>The packet, or every reason why there is none.</returns>
-    public static PacketOutcome Prepare(JobFile job, Assessment assessment, RecorderOffice? office, bool draft) =>
-        PrepareOrAmend(job, assessment, office, draft, earlier: null);
+    public static PacketOutcome Prepare(JobFile job, Assessment assessment, RecorderOffice? office, bool draft, string? structure = null) =>
+        PrepareOrAmend(job, assessment, office, draft, earlier: null, structure);
 
     /// <summary>The same for a claim that may stand on a recorded one.</summary>
-    internal static PacketOutcome PrepareOrAmend(JobFile job, Assessment assessment, RecorderOffice? office, bool draft, EarlierClaim? earlier)
+    internal static PacketOutcome PrepareOrAmend(
+        JobFile job, Assessment assessment, RecorderOffice? office, bool draft, EarlierClaim? earlier, string? structure = null)
     {
         var measure = new Measure();
         var facts = earlier is Conversion converted ? ClaimFacts.Of(job, assessment) with { Demand = converted.Unpaid } : ClaimFacts.Of(job, assessment);
+        var one = structure is null ? null : OneStructure.Of(job, assessment, facts, structure);
+        facts = one?.Facts ?? facts;
         var service = Service.Of(job, assessment.AsOf, earlier?.MailedAfter);
-        List<Refusal> refusals = [.. earlier?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, earlier, facts, service, office, measure)];
+        List<Refusal> refusals = [.. earlier?.Refusals ?? [], .. one?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, earlier, facts, service, office, measure)];
         if (refusals.Count > 0 && !draft)
             return new PacketOutcome.Refused(refusals);
         if (refusals.Find(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
@@ -91,7 +95,7 @@ public static class ClaimPacket
         [
             .. facts.Owners.Select(o => Clean(o.Name)).OfType<string>().Select(OneLine),
             .. facts.Owners.SelectMany(IndexNames.OfOwner).Select(n => n.Written),
-            .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal }.OfType<string>(),
+            .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal, facts.OnStructure }.OfType<string>(),
             .. facts.Demand > 0 ? [Dollars(facts.Demand)] : Array.Empty<string>(),
             .. facts.IsDesignated ? facts.Works.Select(w => Dollars(w.Share!.Value)) : [],
         ],

@@ -59,6 +59,13 @@ internal static class ClaimPaper
         yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
         yield return new FieldRow("Site", [.. Site(facts)]) { Number = "5." };
         yield return new FieldRow("Claimant", [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
+        if (facts.OnStructure is not null)
+        {
+            yield return new FieldRow("Work of improvement",
+                ["The structure named in paragraph 5 is one of several separate residential units, and a work of improvement of its own. The demand is the "
+                    + "amount due for it alone (Civil Code sections 8446 and 8448)."]) { Number = "7." };
+        }
+
         if (facts.IsDesignated)
             yield return new FieldRow("Amount due for each work of improvement", [.. facts.Works.Select(w => $"{Dollars(w.Share!.Value)}: {OneLine(w.Text)}")]) { Number = "7." };
         yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that follow are part of this claim.", TypeStyle.Body) { Before = 9 };
@@ -92,6 +99,7 @@ internal static class ClaimPaper
         IEnumerable<string?> known = new[]
         {
             facts.Street,
+            facts.OnStructure,
             facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}") + ", State of California" : null,
             facts.Apn is { } apn ? $"Assessor’s parcel number: {OneLine(apn)}" : null,
             facts.Legal is { } legal ? $"Legal description: {legal}" : null,

@@ -12,8 +12,8 @@ internal static class ClaimShelf
     [
         new Shelved(
             new Paper("claim", ClaimPaper.Title, "Civ. Code § 8416", PaperUse.Recorded, [WorkKind.Private], "The claimant, within its time to record.")
-            { Deadline = "claim-of-lien.last-day" },
-            m => ClaimPacket.Prepare(m.Job, m.Assessment, m.Options.Office, m.Options.Draft)),
+            { Takes = [Told.Structure], Deadline = "claim-of-lien.last-day" },
+            m => ClaimPacket.Prepare(m.Job, m.Assessment, m.Options.Office, m.Options.Draft, m.Options.Structure)),
         new Shelved(
             new Paper("amended-claim", Amendment.Title, "Civ. Code § 8416; Gov. Code § 27361.6", PaperUse.Recorded, [WorkKind.Private],
                 "The claimant, to put a recorded claim right; served and recorded like a claim.")

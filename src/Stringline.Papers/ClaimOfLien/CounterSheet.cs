@@ -111,6 +111,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         IEnumerable<string> words =
         [
             .. service.Notes,
+            .. facts.OnStructure is null ? Array.Empty<string>() :
+                ["This claim is on one structure and for its share alone: make one for each of the others. Enter it with its structure, and release it by itself."],
             .. facts.Works.Count > 1 && !facts.IsDesignated ? [$"The work is on {facts.Works.Count} structures, each a work of its own: its time runs from its own completion (§ 8448). This claim does not say what is due for each, so it ranks behind other liens (§ 8446(b)). Put down the amounts (work.structures), an equitable split where the price is a lump sum, or make one claim for each structure."] : Array.Empty<string>(),
             .. earlier is not null ? [earlier.Warning] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
                 .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second is meant."),

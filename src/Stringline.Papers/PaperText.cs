@@ -35,11 +35,17 @@ public static class PaperText
         var whole = decimal.Truncate(amount);
         var cents = (amount - whole) * 100;
         if (amount < 0 || cents != decimal.Truncate(cents) || whole > 999_999_999_999_999)
-            throw new ArgumentOutOfRangeException(nameof(amount), amount, "An amount in words is zero or more, in whole cents, below a quadrillion.");
+        {
+            throw new ArgumentOutOfRangeException(nameof(amount), amount,
+                "An amount in words is zero or more, in whole cents, below a quadrillion.");
+        }
+
         return string.Create(CultureInfo.InvariantCulture, $"{Words((long)whole)} and {(int)cents:00}/100 dollars");
     }
 
-    /// <summary>Article number in groups of four: <c>9589 0710 5270 0123 4567 85</c>. Anything but digits and spaces is left as written.</summary>
+    /// <summary>
+    /// Article number in groups of four: <c>9589 0710 5270 0123 4567 85</c>. Anything but digits and spaces is left as written.
+    /// </summary>
     public static string Article(string number)
     {
         var digits = number.Replace(" ", "", StringComparison.Ordinal);
@@ -53,7 +59,8 @@ public static class PaperText
     {
         if (string.IsNullOrWhiteSpace(text))
             return null;
-        var lines = text.ReplaceLineEndings("\n").Replace('\t', ' ').Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var lines = text.ReplaceLineEndings("\n").Replace('\t', ' ')
+            .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return LatinComposition.Of(string.Join('\n', lines));
     }
 

@@ -28,7 +28,8 @@ internal static class TooLong
     /// <param name="where">What the texts are called.</param>
     public static IEnumerable<Refusal> In(IReadOnlyList<string> texts, IEnumerable<string> underSignatures, string where)
     {
-        if (texts.SelectMany(t => t.Split(Ends, StringSplitOptions.RemoveEmptyEntries)).Select(w => w.Trim(Points)).FirstOrDefault(w => w.Length > Word) is { } word)
+        if (texts.SelectMany(t => t.Split(Ends, StringSplitOptions.RemoveEmptyEntries)).Select(w => w.Trim(Points))
+            .FirstOrDefault(w => w.Length > Word) is { } word)
         {
             yield return new Refusal("word-too-long", where, $"“{word[..Shown]}…” has {word.Length} characters without a space.",
                 $"Write it in words with spaces between, as the deed or the contract has it; a word may have {Word} characters.", "");
@@ -36,7 +37,8 @@ internal static class TooLong
 
         if (underSignatures.FirstOrDefault(t => t.Length > UnderASignature) is { } name)
         {
-            yield return new Refusal("signer-too-long", where, $"“{name[..Shown]}…” has {name.Length} characters and is to stand under a signature.",
+            yield return new Refusal("signer-too-long", where,
+                $"“{name[..Shown]}…” has {name.Length} characters and is to stand under a signature.",
                 $"Write the name or title alone; it may have {UnderASignature} characters.", "Gov. Code § 27201(a)");
         }
     }

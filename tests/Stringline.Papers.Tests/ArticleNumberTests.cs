@@ -8,7 +8,8 @@ namespace Stringline.Papers.Tests;
 
 /// <summary>
 /// Check digits of postal article numbers. Domestic: numbers listed as valid in the open data set jkeen/tracking_number_data,
-/// couriers/usps.json. International (UPU S10): the numbers that the package s10 1.0.0 on npm lists as valid and as invalid in its own tests.
+/// couriers/usps.json. International (UPU S10): the numbers that the package s10 1.0.0 on npm lists as valid and as invalid in its own
+/// tests.
 /// </summary>
 public sealed class ArticleNumberTests
 {
@@ -48,7 +49,8 @@ public sealed class ArticleNumberTests
     [Fact]
     public void A_wrong_check_digit_is_refused_on_the_mail_sheet_with_the_right_one_named()
     {
-        var job = Private().With(new ClaimServed { Index = 4, On = DayFact.On(Day("2026-05-18")), To = ["p1"], Manner = Manner.CertifiedMail, Article = "9407 1118 9876 5432 1012 39" });
+        var job = Private().With(new ClaimServed { Index = 4, On = DayFact.On(Day("2026-05-18")), To = ["p1"],
+            Manner = Manner.CertifiedMail, Article = "9407 1118 9876 5432 1012 39" });
         var refusal = Assert.Single(Refusals("certified-mail-sheet", _ => job));
         Assert.Equal(("article-number", "entries[4].article"), (refusal.Id, refusal.Where));
         Assert.Contains("8 would be right", refusal.There, StringComparison.Ordinal);

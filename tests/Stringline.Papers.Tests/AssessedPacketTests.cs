@@ -9,12 +9,15 @@ namespace Stringline.Papers.Tests;
 public sealed class AssessedPacketTests
 {
     private static JobFile Noticed() => Demo().With(
-        new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3"], Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+        new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3"],
+            Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
         new Completed { Index = 3, On = DayFact.On(Day("2026-03-29")), By = CompletionTheory.Actual });
 
     private static Assessment Assess(JobFile job, string asOf) => Assessment.Of(job, Day(asOf), OpenDays.Statutory);
 
-    /// <summary>Civ. Code § 8414(b)(1): 90 days after March 29, 2026 is June 27, a Saturday; the open day before it is Friday, June 26.</summary>
+    /// <summary>
+    /// Civ. Code § 8414(b)(1): 90 days after March 29, 2026 is June 27, a Saturday; the open day before it is Friday, June 26.
+    /// </summary>
     [Fact]
     public void A_supplier_after_completion_gets_a_packet_with_the_act_by_day()
     {

@@ -14,7 +14,9 @@ public sealed class CatalogueTests
     public void Ids_are_unique_and_titles_are_there()
     {
         Assert.Equal(PaperCatalogue.All.Count, PaperCatalogue.All.Select(p => p.Id).Distinct().Count());
-        Assert.All(PaperCatalogue.All, p => Assert.True(p.Title.Length > 5 && p.Sections.Contains('§', StringComparison.Ordinal) && p.Works.Count > 0 && p.Words.EndsWith('.'), p.Id));
+        Assert.All(PaperCatalogue.All,
+            p => Assert.True(p.Title.Length > 5 && p.Sections.Contains('§', StringComparison.Ordinal) && p.Works.Count > 0
+            && p.Words.EndsWith('.'), p.Id));
     }
 
     [Theory]
@@ -58,7 +60,10 @@ public sealed class CatalogueTests
         {
             var read = ReadBack.Of(file.Bytes);
             foreach (var page in read.Pages)
-                Assert.Contains($"Page {page.Number} of {read.Pages.Count}", string.Join(' ', page.Words.Select(w => w.Text)), StringComparison.Ordinal);
+            {
+                Assert.Contains($"Page {page.Number} of {read.Pages.Count}", string.Join(' ', page.Words.Select(w => w.Text)),
+                    StringComparison.Ordinal);
+            }
         }
     }
 
@@ -71,7 +76,8 @@ public sealed class CatalogueTests
             foreach (var page in ReadBack.Of(file.Bytes).Pages.Skip(1))
             {
                 var first = page.Lines.Count == 0 ? "" : string.Join(' ', page.Lines[0].Select(w => w.Text));
-                Assert.False(first.StartsWith("Signature", StringComparison.Ordinal) || first.StartsWith("Date of signing", StringComparison.Ordinal), $"{file.Name}, page {page.Number}: '{first}'");
+                Assert.False(first.StartsWith("Signature", StringComparison.Ordinal)
+                    || first.StartsWith("Date of signing", StringComparison.Ordinal), $"{file.Name}, page {page.Number}: '{first}'");
             }
         }
     }
@@ -109,7 +115,9 @@ public sealed class CatalogueTests
 
     [Fact]
     public void An_unknown_id_names_those_that_are_there() =>
-        Assert.Contains("preliminary-notice", Assert.Throws<ArgumentException>(() => PaperJobs.Outcome("writ", Jobs.Demo(), Jobs.Day("2026-05-06"), PaperOptions.None)).Message, StringComparison.Ordinal);
+        Assert.Contains("preliminary-notice",
+            Assert.Throws<ArgumentException>(() =>
+            PaperJobs.Outcome("writ", Jobs.Demo(), Jobs.Day("2026-05-06"), PaperOptions.None)).Message, StringComparison.Ordinal);
 
     [Theory]
     [MemberData(nameof(Ids))]

@@ -16,11 +16,13 @@ public sealed class ClaimPacketTests
     [InlineData(false)]
     public void A_mailing_that_was_taken_back_or_not_yet_learned_of_is_not_on_the_affidavit(bool takenBack)
     {
-        var mailed = new ClaimServed { Index = 2, Id = "mailed", On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = Manner.CertifiedMail };
+        var mailed = new ClaimServed { Index = 2, Id = "mailed", On = DayFact.On(Day("2026-05-04")), To = ["p1"],
+            Manner = Manner.CertifiedMail };
         var job = takenBack
             ? Demo().With(mailed, new Withdrawn { Index = 3, On = DayFact.On(Day("2026-05-05")), Supersedes = "mailed" })
             : Demo().With(mailed with { Learned = Day("2026-05-20") });
-        Assert.Equal(Kept.Packet("never-mailed", Demo()).Claim().Text, Kept.Packet(takenBack ? "taken-back" : "not-learned", job).Claim().Text);
+        Assert.Equal(Kept.Packet("never-mailed", Demo()).Claim().Text, Kept.Packet(takenBack ? "taken-back" : "not-learned", job)
+            .Claim().Text);
     }
 
     [Fact]
@@ -32,7 +34,9 @@ public sealed class ClaimPacketTests
         Assert.Equal(["claim-of-mechanics-lien.pdf", "counter-sheet.pdf"], made.Files.Select(f => f.Name));
     }
 
-    /// <summary>Civ. Code § 8416(a)(1)-(8), read in the Civil Code as updated 10 July 2026: each paragraph's content stands in the claim.</summary>
+    /// <summary>
+    /// Civ. Code § 8416(a)(1)-(8), read in the Civil Code as updated 10 July 2026: each paragraph's content stands in the claim.
+    /// </summary>
     [Theory]
     [InlineData("$12,345.67")]
     [InlineData("after deducting all just credits and offsets")]
@@ -85,14 +89,18 @@ public sealed class ClaimPacketTests
     [InlineData(Manner.CertificateOfMailing, "first-class")]
     public void Only_the_box_of_the_mail_used_is_ticked(Manner manner, string word)
     {
-        var page = Kept.Packet($"ticked-{word}", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })).Claim().Pages[^1];
+        var page = Kept.Packet($"ticked-{word}", Demo()
+            .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })).Claim().Pages[^1];
         var crosses = page.Shapes.Where(s => s.Bottom - s.Top is > 3 and < 8 && s.Right - s.Left is > 3 and < 8).ToList();
         Assert.Equal(2, crosses.Count);
         var line = page.Words.First(w => w.Text == word && w.Baseline > crosses[0].Top);
         Assert.All(crosses, c => Assert.InRange(line.Baseline - c.Bottom, -2, 4));
     }
 
-    /// <summary>Civ. Code § 8416(c), read in the Civil Code as updated 10 July 2026: registered, certified, or first-class mail with a certificate of mailing.</summary>
+    /// <summary>
+    /// Civ. Code § 8416(c), read in the Civil Code as updated 10 July 2026: registered, certified, or first-class mail with a certificate
+    /// of mailing.
+    /// </summary>
     [Theory]
     [InlineData(Manner.Personal, "hand")]
     [InlineData(Manner.OvernightCarrier, "courier")]
@@ -100,7 +108,8 @@ public sealed class ClaimPacketTests
     [InlineData(Manner.Substituted, "leaving and mailing")]
     public void A_copy_sent_by_any_other_means_is_refused_and_said_so(Manner manner, string word)
     {
-        var refusal = Assert.Single(Kept.Refusals(Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })));
+        var refusal = Assert.Single(Kept.Refusals(Demo()
+            .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })));
         Assert.Equal("served-wrong-manner", refusal.Id);
         Assert.Equal("entries[2].manner", refusal.Where);
         Assert.Contains(word, refusal.There, StringComparison.Ordinal);
@@ -110,7 +119,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void A_copy_by_courier_beside_a_good_mailing_is_left_out_and_said_so()
     {
-        var job = Served().With(new ClaimServed { Index = 3, On = DayFact.On(Day("2026-05-05")), To = ["p1"], Manner = Manner.OvernightCarrier });
+        var job = Served().With(new ClaimServed { Index = 3, On = DayFact.On(Day("2026-05-05")), To = ["p1"],
+            Manner = Manner.OvernightCarrier });
         var made = Kept.Packet("courier-too", job);
         Assert.DoesNotContain("May 5, 2026", made.Claim().Text, StringComparison.Ordinal);
         Assert.Contains("courier (overnight carrier) (entries[3]) does not count", made.Sheet().Text, StringComparison.Ordinal);
@@ -119,7 +129,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void A_mailing_after_the_day_of_asking_is_not_yet_made()
     {
-        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-07")), To = ["p1"], Manner = Manner.CertifiedMail });
+        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-07")), To = ["p1"],
+            Manner = Manner.CertifiedMail });
         Assert.Contains("Serve before you record", Kept.Packet("later", job).Sheet().Text, StringComparison.Ordinal);
     }
 
@@ -127,7 +138,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void Service_on_the_direct_contractor_alone_asks_why_the_owner_cannot_be_served()
     {
-        var job = Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" }).With(InPlace()) with { Work = Demo().Work with { Permit = null } };
+        var job = Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" })
+            .With(InPlace()) with { Work = Demo().Work with { Permit = null } };
         var made = Kept.Packet("in-place", job);
         var affidavit = made.Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
         Assert.Contains("cannot be served in the manner described, because", affidavit, StringComparison.Ordinal);
@@ -136,18 +148,25 @@ public sealed class ClaimPacketTests
         Assert.Contains("good only if no owner can be served", made.Sheet().Text, StringComparison.Ordinal);
     }
 
-    private static ClaimServed InPlace() => new() { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p3"], Manner = Manner.CertifiedMail };
+    private static ClaimServed InPlace() =>
+        new() { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p3"], Manner = Manner.CertifiedMail };
 
-    /// <summary>Civ. Code § 8416(c)(2): the contractor only "if the owner or reputed owner cannot be served by this method"; one whose address is known was not tried.</summary>
+    /// <summary>
+    /// Civ. Code § 8416(c)(2): the contractor only "if the owner or reputed owner cannot be served by this method"; one whose address is
+    /// known was not tried.
+    /// </summary>
     [Fact]
     public void Service_in_an_owner_s_place_is_refused_while_an_address_of_the_owner_is_known()
     {
         var refusal = Assert.Single(Kept.Refusals(Demo().With(InPlace())));
         Assert.Equal(("owner-not-served", "parties[0]"), (refusal.Id, refusal.Where));
         // The permit's address is one of those of (c)(1).
-        Assert.Equal("owner-not-served", Assert.Single(Kept.Refusals(Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" }).With(InPlace()))).Id);
+        Assert.Equal("owner-not-served",
+            Assert.Single(Kept.Refusals(Demo()
+            .WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Court Partners, LLC" }).With(InPlace()))).Id);
         // The owner was tried, and the contractor besides: both stand in the affidavit.
-        var both = Kept.Packet("tried", Demo().With(InPlace() with { To = ["p1", "p3"] })).Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
+        var both = Kept.Packet("tried", Demo().With(InPlace() with { To = ["p1", "p3"] }))
+            .Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1];
         Assert.Contains("Alder Court Partners, LLC", both, StringComparison.Ordinal);
         Assert.Contains("Çelik & Ōta Builders, Inc.", both, StringComparison.Ordinal);
     }
@@ -155,14 +174,19 @@ public sealed class ClaimPacketTests
     [Fact]
     public void A_second_owner_with_an_address_is_served_too()
     {
-        var second = new Party { Id = "p9", Capacity = PartyCapacity.Owner, Name = "Ida Quill", Address = "12 Weir Street, Davis, CA 95616" };
+        var second = new Party { Id = "p9", Capacity = PartyCapacity.Owner, Name = "Ida Quill",
+            Address = "12 Weir Street, Davis, CA 95616" };
         var job = Served() with { Parties = [.. Served().Parties, second] };
-        Assert.Equal(("owner-not-served", "parties[3]"), Assert.Single(Kept.Refusals(job)) is var refusal ? (refusal.Id, refusal.Where) : default);
-        var made = Kept.Packet("second-owner", job with { Parties = [.. Served().Parties, second with { Address = null }], Work = job.Work with { Permit = null } });
+        Assert.Equal(("owner-not-served", "parties[3]"), Assert.Single(Kept.Refusals(job)) is var refusal ? (refusal.Id, refusal.Where)
+            : default);
+        var made = Kept.Packet("second-owner",
+            job with { Parties = [.. Served().Parties, second with { Address = null }], Work = job.Work with { Permit = null } });
         Assert.Contains("No mailing is entered to Ida Quill", made.Sheet().Text, StringComparison.Ordinal);
     }
 
-    /// <summary>Civ. Code § 8416(c)(1): residence, place of business, the building permit's address, "or as otherwise provided in Section 8174".</summary>
+    /// <summary>
+    /// Civ. Code § 8416(c)(1): residence, place of business, the building permit's address, "or as otherwise provided in Section 8174".
+    /// </summary>
     [Theory]
     [InlineData(AddressKind.Residence, "(residence)")]
     [InlineData(AddressKind.Business, "(place of business)")]
@@ -172,30 +196,38 @@ public sealed class ClaimPacketTests
     public void The_affidavit_says_what_kind_of_address_it_is(AddressKind? kind, string words)
     {
         var job = Served() with { Parties = [.. Served().Parties.Select(p => p.Id == "p1" ? p with { AddressKind = kind } : p)] };
-        Assert.Contains(words, Kept.Packet($"address-{kind}", job).Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1], StringComparison.Ordinal);
+        Assert.Contains(words, Kept.Packet($"address-{kind}", job).Claim().Text.Split("PROOF OF SERVICE AFFIDAVIT")[1],
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_post_office_box_is_no_address_of_the_section()
     {
-        var refusals = Kept.Refusals(Served() with { Parties = [.. Served().Parties.Select(p => p.Id == "p1" ? p with { AddressKind = AddressKind.PostOfficeBox } : p)] });
+        var refusals = Kept.Refusals(Served() with { Parties =
+            [.. Served().Parties.Select(p => p.Id == "p1" ? p with { AddressKind = AddressKind.PostOfficeBox } : p)] });
         Assert.Equal("served-post-office-box", Assert.Single(refusals).Id);
     }
 
-    /// <summary>Gov. Code § 27297.5(b)(3): proof of registered or certified mail takes the place of the office's notice; it does not name a certificate of mailing.</summary>
+    /// <summary>
+    /// Gov. Code § 27297.5(b)(3): proof of registered or certified mail takes the place of the office's notice; it does not name a
+    /// certificate of mailing.
+    /// </summary>
     [Theory]
     [InlineData(Manner.CertifiedMail, true)]
     [InlineData(Manner.RegisteredMail, true)]
     [InlineData(Manner.CertificateOfMailing, false)]
     public void The_office_s_notice_falls_away_by_registered_or_certified_mail_only(Manner manner, bool fallsAway)
     {
-        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner }) with { Work = Demo().Work with { Site = Demo().Work.Site with { County = "Yolo" } } };
+        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner }) with { Work =
+            Demo().Work with { Site = Demo().Work.Site with { County = "Yolo" } } };
         var part = Kept.Packet($"notice-fee-{manner}", job).Fee!.Part("lien-notice");
         Assert.NotNull(part);
         Assert.Equal(fallsAway, part.Why.Contains("falls away", StringComparison.Ordinal));
     }
 
-    /// <summary>Civ. Code § 8446(b): one claim on several works designates the amount due for each, or is subordinate to other liens; § 8448(b).</summary>
+    /// <summary>
+    /// Civ. Code § 8446(b): one claim on several works designates the amount due for each, or is subordinate to other liens; § 8448(b).
+    /// </summary>
     [Fact]
     public void A_claim_on_several_structures_says_what_is_due_for_each()
     {
@@ -212,16 +244,20 @@ public sealed class ClaimPacketTests
             },
         };
         var made = Kept.Packet("three-structures", three);
-        Assert.All((string[])["Amount due for each", "$5,000.00: House on Lot 14A", "$4,000.00: House on Lot 14B", "$3,345.67: c"], item => Assert.Contains(item, made.Claim().Text, StringComparison.Ordinal));
+        Assert.All((string[])["Amount due for each", "$5,000.00: House on Lot 14A", "$4,000.00: House on Lot 14B", "$3,345.67: c"],
+            item => Assert.Contains(item, made.Claim().Text, StringComparison.Ordinal));
         Assert.DoesNotContain("ranks behind other liens", made.Sheet().Text, StringComparison.Ordinal);
         // A cent too much: the claim would contradict itself.
-        var wrong = three with { Work = three.Work with { Structures = [.. three.Work.Structures.Select(s => s.Id == "c" ? s with { Share = 3_345.68m } : s)] } };
+        var wrong = three with { Work =
+            three.Work with { Structures = [.. three.Work.Structures.Select(s => s.Id == "c" ? s with { Share = 3_345.68m } : s)] } };
         Assert.Equal("shares-not-demand", Assert.Single(Kept.Refusals(wrong)).Id);
         // Not said: the claim is good, and the sheet asks.
         var unsaid = Kept.Packet("three-unsaid", Demo() with { Work = Demo().Work with { ResidentialStructures = 3 } });
         Assert.Contains("The work is on 3 structures", unsaid.Sheet().Text, StringComparison.Ordinal);
         Assert.DoesNotContain("Amount due for each work", unsaid.Claim().Text, StringComparison.Ordinal);
-        Assert.DoesNotContain("structures", Kept.Packet("one-structure", Demo() with { Work = Demo().Work with { ResidentialStructures = 1 } }).Sheet().Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("structures",
+            Kept.Packet("one-structure", Demo() with { Work = Demo().Work with { ResidentialStructures = 1 } }).Sheet().Text,
+            StringComparison.Ordinal);
     }
 
     /// <summary>Civ. Code § 8416(c)(1): the address shown by the building permit is a place to serve.</summary>
@@ -244,12 +280,19 @@ public sealed class ClaimPacketTests
         { "hirer-missing", "claimant.hiredBy", Demo() with { Claimant = Demo().Claimant with { HiredBy = null } } },
         { "hirer-missing", "claimant.hiredBy", Demo() with { Claimant = Demo().Claimant with { HiredBy = "p9" } } },
         { "site-missing", "work.site", Demo() with { Work = Demo().Work with { Site = new Site { County = "Yolo" } } } },
-        { "county-missing", "work.site.county", Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { County = "Clark" } } } },
-        { "owner-address-missing", "parties", Demo().WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Nemo" }) with { Work = Demo().Work with { Permit = null } } },
-        { "served-day-missing", "entries[2].on", Demo().With(new ClaimServed { Index = 2, On = new DayFact.Unknown(), To = ["p1"], Manner = Manner.CertifiedMail }) },
-        { "served-unknown-party", "entries[2].to", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p9"], Manner = Manner.CertifiedMail }) },
-        { "served-nobody", "entries[2].to", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = [], Manner = Manner.CertifiedMail }) },
-        { "served-wrong-person", "entries[2].to", Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p2"], Manner = Manner.CertifiedMail }) },
+        { "county-missing", "work.site.county",
+            Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { County = "Clark" } } } },
+        { "owner-address-missing", "parties", Demo()
+            .WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Nemo" }) with { Work =
+            Demo().Work with { Permit = null } } },
+        { "served-day-missing", "entries[2].on", Demo()
+            .With(new ClaimServed { Index = 2, On = new DayFact.Unknown(), To = ["p1"], Manner = Manner.CertifiedMail }) },
+        { "served-unknown-party", "entries[2].to", Demo()
+            .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p9"], Manner = Manner.CertifiedMail }) },
+        { "served-nobody", "entries[2].to", Demo()
+            .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = [], Manner = Manner.CertifiedMail }) },
+        { "served-wrong-person", "entries[2].to", Demo()
+            .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p2"], Manner = Manner.CertifiedMail }) },
         { "letters-missing", "the texts of the claim", Demo() with { Contract = Demo().Contract with { Work = "石 work" } } },
     };
 
@@ -270,7 +313,8 @@ public sealed class ClaimPacketTests
     public void All_reasons_are_given_at_once()
     {
         var job = Demo() with { Claimant = Demo().Claimant with { Address = null, Signer = null } };
-        Assert.Equal(["demand-not-positive", "claimant-address-missing", "signer-missing"], Kept.Refusals(job, job.Assessed(0m)).Select(r => r.Id));
+        Assert.Equal(["demand-not-positive", "claimant-address-missing", "signer-missing"], Kept.Refusals(job, job.Assessed(0m))
+            .Select(r => r.Id));
     }
 
     [Theory]
@@ -287,7 +331,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void An_obstacle_that_the_law_names_is_a_refusal()
     {
-        var assessment = Demo().Assessed() with { ClaimObstacles = [Reason.Of("Civ. Code § 8200(c)", $"No preliminary notice was given.")] };
+        var assessment = Demo()
+            .Assessed() with { ClaimObstacles = [Reason.Of("Civ. Code § 8200(c)", $"No preliminary notice was given.")] };
         var refusal = Assert.Single(Kept.Refusals(Demo(), assessment));
         Assert.Equal(("law", "No preliminary notice was given.", "Civ. Code § 8200(c)"), (refusal.Id, refusal.There, refusal.Section));
     }
@@ -299,7 +344,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void A_first_day_to_come_stands_on_the_counter_sheet()
     {
-        var made = Kept.Packet("too-early", Demo(), Demo().Assessed(instead: FirstDay(Standing.NotYet, new Reading("the day after the last delivery", Day("2026-05-11")))));
+        var made = Kept.Packet("too-early", Demo(), Demo()
+            .Assessed(instead: FirstDay(Standing.NotYet, new Reading("the day after the last delivery", Day("2026-05-11")))));
         Assert.Contains("Do not record before Monday, May 11, 2026.", made.Sheet().Text, StringComparison.Ordinal);
     }
 
@@ -308,8 +354,10 @@ public sealed class ClaimPacketTests
     {
         var made = Kept.Packet("in-doubt", Demo(), Demo().Assessed(instead: LastDay(Standing.InDoubt, Saturday, July)));
         var sheet = made.Sheet();
-        Assert.Contains("First The last day is in doubt. It may be Saturday, June 27, 2026, or Thursday, July 30, 2026.", sheet.Text, StringComparison.Ordinal);
-        Assert.All(sheet.Pages[0].Words.SkipWhile(w => w.Text != "First").Skip(1).TakeWhile(w => w.Text != "Plan"), w => Assert.True(w.Points >= 14, w.Text));
+        Assert.Contains("First The last day is in doubt. It may be Saturday, June 27, 2026, or Thursday, July 30, 2026.", sheet.Text,
+            StringComparison.Ordinal);
+        Assert.All(sheet.Pages[0].Words.SkipWhile(w => w.Text != "First").Skip(1).TakeWhile(w => w.Text != "Plan"),
+            w => Assert.True(w.Points >= 14, w.Text));
         Assert.Contains("rolls to June 29, 2026: an argument only", sheet.Text, StringComparison.Ordinal);
     }
 
@@ -344,7 +392,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void The_recorder_of_another_county_is_refused() =>
         Assert.Equal("wrong-county", Assert.Single(Assert.IsType<PacketOutcome.Refused>(
-            ClaimPacket.Prepare(Demo(), Demo().Assessed(), Fees.RecorderTable.For("Kern", Jobs.Day("2026-11-30")), draft: false)).Refusals).Id);
+            ClaimPacket.Prepare(Demo(), Demo().Assessed(), Fees.RecorderTable.For("Kern", Jobs.Day("2026-11-30")),
+                draft: false)).Refusals).Id);
 
     [Fact]
     public void A_packet_is_made_for_each_of_the_58_counties()

@@ -4,7 +4,9 @@ using Stringline.Papers.Preflight;
 
 namespace Stringline.Papers.Tests;
 
-/// <summary>Gov. Code § 27361.6: where the first page does not comply, a page of its own in front carries the title, and is charged as a page.</summary>
+/// <summary>
+/// Gov. Code § 27361.6: where the first page does not comply, a page of its own in front carries the title, and is charged as a page.
+/// </summary>
 public sealed class CoverSheetTests
 {
     private static PaperPlan Paper(CoverSheet? cover) => new()
@@ -14,13 +16,15 @@ public sealed class CoverSheetTests
         Made = Jobs.Day("2026-05-06"),
         Return = new ReturnBlock("Quarrymen’s Supply", "2200 Plumb Street"),
         Cover = cover,
-        Blocks = [new Heading("RELEASE OF MECHANICS LIEN", TypeStyle.Title) { Before = 0 }, new Paragraph("The first words of the document itself.", TypeStyle.Body)],
+        Blocks = [new Heading("RELEASE OF MECHANICS LIEN", TypeStyle.Title) { Before = 0 },
+            new Paragraph("The first words of the document itself.", TypeStyle.Body)],
     };
 
     private static CoverSheet Cover(params string[] titles) => new()
     {
         Titles = titles,
-        Lines = [new CoverLine("Names to be indexed", "Ibarra, Ana María; Granger Slough Bank"), new CoverLine("Assessor’s parcel number", "027-310-014-000"), new CoverLine("Recorded before as", "2026-0012345")],
+        Lines = [new CoverLine("Names to be indexed", "Ibarra, Ana María; Granger Slough Bank"),
+            new CoverLine("Assessor’s parcel number", "027-310-014-000"), new CoverLine("Recorded before as", "2026-0012345")],
         Exemption = HomesFeeExemption.CapReached.Wording,
     };
 

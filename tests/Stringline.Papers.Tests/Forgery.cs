@@ -6,7 +6,9 @@ using Stringline.Papers.Prescribed;
 
 namespace Stringline.Papers.Tests;
 
-/// <summary>A paper drawn by hand, apart from the layout under test: good as it stands, and each property makes it bad in one way.</summary>
+/// <summary>
+/// A paper drawn by hand, apart from the layout under test: good as it stands, and each property makes it bad in one way.
+/// </summary>
 internal sealed record Forgery
 {
     public double Width { get; init; } = 612;
@@ -94,7 +96,8 @@ internal sealed record Forgery
     {
         var font = Font(NoticeBold ? Face.SerifBold : Face.Serif, NoticePoints);
         var y = 80.0;
-        foreach (var line in new Measure().Lines(Notice(PrescribedText.NoticeOfMechanicsLien.Body), new TypeStyle(Face.SerifBold, 10, 13), 480))
+        foreach (var line in new Measure()
+            .Lines(Notice(PrescribedText.NoticeOfMechanicsLien.Body), new TypeStyle(Face.SerifBold, 10, 13), 480))
         {
             ink.DrawString(line, font, XBrushes.Black, 63, y);
             y += line.Length == 0 ? 8 : Pitch;
@@ -107,7 +110,8 @@ internal sealed record Forgery
         ink.DrawString("DRAFT", Font(Face.SansBold, 150), XBrushes.LightGray, -100, 500);
     }
 
-    private static void Text(XGraphics ink, string text, double x, double y) => ink.DrawString(text, Font(Face.Serif, 10), XBrushes.Black, x, y);
+    private static void Text(XGraphics ink, string text, double x, double y) =>
+        ink.DrawString(text, Font(Face.Serif, 10), XBrushes.Black, x, y);
 
     private static XFont Font(Face face, double points) => TypeCase.Font(new TypeStyle(face, points, points * 1.3));
 }

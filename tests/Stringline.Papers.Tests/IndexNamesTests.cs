@@ -22,17 +22,24 @@ public sealed class IndexNamesTests
         Owner(name, TitleForm.Trust) with { HoldsTitleAs = new TitleHolding { Form = TitleForm.Trust, Trust = trust, Persons = trustees } };
 
     private static Party Estate(string name, TitleHolder decedent, params TitleHolder[] representatives) =>
-        Owner(name, TitleForm.Estate) with { HoldsTitleAs = new TitleHolding { Form = TitleForm.Estate, Decedent = decedent, Persons = representatives } };
+        Owner(name, TitleForm.Estate) with { HoldsTitleAs =
+            new TitleHolding { Form = TitleForm.Estate, Decedent = decedent, Persons = representatives } };
 
     public static TheoryData<Party, string[], string> Ways() => new()
     {
         { Owner("Ana María Ibarra", TitleForm.Individual, Ana), ["Ibarra, Ana María"], "Ana María Ibarra" },
-        { Owner("The Ibarras", TitleForm.Individual, Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."], "Ana María Ibarra and Tomás Ibarra Jr." },
-        { Owner("Ana María Ibarra et al.", TitleForm.JointTenants, Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."], "Ana María Ibarra and Tomás Ibarra Jr., as joint tenants" },
-        { Trust("Ibarra Trust", "Ibarra Family Trust", Ana), ["Ibarra, Ana María", "Ibarra Family Trust"], "Ana María Ibarra, trustee of the Ibarra Family Trust" },
-        { Trust("Ibarra Trust", "The Ibarra Trust of 1998", Ana, Bank), ["Ibarra, Ana María", "Granger Slough Bank", "The Ibarra Trust of 1998"], "Ana María Ibarra and Granger Slough Bank, trustees of the Ibarra Trust of 1998" },
+        { Owner("The Ibarras", TitleForm.Individual, Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."],
+            "Ana María Ibarra and Tomás Ibarra Jr." },
+        { Owner("Ana María Ibarra et al.", TitleForm.JointTenants, Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."],
+            "Ana María Ibarra and Tomás Ibarra Jr., as joint tenants" },
+        { Trust("Ibarra Trust", "Ibarra Family Trust", Ana), ["Ibarra, Ana María", "Ibarra Family Trust"],
+            "Ana María Ibarra, trustee of the Ibarra Family Trust" },
+        { Trust("Ibarra Trust", "The Ibarra Trust of 1998", Ana, Bank),
+            ["Ibarra, Ana María", "Granger Slough Bank", "The Ibarra Trust of 1998"],
+            "Ana María Ibarra and Granger Slough Bank, trustees of the Ibarra Trust of 1998" },
         { Owner("Alder Court Two, LLC", TitleForm.Company), ["Alder Court Two, LLC"], "Alder Court Two, LLC" },
-        { Estate("Estate of Ibarra", Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."], "Tomás Ibarra Jr., representative of the estate of Ana María Ibarra, deceased" },
+        { Estate("Estate of Ibarra", Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."],
+            "Tomás Ibarra Jr., representative of the estate of Ana María Ibarra, deceased" },
         { Estate("Estate of Ibarra", Ana), ["Ibarra, Ana María"], "the estate of Ana María Ibarra, deceased" },
         { Owner("Alder Creek Levee District", TitleForm.PublicEntity), ["Alder Creek Levee District"], "Alder Creek Levee District" },
         { Owner("Prince", TitleForm.Individual, new TitleHolder { Surname = "Prince" }), ["Prince"], "Prince" },
@@ -44,10 +51,14 @@ public sealed class IndexNamesTests
     {
         Assert.Equal(names, IndexNames.OfOwner(owner).Select(n => n.Indexed));
         Assert.Equal(words, IndexNames.TitleWords(owner));
-        Assert.All(IndexNames.OfOwner(owner), n => Assert.Contains(n.Written, owner.Name + words.Replace("the Ibarra Trust of", "The Ibarra Trust of", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(IndexNames.OfOwner(owner),
+            n => Assert.Contains(n.Written, owner.Name
+            + words.Replace("the Ibarra Trust of", "The Ibarra Trust of", StringComparison.Ordinal), StringComparison.Ordinal));
     }
 
-    /// <summary>Each other name may count (common practice, no source; countyofmerced.com counts each aka and dba as a defendant, read 2026-11-25).</summary>
+    /// <summary>
+    /// Each other name may count (common practice, no source; countyofmerced.com counts each aka and dba as a defendant, read 2026-11-25).
+    /// </summary>
     [Theory]
     [InlineData("Ibarra Tile, Inc., dba Delta Tile", "Ibarra Tile, Inc.", "Delta Tile")]
     [InlineData("Delta Tile aka Ibarra Tile A/K/A D Tile", "Delta Tile", "Ibarra Tile", "D Tile")]
@@ -62,23 +73,32 @@ public sealed class IndexNamesTests
     [Fact]
     public void Names_that_the_owner_s_name_leaves_out_stand_on_the_claim_and_the_sheet()
     {
-        var job = Jobs.Demo().WithOwners(Trust("The Ibarra Trust", "Ibarra Family Trust", Ana, Bank) with { Id = "p1", Address = "77 Cordage Way, Davis, CA 95616" });
+        var job = Jobs.Demo().WithOwners(Trust("The Ibarra Trust", "Ibarra Family Trust", Ana, Bank) with { Id = "p1", Address = "77 "
+            + "Cordage Way, Davis, CA 95616" });
         var made = Kept.Packet("trust", job);
-        Assert.Contains("Title held by Ana María Ibarra and Granger Slough Bank, trustees of the Ibarra Family Trust", made.Claim().Text, StringComparison.Ordinal);
+        Assert.Contains("Title held by Ana María Ibarra and Granger Slough Bank, trustees of the Ibarra Family Trust", made.Claim().Text,
+            StringComparison.Ordinal);
         Assert.Contains("Owner: Ibarra, Ana María; Granger Slough Bank; Ibarra Family Trust", made.Sheet().Text, StringComparison.Ordinal);
     }
 
-    /// <summary>Gov. Code § 27361.8: in Yolo $4 for each ten names after the first ten (assessor.yolocounty.gov, read 2026-11-25): ten trustees, their trust and the claimant are twelve.</summary>
+    /// <summary>
+    /// Gov. Code § 27361.8: in Yolo $4 for each ten names after the first ten (assessor.yolocounty.gov, read 2026-11-25): ten trustees,
+    /// their trust and the claimant are twelve.
+    /// </summary>
     [Fact]
     public void More_than_ten_names_cost_more()
     {
-        var trustees = Enumerable.Range(1, 10).Select(i => new TitleHolder { Surname = $"Ibarra{(char)('A' + i)}", Given = "Ana" }).ToArray();
-        var made = Kept.Packet("many-trustees", Jobs.Demo().WithOwners(Trust("The Ibarra Trust", "Ibarra Family Trust", trustees) with { Id = "p1", Address = "77 Cordage Way, Davis, CA 95616" }));
+        var trustees = Enumerable.Range(1, 10).Select(i => new TitleHolder { Surname = $"Ibarra{(char)('A' + i)}", Given = "Ana" })
+            .ToArray();
+        var made = Kept.Packet("many-trustees", Jobs.Demo()
+            .WithOwners(Trust("The Ibarra Trust", "Ibarra Family Trust", trustees) with { Id = "p1",
+            Address = "77 Cordage Way, Davis, CA 95616" }));
         Assert.Equal(4m, made.Fee!.Part("names")?.Amount);
         Assert.Null(Kept.Packet("one-owner", Jobs.Demo()).Fee!.Part("names"));
     }
 
     [Fact]
     public void Where_the_file_does_not_say_how_title_is_held_the_sheet_says_so() =>
-        Assert.Contains("The file does not say how Alder Court Partners, LLC holds title", Kept.Packet("unsaid", Jobs.Demo()).Sheet().Text, StringComparison.Ordinal);
+        Assert.Contains("The file does not say how Alder Court Partners, LLC holds title", Kept.Packet("unsaid", Jobs.Demo()).Sheet().Text,
+            StringComparison.Ordinal);
 }

@@ -34,11 +34,15 @@ internal static class Jobs
         },
         Parties =
         [
-            new Party { Id = "p1", Capacity = PartyCapacity.Owner, Reputed = true, Name = "Alder Court Partners, LLC", Address = "77 Cordage Way\nDavis, CA 95616" },
-            new Party { Id = "p2", Capacity = PartyCapacity.Subcontractor, Name = "Łukasz Masonry, Inc.", Address = "9 Course Lane, Dixon, CA 95620" },
-            new Party { Id = "p3", Capacity = PartyCapacity.DirectContractor, Name = "Çelik & Ōta Builders, Inc.", Address = "501 Trowel Avenue, Davis, CA 95618" },
+            new Party { Id = "p1", Capacity = PartyCapacity.Owner, Reputed = true, Name = "Alder Court Partners, LLC",
+                Address = "77 Cordage Way\nDavis, CA 95616" },
+            new Party { Id = "p2", Capacity = PartyCapacity.Subcontractor, Name = "Łukasz Masonry, Inc.",
+                Address = "9 Course Lane, Dixon, CA 95620" },
+            new Party { Id = "p3", Capacity = PartyCapacity.DirectContractor, Name = "Çelik & Ōta Builders, Inc.",
+                Address = "501 Trowel Avenue, Davis, CA 95618" },
         ],
-        Contract = new Contract { On = Day("2026-02-02"), Written = true, Price = 84_250.00m, Work = "Cut limestone, sills, copings and mortar, delivered to the site." },
+        Contract = new Contract { On = Day("2026-02-02"), Written = true, Price = 84_250.00m,
+            Work = "Cut limestone, sills, copings and mortar, delivered to the site." },
         Entries =
         [
             new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-03-27")), Amount = 84_250.00m },
@@ -66,7 +70,9 @@ internal static class Jobs
         [
             instead.FirstOrDefault(f => f.Id == "lien-right") ?? Right(Standing.Open),
             instead.FirstOrDefault(f => f.Id == "claim-of-lien.first-day") ?? FirstDay(Standing.Open),
-            instead.FirstOrDefault(f => f.Id == "claim-of-lien.last-day") ?? LastDay(Standing.Open, new Reading("completion by actual finish on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"))),
+            instead.FirstOrDefault(f => f.Id == "claim-of-lien.last-day")
+                ?? LastDay(Standing.Open,
+                new Reading("completion by actual finish on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"))),
         ],
         Amount = new Waterfall(demand, [], 0),
     };

@@ -28,7 +28,9 @@ public sealed class LongContentTests
                 Parties =
                 [
                     .. job.Parties.Select(p => p with { Name = $"{p.Name} {owner}" }),
-                    .. job.Work.Kind == WorkKind.Public ? [] : Enumerable.Range(1, owners).Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"{owner} {i}", Address = "1 Cordage Way\nDavis, CA 95616" }),
+                    .. job.Work.Kind == WorkKind.Public ? [] : Enumerable.Range(1, owners)
+                        .Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"{owner} {i}",
+                        Address = "1 Cordage Way\nDavis, CA 95616" }),
                 ],
             }),
             iter: 6, threads: 1);

@@ -13,7 +13,8 @@ internal static class PaperDraws
     private static readonly Gen<decimal?> MaybeMoney = Gen.OneOf(Gen.Const((decimal?)null), JobFileGen.Money.Select(m => (decimal?)m));
 
     private static readonly Gen<string?> MaybeText = Gen.OneOf((string?[])
-        [null, "Fee simple", "Łukasz Masonry, Inc.", "", " ", "木", "a\nb", "x\u0000y", string.Concat(Enumerable.Repeat("Schiffahrtsgesellschaft", 30)), string.Concat(Enumerable.Repeat("one two three ", 400))]);
+        [null, "Fee simple", "Łukasz Masonry, Inc.", "", " ", "木", "a\nb", "x\u0000y",
+            string.Concat(Enumerable.Repeat("Schiffahrtsgesellschaft", 30)), string.Concat(Enumerable.Repeat("one two three ", 400))]);
 
     /// <summary>What may be told with a request, sense or not.</summary>
     public static Gen<PaperOptions> Options { get; } =
@@ -29,11 +30,14 @@ internal static class PaperDraws
         select new PaperOptions
         {
             Grounds = grounds, ExtensionDays = extension, Documents = [.. documents.OfType<string>()],
-            Draft = draft, To = to, Through = days[0], PaymentCleared = days[1], Until = days[2], Day = days[3], Amount = money[0], Disputed = money[1],
+            Draft = draft, To = to, Through = days[0], PaymentCleared = days[1], Until = days[2], Day = days[3], Amount = money[0],
+                Disputed = money[1],
             Maker = texts[0], Payee = texts[1], Words = texts[2], Number = texts[3], Bonded = bonded,
         };
 
-    /// <summary>Files that the format can say, files of plausible liens, and files that fit a paper with some of their texts made strange.</summary>
+    /// <summary>
+    /// Files that the format can say, files of plausible liens, and files that fit a paper with some of their texts made strange.
+    /// </summary>
     public static Gen<(JobFile Job, LocalDate AsOf)> Files { get; } = Gen.OneOf(
         Gen.Select(JobFileGen.Job, JobFileGen.Day),
         Gen.Select(LienJobGen.HalfAYear.Journal, LienJobGen.HalfAYear.AsOf),
@@ -66,7 +70,8 @@ internal static class PaperDraws
     private static readonly Gen<Entry> Sum = Gen.OneOf<Entry>(
         Gen.Select(Spring, Cents, (on, amount) => (Entry)new Paid { Index = 0, On = on, Amount = amount }),
         Gen.Select(Spring, Cents, (on, amount) => (Entry)new Credited { Index = 0, On = on, Amount = amount }),
-        Gen.Select(Spring, Cents, Gen.Bool, (on, amount, agreed) => (Entry)new Change { Index = 0, On = on, Amount = amount, Agreed = agreed }),
+        Gen.Select(Spring, Cents, Gen.Bool,
+            (on, amount, agreed) => (Entry)new Change { Index = 0, On = on, Amount = amount, Agreed = agreed }),
         Gen.Select(Spring, Cents, (on, amount) => (Entry)new Retained { Index = 0, On = on, Amount = amount }),
         Gen.Select(Spring, Cents, (on, amount) => (Entry)new Disputed { Index = 0, On = on, Amount = amount }),
         Gen.Select(Spring, Cents, (on, amount) => (Entry)new Furnished { Index = 0, On = on, Until = on, Amount = amount }),
@@ -89,9 +94,11 @@ internal static class PaperDraws
         select Fit(id, more, days, told, kept, draft);
 
     /// <summary>
-    /// The file that fits a paper with more sums entered, and the request that fits it with another sum told, or none; or any file, and a draft.
+    /// The file that fits a paper with more sums entered, and the request that fits it with another sum told, or none; or any file, and a
+    /// draft.
     /// </summary>
-    public static Gen<(string Id, JobFile Job, LocalDate AsOf, PaperOptions Options)> Sums { get; } = Gen.Frequency((3, Fitting), (1, Drafts));
+    public static Gen<(string Id, JobFile Job, LocalDate AsOf, PaperOptions Options)> Sums { get; } =
+        Gen.Frequency((3, Fitting), (1, Drafts));
 
     private static (string Id, JobFile Job, LocalDate AsOf, PaperOptions Options) Fit(
         string id, Entry[] more, int days, decimal? told, int kept, bool draft)
@@ -102,6 +109,7 @@ internal static class PaperDraws
             job = PaperJobs.Direct();
         options = options with { Bonded = kept == 0, ExtensionDays = kept == 0 ? null : options.ExtensionDays };
         var entries = job.Entries.Concat(more).Select((entry, index) => entry with { Index = index });
-        return (id, job with { Entries = [.. entries] }, asOf.PlusDays(days), options with { Amount = kept > 0 ? options.Amount : told, Draft = draft });
+        return (id, job with { Entries = [.. entries] }, asOf.PlusDays(days),
+            options with { Amount = kept > 0 ? options.Amount : told, Draft = draft });
     }
 }

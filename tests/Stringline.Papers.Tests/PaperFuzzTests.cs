@@ -18,7 +18,8 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
     [Fact]
     public void A_random_paper_of_a_random_job_file_is_made_whole_or_refused_in_words()
     {
-        var files = Environment.GetEnvironmentVariable("STRINGLINE_FUZZ_FILES") is { Length: > 0 } text ? int.Parse(text, CultureInfo.InvariantCulture) : Usual;
+        var files = Environment.GetEnvironmentVariable("STRINGLINE_FUZZ_FILES") is { Length: > 0 } text
+            ? int.Parse(text, CultureInfo.InvariantCulture) : Usual;
         var every = files > Usual;
         var counts = new ConcurrentDictionary<string, int>();
         var whole = 0;
@@ -27,7 +28,11 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
             {
                 var assessment = Assessment.Of(file.Job, file.AsOf, OpenDays.Statutory);
                 foreach (var paper in every ? PaperCatalogue.All : [PaperCatalogue.All[drawn]])
-                    counts.AddOrUpdate(every ? Caught(paper.Id, file.Job, assessment, options) : Try(paper.Id, file.Job, assessment, options), 1, (_, n) => n + 1);
+                {
+                    counts.AddOrUpdate(every ? Caught(paper.Id, file.Job, assessment, options)
+                        : Try(paper.Id, file.Job, assessment, options), 1, (_, n) => n + 1);
+                }
+
                 Interlocked.Increment(ref whole);
             },
             iter: files);
@@ -36,7 +41,8 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
             output.WriteLine($"{count,8}  {what}");
         Assert.DoesNotContain(counts.Keys, k => k.StartsWith("failed", StringComparison.Ordinal));
         Assert.True(whole >= files);
-        Assert.True(counts.Keys.Count(k => k.StartsWith("made", StringComparison.Ordinal)) > 1, "Hardly anything was made; the files are too strange to try the papers.");
+        Assert.True(counts.Keys.Count(k => k.StartsWith("made", StringComparison.Ordinal)) > 1,
+            "Hardly anything was made; the files are too strange to try the papers.");
         Assert.True(counts.Keys.Any(k => k.StartsWith("refused", StringComparison.Ordinal)), "Nothing was refused.");
     }
 
@@ -63,17 +69,27 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
                 Assert.Equal(made.Files.Count, made.Preflight.Count);
                 // A draft may show a letter that the typeface lacks: it cannot be read back, and the draft's reasons say so.
                 var unreadable = options.Draft && made.InTheWay.Any(r => r.Id == "letters-missing");
-                Assert.All(made.Preflight.SelectMany(r => r.Checks), c => Assert.True(c.Passed || (unreadable && c.Name is not ("no overlap" or "side margins" or "inside the page" or "pages")), $"{id}: {c}"));
+                Assert.All(made.Preflight.SelectMany(r => r.Checks),
+                    c => Assert.True(c.Passed
+                    || (unreadable && c.Name is not ("no overlap" or "side margins" or "inside the page" or "pages")), $"{id}: {c}"));
                 Assert.All(made.Files, f => Assert.True(f.Pages > 0 && f.Bytes.Length > 1000, $"{id}: {f.Name}"));
                 if (!options.Draft)
-                    Assert.True(made.InTheWay.All(r => r.Id == "for-the-attorney"), $"{id}: made in spite of {string.Join("; ", made.InTheWay)}");
+                {
+                    Assert.True(made.InTheWay.All(r => r.Id == "for-the-attorney"),
+                        $"{id}: made in spite of {string.Join("; ", made.InTheWay)}");
+                }
+
                 return options.Draft ? "made as a draft" : "made";
             case PacketOutcome.Refused refused:
                 Assert.NotEmpty(refused.Refusals);
                 Assert.All(refused.Refusals, r => Assert.False(
-                    string.IsNullOrWhiteSpace(r.Id) || string.IsNullOrWhiteSpace(r.Where) || string.IsNullOrWhiteSpace(r.There) || string.IsNullOrWhiteSpace(r.Right), $"{id}: {r}"));
+                    string.IsNullOrWhiteSpace(r.Id) || string.IsNullOrWhiteSpace(r.Where) || string.IsNullOrWhiteSpace(r.There)
+                    || string.IsNullOrWhiteSpace(r.Right), $"{id}: {r}"));
                 Assert.DoesNotContain(refused.Refusals, r => r.Id == "preflight");
-                return refused.Refusals.Any(r => r.Id is "law" or "right-lost") ? "refused: the law" : refused.Refusals.Any(r => r.Id == "letters-missing") ? "refused: letters" : refused.Refusals.Any(r => r.Id is "word-too-long" or "signer-too-long") ? "refused: too long" : "refused: facts missing";
+                return refused.Refusals.Any(r => r.Id is "law" or "right-lost") ? "refused: the law"
+                    : refused.Refusals.Any(r => r.Id == "letters-missing") ? "refused: letters"
+                    : refused.Refusals.Any(r => r.Id is "word-too-long" or "signer-too-long") ? "refused: too long"
+                    : "refused: facts missing";
             case var other:
                 throw new InvalidOperationException($"{id}: neither made nor refused: {other}");
         }

@@ -32,8 +32,10 @@ public sealed class PaperTextTests
 
     [Fact]
     public void Days_are_written_out() =>
-        Assert.Equal(("June 26, 2026", "Friday, June 26, 2026"), (PaperText.Day(Jobs.Day("2026-06-26")), PaperText.DayOfWeek(Jobs.Day("2026-06-26"))));
+        Assert.Equal(("June 26, 2026", "Friday, June 26, 2026"),
+            (PaperText.Day(Jobs.Day("2026-06-26")), PaperText.DayOfWeek(Jobs.Day("2026-06-26"))));
 
     [Fact]
-    public void A_name_with_loose_accents_is_composed() => Assert.Equal("Muñoz\nNguyễn", PaperText.Clean("  Mun\u0303oz \n\n Nguye\u0302\u0303n "));
+    public void A_name_with_loose_accents_is_composed() =>
+        Assert.Equal("Muñoz\nNguyễn", PaperText.Clean("  Mun\u0303oz \n\n Nguye\u0302\u0303n "));
 }

@@ -11,7 +11,9 @@ public sealed class PreflightTests
         var report = new Forgery().Check();
         Assert.True(report.Passed, report.ToString());
         Assert.Equal(
-            ["page size", "side margins", "inside the page", "no overlap", "nothing over text", "all text is seen", "prints as it looks", "whole file", "faces in the file", "pages", "recorder’s space", "return block", "title", "print density", "legibility", "notice wording", "notice type", "last sentence in capitals", "names under signatures", "names and facts", "no DRAFT"],
+            ["page size", "side margins", "inside the page", "no overlap", "nothing over text", "all text is seen", "prints as it looks",
+                "whole file", "faces in the file", "pages", "recorder’s space", "return block", "title", "print density", "legibility",
+                "notice wording", "notice type", "last sentence in capitals", "names under signatures", "names and facts", "no DRAFT"],
             report.Checks.Select(c => c.Name));
     }
 
@@ -48,8 +50,10 @@ public sealed class PreflightTests
         { "notice wording", new Forgery { Notice = t => t.Replace("ATTENTION!", "Attention!", StringComparison.Ordinal) } },
         { "notice type", new Forgery { NoticePoints = 9.5 } },
         { "notice type", new Forgery { NoticeBold = false } },
-        { "last sentence in capitals", new Forgery { Notice = t => t.Replace("BECAUSE THE LIEN", "Because the lien", StringComparison.Ordinal) } },
-        { "last sentence in capitals", new Forgery { Notice = t => t.Replace("www.cslb.ca.gov", "WWW.CSLB.CA.GOV", StringComparison.Ordinal) } },
+        { "last sentence in capitals",
+            new Forgery { Notice = t => t.Replace("BECAUSE THE LIEN", "Because the lien", StringComparison.Ordinal) } },
+        { "last sentence in capitals",
+            new Forgery { Notice = t => t.Replace("www.cslb.ca.gov", "WWW.CSLB.CA.GOV", StringComparison.Ordinal) } },
         { "names under signatures", new Forgery { Signer = "" } },
         { "names under signatures", new Forgery { SignerBelowRule = -14 } },
         { "names under signatures", new Forgery { Signer = "Maria Munoz-Nguyen" } },
@@ -64,7 +68,8 @@ public sealed class PreflightTests
         {
             var report = forgery.Check();
             Assert.False(report.Check(check)!.Passed, $"{check} let this pass: {forgery}");
-            // A notice with another word is not found, so its type and capitals fail with it; crowded lines overlap; and so on. Nothing else may fail.
+            // A notice with another word is not found, so its type and capitals fail with it; crowded lines overlap; and so on. Nothing
+            // else may fail.
             var others = report.Checks.Where(c => !c.Passed && c.Name != check).Select(c => c.Name);
             Assert.All(others, o => Assert.Contains((check, o), Companions));
         }
@@ -89,7 +94,8 @@ public sealed class PreflightTests
     [Fact]
     public void A_changed_word_is_shown_with_the_right_one() =>
         Assert.Contains("after 'than' stands '60'; '90' would be right",
-            new Forgery { Notice = t => t.Replace("90 days", "60 days", StringComparison.Ordinal) }.Check().Check("notice wording")!.Words, StringComparison.Ordinal);
+            new Forgery { Notice = t => t.Replace("90 days", "60 days", StringComparison.Ordinal) }.Check().Check("notice wording")!.Words,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_draft_without_its_mark_fails()
@@ -100,5 +106,6 @@ public sealed class PreflightTests
 
     [Fact]
     public void Bytes_that_are_no_pdf_are_refused() =>
-        Assert.ThrowsAny<Exception>(() => PaperPreflight.Check(new PaperFile("x.pdf", "x", 1, "no paper"u8.ToArray()), new PaperExpectations { Pages = 1 }));
+        Assert.ThrowsAny<Exception>(() =>
+            PaperPreflight.Check(new PaperFile("x.pdf", "x", 1, "no paper"u8.ToArray()), new PaperExpectations { Pages = 1 }));
 }

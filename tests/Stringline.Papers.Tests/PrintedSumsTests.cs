@@ -20,15 +20,16 @@ using Stringline.Papers.Writing;
 namespace Stringline.Papers.Tests;
 
 /// <summary>
-/// No paper works out a sum by itself: each that is printed, on the paper or on its sheet, is one that the law found on that day, one that the job
-/// file holds, one that was told with the request, or a price of the recorder's.
+/// No paper works out a sum by itself: each that is printed, on the paper or on its sheet, is one that the law found on that day, one that
+/// the job file holds, one that was told with the request, or a price of the recorder's.
 /// </summary>
 public sealed partial class PrintedSumsTests(ITestOutputHelper output)
 {
     private const int Papers = 300;
 
     // In the words of the statutes: § 9362's ten dollars, and the limits of Civ. Code §§ 8318, 8700 and Pub. Contract Code § 20104.
-    private static readonly HashSet<decimal> Statutory = [10m, 50_000m, 100_000m, 375_000m, OwnersSecurity.FeePrice, OwnersSecurity.LesserPrice];
+    private static readonly HashSet<decimal> Statutory =
+        [10m, 50_000m, 100_000m, 375_000m, OwnersSecurity.FeePrice, OwnersSecurity.LesserPrice];
 
     [Fact]
     public void Every_sum_on_a_paper_is_the_law_s_the_file_s_told_or_a_fee()
@@ -63,7 +64,8 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
         (decimal.Parse(m.Groups[1].Value, System.Globalization.NumberStyles.Number, System.Globalization.CultureInfo.InvariantCulture),
             text[Math.Max(0, m.Index - 60)..Math.Min(text.Length, m.Index + m.Length + 20)].ReplaceLineEndings(" ")));
 
-    private static HashSet<decimal> Known(string drawnId, JobFile job, Assessment assessment, PaperOptions options, PacketOutcome.Made papers)
+    private static HashSet<decimal> Known(string drawnId, JobFile job, Assessment assessment, PaperOptions options,
+        PacketOutcome.Made papers)
     {
         var known = new HashSet<decimal>(Statutory);
         foreach (var finding in assessment.Findings)
@@ -105,7 +107,9 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
         yield return PriceEstimate.Of(facts);
         yield return MoneyDue.WithoutRetention(facts, owed);
         yield return MoneyDue.RetentionIn(facts, owed);
-        List<decimal?> stated = [.. facts.All<ClaimRecorded>().Select(c => c.Amount), .. facts.All<StopPaymentGiven>().Select(n => StopPaymentReleases.StandsFor(facts, n))];
+        List<decimal?> stated =
+            [.. facts.All<ClaimRecorded>().Select(c => c.Amount), .. facts.All<StopPaymentGiven>()
+            .Select(n => StopPaymentReleases.StandsFor(facts, n))];
         foreach (var sum in stated)
         {
             yield return sum;
@@ -116,7 +120,8 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
             yield return ReleaseBond.AmountFor(held.Demand);
         if (id.StartsWith("waiver-", StringComparison.Ordinal))
         {
-            var outlook = WaiverOutlook.Of(assessment, WaiverPaper.Signed(WaiverPaper.Ordered(Form(id), new Matter(job, assessment, options)), job, assessment.AsOf));
+            var outlook = WaiverOutlook.Of(assessment,
+                WaiverPaper.Signed(WaiverPaper.Ordered(Form(id), new Matter(job, assessment, options)), job, assessment.AsOf));
             yield return outlook.Then;
             yield return outlook.Released;
             yield return outlook.BeyondPayment;

@@ -5,8 +5,11 @@ namespace Stringline.Papers.Tests;
 
 public sealed class RecorderTableTests
 {
-    private const string Head = "county,valid_from,seat,base,extra_page,fraud,fraud_on_others,parcels_counted,covenant,names_per_ten,further_reference,notice_first,notice_next,notice_group,conformed_copy,conformed_per_page,hours,source,date_on_page,date_read,note";
-    private const string Good = "Kern,,Bakersfield,13,3,10,,yes,,,,,,,3,,,assessor.co.kern.ca.us,2018 or later,2026-11-25,\"a note, with a comma\"";
+    private const string Head =
+        "county,valid_from,seat,base,extra_page,fraud,fraud_on_others,parcels_counted,covenant,names_per_ten,further_reference,"
+        + "notice_first,notice_next,notice_group,conformed_copy,conformed_per_page,hours,source,date_on_page,date_read,note";
+    private const string Good =
+        "Kern,,Bakersfield,13,3,10,,yes,,,,,,,3,,,assessor.co.kern.ca.us,2018 or later,2026-11-25,\"a note, with a comma\"";
 
     [Fact]
     public void A_row_is_read_cell_by_cell()
@@ -28,7 +31,8 @@ public sealed class RecorderTableTests
     [InlineData("assessor.co.kern.ca.us", "", "Line 2, source: '' is there; words would be right.")]
     [InlineData("2018 or later", "", "Line 2, date_on_page: '' is there; words would be right.")]
     [InlineData(",,3,,,a", ",0,3,,,a", "Line 2, notice_group: '0' is there; a whole number above 0 would be right.")]
-    [InlineData("assessor.co.kern.ca.us", "from memory", "Line 2, date_on_page: '2018 or later' is there; nothing, as the source is from memory, would be right.")]
+    [InlineData("assessor.co.kern.ca.us", "from memory",
+        "Line 2, date_on_page: '2018 or later' is there; nothing, as the source is from memory, would be right.")]
     [InlineData("comma\"", "comma", "Line 2: a quoted cell must end")]
     [InlineData("Kern,,", "Kern,,,", "Line 2: 22 cells are there; 21 would be right.")]
     [InlineData("Kern,,", "Kern,2027,", "Line 2, valid_from: '2027' is there; a day such as 2026-11-25 would be right.")]
@@ -36,16 +40,19 @@ public sealed class RecorderTableTests
     {
         var broken = Good.Replace(there, instead, StringComparison.Ordinal);
         Assert.NotEqual(Good, broken);
-        Assert.Contains(message, Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head}\n{broken}")).Message, StringComparison.Ordinal);
+        Assert.Contains(message, Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head}\n{broken}")).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_county_has_one_row() =>
-        Assert.Contains("Kern has a row already", Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head}\n{Good}\n{Good}")).Message, StringComparison.Ordinal);
+        Assert.Contains("Kern has a row already",
+            Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head}\n{Good}\n{Good}")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Other_columns_are_refused() =>
-        Assert.StartsWith("Line 1:", Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head},extra\n{Good}")).Message, StringComparison.Ordinal);
+        Assert.StartsWith("Line 1:", Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head},extra\n{Good}")).Message,
+            StringComparison.Ordinal);
 
     /// <summary>California has 58 counties (Gov. Code §§ 23101-23158, from memory).</summary>
     [Fact]
@@ -91,7 +98,11 @@ public sealed class RecorderTableTests
         var later = Good.Replace("Kern,,Bakersfield,13,", "Kern,2027-01-01,Bakersfield,15,", StringComparison.Ordinal);
         var latest = Good.Replace("Kern,,Bakersfield,13,", "Kern,2027-07-01,Bakersfield,16,", StringComparison.Ordinal);
         foreach (var order in (string[][])[[Good, later, latest], [latest, later, Good], [later, Good, latest]])
-            Assert.Equal(basePrice, RecorderTable.InForce(RecorderTable.Parse($"{Head}\n{string.Join('\n', order)}"), "Kern", Jobs.Day(on)).Base);
+        {
+            Assert.Equal(basePrice,
+                RecorderTable.InForce(RecorderTable.Parse($"{Head}\n{string.Join('\n', order)}"), "Kern", Jobs.Day(on)).Base);
+        }
+
         Assert.Null(RecorderTable.InForce(RecorderTable.Parse($"{Head}\n{later}"), "Kern", Jobs.Day("2026-12-31")).Base);
     }
 
@@ -123,9 +134,11 @@ public sealed class RecorderTableTests
     [InlineData("Merced", 3.0, null, 1.0, 1.0)]
     [InlineData("Shasta", 3.0, 3.0, 1.0, null)]
     [InlineData("Santa Barbara", 16.0, 7.0, 1.0, null)]
-    public void So_are_the_prices_of_notices_names_and_references(string county, double first, double? next, double? names, double? reference)
+    public void So_are_the_prices_of_notices_names_and_references(string county, double first, double? next, double? names,
+        double? reference)
     {
         var office = RecorderTable.For(county, Jobs.Day("2026-11-30"));
-        Assert.Equal(((decimal?)first, (decimal?)next, (decimal?)names, (decimal?)reference), (office.NoticeFirst, office.NoticeNext, office.NamesPerTen, office.FurtherReference));
+        Assert.Equal(((decimal?)first, (decimal?)next, (decimal?)names, (decimal?)reference),
+            (office.NoticeFirst, office.NoticeNext, office.NamesPerTen, office.FurtherReference));
     }
 }

@@ -8,7 +8,8 @@ namespace Stringline.Papers.Tests;
 /// </summary>
 public sealed class RecordingFeeTests
 {
-    private static decimal Total(string county, FeeRequest request) => RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), request).Total;
+    private static decimal Total(string county, FeeRequest request) =>
+        RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), request).Total;
 
     /// <summary>25 + 2×3 + 75, and $4 for the notice to one person.</summary>
     [Fact]
@@ -51,24 +52,30 @@ public sealed class RecordingFeeTests
         Assert.Equal(123m, Total("Los Angeles", new FeeRequest { Pages = 4, NonstandardPages = 1, NamesAtEachAddress = [4] }));
     }
 
-    /// <summary>The office's page: $9 for the first group of four at one address, then $2: five at one address and one at another make three groups.</summary>
+    /// <summary>
+    /// The office's page: $9 for the first group of four at one address, then $2: five at one address and one at another make three groups.
+    /// </summary>
     [Fact]
     public void Los_Angeles_notice_goes_by_groups_of_four_at_an_address() =>
-        Assert.Equal(13m, RecordingFee.Of(RecorderTable.For("Los Angeles", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 1, NamesAtEachAddress = [5, 1] }).Part("lien-notice")?.Amount);
+        Assert.Equal(13m, RecordingFee.Of(RecorderTable.For("Los Angeles", Jobs.Day("2026-11-30")),
+            new FeeRequest { Pages = 1, NamesAtEachAddress = [5, 1] }).Part("lien-notice")?.Amount);
 
     /// <summary>2×25 + 2×3 + 2×75.</summary>
     [Fact]
-    public void Santa_Clara_document_with_two_titles() => Assert.Equal(206m, Total("Santa Clara", new FeeRequest { Pages = 3, Titles = 2 }));
+    public void Santa_Clara_document_with_two_titles() =>
+        Assert.Equal(206m, Total("Santa Clara", new FeeRequest { Pages = 3, Titles = 2 }));
 
     /// <summary>14 + 2×3: schedule of 2022, exemption on the face.</summary>
     [Fact]
-    public void San_Francisco_document_not_related_to_real_property() => Assert.Equal(20m, Total("San Francisco", new FeeRequest { Pages = 3, Exemption = HomesFeeExemption.NotRealProperty }));
+    public void San_Francisco_document_not_related_to_real_property() =>
+        Assert.Equal(20m, Total("San Francisco", new FeeRequest { Pages = 3, Exemption = HomesFeeExemption.NotRealProperty }));
 
     /// <summary>Gov. Code § 27361.2, $1 each beyond the first; § 27361(a)(1), $1 each page of penalty print.</summary>
     [Fact]
     public void References_and_penalty_print_have_their_parts()
     {
-        var fee = RecordingFee.Of(RecorderTable.For("Marin", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 2, References = 3, PenaltyPages = 2 });
+        var fee = RecordingFee.Of(RecorderTable.For("Marin", Jobs.Day("2026-11-30")),
+            new FeeRequest { Pages = 2, References = 3, PenaltyPages = 2 });
         Assert.Equal((2m, 2m), (fee.Part("references")?.Amount, fee.Part("penalty-print")?.Amount));
     }
 
@@ -87,7 +94,8 @@ public sealed class RecordingFeeTests
     {
         foreach (var office in RecorderTable.All)
         {
-            var fee = RecordingFee.Of(office, new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
+            var fee = RecordingFee.Of(office,
+                new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
             Assert.Equal(fee.Parts.Sum(p => p.Amount), fee.Total);
             Assert.All(fee.Parts, p => Assert.False(p.Section.Length == 0 || p.Why.Length == 0 || p.Words.Length == 0));
             Assert.Contains(office.IsFromMemory ? "from memory" : "read 2026-11-29", fee.Source, StringComparison.Ordinal);

@@ -27,7 +27,8 @@ public sealed class SnapshotTests
     [Theory]
     [MemberData(nameof(Papers))]
     public void Paper_of_the_catalogue(string id) =>
-        Same(id, string.Concat(PaperJobs.Make(id).Files.Where(f => f.Name != "counter-sheet.pdf").Select(f => $"=== {f.Name}\n{Pages(ReadBack.Of(f.Bytes))}")));
+        Same(id, string.Concat(PaperJobs.Make(id).Files.Where(f => f.Name != "counter-sheet.pdf")
+            .Select(f => $"=== {f.Name}\n{Pages(ReadBack.Of(f.Bytes))}")));
 
     private static void Same(string name, ReadBack read) => Same(name, Pages(read));
 

@@ -16,7 +16,8 @@ public sealed class StatutoryContentsTests
     {
         var read = Preflight.ReadBack.Of(Make(id).Files[file].Bytes);
         Assert.True(
-            read.Text.Contains(text, StringComparison.Ordinal) || read.Columns().Contains(string.Concat(text.Where(c => c != ' ')), StringComparison.Ordinal),
+            read.Text.Contains(text, StringComparison.Ordinal) || read.Columns()
+            .Contains(string.Concat(text.Where(c => c != ' ')), StringComparison.Ordinal),
             $"'{text}' is not in:\n{read.Text}");
     }
 
@@ -38,7 +39,8 @@ public sealed class StatutoryContentsTests
                 isPublic ? "City of Woodland" : "Alder Court Partners, LLC", // (1) owner, name
                 isPublic ? "300 First Street" : "77 Cordage Way", // (1) owner, address
                 "Çelik & Ōta Builders, Inc.", "501 Trowel Avenue", // (2) direct contractor
-                isPublic ? "Public entity" : "Granger Slough Bank", isPublic ? "Woodland" : "600 Levee Street", // (3) lender, private works only
+                isPublic ? "Public entity" : "Granger Slough Bank", isPublic ? "Woodland" : "600 Levee Street",
+                    // (3) lender, private works only
                 "418 Alder Court, Woodland, California 95695", // (4) site
                 "Quarrymen’s Supply Company, Inc.", "2200 Plumb Street", "Material supplier under contract with", // (5) giver
                 "Cut limestone, sills, copings and mortar", // (6)(A) work
@@ -47,22 +49,27 @@ public sealed class StatutoryContentsTests
             item => Assert.Contains(item, text, StringComparison.Ordinal));
     }
 
-    /// <summary>Civ. Code § 8102(a)(6)(C) on a preliminary notice: the demand to date, if any; nothing is owed before anything is furnished.</summary>
+    /// <summary>
+    /// Civ. Code § 8102(a)(6)(C) on a preliminary notice: the demand to date, if any; nothing is owed before anything is furnished.
+    /// </summary>
     [Theory]
     [InlineData("preliminary-notice")]
     [InlineData("public-preliminary-notice")]
     public void Section_8102_a_6_C_on_a_preliminary_notice(string id)
     {
-        JobFile Furnishing(JobFile job, decimal worth, decimal paid) => (job with { Contract = job.Contract with { Price = 9_000m }, Entries = [] })
+        JobFile Furnishing(JobFile job, decimal worth, decimal paid) =>
+            (job with { Contract = job.Contract with { Price = 9_000m }, Entries = [] })
             .With(new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-02-16")), Amount = worth })
             .With(new Paid { Index = 1, On = DayFact.On(Day("2026-02-18")), Amount = paid });
         var some = Make(id, j => Furnishing(j, 6_430m, 2_000m)).TextOf();
-        Assert.Contains("$4,430.00 after deducting all just credits and offsets.", string.Join(' ', some.Split('\n', ' ')), StringComparison.Ordinal);
+        Assert.Contains("$4,430.00 after deducting all just credits and offsets.", string.Join(' ', some.Split('\n', ' ')),
+            StringComparison.Ordinal);
         Assert.Contains("None at this time.", Make(id, j => Furnishing(j, 2_000m, 2_000m)).TextOf(), StringComparison.Ordinal);
     }
 
     /// <summary>
-    /// Civ. Code §§ 8204, 8430, 8132 limit or end remedies and not the debt: a demand for payment asks for what is owed, whatever a claim of lien may state.
+    /// Civ. Code §§ 8204, 8430, 8132 limit or end remedies and not the debt: a demand for payment asks for what is owed, whatever a claim
+    /// of lien may state.
     /// </summary>
     [Fact]
     public void Section_8800_the_debt_and_not_the_lien()
@@ -74,7 +81,8 @@ public sealed class StatutoryContentsTests
             [
                 new Furnished { Index = 0, On = DayFact.On(Day("2026-02-16")), Until = DayFact.On(Day("2026-02-16")), Amount = 3_000m },
                 new Furnished { Index = 1, On = DayFact.On(Day("2026-04-06")), Until = DayFact.On(Day("2026-04-06")), Amount = 3_430m },
-                new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-04-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3", "p4"], Manner = Manner.CertifiedMail },
+                new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-04-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3", "p4"],
+                    Manner = Manner.CertifiedMail },
             ],
         };
         Assert.Equal(3_430m, Assess(job, Day("2026-05-06")).Amount.Demand);
@@ -82,7 +90,10 @@ public sealed class StatutoryContentsTests
         Assert.Contains(Refusals("payment-demand", _ => job, o => o with { Amount = 6_430.01m }), r => r.Id == "more-than-reckoned");
     }
 
-    /// <summary>Civ. Code § 9354(b)(1): on a State contract the director; (2): else the disbursing officer or the body that awarded it. § 9302(b): the disbursing officer.</summary>
+    /// <summary>
+    /// Civ. Code § 9354(b)(1): on a State contract the director; (2): else the disbursing officer or the body that awarded it. § 9302(b):
+    /// the disbursing officer.
+    /// </summary>
     [Theory]
     [InlineData(PublicBody.State, "Attention: Director", "Attention: disbursing officer", false)]
     [InlineData(PublicBody.GeneralServices, "Attention: Director", "Attention: disbursing officer", true)]
@@ -94,7 +105,9 @@ public sealed class StatutoryContentsTests
         Assert.Equal(both, Make("public-preliminary-notice", With).TextOf().Contains(preliminary, StringComparison.Ordinal));
     }
 
-    /// <summary>Civ. Code § 9362(c): the $10 are paid with the notice; § 9454: a false notice forfeits the share of the fund, not the bond.</summary>
+    /// <summary>
+    /// Civ. Code § 9362(c): the $10 are paid with the notice; § 9454: a false notice forfeits the share of the fund, not the bond.
+    /// </summary>
     [Fact]
     public void Sections_9362_and_9454()
     {
@@ -112,26 +125,35 @@ public sealed class StatutoryContentsTests
         Holds("release-demand", "Granger Slough Bank");
     }
 
-    /// <summary>Civ. Code § 8834(a): what is posted complies with § 8102; (b): the copy goes to subcontractors when the notice is given.</summary>
+    /// <summary>
+    /// Civ. Code § 8834(a): what is posted complies with § 8102; (b): the copy goes to subcontractors when the notice is given.
+    /// </summary>
     [Fact]
     public void Section_8834()
     {
         var made = Make("stop-work-notice");
         var posted = made.TextOf(1);
-        foreach (var item in (string[])["77 Cordage Way", "none known", "Cut limestone, sills, copings and mortar", "Direct contractor under contract with", "after deducting all just credits and offsets"])
+        foreach (var item in (string[])["77 Cordage Way", "none known", "Cut limestone, sills, copings and mortar",
+            "Direct contractor under contract with", "after deducting all just credits and offsets"])
             Assert.Contains(item, posted, StringComparison.Ordinal);
         Assert.Contains("after deducting all just credits and offsets", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("on that same day a copy of it to each subcontractor", made.SheetText(), StringComparison.Ordinal);
     }
 
-    /// <summary>Code Civ. Proc. § 446(a): what is stated on belief is excepted; §§ 405.21(b), 405.22, 405.23 for the notice of pendency.</summary>
+    /// <summary>
+    /// Code Civ. Proc. § 446(a): what is stated on belief is excepted; §§ 405.21(b), 405.22, 405.23 for the notice of pendency.
+    /// </summary>
     [Fact]
     public void Sections_446_and_405_22()
     {
         const string belief = "except as to who is named as reputed";
-        Assert.Contains(belief, Make("stop-payment-notice", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = true })] }).TextOf(), StringComparison.Ordinal);
-        Assert.DoesNotContain(belief, Make("stop-payment-notice", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = false })] }).TextOf(), StringComparison.Ordinal);
-        var pendency = Assert.IsType<PacketOutcome.Made>(Outcome("notice-of-pendency", Sued(), Day("2026-08-05"), new PaperOptions { Draft = true }));
+        Assert.Contains(belief, Make("stop-payment-notice", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = true })] })
+            .TextOf(), StringComparison.Ordinal);
+        Assert.DoesNotContain(belief,
+            Make("stop-payment-notice", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = false })] }).TextOf(),
+            StringComparison.Ordinal);
+        var pendency = Assert.IsType<PacketOutcome.Made>(Outcome("notice-of-pendency", Sued(), Day("2026-08-05"),
+            new PaperOptions { Draft = true }));
         Assert.Contains("void as to that party or owner", pendency.SheetText(), StringComparison.Ordinal);
         Assert.Contains("judge of the court", pendency.TextOf(), StringComparison.Ordinal);
     }
@@ -150,7 +172,8 @@ public sealed class StatutoryContentsTests
     }
 
     [Fact]
-    public void Section_8202_a_1_general_description() => Holds("preliminary-notice", "Cut limestone, sills, copings and mortar, delivered to the site.");
+    public void Section_8202_a_1_general_description() =>
+        Holds("preliminary-notice", "Cut limestone, sills, copings and mortar, delivered to the site.");
 
     [Fact]
     public void Section_8202_a_2_estimate_of_the_total_price()
@@ -168,7 +191,9 @@ public sealed class StatutoryContentsTests
         Assert.True(report.Check("notice type")?.Passed, report.ToString());
     }
 
-    /// <summary>Civ. Code §§ 9300(a), 9303: entity and direct contractor; description and estimate; the statement of § 8202 is no part of it.</summary>
+    /// <summary>
+    /// Civ. Code §§ 9300(a), 9303: entity and direct contractor; description and estimate; the statement of § 8202 is no part of it.
+    /// </summary>
     [Fact]
     public void Section_9303_contents()
     {
@@ -194,7 +219,9 @@ public sealed class StatutoryContentsTests
         Assert.Contains(string.Concat(item.Where(c => c != ' ')), read.Columns(), StringComparison.Ordinal);
     }
 
-    /// <summary>Civ. Code § 8502(a)-(c): § 8102 content, signed and verified; description and estimate; amount through the day of the notice.</summary>
+    /// <summary>
+    /// Civ. Code § 8502(a)-(c): § 8102 content, signed and verified; description and estimate; amount through the day of the notice.
+    /// </summary>
     [Theory]
     [InlineData("stop-payment-notice")]
     [InlineData("public-stop-payment-notice")]
@@ -207,12 +234,15 @@ public sealed class StatutoryContentsTests
         Assert.True(Make(id).Preflight[0].Check("names under signatures")?.Passed);
     }
 
-    /// <summary>Civ. Code §§ 8506(b), 8538: to the manager or other responsible person; with a request for notice of the election.</summary>
+    /// <summary>
+    /// Civ. Code §§ 8506(b), 8538: to the manager or other responsible person; with a request for notice of the election.
+    /// </summary>
     [Fact]
     public void Sections_8506_and_8538_to_a_lender()
     {
         var made = Make("stop-payment-notice");
-        Assert.Equal(["stop-payment-notice-1.pdf", "stop-payment-notice-2.pdf", "request-for-notice-of-election-2.pdf", "instruction-sheet.pdf"], made.Files.Select(f => f.Name));
+        Assert.Equal(["stop-payment-notice-1.pdf", "stop-payment-notice-2.pdf", "request-for-notice-of-election-2.pdf",
+            "instruction-sheet.pdf"], made.Files.Select(f => f.Name));
         Assert.Contains("manager or other responsible person", made.TextOf(1), StringComparison.Ordinal);
         Assert.Contains("preaddressed, stamped envelope", made.TextOf(2), StringComparison.Ordinal);
     }
@@ -228,30 +258,36 @@ public sealed class StatutoryContentsTests
 
     /// <summary>Civ. Code § 9362: $10 with the notice buys word of the time to sue.</summary>
     [Fact]
-    public void Section_9362_ten_dollars() => Assert.Contains("$10", Make("public-stop-payment-notice").SheetText(), StringComparison.Ordinal);
+    public void Section_9362_ten_dollars() =>
+        Assert.Contains("$10", Make("public-stop-payment-notice").SheetText(), StringComparison.Ordinal);
 
     /// <summary>Civ. Code § 8128: released or reduced, by how much, and what is still to be withheld.</summary>
     [Fact]
     public void Section_8128_release_and_reduction()
     {
-        Assert.Contains("releases the stop payment notice described above entirely", Make("stop-payment-release").TextOf(), StringComparison.Ordinal);
+        Assert.Contains("releases the stop payment notice described above entirely", Make("stop-payment-release").TextOf(),
+            StringComparison.Ordinal);
         var reduced = Make("stop-payment-release", options: o => o with { Amount = 20_000m });
         Assert.Contains("$20,000.00", reduced.TextOf(), StringComparison.Ordinal);
         Assert.Contains("$64,250.00", reduced.TextOf(), StringComparison.Ordinal);
         Assert.Contains("May 7, 2026", reduced.TextOf(), StringComparison.Ordinal);
     }
 
-    /// <summary>Civ. Code § 8128: a reduction begins at what earlier ones left, and is entered, or the notice seems to hold the whole.</summary>
+    /// <summary>
+    /// Civ. Code § 8128: a reduction begins at what earlier ones left, and is entered, or the notice seems to hold the whole.
+    /// </summary>
     [Fact]
     public void Section_8128_a_second_reduction_begins_at_what_the_first_left()
     {
-        JobFile Reduced(JobFile job) => job.With(new StopPaymentReleased { Index = 9, On = DayFact.On(Day("2026-05-11")), Amount = 60_000m });
+        JobFile Reduced(JobFile job) =>
+            job.With(new StopPaymentReleased { Index = 9, On = DayFact.On(Day("2026-05-11")), Amount = 60_000m });
         var second = Make("stop-payment-release", Reduced, o => o with { Amount = 20_000m });
         var text = string.Join(' ', second.TextOf().Split('\n', ' '));
         Assert.Contains("in the amount of $84,250.00, reduced since to $24,250.00", text, StringComparison.Ordinal);
         Assert.Contains("$4,250.00", text, StringComparison.Ordinal);
         Assert.DoesNotContain("$64,250.00", text, StringComparison.Ordinal);
-        Assert.Contains(Refusals("stop-payment-release", Reduced, o => o with { Amount = 24_250m }), r => r.Id == "reduction-too-large" && r.There.Contains("$24,250.00", StringComparison.Ordinal));
+        Assert.Contains(Refusals("stop-payment-release", Reduced, o => o with { Amount = 24_250m }), r => r.Id == "reduction-too-large"
+            && r.There.Contains("$24,250.00", StringComparison.Ordinal));
         Assert.Contains("\"amount\": 20000.00", Sheet(second), StringComparison.Ordinal);
         Assert.Contains("\"stop-payment-released\"", Sheet(Make("stop-payment-release")), StringComparison.Ordinal);
     }
@@ -268,9 +304,12 @@ public sealed class StatutoryContentsTests
     }
 
     private static JobFile WithPrincipal(JobFile job, string? principal) =>
-        job with { Work = job.Work with { PaymentBond = new Law.Facts.PaymentBond { Surety = "p5", Recorded = Day("2026-01-05"), Principal = principal } } };
+        job with { Work = job.Work with { PaymentBond =
+            new Law.Facts.PaymentBond { Surety = "p5", Recorded = Day("2026-01-05"), Principal = principal } } };
 
-    /// <summary>Civ. Code §§ 8606(b), 8612(b): the principal is whoever the bond names; while nobody says, each who may be it is told.</summary>
+    /// <summary>
+    /// Civ. Code §§ 8606(b), 8612(b): the principal is whoever the bond names; while nobody says, each who may be it is told.
+    /// </summary>
     [Theory]
     [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "[\"p5\", \"p2\"]")]
     [InlineData("p1", "Principal: Alder Court Partners, LLC", "[\"p5\", \"p1\"]")]
@@ -287,7 +326,9 @@ public sealed class StatutoryContentsTests
     /// <summary>The sheet that goes with a paper, its lines joined.</summary>
     private static string Sheet(PacketOutcome.Made made) => string.Join(' ', made.SheetText().Split('\n', ' '));
 
-    /// <summary>Civ. Code §§ 8200(a), 9300(a): the notice goes to each of them; where it is made for some, the sheet names those still to be told.</summary>
+    /// <summary>
+    /// Civ. Code §§ 8200(a), 9300(a): the notice goes to each of them; where it is made for some, the sheet names those still to be told.
+    /// </summary>
     [Theory]
     [InlineData("preliminary-notice", "p1", "Çelik & Ōta Builders, Inc., Granger Slough Bank")]
     [InlineData("preliminary-notice", "p1,p3,p4", null)]
@@ -306,11 +347,16 @@ public sealed class StatutoryContentsTests
     [Fact]
     public void Section_9300_a_who_was_told_is_not_named()
     {
-        var told = new NoticeGiven { Index = 7, On = DayFact.On(Day("2026-02-19")), Notice = NoticeKind.Preliminary, To = ["p3"], Manner = Manner.CertifiedMail, Article = "70121010000012345678" };
-        Assert.DoesNotContain("still to be told", Sheet(Make("public-preliminary-notice", j => j.With(told), o => o with { To = ["c1"] })), StringComparison.Ordinal);
+        var told = new NoticeGiven { Index = 7, On = DayFact.On(Day("2026-02-19")), Notice = NoticeKind.Preliminary, To = ["p3"],
+            Manner = Manner.CertifiedMail, Article = "70121010000012345678" };
+        Assert.DoesNotContain("still to be told", Sheet(Make("public-preliminary-notice", j => j.With(told), o => o with { To = ["c1"] })),
+            StringComparison.Ordinal);
     }
 
-    /// <summary>American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193: a bond notice has no look-back, though no preliminary notice reaches the work.</summary>
+    /// <summary>
+    /// American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193: a bond notice has no look-back, though no preliminary
+    /// notice reaches the work.
+    /// </summary>
     [Fact]
     public void Section_8612_b_reaches_all_unpaid_work()
     {
@@ -318,7 +364,9 @@ public sealed class StatutoryContentsTests
         Assert.Contains("$84,250.00", made.TextOf(), StringComparison.Ordinal);
     }
 
-    /// <summary>Civ. Code § 8182(b)-(c): § 8102 content, signed and verified by the owner, nature of the interest, day of completion.</summary>
+    /// <summary>
+    /// Civ. Code § 8182(b)-(c): § 8102 content, signed and verified by the owner, nature of the interest, day of completion.
+    /// </summary>
     [Theory]
     [InlineData("Alder Court Partners, LLC")]
     [InlineData("Fee simple")]
@@ -348,7 +396,9 @@ public sealed class StatutoryContentsTests
         Assert.Contains("notary", Make(id).SheetText(), StringComparison.OrdinalIgnoreCase);
     }
 
-    /// <summary>Gov. Code § 27287 by Attorney General Opinion 86-202: a release is acknowledged; the certificate is one more page of $3.</summary>
+    /// <summary>
+    /// Gov. Code § 27287 by Attorney General Opinion 86-202: a release is acknowledged; the certificate is one more page of $3.
+    /// </summary>
     [Fact]
     public void Section_27287_the_notarys_page_is_in_the_fee()
     {
@@ -426,23 +476,30 @@ public sealed class StatutoryContentsTests
     {
         var made = Make("payment-demand", _ => Direct().With(new FurnishingEnded { Index = 2, On = DayFact.On(Day("2026-03-27")) }));
         Assert.All(
-            (string[])["sections 8102 and 8800", "77 Cordage Way", "the claimant", "none known", "418 Alder Court", "Direct contractor under contract with", "Cut limestone", "$84,250.00"],
+            (string[])["sections 8102 and 8800", "77 Cordage Way", "the claimant", "none known", "418 Alder Court",
+                "Direct contractor under contract with", "Cut limestone", "$84,250.00"],
             item => Assert.Contains(item, made.TextOf(), StringComparison.Ordinal));
         Assert.Contains("30 days", made.SheetText(), StringComparison.Ordinal);
     }
 
-    /// <summary>Gov. Code § 27361.6: a paper that modifies a recorded one states its number; Civ. Code § 8416(c): it is served anew.</summary>
+    /// <summary>
+    /// Gov. Code § 27361.6: a paper that modifies a recorded one states its number; Civ. Code § 8416(c): it is served anew.
+    /// </summary>
     [Fact]
     public void An_amended_claim_names_the_first_and_takes_no_mailing_of_the_first()
     {
         var made = Make("amended-claim");
         Assert.Contains("AMENDED CLAIM OF MECHANICS LIEN", made.TextOf(), StringComparison.Ordinal);
-        Assert.Contains("amends the claim of mechanics lien recorded on May 20, 2026, as instrument no. 2026-0012345", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("amends the claim of mechanics lien recorded on May 20, 2026, as instrument no. 2026-0012345", made.TextOf(),
+            StringComparison.Ordinal);
         Assert.DoesNotContain("May 18, 2026", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("Serve before you record", made.SheetText(), StringComparison.Ordinal);
     }
 
-    /// <summary>Civ. Code § 8550(e): notice of commencement of the action to those to whom the stop payment notice was given, with the contents of § 8102.</summary>
+    /// <summary>
+    /// Civ. Code § 8550(e): notice of commencement of the action to those to whom the stop payment notice was given, with the contents of
+    /// § 8102.
+    /// </summary>
     [Theory]
     [InlineData("commenced an action to enforce payment of the claim stated in its stop payment notice")]
     [InlineData("CV-2026-0377")]
@@ -463,13 +520,18 @@ public sealed class StatutoryContentsTests
     public void Section_9504()
     {
         var made = Make("action-notice", _ => Public().With(
-            new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["c1"], Amount = 84_250m, Manner = Manner.CertifiedMail },
-            new ActionFiled { Index = 5, On = DayFact.On(Day("2026-06-15")), Enforces = [ActionOn.StopPaymentNotice], Court = "Superior Court of California, County of Yolo", Case = "CV-2026-0377" }));
+            new StopPaymentGiven { Index = 4, On = DayFact.On(Day("2026-05-07")), To = ["c1"], Amount = 84_250m,
+                Manner = Manner.CertifiedMail },
+            new ActionFiled { Index = 5, On = DayFact.On(Day("2026-06-15")), Enforces = [ActionOn.StopPaymentNotice],
+                Court = "Superior Court of California, County of Yolo", Case = "CV-2026-0377" }));
         Assert.Contains("City of Woodland, public entity", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("section 9504", made.TextOf(), StringComparison.Ordinal);
     }
 
-    /// <summary>Civ. Code § 9406(a): "alleging the details of the claim and describing the specific basis on which the claimant contests"; with proof of service of a copy.</summary>
+    /// <summary>
+    /// Civ. Code § 9406(a): "alleging the details of the claim and describing the specific basis on which the claimant contests"; with
+    /// proof of service of a copy.
+    /// </summary>
     [Theory]
     [InlineData("City of Woodland, public entity", 0)]
     [InlineData("$84,250.00", 0)]
@@ -484,7 +546,8 @@ public sealed class StatutoryContentsTests
     [Fact]
     public void Section_9406_b()
     {
-        Assert.Contains("by Monday, June 15, 2026", Make("counteraffidavit", asOf: Day("2026-06-15")).SheetText(), StringComparison.Ordinal);
+        Assert.Contains("by Monday, June 15, 2026", Make("counteraffidavit", asOf: Day("2026-06-15")).SheetText(),
+            StringComparison.Ordinal);
         Assert.Contains(Refusals("counteraffidavit", asOf: Day("2026-06-16")), r => r.Id == "too-late");
         Assert.Contains(Refusals("counteraffidavit", options: o => o with { Words = null }), r => r.Id == "basis-missing");
         Assert.Contains(Refusals("counteraffidavit", _ => Public()), r => r.Id == "no-affidavit");
@@ -503,6 +566,7 @@ public sealed class StatutoryContentsTests
     public void Section_8712_only_where_security_is_owed_and_by_the_direct_contractor()
     {
         Assert.Contains(Refusals("security-demand", _ => Direct()), r => r.Id == "no-security-due");
-        Assert.Contains(Refusals("security-demand", j => j with { Claimant = j.Claimant with { Role = ClaimantRole.Subcontractor } }), r => r.Id == "not-direct-contractor");
+        Assert.Contains(Refusals("security-demand", j => j with { Claimant = j.Claimant with { Role = ClaimantRole.Subcontractor } }),
+            r => r.Id == "not-direct-contractor");
     }
 }

@@ -10,8 +10,9 @@ using Stringline.Papers.Preflight;
 namespace Stringline.Papers.Tests;
 
 /// <summary>
-/// A good claim of lien, changed afterwards in one way each: what a scanner, another program or a hand may do to it between press and counter.
-/// The check that is meant to find the change finds it. The good claim itself passes every check (see <see cref="PreflightTests"/>).
+/// A good claim of lien, changed afterwards in one way each: what a scanner, another program or a hand may do to it between press and
+/// counter. The check that is meant to find the change finds it. The good claim itself passes every check (see
+/// <see cref="PreflightTests"/>).
 /// </summary>
 public sealed class TamperedPaperTests
 {
@@ -28,12 +29,15 @@ public sealed class TamperedPaperTests
             d.Pages.RemoveAt(2);
             d.Pages.Insert(2, Import(1));
         }),
-        ["a black box over the prescribed notice"] = new("nothing over text", d => Draw(d, 1, g => g.DrawRectangle(XBrushes.Black, 63, 300, 486, 200))),
-        ["a white box over the amount"] = new("nothing over text", d => Draw(d, 0, g => g.DrawRectangle(XBrushes.White, 63, 200, 486, 200))),
+        ["a black box over the prescribed notice"] =
+            new("nothing over text", d => Draw(d, 1, g => g.DrawRectangle(XBrushes.Black, 63, 300, 486, 200))),
+        ["a white box over the amount"] =
+            new("nothing over text", d => Draw(d, 0, g => g.DrawRectangle(XBrushes.White, 63, 200, 486, 200))),
         ["a line through the text"] = new("nothing over text", d => Draw(d, 1, g => g.DrawLine(XPens.Black, 63, 60, 549, 700))),
         ["a straight line through a line of text"] = new("nothing over text", StrikeFirstLine),
         ["a picture over the text"] = new("nothing over text", d => Draw(d, 1, g => g.DrawImage(GrayPicture(), 63, 300, 200, 200))),
-        ["an amount that is there only for a search"] = new("all text is seen", d => Raw(d, 0, "BT 3 Tr /F0 11 Tf 1 0 0 1 70 100 Tm <0024> Tj ET")),
+        ["an amount that is there only for a search"] =
+            new("all text is seen", d => Raw(d, 0, "BT 3 Tr /F0 11 Tf 1 0 0 1 70 100 Tm <0024> Tj ET")),
         ["a face that is not in the file"] = new("faces in the file", OutsideFace),
         ["a unit of its own"] = new("prints as it looks", d => d.Pages[0].Elements.SetReal("/UserUnit", 2)),
         ["an annotation over the page"] = new("prints as it looks", d => d.Pages[0].Annotations.Add(
@@ -45,7 +49,10 @@ public sealed class TamperedPaperTests
         }),
     };
 
-    /// <summary>The checks that a paper made by hand has no bad paper for: these changes find them, and <see cref="A_stream_without_its_end_is_found"/>.</summary>
+    /// <summary>
+    /// The checks that a paper made by hand has no bad paper for: these changes find them, and
+    /// <see cref="A_stream_without_its_end_is_found"/>.
+    /// </summary>
     public static IEnumerable<string> Found => Changes.Values.Select(c => c.Check).Where(c => c != "in its order").Append("whole file");
 
     public static TheoryData<string> Names => [.. Changes.Keys];
@@ -59,14 +66,16 @@ public sealed class TamperedPaperTests
     }
 
     [Fact]
-    public void A_claim_that_another_program_only_saved_again_passes() => Assert.True(Check(bytes => Edited(bytes, static _ => { })).Passed);
+    public void A_claim_that_another_program_only_saved_again_passes() =>
+        Assert.True(Check(bytes => Edited(bytes, static _ => { })).Passed);
 
     [Fact]
     public void A_stream_without_its_end_is_found()
     {
         var report = Check(bytes =>
         {
-            // Length and checksum of the first stream, four bytes shorter; the table of places stays right since the bytes are only overwritten.
+            // Length and checksum of the first stream, four bytes shorter; the table of places stays right since the bytes are only
+            // overwritten.
             var text = Encoding.Latin1.GetString(bytes);
             var end = text.IndexOf("\nendstream", StringComparison.Ordinal);
             bytes[end - 1] ^= 0xFF;
@@ -87,12 +96,14 @@ public sealed class TamperedPaperTests
         Assert.NotEqual(plan.Blocks.Count, without.Blocks.Count);
         var printed = Press.Print(without);
         var report = PaperPreflight.Check(
-            new PaperFile("claim.pdf", "Claim", printed.Pages, printed.Bytes), new PaperExpectations { Pages = printed.Pages, InOrder = plan.Says });
+            new PaperFile("claim.pdf", "Claim", printed.Pages, printed.Bytes),
+            new PaperExpectations { Pages = printed.Pages, InOrder = plan.Says });
         Assert.False(report.Checks.Single(c => c.Name == "in its order").Passed, report.ToString());
     }
 
     private static PaperPlan Plan() =>
-        ClaimPaper.Plan(ClaimFacts.Of(Jobs.Demo(), Jobs.Demo().Assessed()), Service.Of(Jobs.Demo(), Jobs.Day("2026-05-06"), null), null, Jobs.Day("2026-05-06"), false);
+        ClaimPaper.Plan(ClaimFacts.Of(Jobs.Demo(), Jobs.Demo().Assessed()), Service.Of(Jobs.Demo(), Jobs.Day("2026-05-06"), null), null,
+            Jobs.Day("2026-05-06"), false);
 
     private static PreflightReport Check(Func<byte[], byte[]> change)
     {
@@ -113,7 +124,8 @@ public sealed class TamperedPaperTests
         return document.SecuritySettings.PermitPrint ? Finish.Of(changed.ToArray(), new string('0', 16)) : changed.ToArray();
     }
 
-    private static PdfPage Import(int page) => PdfReader.Open(new MemoryStream(Press.Print(Plan()).Bytes), PdfDocumentOpenMode.Import).Pages[page];
+    private static PdfPage Import(int page) =>
+        PdfReader.Open(new MemoryStream(Press.Print(Plan()).Bytes), PdfDocumentOpenMode.Import).Pages[page];
 
     private static void Draw(PdfDocument document, int page, Action<XGraphics> draw)
     {

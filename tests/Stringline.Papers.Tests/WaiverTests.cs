@@ -40,7 +40,8 @@ public sealed partial class WaiverTests
     {
         var paper = new WaiverPress().Print(Filled(form), Day("2026-04-20"));
         var read = string.Concat(ReadBack.Of(paper.Bytes).Body.Select(w => w.Text));
-        var pattern = "^" + string.Join("(.*?)", Blank().Split(PrescribedText.Of(WaiverToBe.NumberOf(form)).Body).Select(t => Regex.Escape(Squeeze(t)))) + "$";
+        var pattern = "^" + string.Join("(.*?)", Blank().Split(PrescribedText.Of(WaiverToBe.NumberOf(form)).Body)
+            .Select(t => Regex.Escape(Squeeze(t)))) + "$";
         var match = Regex.Match(read, pattern, RegexOptions.Singleline);
         Assert.True(match.Success, $"{read}\nis not\n{pattern}");
         Assert.Contains(Squeeze("Quarrymen’s Supply Company, Inc."), match.Groups[1].Value, StringComparison.Ordinal);
@@ -87,7 +88,9 @@ public sealed partial class WaiverTests
     public void The_sums_stand_in_their_blanks(WaiverForm form, string text) =>
         Assert.Contains(text, ReadBack.Of(new WaiverPress().Print(Filled(form), Day("2026-04-20")).Bytes).Text, StringComparison.Ordinal);
 
-    /// <summary>Civ. Code §§ 8134, 8138: the Notice to Claimant is in type at least as large as the largest type otherwise in the form.</summary>
+    /// <summary>
+    /// Civ. Code §§ 8134, 8138: the Notice to Claimant is in type at least as large as the largest type otherwise in the form.
+    /// </summary>
     [Theory]
     [InlineData(WaiverForm.UnconditionalProgress)]
     [InlineData(WaiverForm.UnconditionalFinal)]
@@ -98,7 +101,8 @@ public sealed partial class WaiverTests
         var from = words.FindIndex(w => w.Text == "NOTICE");
         var to = words.FindIndex(from, w => w.Text == "FORM.");
         Assert.True(words[from..(to + 1)].Min(w => w.Points) >= words.Max(w => w.Points));
-        Assert.True(WaiverPress.Check(new WaiverPress().Print(Filled(form), Day("2026-04-20")), Filled(form)).Check("largest type")?.Passed);
+        Assert.True(WaiverPress.Check(new WaiverPress().Print(Filled(form), Day("2026-04-20")), Filled(form))
+            .Check("largest type")?.Passed);
     }
 
     [Theory]
@@ -116,7 +120,8 @@ public sealed partial class WaiverTests
     public void The_check_finds_a_changed_sum()
     {
         var paper = new WaiverPress().Print(Filled(WaiverForm.ConditionalProgress), Day("2026-04-20"));
-        Assert.False(WaiverPress.Check(paper, Filled(WaiverForm.ConditionalProgress) with { Amount = 12_000.51m }).Check("notice wording")?.Passed);
+        Assert.False(WaiverPress.Check(paper, Filled(WaiverForm.ConditionalProgress) with { Amount = 12_000.51m })
+            .Check("notice wording")?.Passed);
     }
 
     /// <summary>Civ. Code §§ 8134, 8138, lead-in: only when the claimant has received the payment.</summary>
@@ -134,14 +139,18 @@ public sealed partial class WaiverTests
     [Fact]
     public void A_cleared_payment_in_the_file_stands_in_for_the_confirmation()
     {
-        var cleared = new Waived { Index = 4, On = DayFact.On(Day("2026-04-02")), Form = WaiverForm.ConditionalProgress, Through = Day("2026-03-27"), Amount = 9_000m, PaymentCleared = Day("2026-04-10") };
+        var cleared = new Waived { Index = 4, On = DayFact.On(Day("2026-04-02")), Form = WaiverForm.ConditionalProgress,
+            Through = Day("2026-03-27"), Amount = 9_000m, PaymentCleared = Day("2026-04-10") };
         var made = Make("waiver-8134", j => j.With(cleared), _ => Catalogue.PaperOptions.None);
         Assert.Contains("the following progress payment: $9,000.00", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("April 10, 2026", made.SheetText(), StringComparison.Ordinal);
-        Assert.Contains(Refusals("waiver-8134", j => j.With(cleared with { PaymentCleared = Day("2026-05-30") }), _ => Catalogue.PaperOptions.None), r => r.Id == "payment-not-cleared");
+        Assert.Contains(Refusals("waiver-8134", j => j.With(cleared with { PaymentCleared = Day("2026-05-30") }),
+            _ => Catalogue.PaperOptions.None), r => r.Id == "payment-not-cleared");
     }
 
-    /// <summary>Civ. Code § 8124(b): a sum received since the waiver was signed is no unpaid progress payment; each payment answers one waiver.</summary>
+    /// <summary>
+    /// Civ. Code § 8124(b): a sum received since the waiver was signed is no unpaid progress payment; each payment answers one waiver.
+    /// </summary>
     [Fact]
     public void A_waiver_whose_sum_was_received_since_is_not_stated_as_unpaid()
     {
@@ -162,9 +171,12 @@ public sealed partial class WaiverTests
     public void Earlier_conditional_waivers_that_are_unpaid_are_listed_and_paid_ones_are_not()
     {
         var made = Make("waiver-8132", j => j.With(
-            new Waived { Index = 4, On = DayFact.On(Day("2026-03-01")), Form = WaiverForm.ConditionalProgress, Through = Day("2026-02-28"), Amount = 5_000m },
-            new Waived { Index = 5, On = DayFact.On(Day("2026-03-10")), Form = WaiverForm.ConditionalProgress, Through = Day("2026-03-09"), Amount = 7_000m, PaymentCleared = Day("2026-03-20") }));
-        Assert.Contains("Date(s) of waiver and release: March 1, 2026 Amount(s) of unpaid progress payment(s): $5,000.00 (4)", made.TextOf(), StringComparison.Ordinal);
+            new Waived { Index = 4, On = DayFact.On(Day("2026-03-01")), Form = WaiverForm.ConditionalProgress, Through = Day("2026-02-28"),
+                Amount = 5_000m },
+            new Waived { Index = 5, On = DayFact.On(Day("2026-03-10")), Form = WaiverForm.ConditionalProgress, Through = Day("2026-03-09"),
+                Amount = 7_000m, PaymentCleared = Day("2026-03-20") }));
+        Assert.Contains("Date(s) of waiver and release: March 1, 2026 Amount(s) of unpaid progress payment(s): $5,000.00 (4)",
+            made.TextOf(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -176,14 +188,16 @@ public sealed partial class WaiverTests
     [InlineData("waiver-8136", "amount-missing")]
     [InlineData("waiver-8136", "maker-missing")]
     public void What_a_form_needs_and_was_not_told_is_asked_for(string id, string refusal) =>
-        Assert.Contains(Refusals(id, options: _ => Catalogue.PaperOptions.None), r => r.Id == refusal && r.Where.StartsWith("--", StringComparison.Ordinal));
+        Assert.Contains(Refusals(id, options: _ => Catalogue.PaperOptions.None), r => r.Id == refusal
+            && r.Where.StartsWith("--", StringComparison.Ordinal));
 
     /// <summary>The sheet, never the form, says what is given up: 84,250.00 unpaid, 12,000.50 paid for.</summary>
     [Fact]
     public void The_sheet_says_before_signing_what_the_form_does_to_rights()
     {
         var made = Make("waiver-8134");
-        Assert.Contains("from the moment it is signed, paid or not, this paper gives up lien, stop payment notice and payment bond rights for everything furnished through March 27, 2026", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("from the moment it is signed, paid or not, this paper gives up lien, stop payment notice and payment bond rights "
+            + "for everything furnished through March 27, 2026", made.SheetText(), StringComparison.Ordinal);
         Assert.Contains("$84,250.00 is released", made.SheetText(), StringComparison.Ordinal);
         Assert.Contains("$72,249.50 more than the payment", made.SheetText(), StringComparison.Ordinal);
         Assert.DoesNotContain("Before you sign", made.TextOf(), StringComparison.Ordinal);
@@ -191,17 +205,22 @@ public sealed partial class WaiverTests
 
     [Fact]
     public void Written_change_orders_are_named_on_the_sheet() =>
-        Assert.Contains("$2,500.00, Thicker sills", Make("waiver-8132", j => j.With(new Change { Index = 4, On = DayFact.On(Day("2026-03-01")), Amount = 2_500m, Agreed = true, Text = "Thicker sills" })).SheetText(), StringComparison.Ordinal);
+        Assert.Contains("$2,500.00, Thicker sills",
+            Make("waiver-8132", j =>
+            j.With(new Change { Index = 4, On = DayFact.On(Day("2026-03-01")), Amount = 2_500m, Agreed = true, Text = "Thicker sills" }))
+            .SheetText(), StringComparison.Ordinal);
 
     /// <summary>Presses side by side, one for each thread, print the same as one after another.</summary>
     [Fact]
     public void Presses_on_many_threads_print_what_one_prints()
     {
-        var waivers = Enumerable.Range(1, 200).Select(i => Filled((WaiverForm)(i % 4)) with { Claimant = $"Ōta {i} & Sønner", Amount = i + 0.25m }).ToList();
+        var waivers = Enumerable.Range(1, 200)
+            .Select(i => Filled((WaiverForm)(i % 4)) with { Claimant = $"Ōta {i} & Sønner", Amount = i + 0.25m }).ToList();
         var press = new WaiverPress();
         var one = waivers.Select(w => ReadBack.Of(press.Print(w, Day("2026-04-20")).Bytes).Text).ToList();
         var many = new string[waivers.Count];
-        Parallel.ForEach(Enumerable.Range(0, waivers.Count), new ParallelOptions { MaxDegreeOfParallelism = 8 }, () => new WaiverPress(), (i, _, mine) =>
+        Parallel.ForEach(Enumerable.Range(0, waivers.Count), new ParallelOptions { MaxDegreeOfParallelism = 8 }, () => new WaiverPress(),
+            (i, _, mine) =>
         {
             many[i] = ReadBack.Of(mine.Print(waivers[i], Day("2026-04-20")).Bytes).Text;
             return mine;

@@ -21,7 +21,8 @@ public sealed class WholeFileTests
             Assert.True(Finish.IsWhole(file.Bytes.ToArray()), file.Name);
             using var kept = new KeptFile(file.Bytes.ToArray());
             var (checkedBy, told) = Run("qpdf", "--check", kept.Path);
-            Assert.True(checkedBy == 0 && told.Contains("No syntax or stream encoding errors found", StringComparison.Ordinal), $"{file.Name}: {told}");
+            Assert.True(checkedBy == 0 && told.Contains("No syntax or stream encoding errors found", StringComparison.Ordinal),
+                $"{file.Name}: {told}");
             var (shown, said) = Run("mutool", "draw", "-q", "-N", "-F", "text", "-o", "/dev/null", kept.Path);
             Assert.True(shown == 0 && said.Length == 0, $"{file.Name}: {said}");
         }
@@ -86,7 +87,8 @@ public sealed class WholeFileTests
         TypeCase.Open();
         using var document = new PdfDocument();
         using (var ink = XGraphics.FromPdfPage(document.AddPage()))
-            ink.DrawString(string.Concat(Enumerable.Repeat("stop payment notice ", 50)), TypeCase.Font(TypeStyle.Body), XBrushes.Black, 50, 50);
+            ink.DrawString(string.Concat(Enumerable.Repeat("stop payment notice ", 50)), TypeCase.Font(TypeStyle.Body), XBrushes.Black, 50,
+                50);
         using var bytes = new MemoryStream();
         document.Save(bytes);
         Assert.False(Finish.IsWhole(bytes.ToArray()));

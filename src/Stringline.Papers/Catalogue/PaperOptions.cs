@@ -3,7 +3,9 @@ using Stringline.Papers.Fees;
 
 namespace Stringline.Papers.Catalogue;
 
-/// <summary>What a paper needs to be told that is no fact of the job yet. <see cref="Paper.Takes"/> says which of these a paper looks at.</summary>
+/// <summary>
+/// What a paper needs to be told that is no fact of the job yet. <see cref="Paper.Takes"/> says which of these a paper looks at.
+/// </summary>
 public sealed record PaperOptions
 {
     /// <summary>Nothing said.</summary>

@@ -17,7 +17,8 @@ public static class Scrivener
     public static PacketOutcome Make(string paperId, JobFile job, Assessment assessment, PaperOptions options)
     {
         var shelved = Shelf.Papers.FirstOrDefault(p => p.Paper.Id == paperId)
-            ?? throw new ArgumentException($"No paper is called '{paperId}'. There are: {string.Join(", ", PaperCatalogue.All.Select(p => p.Id))}.", nameof(paperId));
+            ?? throw new ArgumentException($"No paper is called '{paperId}'. There are: "
+                + $"{string.Join(", ", PaperCatalogue.All.Select(p => p.Id))}.", nameof(paperId));
         return shelved.Make(new Matter(job, assessment, options));
     }
 }

@@ -47,10 +47,14 @@ internal sealed record ClaimFacts
     /// <summary>The demand, dollars and cents.</summary>
     public required decimal Demand { get; init; }
 
-    /// <summary>Whether one of those whom papers name is only reputed to be what it is called: that is stated on belief (Code Civ. Proc. § 446(a)).</summary>
+    /// <summary>
+    /// Whether one of those whom papers name is only reputed to be what it is called: that is stated on belief (Code Civ. Proc. § 446(a)).
+    /// </summary>
     public required bool SaysReputed { get; init; }
 
-    /// <summary>The works of improvement where there are several, each with what is due for it (Civ. Code § 8446(b)); empty where there is one.</summary>
+    /// <summary>
+    /// The works of improvement where there are several, each with what is due for it (Civ. Code § 8446(b)); empty where there is one.
+    /// </summary>
     public required IReadOnlyList<(string Text, decimal? Share)> Works { get; init; }
 
     /// <summary>The one of several structures that the claim is on, in words; null for the whole work.</summary>
@@ -60,7 +64,8 @@ internal sealed record ClaimFacts
     public bool IsDesignated => Works.Count > 1 && Works.All(w => w.Share is not null) && Works.Sum(w => w.Share!.Value) == Demand;
 
     /// <summary>Whether a share is there for each work, and together they are not the demand.</summary>
-    public bool IsSplitWrong => Works.Count > 1 && Works.All(w => w.Share is not null) && Demand > 0 && Works.Sum(w => w.Share!.Value) != Demand;
+    public bool IsSplitWrong =>
+        Works.Count > 1 && Works.All(w => w.Share is not null) && Demand > 0 && Works.Sum(w => w.Share!.Value) != Demand;
 
     /// <summary>Whether the claimant is a natural person who signs for himself or herself.</summary>
     public bool SignsForSelf => SignerTitle is null && Signer == Claimant;

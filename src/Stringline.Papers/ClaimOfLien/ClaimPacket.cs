@@ -28,11 +28,14 @@ public static class ClaimPacket
         JobFile job, Assessment assessment, RecorderOffice? office, bool draft, EarlierClaim? earlier, string? structure = null)
     {
         var measure = new Measure();
-        var facts = earlier is Conversion converted ? ClaimFacts.Of(job, assessment) with { Demand = converted.Unpaid } : ClaimFacts.Of(job, assessment);
+        var facts = earlier is Conversion converted ? ClaimFacts.Of(job, assessment) with { Demand = converted.Unpaid }
+            : ClaimFacts.Of(job, assessment);
         var one = structure is null ? null : OneStructure.Of(job, assessment, facts, structure);
         facts = one?.Facts ?? facts;
         var service = Service.Of(job, assessment.AsOf, earlier?.MailedAfter);
-        List<Refusal> refusals = [.. earlier?.Refusals ?? [], .. one?.Refusals ?? [], .. ClaimRefusals.Of(job, assessment, earlier, facts, service, office, measure)];
+        List<Refusal> refusals =
+            [.. earlier?.Refusals ?? [], .. one?.Refusals ?? [],
+            .. ClaimRefusals.Of(job, assessment, earlier, facts, service, office, measure)];
         if (refusals.Count > 0 && !draft)
             return new PacketOutcome.Refused(refusals);
         if (refusals.Find(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
@@ -40,7 +43,9 @@ public static class ClaimPacket
 
         var plan = ClaimPaper.Plan(facts, service, earlier, assessment.AsOf, draft);
         var claim = Press.Print(plan, measure);
-        var recorder = office ?? (facts.County is { } county ? RecorderTable.For(county, assessment.AsOf) : new RecorderOffice { County = "(county not named)" });
+        var recorder = office
+            ?? (facts.County is { } county ? RecorderTable.For(county, assessment.AsOf)
+            : new RecorderOffice { County = "(county not named)" });
         var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with { References = earlier is null ? 0 : 1 });
         var toldAtTheCounter = new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft);
         var sheet = Press.Print(toldAtTheCounter, measure);
@@ -68,8 +73,10 @@ public static class ClaimPacket
     public static void GetReady()
     {
         var made = new LocalDate(2026, 1, 1);
-        var printed = Press.Print(new PaperPlan { Title = "Ready", Foot = "Ready", Made = made, Blocks = [new Paragraph("Ready.", TypeStyle.Body)] });
-        PaperPreflight.Check(new PaperFile("ready.pdf", "Ready", printed.Pages, printed.Bytes), new PaperExpectations { Pages = printed.Pages });
+        var printed = Press.Print(new PaperPlan { Title = "Ready", Foot = "Ready", Made = made,
+            Blocks = [new Paragraph("Ready.", TypeStyle.Body)] });
+        PaperPreflight.Check(new PaperFile("ready.pdf", "Ready", printed.Pages, printed.Bytes),
+            new PaperExpectations { Pages = printed.Pages });
     }
 
     private static FeeRequest Request(ClaimFacts facts, Service service, int pages) => new()
@@ -77,7 +84,8 @@ public static class ClaimPacket
         Pages = pages,
         Parcels = facts.Parcels,
         Names = Math.Max(2, facts.Names.Count),
-        NamesAtEachAddress = [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => IndexNames.Of(null, g).Count).DefaultIfEmpty(1)],
+        NamesAtEachAddress =
+            [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => IndexNames.Of(null, g).Count).DefaultIfEmpty(1)],
         ConformedCopy = true,
         ServedWithCertificateOfMailing = service.Mailings.Any(m => m.Manner == Manner.CertificateOfMailing),
     };
@@ -95,7 +103,8 @@ public static class ClaimPacket
         [
             .. facts.Owners.Select(o => Clean(o.Name)).OfType<string>().Select(OneLine),
             .. facts.Owners.SelectMany(IndexNames.OfOwner).Select(n => n.Written),
-            .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal, facts.OnStructure }.OfType<string>(),
+            .. new[] { facts.Claimant, facts.Work, facts.Street, facts.Apn is { } apn ? OneLine(apn) : null, facts.Legal,
+                facts.OnStructure }.OfType<string>(),
             .. facts.Demand > 0 ? [Dollars(facts.Demand)] : Array.Empty<string>(),
             .. facts.IsDesignated ? facts.Works.Select(w => Dollars(w.Share!.Value)) : [],
         ],

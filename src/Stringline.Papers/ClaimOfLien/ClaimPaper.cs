@@ -35,7 +35,8 @@ internal static class ClaimPaper
         Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
         Blocks =
         [
-            .. Head(facts, earlier), .. Contents(facts), .. Signed(facts), Verification(facts), Notice(PrescribedText.NoticeOfMechanicsLien),
+            .. Head(facts, earlier), .. Contents(facts), .. Signed(facts), Verification(facts),
+            Notice(PrescribedText.NoticeOfMechanicsLien),
             .. service.Mailings.Select(m => ServiceAffidavit.Blocks(m)),
         ],
     };
@@ -47,28 +48,39 @@ internal static class ClaimPaper
     [
         new Heading(TitleOf(earlier).ToUpperInvariant(), TypeStyle.Title) { Before = 0 },
         new Heading(earlier?.Heads ?? Heads, TypeStyle.Body) { Before = 0 },
-        new Paragraph($"{facts.Claimant ?? "The undersigned"} (“claimant”) claims a mechanics lien under sections 8400 and following of the California Civil Code upon the real property described in paragraph 5 and the work of improvement there, and states:", TypeStyle.Body) { Before = 10 },
+        new Paragraph($"{facts.Claimant ?? "The undersigned"} (“claimant”) claims a mechanics lien under sections 8400 and following of "
+            + "the California Civil Code upon the real property described in paragraph 5 and the work of improvement there, and states:",
+            TypeStyle.Body) { Before = 10 },
         .. earlier is null ? [] : (Block[])[new Paragraph(earlier.Sentence, TypeStyle.BodyBold) { Before = 8 }],
     ];
 
     private static IEnumerable<Block> Contents(ClaimFacts facts)
     {
-        yield return new FieldRow("Claimant’s demand", facts.Demand > 0 ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."] : [null]) { Number = "1.", FirstStyle = TypeStyle.BodyBold };
-        yield return new FieldRow(facts.Owners.Count == 1 ? "Owner or reputed owner" : "Owners or reputed owners", [.. Owners(facts)]) { Number = "2." };
+        yield return new FieldRow("Claimant’s demand", facts.Demand > 0
+            ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."]
+            : [null]) { Number = "1.", FirstStyle = TypeStyle.BodyBold };
+        yield return new FieldRow(facts.Owners.Count == 1 ? "Owner or reputed owner" : "Owners or reputed owners",
+            [.. Owners(facts)]) { Number = "2." };
         yield return new FieldRow("Kind of work furnished by claimant", facts.Work) { Number = "3." };
         yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
         yield return new FieldRow("Site", [.. Site(facts)]) { Number = "5." };
-        yield return new FieldRow("Claimant", [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
+        yield return new FieldRow("Claimant",
+            [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
         if (facts.OnStructure is not null)
         {
             yield return new FieldRow("Work of improvement",
-                ["The structure named in paragraph 5 is one of several separate residential units, and a work of improvement of its own. The demand is the "
-                    + "amount due for it alone (Civil Code sections 8446 and 8448)."]) { Number = "7." };
+                ["The structure named in paragraph 5 is one of several separate residential units, and a work of improvement of its own. "
+                    + "The demand is the amount due for it alone (Civil Code sections 8446 and 8448)."]) { Number = "7." };
         }
 
         if (facts.IsDesignated)
-            yield return new FieldRow("Amount due for each work of improvement", [.. facts.Works.Select(w => $"{Dollars(w.Share!.Value)}: {OneLine(w.Text)}")]) { Number = "7." };
-        yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that follow are part of this claim.", TypeStyle.Body) { Before = 9 };
+        {
+            yield return new FieldRow("Amount due for each work of improvement",
+                [.. facts.Works.Select(w => $"{Dollars(w.Share!.Value)}: {OneLine(w.Text)}")]) { Number = "7." };
+        }
+
+        yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that "
+            + "follow are part of this claim.", TypeStyle.Body) { Before = 9 };
     }
 
     private static string? Lines(params IReadOnlyList<string?> parts) => Clean(string.Join('\n', parts));
@@ -78,7 +90,9 @@ internal static class ClaimPaper
     {
         if (facts.Owners.Count == 0)
             return [null];
-        var names = facts.Owners.Select(o => $"{OneLine(Clean(o.Name) ?? "")} ({Service.CapacityOf(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
+        var names = facts.Owners.Select(o =>
+            $"{OneLine(Clean(o.Name) ?? "")} "
+            + $"({Service.CapacityOf(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
         return
         [
             .. names,
@@ -100,7 +114,8 @@ internal static class ClaimPaper
         {
             facts.Street,
             facts.OnStructure,
-            facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}") + ", State of California" : null,
+            facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}")
+                + ", State of California" : null,
             facts.Apn is { } apn ? $"Assessor’s parcel number: {OneLine(apn)}" : null,
             facts.Legal is { } legal ? $"Legal description: {legal}" : null,
         }.OfType<string>();
@@ -121,22 +136,31 @@ internal static class ClaimPaper
             : [$"For claimant {facts.Claimant}"];
     }
 
-    /// <summary>Verified by the claimant, or by an agent within the agent's authority (Civ. Code §§ 8066, 8416(a)). The form of the oath is that of Code Civ. Proc. §§ 446 and 2015.5.</summary>
+    /// <summary>
+    /// Verified by the claimant, or by an agent within the agent's authority (Civ. Code §§ 8066, 8416(a)). The form of the oath is that of
+    /// Code Civ. Proc. §§ 446 and 2015.5.
+    /// </summary>
     private static Together Verification(ClaimFacts facts)
     {
         var who = facts.SignsForSelf
             ? "I am the claimant named in the foregoing claim of mechanics lien."
             : facts.SignerTitle is { } title
-                ? $"I am {title} of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to make this verification for the claimant."
-                : $"I am the agent of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to make this verification for the claimant.";
+                ? $"I am {title} of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to "
+                + "make this verification for the claimant."
+                : $"I am the agent of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized "
+                + "to make this verification for the claimant.";
         return new Together(
             new Heading("VERIFICATION", TypeStyle.Heading) { Before = 20 },
             new Paragraph($"{who} I have read the claim and know its contents. {Signing.OfKnowledge(facts.SaysReputed)}", TypeStyle.Body),
-            new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body),
+            new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and "
+                + "correct.", TypeStyle.Body),
             new Signature(facts.Signer, [.. Under(facts)]));
     }
 
-    /// <summary>The notice, letter for letter, in boldface of at least ten points (Civ. Code § 8416(a)(8)); its own first two lines are its headings.</summary>
+    /// <summary>
+    /// The notice, letter for letter, in boldface of at least ten points (Civ. Code § 8416(a)(8)); its own first two lines are its
+    /// headings.
+    /// </summary>
     internal static Together Notice(PrescribedText text) => new(
     [
         new Heading(text.Paragraphs[0], TypeStyle.Notice.At(12.5)) { Before = 22 },

@@ -12,7 +12,8 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ClaimRefusals
 {
     /// <summary>The reasons; none when the packet may be made.</summary>
-    public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, EarlierClaim? earlier, ClaimFacts facts, Service service, RecorderOffice? office, Measure measure) =>
+    public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, EarlierClaim? earlier, ClaimFacts facts, Service service,
+        RecorderOffice? office, Measure measure) =>
     [
         .. InTheWay(assessment, earlier, facts),
         .. Missing(job, facts), .. service.Refusals,
@@ -31,12 +32,17 @@ internal static class ClaimRefusals
     private static IEnumerable<Refusal> MayConvert(Assessment assessment, EarlierClaim? earlier)
     {
         if (earlier is null && assessment.Find(Law.DesignLien.Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } conversion)
-            yield return new Refusal("may-convert", conversion.Id, "The design professional’s lien that ended when work commenced may be converted.", "Make that claim with the paper converted-claim; none of the reasons here stands against it.", "Civ. Code § 8319");
+        {
+            yield return new Refusal("may-convert", conversion.Id,
+                "The design professional’s lien that ended when work commenced may be converted.",
+                "Make that claim with the paper converted-claim; none of the reasons here stands against it.", "Civ. Code § 8319");
+        }
     }
 
     /// <summary>What the law says must be mended first.</summary>
     private static IEnumerable<Refusal> Obstacles(IReadOnlyList<Law.Reasoning.Reason> obstacles) => obstacles.Select(o => new Refusal(
-        "law", "assessment", o.Text, string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the assessment says and asks for.")), o.Section));
+        "law", "assessment", o.Text, string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the "
+            + "assessment says and asks for.")), o.Section));
 
     /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
     private static IEnumerable<Refusal> Right(Assessment assessment)
@@ -46,9 +52,16 @@ internal static class ClaimRefusals
         {
             var finding = assessment.Find(id);
             if (finding is null)
-                yield return new Refusal("not-assessed", id, "The assessment has no such finding.", "A claim of lien is for private work whose facts can be assessed: see what the assessment says and asks for.", "Civ. Code § 8400");
+            {
+                yield return new Refusal("not-assessed", id, "The assessment has no such finding.",
+                    "A claim of lien is for private work whose facts can be assessed: see what the assessment says and asks for.",
+                    "Civ. Code § 8400");
+            }
             else if (finding.Standing == Standing.Lost)
-                yield return new Refusal("right-lost", id, $"{lost} {Why(finding)}", "See the reasons; a packet is made only while the right stands.", string.Join("; ", finding.Sections));
+            {
+                yield return new Refusal("right-lost", id, $"{lost} {Why(finding)}",
+                    "See the reasons; a packet is made only while the right stands.", string.Join("; ", finding.Sections));
+            }
         }
 
         var first = assessment.Find("claim-of-lien.first-day");
@@ -56,7 +69,8 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("not-ceased", "claim-of-lien.first-day",
                 $"The file does not show that the claimant's work has ended. {(first is null ? "" : Why(first))}".TrimEnd(),
-                "Add a \"furnishing-ended\" entry with its day. A claim recorded before the claimant has ceased to provide work (a direct contractor: has completed the direct contract) is premature.",
+                "Add a \"furnishing-ended\" entry with its day. A claim recorded before the claimant has ceased to provide work (a direct "
+                    + "contractor: has completed the direct contract) is premature.",
                 "Civ. Code §§ 8412, 8414");
         }
     }
@@ -64,57 +78,109 @@ internal static class ClaimRefusals
     private static IEnumerable<Refusal> Demand(ClaimFacts facts)
     {
         if (facts.Demand <= 0)
-            yield return new Refusal("demand-not-positive", "amount.demand", $"The demand after all just credits and offsets is {Dollars(facts.Demand)}.", "Nothing is left to claim; see the steps of the amount.", "Civ. Code § 8416(a)(1)");
+        {
+            yield return new Refusal("demand-not-positive", "amount.demand",
+                $"The demand after all just credits and offsets is {Dollars(facts.Demand)}.",
+                "Nothing is left to claim; see the steps of the amount.", "Civ. Code § 8416(a)(1)");
+        }
     }
 
     private static IEnumerable<Refusal> Missing(JobFile job, ClaimFacts facts)
     {
         if (facts.IsSplitWrong)
-            yield return new Refusal("shares-not-demand", "work.structures", $"The shares of the structures come to {Dollars(facts.Works.Sum(w => w.Share ?? 0m))}, and the demand is {Dollars(facts.Demand)}.", "Give each structure the amount that is due for it now, so that they come to the demand.", "Civ. Code § 8446(b)");
+        {
+            yield return new Refusal("shares-not-demand", "work.structures",
+                $"The shares of the structures come to {Dollars(facts.Works.Sum(w => w.Share ?? 0m))}, and the demand is "
+                + $"{Dollars(facts.Demand)}.", "Give each structure the amount that is due for it now, so that they come to the demand.",
+                "Civ. Code § 8446(b)");
+        }
+
         if (facts.Claimant is null)
             yield return Missing("claimant-name-missing", "claimant.name", "Add the claimant's full name.", "Civ. Code § 8416(a)");
         if (facts.Address is null)
             yield return Missing("claimant-address-missing", "claimant.address", "Add the claimant's address.", "Civ. Code § 8416(a)(6)");
         if (facts.Signer is null)
-            yield return Missing("signer-missing", "claimant.signer.name", "Add the name of the person who signs and verifies; it is typed under the signatures.", "Civ. Code § 8416(a)");
+        {
+            yield return Missing("signer-missing", "claimant.signer.name",
+                "Add the name of the person who signs and verifies; it is typed under the signatures.", "Civ. Code § 8416(a)");
+        }
+
         if (facts.Owners.Count == 0)
-            yield return new Refusal("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add one with the name on the deed. If the owner is not known, add the person reasonably believed to be the owner, with \"reputed\": true; the copy of the claim must go to that person.", "Civ. Code § 8416(a)(2), (a)(7); Gov. Code § 27288.1(a)");
+        {
+            yield return new Refusal("owner-missing", "parties", "No party with capacity \"owner\" is there.",
+                "Add one with the name on the deed. If the owner is not known, add the person reasonably believed to be the owner, with "
+                + "\"reputed\": true; the copy of the claim must go to that person.",
+                "Civ. Code § 8416(a)(2), (a)(7); Gov. Code § 27288.1(a)");
+        }
+
         if (facts.Work is null)
-            yield return Missing("work-missing", "contract.work", "Say in a few words what kind of work was furnished.", "Civ. Code § 8416(a)(3)");
+        {
+            yield return Missing("work-missing", "contract.work", "Say in a few words what kind of work was furnished.",
+                "Civ. Code § 8416(a)(3)");
+        }
+
         if (facts.HiredBy is null)
-            yield return new Refusal("hirer-missing", "claimant.hiredBy", job.Claimant.HiredBy is { Length: > 0 } id ? $"'{id}' is no party." : "Nothing is there.", "Name the party id of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+        {
+            yield return new Refusal("hirer-missing", "claimant.hiredBy", job.Claimant.HiredBy is { Length: > 0 } id
+                ? $"'{id}' is no party." : "Nothing is there.",
+                "Name the party id of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+        }
         else if (Clean(facts.HiredBy.Name) is null)
-            yield return new Refusal("hirer-missing", "claimant.hiredBy", "That party has no name.", "Add the name of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+        {
+            yield return new Refusal("hirer-missing", "claimant.hiredBy", "That party has no name.",
+                "Add the name of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+        }
+
         if (facts.Street is null && facts.Legal is null)
             yield return Missing("site-missing", "work.site", "Add the street address or the legal description.", "Civ. Code § 8416(a)(5)");
         if (facts.County is null)
-            yield return new Refusal("county-missing", "work.site.county", string.IsNullOrWhiteSpace(job.Work.Site.County) ? "Nothing is there." : $"'{job.Work.Site.County}' is no county of California.", "Name one of the 58 counties: the claim is recorded where the land lies.", "Civ. Code § 8060");
+        {
+            yield return new Refusal("county-missing", "work.site.county", string.IsNullOrWhiteSpace(job.Work.Site.County)
+                ? "Nothing is there." : $"'{job.Work.Site.County}' is no county of California.",
+                "Name one of the 58 counties: the claim is recorded where the land lies.", "Civ. Code § 8060");
+        }
     }
 
-    private static Refusal Missing(string id, string where, string right, string section) => new(id, where, "Nothing is there.", right, section);
+    private static Refusal Missing(string id, string where, string right, string section) =>
+        new(id, where, "Nothing is there.", right, section);
 
     private static IEnumerable<Refusal> Office(ClaimFacts facts, RecorderOffice? office)
     {
         if (office is not null && facts.County is not null && office.County != facts.County)
-            yield return new Refusal("wrong-county", "work.site.county", $"The site is in {facts.County} County, the recorder is that of {office.County} County.", "Record in the county of the site.", "Civ. Code § 8060");
+        {
+            yield return new Refusal("wrong-county", "work.site.county",
+                $"The site is in {facts.County} County, the recorder is that of {office.County} County.",
+                "Record in the county of the site.", "Civ. Code § 8060");
+        }
     }
 
     private static IEnumerable<Refusal> Room(ClaimFacts facts, Measure measure)
     {
         if (!new ReturnBlock(facts.Claimant ?? "", facts.Address ?? "").Fits(measure))
-            yield return new Refusal("return-block-full", "claimant.address", "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.", "Shorten the mailing address.", "Gov. Code § 27361.6");
+        {
+            yield return new Refusal("return-block-full", "claimant.address",
+                "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",
+                "Shorten the mailing address.", "Gov. Code § 27361.6");
+        }
     }
 
     private static IEnumerable<Refusal> Letters(ClaimFacts facts)
     {
-        List<string> texts = [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name, facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
+        List<string> texts =
+            [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name,
+            facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
             .Concat(facts.Works.Select(w => (string?)w.Text))
             .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)])).OfType<string>()];
-        foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(), "the texts of the claim"))
+        foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(),
+            "the texts of the claim"))
             yield return refusal;
         var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, LatinComposition.Of(t))).Distinct().ToList();
         if (missing.Count > 0)
-            yield return new Refusal("letters-missing", "the texts of the claim", $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents, as the deed does.", "Gov. Code § 27201(a)");
+        {
+            yield return new Refusal("letters-missing", "the texts of the claim",
+                $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
+                "Write it in Latin letters, with any accents, as the deed does.", "Gov. Code § 27201(a)");
+        }
     }
 
     private static string Why(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Text));

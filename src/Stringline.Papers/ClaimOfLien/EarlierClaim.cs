@@ -29,7 +29,8 @@ internal abstract record EarlierClaim(string Words, LocalDate? MailedAfter, IRea
 /// <param name="Words">The recorded claim in words.</param>
 /// <param name="MailedAfter">The day on which it was recorded: a copy mailed on or before it is that claim's.</param>
 /// <param name="Refusals">What is missing to name it.</param>
-internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnlyList<Refusal> Refusals) : EarlierClaim(Words, MailedAfter, Refusals)
+internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnlyList<Refusal> Refusals)
+    : EarlierClaim(Words, MailedAfter, Refusals)
 {
     /// <summary>Title.</summary>
     public const string Title = "Amended Claim of Mechanics Lien";
@@ -44,7 +45,10 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
     public override string Sentence => $"This claim amends the claim of mechanics lien {Words}.";
 
     /// <inheritdoc/>
-    public override string Warning => "An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether one recorded later reaches back to the first is not settled here (from memory): ask counsel. Until the first claim is released, plan to sue by its day, not by the later day of this one.";
+    public override string Warning =>
+        "An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether "
+        + "one recorded later reaches back to the first is not settled here (from memory): ask counsel. Until the first claim is released, "
+        + "plan to sue by its day, not by the later day of this one.";
 }
 
 /// <summary>The design professional's lien from which a claim is converted (Civ. Code § 8319).</summary>
@@ -52,7 +56,8 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
 /// <param name="MailedAfter">The day on which work commenced: a copy mailed on or before it is not this claim's.</param>
 /// <param name="Unpaid">What is unpaid of it, dollars and cents.</param>
 /// <param name="Refusals">What is missing to name it.</param>
-internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal Unpaid, IReadOnlyList<Refusal> Refusals) : EarlierClaim(Words, MailedAfter, Refusals)
+internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal Unpaid, IReadOnlyList<Refusal> Refusals)
+    : EarlierClaim(Words, MailedAfter, Refusals)
 {
     /// <summary>Title.</summary>
     public const string Title = "Claim of Mechanics Lien, Converted";
@@ -64,7 +69,9 @@ internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal 
     public override string FileName => "converted-claim-of-mechanics-lien.pdf";
 
     /// <inheritdoc/>
-    public override string Sentence => $"This claim is a converted design professional lien (Civil Code section 8319). It converts the claim of design professional’s lien {Words}, and is for the amount of that lien that is unpaid.";
+    public override string Sentence =>
+        $"This claim is a converted design professional lien (Civil Code section 8319). It converts the claim of design professional’s "
+        + $"lien {Words}, and is for the amount of that lien that is unpaid.";
 
     /// <inheritdoc/>
     public override string Heads => "California Civil Code sections 8319 and 8416";
@@ -73,5 +80,7 @@ internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal 
     public override string Deadline => Law.DesignLien.Conversion.Id;
 
     /// <inheritdoc/>
-    public override string Warning => "This claim needs no preliminary notice (§ 8319(a)(4)). It is effective from its own recording, and the 90 days to sue run from that day. An action on the design lien, if one was filed, is on a lien that has ended: bring this claim into it.";
+    public override string Warning =>
+        "This claim needs no preliminary notice (§ 8319(a)(4)). It is effective from its own recording, and the 90 days to sue run from "
+        + "that day. An action on the design lien, if one was filed, is on a lien that has ended: bring this claim into it.";
 }

@@ -14,5 +14,6 @@ internal sealed record Addressee(string Name, string? Address, string AddressIs,
 /// <param name="Day">Day of deposit; null leaves a blank.</param>
 /// <param name="Manner">By which mail; null leaves the boxes empty.</param>
 /// <param name="To">To whom.</param>
-/// <param name="CannotBeServed">The owners in whose place it went to the lender or direct contractor, because they cannot be served (Civ. Code § 8416(c)(2)); null where it went to an owner.</param>
+/// <param name="CannotBeServed">The owners in whose place it went to the lender or direct contractor, because they cannot be served (Civ.
+/// Code § 8416(c)(2)); null where it went to an owner.</param>
 internal sealed record Mailing(LocalDate? Day, Manner? Manner, IReadOnlyList<Addressee> To, IReadOnlyList<string>? CannotBeServed);

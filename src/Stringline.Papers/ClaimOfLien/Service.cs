@@ -29,7 +29,8 @@ internal sealed class Service
     /// <summary>Reads the job file as known on a day.</summary>
     /// <param name="job">The file.</param>
     /// <param name="asOf">The day.</param>
-    /// <param name="since">The day on which an earlier claim was recorded: what was mailed before it is that claim's; null for a first claim.</param>
+    /// <param name="since">The day on which an earlier claim was recorded: what was mailed before it is that claim's; null for a first
+    /// claim.</param>
     public static Service Of(JobFile job, LocalDate asOf, LocalDate? since = null)
     {
         var service = new Service(job);
@@ -45,7 +46,8 @@ internal sealed class Service
         Mailings = [.. sound
             .GroupBy(e => $"{LawText.IsoDay(((DayFact.Exact)e.On).Day)} {e.Manner}")
             .OrderBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner, [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace ? Owners() : null))];
+            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner,
+                [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace ? Owners() : null))];
         Done = Mailings.Count > 0;
         foreach (var entry in entries.Where(e => !ServiceOfClaim.IsGoodMail(e.Manner)))
             WrongManner(entry, good);
@@ -56,7 +58,9 @@ internal sealed class Service
         if (!Done && !job.In(PartyCapacity.Owner).Any(o => AddressOf(o) is not null) && job.In(PartyCapacity.Owner).Any())
         {
             refusals.Add(new Refusal("owner-address-missing", "parties", "No owner has an address to mail the copy to.",
-                "Add the residence or place of business as the owner's \"address\", or the owner's address on the building permit as work.permit.ownerAddress. If no owner can be reached by mail, mail to the construction lender or direct contractor and enter that mailing as \"claim-served\".",
+                "Add the residence or place of business as the owner's \"address\", or the owner's address on the building permit as "
+                + "work.permit.ownerAddress. If no owner can be reached by mail, mail to the construction lender or direct contractor and "
+                + "enter that mailing as \"claim-served\".",
                 "Civ. Code § 8416(a)(7), (c)"));
         }
     }
@@ -72,29 +76,48 @@ internal sealed class Service
         }
 
         if (entry.To.Count == 0)
-            refusals.Add(new Refusal("served-nobody", $"{entry.Path}.to", "Nobody is named.", "Name the party ids to whom the copy was mailed.", "Civ. Code § 8416(a)(7)"));
+        {
+            refusals.Add(new Refusal("served-nobody", $"{entry.Path}.to", "Nobody is named.",
+                "Name the party ids to whom the copy was mailed.", "Civ. Code § 8416(a)(7)"));
+        }
+
         foreach (var id in entry.To)
         {
             if (job.Party(id) is not { } party)
-                refusals.Add(new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{id}' is no party.", "Name ids that stand in \"parties\".", "Civ. Code § 8416(a)(7)"));
+            {
+                refusals.Add(new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{id}' is no party.",
+                    "Name ids that stand in \"parties\".", "Civ. Code § 8416(a)(7)"));
+            }
             else if (ServiceOfClaim.IsNamed(party) && AddressOf(party) is null)
-                refusals.Add(new Refusal("served-address-missing", $"parties[{IndexOf(party)}].address", $"{party.Name} was served, but no address is there.", "Add the address to which the copy was mailed.", "Civ. Code § 8416(a)(7)"));
+            {
+                refusals.Add(new Refusal("served-address-missing", $"parties[{IndexOf(party)}].address",
+                    $"{party.Name} was served, but no address is there.", "Add the address to which the copy was mailed.",
+                    "Civ. Code § 8416(a)(7)"));
+            }
         }
 
         if (refusals.Count == before && Recipients(entry).Count == 0)
         {
             refusals.Add(new Refusal("served-wrong-person", $"{entry.Path}.to", "The copy went to nobody whom the section names.",
-                "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.", "Civ. Code § 8416(c)"));
+                "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
+                "Civ. Code § 8416(c)"));
         }
 
-        foreach (var boxed in Recipients(entry).Where(p => p is { Capacity: PartyCapacity.Owner, AddressKind: AddressKind.PostOfficeBox } && Clean(p.Address) is not null))
+        foreach (var boxed in Recipients(entry)
+            .Where(p => p is { Capacity: PartyCapacity.Owner, AddressKind: AddressKind.PostOfficeBox } && Clean(p.Address) is not null))
         {
-            refusals.Add(new Refusal("served-post-office-box", $"parties[{IndexOf(boxed)}].addressKind", $"The copy to {OneLine(boxed.Name)} went to a post-office box or private mailbox.",
-                "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)"));
+            refusals.Add(new Refusal("served-post-office-box", $"parties[{IndexOf(boxed)}].addressKind",
+                $"The copy to {OneLine(boxed.Name)} went to a post-office box or private mailbox.",
+                "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the "
+                + "construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)"));
         }
 
         foreach (var other in entry.To.Select(job.Party).OfType<Party>().Where(p => !ServiceOfClaim.IsNamed(p)))
-            notes.Add($"The copy to {OneLine(other.Name)} is an extra: it is not service under § 8416(c) and is left out of the affidavit.");
+        {
+            notes.Add($"The copy to {OneLine(other.Name)} is an extra: it is not service under § 8416(c) and is left out of the "
+                + "affidavit.");
+        }
+
         return refusals.Count == before;
     }
 
@@ -103,16 +126,20 @@ internal sealed class Service
         var how = Words(entry.Manner);
         if (entry.To.Count > 0 && entry.To.All(id => good.Exists(g => g.To.Contains(id))))
         {
-            notes.Add($"The copy sent by {how} ({entry.Path}) does not count under § 8416(c) and is left out of the affidavit; the mailing to the same persons does.");
+            notes.Add($"The copy sent by {how} ({entry.Path}) does not count under § 8416(c) and is left out of the affidavit; the mailing "
+                + "to the same persons does.");
             return;
         }
 
         refusals.Add(new Refusal("served-wrong-manner", $"{entry.Path}.manner", $"The copy went by {how}.",
-            "A copy of a claim of lien goes only by registered mail, certified mail, or first-class mail with a certificate of mailing, postage prepaid. Hand and courier do not count here, though they do for other notices, and a claim not served as the section says is unenforceable. Mail a copy by one of the three and enter that mailing.",
+            "A copy of a claim of lien goes only by registered mail, certified mail, or first-class mail with a certificate of mailing, "
+            + "postage prepaid. Hand and courier do not count here, though they do for other notices, and a claim not served as the "
+            + "section says is unenforceable. Mail a copy by one of the three and enter that mailing.",
             "Civ. Code § 8416(c), (e)"));
     }
 
-    // The lender or direct contractor takes an owner's place only where the owner cannot be served (§ 8416(c)(2)): one with an address is tried first.
+    // The lender or direct contractor takes an owner's place only where the owner cannot be served (§ 8416(c)(2)): one with an address is
+    // tried first.
     private void WhoIsLeft(List<ClaimServed> good)
     {
         foreach (var owner in job.In(PartyCapacity.Owner))
@@ -121,25 +148,33 @@ internal sealed class Service
                 continue;
             if (AddressOf(owner) is not null)
             {
-                refusals.Add(new Refusal("owner-not-served", $"parties[{IndexOf(owner)}]", $"No mailing of a copy to {OneLine(owner.Name)} is entered, though the file has an address.",
-                    "Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and enter it as \"claim-served\". A copy to the lender or direct contractor takes its place only if the owner cannot be served by these mails.",
+                refusals.Add(new Refusal("owner-not-served", $"parties[{IndexOf(owner)}]",
+                    $"No mailing of a copy to {OneLine(owner.Name)} is entered, though the file has an address.",
+                    "Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and "
+                        + "enter it as \"claim-served\". A copy to the lender or direct contractor takes its place only if the owner "
+                        + "cannot be served by these mails.",
                     "Civ. Code § 8416(a)(7), (c)"));
             }
             else
             {
                 notes.Add(Mailings.All(m => m.CannotBeServed is not null)
-                    ? "The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why."
-                    : $"No mailing is entered to {OneLine(owner.Name)}, of whom no address is known. Mail each owner a copy and have it in an affidavit before recording.");
+                    ? "The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by "
+                    + "these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why."
+                    : $"No mailing is entered to {OneLine(owner.Name)}, of whom no address is known. Mail each owner a copy and have it in "
+                    + "an affidavit before recording.");
             }
         }
     }
 
-    private IReadOnlyList<string> Owners() => [.. job.In(PartyCapacity.Owner).Select(o => OneLine(Clean(o.Name) ?? "")).Where(n => n.Length > 0)];
+    private IReadOnlyList<string> Owners() =>
+        [.. job.In(PartyCapacity.Owner).Select(o => OneLine(Clean(o.Name) ?? "")).Where(n => n.Length > 0)];
 
-    private IReadOnlyList<Party> Recipients(ClaimServed entry) => [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
+    private IReadOnlyList<Party> Recipients(ClaimServed entry) =>
+        [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
 
     private Addressee To(Party party, string? article) =>
-        new(OneLine(Clean(party.Name) ?? ""), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number ? Article(number) : null);
+        new(OneLine(Clean(party.Name) ?? ""), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number
+            ? Article(number) : null);
 
     private string? AddressOf(Party party) =>
         Clean(ServiceOfClaim.AddressOf(party, job.Work));

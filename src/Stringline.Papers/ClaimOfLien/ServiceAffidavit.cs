@@ -16,7 +16,8 @@ internal static class ServiceAffidavit
     [
         new Heading("PROOF OF SERVICE AFFIDAVIT", TypeStyle.Heading) { Before = 24 },
         new Heading("Civil Code section 8416, subdivisions (a)(7) and (c)", TypeStyle.Body) { Before = 0 },
-        new Paragraph("I served a true copy of the foregoing Claim of Mechanics Lien, together with the Notice of Mechanics Lien that is part of it, as follows:", TypeStyle.Body) { Before = 10 },
+        new Paragraph("I served a true copy of the foregoing Claim of Mechanics Lien, together with the Notice of Mechanics Lien that is "
+            + "part of it, as follows:", TypeStyle.Body) { Before = 10 },
         new FieldRow("Served by (name)", (string?)null),
         new FieldRow("Date of deposit", mailing.Day is { } day ? Day(day) : null),
         new FieldRow("Place of deposit (post office, city, state)", (string?)null),
@@ -24,12 +25,15 @@ internal static class ServiceAffidavit
         Box("registered mail", mailing.Manner == Manner.RegisteredMail),
         Box("certified mail", mailing.Manner == Manner.CertifiedMail),
         Box("first-class mail with a certificate of mailing", mailing.Manner == Manner.CertificateOfMailing),
-        new Paragraph("On that date and at that place I deposited the copy in the United States mail in a sealed envelope, postage prepaid for the manner marked above, addressed to each person named here at the address shown:", TypeStyle.Body) { Before = 10, WithNext = true },
+        new Paragraph("On that date and at that place I deposited the copy in the United States mail in a sealed envelope, postage prepaid "
+            + "for the manner marked above, addressed to each person named here at the address shown:", TypeStyle.Body) { Before = 10,
+            WithNext = true },
         new Table(
             [new Column("Person served, and address", 0.46), new Column("Title or capacity", 0.22), new Column("Article number", 0.32)],
             [.. mailing.To.Select(t => Row(t, mailing.Manner))]),
         .. mailing.CannotBeServed is { } owners ? InPlace(owners) : [],
-        new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body) { Before = 10 },
+        new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and "
+            + "correct.", TypeStyle.Body) { Before = 10 },
         new Signature(null),
     ]);
 
@@ -42,12 +46,15 @@ internal static class ServiceAffidavit
         to.Article ?? (manner == Manner.CertificateOfMailing ? "none" : "____________________"),
     ];
 
-    /// <summary>Only where the owner cannot be served by these mails may the copy go to lender or contractor (Civ. Code § 8416(c)(2)).</summary>
+    /// <summary>
+    /// Only where the owner cannot be served by these mails may the copy go to lender or contractor (Civ. Code § 8416(c)(2)).
+    /// </summary>
     private static IEnumerable<Block> InPlace(IReadOnlyList<string> owners) =>
     [
         new FieldRow("Owner or reputed owner", owners.Count == 0 ? [null] : [.. owners]),
         new FieldRow("Address tried, and how", (string?)null),
-        new Paragraph("That owner or reputed owner cannot be served in the manner described, because:", TypeStyle.Body) { Before = 10, WithNext = true },
+        new Paragraph("That owner or reputed owner cannot be served in the manner described, because:", TypeStyle.Body) { Before = 10,
+            WithNext = true },
         new FieldRow("", null, null) { LabelWidth = 0 },
     ];
 }

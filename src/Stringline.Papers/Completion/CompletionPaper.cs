@@ -8,7 +8,9 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Completion;
 
-/// <summary>The owner's notice of completion (Civ. Code § 8182), signed and verified by the owner, recorded on or within 15 days after completion.</summary>
+/// <summary>
+/// The owner's notice of completion (Civ. Code § 8182), signed and verified by the owner, recorded on or within 15 days after completion.
+/// </summary>
 internal static class CompletionPaper
 {
     /// <summary>The paper.</summary>
@@ -23,11 +25,22 @@ internal static class CompletionPaper
         const string section = "Civ. Code § 8182(b)";
         var owner = matter.Owner;
         if (owner is null)
-            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner who records the notice.", section);
-        var address = owner is null ? null : matter.Need(matter.AddressOf(owner), "owner-address-missing", $"{matter.PathOf(owner)}.address", "Add the owner's address.", section);
-        var completed = matter.Need(matter.Options.Day ?? OfFile(matter), "completion-missing", "--day", "Say the day of completion, such as --day 2026-05-18, or enter it as \"completed\".", section);
+        {
+            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner who records the notice.",
+                section);
+        }
+
+        var address = owner is null ? null
+            : matter.Need(matter.AddressOf(owner), "owner-address-missing", $"{matter.PathOf(owner)}.address", "Add the owner's address.",
+            section);
+        var completed = matter.Need(matter.Options.Day ?? OfFile(matter), "completion-missing", "--day",
+            "Say the day of completion, such as --day 2026-05-18, or enter it as \"completed\".", section);
         if (matter.In(PartyCapacity.DirectContractor).Count == 0 && matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
-            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.", "Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
+        {
+            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.",
+                "Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
+        }
+
         var time = completed is { } day ? OwnersNotice.TimeFor(matter.Assessment, day) : null;
         if (completed is { } done && time is not null)
             InTime(matter, done, time);
@@ -39,11 +52,14 @@ internal static class CompletionPaper
         leaf.Head("California Civil Code section 8182");
         leaf.Say(contract is null
             ? "Notice is given that the work of improvement described here has been completed."
-            : "Notice is given that the direct contract described in paragraphs 4 and 5, for a portion of the work of improvement described here, has been completed (Civil Code section 8186).");
-        leaf.Field("Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}").DefaultIfEmpty(null)]);
+            : "Notice is given that the direct contract described in paragraphs 4 and 5, for a portion of the work of improvement "
+            + "described here, has been completed (Civil Code section 8186).");
+        leaf.Field("Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}")
+            .DefaultIfEmpty(null)]);
         leaf.Field("Nature of the owner’s interest in the property", Clean(matter.Options.Words));
         leaf.Field("Date of completion", completed is { } on ? Day(on) : null);
-        leaf.Field(contract is null ? "Direct contractor" : "Direct contractor under the contract that is completed", contract is null ? Contractors(matter) : [contract.Contractor]);
+        leaf.Field(contract is null ? "Direct contractor" : "Direct contractor under the contract that is completed", contract is null
+            ? Contractors(matter) : [contract.Contractor]);
         if (contract is not null)
         {
             leaf.Field("Work provided under that contract", contract.Work);
@@ -51,7 +67,8 @@ internal static class CompletionPaper
                 leaf.Field("Other direct contractors", others);
         }
 
-        leaf.Field("Construction lender, if any", [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("none known")]);
+        leaf.Field("Construction lender, if any",
+            [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("none known")]);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         Signing.VerifyOwner(leaf, "notice of completion");
@@ -61,15 +78,22 @@ internal static class CompletionPaper
             [
                 "This is the owner’s paper. It is made from a claimant’s job file to rehearse the job, or for an owner who keeps one.",
                 .. completed is { } c && time is not null ? When(matter, c, time) : [],
-                contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
+                contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "
+                    + "who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong "
+                    + "day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
             ],
             Steps =
             [
-                "If whoever signs took the property over since the work began, add the name and address of the one who transferred it (§ 8182(c)(2)).",
-                .. contract is null && matter.Job.Work.SeveralDirectContracts != false ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor with --to (§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
+                "If whoever signs took the property over since the work began, add the name and address of the one who transferred it (§ "
+                    + "8182(c)(2)).",
+                .. contract is null && matter.Job.Work.SeveralDirectContracts != false
+                ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor with --to "
+                + "(§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
                 "The owner, or any co-owner, signs and verifies in ink (§ 8182(b), (e)).",
             ],
-            After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of up to four units need not."],
+            After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
+                + "preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of "
+                + "up to four units need not."],
             Recording = new Recording(RecordedPaperKind.NoticeOfCompletion, false, 0,
                 "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287)."),
         });
@@ -94,16 +118,24 @@ internal static class CompletionPaper
 
     private static string[] When(Matter matter, LocalDate completed, TimeToRecord time) =>
     [
-        $"Record it on {Day(completed)} or within {OwnersNotice.RecordingDays} days after: plan on {DayOfWeek(time.PlanOn)}. Earlier or later it has no effect (§ 8182(a), (d)).",
-        .. matter.AsOf > time.Last ? [$"The fifteenth day, {DayOfWeek(time.Last)}, is past. That a closed office carries it to {DayOfWeek(time.Latest)} is an argument: a claimant may say that the notice came too late."] : Array.Empty<string>(),
+        $"Record it on {Day(completed)} or within {OwnersNotice.RecordingDays} days after: plan on {DayOfWeek(time.PlanOn)}. Earlier or "
+            + "later it has no effect (§ 8182(a), (d)).",
+        .. matter.AsOf > time.Last ? [$"The fifteenth day, {DayOfWeek(time.Last)}, is past. That a closed office carries it to "
+            + $"{DayOfWeek(time.Latest)} is an argument: a claimant may say that the notice came too late."] : Array.Empty<string>(),
     ];
 
     private static void InTime(Matter matter, LocalDate completed, TimeToRecord time)
     {
         if (completed > matter.AsOf)
-            matter.Refuse("not-complete", "--day", $"{Day(completed)} is after {Day(matter.AsOf)}.", "A notice recorded before completion has no effect: wait.", "Civ. Code § 8182(a)");
+        {
+            matter.Refuse("not-complete", "--day", $"{Day(completed)} is after {Day(matter.AsOf)}.",
+                "A notice recorded before completion has no effect: wait.", "Civ. Code § 8182(a)");
+        }
         else if (matter.AsOf > time.Latest)
-            matter.Refuse("too-late", "--day", $"More than {OwnersNotice.RecordingDays} days have passed since {Day(completed)}.", "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
+        {
+            matter.Refuse("too-late", "--day", $"More than {OwnersNotice.RecordingDays} days have passed since {Day(completed)}.",
+                "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
+        }
     }
 
     /// <summary>One direct contract of several, completed by itself (Civ. Code §§ 8182(c)(1), 8186).</summary>
@@ -120,7 +152,9 @@ internal static class CompletionPaper
                 return new OneContract(Claimant(matter)[0], matter.Facts.Work);
             if (matter.Named(matter.Options.To) is [{ Capacity: PartyCapacity.DirectContractor } contractor])
                 return new OneContract(NoticeContents.Person(matter, contractor), null);
-            matter.Refuse("not-one-contractor", "--to", "One direct contractor is to be named.", "Name the party id of the direct contractor whose contract is complete, or \"claimant\" where it is the claimant's own.", "Civ. Code § 8186");
+            matter.Refuse("not-one-contractor", "--to", "One direct contractor is to be named.",
+                "Name the party id of the direct contractor whose contract is complete, or \"claimant\" where it is the claimant's own.",
+                "Civ. Code § 8186");
             return null;
         }
     }

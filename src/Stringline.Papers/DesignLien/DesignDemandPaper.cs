@@ -6,7 +6,10 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.DesignLien;
 
-/// <summary>The design professional's notice to the landowner of the demand, the default and the amount, at least 10 days before the claim is recorded (Civ. Code § 8304).</summary>
+/// <summary>
+/// The design professional's notice to the landowner of the demand, the default and the amount, at least 10 days before the claim is
+/// recorded (Civ. Code § 8304).
+/// </summary>
 internal static class DesignDemandPaper
 {
     private const string Section = "Civ. Code § 8304";
@@ -25,27 +28,38 @@ internal static class DesignDemandPaper
         matter.NotIfLost("design-lien.last-day", "The time to record is over.");
         matter.NotIfLost("design-lien.demand-last-day", "Ten days no longer fit between this notice and the last day to record.");
         if (matter.Facts.Owners.Count == 0)
-            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the landowner with the name on the deed.", Section);
+        {
+            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.",
+                "Add the landowner with the name on the deed.", Section);
+        }
+
         var to = Addressees.WithAddress(matter, matter.Facts.Owners, Section);
         var leaf = new Leaf("design-professionals-demand.pdf", "Design Professional’s Demand and Notice of Default");
         leaf.Head("California Civil Code section 8304");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for services under its written contract with the landowner, and gives notice of the default stated in paragraph 2. If it is not paid, a claim of design professional’s lien may be recorded against the property 10 days or more after this notice is given.");
+        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for services under its written contract "
+            + "with the landowner, and gives notice of the default stated in paragraph 2. If it is not paid, a claim of design "
+            + "professional’s lien may be recorded against the property 10 days or more after this notice is given.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, DesignLienPaper.Amount(matter), Section));
-        leaf.Field("Default", Clean(matter.Options.Words) ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
+        leaf.Field("Default", Clean(matter.Options.Words)
+            ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
             matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant’s full name.", Section),
             matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant’s address.", Section)]);
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were rendered.", "Civ. Code § 8300"));
+        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
+            + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, Section);
         return new Bundle([leaf], new Guide
         {
-            First = ["The claim may be recorded no sooner than 10 days after this notice is given, and only while the work has not commenced (§ 8304). Count from the day that can be proved."],
+            First = ["The claim may be recorded no sooner than 10 days after this notice is given, and only while the work has not "
+                + "commenced (§ 8304). Count from the day that can be proved."],
             To = to,
-            Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of notice, is safe.",
-            Steps = ["Say in paragraph 2 what the owner failed to do, with --words, if it is more than not paying.", "Sign and date in ink; mail one to each owner and keep the receipts."],
+            Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
+                + "notice, is safe.",
+            Steps = ["Say in paragraph 2 what the owner failed to do, with --words, if it is more than not paying.",
+                "Sign and date in ink; mail one to each owner and keep the receipts."],
             After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and \"ofDefault\": true."],
         });
     }

@@ -20,7 +20,8 @@ internal static class DesignLienPaper
 
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("design-lien", "Claim of Design Professional’s Lien", "Civ. Code §§ 8302, 8304, 8306", PaperUse.Recorded, [WorkKind.Private],
+        new Paper("design-lien", "Claim of Design Professional’s Lien", "Civ. Code §§ 8302, 8304, 8306", PaperUse.Recorded,
+            [WorkKind.Private],
             "A design professional hired by the landowner, before the work commences.")
         { Deadline = "design-lien.last-day" },
         Write);
@@ -31,17 +32,21 @@ internal static class DesignLienPaper
         matter.NotIfLost("design-lien.right", "The right to a design professional’s lien is lost.");
         matter.NotIfLost("design-lien.last-day", "The time to record is over.");
         var demand = Demanded(matter);
-        var leaf = new Leaf("claim-of-design-professionals-lien.pdf", "Claim of Design Professional’s Lien") { Return = RecordedClaims.Return(matter) };
+        var leaf = new Leaf("claim-of-design-professionals-lien.pdf",
+            "Claim of Design Professional’s Lien") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code sections 8300 and following");
-        leaf.Say($"{matter.Facts.Claimant ?? "The undersigned"} (“claimant”) claims a design professional’s lien upon the real property described in paragraph 4, and states:");
+        leaf.Say($"{matter.Facts.Claimant ?? "The undersigned"} (“claimant”) claims a design professional’s lien upon the real property "
+            + "described in paragraph 4, and states:");
         leaf.Field("Design professional", [Name(matter), .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, Amount(matter), Section));
         leaf.Field("Current owner of record", OwnersOfRecord(matter));
         leaf.Field("Site", Site(matter));
         leaf.Field("Building permit or other approval", Permit(matter));
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were rendered.", "Civ. Code § 8300"));
+        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
+            + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
-        leaf.Field("Notice of demand and default", demand is null ? null : $"Given to the owner on {Day(demand.Value)}, at least 10 days before this claim is recorded. The amount remains unpaid.");
+        leaf.Field("Notice of demand and default", demand is null ? null
+            : $"Given to the owner on {Day(demand.Value)}, at least 10 days before this claim is recorded. The amount remains unpaid.");
         leaf.Say("The work of improvement for which the services were rendered has not commenced.");
         Signing.Claimant(leaf, matter, Section);
         Signing.Verify(leaf, matter, "claim", Section);
@@ -52,28 +57,50 @@ internal static class DesignLienPaper
     public static void OnlyDesigners(Matter matter)
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DesignProfessional)
-            matter.Refuse("not-a-design-professional", "claimant.role", $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.", "This lien is for a design professional under a written contract with the landowner.", "Civ. Code § 8300");
+        {
+            matter.Refuse("not-a-design-professional", "claimant.role",
+                $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.",
+                "This lien is for a design professional under a written contract with the landowner.", "Civ. Code § 8300");
+        }
+
         if (matter.Facts.HiredBy is null)
-            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the landowner: the lien needs a contract with the landowner itself.", "Civ. Code § 8300");
+        {
+            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.",
+                "Name the party id of the landowner: the lien needs a contract with the landowner itself.", "Civ. Code § 8300");
+        }
     }
 
     /// <summary>What the lien is for: neither preliminary notice nor a waiver form limits it (Civ. Code §§ 8302(b), 8308).</summary>
     public static decimal Amount(Matter matter) => matter.Assessment.AmountOf(Remedy.DesignLien)?.Demand ?? 0m;
 
-    /// <summary>The day of the notice of default from which 10 days have run: one that covers the amount, since the claim is verified.</summary>
+    /// <summary>
+    /// The day of the notice of default from which 10 days have run: one that covers the amount, since the claim is verified.
+    /// </summary>
     private static LocalDate? Demanded(Matter matter)
     {
         if (matter.Assessment.Find("design-lien.first-day") is not { } first)
         {
-            matter.Refuse("no-demand", "entries", "No demand on the owner is entered.", "Give notice of the demand, the default and the amount (paper design-lien-demand), and enter it as \"payment-demanded\". The claim may be recorded 10 days later.", NoticeSection);
+            matter.Refuse("no-demand", "entries", "No demand on the owner is entered.",
+                "Give notice of the demand, the default and the amount (paper design-lien-demand), and enter it as \"payment-demanded\". "
+                + "The claim may be recorded 10 days later.", NoticeSection);
             return null;
         }
 
         if (first is { Standing: Standing.NotYet, Band: { } band })
-            matter.Refuse("too-early", first.Id, $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.", $"Record on {Day(band.Earliest.Day)} or after.", NoticeSection);
+        {
+            matter.Refuse("too-early", first.Id, $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.",
+                $"Record on {Day(band.Earliest.Day)} or after.", NoticeSection);
+        }
         else if (first.Standing is not Standing.Open)
-            matter.Refuse("no-notice-of-default", first.Id, string.Join(" ", first.Why.Select(w => w.Text)), $"Give notice of the demand, the default and its amount now (paper design-lien-demand), at least 10 days before recording. If the demand was such a notice for the whole amount, say \"ofDefault\": true on its entry.{string.Concat(first.Questions.Select(q => " " + q.Text))}", NoticeSection);
-        return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>().Select(d => (LocalDate?)d.Day).FirstOrDefault();
+        {
+            matter.Refuse("no-notice-of-default", first.Id, string.Join(" ", first.Why.Select(w => w.Text)),
+                $"Give notice of the demand, the default and its amount now (paper design-lien-demand), at least 10 days before recording. "
+                + "If the demand was such a notice for the whole amount, say \"ofDefault\": true on its "
+                + $"entry.{string.Concat(first.Questions.Select(q => " " + q.Text))}", NoticeSection);
+        }
+
+        return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>()
+            .Select(d => (LocalDate?)d.Day).FirstOrDefault();
     }
 
     private static string? Name(Matter matter) =>
@@ -82,50 +109,68 @@ internal static class DesignLienPaper
     private static IReadOnlyList<string?> OwnersOfRecord(Matter matter)
     {
         foreach (var reputed in matter.Facts.Owners.Where(o => o.Reputed))
-            matter.Refuse("owner-not-of-record", $"{matter.PathOf(reputed)}.reputed", $"{OneLine(reputed.Name)} is only reputed to be the owner.", "Take the name from the deed: the claim states the current owner of record.", Section);
+        {
+            matter.Refuse("owner-not-of-record", $"{matter.PathOf(reputed)}.reputed",
+                $"{OneLine(reputed.Name)} is only reputed to be the owner.",
+                "Take the name from the deed: the claim states the current owner of record.", Section);
+        }
+
         return RecordedClaims.Owners(matter);
     }
 
     private static IReadOnlyList<string?> Site(Matter matter)
     {
         if (matter.Facts.Legal is null)
-            matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.", "Add the legal description from the deed: the claim states it.", Section);
+        {
+            matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.",
+                "Add the legal description from the deed: the claim states it.", Section);
+        }
+
         return NoticeContents.Site(matter);
     }
 
     private static string? Permit(Matter matter)
     {
         var permit = matter.Job.Work.Permit;
-        var number = matter.Need(permit?.Number, "permit-missing", "work.permit.number", "Add the number of the building permit or other governmental approval that was obtained with the services; without one there is no such lien.", "Civ. Code § 8302");
+        var number = matter.Need(permit?.Number, "permit-missing", "work.permit.number",
+            "Add the number of the building permit or other governmental approval that was obtained with the services; without one there "
+            + "is no such lien.", "Civ. Code § 8302");
         return number is null ? null : $"No. {number}{(Clean(permit?.Authority) is { } by ? $", {OneLine(by)}" : "")}";
     }
 
     private static string? Contract(Matter matter) =>
-        matter.Job.Contract.On is { } on ? $"Written contract with the landowner of {Day(on)}" : matter.Job.Contract.Written == true ? "Written contract with the landowner" : null;
+        matter.Job.Contract.On is { } on ? $"Written contract with the landowner of {Day(on)}" : matter.Job.Contract.Written == true
+            ? "Written contract with the landowner" : null;
 
     private static Guide Guide(Matter matter) => new()
     {
         First =
         [
-            "Look at the site on the morning you record. Once work has commenced there is no such lien; the mechanics lien of § 8400 takes its place (§§ 8304, 8306, 8310).",
+            "Look at the site on the morning you record. Once work has commenced there is no such lien; the mechanics lien of § 8400 takes "
+                + "its place (§§ 8304, 8306, 8310).",
             "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
-            "There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under $100,000 (§ 8318).",
+            "There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under $100,000 (§ "
+                + "8318).",
             .. matter.Assessment.Find("design-lien.right")?.Questions.Select(q => "The file leaves open: " + q.Text) ?? [],
         ],
         Steps =
         [
             "Sign and verify in ink before a notary.",
-            "Record in the county of the site, at least 10 days after the notice of the demand and no later than 90 days after you knew or had reason to know that the work will not be commenced (§§ 8304, 8312).",
+            "Record in the county of the site, at least 10 days after the notice of the demand and no later than 90 days after you knew or "
+                + "had reason to know that the work will not be commenced (§§ 8304, 8312).",
             "No section has a copy served on the owner; mail one by certified mail all the same, as § 8416 would ask for.",
         ],
         After =
         [
             "Enter it in the job file as \"claim-recorded\" with \"lien\": \"design\", its day, amount and instrument number.",
-            "The lien ends 90 days after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it ended by commencement, record a mechanics lien within 30 days that says it is a converted design professional lien (§ 8319; paper converted-claim).",
+            "The lien ends 90 days after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it "
+                + "ended by commencement, record a mechanics lien within 30 days that says it is a converted design professional lien (§ "
+                + "8319; paper converted-claim).",
             "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); paper design-lien-release).",
         ],
         Recording = new Recording(RecordedPaperKind.Other, true, 0,
-            "Gov. Code § 27287 spares a claim of lien under § 8416 the notary. This is no such claim, so it is prepared to be acknowledged, which is the safer reading; ask the office."),
+            "Gov. Code § 27287 spares a claim of lien under § 8416 the notary. This is no such claim, so it is prepared to be "
+            + "acknowledged, which is the safer reading; ask the office."),
     };
 }

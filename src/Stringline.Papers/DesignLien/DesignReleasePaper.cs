@@ -9,8 +9,8 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.DesignLien;
 
 /// <summary>
-/// The document of satisfaction and release, whole or in part, that a design professional shall record once the landowner has satisfied its lien to
-/// that extent (Civ. Code § 8306(c)). Named by its number and acknowledged like every release (Gov. Code §§ 27287, 27361.6).
+/// The document of satisfaction and release, whole or in part, that a design professional shall record once the landowner has satisfied its
+/// lien to that extent (Civ. Code § 8306(c)). Named by its number and acknowledged like every release (Gov. Code §§ 27287, 27361.6).
 /// </summary>
 internal static class DesignReleasePaper
 {
@@ -18,7 +18,8 @@ internal static class DesignReleasePaper
 
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("design-lien-release", "Satisfaction and Release of Design Professional’s Lien", "Civ. Code § 8306(c); Gov. Code §§ 27287, 27361.6", PaperUse.Recorded, [WorkKind.Private],
+        new Paper("design-lien-release", "Satisfaction and Release of Design Professional’s Lien",
+            "Civ. Code § 8306(c); Gov. Code §§ 27287, 27361.6", PaperUse.Recorded, [WorkKind.Private],
             "A design professional whose lien the landowner has paid, in full or (--amount) in part.")
         { Takes = [Told.Amount, Told.Number], Deadline = "design-lien.release" },
         Write);
@@ -28,13 +29,20 @@ internal static class DesignReleasePaper
         DesignLienPaper.OnlyDesigners(matter);
         var claim = RecordedClaims.Of(matter, Section);
         if (RecordedClaims.Chosen(matter) is { } chosen && WhichLien.Of(matter.Known, chosen) is not LienKind.Design)
-            matter.Refuse("no-design-lien", $"{chosen.Path}.lien", "The claim is not of a design professional’s lien, or the file does not say.", "Say \"lien\": \"design\" on its entry; for a mechanics lien make the paper release.", Section);
-        var amount = claim.On is null ? null : matter.Need(claim.Amount, "claim-amount-missing", "entries", "Add \"amount\" to its claim-recorded entry.", Section);
+        {
+            matter.Refuse("no-design-lien", $"{chosen.Path}.lien",
+                "The claim is not of a design professional’s lien, or the file does not say.",
+                "Say \"lien\": \"design\" on its entry; for a mechanics lien make the paper release.", Section);
+        }
+
+        var amount = claim.On is null ? null
+            : matter.Need(claim.Amount, "claim-amount-missing", "entries", "Add \"amount\" to its claim-recorded entry.", Section);
         var (satisfied, left) = Paid(matter, amount);
         if (amount is { } whole && satisfied is null)
         {
             matter.Refuse("nothing-paid", "entries", $"By the job file nothing of the {Dollars(whole)} is paid.",
-                "Enter what the landowner has paid as \"paid\"; the document is recorded once the lien is satisfied, in full or in part.", Section);
+                "Enter what the landowner has paid as \"paid\"; the document is recorded once the lien is satisfied, in full or in part.",
+                Section);
         }
         else if (amount is { } stated && satisfied > stated)
         {
@@ -45,24 +53,28 @@ internal static class DesignReleasePaper
         var full = satisfied is not null && left is null;
         // One line: the recorder wants the whole title on the first line under the space (Gov. Code § 27324).
         var title = full ? "Full Satisfaction and Release of Lien" : "Partial Satisfaction and Release of Lien";
-        var leaf = new Leaf(full ? "satisfaction-and-release-of-design-professionals-lien.pdf" : "partial-satisfaction-and-release-of-design-professionals-lien.pdf", title)
+        var leaf = new Leaf(full ? "satisfaction-and-release-of-design-professionals-lien.pdf"
+            : "partial-satisfaction-and-release-of-design-professionals-lien.pdf", title)
         {
             Return = RecordedClaims.Return(matter),
         };
         leaf.Head("Design professional’s lien. California Civil Code section 8306, subdivision (c)");
-        leaf.Field("Lien", $"Claim of design professional’s lien {RecordedClaims.Words(claim, matter)}{(amount is { } sum ? $", in the amount of {Dollars(sum)}" : "")}");
+        leaf.Field("Lien", $"Claim of design professional’s lien "
+            + $"{RecordedClaims.Words(claim, matter)}{(amount is { } sum ? $", in the amount of {Dollars(sum)}" : "")}");
         leaf.Field("Design professional", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Field(matter.Facts.Owners.Count == 1 ? "Landowner" : "Landowners", RecordedClaims.Owners(matter));
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         if (full)
         {
-            leaf.Say("The landowner has fully satisfied the lien described in paragraph 1. The design professional releases and discharges the property described in paragraph 4 from it.");
+            leaf.Say("The landowner has fully satisfied the lien described in paragraph 1. The design professional releases and discharges "
+                + "the property described in paragraph 4 from it.");
         }
         else
         {
             leaf.Field("Amount satisfied and released", satisfied is { } paid ? Dollars(paid) : null);
             leaf.Field("Amount of the lien that remains", left is { } rest ? Dollars(rest) : null);
-            leaf.Say("The landowner has partially satisfied the lien described in paragraph 1. The design professional releases it to the extent of the amount stated in paragraph 5. It remains in effect for the amount stated in paragraph 6.");
+            leaf.Say("The landowner has partially satisfied the lien described in paragraph 1. The design professional releases it to the "
+                + "extent of the amount stated in paragraph 5. It remains in effect for the amount stated in paragraph 6.");
         }
 
         Signing.Claimant(leaf, matter, Section);
@@ -70,15 +82,20 @@ internal static class DesignReleasePaper
         {
             First =
             [
-                "This is a duty: a design professional whose lien is satisfied, in part or in full, shall record it (§ 8306(c)). Be sure that the money is in the bank.",
-                .. full && DesignLienPaper.Amount(matter) > 0 ? [$"By the job file {Dollars(DesignLienPaper.Amount(matter))} of the fee is not paid. Be sure that the whole is meant."] : Array.Empty<string>(),
+                "This is a duty: a design professional whose lien is satisfied, in part or in full, shall record it (§ 8306(c)). Be sure "
+                    + "that the money is in the bank.",
+                .. full && DesignLienPaper.Amount(matter) > 0
+                ? [$"By the job file {Dollars(DesignLienPaper.Amount(matter))} of the fee is not paid. Be sure that the whole is meant."]
+                : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
             After = [full
                 ? "Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true."
-                : "Keep the stamped copy. Enter no \"release-recorded\": that entry gives up the whole lien. The time to sue for the rest goes on."],
+                : "Keep the stamped copy. Enter no \"release-recorded\": that entry gives up the whole lien. The time to sue for the rest "
+                + "goes on."],
             Recording = new Recording(RecordedPaperKind.Release, true, 1,
-                "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
+                "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
+                + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
         });
     }
 

@@ -105,7 +105,11 @@ internal static class ConferenceDemandPaper
     {
         // The last of the days that the law gives the payer is over: the demand would else be too early.
         if (matter.Last<DisputeClaimAnswered>() is not { } answer)
-            return says is { Readings: [.., var last] } ? $"No written statement was received; the time for it ended on {Day(last.Day)}." : null;
+        {
+            return says is { Readings: [.., var last] } ? $"No written statement was received; the time for it ended on {Day(last.Day)}."
+                : null;
+        }
+
         var made = answer.On is DayFact.Exact on ? $" of {Day(on.Day)}" : "";
         var part = answer.Undisputed is { } dollars ? $", which leaves {Dollars(dollars)} undisputed" : "";
         return $"Written statement{made}{part}. Claimant disputes it.";

@@ -6,7 +6,9 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Enforcement;
 
-/// <summary>The notice of credit (Civ. Code § 8460(b)): the fact that credit is given and its terms, recorded, so that the time to sue runs longer.</summary>
+/// <summary>
+/// The notice of credit (Civ. Code § 8460(b)): the fact that credit is given and its terms, recorded, so that the time to sue runs longer.
+/// </summary>
 internal static class CreditPaper
 {
     /// <summary>The paper.</summary>
@@ -20,13 +22,20 @@ internal static class CreditPaper
     {
         const string section = "Civ. Code § 8460(b)";
         var claim = RecordedClaims.Of(matter, section);
-        var until = matter.Need(matter.Options.Until, "until-missing", "--until", "Say the day on which the credit ends, such as --until 2026-12-31.", section);
-        var terms = matter.Need(matter.Options.Words, "terms-missing", "--words", "Say the terms of the credit: --words \"Owner pays $5,000.00 on the first of each month.\"", section);
+        var until = matter.Need(matter.Options.Until, "until-missing", "--until",
+            "Say the day on which the credit ends, such as --until 2026-12-31.", section);
+        var terms = matter.Need(matter.Options.Words, "terms-missing", "--words",
+            "Say the terms of the credit: --words \"Owner pays $5,000.00 on the first of each month.\"", section);
         if (until <= matter.AsOf)
-            matter.Refuse("until-past", "--until", $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", "Credit ends on a day to come.", section);
+        {
+            matter.Refuse("until-past", "--until", $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", "Credit ends on a day to come.",
+                section);
+        }
+
         var leaf = new Leaf("notice-of-credit.pdf", "Notice of Credit") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code section 8460, subdivision (b)");
-        leaf.Say($"Notice is given that credit has been extended, on the terms stated here, on the claim of mechanics lien {RecordedClaims.Words(claim, matter)}.");
+        leaf.Say($"Notice is given that credit has been extended, on the terms stated here, on the claim of mechanics lien "
+            + $"{RecordedClaims.Words(claim, matter)}.");
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Field(matter.Facts.Owners.Count == 1 ? "Owner" : "Owners", RecordedClaims.Owners(matter));
         leaf.Field("Amount of the claim as recorded", claim.Amount is { } amount ? Dollars(amount) : null);
@@ -38,11 +47,15 @@ internal static class CreditPaper
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
         {
-            First = [.. Reach(matter, until), "The section does not say who signs. Have the owner sign too: the credit is one to which both agree (our advice)."],
-            Steps = ["Claimant and owner sign before a notary.", "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good faith before it (§ 8460(b)(2))."],
+            First = [.. Reach(matter, until),
+                "The section does not say who signs. Have the owner sign too: the credit is one to which both agree (our advice)."],
+            Steps = ["Claimant and owner sign before a notary.",
+                "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "
+                + "faith before it (§ 8460(b)(2))."],
             After = ["Enter it in the job file as \"credit-recorded\" with its day, \"until\" and instrument number."],
             Recording = new Recording(RecordedPaperKind.Other, true, 1,
-                "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),
+                "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one "
+                + "(Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),
         });
     }
 
@@ -54,6 +67,9 @@ internal static class CreditPaper
         var recorded = new CreditRecorded { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf), Until = day };
         var then = matter.Assessment.Supposing(recorded).Find("credit.enforcement-last-day");
         if (then?.Band is { } band)
-            yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} at the earliest reading: 90 days after it ends, and never later than one year after the whole work was completed.";
+        {
+            yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} at the "
+                + "earliest reading: 90 days after it ends, and never later than one year after the whole work was completed.";
+        }
     }
 }

@@ -14,7 +14,8 @@ internal static class LisPendensPaper
 {
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("notice-of-pendency", "Notice of Pendency of Action", "Civ. Code § 8461; Code Civ. Proc. § 405.20", PaperUse.Recorded, [WorkKind.Private],
+        new Paper("notice-of-pendency", "Notice of Pendency of Action", "Civ. Code § 8461; Code Civ. Proc. § 405.20", PaperUse.Recorded,
+            [WorkKind.Private],
             "A draft for the claimant’s attorney, within 20 days after the action is filed.")
         { Takes = [Told.Number], Deadline = "lis-pendens.last-day" },
         Write);
@@ -25,19 +26,33 @@ internal static class LisPendensPaper
         var claim = RecordedClaims.Of(matter, section);
         var action = matter.Last<ActionFiled>();
         if (action is null)
-            matter.Refuse("no-action-filed", "entries", "No action to enforce the claim is entered.", "Enter it as \"action-filed\" with its day, court and case number.", section);
-        var court = action is null ? null : matter.Need(action.Court, "court-missing", $"{action.Path}.court", "Add the court.", "Code Civ. Proc. § 405.20");
-        var number = action is null ? null : matter.Need(action.Case, "case-missing", $"{action.Path}.case", "Add the case number.", "Code Civ. Proc. § 405.20");
+        {
+            matter.Refuse("no-action-filed", "entries", "No action to enforce the claim is entered.",
+                "Enter it as \"action-filed\" with its day, court and case number.", section);
+        }
+
+        var court = action is null ? null
+            : matter.Need(action.Court, "court-missing", $"{action.Path}.court", "Add the court.", "Code Civ. Proc. § 405.20");
+        var number = action is null ? null
+            : matter.Need(action.Case, "case-missing", $"{action.Path}.case", "Add the case number.", "Code Civ. Proc. § 405.20");
         if (matter.Facts.Legal is null)
-            matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.", "Add the legal description of the property: the notice describes what the action affects.", "Code Civ. Proc. § 405.20");
+        {
+            matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.",
+                "Add the legal description of the property: the notice describes what the action affects.", "Code Civ. Proc. § 405.20");
+        }
+
         var leaf = new Leaf("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code section 8461; Code of Civil Procedure sections 405.20 and following");
         leaf.Field("Court", court);
         leaf.Field("Case number", number);
         leaf.Field("Plaintiff", matter.Facts.Claimant);
-        leaf.Field(matter.Facts.Owners.Count == 1 ? "Defendant who owns the property" : "Defendants who own the property", RecordedClaims.Owners(matter));
+        leaf.Field(matter.Facts.Owners.Count == 1 ? "Defendant who owns the property" : "Defendants who own the property",
+            RecordedClaims.Owners(matter));
         leaf.Field("Other defendants", (string?)null);
-        leaf.Field("Action", $"The action was commenced {(action?.On is DayFact.Exact on ? $"on {Day(on.Day)}" : "on ______________")}. It seeks to enforce, by foreclosure sale of the property described in paragraph 7, the claim of mechanics lien {RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}. It alleges a real property claim.");
+        leaf.Field("Action", $"The action was commenced {(action?.On is DayFact.Exact on ? $"on {Day(on.Day)}" : "on ______________")}. It "
+            + "seeks to enforce, by foreclosure sale of the property described in paragraph 7, the claim of mechanics lien "
+            + $"{RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}. It "
+            + "alleges a real property claim.");
         leaf.Field("Property affected", [.. NoticeContents.Site(matter)]);
         leaf.Say("Notice is given that the action described above is pending and affects title to that real property.");
         leaf.Sign(null, "Attorney for plaintiff: State Bar number");
@@ -46,19 +61,27 @@ internal static class LisPendensPaper
         {
             First =
             [
-                "For the attorney. Only an attorney of record signs a notice of pendency of action, or a party for whom a judge approved it (Code Civ. Proc. § 405.21).",
+                "For the attorney. Only an attorney of record signs a notice of pendency of action, or a party for whom a judge approved "
+                    + "it (Code Civ. Proc. § 405.21).",
                 "Buyers and lenders have notice of the action only from the recording (§ 8461).",
             ],
             Steps =
             [
                 "The attorney completes the caption, the defendants and the description, and signs.",
-                "Before recording, mail a copy by registered or certified mail, return receipt requested, to all known addresses of the adverse parties and of all owners of record as the latest assessment roll shows them. For one whose address nobody knows, record a declaration under penalty of perjury that says so (Code Civ. Proc. § 405.22).",
-                "Record a proof of that service with it, in the form of Code Civ. Proc. § 1013a: without it the notice is void as to that party or owner (Code Civ. Proc. § 405.23).",
-                "Right after recording, file a copy in the action; mail one in the same way to each adverse party who is joined later (Code Civ. Proc. § 405.22).",
+                "Before recording, mail a copy by registered or certified mail, return receipt requested, to all known addresses of the "
+                    + "adverse parties and of all owners of record as the latest assessment roll shows them. For one whose address nobody "
+                    + "knows, record a declaration under penalty of perjury that says so (Code Civ. Proc. § 405.22).",
+                "Record a proof of that service with it, in the form of Code Civ. Proc. § 1013a: without it the notice is void as to that "
+                    + "party or owner (Code Civ. Proc. § 405.23).",
+                "Right after recording, file a copy in the action; mail one in the same way to each adverse party who is joined later "
+                    + "(Code Civ. Proc. § 405.22).",
             ],
-            After = ["Enter it with its day and instrument number, and say that it was mailed first and that the proof was recorded with it."],
+            After = ["Enter it with its day and instrument number, and say that it was mailed first and that the proof was recorded with "
+                + "it."],
             Recording = new Recording(RecordedPaperKind.Other, false, 1,
-                "No notary (common practice, no source; ask the office). The proof of service and any exhibit are further pages, not counted here."),
-        }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.", "The draft is for the attorney to complete; this program never makes the paper itself.", "Code Civ. Proc. § 405.21"));
+                "No notary (common practice, no source; ask the office). The proof of service and any exhibit are further pages, not "
+                + "counted here."),
+        }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.",
+            "The draft is for the attorney to complete; this program never makes the paper itself.", "Code Civ. Proc. § 405.21"));
     }
 }

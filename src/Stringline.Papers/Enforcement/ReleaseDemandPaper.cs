@@ -7,7 +7,9 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Enforcement;
 
-/// <summary>The owner's demand that the claimant record a release, with its grounds, at least ten days before a petition (Civ. Code §§ 8480, 8482).</summary>
+/// <summary>
+/// The owner's demand that the claimant record a release, with its grounds, at least ten days before a petition (Civ. Code §§ 8480, 8482).
+/// </summary>
 internal static class ReleaseDemandPaper
 {
     /// <summary>The paper.</summary>
@@ -24,23 +26,34 @@ internal static class ReleaseDemandPaper
         NotWhileTimeRuns(matter);
         var owner = matter.Owner;
         if (owner is null)
-            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner who demands the release.", "Civ. Code § 8480");
+        {
+            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.",
+                "Add the owner who demands the release.", "Civ. Code § 8480");
+        }
+
         var leaf = new Leaf("demand-for-release.pdf", "Demand for Release of Claim of Lien");
         leaf.Head("California Civil Code sections 8480 to 8482");
-        leaf.Line("To", $"{matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section)}, claimant\n{matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section)}");
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section);
+        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address",
+            "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section);
+        leaf.Line("To", $"{name}, claimant\n{address}");
         leaf.Field("Owner, who gives this notice", owner is null ? null : NoticeContents.Person(matter, owner));
         leaf.Field("Direct contractor", [.. NoticeContents.Contractors(matter)]);
         leaf.Field("Construction lender", [.. NoticeContents.Lenders(matter)]);
-        leaf.Field("Claim of lien", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
+        leaf.Field("Claim of lien", $"Claim of mechanics lien "
+            + $"{RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));
-        leaf.Say("The owner demands that you execute and record a release of the claim of lien. If you do not, the owner may petition the court, ten days or more after this notice is given, for an order releasing the property from the claim. The prevailing party in that proceeding recovers reasonable attorney’s fees (Civil Code section 8488).");
+        leaf.Say("The owner demands that you execute and record a release of the claim of lien. If you do not, the owner may petition the "
+            + "court, ten days or more after this notice is given, for an order releasing the property from the claim. The prevailing "
+            + "party in that proceeding recovers reasonable attorney’s fees (Civil Code section 8488).");
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
         {
             Manner = Addressees.Manner,
             First = ["This is the owner’s paper. Whoever keeps the job file for the claimant makes it only to see what is coming."],
-            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).", "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],
+            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).",
+                "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],
             After = ["Enter it in the job file as \"release-demanded\" with its day."],
         });
     }
@@ -48,12 +61,22 @@ internal static class ReleaseDemandPaper
     private static void NotWhileTimeRuns(Matter matter)
     {
         if (matter.Known.All<ActionFiled>().Count > 0)
-            matter.Refuse("action-filed", "entries", "An action to enforce the claim is entered as filed.", "A petition for release is only for a claim on which no action was commenced in time.", "Civ. Code § 8480");
-        else if (matter.Known.All<ClaimRecorded>().Count > 0 && matter.Assessment.Find("release.petition-first-day") is var petition && petition is not { Standing: Standing.Open })
-            matter.Refuse("time-to-sue-runs", "release.petition-first-day", petition?.Band is { } band ? $"The owner may petition from {Day(band.Earliest.Day)}." : "The assessment shows no day from which the owner may petition.", "Wait until the claimant's time to sue is over.", "Civ. Code §§ 8460, 8480");
+        {
+            matter.Refuse("action-filed", "entries", "An action to enforce the claim is entered as filed.",
+                "A petition for release is only for a claim on which no action was commenced in time.", "Civ. Code § 8480");
+        }
+        else if (matter.Known.All<ClaimRecorded>().Count > 0 && matter.Assessment.Find("release.petition-first-day") is var petition
+            && petition is not { Standing: Standing.Open })
+            matter.Refuse("time-to-sue-runs", "release.petition-first-day", petition?.Band is { } band
+                ? $"The owner may petition from {Day(band.Earliest.Day)}."
+                : "The assessment shows no day from which the owner may petition.", "Wait until the claimant's time to sue is over.",
+                "Civ. Code §§ 8460, 8480");
     }
 
-    private static string? Grounds(Matter matter, NamedClaim claim) => claim.On is { } on && matter.Assessment.Find("enforcement.last-day")?.Band is { Earliest.Day: var ended }
-        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. {(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
+    private static string? Grounds(Matter matter, NamedClaim claim) =>
+        claim.On is { } on && matter.Assessment.Find("enforcement.last-day")?.Band is { Earliest.Day: var ended }
+        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. "
+        + $"{(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce "
+        + "the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
         : null;
 }

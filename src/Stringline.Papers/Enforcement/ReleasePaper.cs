@@ -20,11 +20,13 @@ internal static class ReleasePaper
     public static IEnumerable<Shelved> Papers =>
     [
         Shelved.Of(
-            new Paper("release", "Release of Mechanics Lien", Sections, PaperUse.Recorded, [WorkKind.Private], "The claimant, once paid or when the claim has expired.")
+            new Paper("release", "Release of Mechanics Lien", Sections, PaperUse.Recorded, [WorkKind.Private],
+                "The claimant, once paid or when the claim has expired.")
             { Takes = [Told.Number] },
             m => Write(m, partial: false)),
         Shelved.Of(
-            new Paper("partial-release", "Partial Release of Mechanics Lien", Sections, PaperUse.Recorded, [WorkKind.Private], "The claimant, to free a part of the property (--words), or of the sum (--amount).")
+            new Paper("partial-release", "Partial Release of Mechanics Lien", Sections, PaperUse.Recorded, [WorkKind.Private],
+                "The claimant, to free a part of the property (--words), or of the sum (--amount).")
             { Takes = [Told.Words, Told.Amount, Told.Number] },
             m => Write(m, partial: true)),
     ];
@@ -35,17 +37,22 @@ internal static class ReleasePaper
         NotDesign(matter);
         if (partial)
             CheckPart(matter, claim);
-        var leaf = new Leaf(partial ? "partial-release-of-mechanics-lien.pdf" : "release-of-mechanics-lien.pdf", partial ? "Partial Release of Mechanics Lien" : "Release of Mechanics Lien")
+        var leaf = new Leaf(partial ? "partial-release-of-mechanics-lien.pdf" : "release-of-mechanics-lien.pdf", partial
+            ? "Partial Release of Mechanics Lien" : "Release of Mechanics Lien")
         {
             Return = RecordedClaims.Return(matter),
         };
         leaf.Head("Claim of lien under California Civil Code section 8416");
-        leaf.Field("Claim of lien released", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
+        var amount = claim.Amount is { } sum ? $", in the amount of {Dollars(sum)}" : "";
+        leaf.Field("Claim of lien released", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{amount}");
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Field(matter.Facts.Owners.Count == 1 ? "Owner of the property" : "Owners of the property", RecordedClaims.Owners(matter));
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         if (!partial)
-            leaf.Say("Claimant releases and discharges the property described in paragraph 4 from the claim of mechanics lien described in paragraph 1.");
+        {
+            leaf.Say("Claimant releases and discharges the property described in paragraph 4 from the claim of mechanics lien described in "
+                + "paragraph 1.");
+        }
         else
             Part(leaf, matter, claim);
         Signing.Claimant(leaf, matter, Sections);
@@ -53,17 +60,24 @@ internal static class ReleasePaper
         {
             First =
             [
-                partial ? "The part that is not released stays bound, and the time to sue goes on." : "Once recorded, the claim is gone. Give it only against money in the bank, or because the claim has expired.",
-                "The paper does not say that the debt is satisfied. A new claim within its time stays possible only so long as no release says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read them.",
+                partial ? "The part that is not released stays bound, and the time to sue goes on."
+                    : "Once recorded, the claim is gone. Give it only against money in the bank, or because the claim has expired.",
+                "The paper does not say that the debt is satisfied. A new claim within its time stays possible only so long as no release "
+                    + "says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read "
+                    + "them.",
                 .. Owing(matter, partial),
-                .. matter.Known.All<ReleaseDemanded>().Count > 0 ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney (Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
+                .. matter.Known.All<ReleaseDemanded>().Count > 0
+                    ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney "
+                    + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
             After = [partial
                 ? "Keep the stamped copy. Enter no \"release-recorded\": that entry gives up the whole claim."
-                : "Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if the paper says that the debt is."],
+                : "Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if "
+                + "the paper says that the debt is."],
             Recording = new Recording(RecordedPaperKind.Release, true, 1,
-                "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
+                "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
+                + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
         });
     }
 
@@ -71,17 +85,32 @@ internal static class ReleasePaper
     private static void NotDesign(Matter matter)
     {
         if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
-            matter.Refuse("design-lien", $"{claim.Path}.lien", "The claim is of a design professional’s lien.", "Make the paper design-lien-release: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
+        {
+            matter.Refuse("design-lien", $"{claim.Path}.lien", "The claim is of a design professional’s lien.",
+                "Make the paper design-lien-release: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
+        }
     }
 
     private static void CheckPart(Matter matter, NamedClaim claim)
     {
         if (matter.Options.Words is null && matter.Options.Amount is null)
-            matter.Refuse("part-missing", "--words, --amount", "Neither a part of the property nor a sum is named.", "Describe the part of the property that is freed (--words \"Lot 12 of ...\"), or say by how much the claim is reduced (--amount).", Sections);
+        {
+            matter.Refuse("part-missing", "--words, --amount", "Neither a part of the property nor a sum is named.",
+                "Describe the part of the property that is freed (--words \"Lot 12 of ...\"), or say by how much the claim is reduced "
+                + "(--amount).", Sections);
+        }
+
         if (matter.Options.Amount is { } less && claim.Amount is { } whole && less >= whole)
-            matter.Refuse("reduction-too-large", "--amount", $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.", "Use the full release, or name less than the claim.", Sections);
+        {
+            matter.Refuse("reduction-too-large", "--amount", $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
+                "Use the full release, or name less than the claim.", Sections);
+        }
+
         if (matter.Options.Amount is not null && claim is { On: not null, Amount: null })
-            matter.Refuse("claim-amount-missing", "entries", "The recorded claim's amount is not entered.", "Add \"amount\" to its claim-recorded entry.", Sections);
+        {
+            matter.Refuse("claim-amount-missing", "entries", "The recorded claim's amount is not entered.",
+                "Add \"amount\" to its claim-recorded entry.", Sections);
+        }
     }
 
     private static void Part(Leaf leaf, Matter matter, NamedClaim claim)
@@ -89,15 +118,19 @@ internal static class ReleasePaper
         if (matter.Options.Words is { } part)
         {
             leaf.Field("Part of the property that is released", part);
-            leaf.Say("Claimant releases and discharges from the claim of mechanics lien described in paragraph 1 only the part of the property described in paragraph 5. The claim remains in effect against the rest.");
+            leaf.Say("Claimant releases and discharges from the claim of mechanics lien described in paragraph 1 only the part of the "
+                + "property described in paragraph 5. The claim remains in effect against the rest.");
         }
 
         if (matter.Options.Amount is { } less)
         {
             var number = matter.Options.Words is null ? 5 : 6;
             leaf.Field("Amount released", Dollars(less));
-            leaf.Field("Amount of the claim that remains", claim.Amount is { } whole && Lowered.Left(whole, less) is { } left ? Dollars(left) : null);
-            leaf.Say(string.Create(CultureInfo.InvariantCulture, $"Claimant releases the claim of mechanics lien described in paragraph 1 to the extent of the amount stated in paragraph {number}. The claim remains in effect for the amount stated in paragraph {number + 1}."));
+            leaf.Field("Amount of the claim that remains", claim.Amount is { } whole && Lowered.Left(whole, less) is { } left
+                ? Dollars(left) : null);
+            leaf.Say(string.Create(CultureInfo.InvariantCulture,
+                $"Claimant releases the claim of mechanics lien described in paragraph 1 to the extent of the amount stated in paragraph "
+                + $"{number}. The claim remains in effect for the amount stated in paragraph {number + 1}."));
         }
 
         if (matter.Options.Words is null && matter.Options.Amount is null)
@@ -107,6 +140,9 @@ internal static class ReleasePaper
     private static IEnumerable<string> Owing(Matter matter, bool partial)
     {
         if (!partial && matter.Assessment.Amount.Demand > 0)
-            yield return $"By the job file {Dollars(matter.Assessment.Amount.Demand)} of the demand is not paid. Be sure that a full release is meant.";
+        {
+            yield return $"By the job file {Dollars(matter.Assessment.Amount.Demand)} of the demand is not paid. Be sure that a full "
+                + "release is meant.";
+        }
     }
 }

@@ -9,7 +9,9 @@ internal static class FeeDoubts
     public static IReadOnlyList<string> Of(RecorderOffice office, FeeRequest request) =>
     [
         .. Notes(office), .. NotRead(office, request), .. Counting(request),
-        "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as passed) $15 for the first page and $4 for each further may apply, and the prices for more than ten names and for further references may be gone (Gov. Code § 27361).",
+        "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as passed) $15 "
+            + "for the first page and $4 for each further may apply, and the prices for more than ten names and for further references may "
+            + "be gone (Gov. Code § 27361).",
         "A printed back counts as a page; a page of another size costs $3 for every page (Gov. Code § 27361(a)(2)).",
     ];
 
@@ -22,21 +24,35 @@ internal static class FeeDoubts
     private static IEnumerable<string> NotRead(RecorderOffice office, FeeRequest request)
     {
         if (office.ParcelsCounted is null && request.Parcels > 1)
-            yield return $"The homes fee, {Dollars(RecordingFee.Homes)} for each parcel or once for the title: reckoned for each parcel (Gov. Code § 27388.1(a)(1)).";
+        {
+            yield return $"The homes fee, {Dollars(RecordingFee.Homes)} for each parcel or once for the title: reckoned for each parcel "
+                + "(Gov. Code § 27388.1(a)(1)).";
+        }
+
         if (office.NoticeFirst is null && request.NamesAtEachAddress.Count > 0)
             yield return "A fee for the recorder’s notice of involuntary lien, whose price was not read (Gov. Code §§ 27297.5, 27387).";
         if (office.Covenant is null && request.Exemption is null)
-            yield return "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read (Gov. Code § 27388.2).";
+        {
+            yield return "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read "
+                + "(Gov. Code § 27388.2).";
+        }
         else if (request.Exemption is null)
-            yield return $"The restrictive covenant fee of {Dollars(office.Covenant!.Value)}: whether it is still charged from 2027 was not read (Gov. Code § 27388.2).";
+        {
+            yield return $"The restrictive covenant fee of {Dollars(office.Covenant!.Value)}: whether it is still charged from 2027 was "
+                + "not read (Gov. Code § 27388.2).";
+        }
     }
 
     private static IEnumerable<string> Counting(FeeRequest request)
     {
-        yield return $"Names: {request.Names} are reckoned; an aka or dba may count too, and each ten after ten cost more (Gov. Code § 27361.8).";
+        yield return $"Names: {request.Names} are reckoned; an aka or dba may count too, and each ten after ten cost more (Gov. Code § "
+            + "27361.8).";
         if (request.References > 0)
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";
         if (request.Exemption is { } exemption)
-            yield return $"The exemption from the homes fee counts only if its reason stands on the first page or a cover page; else {Dollars(RecordingFee.Homes)} are charged and may not come back ({exemption.Section}).";
+        {
+            yield return $"The exemption from the homes fee counts only if its reason stands on the first page or a cover page; else "
+                + $"{Dollars(RecordingFee.Homes)} are charged and may not come back ({exemption.Section}).";
+        }
     }
 }

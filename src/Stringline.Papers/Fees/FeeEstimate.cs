@@ -1,7 +1,8 @@
 namespace Stringline.Papers.Fees;
 
 /// <summary>One part of a recording fee.</summary>
-/// <param name="Id">Stable id: base, extra-pages, fraud, homes, covenant, nonstandard, penalty-print, names, references, lien-notice, conformed-copy.</param>
+/// <param name="Id">Stable id: base, extra-pages, fraud, homes, covenant, nonstandard, penalty-print, names, references, lien-notice,
+/// conformed-copy.</param>
 /// <param name="Words">What it is.</param>
 /// <param name="Amount">Dollars and cents.</param>
 /// <param name="Section">The section it rests on.</param>
@@ -27,6 +28,9 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
 
     /// <summary>Where the prices come from, in a sentence.</summary>
     public string Source => Office.IsFromMemory
-        ? $"No schedule of {Office.County} County was read; what this sheet says of the office is from memory. The highest prices the statutes allow are taken. Call the office before you go: ask every price, the hours and where to hand it in."
-        : $"Prices as published on {Office.Source}, {Office.DateOnPage}; read {Law.Reasoning.LawText.IsoDay(Office.DateRead ?? throw new InvalidOperationException("A row with a source has the day it was read."))}.";
+        ? $"No schedule of {Office.County} County was read; what this sheet says of the office is from memory. The highest prices the "
+        + "statutes allow are taken. Call the office before you go: ask every price, the hours and where to hand it in."
+        : $"Prices as published on {Office.Source}, {Office.DateOnPage}; read {Law.Reasoning.LawText.IsoDay(DateRead)}.";
+
+    private LocalDate DateRead => Office.DateRead ?? throw new InvalidOperationException("A row with a source has the day it was read.");
 }

@@ -37,8 +37,8 @@ public sealed record FeeRequest
     public IReadOnlyList<int> NamesAtEachAddress { get; init; } = [];
 
     /// <summary>
-    /// Whether a copy went by first-class mail with a certificate of mailing: proof of that service does not stand in for the office's own notice,
-    /// as that of registered or certified mail does (Gov. Code § 27297.5(b)(3), read in an excerpt).
+    /// Whether a copy went by first-class mail with a certificate of mailing: proof of that service does not stand in for the office's own
+    /// notice, as that of registered or certified mail does (Gov. Code § 27297.5(b)(3), read in an excerpt).
     /// </summary>
     public bool ServedWithCertificateOfMailing { get; init; }
 

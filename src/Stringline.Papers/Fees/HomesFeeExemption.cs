@@ -14,16 +14,20 @@ public sealed record HomesFeeExemption
     /// <summary>The section.</summary>
     public string Section { get; }
 
-    /// <summary>The statement for the face of the paper, in the words that counties print (tuolumnecounty.ca.gov, read 2026-11-25).</summary>
+    /// <summary>
+    /// The statement for the face of the paper, in the words that counties print (tuolumnecounty.ca.gov, read 2026-11-25).
+    /// </summary>
     public string Wording { get; }
 
     /// <summary>Recorded in connection with a transfer that pays documentary transfer tax.</summary>
     public static HomesFeeExemption TransferTax { get; } = new("transfer-tax", "Gov. Code § 27388.1(a)(2)",
-        "Exempt from fee per GC 27388.1(a)(2); recorded concurrently in connection with a transfer subject to the imposition of documentary transfer tax");
+        "Exempt from fee per GC 27388.1(a)(2); recorded concurrently in connection with a transfer subject to the imposition of "
+        + "documentary transfer tax");
 
     /// <summary>Recorded in connection with a transfer of a dwelling to one who will live in it.</summary>
     public static HomesFeeExemption OwnerOccupier { get; } = new("owner-occupier", "Gov. Code § 27388.1(a)(2)",
-        "Exempt from fee per GC 27388.1(a)(2); recorded concurrently in connection with a transfer of real property that is a residential dwelling to an owner-occupier");
+        "Exempt from fee per GC 27388.1(a)(2); recorded concurrently in connection with a transfer of real property that is a residential "
+        + "dwelling to an owner-occupier");
 
     /// <summary>The $225 of one transaction have been paid with other papers of it.</summary>
     public static HomesFeeExemption CapReached { get; } = new("cap-reached", "Gov. Code § 27388.1(a)(1)",

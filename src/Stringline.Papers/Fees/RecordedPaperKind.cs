@@ -1,6 +1,8 @@
 namespace Stringline.Papers.Fees;
 
-/// <summary>What is recorded, as far as it changes the price. An office's list for the fraud fee may name one and leave out another.</summary>
+/// <summary>
+/// What is recorded, as far as it changes the price. An office's list for the fraud fee may name one and leave out another.
+/// </summary>
 public enum RecordedPaperKind
 {
     /// <summary>A claim of mechanics lien.</summary>

@@ -8,7 +8,8 @@ public static class RecorderTable
 {
     private static readonly string[] Columns =
     [
-        "county", "valid_from", "seat", "base", "extra_page", "fraud", "fraud_on_others", "parcels_counted", "covenant", "names_per_ten", "further_reference",
+        "county", "valid_from", "seat", "base", "extra_page", "fraud", "fraud_on_others", "parcels_counted", "covenant", "names_per_ten",
+            "further_reference",
         "notice_first", "notice_next", "notice_group", "conformed_copy", "conformed_per_page", "hours", "source",
         "date_on_page", "date_read", "note",
     ];
@@ -42,7 +43,8 @@ public static class RecorderTable
     }
 
     /// <summary>Reads a table in the form of the shipped one.</summary>
-    /// <exception cref="FormatException">A line is not of that form; the message names line, column, what is there and what would be right.</exception>
+    /// <exception cref="FormatException">A line is not of that form; the message names line, column, what is there and what would be
+    /// right.</exception>
     public static IReadOnlyList<RecorderOffice> Parse(string csv)
     {
         var lines = csv.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
@@ -53,7 +55,11 @@ public static class RecorderTable
         {
             var row = Row(new CsvLine(Cells(lines[i], i + 1), i + 1));
             if (rows.Exists(r => r.County == row.County && r.ValidFrom == row.ValidFrom))
-                throw new FormatException($"Line {i + 1}, county: {row.County} has a row already. One row for each county and each valid_from.");
+            {
+                throw new FormatException($"Line {i + 1}, county: {row.County} has a row already. One row for each county and each "
+                    + "valid_from.");
+            }
+
             rows.Add(row);
         }
 
@@ -94,7 +100,11 @@ public static class RecorderTable
             {
                 var end = line.IndexOf('"', at + 1);
                 if (end < 0 || (end + 1 < line.Length && line[end + 1] != ','))
-                    throw new FormatException($"Line {number}: a quoted cell must end with a quote before the next comma, and hold no quote.");
+                {
+                    throw new FormatException($"Line {number}: a quoted cell must end with a quote before the next comma, and hold no "
+                        + "quote.");
+                }
+
                 cells.Add(line[(at + 1)..end]);
                 at = end + 2;
             }
@@ -122,7 +132,8 @@ public static class RecorderTable
 
         public string Needed(string column) => Text(column) ?? throw Wrong(column, "", "words");
 
-        public string? Empty(string column) => Text(column) is { } cell ? throw Wrong(column, cell, $"nothing, as the source is {FromMemory},") : null;
+        public string? Empty(string column) =>
+            Text(column) is { } cell ? throw Wrong(column, cell, $"nothing, as the source is {FromMemory},") : null;
 
         public LocalDate? EmptyDay(string column) => Empty(column) is null ? null : throw new InvalidOperationException("Not empty.");
 
@@ -133,7 +144,8 @@ public static class RecorderTable
         {
             if (Text(column) is not { } cell)
                 return null;
-            return decimal.TryParse(cell, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var dollars) && decimal.Round(dollars, 2) == dollars
+            return decimal.TryParse(cell, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var dollars)
+                && decimal.Round(dollars, 2) == dollars
                 ? dollars
                 : throw Wrong(column, cell, "dollars with at most two places, such as 14 or 14.50, or nothing where the page does not say");
         }

@@ -44,7 +44,8 @@ public static class RecordingFee
             CovenantFee(office, request), NonstandardPages(request), PenaltyPrint(request), ManyNames(office, request),
             ManyReferences(office, request), LienNotice(office, request), Conformed(office, request),
         ];
-        return new FeeEstimate(office, [.. parts.Where(p => p.Amount > 0)]) { Exemption = request.Exemption, WhatCouldChangeIt = FeeDoubts.Of(office, request) };
+        return new FeeEstimate(office, [.. parts.Where(p => p.Amount > 0)]) { Exemption = request.Exemption,
+            WhatCouldChangeIt = FeeDoubts.Of(office, request) };
     }
 
     private static FeePart FirstPage(RecorderOffice office, FeeRequest request)
@@ -52,10 +53,13 @@ public static class RecordingFee
         var price = office.Base ?? HighestBase;
         return new FeePart("base", "Recording, first page", price * request.Titles,
             request.Titles > 1 ? "Gov. Code §§ 27361, 27361.1, 27361.4" : "Gov. Code §§ 27361, 27361.4",
-            $"{Times(request.Titles, "title", price)}{Made(price)}{(request.Titles > 1 ? "; a further title is charged as a further paper" : "")}{NotRead(office.Base)}");
+            Times(request.Titles, "title", price) + Made(price)
+            + (request.Titles > 1 ? "; a further title is charged as a further paper" : "") + NotRead(office.Base));
     }
 
-    /// <summary>What the base is made of: $10 at most for the page, and the county's own additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).</summary>
+    /// <summary>
+    /// What the base is made of: $10 at most for the page, and the county's own additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).
+    /// </summary>
     private static string Made(decimal price) => price > RecordingAlone
         ? $", {Dollars(price - RecordingAlone)} of it the county’s"
         : "";
@@ -82,7 +86,8 @@ public static class RecordingFee
         var counted = office.ParcelsCounted ?? true;
         var units = request.Exemption is not null ? 0 : Math.Min(MostHomes, request.Titles * (counted ? request.Parcels : 1));
         return new FeePart("homes", "Building Homes and Jobs Act fee", Homes * units, "Gov. Code § 27388.1(a)(1)",
-            $"{Times(units, counted ? "title and parcel" : "title", Homes)}, at most three; no exemption fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}");
+            $"{Times(units, counted ? "title and parcel" : "title", Homes)}, at most three; no exemption "
+            + $"fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}");
     }
 
     private static FeePart CovenantFee(RecorderOffice office, FeeRequest request) =>
@@ -90,7 +95,8 @@ public static class RecordingFee
             "taken once, for the first page");
 
     private static FeePart NonstandardPages(FeeRequest request) =>
-        new("nonstandard", "Page of another size", request.NonstandardPages > 0 ? Nonstandard * request.Pages : 0, "Gov. Code § 27361(a)(2)",
+        new("nonstandard", "Page of another size", request.NonstandardPages > 0 ? Nonstandard * request.Pages : 0,
+            "Gov. Code § 27361(a)(2)",
             $"{Times(request.Pages, "page", Nonstandard)}, because one is not 8½ by 11 inches");
 
     private static FeePart PenaltyPrint(FeeRequest request) =>
@@ -119,7 +125,10 @@ public static class RecordingFee
         var next = office.NoticeNext ?? first;
         var amount = groups == 0 ? 0 : first + (next * (groups - 1));
         return new FeePart("lien-notice", "Recorder's notice of involuntary lien", amount, "Gov. Code §§ 27297.5, 27387",
-            $"{Dollars(first)} for the first{(groups > 1 ? $", {Dollars(next)} for each of {groups - 1} more" : "")}{(request.ServedWithCertificateOfMailing ? "" : "; falls away if the office takes the proof of service by registered or certified mail in the claim instead")}");
+            $"{Dollars(first)} for the first"
+            + (groups > 1 ? $", {Dollars(next)} for each of {groups - 1} more" : "")
+            + (request.ServedWithCertificateOfMailing ? ""
+                : "; falls away if the office takes the proof of service by registered or certified mail in the claim instead"));
     }
 
     private static FeePart Conformed(RecorderOffice office, FeeRequest request)
@@ -132,5 +141,6 @@ public static class RecordingFee
     private static string Times(int count, string unit, decimal price) =>
         $"{count} {unit}{(count == 1 || unit.EndsWith('s') ? "" : "s")} at {Dollars(price)}";
 
-    private static string NotRead(decimal? price) => price is null ? "; the office's price was not read, this is the most the statute allows" : "";
+    private static string NotRead(decimal? price) =>
+        price is null ? "; the office's price was not read, this is the most the statute allows" : "";
 }

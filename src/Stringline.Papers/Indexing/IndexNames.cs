@@ -50,9 +50,11 @@ public static partial class IndexNames
         {
             TitleForm.Individual => persons,
             TitleForm.JointTenants => $"{persons}, as joint tenants",
-            TitleForm.Trust => $"{persons}, {(holding.Persons.Count == 1 ? "trustee" : "trustees")} of {The(Line(holding.Trust ?? "the trust"))}",
+            TitleForm.Trust => $"{persons}, {(holding.Persons.Count == 1 ? "trustee" : "trustees")} of "
+                + $"{The(Line(holding.Trust ?? "the trust"))}",
             TitleForm.Estate when holding.Decedent is { } decedent =>
-                $"{(persons.Length == 0 ? "" : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of ")}the estate of {Person(decedent).Written}, deceased",
+                (persons.Length == 0 ? "" : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of ")
+                + $"the estate of {Person(decedent).Written}, deceased",
             TitleForm.Estate or TitleForm.Company or TitleForm.PublicEntity => Line(owner.Name),
             _ => throw new ArgumentOutOfRangeException(nameof(owner), holding.Form, "Not a form of title."),
         };
@@ -69,7 +71,8 @@ public static partial class IndexNames
         var (surname, given, suffix) = (Line(person.Surname ?? ""), Line(person.Given ?? ""), Line(person.Suffix ?? ""));
         return new IndexName(
             IndexSide.Owner,
-            string.Join(' ', new[] { given.Length + suffix.Length > 0 ? surname + "," : surname, given, suffix }.Where(part => part.Length > 0)),
+            string.Join(' ', new[] { given.Length + suffix.Length > 0 ? surname + "," : surname, given,
+                suffix }.Where(part => part.Length > 0)),
             string.Join(' ', new[] { given, surname, suffix }.Where(part => part.Length > 0)));
     }
 
@@ -80,13 +83,16 @@ public static partial class IndexNames
     private static IEnumerable<string> OfEntity(string name) =>
         OtherName().Split(Line(name)).Select(part => part.Trim(' ', ',', ';')).Where(part => part.Length > 0);
 
-    private static string The(string trust) => trust.StartsWith("the ", StringComparison.OrdinalIgnoreCase) ? "the" + trust[3..] : "the " + trust;
+    private static string The(string trust) =>
+        trust.StartsWith("the ", StringComparison.OrdinalIgnoreCase) ? "the" + trust[3..] : "the " + trust;
 
     private static string And(List<string> names) =>
         names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
 
     private static string Line(string text) => Clean(text) is { } clean ? OneLine(clean) : "";
 
-    [GeneratedRegex(@"[,;]?\s+(?:aka|a/k/a|a\.k\.a\.|dba|d/b/a|d\.b\.a\.|also known as|doing business as)\s+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"[,;]?\s+(?:aka|a/k/a|a\.k\.a\.|dba|d/b/a|d\.b\.a\.|also known as|doing business as)\s+",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex OtherName();
 }

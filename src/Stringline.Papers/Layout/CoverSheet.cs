@@ -7,7 +7,9 @@ namespace Stringline.Papers.Layout;
 /// </summary>
 internal sealed record CoverSheet
 {
-    /// <summary>The titles, each as the paper behind bears it; every one beyond the first is charged as a further paper (Gov. Code § 27361.1).</summary>
+    /// <summary>
+    /// The titles, each as the paper behind bears it; every one beyond the first is charged as a further paper (Gov. Code § 27361.1).
+    /// </summary>
     public required IReadOnlyList<string> Titles { get; init; }
 
     /// <summary>What helps to index the paper, such as names and parcel: label and text.</summary>
@@ -22,7 +24,9 @@ internal sealed record CoverSheet
         .. Titles.Select((title, i) => new Heading(title.ToUpperInvariant(), TypeStyle.Title) { Before = i == 0 ? 0 : 2 }),
         .. Lines.Select((line, i) => new FieldRow(line.Label, line.Text) { Before = i == 0 ? 24 : 9 }),
         .. Exemption is { } words ? [new FieldRow("Fee exemption", words) { Before = 9 }] : Array.Empty<Block>(),
-        new Paragraph("Cover page. It stands in front of the document because the document’s own first page has no room for what the recorder needs (Gov. Code § 27361.6). It is part of the document and is charged as a page.", TypeStyle.Small) { Before = 24 },
+        new Paragraph("Cover page. It stands in front of the document because the document’s own first page has no room for what the "
+            + "recorder needs (Gov. Code § 27361.6). It is part of the document and is charged as a page.",
+            TypeStyle.Small) { Before = 24 },
     ];
 }
 

@@ -6,10 +6,10 @@ using System.Text.RegularExpressions;
 namespace Stringline.Papers.Layout;
 
 /// <summary>
-/// Finishes a file that PDFsharp wrote. PDFsharp 6.2.4 leaves out the checksum with which the data of a compressed stream end (RFC 1950, 2.2):
-/// viewers show such a file, strict readers and archives call it damaged. It also gives what a face reaches below the line without its sign
-/// (PDF 32000-1, 9.8.1: a negative number). What is drawn at random, the identifiers of the XMP block and the six letters that mark a part of
-/// a face (9.6.4), becomes the plan's own, so that the same plan gives the same bytes.
+/// Finishes a file that PDFsharp wrote. PDFsharp 6.2.4 leaves out the checksum with which the data of a compressed stream end (RFC 1950,
+/// 2.2): viewers show such a file, strict readers and archives call it damaged. It also gives what a face reaches below the line without
+/// its sign (PDF 32000-1, 9.8.1: a negative number). What is drawn at random, the identifiers of the XMP block and the six letters that
+/// mark a part of a face (9.6.4), becomes the plan's own, so that the same plan gives the same bytes.
 /// </summary>
 internal static partial class Finish
 {
@@ -220,7 +220,8 @@ internal static partial class Finish
         while (file[end] is >= (byte)'0' and <= (byte)'9')
             end++;
         var table = int.Parse(Encoding.ASCII.GetString(file, from, end - from), CultureInfo.InvariantCulture);
-        return file.AsSpan(table).StartsWith("xref\n0 "u8) ? table : throw new InvalidDataException("The cross-reference table is not where the file says.");
+        return file.AsSpan(table).StartsWith("xref\n0 "u8) ? table
+            : throw new InvalidDataException("The cross-reference table is not where the file says.");
     }
 
     private static List<Range> Objects(byte[] file)

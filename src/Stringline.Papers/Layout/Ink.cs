@@ -50,10 +50,15 @@ internal sealed class Ink(XGraphics graphics, Measure measure, StructureBuilder 
         told.End();
     }
 
-    /// <summary>Text whose first letter begins at <paramref name="x"/>; a space parts it from what follows when the paper is read aloud or copied.</summary>
-    public void Text(string text, double x, double baseline, TypeStyle style) => Exactly(text.Length == 0 ? "" : text + " ", x, baseline, style);
+    /// <summary>
+    /// Text whose first letter begins at <paramref name="x"/>; a space parts it from what follows when the paper is read aloud or copied.
+    /// </summary>
+    public void Text(string text, double x, double baseline, TypeStyle style) =>
+        Exactly(text.Length == 0 ? "" : text + " ", x, baseline, style);
 
-    /// <summary>Text whose first letter begins at <paramref name="x"/>, and nothing after it: what follows may be of the same word.</summary>
+    /// <summary>
+    /// Text whose first letter begins at <paramref name="x"/>, and nothing after it: what follows may be of the same word.
+    /// </summary>
     public void Exactly(string text, double x, double baseline, TypeStyle style)
     {
         if (text.Length > 0)

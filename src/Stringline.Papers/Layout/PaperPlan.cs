@@ -18,7 +18,9 @@ internal sealed record PaperPlan
     /// <summary>The return block of a paper to be recorded; null for any other paper.</summary>
     public ReturnBlock? Return { get; init; }
 
-    /// <summary>A cover page in front, which then bears the return block; null where the paper's own first page carries all that the recorder needs.</summary>
+    /// <summary>
+    /// A cover page in front, which then bears the return block; null where the paper's own first page carries all that the recorder needs.
+    /// </summary>
     public CoverSheet? Cover { get; init; }
 
     /// <summary>Whether DRAFT is printed across each page.</summary>

@@ -51,7 +51,8 @@ internal static class Press
         return [.. cover.Blocks, new OnNewPage(plan.Blocks[0]), .. plan.Blocks.Skip(1)];
     }
 
-    private static void Draw(PdfPage page, StructureBuilder told, PaperPlan plan, Measure measure, IReadOnlyList<Placed> placed, int number, int count)
+    private static void Draw(PdfPage page, StructureBuilder told, PaperPlan plan, Measure measure, IReadOnlyList<Placed> placed, int number,
+        int count)
     {
         page.Width = XUnit.FromPoint(Sheet.Width);
         page.Height = XUnit.FromPoint(Sheet.Height);
@@ -74,7 +75,8 @@ internal static class Press
         var folio = string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}");
         ink.Aside(() =>
         {
-            ink.Text(Fitted(plan.Foot, Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
+            ink.Text(Fitted(plan.Foot, Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left,
+                Sheet.FootBaseline, plan.FootStyle);
             ink.TextEndingAt(folio, Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
         });
     }
@@ -92,5 +94,6 @@ internal static class Press
 
     /// <summary>The same plan gets the same id: a hash of title, foot and day, not a random number.</summary>
     private static string Id(PaperPlan plan) =>
-        Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{plan.Title}\n{plan.Foot}\n{Law.Reasoning.LawText.IsoDay(plan.Made)}")).AsSpan(0, 8));
+        Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{plan.Title}\n{plan.Foot}\n{Law.Reasoning.LawText.IsoDay(plan.Made)}"))
+            .AsSpan(0, 8));
 }

@@ -36,7 +36,9 @@ internal static class Sheet
     /// <summary>The band kept for recording information on the first page: 2½ inches (Gov. Code § 27361.6).</summary>
     public const double RecorderBand = 180;
 
-    /// <summary>The left part of that band, 3½ inches, says who asks for recording and where to return the paper. The rest is the recorder's.</summary>
+    /// <summary>
+    /// The left part of that band, 3½ inches, says who asks for recording and where to return the paper. The rest is the recorder's.
+    /// </summary>
     public const double ReturnBlockRight = 252;
 
     /// <summary>Top of the return block.</summary>

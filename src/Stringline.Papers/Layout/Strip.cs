@@ -58,7 +58,9 @@ internal abstract record Block
     protected abstract IEnumerable<Strip> Slices(Measure measure, double width);
 }
 
-/// <summary>A part of a paper as a screen reader tells it: one for each block, however many strips and pages it takes (PDF 32000-1, 14.8).</summary>
+/// <summary>
+/// A part of a paper as a screen reader tells it: one for each block, however many strips and pages it takes (PDF 32000-1, 14.8).
+/// </summary>
 /// <param name="level">1 for a title, 2 for a heading under it, 0 for text.</param>
 internal sealed class Part(int level)
 {

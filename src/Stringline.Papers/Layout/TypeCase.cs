@@ -28,7 +28,11 @@ internal sealed class TypeCase : IFontResolver
             if (open)
                 return;
             if (GlobalFontSettings.FontResolver is not null)
-                throw new InvalidOperationException("Another font resolver is set in this process; the papers would be printed in the wrong type.");
+            {
+                throw new InvalidOperationException("Another font resolver is set in this process; the papers would be printed in the "
+                    + "wrong type.");
+            }
+
             GlobalFontSettings.FontResolver = new TypeCase();
             open = true;
         }

@@ -19,7 +19,11 @@ public static class ArticleNumber
         if (number.Length == 13 && IsS10(number))
             return S10(number) is var right && right == number[10] - '0' ? null : Wrong(number[10], right);
         if (number.Length is not (20 or 22) || !number.All(char.IsAsciiDigit))
-            return $"it has {number.Length} characters. A domestic number has 20 or 22 digits; an international one is two letters, nine digits and two letters, such as RA123456785US.";
+        {
+            return $"it has {number.Length} characters. A domestic number has 20 or 22 digits; an international one is two letters, nine "
+                + "digits and two letters, such as RA123456785US.";
+        }
+
         var check = ModuloTen(number[..^1]);
         if (check == number[^1] - '0' || (number.Length == 20 && ModuloTen("91" + number[..^1]) == number[^1] - '0'))
             return null;
@@ -30,14 +34,16 @@ public static class ArticleNumber
     public static string Bare(string written)
     {
         var bare = string.Concat(written.Where(c => !char.IsWhiteSpace(c) && c is not '-')).ToUpperInvariant();
-        return bare.StartsWith("420", StringComparison.Ordinal) && bare.Length is 30 or 34 && bare.All(char.IsAsciiDigit) ? bare[(bare.Length - 22)..] : bare;
+        return bare.StartsWith("420", StringComparison.Ordinal) && bare.Length is 30 or 34 && bare.All(char.IsAsciiDigit)
+            ? bare[(bare.Length - 22)..] : bare;
     }
 
     /// <summary>The number as it is printed.</summary>
     public static string Printed(string written) => Article(Bare(written));
 
     private static string Wrong(char there, int right) =>
-        string.Create(CultureInfo.InvariantCulture, $"its check digit is {there}, but {right} would be right. A digit is mistyped: copy it from the label again.");
+        string.Create(CultureInfo.InvariantCulture,
+            $"its check digit is {there}, but {right} would be right. A digit is mistyped: copy it from the label again.");
 
     private static int ModuloTen(string digits)
     {
@@ -48,7 +54,8 @@ public static class ArticleNumber
     }
 
     private static bool IsS10(string number) =>
-        char.IsAsciiLetterUpper(number[0]) && char.IsAsciiLetterUpper(number[1]) && char.IsAsciiLetterUpper(number[11]) && char.IsAsciiLetterUpper(number[12]) && number[2..11].All(char.IsAsciiDigit);
+        char.IsAsciiLetterUpper(number[0]) && char.IsAsciiLetterUpper(number[1]) && char.IsAsciiLetterUpper(number[11])
+            && char.IsAsciiLetterUpper(number[12]) && number[2..11].All(char.IsAsciiDigit);
 
     private static int S10(string number)
     {

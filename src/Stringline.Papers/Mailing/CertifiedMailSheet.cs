@@ -7,12 +7,16 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Mailing;
 
-/// <summary>A list of what was or is to be mailed, to whom, with article numbers whose check digits are proved: to take to the post office and to file with the receipts.</summary>
+/// <summary>
+/// A list of what was or is to be mailed, to whom, with article numbers whose check digits are proved: to take to the post office and to
+/// file with the receipts.
+/// </summary>
 internal static class CertifiedMailSheet
 {
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("certified-mail-sheet", "Certified Mail Sheet", "Civ. Code §§ 8110, 8118(b), 8416(c)", PaperUse.Kept, [WorkKind.Private, WorkKind.Public, WorkKind.Federal],
+        new Paper("certified-mail-sheet", "Certified Mail Sheet", "Civ. Code §§ 8110, 8118(b), 8416(c)", PaperUse.Kept,
+            [WorkKind.Private, WorkKind.Public, WorkKind.Federal],
             "Whoever mails, to take to the post office and keep with the receipts.")
         { Takes = [Told.To, Told.Number] },
         Write);
@@ -23,13 +27,24 @@ internal static class CertifiedMailSheet
     {
         var items = matter.Options.To.Count > 0 ? ToMail(matter) : Mailed(matter);
         if (items.Count == 0)
-            items = [.. matter.Job.Parties.Where(p => matter.AddressOf(p) is not null).Select(p => new Item(p, "", null, null, matter.PathOf(p)))];
+        {
+            items = [.. matter.Job.Parties.Where(p => matter.AddressOf(p) is not null)
+                .Select(p => new Item(p, "", null, null, matter.PathOf(p)))];
+        }
+
         if (items.Count == 0)
-            matter.Refuse("nobody", "parties", "No party has an address.", "Add the parties to whom something is mailed, with their addresses.", "Civ. Code § 8110");
+        {
+            matter.Refuse("nobody", "parties", "No party has an address.",
+                "Add the parties to whom something is mailed, with their addresses.", "Civ. Code § 8110");
+        }
+
         foreach (var item in items)
         {
             if (item.Article is { } article && ArticleNumber.Fault(article) is { } fault)
-                matter.Refuse("article-number", item.Where, $"{Article(article)} is no article number: {fault}", "Correct the number in the job file; it must be the one on the label and on the receipt.", "Civ. Code § 8118(b)");
+            {
+                matter.Refuse("article-number", item.Where, $"{Article(article)} is no article number: {fault}",
+                    "Correct the number in the job file; it must be the one on the label and on the receipt.", "Civ. Code § 8118(b)");
+            }
         }
 
         Addressees.WithAddress(matter, [.. items.Select(i => i.To).Distinct()], "Civ. Code § 8110");
@@ -41,7 +56,8 @@ internal static class CertifiedMailSheet
         leaf.Rows(
             [new Column("Addressee", 0.4), new Column("What, and day", 0.25), new Column("Article number", 0.35)],
             [.. items.Select(i => (IReadOnlyList<string>)[
-                $"{OneLine(Clean(i.To.Name) ?? "")} ({Service.CapacityOf(i.To)})\n{matter.AddressOf(i.To) ?? "______________________________"}",
+                $"{OneLine(Clean(i.To.Name) ?? "")} "
+                    + $"({Service.CapacityOf(i.To)})\n{matter.AddressOf(i.To) ?? "______________________________"}",
                 string.Join("\n", new[] { i.What, i.On }.Where(t => !string.IsNullOrEmpty(t)).DefaultIfEmpty("____________________")),
                 i.Article is { } article ? ArticleNumber.Printed(article) : "________________________"])]);
         if (items.Any(i => i.Article is null))
@@ -50,14 +66,17 @@ internal static class CertifiedMailSheet
         leaf.Line("Post office’s stamp or initials", (string?)null);
         return new Bundle([leaf], new Guide
         {
-            First = ["Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and most swaps. It does not show that the number is the one on your label: compare."],
+            First = ["Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and most "
+                + "swaps. It does not show that the number is the one on your label: compare."],
             Steps =
             [
                 "Certified mail: ask for the postmark on the receipt of each article, and for a return receipt where one is wanted.",
-                "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other notices need registered, certified or express mail (Civ. Code § 8110).",
+                "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other "
+                    + "notices need registered, certified or express mail (Civ. Code § 8110).",
                 "Write each article number here before the envelopes leave your hand.",
             ],
-            After = ["Enter each number in the job file as \"article\" of its mailing, and keep the receipts with the declaration that proves it (Civ. Code § 8118(b))."],
+            After = ["Enter each number in the job file as \"article\" of its mailing, and keep the receipts with the declaration that "
+                + "proves it (Civ. Code § 8118(b))."],
         });
     }
 
@@ -65,7 +84,11 @@ internal static class CertifiedMailSheet
     {
         var to = matter.Named(matter.Options.To);
         if (matter.Options.Number is not null && to.Count != 1)
-            matter.Refuse("article-number", "--number", "An article number is given for more than one addressee.", "Name one addressee with --to for a number, or enter the numbers in the job file.", "");
+        {
+            matter.Refuse("article-number", "--number", "An article number is given for more than one addressee.",
+                "Name one addressee with --to for a number, or enter the numbers in the job file.", "");
+        }
+
         return [.. to.Select(p => new Item(p, "", null, Clean(matter.Options.Number), "--number"))];
     }
 
@@ -80,7 +103,8 @@ internal static class CertifiedMailSheet
     ];
 
     private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article) =>
-        to.Select(matter.Job.Party).OfType<Party>().Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), $"{entry.Path}.article"));
+        to.Select(matter.Job.Party).OfType<Party>()
+            .Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), $"{entry.Path}.article"));
 
     private static string Kind(NoticeKind kind) => kind switch
     {

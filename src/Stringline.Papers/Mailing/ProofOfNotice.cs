@@ -46,20 +46,29 @@ internal static class ProofOfNotice
         var given = Given(matter);
         var to = matter.Options.To.Count > 0 || given.Count == 0
             ? Addressees.Of(matter, due)
-            : Addressees.WithAddress(matter, [.. given.SelectMany(n => n.To).Distinct().Select(matter.Job.Party).OfType<Party>()], "Civ. Code § 8118(a)");
+            : Addressees.WithAddress(matter, [.. given.SelectMany(n => n.To).Distinct().Select(matter.Job.Party).OfType<Party>()],
+                "Civ. Code § 8118(a)");
         if (to.Count == 0 && matter.Clear)
-            matter.Refuse("nobody", "entries", "No notice is entered and none is due.", "Enter the notice given, or name the persons with --to.", "Civ. Code § 8118(a)");
+        {
+            matter.Refuse("nobody", "entries", "No notice is entered and none is due.",
+                "Enter the notice given, or name the persons with --to.", "Civ. Code § 8118(a)");
+        }
+
         return new Bundle([Leaf(matter, "preliminary notice", to, given)], new Guide
         {
-            First = [.. given.Count == 0 ? ["The file shows no preliminary notice given: day, place and manner are blanks."] : Array.Empty<string>(), .. WrongNumbers(given.SelectMany(n => new[] { n.Article }))],
+            First = [.. given.Count == 0 ? ["The file shows no preliminary notice given: day, place and manner are blanks."]
+                : Array.Empty<string>(), .. WrongNumbers(given.SelectMany(n => new[] { n.Article }))],
             Steps =
             [
                 "The person who delivered or mailed the notice fills in the blanks and signs; nobody else can.",
-                "Fasten to it, for each person: the post office’s proof of payment for registered, certified or express mail, or the carrier’s; or a return receipt, tracking record, or the returned envelope (Civ. Code § 8118(b)).",
+                "Fasten to it, for each person: the post office’s proof of payment for registered, certified or express mail, or the "
+                    + "carrier’s; or a return receipt, tracking record, or the returned envelope (Civ. Code § 8118(b)).",
             ],
             After = [isPublic
-                ? "Keep the declaration with its receipts: preliminary notice is a condition of the stop payment notice, and must be shown in the action on it (Civ. Code §§ 9300(c), 9500(a)(1))."
-                : "Keep the declaration with its receipts: proof of notice is itself a condition of enforcing the lien (Civ. Code § 8410)."],
+                ? "Keep the declaration with its receipts: preliminary notice is a condition of the stop payment notice, and must be shown "
+                + "in the action on it (Civ. Code §§ 9300(c), 9500(a)(1))."
+                : "Keep the declaration with its receipts: proof of notice is itself a condition of enforcing the lien (Civ. Code § "
+                + "8410)."],
         });
     }
 
@@ -74,7 +83,8 @@ internal static class ProofOfNotice
         var parts = Parts(to, given);
         foreach (var part in parts)
             Put(leaf, matter, part);
-        leaf.Oath(null, "I gave the notice named above to each person named above, on the day, at the place and in the manner stated.", null);
+        leaf.Oath(null, "I gave the notice named above to each person named above, on the day, at the place and in the manner stated.",
+            null);
         return leaf;
     }
 
@@ -118,18 +128,24 @@ internal static class ProofOfNotice
         leaf.Lead(part.Manner switch
         {
             Manner.Personal => "On that day and at that place I handed the notice to each person named here:",
-            Manner.Substituted => "I left the notice, and thereafter mailed a copy, as Code of Civil Procedure section 415.20 provides, for each person named here at the address shown:",
-            null => "If by mail or carrier: I deposited the notice at that place in a sealed envelope, postage or charges prepaid for the manner marked, addressed to each person named here at the address shown:",
+            Manner.Substituted =>
+                "I left the notice, and thereafter mailed a copy, as Code of Civil Procedure section 415.20 provides, for each person "
+                + "named here at the address shown:",
+            null => "If by mail or carrier: I deposited the notice at that place in a sealed envelope, postage or charges prepaid for the "
+                + "manner marked, addressed to each person named here at the address shown:",
             Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier or Manner.CertificateOfMailing =>
-                "On that day and at that place I deposited the notice in a sealed envelope, postage or charges prepaid for the manner marked, addressed to each person named here at the address shown:",
+                "On that day and at that place I deposited the notice in a sealed envelope, postage or charges prepaid for the manner "
+                    + "marked, addressed to each person named here at the address shown:",
             _ => throw new InvalidOperationException($"No such manner: {part.Manner}."),
         });
         leaf.Rows(
-            [new Column("Person, and address", 0.46), new Column("Title or capacity", 0.22), new Column("Article or tracking number", 0.32)],
+            [new Column("Person, and address", 0.46), new Column("Title or capacity", 0.22),
+                new Column("Article or tracking number", 0.32)],
             [.. part.To.Select(t => (IReadOnlyList<string>)[
                 $"{OneLine(Clean(t.Party.Name) ?? "")}\n{matter.AddressOf(t.Party) ?? "Address: ______________________________"}",
                 Service.CapacityOf(t.Party),
-                t.Article is { } article ? Article(article) : part.Manner is Manner.Personal or Manner.Substituted ? "none" : "____________________"])]);
+                t.Article is { } article ? Article(article) : part.Manner is Manner.Personal or Manner.Substituted ? "none"
+                : "____________________"])]);
         if (part.To.Any(t => t.Article is null) && part.Manner is not (Manner.Personal or Manner.Substituted))
             leaf.Blank("article or tracking numbers");
     }

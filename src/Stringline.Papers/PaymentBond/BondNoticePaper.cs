@@ -17,15 +17,18 @@ internal static class BondNoticePaper
     public static IEnumerable<Shelved> Papers =>
     [
         Shelved.Of(
-            new Paper("bond-notice", "Notice to Surety and Bond Principal", "Civ. Code §§ 8102, 8612, 8614", PaperUse.Given, [WorkKind.Private],
+            new Paper("bond-notice", "Notice to Surety and Bond Principal", "Civ. Code §§ 8102, 8612, 8614", PaperUse.Given,
+                [WorkKind.Private],
                 "The claimant, to surety and principal of the payment bond.")
             { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day" },
             m => Write(m, "Civ. Code § 8612", "Private works. California Civil Code sections 8102, 8612 and 8614", "bond-notice.pdf")),
         Shelved.Of(
-            new Paper("public-bond-notice", "Notice to Surety and Bond Principal, Public Works", "Civ. Code §§ 8102, 9560, 9562", PaperUse.Given, [WorkKind.Public],
+            new Paper("public-bond-notice", "Notice to Surety and Bond Principal, Public Works", "Civ. Code §§ 8102, 9560, 9562",
+                PaperUse.Given, [WorkKind.Public],
                 "The claimant, to surety and principal of the public payment bond.")
             { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day" },
-            m => Write(m, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9303, 9560 and 9562", "public-bond-notice.pdf")),
+            m => Write(m, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9303, 9560 and 9562",
+                "public-bond-notice.pdf")),
     ];
 
     private static Bundle Write(Matter matter, string section, string heads, string file)
@@ -37,10 +40,12 @@ internal static class BondNoticePaper
         leaf.Head(heads);
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim against the payment bond for the work described here.");
-        leaf.Field("Claimant’s demand", TypeStyle.BodyBold, NoticeContents.Demand(matter, BondClaim.Of(matter.Known).Demand, "Civ. Code § 8102(a)(6)(C)"));
+        leaf.Field("Claimant’s demand", TypeStyle.BodyBold,
+            NoticeContents.Demand(matter, BondClaim.Of(matter.Known).Demand, "Civ. Code § 8102(a)(6)(C)"));
         leaf.Field("Bond", [
             $"Surety: {string.Join("; ", sureties.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
-            isKnown ? $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}" : "Principal: not known to claimant; this notice is given to each who may be it",
+            isKnown ? $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}"
+                : "Principal: not known to claimant; this notice is given to each who may be it",
             matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recording not known to claimant"]);
         leaf.Field("Bond number", matter.Options.Number);
         NoticeContents.Put(leaf, matter);
@@ -52,14 +57,21 @@ internal static class BondNoticePaper
             First =
             [
                 "The notice goes to the surety and to the bond principal, both. One of them is not enough.",
-                .. isKnown ? Array.Empty<string>() : ["Who the principal is stands on the bond: an owner, a direct contractor or a subcontractor may be it (§ 8606(b)). Until the file says (work.paymentBond.principal), give the notice to each of them."],
-                "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193).",
+                .. isKnown ? Array.Empty<string>() : ["Who the principal is stands on the bond: an owner, a direct contractor or a "
+                    + "subcontractor may be it (§ 8606(b)). Until the file says (work.paymentBond.principal), give the notice to each of "
+                    + "them."],
+                "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
+                    + "99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
-                "For one without a contract with the contractor this late road may be closed where the subcontractor it supplied was paid or terminated: ask counsel.",
-                .. matter.Assessment.Find("preliminary-notice.last-day") is { Standing: Law.Reasoning.Standing.Kept } ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."] : Array.Empty<string>(),
+                "For one without a contract with the contractor this late road may be closed where the subcontractor it supplied was paid "
+                    + "or terminated: ask counsel.",
+                .. matter.Assessment.Find("preliminary-notice.last-day") is { Standing: Law.Reasoning.Standing.Kept }
+                ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."]
+                : Array.Empty<string>(),
             ],
             Steps = ["Sign and date in ink; mail one to each.", "Fill in a proof of notice and keep the receipts (§ 8118)."],
-            After = [$"Enter it in the job file as \"bond-notice-given\" with its day and \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}]."],
+            After = [$"Enter it in the job file as \"bond-notice-given\" with its day and \"to\": "
+                + $"[{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}]."],
         });
     }
 
@@ -67,13 +79,23 @@ internal static class BondNoticePaper
     {
         var named = matter.Named(matter.Options.To);
         var bond = matter.Job.Party(matter.Job.Work.PaymentBond?.Surety);
-        IReadOnlyList<Party> sureties = named.Count > 0 ? [.. named.Where(p => p.Capacity == PartyCapacity.Surety)] : bond is not null ? [bond] : matter.In(PartyCapacity.Surety);
+        IReadOnlyList<Party> sureties = named.Count > 0 ? [.. named.Where(p => p.Capacity == PartyCapacity.Surety)] : bond is not null
+            ? [bond] : matter.In(PartyCapacity.Surety);
         var told = BondClaim.ToldAsPrincipal(matter.Known, out var isKnown);
         IReadOnlyList<Party> principals = named.Count > 0 ? [.. named.Where(p => p.Capacity != PartyCapacity.Surety)] : told;
         if (sureties.Count == 0)
-            matter.Refuse("surety-missing", "parties", "No surety is there.", "Add a party with capacity \"surety\" and name it as work.paymentBond.surety. The owner or public entity gives a copy of the bond on request.", section);
+        {
+            matter.Refuse("surety-missing", "parties", "No surety is there.",
+                "Add a party with capacity \"surety\" and name it as work.paymentBond.surety. The owner or public entity gives a copy of "
+                + "the bond on request.", section);
+        }
+
         if (principals.Count == 0)
-            matter.Refuse("principal-missing", "parties", "No bond principal is there.", "Add the one whose bond it is and name it as work.paymentBond.principal, or name the principal with --to.", section);
+        {
+            matter.Refuse("principal-missing", "parties", "No bond principal is there.",
+                "Add the one whose bond it is and name it as work.paymentBond.principal, or name the principal with --to.", section);
+        }
+
         return (sureties, principals, isKnown || named.Count > 0);
     }
 }

@@ -18,7 +18,10 @@ internal static class FileChecks
                     shape.Left < word.Right - 0.5 && shape.Right > word.Left + 0.5 && shape.Top < bottom && shape.Bottom > top;
                 var covered = page.Covers.Any(Meets);
                 if (covered || page.Strokes.Any(Meets))
-                    return new PreflightCheck("nothing over text", false, $"page {page.Number}: {(covered ? "a shape lies on" : "a line runs through")} '{word.Text}'", Legibility);
+                {
+                    return new PreflightCheck("nothing over text", false,
+                        $"page {page.Number}: {(covered ? "a shape lies on" : "a line runs through")} '{word.Text}'", Legibility);
+                }
             }
         }
 
@@ -32,7 +35,8 @@ internal static class FileChecks
     {
         var unseen = read.Pages.SelectMany(p => p.Words).FirstOrDefault(w => w.Letters.Any(l => !l.Seen));
         return new PreflightCheck("all text is seen", unseen is null,
-            unseen is null ? "every letter is painted" : $"page {unseen.Page}: '{unseen.Text}' is in the file and not on the page", Legibility);
+            unseen is null ? "every letter is painted" : $"page {unseen.Page}: '{unseen.Text}' is in the file and not on the page",
+            Legibility);
     }
 
     /// <summary>The pages print as they look: nothing is laid over them, none has a unit of its own, and the file may be printed.</summary>
@@ -65,10 +69,13 @@ internal static class FileChecks
     public static PreflightCheck FacesInside(PaperFile paper)
     {
         var outside = Finish.FaceOutside(paper.Bytes.ToArray());
-        return new PreflightCheck("faces in the file", outside is null, outside is null ? "every face is in the file" : $"{outside} is not in the file", "");
+        return new PreflightCheck("faces in the file", outside is null, outside is null ? "every face is in the file"
+            : $"{outside} is not in the file", "");
     }
 
-    /// <summary>What was laid out across the pages is read back whole and in its order; so a page that is missing, put twice or swapped is found.</summary>
+    /// <summary>
+    /// What was laid out across the pages is read back whole and in its order; so a page that is missing, put twice or swapped is found.
+    /// </summary>
     public static PreflightCheck InOrder(ReadBack read, IReadOnlyList<string> texts)
     {
         const string Name = "in its order";

@@ -20,10 +20,14 @@ public sealed record PaperExpectations
     /// <summary>Least type size of that wording in points; it must be boldface too. Null where the section says nothing of type.</summary>
     public double? WordingPoints { get; init; }
 
-    /// <summary>Whether the last sentence of that wording must be in capitals, but for a web address in lower case (Civ. Code § 8416(a)(8)).</summary>
+    /// <summary>
+    /// Whether the last sentence of that wording must be in capitals, but for a web address in lower case (Civ. Code § 8416(a)(8)).
+    /// </summary>
     public bool LastSentenceInCapitals { get; init; }
 
-    /// <summary>Text that must be in type at least as large as the largest otherwise on the paper (Civ. Code §§ 8134, 8138), or null.</summary>
+    /// <summary>
+    /// Text that must be in type at least as large as the largest otherwise on the paper (Civ. Code §§ 8134, 8138), or null.
+    /// </summary>
     public string? LargestText { get; init; }
 
     /// <summary>Names that must be typed under a signature rule, as often as they sign.</summary>

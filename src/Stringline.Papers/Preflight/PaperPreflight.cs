@@ -15,7 +15,8 @@ public static class PaperPreflight
         var read = ReadBack.Of(paper.Bytes);
         List<PreflightCheck> checks =
         [
-            PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), FileChecks.NothingOverText(read), FileChecks.AllSeen(read),
+            PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), FileChecks.NothingOverText(read),
+                FileChecks.AllSeen(read),
             FileChecks.AsItLooks(read), FileChecks.Whole(paper), FileChecks.FacesInside(paper), PageCount(read, expected),
         ];
         if (expected.InOrder.Count > 0)
@@ -38,7 +39,8 @@ public static class PaperPreflight
     {
         var wrong = read.Pages.Where(p => Math.Abs(p.Width - Sheet.Width) > 0.5 || Math.Abs(p.Height - Sheet.Height) > 0.5).ToList();
         return new PreflightCheck("page size", wrong.Count == 0,
-            wrong.Count == 0 ? "every page is 8½ by 11 inches" : $"{Pages(wrong)}: {wrong[0].Width / 72:0.##} by {wrong[0].Height / 72:0.##} inches; 8½ by 11, upright, would be right",
+            wrong.Count == 0 ? "every page is 8½ by 11 inches"
+            : $"{Pages(wrong)}: {wrong[0].Width / 72:0.##} by {wrong[0].Height / 72:0.##} inches; 8½ by 11, upright, would be right",
             "Gov. Code § 27361.5(a)");
     }
 
@@ -67,9 +69,12 @@ public static class PaperPreflight
     private static PreflightCheck InsideThePage(ReadBack read)
     {
         const double least = 18;
-        var wrong = read.Pages.Where(p => p.Letters.Any(l => l.Upright && (l.Baseline - (0.8 * l.Points) < least || l.Baseline + (0.25 * l.Points) > p.Height - least))).ToList();
+        var wrong = read.Pages.Where(p =>
+            p.Letters.Any(l => l.Upright && (l.Baseline - (0.8 * l.Points) < least || l.Baseline + (0.25 * l.Points) > p.Height - least)))
+            .ToList();
         return new PreflightCheck("inside the page", wrong.Count == 0,
-            wrong.Count == 0 ? "no text is cut off above or below" : $"{Pages(wrong)}: text stands within ¼ inch of the upper or lower edge", "");
+            wrong.Count == 0 ? "no text is cut off above or below"
+            : $"{Pages(wrong)}: text stands within ¼ inch of the upper or lower edge", "");
     }
 
     private static PreflightCheck NoOverlap(ReadBack read)
@@ -96,29 +101,36 @@ public static class PaperPreflight
     }
 
     private static PreflightCheck PageCount(ReadBack read, PaperExpectations expected) => new("pages", read.Pages.Count == expected.Pages,
-        $"{read.Pages.Count} read; {(expected.Recorded is null ? "laid out were" : "the fee is for")} {expected.Pages}", expected.Recorded is null ? "" : "Gov. Code § 27361(a)");
+        $"{read.Pages.Count} read; {(expected.Recorded is null ? "laid out were" : "the fee is for")} {expected.Pages}",
+        expected.Recorded is null ? "" : "Gov. Code § 27361(a)");
 
     private static PreflightCheck RecordersSpace(ReadBack read)
     {
         var page = read.Pages[0];
-        var letter = page.Letters.FirstOrDefault(l => l.Upright && !l.Blank && l.Right > Sheet.ReturnBlockRight && l.Baseline - (0.72 * l.Points) < Sheet.RecorderBand);
+        var letter = page.Letters.FirstOrDefault(l => l.Upright && !l.Blank && l.Right > Sheet.ReturnBlockRight
+            && l.Baseline - (0.72 * l.Points) < Sheet.RecorderBand);
         var shape = page.Shapes.FirstOrDefault(s => s.Right > Sheet.ReturnBlockRight + 1 && s.Top < Sheet.RecorderBand);
         return new PreflightCheck("recorder’s space", letter is null && shape is null,
             letter is null && shape is null
                 ? "the right 5 inches of the top 2½ inches are empty"
-                : $"{(letter is null ? "a drawn line" : $"'{letter.Text}'")} stands in it; the right 5 by 2½ inches of page 1 must be empty",
+                : $"{(letter is null ? "a drawn line" : $"'{letter.Text}'")} stands in it; the right 5 by 2½ inches of page 1 must be "
+                + "empty",
             "Gov. Code § 27361.6");
     }
 
     private static PreflightCheck ReturnBlock(ReadBack read, RecordedPaper recorded)
     {
-        var block = read.Pages[0].Words.Where(w => w.Baseline < Sheet.RecorderBand && w.Right <= Sheet.ReturnBlockRight).Select(w => w.Text);
+        var block = read.Pages[0].Words.Where(w => w.Baseline < Sheet.RecorderBand && w.Right <= Sheet.ReturnBlockRight)
+            .Select(w => w.Text);
         var there = Squeeze(string.Concat(block));
         var name = there.Contains(Squeeze(recorded.ReturnName), StringComparison.Ordinal);
         var address = there.Contains(Squeeze(recorded.ReturnAddress), StringComparison.Ordinal);
-        var heads = there.Contains("RECORDINGREQUESTEDBY", StringComparison.Ordinal) && there.Contains("WHENRECORDEDMAILTO", StringComparison.Ordinal);
+        var heads = there.Contains("RECORDINGREQUESTEDBY", StringComparison.Ordinal)
+            && there.Contains("WHENRECORDEDMAILTO", StringComparison.Ordinal);
         return new PreflightCheck("return block", name && address && heads,
-            name && address && heads ? "who asks for recording, and name and address for return, stand in the left 3½ inches" : $"in the left 3½ inches of the top 2½ inches {(heads ? "" : "the heads, ")}{(name ? "" : "the name, ")}{(address ? "" : "the address, ")}are not all there",
+            name && address && heads ? "who asks for recording, and name and address for return, stand in the left 3½ inches"
+            : $"in the left 3½ inches of the top 2½ inches "
+            + $"{(heads ? "" : "the heads, ")}{(name ? "" : "the name, ")}{(address ? "" : "the address, ")}are not all there",
             "Gov. Code § 27361.6");
     }
 
@@ -129,16 +141,20 @@ public static class PaperPreflight
         var below = first is null ? 0 : first[0].Baseline - Sheet.RecorderBand;
         var good = title == recorded.Title && below <= 36;
         return new PreflightCheck("title", good,
-            good ? $"'{title}' stands directly below the recorder’s space" : $"'{title}' stands {below:0} points below the recorder’s space; '{recorded.Title}' within 36 would be right",
+            good ? $"'{title}' stands directly below the recorder’s space"
+            : $"'{title}' stands {below:0} points below the recorder’s space; '{recorded.Title}' within 36 would be right",
             "Gov. Code § 27324");
     }
 
-    /// <summary>Print size and color must reproduce by an imaging process; 7½ points is the smallest type that stays clear of penalty print.</summary>
+    /// <summary>
+    /// Print size and color must reproduce by an imaging process; 7½ points is the smallest type that stays clear of penalty print.
+    /// </summary>
     private static PreflightCheck Legible(ReadBack read)
     {
         var bad = read.Pages.SelectMany(p => p.Words).FirstOrDefault(w => w.Letters.Any(l => !l.Black || l.Points < LeastPoints - 0.01));
         return new PreflightCheck("legibility", bad is null,
-            bad is null ? "all type is black and of 7.5 points or more" : $"page {bad.Page}: '{bad.Text}' is not; black type of at least 7.5 points would be right", "Gov. Code § 27361.6");
+            bad is null ? "all type is black and of 7.5 points or more"
+            : $"page {bad.Page}: '{bad.Text}' is not; black type of at least 7.5 points would be right", "Gov. Code § 27361.6");
     }
 
     private const double LeastPoints = 7.5;
@@ -167,14 +183,17 @@ public static class PaperPreflight
         var crowded = read.Pages.SelectMany(p => p.Lines).Where(l => l[^1].Right - l[0].Left >= DensityOver)
             .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * 72 / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
         return new PreflightCheck("print density", pitch >= 8 && crowded <= MostInAnInch,
-            $"lines stand {pitch:0.#} points apart at the closest, 8 is the least; {crowded:0.#} characters stand in an inch at the most, {MostInAnInch} may", "Gov. Code § 27361(a)(1)");
+            $"lines stand {pitch:0.#} points apart at the closest, 8 is the least; {crowded:0.#} characters stand in an inch at the most, "
+            + $"{MostInAnInch} may", "Gov. Code § 27361(a)(1)");
     }
 
     private static PreflightCheck Signatures(ReadBack read, IReadOnlyList<string> signers)
     {
         var missing = signers.Distinct().Where(name => read.Pages.Sum(p => RulesOver(p, name)) < signers.Count(s => s == name)).ToList();
         return new PreflightCheck("names under signatures", missing.Count == 0,
-            missing.Count == 0 ? "each name is typed under its signature" : $"{string.Join("; ", missing)}: not typed under {signers.Count(s => s == missing[0])} signature rule(s)", "Gov. Code § 27201(a)");
+            missing.Count == 0 ? "each name is typed under its signature"
+            : $"{string.Join("; ", missing)}: not typed under {signers.Count(s => s == missing[0])} signature rule(s)",
+            "Gov. Code § 27201(a)");
     }
 
     /// <summary>How many signature rules of the page have the name typed directly under them, on one line or several.</summary>
@@ -191,14 +210,16 @@ public static class PaperPreflight
         var whole = read.Columns();
         var missing = texts.Where(t => !whole.Contains(Squeeze(t), StringComparison.Ordinal)).ToList();
         return new PreflightCheck("names and facts", missing.Count == 0,
-            missing.Count == 0 ? "every name and fact is read back whole" : $"not read back: {string.Join("; ", missing)}", "Gov. Code §§ 27201(a), 27288.1");
+            missing.Count == 0 ? "every name and fact is read back whole" : $"not read back: {string.Join("; ", missing)}",
+            "Gov. Code §§ 27201(a), 27288.1");
     }
 
     private static PreflightCheck DraftMark(ReadBack read, bool draft)
     {
         var marked = read.Pages.Count(p => string.Concat(p.Letters.Where(l => !l.Upright).Select(l => l.Text)) == "DRAFT");
         var good = marked == (draft ? read.Pages.Count : 0);
-        return new PreflightCheck(draft ? "DRAFT on each page" : "no DRAFT", good, $"DRAFT stands on {marked} of {read.Pages.Count} pages", "");
+        return new PreflightCheck(draft ? "DRAFT on each page" : "no DRAFT", good, $"DRAFT stands on {marked} of {read.Pages.Count} pages",
+            "");
     }
 
     internal static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));

@@ -15,7 +15,8 @@ namespace Stringline.Papers.Preflight;
 /// <param name="Upright">Whether it stands upright; DRAFT does not.</param>
 /// <param name="Black">Whether it is black, or near it.</param>
 /// <param name="Seen">Whether it is painted at all.</param>
-internal sealed record ReadLetter(string Text, double Left, double Right, double Baseline, double Points, string Font, bool Upright, bool Black, bool Seen)
+internal sealed record ReadLetter(string Text, double Left, double Right, double Baseline, double Points, string Font, bool Upright,
+    bool Black, bool Seen)
 {
     /// <summary>Whether the face is bold. PdfPig's own flag is false for every face our writer embeds, so its name decides.</summary>
     public bool Bold => Font.Contains("Bold", StringComparison.Ordinal);
@@ -51,7 +52,8 @@ internal sealed record ReadShape(double Left, double Top, double Right, double B
 }
 
 /// <summary>A page as read back.</summary>
-internal sealed record ReadPage(int Number, double Width, double Height, IReadOnlyList<ReadLetter> Letters, IReadOnlyList<IReadOnlyList<ReadWord>> Lines, IReadOnlyList<ReadShape> Shapes)
+internal sealed record ReadPage(int Number, double Width, double Height, IReadOnlyList<ReadLetter> Letters,
+    IReadOnlyList<IReadOnlyList<ReadWord>> Lines, IReadOnlyList<ReadShape> Shapes)
 {
     /// <summary>What covers what lies under it: filled shapes and pictures.</summary>
     public required IReadOnlyList<ReadShape> Covers { get; init; }
@@ -134,7 +136,10 @@ internal sealed class ReadBack
             if (path.IsFilled)
                 covers.Add(shape);
             if (path.IsStroked)
-                strokes.AddRange(path.SelectMany(Sides).Select(s => Shape(Math.Min(s.A.X, s.B.X), Math.Max(s.A.Y, s.B.Y), Math.Max(s.A.X, s.B.X), Math.Min(s.A.Y, s.B.Y))));
+            {
+                strokes.AddRange(path.SelectMany(Sides)
+                    .Select(s => Shape(Math.Min(s.A.X, s.B.X), Math.Max(s.A.Y, s.B.Y), Math.Max(s.A.X, s.B.X), Math.Min(s.A.Y, s.B.Y))));
+            }
         }
 
         foreach (var image in page.GetImages())

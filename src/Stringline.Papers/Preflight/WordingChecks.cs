@@ -12,7 +12,8 @@ internal static class WordingChecks
         var exact = Find(words, sought, StringComparison.Ordinal);
         var found = exact ?? Find(words, sought, StringComparison.OrdinalIgnoreCase);
         yield return new PreflightCheck("notice wording", exact is not null,
-            exact is not null ? $"equal to {wording.Section}, letter for letter" : $"not the words of {wording.Section}{Difference(words, sought)}", wording.Section);
+            exact is not null ? $"equal to {wording.Section}, letter for letter"
+            : $"not the words of {wording.Section}{Difference(words, sought)}", wording.Section);
         if (expected.WordingPoints is { } points)
             yield return Type(found, points, wording.Section);
         if (expected.LastSentenceInCapitals)
@@ -26,7 +27,8 @@ internal static class WordingChecks
         var least = found.SelectMany(w => w.Letters).Min(l => l.Points);
         var light = found.FirstOrDefault(w => w.Letters.Any(l => !l.Bold));
         return new PreflightCheck("notice type", least >= points - 0.005 && light is null,
-            $"{least:0.##} points at the smallest, {(light is null ? "all boldface" : $"'{light.Text}' is not boldface")}; {points:0.##}-point boldface is the least", section);
+            $"{least:0.##} points at the smallest, {(light is null ? "all boldface" : $"'{light.Text}' is not boldface")}; "
+            + $"{points:0.##}-point boldface is the least", section);
     }
 
     private static PreflightCheck Capitals(IReadOnlyList<ReadWord>? found, int words, string section)
@@ -37,7 +39,8 @@ internal static class WordingChecks
             ? w.Text.Any(char.IsUpper)
             : w.Text.Any(char.IsLower));
         return new PreflightCheck("last sentence in capitals", wrong is null,
-            wrong is null ? "capitals, the web address in lower case" : $"'{wrong.Text}' is not; capitals, but the web address in lower case, would be right", section);
+            wrong is null ? "capitals, the web address in lower case"
+            : $"'{wrong.Text}' is not; capitals, but the web address in lower case, would be right", section);
     }
 
     /// <summary>Whether a text stands in type at least as large as the largest otherwise on the paper.</summary>
@@ -47,8 +50,10 @@ internal static class WordingChecks
         if (Find(all, text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries), StringComparison.Ordinal) is not { } found)
             return new PreflightCheck("largest type", false, "the text that must be largest was not found", section);
         var least = found.SelectMany(w => w.Letters).Min(l => l.Points);
-        var other = read.Pages.SelectMany(p => p.Words).Except(found).SelectMany(w => w.Letters).Select(l => l.Points).DefaultIfEmpty(0).Max();
-        return new PreflightCheck("largest type", least >= other - 0.005, $"{least:0.##} points at the smallest; the largest otherwise is {other:0.##}", section);
+        var other = read.Pages.SelectMany(p => p.Words).Except(found).SelectMany(w => w.Letters).Select(l => l.Points).DefaultIfEmpty(0)
+            .Max();
+        return new PreflightCheck("largest type", least >= other - 0.005,
+            $"{least:0.##} points at the smallest; the largest otherwise is {other:0.##}", section);
     }
 
     private static List<ReadWord>? Find(List<ReadWord> words, string[] sought, StringComparison comparison)
@@ -72,7 +77,8 @@ internal static class WordingChecks
         for (var read = 0; at >= 0 && at < words.Count; at++)
         {
             var text = words[at].Text;
-            if (string.Compare(sought, read, text, 0, text.Length, comparison) != 0 || (read > 0 && words[at].Baseline == words[at - 1].Baseline))
+            if (string.Compare(sought, read, text, 0, text.Length, comparison) != 0
+                || (read > 0 && words[at].Baseline == words[at - 1].Baseline))
                 return -1;
             if ((read += text.Length) == sought.Length)
                 return at + 1;

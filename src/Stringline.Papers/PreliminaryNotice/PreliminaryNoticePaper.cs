@@ -11,7 +11,9 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.PreliminaryNotice;
 
-/// <summary>The preliminary notice on private work (Civ. Code §§ 8200-8216) and on public work (§§ 9300-9306), with a declaration to prove it by.</summary>
+/// <summary>
+/// The preliminary notice on private work (Civ. Code §§ 8200-8216) and on public work (§§ 9300-9306), with a declaration to prove it by.
+/// </summary>
 internal static class PreliminaryNoticePaper
 {
     /// <summary>Both papers.</summary>
@@ -23,7 +25,8 @@ internal static class PreliminaryNoticePaper
             { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day" },
             m => Write(m, isPublic: false)),
         Shelved.Of(
-            new Paper("public-preliminary-notice", "Preliminary Notice, Public Works", "Civ. Code §§ 8102, 9303", PaperUse.Given, [WorkKind.Public],
+            new Paper("public-preliminary-notice", "Preliminary Notice, Public Works", "Civ. Code §§ 8102, 9303", PaperUse.Given,
+                [WorkKind.Public],
                 "The claimant, to public entity and direct contractor, within 20 days after first furnishing.")
             { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day" },
             m => Write(m, isPublic: true)),
@@ -36,17 +39,23 @@ internal static class PreliminaryNoticePaper
         if (to.Count == 0 && matter.Refusals.All(r => r.Id is not ("recipient-missing" or "party-unknown" or "other-work")))
         {
             matter.Refuse("no-notice-due", "claimant", "No preliminary notice is due from this claimant.",
-                isPublic ? "A laborer, and one who has a contract with the direct contractor itself, gives none." : "A laborer gives none; one hired by the owner gives it to a construction lender only, and the file names none. If a lender comes in, add it to the parties.",
+                isPublic ? "A laborer, and one who has a contract with the direct contractor itself, gives none."
+                : "A laborer gives none; one hired by the owner gives it to a construction lender only, and the file names none. If a "
+                + "lender comes in, add it to the parties.",
                 isPublic ? "Civ. Code § 9300(b)" : "Civ. Code § 8200(e)");
         }
 
         var leaf = new Leaf(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
-        leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304" : "California Civil Code sections 8102 and 8200 to 8204");
-        Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation ? "Attention: disbursing officer" : null);
+        leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304"
+            : "California Civil Code sections 8102 and 8200 to 8204");
+        Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation
+            ? "Attention: disbursing officer" : null);
         NoticeContents.Put(leaf, matter, "General description of work");
         var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", "contract.price",
-            "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
-        leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
+            "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic
+            ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
+        leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price
+            ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
         leaf.Field("Demand to date", ToDate(matter.Assessment.Owed));
         if (!isPublic)
             Statement(leaf);
@@ -58,15 +67,22 @@ internal static class PreliminaryNoticePaper
             First = [.. First(matter, to, isPublic)],
             Steps =
             [
-                $"Print {(to.Count == 1 ? "the notice" : $"the notice {to.Count} times, one for each person named")}; sign and date each in ink.",
+                $"Print {(to.Count == 1 ? "the notice" : $"the notice {to.Count} times, one for each person named")}; sign and date each "
+                    + "in ink.",
                 "Make out the envelopes exactly as the addresses stand here, and mail or hand them over by the act-by day.",
                 "Fill in and sign the proof of notice declaration; fasten the postal receipts to it.",
-                .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § 8202(b))."] : Array.Empty<string>(),
+                .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
+                    ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § "
+                    + "8202(b))."] : Array.Empty<string>(),
             ],
             After =
             [
-                $"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how.",
-                .. isPublic ? Array.Empty<string>() : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is recorded on the property (Civ. Code § 8214); ask the office for its price. It gives notice to nobody, moves no day, and may be destroyed after two years: keep searching the index. Enter it as \"notice-filed\"."],
+                $"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], "
+                    + "manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how.",
+                .. isPublic ? Array.Empty<string>()
+                : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is "
+                + "recorded on the property (Civ. Code § 8214); ask the office for its price. It gives notice to nobody, moves no day, and "
+                + "may be destroyed after two years: keep searching the index. Enter it as \"notice-filed\"."],
             ],
         });
     }
@@ -88,19 +104,32 @@ internal static class PreliminaryNoticePaper
         return
         [
             .. Stringline.Law.PreliminaryNotice.Recipients.Of(matter.Known),
-            .. Stringline.Law.PreliminaryNotice.Recipients.NotYetKnown(matter.Known).Select(lender => new Recipient(PartyCapacity.ConstructionLender, [lender], "Civ. Code § 8200(a)(3)")),
+            .. Stringline.Law.PreliminaryNotice.Recipients.NotYetKnown(matter.Known)
+                .Select(lender => new Recipient(PartyCapacity.ConstructionLender, [lender], "Civ. Code § 8200(a)(3)")),
         ];
     }
 
     private static IEnumerable<string> First(Matter matter, IReadOnlyList<Party> to, bool isPublic)
     {
-        string[] missing = [.. matter.Assessment.NoticeDueTo.Where(r => !to.Any(p => r.AnyOf.Contains(p) || r.Agents.Contains(p))).Select(r => string.Join(" or ", r.AnyOf.Select(p => OneLine(p.Name))))];
+        string[] missing = [.. matter.Assessment.NoticeDueTo.Where(r => !to.Any(p => r.AnyOf.Contains(p) || r.Agents.Contains(p)))
+            .Select(r => string.Join(" or ", r.AnyOf.Select(p => OneLine(p.Name))))];
         if (missing.Length > 0)
-            yield return $"This is for some of them only. The notice is due to each; still to be told: {string.Join(", ", missing)} (Civ. Code § {(isPublic ? "9300(a)" : "8200(a)")}).";
+        {
+            yield return $"This is for some of them only. The notice is due to each; still to be told: {string.Join(", ", missing)} (Civ. "
+                + $"Code § {(isPublic ? "9300(a)" : "8200(a)")}).";
+        }
+
         if (matter.Known.PreliminaryNotices.Count > 0)
-            yield return "The file shows a preliminary notice given already. One notice to each person covers all work under one hirer (Civ. Code § 8206); be sure that another is meant.";
+        {
+            yield return "The file shows a preliminary notice given already. One notice to each person covers all work under one hirer "
+                + "(Civ. Code § 8206); be sure that another is meant.";
+        }
+
         if (isPublic)
-            yield return "On work of the Department of Public Works or of General Services the notice goes to the disbursing officer of the department (Civ. Code § 9302).";
+        {
+            yield return "On work of the Department of Public Works or of General Services the notice goes to the disbursing officer of "
+                + "the department (Civ. Code § 9302).";
+        }
     }
 
     /// <summary>The statement of Civ. Code § 8202(a)(3), in boldface; its own first line is its heading.</summary>

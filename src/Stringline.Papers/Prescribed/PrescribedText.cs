@@ -3,7 +3,8 @@ namespace Stringline.Papers.Prescribed;
 /// <summary>Wording that a section prescribes letter for letter.</summary>
 /// <param name="Section">The section, such as <c>Civ. Code § 8416(a)(8)</c>.</param>
 /// <param name="ReadIn">The text of the Code in which it was read.</param>
-/// <param name="Body">The wording: paragraphs are parted by line ends; an empty line parts groups of them. A blank is <c>{name}</c>.</param>
+/// <param name="Body">The wording: paragraphs are parted by line ends; an empty line parts groups of them. A blank is
+/// <c>{name}</c>.</param>
 public sealed partial record PrescribedText(string Section, string ReadIn, string Body)
 {
     private const string Marker = ", prescribed wording, verified in ";

@@ -15,7 +15,8 @@ internal static class PaymentDemandPaper
 {
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50", PaperUse.Sent, [WorkKind.Private, WorkKind.Public],
+        new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50", PaperUse.Sent,
+            [WorkKind.Private, WorkKind.Public],
             "The claimant, to the one who hired it, with the steps from the price to the sum demanded.")
         { Takes = [Told.To, Told.Amount, Told.Day] },
         Write);
@@ -24,24 +25,38 @@ internal static class PaymentDemandPaper
     {
         var hirer = matter.Facts.HiredBy;
         if (hirer is null && matter.Options.To.Count == 0)
-            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the one who owes the payment, here or with --to.", "");
-        var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? [] : [hirer], "Civ. Code § 8108");
-        // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the debt.
-        // Toward the owner the notice is for a progress payment: retention falls due by its own section.
+        {
+            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.",
+                "Name the party id of the one who owes the payment, here or with --to.", "");
+        }
+
+        var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? []
+            : [hirer], "Civ. Code § 8108");
+        // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the
+        // debt. Toward the owner the notice is for a progress payment: retention falls due by its own section.
         var owed = matter.Assessment.Owed.Demand;
         var reckoned = ToOwner(matter, to) ? MoneyDue.WithoutRetention(matter.Known, owed) : owed;
         var amount = matter.Options.Amount ?? reckoned;
         if (amount > reckoned)
-            matter.Refuse("more-than-reckoned", "--amount", $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.",
-                reckoned == owed ? "Demand no more than the reckoning shows, or enter what is missing." : "Demand no more than the reckoning shows without the retention withheld, which falls due by another section, or enter what is missing.", reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
+            matter.Refuse("more-than-reckoned", "--amount",
+                $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.",
+                reckoned == owed ? "Demand no more than the reckoning shows, or enter what is missing."
+                : "Demand no more than the reckoning shows without the retention withheld, which falls due by another section, or enter "
+                + "what is missing.", reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
         var leaf = new Leaf("demand-for-payment.pdf", "Demand for Payment");
         leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With the reckoning of what is due");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
+        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it "
+            + $"provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is "
+            + "reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
         if (reckoned != owed)
-            leaf.Field("Not part of this demand", $"Retention withheld, {Dollars(MoneyDue.RetentionIn(matter.Known, owed))}, which falls due under Civil Code section 8812.");
+        {
+            leaf.Field("Not part of this demand",
+                $"Retention withheld, {Dollars(MoneyDue.RetentionIn(matter.Known, owed))}, which falls due under Civil Code section 8812.");
+        }
+
         leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
         if (ToOwner(matter, to))
             NoticeContents.Put(leaf, matter);
@@ -52,12 +67,14 @@ internal static class PaymentDemandPaper
         return new Bundle([leaf], new Guide
         {
             To = to,
-            Manner = ToOwner(matter, to) ? Addressees.Manner : "How: by any means whose arrival can be shown. Certified mail is a good one.",
+            Manner = ToOwner(matter, to) ? Addressees.Manner
+                : "How: by any means whose arrival can be shown. Certified mail is a good one.",
             First =
             [
                 "The reckoning leaves out interest, finance charges, delay and fees. If you claim them too, say so in a letter of its own.",
                 .. FromWhen(matter),
-                .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
+                .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; "
+                    + "after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
             ],
             Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
             After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and manner."],
@@ -68,7 +85,8 @@ internal static class PaymentDemandPaper
     private static string[] FromWhen(Matter matter) => (matter.Job.Work.Kind, matter.Job.Claimant.Role) switch
     {
         (WorkKind.Public, ClaimantRole.DirectContractor) =>
-            ["A local agency has 30 days from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a State agency as well (§ 10261.5). Keep what shows the day of receipt."],
+            ["A local agency has 30 days from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a "
+                + "State agency as well (§ 10261.5). Keep what shows the day of receipt."],
         _ => [],
     };
 

@@ -24,10 +24,20 @@ internal static class SecurityDemandPaper
     private static Bundle Write(Matter matter)
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
-            matter.Refuse("not-direct-contractor", "claimant.role", $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.", "Only a direct contractor may demand this security.", Section);
+        {
+            matter.Refuse("not-direct-contractor", "claimant.role",
+                $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.",
+                "Only a direct contractor may demand this security.", Section);
+        }
+
         var due = matter.Assessment.Find(Due);
         if (due is null)
-            matter.Refuse("no-security-due", "contract.price", "The file does not show that the owner owes security.", $"It is owed where the price is above {Dollars(OwnersSecurity.FeePrice)}, or above {Dollars(OwnersSecurity.LesserPrice)} for one who holds less than the fee.", "Civ. Code § 8700");
+        {
+            matter.Refuse("no-security-due", "contract.price", "The file does not show that the owner owes security.",
+                $"It is owed where the price is above {Dollars(OwnersSecurity.FeePrice)}, or above {Dollars(OwnersSecurity.LesserPrice)} "
+                + "for one who holds less than the fee.", "Civ. Code § 8700");
+        }
+
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
             matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner.", Section);
@@ -35,11 +45,17 @@ internal static class SecurityDemandPaper
         leaf.Head("California Civil Code sections 8102 and 8710 to 8712");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, owners);
-        leaf.Say($"{matter.Facts.Claimant}, the direct contractor, demands that the owner provide security for the owner’s payment obligation under the contract, by a bond, an irrevocable letter of credit or a construction security escrow account (Civil Code section 8720), and a copy, certified by the county recorder, of any recorded mortgage or deed of trust that secures the construction loan (section 8710, subdivision (b)).");
-        leaf.Say($"If the security is not provided within {OwnersSecurity.DemandDays} days after this notice is given, the direct contractor may suspend work until it is provided.");
-        leaf.Field("Security demanded, not less than", TypeStyle.BodyBold, [(matter.Options.Amount ?? due?.Amount) is { } amount ? Dollars(amount) : null]);
+        leaf.Say($"{matter.Facts.Claimant}, the direct contractor, demands that the owner provide security for the owner’s payment "
+            + "obligation under the contract, by a bond, an irrevocable letter of credit or a construction security escrow account (Civil "
+            + "Code section 8720), and a copy, certified by the county recorder, of any recorded mortgage or deed of trust that secures "
+            + "the construction loan (section 8710, subdivision (b)).");
+        leaf.Say($"If the security is not provided within {OwnersSecurity.DemandDays} days after this notice is given, the direct "
+            + "contractor may suspend work until it is provided.");
+        leaf.Field("Security demanded, not less than", TypeStyle.BodyBold,
+            [(matter.Options.Amount ?? due?.Amount) is { } amount ? Dollars(amount) : null]);
         leaf.Field("Contract price", matter.Job.Contract.Price is { } price ? Dollars(price) : null);
-        leaf.Field("Demand for payment to date", matter.Assessment.Owed is { IsUnknown: false } owed ? owed.Demand > 0 ? $"{Dollars(owed.Demand)}, after deducting all just credits and offsets." : "None at this time." : null);
+        leaf.Field("Demand for payment to date", matter.Assessment.Owed is { IsUnknown: false } owed ? owed.Demand > 0
+            ? $"{Dollars(owed.Demand)}, after deducting all just credits and offsets." : "None at this time." : null);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, Section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, "notice demanding security", owners, [])], new Guide
@@ -52,8 +68,10 @@ internal static class SecurityDemandPaper
                 .. due is null ? Array.Empty<string>() : due.Questions.Select(q => "The file leaves open: " + q.Text),
                 "Who suspends work without this right is in breach of its contract: have counsel read the file before work stops.",
             ],
-            Steps = ["Sign and date in ink; mail one to each owner.", "Fill in and sign the proof of notice declaration; fasten the postal receipts to it (§ 8118)."],
-            After = ["Enter it in the job file as \"security-demanded\" with its day and manner. The assessment then says from which day work may be suspended."],
+            Steps = ["Sign and date in ink; mail one to each owner.",
+                "Fill in and sign the proof of notice declaration; fasten the postal receipts to it (§ 8118)."],
+            After = ["Enter it in the job file as \"security-demanded\" with its day and manner. The assessment then says from which day "
+                + "work may be suspended."],
         });
     }
 }

@@ -26,11 +26,26 @@ internal static class StopWorkPaper
     private static Bundle Write(Matter matter)
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
-            matter.Refuse("not-direct-contractor", "claimant.role", $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.", "Only a direct contractor may stop work under these sections.", "Civ. Code § 8832");
+        {
+            matter.Refuse("not-direct-contractor", "claimant.role",
+                $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.",
+                "Only a direct contractor may stop work under these sections.", "Civ. Code § 8832");
+        }
+
         if (matter.Job.Contract.Written != true)
-            matter.Refuse("not-written", "contract.written", matter.Job.Contract.Written is null ? "The file does not say." : "The contract is not in writing.", "Only a written contract gives the right; if it is in writing, say \"written\": true.", "Civ. Code § 8830");
+        {
+            matter.Refuse("not-written", "contract.written", matter.Job.Contract.Written is null ? "The file does not say."
+                : "The contract is not in writing.", "Only a written contract gives the right; if it is in writing, say \"written\": true.",
+                "Civ. Code § 8830");
+        }
+
         if (matter.Known.All<Disputed>().Count > 0)
-            matter.Refuse("disputed", "entries", "A dispute is entered.", "Where the contractor's performance is in dispute, work may not be stopped this way. Have counsel read the file.", "Civ. Code § 8832");
+        {
+            matter.Refuse("disputed", "entries", "A dispute is entered.",
+                "Where the contractor's performance is in dispute, work may not be stopped this way. Have counsel read the file.",
+                "Civ. Code § 8832");
+        }
+
         var overdue = Overdue.Of(matter);
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
@@ -41,19 +56,26 @@ internal static class StopWorkPaper
             Manner = Addressees.Manner,
             First =
             [
-                .. overdue.Finding is { Standing: Standing.InDoubt } ? [$"In doubt: {Matter.Reasons(overdue.Finding)}", .. overdue.Finding.Questions.Select(q => q.Text)] : Array.Empty<string>(),
-                "The day above is the first on which the notice may be given, not a last one. Work may stop only after ten full days without payment, on the eleventh day after the notice.",
+                .. overdue.Finding is { Standing: Standing.InDoubt }
+                ? [$"In doubt: {Matter.Reasons(overdue.Finding)}", .. overdue.Finding.Questions.Select(q => q.Text)]
+                : Array.Empty<string>(),
+                "The day above is the first on which the notice may be given, not a last one. Work may stop only after ten full days "
+                    + "without payment, on the eleventh day after the notice.",
                 "Lien, stop payment notice and bond keep their own times while work is stopped.",
             ],
             Steps =
             [
-                $"First post the notice of intent at the site, in a conspicuous place, and at its main office, if there is one, at least {StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of the stop work notice yet.",
-                "Then give the stop work notice to the owner, and on that same day a copy of it to each subcontractor with whom you have a contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
+                $"First post the notice of intent at the site, in a conspicuous place, and at its main office, if there is one, at least "
+                    + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
+                    + "the stop work notice yet.",
+                "Then give the stop work notice to the owner, and on that same day a copy of it to each subcontractor with whom you have a "
+                    + "contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
                 "Enter both days. Work may stop on the eleventh day after the notice is given.",
             ],
             After =
             [
-                "Enter it in the job file as \"stop-work-notice-given\" with its day, the day of the posting (posted), and to whom it and its copies went.",
+                "Enter it in the job file as \"stop-work-notice-given\" with its day, the day of the posting (posted), and to whom it and "
+                    + "its copies went.",
                 "When the matter is settled or the notice is cancelled, post that at the same places and tell the subcontractors (§ 8840).",
             ],
         });
@@ -64,10 +86,17 @@ internal static class StopWorkPaper
         var leaf = new Leaf("stop-work-notice.pdf", "Stop Work Notice");
         leaf.Head("California Civil Code sections 8102 and 8830 to 8848");
         Addressees.Put(leaf, matter, owners);
-        leaf.Say($"{matter.Facts.Claimant}, the direct contractor, has not been paid the amount stated here within {StopWork.UnpaidDays} days after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct contractor. Claimant gives notice that it will stop work if it is not paid within {StopWork.NoticeDays} days after this notice is given.");
+        leaf.Say($"{matter.Facts.Claimant}, the direct contractor, has not been paid the amount stated here within {StopWork.UnpaidDays} "
+            + "days after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct "
+            + $"contractor. Claimant gives notice that it will stop work if it is not paid within {StopWork.NoticeDays} days after this "
+            + "notice is given.");
         leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(overdue.Amount));
         if (overdue.Demanded.Count > 0)
-            leaf.Field("Payment was demanded on", overdue.Demanded.Select(Day).ToArray() is { Length: > 0 } days ? string.Join("; ", days) : null);
+        {
+            leaf.Field("Payment was demanded on", overdue.Demanded.Select(Day).ToArray() is { Length: > 0 } days ? string.Join("; ", days)
+                : null);
+        }
+
         leaf.Field("Payment was due on", overdue.Due is { } day ? Day(day) : null);
         leaf.Field("Contract", matter.Job.Contract.On is { } made ? $"Written contract of {Day(made)}" : "Written contract");
         NoticeContents.Put(leaf, matter);
@@ -76,13 +105,17 @@ internal static class StopWorkPaper
     }
 
     // Civ. Code § 8102(a)(6)(C), which § 8834(a) asks of the posted notice too.
-    private static IReadOnlyList<string?> Owed(decimal? amount) => amount is { } due ? [Dollars(due), "after deducting all just credits and offsets."] : [null];
+    private static IReadOnlyList<string?> Owed(decimal? amount) =>
+        amount is { } due ? [Dollars(due), "after deducting all just credits and offsets."] : [null];
 
     private static Leaf Posting(Matter matter, Overdue overdue)
     {
         var leaf = new Leaf("notice-of-intent-to-stop-work.pdf", "Notice of Intent to Stop Work");
         leaf.Head("To be posted. California Civil Code section 8834");
-        leaf.Say($"{matter.Facts.Claimant}, the direct contractor for the work at {matter.Facts.Street ?? matter.Facts.Legal}, intends to give the owner a stop work notice on or after the date written here, because {(overdue.Amount is { } due ? Dollars(due) : "the amount due")} has not been paid within {StopWork.UnpaidDays} days after it was due under the written contract.", TypeStyle.Body.At(14), 20);
+        leaf.Say($"{matter.Facts.Claimant}, the direct contractor for the work at {matter.Facts.Street ?? matter.Facts.Legal}, intends to "
+            + "give the owner a stop work notice on or after the date written here, because "
+            + $"{(overdue.Amount is { } due ? Dollars(due) : "the amount due")} has not been paid within {StopWork.UnpaidDays} days after "
+            + "it was due under the written contract.", TypeStyle.Body.At(14), 20);
         leaf.Line("Posted on", (string?)null);
         leaf.Line("Stop work notice will be given on or after", (string?)null);
         leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(overdue.Amount));
@@ -113,20 +146,34 @@ internal static class StopWorkPaper
             if (finding is null)
             {
                 if (demands.Count > 0)
-                    matter.Refuse("nothing-overdue", "entries", "Every sum that was demanded has been paid.", "Work is stopped only for what is due and unpaid.", "Civ. Code § 8832");
+                {
+                    matter.Refuse("nothing-overdue", "entries", "Every sum that was demanded has been paid.",
+                        "Work is stopped only for what is due and unpaid.", "Civ. Code § 8832");
+                }
+
                 return new Overdue();
             }
 
             if (finding.Standing is Standing.NotYet or Standing.Lost)
-                matter.Refuse("too-early", Id, Matter.Reasons(finding), finding.Standing == Standing.Lost ? "See the reasons." : "Wait for that day.", "Civ. Code § 8832");
+            {
+                matter.Refuse("too-early", Id, Matter.Reasons(finding), finding.Standing == Standing.Lost ? "See the reasons."
+                    : "Wait for that day.", "Civ. Code § 8832");
+            }
+
             if (matter.Options.Amount > finding.Amount)
-                matter.Refuse("more-than-overdue", "--amount", $"{Dollars(matter.Options.Amount.Value)} is more than the {Dollars(finding.Amount.Value)} that is overdue.", "State what is overdue and no more.", "Civ. Code § 8830");
+            {
+                matter.Refuse("more-than-overdue", "--amount",
+                    $"{Dollars(matter.Options.Amount.Value)} is more than the {Dollars(finding.Amount.Value)} that is overdue.",
+                    "State what is overdue and no more.", "Civ. Code § 8830");
+            }
+
             return new Overdue
             {
                 Finding = finding,
                 Amount = matter.Options.Amount ?? finding.Amount,
                 Due = matter.Options.Day is not null || IsDueKnown(matter, Earliest(finding)) ? StopWork.DueDay(finding) : null,
-                Demanded = demands.Count == 0 ? [] : [.. finding.Why[0].Facts.OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>().Select(d => d.Day)],
+                Demanded = demands.Count == 0 ? []
+                    : [.. finding.Why[0].Facts.OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>().Select(d => d.Day)],
             };
         }
 
@@ -136,13 +183,20 @@ internal static class StopWorkPaper
             if (matter.Options is not { Day: { } due, Amount: { } amount })
             {
                 matter.Refuse("no-demand", "entries", "No notice demanding payment is entered.",
-                    "Enter it as \"payment-demanded\" with its day and amount; or, where the contract itself sets the day of payment, say the sum and that day with --amount and --day.", "Civ. Code §§ 8800, 8832");
+                    "Enter it as \"payment-demanded\" with its day and amount; or, where the contract itself sets the day of payment, say "
+                    + "the sum and that day with --amount and --day.", "Civ. Code §§ 8800, 8832");
                 return null;
             }
 
             if (amount > matter.Assessment.Owed.Demand)
-                matter.Refuse("more-than-owed", "--amount", $"{Dollars(amount)} is more than the {Dollars(matter.Assessment.Owed.Demand)} that is owed by the job file.", "State what is due and unpaid, or enter what is missing.", "Civ. Code § 8830");
-            return matter.Assessment.Supposing(new PaymentDemanded { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf), Amount = amount, Due = due }).Find(Id);
+            {
+                matter.Refuse("more-than-owed", "--amount",
+                    $"{Dollars(amount)} is more than the {Dollars(matter.Assessment.Owed.Demand)} that is owed by the job file.",
+                    "State what is due and unpaid, or enter what is missing.", "Civ. Code § 8830");
+            }
+
+            return matter.Assessment.Supposing(new PaymentDemanded { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf),
+                Amount = amount, Due = due }).Find(Id);
         }
 
         // The due day that was told stands in for one that the file does not give, and is held against one that it does.
@@ -151,16 +205,23 @@ internal static class StopWorkPaper
             var own = matter.Assessment.Find(Id);
             if (own is null || matter.Options.Day is not { } due || Earliest(own) is not { } demand)
                 return own;
-            var told = matter.Assessment.Supposing(job => job with { Entries = [.. job.Entries.Select(e => e == demand ? demand with { Due = due } : e)] }).Find(Id);
+            var told = matter.Assessment.Supposing(job =>
+                job with { Entries = [.. job.Entries.Select(e => e == demand ? demand with { Due = due } : e)] }).Find(Id);
             if (!IsDueKnown(matter, demand))
                 return told;
             if (told is null || StopWork.DueDay(told) != StopWork.DueDay(own))
-                matter.Refuse("due-day-differs", "--day", $"By the job file payment was due on {Day(StopWork.DueDay(own))}, not on {Day(due)}.", "Leave --day out, or mend the day in the job file.", "Civ. Code § 8832");
+            {
+                matter.Refuse("due-day-differs", "--day",
+                    $"By the job file payment was due on {Day(StopWork.DueDay(own))}, not on {Day(due)}.",
+                    "Leave --day out, or mend the day in the job file.", "Civ. Code § 8832");
+            }
+
             return own;
         }
 
         private static PaymentDemanded? Earliest(Finding finding) => finding.Why[0].Facts.OfType<PaymentDemanded>().FirstOrDefault();
 
-        private static bool IsDueKnown(Matter matter, PaymentDemanded? demand) => demand?.Due is not null || matter.Job.Contract.PaymentDueDays is not null;
+        private static bool IsDueKnown(Matter matter, PaymentDemanded? demand) =>
+            demand?.Due is not null || matter.Job.Contract.PaymentDueDays is not null;
     }
 }

@@ -18,7 +18,8 @@ internal static class ActionNoticePaper
 
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("action-notice", "Notice of Commencement of Action on Stop Payment Notice", "Civ. Code §§ 8102, 8550(e), 9504", PaperUse.Given, [WorkKind.Private, WorkKind.Public],
+        new Paper("action-notice", "Notice of Commencement of Action on Stop Payment Notice", "Civ. Code §§ 8102, 8550(e), 9504",
+            PaperUse.Given, [WorkKind.Private, WorkKind.Public],
             "The claimant, within five days after suit, to everyone to whom the stop payment notice was given.")
         { Takes = [Told.To], Deadline = Deadline },
         Write);
@@ -29,32 +30,50 @@ internal static class ActionNoticePaper
         var section = isPublic ? "Civ. Code § 9504" : "Civ. Code § 8550(e)";
         var given = matter.Known.All<StopPaymentGiven>();
         if (given.Count == 0)
-            matter.Refuse("no-stop-payment-notice", "entries", "No stop payment notice is entered.", "Enter the one given as \"stop-payment-given\" with its day, to and amount.", section);
+        {
+            matter.Refuse("no-stop-payment-notice", "entries", "No stop payment notice is entered.",
+                "Enter the one given as \"stop-payment-given\" with its day, to and amount.", section);
+        }
+
         var action = Action(matter);
         if (action is null)
-            matter.Refuse("no-action-filed", "entries", "No action on the stop payment notice is entered.", "Enter it as \"action-filed\" with its day, court and case number, and \"enforces\": [\"stop-payment-notice\"].", section);
+        {
+            matter.Refuse("no-action-filed", "entries", "No action on the stop payment notice is entered.",
+                "Enter it as \"action-filed\" with its day, court and case number, and \"enforces\": [\"stop-payment-notice\"].", section);
+        }
+
         var court = action is null ? null : matter.Need(action.Court, "court-missing", $"{action.Path}.court", "Add the court.", section);
-        var number = action is null ? null : matter.Need(action.Case, "case-missing", $"{action.Path}.case", "Add the case number.", section);
-        var to = Addressees.WithAddress(matter, matter.Named(matter.Options.To.Count > 0 ? matter.Options.To : [.. given.SelectMany(g => g.To).Distinct()]), "Civ. Code § 8108");
+        var number = action is null ? null
+            : matter.Need(action.Case, "case-missing", $"{action.Path}.case", "Add the case number.", section);
+        var to = Addressees.WithAddress(matter,
+            matter.Named(matter.Options.To.Count > 0 ? matter.Options.To : [.. given.SelectMany(g => g.To).Distinct()]),
+            "Civ. Code § 8108");
         var leaf = new Leaf("notice-of-action-on-stop-payment-notice.pdf", "Notice of Commencement of Action on Stop Payment Notice");
-        leaf.Head(isPublic ? "Public works. California Civil Code section 9504" : "California Civil Code sections 8102 and 8550, subdivision (e)");
+        leaf.Head(isPublic ? "Public works. California Civil Code section 9504"
+            : "California Civil Code sections 8102 and 8550, subdivision (e)");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice that it has commenced an action to enforce payment of the claim stated in its stop payment notice.");
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice that it has commenced an action to enforce payment of the claim "
+            + "stated in its stop payment notice.");
         leaf.Field("Court", court);
         leaf.Field("Case number", number);
         leaf.Field("Commenced on", action?.On is DayFact.Exact on ? Day(on.Day) : null);
         leaf.Field("Stop payment notice", [.. given.Select(g => Given(matter, g)).DefaultIfEmpty(null)]);
-        leaf.Field("Claimant’s demand", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, "Civ. Code § 8102(a)(6)(C)"));
+        leaf.Field("Claimant’s demand", TypeStyle.BodyBold,
+            NoticeContents.Demand(matter, matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, "Civ. Code § 8102(a)(6)(C)"));
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, "notice of commencement of action", to, [])], new Guide
         {
             To = to,
-            Manner = isPublic ? $"{Addressees.Manner} It goes in the manner of a stop payment notice: to the office to which that was given (§§ 9354, 9504)." : Addressees.Manner,
-            First = ["It goes to each person to whom the stop payment notice was given. A miss that harms nobody is not fatal (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); one is not to be risked."],
-            Steps = ["Sign and date in ink; mail one to each.", "Fill in and sign the proof of notice declaration; fasten the postal receipts to it (§ 8118)."],
-            After = [$"Enter it in the job file as \"action-told\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}] and manner."],
+            Manner = isPublic ? $"{Addressees.Manner} It goes in the manner of a stop payment notice: to the office to which that was "
+                + "given (§§ 9354, 9504)." : Addressees.Manner,
+            First = ["It goes to each person to whom the stop payment notice was given. A miss that harms nobody is not fatal (Brewer "
+                + "Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); one is not to be risked."],
+            Steps = ["Sign and date in ink; mail one to each.",
+                "Fill in and sign the proof of notice declaration; fasten the postal receipts to it (§ 8118)."],
+            After = [$"Enter it in the job file as \"action-told\" with its day, \"to\": "
+                + $"[{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}] and manner."],
         });
     }
 
@@ -63,6 +82,10 @@ internal static class ActionNoticePaper
         matter.Assessment.Find(Deadline)?.Why.SelectMany(w => w.Facts).OfType<ActionFiled>().FirstOrDefault()
         ?? matter.Known.All<ActionFiled>().LastOrDefault(a => a.Enforces.Count == 0 || a.Enforces.Contains(ActionOn.StopPaymentNotice));
 
-    private static string Given(Matter matter, StopPaymentGiven notice) =>
-        $"Given{(notice.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")} to {string.Join("; ", notice.To.Select(id => OneLine(Clean(matter.Job.Party(id)?.Name) ?? id)))}{(notice.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}";
+    private static string Given(Matter matter, StopPaymentGiven notice)
+    {
+        var to = string.Join("; ", notice.To.Select(id => OneLine(Clean(matter.Job.Party(id)?.Name) ?? id)));
+        var amount = notice.Amount is { } sum ? $", in the amount of {Dollars(sum)}" : "";
+        return $"Given{(notice.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")} to {to}{amount}";
+    }
 }

@@ -8,8 +8,8 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.StopPaymentNotice;
 
 /// <summary>
-/// The claimant's counteraffidavit to the public entity against the direct contractor's affidavit for release of what is withheld, with the proof of
-/// service of its copy on the direct contractor (Civ. Code § 9406).
+/// The claimant's counteraffidavit to the public entity against the direct contractor's affidavit for release of what is withheld, with the
+/// proof of service of its copy on the direct contractor (Civ. Code § 9406).
 /// </summary>
 internal static class CounteraffidavitPaper
 {
@@ -19,7 +19,8 @@ internal static class CounteraffidavitPaper
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("counteraffidavit", "Counteraffidavit", "Civ. Code §§ 9404, 9406", PaperUse.Given, [WorkKind.Public],
-            "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct contractor.")
+            "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
+            + "contractor.")
         { Takes = [Told.Words], Deadline = Deadline },
         Write);
 
@@ -31,25 +32,49 @@ internal static class CounteraffidavitPaper
     {
         var affidavit = matter.Last<ReleaseAffidavitServed>();
         if (affidavit is null)
-            matter.Refuse("no-affidavit", "entries", "No affidavit of the direct contractor is entered.", "Enter it as \"release-affidavit-served\" with its day and the day by which the public entity asks for the counteraffidavit.", "Civ. Code § 9404");
+        {
+            matter.Refuse("no-affidavit", "entries", "No affidavit of the direct contractor is entered.",
+                "Enter it as \"release-affidavit-served\" with its day and the day by which the public entity asks for the "
+                + "counteraffidavit.", "Civ. Code § 9404");
+        }
         else if (TimeFor(matter, affidavit) is { Standing: Law.Reasoning.Standing.Lost } over)
-            matter.Refuse("too-late", over.Id, Matter.Reasons(over), "After that time it releases the money. Serve it all the same if the money is still there (--draft prints it), and have counsel see to an action at once.", "Civ. Code § 9406(b)");
-        var basis = matter.Need(matter.Options.Words, "basis-missing", "--words", "Say on what specific basis each allegation of the affidavit is contested: --words \"The affidavit says ...; in fact ...\".", "Civ. Code § 9406(a)");
+        {
+            matter.Refuse("too-late", over.Id, Matter.Reasons(over),
+                "After that time it releases the money. Serve it all the same if the money is still there (--draft prints it), and have "
+                + "counsel see to an action at once.", "Civ. Code § 9406(b)");
+        }
+
+        var basis = matter.Need(matter.Options.Words, "basis-missing", "--words",
+            "Say on what specific basis each allegation of the affidavit is contested: --words \"The affidavit says ...; in fact ...\".",
+            "Civ. Code § 9406(a)");
         var entity = Addressees.WithAddress(matter, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 8108");
         var contractor = Addressees.WithAddress(matter, matter.In(PartyCapacity.DirectContractor), "Civ. Code § 8108");
         if (entity.Count == 0)
-            matter.Refuse("entity-missing", "parties", "No party with capacity \"public-entity\" is there.", "Add the public entity that withholds the money.", Section);
+        {
+            matter.Refuse("entity-missing", "parties", "No party with capacity \"public-entity\" is there.",
+                "Add the public entity that withholds the money.", Section);
+        }
+
         if (contractor.Count == 0)
-            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.", "Add the direct contractor, on whom a copy is served.", Section);
+        {
+            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.",
+                "Add the direct contractor, on whom a copy is served.", Section);
+        }
+
         var notice = matter.Last<StopPaymentGiven>();
         var leaf = new Leaf("counteraffidavit.pdf", "Counteraffidavit");
         leaf.Head("Public works. California Civil Code section 9406");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, entity);
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) contests the affidavit of the direct contractor{(affidavit?.On is DayFact.Exact served ? $" of which a copy was served on claimant on {Day(served.Day)}" : "")}, by which the release of funds withheld under claimant’s stop payment notice is demanded.");
-        leaf.Field("Stop payment notice", notice is null ? null : $"Given{(notice.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}{(notice.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
+        var copy = affidavit?.On is DayFact.Exact served ? $" of which a copy was served on claimant on {Day(served.Day)}" : "";
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) contests the affidavit of the direct contractor{copy}, by which the release of "
+            + "funds withheld under claimant’s stop payment notice is demanded.");
+        var given = notice?.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "";
+        var amount = notice?.Amount is { } sum ? $", in the amount of {Dollars(sum)}" : "";
+        leaf.Field("Stop payment notice", notice is null ? null : $"Given{given}{amount}");
         leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Assessment.Amount.Demand, Section));
-        leaf.Field("Amount of which release is demanded", affidavit is null ? null : affidavit.Amount is { } demanded ? Dollars(demanded) : "All that is withheld under the stop payment notice");
+        leaf.Field("Amount of which release is demanded", affidavit is null ? null : affidavit.Amount is { } demanded ? Dollars(demanded)
+            : "All that is withheld under the stop payment notice");
         NoticeContents.Put(leaf, matter);
         leaf.Field("Basis on which the affidavit is contested", basis);
         Signing.Claimant(leaf, matter, Section);
@@ -61,17 +86,22 @@ internal static class CounteraffidavitPaper
             First =
             [
                 affidavit?.AnswerBy is { } last
-                    ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: otherwise the money is released at once (§ 9406(b))."
-                    : "The notice of the public entity states the time, 10 to 20 days after it was served (§ 9404). Without a counteraffidavit in that time, with the proof of service, the money is released at once (§ 9406(b)).",
-                "It answers the affidavit point by point: details of the claim, and the specific basis on which each allegation is contested. With the affidavit it is the pleading in court (§ 9410). Have counsel read it.",
+                    ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: "
+                    + "otherwise the money is released at once (§ 9406(b))."
+                    : "The notice of the public entity states the time, 10 to 20 days after it was served (§ 9404). Without a "
+                    + "counteraffidavit in that time, with the proof of service, the money is released at once (§ 9406(b)).",
+                "It answers the affidavit point by point: details of the claim, and the specific basis on which each allegation is "
+                    + "contested. With the affidavit it is the pleading in court (§ 9410). Have counsel read it.",
             ],
             Steps =
             [
                 "Sign and verify in ink.",
-                "First serve a copy on the direct contractor, at the address stated in its affidavit (§ 9402(c)); whoever serves it fills in and signs the proof of service.",
+                "First serve a copy on the direct contractor, at the address stated in its affidavit (§ 9402(c)); whoever serves it fills "
+                    + "in and signs the proof of service.",
                 "Then serve the counteraffidavit on the public entity together with that proof of service.",
             ],
-            After = ["Enter it in the job file as \"counteraffidavit-served\" with its day, \"to\", manner and \"proof\": true. Either side may then sue for a declaration of rights (§ 9408)."],
+            After = ["Enter it in the job file as \"counteraffidavit-served\" with its day, \"to\", manner and \"proof\": true. Either "
+                + "side may then sue for a declaration of rights (§ 9408)."],
         });
     }
 }

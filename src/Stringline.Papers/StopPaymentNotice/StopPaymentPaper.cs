@@ -27,7 +27,8 @@ internal static class StopPaymentPaper
             { Takes = [Told.To, Told.Bonded], Deadline = "stop-payment-notice.last-day" },
             WritePrivate),
         Shelved.Of(
-            new Paper("public-stop-payment-notice", "Stop Payment Notice, Public Works", "Civ. Code §§ 8102, 9352", PaperUse.Given, [WorkKind.Public],
+            new Paper("public-stop-payment-notice", "Stop Payment Notice, Public Works", "Civ. Code §§ 8102, 9352", PaperUse.Given,
+                [WorkKind.Public],
                 "The claimant, to the public entity, to have money withheld.")
             { Takes = [Told.To], Deadline = "stop-payment-notice.last-day" },
             WritePublic),
@@ -42,7 +43,11 @@ internal static class StopPaymentPaper
         foreach (var party in to)
             NotTo(matter, party);
         if (matter.Options.Bonded && to.Any(p => p.Capacity != PartyCapacity.ConstructionLender))
-            matter.Refuse("bond-to-owner", "--bonded", "A bond goes only with a notice to a construction lender.", "Make the notice to the lender by itself with --to and --bonded; the owner's without.", "Civ. Code § 8532");
+        {
+            matter.Refuse("bond-to-owner", "--bonded", "A bond goes only with a notice to a construction lender.",
+                "Make the notice to the lender by itself with --to and --bonded; the owner's without.", "Civ. Code § 8532");
+        }
+
         var due = (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand;
         List<Leaf> leaves = [];
         foreach (var (party, i) in to.Select((p, i) => (p, i)))
@@ -50,18 +55,31 @@ internal static class StopPaymentPaper
             var lender = party.Capacity == PartyCapacity.ConstructionLender;
             // Toward a lender whose preliminary notice came late only what that notice reaches is claimed (Civ. Code § 8204(a)).
             var demand = lender ? matter.Assessment.Find(PrivateStopPayment.RowOf(matter.Job, party)!)?.Amount ?? due : due;
-            var leaf = new Leaf(to.Count == 1 ? "stop-payment-notice.pdf" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice");
-            leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and {(lender ? "8500 to 8538" : "8500 to 8522")}");
-            Addressees.Put(leaf, matter, [party], lender ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds" : null);
-            leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that {(lender ? "you withhold construction funds" : "you withhold money due or to become due to the direct contractor")} sufficient to pay it, as the Civil Code provides.");
+            var leaf = new Leaf(to.Count == 1 ? "stop-payment-notice.pdf"
+                : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice");
+            leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and "
+                + $"{(lender ? "8500 to 8538" : "8500 to 8522")}");
+            Addressees.Put(leaf, matter, [party], lender
+                ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds"
+                : null);
+            leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that "
+                + $"{(lender ? "you withhold construction funds" : "you withhold money due or to become due to the direct contractor")} "
+                + "sufficient to pay it, as the Civil Code provides.");
             Contents(leaf, matter, demand, "Civ. Code § 8502");
             if (matter.Options.Bonded && demand > 0)
-                leaf.Field("Bond", $"A bond in the penal sum of {Dollars(ReleaseBond.AmountFor(demand))}, 125 percent of the claim, accompanies this notice (Civil Code section 8532).");
+            {
+                leaf.Field("Bond", $"A bond in the penal sum of {Dollars(ReleaseBond.AmountFor(demand))}, 125 percent of the claim, "
+                    + "accompanies this notice (Civil Code section 8532).");
+            }
+
             Signing.Claimant(leaf, matter, "Civ. Code § 8502(a)");
             Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 8502(a)");
             leaves.Add(leaf);
             if (lender)
-                leaves.Add(Request(matter, party, leaf.FileName.Replace("stop-payment-notice", "request-for-notice-of-election", StringComparison.Ordinal)));
+            {
+                leaves.Add(Request(matter, party,
+                    leaf.FileName.Replace("stop-payment-notice", "request-for-notice-of-election", StringComparison.Ordinal)));
+            }
         }
 
         if (leaves.Count == 0)
@@ -72,18 +90,27 @@ internal static class StopPaymentPaper
             Manner = Addressees.Manner,
             First =
             [
-                "Claim only what is due for work provided through the day of the notice. One who wilfully gives a false notice, or includes work not provided, forfeits the fund and the lien (§ 8504).",
-                .. Once(matter), .. LenderMissed(matter), .. InDoubt(matter, "stop-payment-notice.owner"), .. InDoubt(matter, "stop-payment-notice.lender"),
-                .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) && !matter.Options.Bonded ? ["A lender may choose not to withhold on a notice without a bond (§ 8536). With a bond of 125 percent of the claim from an admitted surety it must: make the paper with --bonded."] : Array.Empty<string>(),
+                "Claim only what is due for work provided through the day of the notice. One who wilfully gives a false notice, or "
+                    + "includes work not provided, forfeits the fund and the lien (§ 8504).",
+                .. Once(matter), .. LenderMissed(matter), .. InDoubt(matter, "stop-payment-notice.owner"),
+                .. InDoubt(matter, "stop-payment-notice.lender"),
+                .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) && !matter.Options.Bonded
+                    ? ["A lender may choose not to withhold on a notice without a bond (§ 8536). With a bond of 125 percent of the claim "
+                    + "from an admitted surety it must: make the paper with --bonded."] : Array.Empty<string>(),
             ],
             Steps =
             [
                 "Sign and verify in ink, with date and place.",
-                .. matter.Options.Bonded ? ["Fasten the surety’s bond to the notice. The lender may object within 20 days; then bring an admitted surety’s bond within 10 (§ 8534)."] : Array.Empty<string>(),
-                .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ 8506(b))."] : Array.Empty<string>(),
+                .. matter.Options.Bonded ? ["Fasten the surety’s bond to the notice. The lender may object within 20 days; then bring an "
+                    + "admitted surety’s bond within 10 (§ 8534)."] : Array.Empty<string>(),
+                .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender)
+                ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
+                + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ "
+                + "8506(b))."] : Array.Empty<string>(),
                 "Fill in a proof of notice for each mailing and keep the receipts (§ 8118).",
             ],
-            After = ["Enter it in the job file as \"stop-payment-given\" with day, to, amount and bonded. The action may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550)."],
+            After = ["Enter it in the job file as \"stop-payment-given\" with day, to, amount and bonded. The action may begin after ten "
+                + "days and must begin within 90 days after the time to give the notice ends (§ 8550)."],
         });
     }
 
@@ -91,10 +118,16 @@ internal static class StopPaymentPaper
     {
         if (matter.Options.To.Count > 0)
             return Addressees.WithAddress(matter, matter.Named(matter.Options.To), "Civ. Code § 8506");
-        var owners = (matter.Job.Claimant.Role == ClaimantRole.DirectContractor && !AnswersOwner(matter)) || matter.Options.Bonded ? [] : matter.In(PartyCapacity.Owner);
+        var owners = (matter.Job.Claimant.Role == ClaimantRole.DirectContractor && !AnswersOwner(matter)) || matter.Options.Bonded ? []
+            : matter.In(PartyCapacity.Owner);
         IReadOnlyList<Party> to = [.. owners, .. matter.In(PartyCapacity.ConstructionLender)];
         if (to.Count == 0)
-            matter.Refuse("recipient-missing", "parties", "Nobody is there to whom this claimant may give it.", "Add the owner or the construction lender. A direct contractor gives it to a construction lender only.", "Civ. Code §§ 8520(a), 8530");
+        {
+            matter.Refuse("recipient-missing", "parties", "Nobody is there to whom this claimant may give it.",
+                "Add the owner or the construction lender. A direct contractor gives it to a construction lender only.",
+                "Civ. Code §§ 8520(a), 8530");
+        }
+
         return Addressees.WithAddress(matter, to, "Civ. Code § 8506");
     }
 
@@ -112,8 +145,10 @@ internal static class StopPaymentPaper
             case PartyCapacity.ConstructionLender:
                 matter.NotIfLost(PrivateStopPayment.RowOf(matter.Job, party)!, "To the construction lender the right is lost.");
                 break;
-            case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity or PartyCapacity.Supplier:
-                matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.", "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
+            case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity
+                or PartyCapacity.Supplier:
+                matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.",
+                    "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
                 break;
             default:
                 throw new InvalidOperationException($"No such capacity: {party.Capacity}.");
@@ -122,17 +157,25 @@ internal static class StopPaymentPaper
 
     private static Bundle WritePublic(Matter matter)
     {
-        var to = Addressees.Of(matter, [new Recipient(PartyCapacity.PublicEntity, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 9354")]);
+        var to = Addressees.Of(matter,
+            [new Recipient(PartyCapacity.PublicEntity, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 9354")]);
         foreach (var party in to.Where(p => p.Capacity != PartyCapacity.PublicEntity))
-            matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.", "A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the contract.", "Civ. Code § 9354(b)");
+        {
+            matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.",
+                "A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the "
+                + "contract.", "Civ. Code § 9354(b)");
+        }
+
         matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
         NoticeFirst(matter, "Civ. Code § 9300(a), (c)");
         var leaf = new Leaf("public-stop-payment-notice.pdf", "Stop Payment Notice");
         leaf.Head("Public works. California Civil Code sections 8102 and 9350 to 9362");
         Addressees.Put(leaf, matter, to, Attention(matter));
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that you withhold from the direct contractor money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that you withhold from the direct contractor "
+            + "money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
         Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
-        leaf.Say("A check for $10, payable to you, is enclosed, so that you give notice of the time within which an action is to be commenced (Civil Code section 9362).");
+        leaf.Say("A check for $10, payable to you, is enclosed, so that you give notice of the time within which an action is to be "
+            + "commenced (Civil Code section 9362).");
         Signing.Claimant(leaf, matter, "Civ. Code § 9352(a)");
         Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 9352(a)");
         return new Bundle([leaf], new Guide
@@ -141,22 +184,29 @@ internal static class StopPaymentPaper
             Manner = Addressees.Manner,
             First =
             [
-                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). One who wilfully gives a false notice forfeits its share of the money withheld (§ 9454).",
-                "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue runs (§ 9362). If you enclose none, strike out that sentence.",
+                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). One who wilfully gives a false notice "
+                    + "forfeits its share of the money withheld (§ 9454).",
+                "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue "
+                    + "runs (§ 9362). If you enclose none, strike out that sentence.",
                 .. Once(matter),
             ],
-            Steps = ["Sign and verify in ink, with date and place.", "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.", "Fill in a proof of notice and keep the receipts (§ 8118)."],
-            After = ["Enter it with its day, to whom, amount, and whether the $10 were paid. For work provided later give a further notice."],
+            Steps = ["Sign and verify in ink, with date and place.",
+                "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
+                "Fill in a proof of notice and keep the receipts (§ 8118)."],
+            After = ["Enter it with its day, to whom, amount, and whether the $10 were paid. For work provided later give a further "
+                + "notice."],
         });
     }
 
-    // Before the preliminary notice a stop payment notice is void. Where only a lender was missed, opinions may differ, and the sheet says so.
+    // Before the preliminary notice a stop payment notice is void. Where only a lender was missed, opinions may differ, and the sheet says
+    // so.
     private static void NoticeFirst(Matter matter, string section)
     {
         var missing = matter.Assessment.NoticeDueTo.Where(r => r.Who != PartyCapacity.ConstructionLender).ToList();
         if (missing.Count > 0)
         {
-            matter.Refuse("notice-first", "entries", $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missing.Select(r => r.Words))}.",
+            matter.Refuse("notice-first", "entries",
+                $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missing.Select(r => r.Words))}.",
                 "Give the preliminary notice first, and enter it. Both may go the same day, the preliminary notice first.", section);
         }
     }
@@ -166,16 +216,20 @@ internal static class StopPaymentPaper
         PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation => "Attention: Director",
         PublicBody.Local or PublicBody.StateUniversity or PublicBody.UniversityOrCourt =>
             "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract",
-        null => "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract; on a state contract, the director of the department that awarded it",
+        null => "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the "
+            + "contract; on a state contract, the director of the department that awarded it",
         _ => throw new InvalidOperationException($"No such public body: {matter.Job.Work.Body}."),
     };
 
     private static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
     {
-        leaf.Field("Amount claimed", TypeStyle.BodyBold, NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
+        leaf.Field("Amount claimed", TypeStyle.BodyBold,
+            NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
         NoticeContents.Put(leaf, matter, "General description of work");
-        var total = matter.Need(PriceEstimate.Of(matter.Known) ?? Furnished(matter), "estimate-missing", "contract.price", "Add the agreed price, or the amounts of what was furnished.", $"{section}(b)");
-        leaf.Field("Estimated total value", TypeStyle.BodyBold, total is { } value ? [Dollars(value), "This is an estimate of the total amount in value of the work provided and to be provided."] : [null]);
+        var total = matter.Need(PriceEstimate.Of(matter.Known) ?? Furnished(matter), "estimate-missing", "contract.price",
+            "Add the agreed price, or the amounts of what was furnished.", $"{section}(b)");
+        leaf.Field("Estimated total value", TypeStyle.BodyBold, total is { } value
+            ? [Dollars(value), "This is an estimate of the total amount in value of the work provided and to be provided."] : [null]);
     }
 
     /// <summary>Where only unit prices are agreed: what was furnished, as the waterfall has it.</summary>
@@ -186,16 +240,22 @@ internal static class StopPaymentPaper
         var leaf = new Leaf(fileName, "Request for Notice of Election");
         leaf.Head("California Civil Code section 8538");
         Addressees.Put(leaf, matter, [lender], "Attention: manager or other responsible person");
-        leaf.Say($"With this request {matter.Facts.Claimant} gives you a stop payment notice for work at {matter.Facts.Street ?? matter.Facts.Legal}. If you elect not to withhold construction funds in response to it, claimant requests notice of that election, and a copy of the payment bond if the election rests on one, within the time that section 8538 allows. A preaddressed, stamped envelope is enclosed.");
+        leaf.Say($"With this request {matter.Facts.Claimant} gives you a stop payment notice for work at "
+            + $"{matter.Facts.Street ?? matter.Facts.Legal}. If you elect not to withhold construction funds in response to it, claimant "
+            + "requests notice of that election, and a copy of the payment bond if the election rests on one, within the time that "
+            + "section 8538 allows. A preaddressed, stamped envelope is enclosed.");
         Signing.Claimant(leaf, matter, "Civ. Code § 8538");
         return leaf;
     }
 
     private static IEnumerable<string> Once(Matter matter) => matter.Known.All<StopPaymentGiven>()
-        .Select(n => $"The file shows a stop payment notice given{(n.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}. Be sure that another is meant.");
+        .Select(n => $"The file shows a stop payment notice given{(n.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}. Be sure that "
+            + "another is meant.");
 
-    private static IEnumerable<string> LenderMissed(Matter matter) => matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender)
-        .Select(r => $"The file shows no preliminary notice given to the {r.Words}. Give it first: without it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), 8508(a)).");
+    private static IEnumerable<string> LenderMissed(Matter matter) =>
+        matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender)
+        .Select(r => $"The file shows no preliminary notice given to the {r.Words}. Give it first: without it a notice to that lender is "
+            + "void, and one to the owner is in doubt (§§ 8200(a), 8508(a)).");
 
     private static IEnumerable<string> InDoubt(Matter matter, string finding)
     {

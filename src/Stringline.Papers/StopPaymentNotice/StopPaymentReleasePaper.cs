@@ -15,42 +15,64 @@ internal static class StopPaymentReleasePaper
 {
     /// <summary>The paper.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("stop-payment-release", "Release of Stop Payment Notice", "Civ. Code § 8128", PaperUse.Given, [WorkKind.Private, WorkKind.Public],
+        new Paper("stop-payment-release", "Release of Stop Payment Notice", "Civ. Code § 8128", PaperUse.Given,
+            [WorkKind.Private, WorkKind.Public],
             "The claimant, to whoever withholds, once paid in whole or in part (--amount for a reduction).")
         { Takes = [Told.To, Told.Amount] },
         Write);
 
     private static Bundle Write(Matter matter)
     {
-        var given = matter.Known.All<StopPaymentGiven>().LastOrDefault(n => matter.Options.To.Count == 0 || n.To.Any(matter.Options.To.Contains));
+        var given = matter.Known.All<StopPaymentGiven>()
+            .LastOrDefault(n => matter.Options.To.Count == 0 || n.To.Any(matter.Options.To.Contains));
         if (given is null)
-            matter.Refuse("no-stop-payment-notice", "entries", matter.Options.To.Count == 0 ? "No stop payment notice is entered." : "No stop payment notice to that party is entered.", "Enter the one given as \"stop-payment-given\" with its day, to and amount.", "Civ. Code § 8128");
-        var amount = given is null ? null : matter.Need(given.Amount, "amount-missing", $"{given.Path}.amount", "Add the amount that the stop payment notice claims.", "Civ. Code § 8128");
+        {
+            matter.Refuse("no-stop-payment-notice", "entries", matter.Options.To.Count == 0 ? "No stop payment notice is entered."
+                : "No stop payment notice to that party is entered.",
+                "Enter the one given as \"stop-payment-given\" with its day, to and amount.", "Civ. Code § 8128");
+        }
+
+        var amount = given is null ? null : matter.Need(given.Amount, "amount-missing", $"{given.Path}.amount", "Add the amount that the "
+            + "stop payment notice claims.", "Civ. Code § 8128");
         // What earlier reductions left is all that this one can lower.
         var stands = given is null ? null : StopPaymentReleases.StandsFor(matter.Known, given);
         var day = given?.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (given is not null && day is null)
-            matter.Refuse("day-missing", $"{given.Path}.on", "The day of the notice is not exact.", "Enter the day on which it was given.", "Civ. Code § 8128");
+        {
+            matter.Refuse("day-missing", $"{given.Path}.on", "The day of the notice is not exact.", "Enter the day on which it was given.",
+                "Civ. Code § 8128");
+        }
+
         var to = Addressees.WithAddress(matter, matter.Named(given?.To ?? []), "Civ. Code § 8128");
         if (matter.Options.Amount is { } asked && stands is { } whole && asked >= whole)
-            matter.Refuse("reduction-too-large", "--amount", $"A reduction of {Dollars(asked)} leaves nothing of the {Dollars(whole)} for which the notice stands.", "Leave --amount away for a full release; for a reduction name less than that.", "Civ. Code § 8128");
+        {
+            matter.Refuse("reduction-too-large", "--amount",
+                $"A reduction of {Dollars(asked)} leaves nothing of the {Dollars(whole)} for which the notice stands.",
+                "Leave --amount away for a full release; for a reduction name less than that.", "Civ. Code § 8128");
+        }
 
         var reduced = matter.Options.Amount is not null;
-        var leaf = new Leaf(reduced ? "reduction-of-stop-payment-notice.pdf" : "release-of-stop-payment-notice.pdf", reduced ? "Reduction of Stop Payment Notice" : "Release of Stop Payment Notice");
+        var leaf = new Leaf(reduced ? "reduction-of-stop-payment-notice.pdf" : "release-of-stop-payment-notice.pdf", reduced
+            ? "Reduction of Stop Payment Notice" : "Release of Stop Payment Notice");
         leaf.Head("California Civil Code section 8128");
         Addressees.Put(leaf, matter, to);
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
-        leaf.Field("Stop payment notice", $"given {(day is { } d ? $"on {Day(d)}" : "on the day written here: ______________")}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{(stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "")}");
+        var when = day is { } d ? $"on {Day(d)}" : "on the day written here: ______________";
+        var since = stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "";
+        leaf.Field("Stop payment notice", $"given {when}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{since}");
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         if (reduced)
         {
             leaf.Field("Amount of the reduction", matter.Options.Amount is { } reduction ? Dollars(reduction) : null);
-            leaf.Field("Amount to be withheld under the notice from now on", stands is { } stated && matter.Options.Amount is { } less && Lowered.Left(stated, less) is { } rest ? Dollars(rest) : null);
-            leaf.Say("Claimant reduces the stop payment notice described above by the amount stated in paragraph 4. The notice stands for the amount stated in paragraph 5.");
+            leaf.Field("Amount to be withheld under the notice from now on", stands is { } stated && matter.Options.Amount is { } less
+                && Lowered.Left(stated, less) is { } rest ? Dollars(rest) : null);
+            leaf.Say("Claimant reduces the stop payment notice described above by the amount stated in paragraph 4. The notice stands for "
+                + "the amount stated in paragraph 5.");
         }
         else
         {
-            leaf.Say("Claimant releases the stop payment notice described above entirely. Nothing is to be withheld on account of it any more.");
+            leaf.Say("Claimant releases the stop payment notice described above entirely. Nothing is to be withheld on account of it any "
+                + "more.");
         }
 
         leaf.Say("This release concerns the stop payment notice only. It releases no other right of claimant.");
@@ -59,11 +81,15 @@ internal static class StopPaymentReleasePaper
         {
             To = to,
             Manner = "How: any writing will do (§ 8128); send it so that its arrival can be shown.",
-            First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Give it only against money in the bank."],
+            First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Give it only against "
+                + "money in the bank."],
             Steps = ["Sign and date in ink."],
             After =
             [
-                $"Enter it in the job file as \"stop-payment-released\" with its day{(matter.Options.Amount is { } entered ? string.Create(CultureInfo.InvariantCulture, $" and \"amount\": {entered:0.00}") : "")}{(given?.Id is { } of ? $", \"of\": \"{of}\"" : "")}.",
+                "Enter it in the job file as \"stop-payment-released\" with its day"
+                    + (matter.Options.Amount is { } entered
+                        ? string.Create(CultureInfo.InvariantCulture, $" and \"amount\": {entered:0.00}") : "")
+                    + (given?.Id is { } of ? $", \"of\": \"{of}\"" : "") + ".",
                 "Other rights stay, and a new notice may follow while its time runs (§ 8128).",
             ],
         });

@@ -11,7 +11,9 @@ namespace Stringline.Papers.Waiver;
 /// </summary>
 internal static class WaiverLeaf
 {
-    /// <summary>Largest type of the form. The "Notice to Claimant" of an unconditional form must be at least as large (Civ. Code §§ 8134, 8138).</summary>
+    /// <summary>
+    /// Largest type of the form. The "Notice to Claimant" of an unconditional form must be at least as large (Civ. Code §§ 8134, 8138).
+    /// </summary>
     private static readonly TypeStyle Large = new(Face.SerifBold, 12, 15.5);
 
     private static readonly TypeStyle Head = new(Face.SerifBold, 11, 14.5);

@@ -5,7 +5,10 @@ using Stringline.Papers.Writing;
 
 namespace Stringline.Papers.Waiver;
 
-/// <summary>A waiver that was asked for on a job: what it says, and every reason against it. For those who print many with a <see cref="WaiverPress"/>.</summary>
+/// <summary>
+/// A waiver that was asked for on a job: what it says, and every reason against it. For those who print many with a
+/// <see cref="WaiverPress"/>.
+/// </summary>
 /// <param name="Waiver">What it says.</param>
 /// <param name="Refusals">Why it may not be made; none when it may.</param>
 public sealed record WaiverOrder(WaiverToBe Waiver, IReadOnlyList<Refusal> Refusals)

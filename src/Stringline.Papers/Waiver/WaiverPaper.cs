@@ -6,11 +6,14 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Waiver;
 
-/// <summary>The four statutory waivers and releases, filled from the job file and what is said of the payment (Civ. Code §§ 8132-8138).</summary>
+/// <summary>
+/// The four statutory waivers and releases, filled from the job file and what is said of the payment (Civ. Code §§ 8132-8138).
+/// </summary>
 internal static class WaiverPaper
 {
     /// <summary>The four papers.</summary>
-    public static IEnumerable<Shelved> Papers => Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(PaperOf(form), matter => Write(form, matter)));
+    public static IEnumerable<Shelved> Papers =>
+        Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(PaperOf(form), matter => Write(form, matter)));
 
     private static Paper PaperOf(WaiverForm form) =>
         new($"waiver-{WaiverToBe.NumberOf(form)}", WaiverLeaf.TitleOf(form), $"Civ. Code § {WaiverToBe.NumberOf(form)}", PaperUse.Sent,
@@ -67,7 +70,11 @@ internal static class WaiverPaper
         foreach (var refusal in waiver.Refusals())
             matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
         if (waiver.PaymentCleared > matter.AsOf)
-            matter.Refuse("payment-not-cleared", "--payment-cleared", $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.", "A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
+        {
+            matter.Refuse("payment-not-cleared", "--payment-cleared", $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.",
+                "A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
+        }
+
         return waiver;
     }
 
@@ -80,12 +87,19 @@ internal static class WaiverPaper
             To = matter.Facts.HiredBy is { } customer ? [customer] : [],
             Steps =
             [
-                "Compare every filled-in line with the check and with your own books before signing. The words of the form are the statute’s: strike out or add nothing.",
-                .. waiver.Earlier.Count == 0 && form == WaiverForm.ConditionalProgress ? ["The two lines of exception (3) are empty because the file shows no earlier conditional waiver that is unpaid."] : Array.Empty<string>(),
-                .. !waiver.IsProgress && waiver.Disputed is null ? ["The line for disputed extras is empty: nothing is kept. If an extra is in dispute, make the paper again with --disputed and its amount."] : Array.Empty<string>(),
+                "Compare every filled-in line with the check and with your own books before signing. The words of the form are the "
+                    + "statute’s: strike out or add nothing.",
+                .. waiver.Earlier.Count == 0 && form == WaiverForm.ConditionalProgress
+                ? ["The two lines of exception (3) are empty because the file shows no earlier conditional waiver that is unpaid."]
+                : Array.Empty<string>(),
+                .. !waiver.IsProgress && waiver.Disputed is null
+                    ? ["The line for disputed extras is empty: nothing is kept. If an extra is in dispute, make the paper again with "
+                    + "--disputed and its amount."] : Array.Empty<string>(),
                 "Sign in ink, write the date of signature, and keep a copy.",
             ],
-            After = [$"Enter it in the job file as \"waived\" with form {waiver.Number}, its day{(waiver.IsProgress ? ", through date" : "")} and amount{(waiver.IsConditional ? "; once the bank has paid the check, add paymentCleared" : "")}."],
+            After = [$"Enter it in the job file as \"waived\" with form {waiver.Number}, its "
+                + $"day{(waiver.IsProgress ? ", through date" : "")} and "
+                + $"amount{(waiver.IsConditional ? "; once the bank has paid the check, add paymentCleared" : "")}."],
         });
     }
 
@@ -94,13 +108,18 @@ internal static class WaiverPaper
     {
         var number = waiver.Number;
         var reach = waiver.IsProgress
-            ? $"for everything furnished through {(waiver.Through is { } through ? Day(through) : "the through date")}, whether this payment pays for all of it or not"
+            ? $"for everything furnished through {(waiver.Through is { } through ? Day(through) : "the through date")}, whether this "
+            + "payment pays for all of it or not"
             : "for the whole job";
         yield return waiver.IsConditional
-            ? $"Before you sign: once the bank has paid the check described, this paper gives up lien, stop payment notice and payment bond rights {reach} (§ {number}). Until then it gives up nothing (§ 8124(b))."
-            : $"Before you sign: from the moment it is signed, paid or not, this paper gives up lien, stop payment notice and payment bond rights {reach} (§ {number}). Nobody can undo that. Sign only if the money is in your account.";
+            ? $"Before you sign: once the bank has paid the check described, this paper gives up lien, stop payment notice and payment "
+            + $"bond rights {reach} (§ {number}). Until then it gives up nothing (§ 8124(b))."
+            : $"Before you sign: from the moment it is signed, paid or not, this paper gives up lien, stop payment notice and payment bond "
+            + $"rights {reach} (§ {number}). Nobody can undo that. Sign only if the money is in your account.";
         yield return waiver.IsProgress
-            ? $"It keeps: retention, unpaid extras{(waiver.Form == WaiverForm.ConditionalProgress ? ", the earlier unpaid payments listed under (3)" : "")}, and contract rights."
+            ? $"It keeps: retention, unpaid "
+            + $"extras{(waiver.Form == WaiverForm.ConditionalProgress ? ", the earlier unpaid payments listed under (3)" : "")}, and "
+            + "contract rights."
             : "It keeps nothing but the disputed extras in the amount written on it: no retention, and no line for contract rights.";
         if (waiver.PaymentCleared is { } cleared && !waiver.IsConditional)
             yield return $"It was made because somebody confirmed that the payment cleared the bank on {Day(cleared)}.";
@@ -111,7 +130,8 @@ internal static class WaiverPaper
     {
         var signed = Signed(waiver, matter.Job, matter.AsOf);
         var outlook = WaiverOutlook.Of(matter.Assessment, signed);
-        var beyond = outlook is { BeyondPayment: { } more, Payment: { } payment } ? $" That is {Dollars(more)} more than the payment of {Dollars(payment)}." : "";
+        var beyond = outlook is { BeyondPayment: { } more, Payment: { } payment }
+            ? $" That is {Dollars(more)} more than the payment of {Dollars(payment)}." : "";
         yield return $"By the job file {Dollars(outlook.Now)} may be claimed now, before this payment is entered. Once this paper binds, "
             + $"{Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released.{beyond}";
     }
@@ -132,8 +152,12 @@ internal static class WaiverPaper
     private static IEnumerable<string> ChangeOrders(WaiverToBe waiver, Matter matter)
     {
         var written = matter.Known.All<Change>().Where(c => c is { Agreed: true, Amount: > 0 }).ToList();
-        if (written.Count > 0)
-            yield return $"Written change orders signed before this paper are released with it unless they are listed as an exception (§ {waiver.Number}): {string.Join("; ", written.Select(c => $"{Dollars(c.Amount)}{(Clean(c.Text) is { } text ? $", {OneLine(text)}" : "")}"))}. “Extras” in the form does not clearly save them.";
+        if (written.Count == 0)
+            yield break;
+        var listed = string.Join("; ", written.Select(c =>
+            $"{Dollars(c.Amount)}{(Clean(c.Text) is { } text ? $", {OneLine(text)}" : "")}"));
+        yield return "Written change orders signed before this paper are released with it unless they are listed as an exception "
+            + $"(§ {waiver.Number}): {listed}. “Extras” in the form does not clearly save them.";
     }
 
     /// <summary>The conditional waiver of the same kind whose payment has cleared, latest first.</summary>
@@ -152,8 +176,8 @@ internal static class WaiverPaper
     }
 
     /// <summary>
-    /// Conditional progress waivers of the file whose payment has not come (Civ. Code § 8132, exception (3)). One whose sum the file shows as
-    /// received since it was signed is left out: the signer would state as unpaid what was paid (§ 8124(b)).
+    /// Conditional progress waivers of the file whose payment has not come (Civ. Code § 8132, exception (3)). One whose sum the file shows
+    /// as received since it was signed is left out: the signer would state as unpaid what was paid (§ 8124(b)).
     /// </summary>
     private static List<EarlierWaiver> Unpaid(Matter matter)
     {
@@ -161,7 +185,8 @@ internal static class WaiverPaper
         var unpaid = new List<EarlierWaiver>();
         foreach (var waiver in matter.Known.All<Waived>())
         {
-            if (waiver is not { Form: WaiverForm.ConditionalProgress, Amount: > 0, InStatutoryForm: not false, On: DayFact.Exact on } || waiver.PaymentCleared <= matter.AsOf)
+            if (waiver is not { Form: WaiverForm.ConditionalProgress, Amount: > 0, InStatutoryForm: not false, On: DayFact.Exact on }
+                || waiver.PaymentCleared <= matter.AsOf)
                 continue;
             // Each payment answers one waiver.
             if (received.FindIndex(p => p.Amount >= waiver.Amount && !(p.On.Latest < on.Day)) is >= 0 and var paid)

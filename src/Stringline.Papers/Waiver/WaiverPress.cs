@@ -15,7 +15,8 @@ public sealed class WaiverPress
     /// <param name="waiver">What it says.</param>
     /// <param name="made">The day it is made, for the file's properties; not the day of signature, which is written by hand.</param>
     /// <param name="draft">Prints whatever is there, with DRAFT across each page.</param>
-    /// <exception cref="InvalidOperationException">It may not be made as it stands: ask <see cref="WaiverToBe.Refusals"/> first.</exception>
+    /// <exception cref="InvalidOperationException">It may not be made as it stands: ask <see cref="WaiverToBe.Refusals"/>
+    /// first.</exception>
     public PaperFile Print(WaiverToBe waiver, LocalDate made, bool draft = false)
     {
         if (!draft && waiver.Refusals() is { Count: > 0 } refusals)
@@ -25,7 +26,9 @@ public sealed class WaiverPress
         return new PaperFile(leaf.FileName, leaf.Title, printed.Pages, printed.Bytes);
     }
 
-    /// <summary>Reads a printed waiver back and checks it against the prescribed wording with its blanks filled. Any thread may call it.</summary>
+    /// <summary>
+    /// Reads a printed waiver back and checks it against the prescribed wording with its blanks filled. Any thread may call it.
+    /// </summary>
     public static PreflightReport Check(PaperFile paper, WaiverToBe waiver, bool draft = false) =>
         PaperPreflight.Check(paper, WaiverLeaf.Of(waiver).Expected(paper.Pages, draft));
 }

@@ -11,7 +11,9 @@ namespace Stringline.Papers.Waiver;
 /// <param name="Amount">Dollars and cents of the unpaid progress payment.</param>
 public sealed record EarlierWaiver(LocalDate On, decimal Amount);
 
-/// <summary>What a waiver and release says. A null leaves a blank on a draft and is refused otherwise, unless said here that it may stay blank.</summary>
+/// <summary>
+/// What a waiver and release says. A null leaves a blank on a draft and is refused otherwise, unless said here that it may stay blank.
+/// </summary>
 public sealed record WaiverToBe
 {
     /// <summary>Which of the four forms.</summary>
@@ -50,7 +52,9 @@ public sealed record WaiverToBe
     /// <summary>The signer's title. May stay blank.</summary>
     public string? SignerTitle { get; init; }
 
-    /// <summary>On an unconditional form: the day the payment cleared the bank. It is not printed; without it the form is not made.</summary>
+    /// <summary>
+    /// On an unconditional form: the day the payment cleared the bank. It is not printed; without it the form is not made.
+    /// </summary>
     public LocalDate? PaymentCleared { get; init; }
 
     /// <summary>Whether the form is conditional on payment.</summary>
@@ -102,7 +106,8 @@ public sealed record WaiverToBe
         ["amount_received"] = Figures(Amount),
         ["check_payable_to"] = Line(Payee),
         ["dates_of_earlier_waivers"] = Earlier.Count == 0 ? null : string.Join("; ", Earlier.Select(e => Day(e.On))),
-        ["amounts_of_unpaid_progress_payments"] = Earlier.Count == 0 ? null : string.Join("; ", Earlier.Select((e, i) => (i == 0 ? "" : "$") + Figures(e.Amount))),
+        ["amounts_of_unpaid_progress_payments"] = Earlier.Count == 0 ? null
+            : string.Join("; ", Earlier.Select((e, i) => (i == 0 ? "" : "$") + Figures(e.Amount))),
         ["disputed_extras"] = Figures(Disputed),
         ["title"] = Line(SignerTitle),
     };
@@ -119,33 +124,53 @@ public sealed record WaiverToBe
         }
 
         Need(Line(Claimant) is not null, "claimant-name-missing", "claimant.name", "Add the claimant's full name.");
-        Need(Line(Customer) is not null, "hirer-missing", "claimant.hiredBy", "Name the party id of the one who contracted with the claimant: the form's customer.");
+        Need(Line(Customer) is not null, "hirer-missing", "claimant.hiredBy",
+            "Name the party id of the one who contracted with the claimant: the form's customer.");
         Need(Line(JobLocation) is not null, "site-missing", "work.site", "Add the street address or the legal description.");
         Need(Line(Owner) is not null, "owner-missing", "parties", "Add a party with capacity \"owner\" (public work: \"public-entity\").");
         if (IsProgress)
-            Need(Through is not null, "through-missing", "--through", "Say through which day work is released, such as --through 2026-05-31. Never later than the last day that this payment pays for.");
+        {
+            Need(Through is not null, "through-missing", "--through",
+                "Say through which day work is released, such as --through 2026-05-31. Never later than the last day that this payment "
+                + "pays for.");
+        }
+
         if (Form != WaiverForm.UnconditionalFinal)
-            Need(Amount is > 0, "amount-missing", "--amount", IsConditional ? "Say the amount of the check, such as --amount 12000.00." : "Say the progress payment received, such as --amount 12000.00.");
+        {
+            Need(Amount is > 0, "amount-missing", "--amount", IsConditional ? "Say the amount of the check, such as --amount 12000.00."
+                : "Say the progress payment received, such as --amount 12000.00.");
+        }
+
         if (IsConditional)
         {
-            Need(Line(Maker) is not null, "maker-missing", "--maker", "Say whose account the check is drawn on: the paper takes effect only when that check is paid.");
+            Need(Line(Maker) is not null, "maker-missing", "--maker",
+                "Say whose account the check is drawn on: the paper takes effect only when that check is paid.");
             Need(Line(Payee) is not null, "payee-missing", "--payee", "Say to whom the check is payable.");
         }
         else if (PaymentCleared is null)
         {
             refusals.Add(new Refusal("payment-not-cleared", "--payment-cleared", "Nothing shows that the payment has cleared the bank.",
-                $"An unconditional form binds on signing, paid or not. Until the money is in the bank use the conditional form ({(IsProgress ? "8132" : "8136")}). Once it has cleared, say the day: --payment-cleared 2026-05-31, or enter it as \"paymentCleared\" of the conditional waiver.",
+                $"An unconditional form binds on signing, paid or not. Until the money is in the bank use the conditional form "
+                + $"({(IsProgress ? "8132" : "8136")}). Once it has cleared, say the day: --payment-cleared 2026-05-31, or enter it as "
+                + "\"paymentCleared\" of the conditional waiver.",
                 section));
         }
 
-        refusals.AddRange(TooLong.In([.. Blanks.Values.OfType<string>()], new[] { Claimant, SignerTitle }.OfType<string>(), "the texts of the paper"));
+        refusals.AddRange(TooLong.In([.. Blanks.Values.OfType<string>()], new[] { Claimant, SignerTitle }.OfType<string>(),
+            "the texts of the paper"));
         if (MissingLetters() is { Count: > 0 } letters)
-            refusals.Add(new Refusal("letters-missing", "the texts of the paper", $"The typeface has no letter for {string.Join(" ", letters.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", section));
+        {
+            refusals.Add(new Refusal("letters-missing", "the texts of the paper",
+                $"The typeface has no letter for {string.Join(" ", letters.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
+                "Write it in Latin letters, with any accents.", section));
+        }
+
         return refusals;
     }
 
     private List<string> MissingLetters() =>
-        [.. Blanks.Values.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, t).Concat(TypeCase.Missing(Face.SerifBold, t))).Distinct()];
+        [.. Blanks.Values.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, t).Concat(TypeCase.Missing(Face.SerifBold, t)))
+            .Distinct()];
 
     private static string? Figures(decimal? amount) => amount is { } dollars ? Dollars(dollars)[1..] : null;
 

@@ -10,7 +10,10 @@ internal static class Addressees
 {
     /// <summary>How a notice of these parts is given.</summary>
     public const string Manner =
-        "How: by hand; or by registered mail, certified mail, express mail, or overnight by an express service carrier; or left and mailed as Code Civ. Proc. § 415.20 has it (Civ. Code §§ 8106, 8110). Not by ordinary first-class mail, e-mail or fax. Mail counts from the day it is deposited (Civ. Code § 8116(b)). Keep the postal or carrier’s receipt: without it the notice cannot be proved (Civ. Code § 8118(b)).";
+        "How: by hand; or by registered mail, certified mail, express mail, or overnight by an express service carrier; or left and mailed "
+            + "as Code Civ. Proc. § 415.20 has it (Civ. Code §§ 8106, 8110). Not by ordinary first-class mail, e-mail or fax. Mail counts "
+            + "from the day it is deposited (Civ. Code § 8116(b)). Keep the postal or carrier’s receipt: without it the notice cannot be "
+            + "proved (Civ. Code § 8118(b)).";
 
     /// <summary>Those whom the law names.</summary>
     public static IReadOnlyList<Party> Of(Matter matter, IReadOnlyList<Recipient> recipients)
@@ -20,7 +23,8 @@ internal static class Addressees
         foreach (var recipient in recipients.Where(r => r.AnyOf.Count == 0))
         {
             matter.Refuse("recipient-missing", "parties", $"The file names no {recipient.Words}.",
-                "Add the party, or the one reasonably believed to be it with \"reputed\": true. Ask the direct contractor, who must make names and addresses available (Civ. Code § 8208).", recipient.Section);
+                "Add the party, or the one reasonably believed to be it with \"reputed\": true. Ask the direct contractor, who must make "
+                + "names and addresses available (Civ. Code § 8208).", recipient.Section);
         }
 
         return WithAddress(matter, [.. recipients.SelectMany(r => r.AnyOf).Distinct()], "Civ. Code § 8108");
@@ -32,7 +36,8 @@ internal static class Addressees
         foreach (var party in parties.Where(p => matter.AddressOf(p) is null))
         {
             matter.Refuse("recipient-address-missing", $"{matter.PathOf(party)}.address", $"{OneLine(party.Name)} has no address.",
-                "Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the bond.", section);
+                "Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the bond.",
+                section);
         }
 
         return parties;
@@ -45,5 +50,6 @@ internal static class Addressees
     }
 
     private static string Lines(Matter matter, Party party, string? attention) =>
-        $"{OneLine(Clean(party.Name) ?? "")}, {Service.CapacityOf(party)}{(attention is null ? "" : $"\n{attention}")}{(matter.AddressOf(party) is { } address ? "\n" + OneLine(address) : "")}";
+        $"{OneLine(Clean(party.Name) ?? "")}, {Service.CapacityOf(party)}{(attention is null ? "" : $"\n{attention}")}"
+        + (matter.AddressOf(party) is { } address ? "\n" + OneLine(address) : "");
 }

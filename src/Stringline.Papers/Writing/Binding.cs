@@ -52,10 +52,13 @@ internal static class Binding
 
     /// <summary>A paper that fails its check is not handed over.</summary>
     public static Refusal Failed(PreflightReport report, PreflightCheck check) =>
-        new("preflight", $"{report.Paper}: {check.Name}", check.Words, "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
+        new("preflight", $"{report.Paper}: {check.Name}", check.Words,
+            "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
     private static FeeEstimate Fee(Matter matter, Recording recording, int pages) => RecordingFee.Of(
-        matter.Options.Office ?? (matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf) : new RecorderOffice { County = "(county not named)" }),
+        matter.Options.Office
+        ?? (matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf)
+        : new RecorderOffice { County = "(county not named)" }),
         new FeeRequest
         {
             Paper = recording.Kind,
@@ -80,12 +83,17 @@ internal static class Binding
     {
         var missing = texts.SelectMany(t => TypeCase.Missing(face, t)).Distinct().ToList();
         return missing.Count == 0 ? null : new Refusal("letters-missing", where,
-            $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.", "Write it in Latin letters, with any accents.", "");
+            $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
+            "Write it in Latin letters, with any accents.", "");
     }
 
     private static void CheckRoom(Matter matter, Bundle bundle, Measure measure)
     {
         if (bundle.Leaves.Any(l => l.Return is { } block && !block.Fits(measure)))
-            matter.Refuse("return-block-full", "claimant.address", "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.", "Shorten the mailing address.", "Gov. Code § 27361.6");
+        {
+            matter.Refuse("return-block-full", "claimant.address",
+                "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",
+                "Shorten the mailing address.", "Gov. Code § 27361.6");
+        }
     }
 }

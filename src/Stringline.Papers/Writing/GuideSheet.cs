@@ -9,8 +9,11 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
 
-/// <summary>The page for whoever signs, mails or hands over the paper: what first, by when, to whom, how, and what to keep. Never part of the paper.</summary>
-internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IReadOnlyList<PaperFile> files, FeeEstimate? fee, IReadOnlyList<Refusal> inTheWay)
+/// <summary>
+/// The page for whoever signs, mails or hands over the paper: what first, by when, to whom, how, and what to keep. Never part of the paper.
+/// </summary>
+internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IReadOnlyList<PaperFile> files, FeeEstimate? fee,
+    IReadOnlyList<Refusal> inTheWay)
 {
     private readonly Guide guide = bundle.Guide;
 
@@ -40,9 +43,13 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
     private IEnumerable<Block> First()
     {
-        List<Block> lines = [.. OnlyADraft(), .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment), .. guide.First.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" })];
+        List<Block> lines = [.. OnlyADraft(), .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment),
+            .. guide.First.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" })];
         if (lines.Count > 0)
-            yield return new Framed([new Heading("First", CounterType.Head) { Before = 0, Align = Align.Left }, .. lines]) { Thickness = 2 };
+        {
+            yield return new Framed([new Heading("First", CounterType.Head) { Before = 0, Align = Align.Left }, .. lines]) { Thickness =
+                2 };
+        }
     }
 
     private IEnumerable<Block> OnlyADraft()
@@ -52,9 +59,16 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             yield break;
         yield return new Paragraph("Only a draft. Not to be signed, given or recorded:", CounterType.Large) { Before = 2 };
         foreach (var refusal in inTheWay.Take(shown))
-            yield return new Paragraph($"{refusal.Where}: {refusal.There} {refusal.Right}", CounterType.Text) { Before = 2, Indent = 12, Mark = "•" };
+        {
+            yield return new Paragraph($"{refusal.Where}: {refusal.There} {refusal.Right}", CounterType.Text) { Before = 2, Indent = 12,
+                Mark = "•" };
+        }
+
         if (inTheWay.Count > shown)
-            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", CounterType.Text) { Before = 2, Indent = 12 };
+        {
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", CounterType.Text) { Before = 2,
+                Indent = 12 };
+        }
     }
 
     private IEnumerable<Block> Days()
@@ -64,7 +78,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         if (!last.IsDeadline)
         {
             if (last.Band is { } from)
-                yield return new Framed(new Paragraph("NOT BEFORE", CounterType.Bold) { Before = 0, WithNext = true }, new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
+            {
+                yield return new Framed(new Paragraph("NOT BEFORE", CounterType.Bold) { Before = 0, WithNext = true },
+                    new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
+            }
+
             yield break;
         }
 
@@ -74,25 +92,35 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         List<Block> lines =
         [
             new Paragraph("ACT BY", CounterType.Bold) { Before = 0, WithNext = true },
-            new Paragraph(last.ActBy is { } day ? DayOfWeek(day) : "no day can be given yet", new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 },
+            new Paragraph(last.ActBy is { } day ? DayOfWeek(day) : "no day can be given yet",
+                new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 },
         ];
         if (last.ActBy is { } by && by < matter.AsOf)
             lines.Add(new Paragraph("That day is past. Act at once, and ask a lawyer what is left.", CounterType.Bold) { Before = 2 });
         if (last.Band is { } band)
         {
-            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{band.Earliest.Name}”.", CounterType.Text) { Before = 3 });
+            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{band.Earliest.Name}”.",
+                CounterType.Text) { Before = 3 });
             if (band.Latest is { } latest && latest.Day != band.Earliest.Day)
-                lines.Add(new Paragraph($"On another reading (“{latest.Name}”) {DayOfWeek(latest.Day)}. Plan on the first; the later day is an argument, not a plan.", CounterType.Text) { Before = 2 });
+            {
+                lines.Add(new Paragraph($"On another reading (“{latest.Name}”) {DayOfWeek(latest.Day)}. Plan on the first; the later day "
+                    + "is an argument, not a plan.", CounterType.Text) { Before = 2 });
+            }
         }
 
         if (last.Standing is Standing.InDoubt or Standing.Narrowed or Standing.Lost)
-            lines.Add(new Paragraph($"Standing: {last.Standing.Word()}. {Shortened(Matter.Reasons(last), 600)}", CounterType.Text) { Before = 2 });
+        {
+            lines.Add(new Paragraph($"Standing: {last.Standing.Word()}. {Shortened(Matter.Reasons(last), 600)}",
+                CounterType.Text) { Before = 2 });
+        }
+
         yield return new Framed(lines);
     }
 
     private IEnumerable<Block> ByHand()
     {
-        var blanks = bundle.Leaves.SelectMany(l => l.Blanks.Select(b => bundle.Leaves.Count == 1 ? b : $"{l.Title}: {b}")).Distinct().ToList();
+        var blanks = bundle.Leaves.SelectMany(l => l.Blanks.Select(b => bundle.Leaves.Count == 1 ? b : $"{l.Title}: {b}")).Distinct()
+            .ToList();
         if (blanks.Count == 0)
             yield break;
         yield return new Heading("Fill in by hand, in ink", CounterType.Head) { Before = 11, Align = Align.Left };
@@ -104,10 +132,13 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (guide.To.Count > 0)
         {
-            yield return new Heading(guide.To.Count == 1 ? "To whom" : $"To whom: {guide.To.Count} copies", CounterType.Head) { Before = 11, Align = Align.Left };
+            yield return new Heading(guide.To.Count == 1 ? "To whom" : $"To whom: {guide.To.Count} copies", CounterType.Head) { Before = 11,
+                Align = Align.Left };
             yield return new Table(
                 [new Column("Name", 0.4), new Column("Capacity", 0.2), new Column("Address", 0.4)],
-                [.. guide.To.Select(p => (IReadOnlyList<string>)[OneLine(Clean(p.Name) ?? ""), Service.CapacityOf(p), matter.AddressOf(p) ?? "find it: see Civ. Code § 8108"])])
+                [.. guide.To.Select(p =>
+                    (IReadOnlyList<string>)[OneLine(Clean(p.Name) ?? ""), Service.CapacityOf(p), matter.AddressOf(p)
+                    ?? "find it: see Civ. Code § 8108"])])
             { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 3 };
         }
 
@@ -135,9 +166,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         yield return new Heading("Where, and what to hand over", CounterType.Head) { Before = 11, Align = Align.Left };
         foreach (var block in RecorderBlocks.Where(fee.Office))
             yield return block;
-        yield return Tick($"Two originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side only, printed at actual size.");
+        yield return Tick($"Two originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one "
+            + "to be stamped and kept. White paper 8½ by 11 inches, one side only, printed at actual size.");
         yield return Tick(recording.Why);
-        yield return Tick($"A check for {Dollars(fee.Total)}, payable to the {fee.Office.Name}, and a self-addressed stamped envelope for the stamped copy.");
+        yield return Tick($"A check for {Dollars(fee.Total)}, payable to the {fee.Office.Name}, and a self-addressed stamped envelope for "
+            + "the stamped copy.");
         yield return new Heading($"The check: {Dollars(fee.Total)}, estimated", CounterType.Head) { Before = 11, Align = Align.Left };
         if (recording.Notary)
             yield return new Paragraph("The notary’s certificate is counted as one page.", CounterType.Text) { Before = 2 };

@@ -45,7 +45,8 @@ internal sealed class Leaf(string FileName, string Title)
     public IReadOnlyList<string> Blanks => blanks;
 
     /// <summary>Everything written that came from facts, for the check of letters.</summary>
-    public IReadOnlyList<string> Texts => Return is { } block ? [.. texts, .. underSignatures, block.Name, block.Address] : [.. texts, .. underSignatures];
+    public IReadOnlyList<string> Texts =>
+        Return is { } block ? [.. texts, .. underSignatures, block.Name, block.Address] : [.. texts, .. underSignatures];
 
     /// <summary>Title of a paper in capitals.</summary>
     public string InCapitals => Title.ToUpperInvariant();
@@ -84,7 +85,8 @@ internal sealed class Leaf(string FileName, string Title)
     public void Field(string label, TypeStyle? first, IReadOnlyList<string?> values)
     {
         number++;
-        Row(new FieldRow(label, [.. values.Select(Clean)]) { Number = string.Create(CultureInfo.InvariantCulture, $"{number}."), FirstStyle = first, Before = 5.5 });
+        Row(new FieldRow(label, [.. values.Select(Clean)]) { Number = string.Create(CultureInfo.InvariantCulture, $"{number}."),
+            FirstStyle = first, Before = 5.5 });
     }
 
     /// <summary>A label and its value without a number.</summary>
@@ -145,7 +147,8 @@ internal sealed class Leaf(string FileName, string Title)
         Signer(name, under);
         List<Block> together = heading is null ? [] : [new Heading(heading, TypeStyle.Heading) { Before = 20 }];
         together.Add(new Paragraph(words, TypeStyle.Body) { Before = 9 });
-        together.Add(new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and correct.", TypeStyle.Body));
+        together.Add(new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is "
+            + "true and correct.", TypeStyle.Body));
         together.Add(new Signature(name, under));
         blocks.Add(new Together(together));
     }

@@ -65,14 +65,20 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public void NotIfLost(string finding, string words)
     {
         if (assessment.Find(finding) is { Standing: Standing.Lost } lost)
-            Refuse("right-lost", finding, $"{words} {Reasons(lost)}", "See the reasons; the paper is made only while the right may stand.", string.Join("; ", lost.Sections));
+        {
+            Refuse("right-lost", finding, $"{words} {Reasons(lost)}", "See the reasons; the paper is made only while the right may stand.",
+                string.Join("; ", lost.Sections));
+        }
     }
 
     /// <summary>Refuses the paper on work of another kind.</summary>
     public void OnlyOn(Paper paper)
     {
         if (!paper.Works.Contains(job.Work.Kind))
-            Refuse("other-work", "work.kind", $"The work is {KindWord(job.Work.Kind)}.", $"This paper is for work that is {paper.WorksWords}; see the list of papers for the one that fits.", paper.Sections);
+        {
+            Refuse("other-work", "work.kind", $"The work is {KindWord(job.Work.Kind)}.",
+                $"This paper is for work that is {paper.WorksWords}; see the list of papers for the one that fits.", paper.Sections);
+        }
     }
 
     /// <summary>The parties in a capacity that have a name.</summary>
@@ -93,7 +99,11 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public IReadOnlyList<Party> Named(IReadOnlyList<string> ids)
     {
         foreach (var id in ids.Where(i => job.Party(i) is null))
-            Refuse("party-unknown", "--to", $"'{id}' is no party of the job file.", $"Name ids that stand in \"parties\": {string.Join(", ", job.Parties.Select(p => p.Id))}.", "");
+        {
+            Refuse("party-unknown", "--to", $"'{id}' is no party of the job file.",
+                $"Name ids that stand in \"parties\": {string.Join(", ", job.Parties.Select(p => p.Id))}.", "");
+        }
+
         return [.. ids.Select(job.Party).OfType<Party>()];
     }
 

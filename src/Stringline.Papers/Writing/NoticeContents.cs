@@ -4,7 +4,10 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
 
-/// <summary>What every notice of these parts of the Code says, to the extent known to the giver (Civ. Code § 8102(a)), in the order of its paragraphs.</summary>
+/// <summary>
+/// What every notice of these parts of the Code says, to the extent known to the giver (Civ. Code § 8102(a)), in the order of its
+/// paragraphs.
+/// </summary>
 internal static class NoticeContents
 {
     private const string Section = "Civ. Code § 8102(a)";
@@ -17,7 +20,8 @@ internal static class NoticeContents
     {
         People(leaf, matter);
         Giver(leaf, matter);
-        leaf.Field(work, matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what work is provided or to be provided.", $"{Section}(6)(A)"));
+        leaf.Field(work, matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+            "Say in a few words what work is provided or to be provided.", $"{Section}(6)(A)"));
         leaf.Field("Provided to or for", Hirer(matter));
     }
 
@@ -29,7 +33,9 @@ internal static class NoticeContents
         if (owners.Count == 0)
         {
             matter.Refuse("owner-missing", "parties", $"No party with capacity \"{(isPublic ? "public-entity" : "owner")}\" is there.",
-                isPublic ? "Add the public entity that contracted for the work." : "Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with \"reputed\": true.", $"{Section}(1)");
+                isPublic ? "Add the public entity that contracted for the work."
+                : "Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with \"reputed\": true.",
+                $"{Section}(1)");
         }
 
         leaf.Field(isPublic ? "Public entity" : "Owner or reputed owner", [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
@@ -49,8 +55,10 @@ internal static class NoticeContents
     /// <param name="label">The label of name and address.</param>
     public static void Giver(Leaf leaf, Matter matter, string label = "Claimant, who gives this notice")
     {
-        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", $"{Section}(5)");
-        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address.", $"{Section}(5)");
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.",
+            $"{Section}(5)");
+        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address.",
+            $"{Section}(5)");
         leaf.Field(label, [
             name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
@@ -59,15 +67,24 @@ internal static class NoticeContents
 
     /// <summary>Name, capacity and address of a person.</summary>
     public static string Person(Matter matter, Party party) =>
-        $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({Service.CapacityOf(party)})" : "")}\n{matter.AddressOf(party) ?? "(address not known to the giver of this notice)"}";
+        $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({Service.CapacityOf(party)})" : "")}\n"
+        + (matter.AddressOf(party) ?? "(address not known to the giver of this notice)");
 
     /// <summary>The site's lines; a missing site is a reason against the paper.</summary>
     public static IReadOnlyList<string?> Site(Matter matter)
     {
         if (matter.Facts.Street is null && matter.Facts.Legal is null)
-            matter.Refuse("site-missing", "work.site", "Nothing is there.", "Add the street address or the legal description.", $"{Section}(4)");
+        {
+            matter.Refuse("site-missing", "work.site", "Nothing is there.", "Add the street address or the legal description.",
+                $"{Section}(4)");
+        }
+
         if (matter.Facts.County is null)
-            matter.Refuse("county-missing", "work.site.county", string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there." : $"'{matter.Job.Work.Site.County}' is no county of California.", "Name one of the 58 counties.", "Civ. Code § 8060");
+        {
+            matter.Refuse("county-missing", "work.site.county", string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there."
+                : $"'{matter.Job.Work.Site.County}' is no county of California.", "Name one of the 58 counties.", "Civ. Code § 8060");
+        }
+
         return [.. ClaimPaper.Site(matter.Facts)];
     }
 
@@ -76,7 +93,8 @@ internal static class NoticeContents
     {
         if (matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null)
             return ClaimPaper.Hirer(hirer);
-        matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.", "Name the party id of the one who contracted with the claimant.", $"{Section}(6)(B)");
+        matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.",
+            "Name the party id of the one who contracted with the claimant.", $"{Section}(6)(B)");
         return null;
     }
 
@@ -101,7 +119,8 @@ internal static class NoticeContents
     {
         if (demand > 0)
             return [Dollars(demand), $"({InWords(demand)}),{due} after deducting all just credits and offsets."];
-        matter.Refuse("demand-not-positive", "amount.demand", $"The demand after all just credits and offsets is {Dollars(demand)}.", "Nothing is left to claim; see the steps of the amount.", section);
+        matter.Refuse("demand-not-positive", "amount.demand", $"The demand after all just credits and offsets is {Dollars(demand)}.",
+            "Nothing is left to claim; see the steps of the amount.", section);
         return [null];
     }
 
@@ -110,7 +129,8 @@ internal static class NoticeContents
     {
         if (matter.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return ["the claimant"];
-        return matter.In(PartyCapacity.DirectContractor).Select(p => (string?)Person(matter, p)).DefaultIfEmpty("not known to the giver of this notice");
+        return matter.In(PartyCapacity.DirectContractor).Select(p => (string?)Person(matter, p))
+            .DefaultIfEmpty("not known to the giver of this notice");
     }
 
     private static string Relationship(Matter matter)

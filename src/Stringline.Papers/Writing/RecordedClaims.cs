@@ -10,15 +10,20 @@ namespace Stringline.Papers.Writing;
 /// <param name="Amount">The demand it states, dollars and cents.</param>
 internal sealed record NamedClaim(LocalDate? On, string? Instrument, decimal? Amount);
 
-/// <summary>Finds the recorded claim that a paper is about. A paper that changes or releases it states its number (Gov. Code § 27361.6).</summary>
+/// <summary>
+/// Finds the recorded claim that a paper is about. A paper that changes or releases it states its number (Gov. Code § 27361.6).
+/// </summary>
 internal static class RecordedClaims
 {
-    /// <summary>The claim recorded last, or the one whose instrument number was named; what is missing is a reason against the paper.</summary>
+    /// <summary>
+    /// The claim recorded last, or the one whose instrument number was named; what is missing is a reason against the paper.
+    /// </summary>
     public static NamedClaim Of(Matter matter, string section)
     {
         if (Chosen(matter) is not { } claim)
         {
-            matter.Refuse("no-claim-recorded", "entries", matter.Options.Number is null ? "No recorded claim of lien is entered." : "No recorded claim with that instrument number is entered.",
+            matter.Refuse("no-claim-recorded", "entries", matter.Options.Number is null ? "No recorded claim of lien is entered."
+                : "No recorded claim with that instrument number is entered.",
                 "Enter it as \"claim-recorded\" with its day, amount and instrument number.", section);
             return new NamedClaim(null, null, null);
         }
@@ -36,14 +41,24 @@ internal static class RecordedClaims
     {
         var day = claim.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (day is null)
-            matter.Refuse("recorded-day-missing", $"{claim.Path}.on", "The day of recording is not exact.", "Enter the day on the recorder's stamp.", section);
-        var instrument = matter.Need(claim.Instrument, "instrument-missing", $"{claim.Path}.instrument", "Add the recorder's instrument number from the stamped copy: a paper that changes or releases a recorded one must state it.", "Gov. Code § 27361.6");
+        {
+            matter.Refuse("recorded-day-missing", $"{claim.Path}.on", "The day of recording is not exact.",
+                "Enter the day on the recorder's stamp.", section);
+        }
+
+        var instrument = matter.Need(claim.Instrument, "instrument-missing", $"{claim.Path}.instrument",
+            "Add the recorder's instrument number from the stamped copy: a paper that changes or releases a recorded one must state it.",
+            "Gov. Code § 27361.6");
         return new NamedClaim(day, instrument, claim.Amount);
     }
 
-    /// <summary>The claim in words: <c>recorded on June 1, 2026, as instrument no. 2026-0012345 in the Official Records of Yolo County, California</c>.</summary>
+    /// <summary>
+    /// The claim in words: <c>recorded on June 1, 2026, as instrument no. 2026-0012345 in the Official Records of Yolo County,
+    /// California</c>.
+    /// </summary>
     public static string Words(NamedClaim claim, Matter matter) =>
-        $"recorded on {(claim.On is { } day ? Day(day) : "______________")}, as instrument no. {claim.Instrument ?? "______________"} in the Official Records of {CountyWords(matter)}, California";
+        $"recorded on {(claim.On is { } day ? Day(day) : "______________")}, as instrument no. {claim.Instrument ?? "______________"} in "
+            + $"the Official Records of {CountyWords(matter)}, California";
 
     /// <summary>The county in words.</summary>
     public static string CountyWords(Matter matter) => matter.Facts.County switch
@@ -58,7 +73,8 @@ internal static class RecordedClaims
     {
         if (matter.Facts.Owners.Count > 0)
             return [.. matter.Facts.Owners.Select(OwnerLines)];
-        matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner with the name on the deed, or as the recorded claim has it: the recorder indexes it.", "Gov. Code § 27288.1");
+        matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.",
+            "Add the owner with the name on the deed, or as the recorded claim has it: the recorder indexes it.", "Gov. Code § 27288.1");
         return [null];
     }
 
@@ -68,6 +84,8 @@ internal static class RecordedClaims
 
     /// <summary>The return block of the claimant; a missing name or address is a reason against the paper.</summary>
     public static Layout.ReturnBlock Return(Matter matter) => new(
-        matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", "Gov. Code § 27361.6") ?? "",
-        matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant's address: the recorder sends the paper back there.", "Gov. Code § 27361.6") ?? "");
+        matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", "Gov. Code § 27361.6")
+        ?? "",
+        matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address",
+            "Add the claimant's address: the recorder sends the paper back there.", "Gov. Code § 27361.6") ?? "");
 }

@@ -26,7 +26,8 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
 
     /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
-        (Value is { } value ? Written(measure, width, value) : Ruled(measure, width)).Select((s, i) => i == 0 ? s with { Before = Before } : s);
+        (Value is { } value ? Written(measure, width, value) : Ruled(measure, width))
+            .Select((s, i) => i == 0 ? s with { Before = Before } : s);
 
     private IEnumerable<Strip> Written(Measure measure, double width, string value)
     {

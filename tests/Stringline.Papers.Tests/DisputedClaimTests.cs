@@ -247,4 +247,9 @@ public sealed class DisputedClaimTests
                 Sub(j).Work with { DirectContract = new DirectContract { On = Day("2016-05-02") }, Body = PublicBody.Local } }),
             r => r.Id == "not-governed");
     }
+
+    [Fact]
+    public void A_refusal_names_a_role_with_its_article() => Assert.Contains(
+        Refusals(Claim, j => j with { Claimant = j.Claimant with { Role = ClaimantRole.EquipmentLessor, HiredBy = "p2" } }),
+        r => r.There.StartsWith("The claimant is an equipment lessor", StringComparison.Ordinal));
 }

@@ -246,7 +246,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "The owner’s name is spelled as on the deed; so is yours. Look the deed up if you have not.",
             "Claim and verification signed in ink, dated, with place. Affidavit filled in and signed by the person who mailed.",
             $"The site lies in {facts.County ?? "the county of this recorder"}"
-                + $"{(facts.County is null or "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: record in each.",
+                + $"{(facts.County is null or "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: "
+                + "record in each.",
             "The check is not short: that is the commonest reason for a rejection.",
             "No social security, account or tax number stands on any page."),
     ];

@@ -22,8 +22,9 @@ internal sealed record OneStructure(ClaimFacts Facts, IReadOnlyList<Refusal> Ref
         List<Refusal> refusals = [];
         if (job.Work.Structures.FirstOrDefault(s => s.Id == id) is not { } structure || job.Work.Structures.Count < 2)
         {
+            var ids = string.Join(", ", job.Work.Structures.Select(s => s.Id));
             refusals.Add(new Refusal("structure-unknown", Where, $"'{id}' is none of several structures of the job file.",
-                $"Name one that stands in \"structures\": {string.Join(", ", job.Work.Structures.Select(s => s.Id))}.",
+                job.Work.Structures.Count < 2 ? "Leave it out: the file names no several structures." : $"Name one of them: {ids}.",
                 "Civ. Code § 8448"));
             return new OneStructure(whole, refusals);
         }

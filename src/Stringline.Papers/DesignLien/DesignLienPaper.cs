@@ -59,7 +59,7 @@ internal static class DesignLienPaper
         if (matter.Job.Claimant.Role != ClaimantRole.DesignProfessional)
         {
             matter.Refuse("not-a-design-professional", "claimant.role",
-                $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.",
+                $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
                 "This lien is for a design professional under a written contract with the landowner.", "Civ. Code § 8300");
         }
 

@@ -113,7 +113,7 @@ internal sealed record ClaimProcedure
         if (HasContract(matter))
             return;
         matter.Refuse("no-contract-with-payer", "claimant.role",
-            $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)} without a contract with the {PayerWord}.",
+            $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)} without a contract with the {PayerWord}.",
             "Ask the contractor in writing to present the claim: that is the paper \"claim-request\".", Section);
     }
 

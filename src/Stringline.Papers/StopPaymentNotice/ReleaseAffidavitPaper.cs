@@ -29,7 +29,7 @@ internal static class ReleaseAffidavitPaper
         if (matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
         {
             matter.Refuse("not-direct-contractor", "claimant.role",
-                $"The claimant is a {NoticeContents.RoleWord(matter.Job.Claimant.Role)}.",
+                $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
                 "Only a direct contractor may ask for this release.", "Civ. Code § 9400");
         }
 

@@ -98,6 +98,9 @@ internal static class NoticeContents
         return null;
     }
 
+    /// <summary>The claimant's role in words, with its article.</summary>
+    public static string ARole(ClaimantRole role) => $"{(role == ClaimantRole.EquipmentLessor ? "an" : "a")} {RoleWord(role)}";
+
     /// <summary>The claimant's role in words.</summary>
     public static string RoleWord(ClaimantRole role) => role switch
     {

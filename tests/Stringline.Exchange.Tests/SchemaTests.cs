@@ -29,7 +29,7 @@ public sealed class SchemaTests
         "structure-unknown", "amending-an-unknown-claim", "amending-itself", "action-on-a-claim-that-is-a-payment", "action-against-nobody-known",
         "mailed-before-it-was-left", "ten-dollars-on-a-private-work", "stop-payment-demanded-by-one-who-is-no-owner",
         "another-bond-before-the-objection", "demand-received-before-it-was-given", "dispute-of-an-unknown-demand",
-        "acceptance-noticed-on-a-private-work",
+        "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided",
     ];
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class SchemaTests
     {
         var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
         var objects = Objects(root, root, "").ToList();
-        Assert.Equal(16 + 59, objects.Count);
+        Assert.Equal(16 + 60, objects.Count);
         foreach (var (path, schema) in objects)
             Assert.Equal(Names(schema), KnownToTheReader(path, schema));
     }

@@ -86,6 +86,20 @@ internal sealed partial class EntryReading
     private static ClaimRequestMade ClaimRequestMade(Fields fields, int index) =>
         new() { Index = index, On = When(fields), Amount = fields.Money("amount", MoneyRange.AboveZero) };
 
+    private static SecurityProvided SecurityProvided(Fields fields, int index)
+    {
+        var provided = new SecurityProvided
+        {
+            Index = index,
+            On = When(fields),
+            Amount = fields.Money("amount", MoneyRange.AboveZero),
+            Until = fields.Day("until"),
+        };
+        if (provided.Until is { } ended)
+            NotBefore(fields, "until", ended, provided.On);
+        return provided;
+    }
+
     private static ReleaseAffidavitServed ReleaseAffidavitServed(Fields fields, int index) => new()
     {
         Index = index,

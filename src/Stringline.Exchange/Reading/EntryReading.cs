@@ -16,7 +16,7 @@ internal sealed partial class EntryReading(Source source)
         "lender-sought", "notice-filed", "stop-payment-released", "stop-payment-demanded", "stop-payment-bond-given", "bond-objected",
         "action-told", "action-served", "trial-begun", "action-ended", "release-petition-served", "contract-ended", "dispute-claim-answered",
         "conference-demanded", "conference-held", "final-payment", "final-decision-served", "claim-request-made", "claim-request-answered",
-        "stop-work-notice-given", "security-demanded", "disputed-work-done", "release-affidavit-served", "counteraffidavit-served",
+        "stop-work-notice-given", "security-demanded", "security-provided", "disputed-work-done", "release-affidavit-served", "counteraffidavit-served",
         "rights-action-filed", "hearing-noticed", "release-ordered",
     ];
 
@@ -31,7 +31,7 @@ internal sealed partial class EntryReading(Source source)
     private static readonly string[] OnlyPrivate =
     [
         "lender-sought", "notice-filed", "stop-payment-demanded", "bond-objected", "release-petition-served", "stop-work-notice-given",
-        "security-demanded",
+        "security-demanded", "security-provided",
     ];
 
     // What the entry being read says of other entries; which entry says it is known once its id is read.
@@ -97,6 +97,7 @@ internal sealed partial class EntryReading(Source source)
             "claim-request-answered" => new ClaimRequestAnswered { Index = index, On = When(fields), Presented = fields.Truth("presented") },
             "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to"), Posted = fields.Day("posted") },
             "security-demanded" => new SecurityDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
+            "security-provided" => SecurityProvided(fields, index),
             "disputed-work-done" => new DisputedWorkDone { Index = index, On = When(fields) },
             "release-affidavit-served" => ReleaseAffidavitServed(fields, index),
             "counteraffidavit-served" => CounteraffidavitServed(fields, index),

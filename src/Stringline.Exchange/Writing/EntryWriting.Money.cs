@@ -72,6 +72,10 @@ internal static partial class EntryWriting
             case SecurityDemanded e:
                 json.Manner(e.Manner);
                 return true;
+            case SecurityProvided e:
+                json.Money("amount", e.Amount);
+                json.Day("until", e.Until);
+                return true;
             case ReleaseAffidavitServed e:
                 json.Manner(e.Manner);
                 json.Day("answerBy", e.AnswerBy);

@@ -74,6 +74,7 @@ internal static partial class EntryWriting
         ClaimRequestAnswered => "claim-request-answered",
         StopWorkNoticeGiven => "stop-work-notice-given",
         SecurityDemanded => "security-demanded",
+        SecurityProvided => "security-provided",
         DisputedWorkDone => "disputed-work-done",
         ReleaseAffidavitServed => "release-affidavit-served",
         CounteraffidavitServed => "counteraffidavit-served",

@@ -126,6 +126,7 @@ internal static class EntryOrder
         RightsActionFiled => 57,
         HearingNoticed => 58,
         ReleaseOrdered => 59,
+        SecurityProvided => 60,
         _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
     };
 
@@ -189,6 +190,7 @@ internal static class EntryOrder
         ClaimRequestAnswered e => Line(e.Presented),
         StopWorkNoticeGiven e => Line(To(e.To), e.Posted),
         SecurityDemanded e => Line(e.Manner),
+        SecurityProvided e => Line(e.Amount, e.Until),
         ContractEnded e => Line(e.How, e.ByPayer),
         ReleaseAffidavitServed e => Line(e.Manner, e.AnswerBy, e.Amount, e.Ground),
         CounteraffidavitServed e => Line(To(e.To), e.Manner, e.Proof),

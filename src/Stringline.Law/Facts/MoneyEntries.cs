@@ -215,6 +215,16 @@ public sealed record SecurityDemanded : Entry
     public Manner? Manner { get; init; }
 }
 
+/// <summary>The owner of a large project provided the security (Civ. Code §§ 8712, 8720).</summary>
+public sealed record SecurityProvided : Entry
+{
+    /// <summary>Dollars and cents of it, positive; null where the file does not say.</summary>
+    public decimal? Amount { get; init; }
+
+    /// <summary>The day on which it ended, where the owner did not maintain it; null while it stands.</summary>
+    public LocalDate? Until { get; init; }
+}
+
 /// <summary>How the claimant's contract ended.</summary>
 public enum ContractEnd
 {

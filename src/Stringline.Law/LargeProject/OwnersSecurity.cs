@@ -29,11 +29,12 @@ public static class OwnersSecurity
         if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || facts.Job.Contract.Price is not > LesserPrice
             || facts.Job.Work.SecurityExempt == true || Applies(facts) == Verdict.No)
             return;
-        var due = Due(facts, facts.Job.Contract.Price.Value);
-        findings.Add(due);
+        var price = facts.Job.Contract.Price.Value;
+        var held = SecurityHeld.Of(facts, Part(price, Percent));
+        findings.Add(Due(facts, price, held));
         var demands = facts.All<SecurityDemanded>();
         if (demands.Count > 0 && Days.Of(demands[^1].On) is { } on)
-            findings.Add(Suspension(facts, due, demands[^1], on));
+            findings.Add(Suspension(facts, held, demands[^1], on));
     }
 
     /// <summary>By the price and by what the one who ordered the work holds.</summary>
@@ -52,7 +53,7 @@ public static class OwnersSecurity
     [Rule("Civ. Code § 8722")]
     [Rule("Civ. Code § 8702")]
     [Rule("Civ. Code § 8704")]
-    private static Finding Due(FactsAsOf facts, decimal price)
+    private static Finding Due(FactsAsOf facts, decimal price, SecurityHeld held)
     {
         var amount = Part(price, Percent);
         var shortly = Part(price, ShortPercent);
@@ -60,7 +61,12 @@ public static class OwnersSecurity
         {
             Id = "owners-security.due",
             Title = "Security from the owner of a large project",
-            Standing = Applies(facts) == Verdict.Yes && facts.Job.Work.SecurityExempt == false ? Standing.Open : Standing.InDoubt,
+            Standing = held.Is switch
+            {
+                Verdict.Yes => Standing.Done,
+                Verdict.Open => Standing.InDoubt,
+                _ => IsOwed(facts) ? Standing.Open : Standing.InDoubt,
+            },
             Amount = amount,
             Explain = () =>
             [
@@ -68,22 +74,26 @@ public static class OwnersSecurity
                 Reason.Of("Civ. Code § 8722", $"At least 15 percent of the price, {amount}; 25 percent, {shortly}, if the work is to be substantially completed within six months after it commences. Where the price is not fixed, of the guaranteed maximum or of the estimate in good faith (Civ. Code § 8730)."),
                 Reason.Of("Civ. Code § 8720", $"By a bond, an irrevocable letter of credit or a construction security escrow account; it pays only if the owner defaults on what it owes. With it goes a copy, certified by the recorder, of the deed of trust for the construction loan (Civ. Code § 8710(b))."),
                 Reason.Of("Civ. Code § 8712", $"If it is not given, demand it by notice; work may be suspended if it is not there within 10 days after that. No contract can waive it (Civ. Code § 8714)."),
+                .. held.Why is { } told ? (Reason[])[told] : [],
             ],
             Ask = () =>
             [
                 .. Applies(facts) == Verdict.Open ? (Question[])[new Question("Does the one who ordered the work hold less than the fee, as a tenant does? (work.orderedByTenant)", Dollars: amount)] : [],
                 .. facts.Job.Work.OrderedByTenant == true && price <= FeePrice ? (Question[])[new Question("Does the lease run for at least 35 years and cover whole parcels? Then the tenant counts as owner of the fee, and nothing is owed at this price. (work.orderedByTenant)", Dollars: amount)] : [],
                 .. facts.Job.Work.SecurityExempt is null ? (Question[])[new Question("Is it a single-family house or a housing development with a density bonus, is the owner a listed company rated investment grade or a company with a net worth above $50,000,000, or does it own the majority of the contractor? Then no security is owed. (work.securityExempt)", Dollars: amount)] : [],
-                new Question("Is the work to be substantially completed within six months after it commences? Then 25 percent is owed.", Dollars: shortly - amount),
+                .. held is { Is: Verdict.Yes, Entry.Amount: { } whole } && whole >= shortly ? (Question[])[] : [new Question("Is the work to be substantially completed within six months after it commences? Then 25 percent is owed.", Dollars: shortly - amount)],
+                .. held.Asks is { } asked ? (Question[])[asked] : [],
             ],
         };
     }
 
+    private static bool IsOwed(FactsAsOf facts) => Applies(facts) == Verdict.Yes && facts.Job.Work.SecurityExempt == false;
+
     private static decimal Part(decimal price, decimal percent) => decimal.Round(price * percent / 100m, 2, MidpointRounding.AwayFromZero);
 
-    /// <summary>Ten days after notice demanding it, the contractor may suspend work until the security is there.</summary>
+    /// <summary>Ten days after notice demanding it, the contractor may suspend work until the security is there: with it the right ends.</summary>
     [Rule("Civ. Code § 8712")]
-    private static Finding Suspension(FactsAsOf facts, Finding due, SecurityDemanded demand, Days on)
+    private static Finding Suspension(FactsAsOf facts, SecurityHeld held, SecurityDemanded demand, Days on)
     {
         var first = Period.FirstDayAfter(Giving.CompleteOn(on, demand.Manner ?? Manner.Personal).Latest, DemandDays);
         var isGood = demand.Manner is not { } manner || Giving.IsGood(manner);
@@ -92,15 +102,23 @@ public static class OwnersSecurity
         {
             Id = "owners-security.suspension-first-day",
             Title = "Suspend work for want of security: first day",
-            Standing = facts.AsOf < first ? Standing.NotYet : isGood && due.Standing == Standing.Open ? Standing.Open : Standing.InDoubt,
+            Standing = held.Is == Verdict.Yes ? Standing.Done
+                : facts.AsOf < first ? Standing.NotYet
+                : isGood && held.Is == Verdict.No && IsOwed(facts) ? Standing.Open : Standing.InDoubt,
             Readings = readings,
             Band = Deadline.Band(readings),
             Why =
             [
                 Reason.Of("Civ. Code § 8712", $"Security was demanded {on}. If it is not there within 10 days, work may be suspended from {first} until it is.", [demand]),
                 .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8712", $"The demand was not given in a manner of Civ. Code § 8106: give it again.", [demand])],
+                .. held.Why is { } told ? (Reason[])[told] : [],
             ],
-            Questions = demand.Manner is null ? [new Question("How was the demand for security given? (security-demanded.manner)") { Corrects = demand }] : [],
+            Questions =
+            [
+                .. held.Is != Verdict.Yes && demand.Manner is null ? (Question[])[new Question("How was the demand for security given? (security-demanded.manner)") { Corrects = demand }] : [],
+                .. held.Entry is null && facts.AsOf >= first ? (Question[])[new Question("Has the owner provided the security since? Then work may no longer be suspended for want of it. (security-provided)")] : [],
+                .. held.Asks is { } asked ? (Question[])[asked] : [],
+            ],
         };
     }
 }

@@ -82,4 +82,37 @@ public sealed class OwnersSecurityTests
         Assert.Equal(expected == Standing.NotYet ? Standing.NotYet : Standing.InDoubt, Demanded(manner, null).On(asOf).Get("owners-security.suspension-first-day").Standing);
         Assert.Null(Job().On(asOf).Find("owners-security.suspension-first-day"));
     }
+
+    // Demanded on 1 December, so from the 12th on work may be suspended "until the owner provides or maintains the security".
+    [Theory]
+    [InlineData("2025-12-05", "200000.00", null, Standing.Done, Standing.Done)]
+    [InlineData("2025-12-20", "180000.00", null, Standing.Done, Standing.Done)]
+    [InlineData("?", "180000.00", null, Standing.Done, Standing.Done)]
+    [InlineData("2025-12-20", null, null, Standing.Done, Standing.Done)]
+    [InlineData("2025-12-20", "179999.99", null, Standing.InDoubt, Standing.InDoubt)]
+    [InlineData("2025-12-20..2026-01-20", "180000.00", null, Standing.InDoubt, Standing.InDoubt)]
+    [InlineData("2025-12-20", "180000.00", "2026-01-05", Standing.Open, Standing.Open)]
+    [InlineData("2025-12-20", "180000.00", "2026-01-06", Standing.Done, Standing.Done)]
+    [InlineData("2025-11-03", "180000.00", null, Standing.InDoubt, Standing.InDoubt)]
+    [InlineData("2026-01-06", "180000.00", null, Standing.Open, Standing.Open)]
+    [Proves("Civ. Code § 8712")]
+    [Proves("Civ. Code § 8722")]
+    public void With_the_security_the_right_to_suspend_ends(string provided, string? amount, string? until, Standing due, Standing suspend)
+    {
+        var on = Job().Add(i => new SecurityDemanded { Index = i, On = When("2025-12-01"), Manner = Manner.Personal })
+            .Add(i => new SecurityProvided { Index = i, On = When(provided), Amount = amount is null ? null : decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture), Until = until is null ? null : Day(until) })
+            .On("2026-01-05");
+        Assert.Equal((due, suspend), (on.Get("owners-security.due").Standing, on.Get("owners-security.suspension-first-day").Standing));
+        Assert.Equal(amount is null, on.Get("owners-security.due").Asks("(security-provided.amount)"));
+        Assert.Equal(provided == "2025-11-03", on.Get("owners-security.due").Asks("(security-provided.until)"));
+        Assert.Equal(provided == "2026-01-06", on.Get("owners-security.suspension-first-day").Asks("(security-provided)"));
+    }
+
+    // "or if the work of improvement is to be substantially completed within six months ... not less than 25 percent": asked while less is there.
+    [Theory]
+    [InlineData("299999.99", true)]
+    [InlineData("300000.00", false)]
+    [Proves("Civ. Code § 8722")]
+    public void A_security_of_a_quarter_of_the_price_is_enough_for_short_work(string amount, bool asks) =>
+        Assert.Equal(asks, Due(Job().Add(i => new SecurityProvided { Index = i, On = When("2025-12-01"), Amount = decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture) }))!.Asks("six months"));
 }

@@ -55,5 +55,11 @@ internal static class DisputeForms
         {
             StartsToday = true, Fields = [Usual.MaybeManner()], Section = "Civ. Code § 8712",
         },
+        new("security-provided", "Security provided by the owner", Group, "The owner of a large private work gave the security: a bond, a letter of credit or an escrow account. Work may then no longer be suspended for want of it.")
+        {
+            DayLabel = "The day it was provided",
+            Fields = [Usual.MaybeAmount("Amount of the security"), new("until", "It ended on", Answer.Day) { Hint = "only where it was not maintained" }],
+            Section = "Civ. Code § 8712",
+        },
     ];
 }

@@ -66,6 +66,7 @@ internal static class EntryWords
         ClaimRequestAnswered => "Contractor answered that request",
         StopWorkNoticeGiven => "Stop work notice given",
         SecurityDemanded => "Security demanded",
+        SecurityProvided => "Security provided by the owner",
         DisputedWorkDone => "Disputed work done",
         ReleaseAffidavitServed => "Affidavit to free money served",
         CounteraffidavitServed => "Counteraffidavit served",
@@ -130,6 +131,7 @@ internal static class EntryWords
             ClaimRequestAnswered e => [e.Presented is { } presented ? presented ? "presented" : "not presented" : null],
             StopWorkNoticeGiven e => [To(e.To), e.Posted is { } posted ? "posted " + LawText.Day(posted) : null],
             SecurityDemanded e => [By(e.Manner)],
+            SecurityProvided e => [e.Until is { } ended ? "ended " + LawText.Day(ended) : null],
             ReleaseAffidavitServed e => [By(e.Manner), e.AnswerBy is { } by ? "answer by " + LawText.Day(by) : null],
             CounteraffidavitServed e => [To(e.To), By(e.Manner)],
             RightsActionFiled e => [e.Case],
@@ -162,6 +164,7 @@ internal static class EntryWords
         ClaimRequestMade e => e.Amount,
         ReleaseAffidavitServed e => e.Amount,
         ReleaseOrdered e => e.Amount,
+        SecurityProvided e => e.Amount,
         _ => null,
     };
 

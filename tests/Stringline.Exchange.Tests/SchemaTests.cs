@@ -29,7 +29,7 @@ public sealed class SchemaTests
         "structure-unknown", "amending-an-unknown-claim", "amending-itself", "action-on-a-claim-that-is-a-payment", "action-against-nobody-known",
         "mailed-before-it-was-left", "ten-dollars-on-a-private-work", "stop-payment-demanded-by-one-who-is-no-owner",
         "another-bond-before-the-objection", "demand-received-before-it-was-given", "dispute-of-an-unknown-demand",
-        "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided",
+        "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided", "disputed-work-accepted-before-it-was-done", "disputed-work-accepted-and-rejected",
     ];
 
     [Fact]

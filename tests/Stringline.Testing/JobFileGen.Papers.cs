@@ -75,7 +75,13 @@ public static partial class JobFileGen
         When.Select(on => (Entry)new ConferenceHeld { Index = at.Index, On = on }),
         Gen.Select(When, MaybeValue(Positive)).Select((on, amount) => (Entry)new ClaimRequestMade { Index = at.Index, On = on, Amount = amount }),
         Gen.Select(When, Said).Select((on, presented) => (Entry)new ClaimRequestAnswered { Index = at.Index, On = on, Presented = presented }),
-        When.Select(on => (Entry)new DisputedWorkDone { Index = at.Index, On = on }),
+        Gen.Select(When, MaybeValue(Gen.Int[0, 40]), Said).Select((on, days, accepted) => (Entry)new DisputedWorkDone
+        {
+            Index = at.Index,
+            On = on,
+            Accepted = accepted == true ? After(on, days) : null,
+            Rejected = accepted == false ? After(on, days) : null,
+        }),
     ];
 
     private static IEnumerable<Gen<Entry>> Papers(Around at) =>

@@ -86,6 +86,18 @@ internal sealed partial class EntryReading
     private static ClaimRequestMade ClaimRequestMade(Fields fields, int index) =>
         new() { Index = index, On = When(fields), Amount = fields.Money("amount", MoneyRange.AboveZero) };
 
+    private static DisputedWorkDone DisputedWorkDone(Fields fields, int index)
+    {
+        var done = new DisputedWorkDone { Index = index, On = When(fields), Accepted = fields.Day("accepted"), Rejected = fields.Day("rejected") };
+        if (done.Accepted is { } accepted)
+            NotBefore(fields, "accepted", accepted, done.On);
+        if (done.Rejected is { } rejected)
+            NotBefore(fields, "rejected", rejected, done.On);
+        if (done is { Accepted: not null, Rejected: not null })
+            fields.Fault("rejected", fields.Raw("rejected")!, "nothing: `accepted` says that the work was accepted");
+        return done;
+    }
+
     private static SecurityProvided SecurityProvided(Fields fields, int index)
     {
         var provided = new SecurityProvided

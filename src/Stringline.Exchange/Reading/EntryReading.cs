@@ -98,7 +98,7 @@ internal sealed partial class EntryReading(Source source)
             "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to"), Posted = fields.Day("posted") },
             "security-demanded" => new SecurityDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
             "security-provided" => SecurityProvided(fields, index),
-            "disputed-work-done" => new DisputedWorkDone { Index = index, On = When(fields) },
+            "disputed-work-done" => DisputedWorkDone(fields, index),
             "release-affidavit-served" => ReleaseAffidavitServed(fields, index),
             "counteraffidavit-served" => CounteraffidavitServed(fields, index),
             "rights-action-filed" => new RightsActionFiled { Index = index, On = When(fields), Case = fields.Line("case") },

@@ -72,6 +72,10 @@ internal static partial class EntryWriting
             case SecurityDemanded e:
                 json.Manner(e.Manner);
                 return true;
+            case DisputedWorkDone e:
+                json.Day("accepted", e.Accepted);
+                json.Day("rejected", e.Rejected);
+                return true;
             case SecurityProvided e:
                 json.Money("amount", e.Amount);
                 json.Day("until", e.Until);

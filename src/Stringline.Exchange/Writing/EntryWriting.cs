@@ -115,7 +115,7 @@ internal static partial class EntryWriting
     }
 
     private static bool SaysNoMore(Entry entry) => entry is FurnishingEnded or Withdrawn or WorkWillNotCommence
-        or ConferenceHeld or FinalPayment or FinalDecisionServed or DisputedWorkDone;
+        or ConferenceHeld or FinalPayment or FinalDecisionServed;
 
     private static void Given(Utf8JsonWriter json, IEnumerable<string> to, Manner? manner, string? article)
     {

@@ -196,7 +196,14 @@ public sealed record FinalPayment : Entry;
 public sealed record FinalDecisionServed : Entry;
 
 /// <summary>The claimant told the payer that the disputed work is done (Civ. Code § 8816(a)).</summary>
-public sealed record DisputedWorkDone : Entry;
+public sealed record DisputedWorkDone : Entry
+{
+    /// <summary>The day on which the payer accepted that work (Civ. Code § 8816(b)); null where it did not, or the file does not say.</summary>
+    public LocalDate? Accepted { get; init; }
+
+    /// <summary>The day on which the payer rejected it; null where it did not, or the file does not say.</summary>
+    public LocalDate? Rejected { get; init; }
+}
 
 /// <summary>The contractor gave the stop work notice (Civ. Code § 8834).</summary>
 public sealed record StopWorkNoticeGiven : Entry

@@ -10,30 +10,71 @@ internal static class DisputedWork
     /// <summary>Days for the answer, and for the retention after acceptance.</summary>
     public const int AnswerDays = 10;
 
-    /// <summary>Adds the finding <c>retention.disputed-work</c>, where the file says that disputed work was done.</summary>
-    [Rule("Civ. Code § 8816(a)")]
-    [Rule("Civ. Code § 8816(b)")]
+    /// <summary>Adds the finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
     public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
             return;
         var papers = facts.All<DisputedWorkDone>();
-        if (papers.Count == 0 || Days.Of(papers[^1].On) is not { } on)
+        if (papers.Count == 0)
             return;
+        var paper = papers[^1];
+        if (Days.Of(paper.On) is { } on)
+            findings.Add(Answer(facts, paper, on, calendar));
+        if (AcceptedBy(facts, paper) is { } accepted)
+            findings.Add(Payment(facts, paper, accepted, calendar));
+    }
+
+    private static LocalDate? AcceptedBy(FactsAsOf facts, DisputedWorkDone paper) => paper.Accepted <= facts.AsOf ? paper.Accepted : null;
+
+    private static LocalDate? RejectedBy(FactsAsOf facts, DisputedWorkDone paper) => paper.Rejected <= facts.AsOf ? paper.Rejected : null;
+
+    /// <summary>The payer says within ten days of the notice whether it accepts the work.</summary>
+    [Rule("Civ. Code § 8816(a)")]
+    private static Finding Answer(FactsAsOf facts, DisputedWorkDone paper, Days on, OpenDays calendar)
+    {
         var answer = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, AnswerDays));
+        var (accepted, rejected) = (AcceptedBy(facts, paper), RejectedBy(facts, paper));
         List<Reading> readings = [new Reading("last day for the payer's answer", answer)];
-        findings.Add(new Finding
+        return new Finding
         {
             Id = "retention.disputed-work",
             Title = "Disputed work that is done: the payer's answer",
-            Standing = facts.AsOf <= answer ? Standing.NotYet : Standing.Open,
+            Standing = accepted is not null || rejected is not null ? Standing.Done : facts.AsOf <= answer ? Standing.NotYet : Standing.Open,
             Readings = readings,
             Band = Deadline.Band(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was given {on}: within 10 days the payer gives notice that it accepts or rejects it, by {answer}.", [papers[^1]]),
+                Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was given {on}: within 10 days the payer gives notice that it accepts or rejects it, by {answer}.", [paper]),
+                .. rejected is { } no ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Rejected {no}: the retention for it stays in dispute.", [paper])] : [],
+                .. accepted is { } yes ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Accepted {yes}.", [paper])] : [],
                 Reason.Of("Civ. Code § 8816(b)", $"Within 10 days after it accepts, it pays the retention for that work; after that the penalty of 2 percent a month runs (Civ. Code § 8818)."),
             ],
-        });
+            Questions = accepted is null && rejected is null
+                ? [new Question("Has the payer accepted or rejected that work, and on which day? Acceptance starts its ten days to pay. (disputed-work-done.accepted)") { Corrects = paper }]
+                : [],
+        };
+    }
+
+    /// <summary>The retention for work that was accepted is paid within ten days, else it costs 2 percent a month. How much that is no entry says.</summary>
+    [Rule("Civ. Code § 8816(b)")]
+    [Rule("Civ. Code § 8818")]
+    private static Finding Payment(FactsAsOf facts, DisputedWorkDone paper, LocalDate accepted, OpenDays calendar)
+    {
+        var last = calendar.RollForwardOnAnyList(Period.LastDay(accepted, AnswerDays));
+        List<Reading> readings = [new Reading("last day for the payer", last)];
+        return new Finding
+        {
+            Id = "retention.disputed-work-payment",
+            Title = "Disputed work that was accepted: payment of its retention",
+            Standing = facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            Readings = readings,
+            Band = Deadline.Band(readings),
+            Why =
+            [
+                Reason.Of("Civ. Code § 8816(b)", $"The disputed work was accepted {accepted}: within 10 days after that, by {last}, the payer pays the portion of the retention that relates to it.", [paper]),
+                Reason.Of("Civ. Code § 8818", $"What is wrongly withheld after {last} costs 2 percent a month in place of interest, and who wins a suit for it has costs and reasonable attorney's fees."),
+            ],
+        };
     }
 }

@@ -173,4 +173,46 @@ public sealed class StopWorkNoticeTests
             Assert.Equal(expected is null ? [] : ["Civ. Code § 8816(a)", "Civ. Code § 8816(b)"], found?.Sections ?? []);
         }
     }
+
+    // § 8816(b): accepted on Thursday 4 June, the tenth day is Sunday 14 June, so Monday the 15th. What is accepted after the day of asking is not known yet.
+    [Theory]
+    [InlineData("2026-06-03", Standing.NotYet, null)]
+    [InlineData("2026-06-04", Standing.Done, Standing.NotYet)]
+    [InlineData("2026-06-15", Standing.Done, Standing.NotYet)]
+    [InlineData("2026-06-16", Standing.Done, Standing.Open)]
+    [Proves("Civ. Code § 8816(a)")]
+    [Proves("Civ. Code § 8816(b)")]
+    [Proves("Civ. Code § 8818")]
+    public void Retention_for_disputed_work_is_due_ten_days_after_its_acceptance(string asOf, Standing answer, Standing? payment)
+    {
+        var on = new JobBuilder().Role(ClaimantRole.Subcontractor).Furnished("2026-03-02", 50_000m)
+            .Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Accepted = Day("2026-06-04") }).On(asOf);
+        Assert.Equal(answer, on.Get("retention.disputed-work").Standing);
+        Assert.Equal(answer == Standing.NotYet, on.Get("retention.disputed-work").Asks("(disputed-work-done.accepted)"));
+        var found = on.Find("retention.disputed-work-payment");
+        Assert.Equal(payment, found?.Standing);
+        Assert.Equal(payment is null ? [] : ["2026-06-15"], found?.DaysOf() ?? []);
+        Assert.Equal(payment is null ? [] : ["Civ. Code § 8816(b)", "Civ. Code § 8818"], found?.Sections ?? []);
+    }
+
+    // The day of the notice does not matter for what was accepted.
+    [Fact]
+    [Proves("Civ. Code § 8816(b)")]
+    public void Acceptance_counts_though_the_day_of_the_notice_is_unknown()
+    {
+        var on = new JobBuilder().Role(ClaimantRole.Subcontractor).Add(i => new DisputedWorkDone { Index = i, On = When("?"), Accepted = Day("2026-06-04") }).On("2026-06-10");
+        Assert.Null(on.Find("retention.disputed-work"));
+        Assert.Equal(["2026-06-15"], on.Get("retention.disputed-work-payment").DaysOf());
+    }
+
+    [Fact]
+    [Proves("Civ. Code § 8816(a)")]
+    public void Work_that_was_rejected_stays_in_dispute()
+    {
+        var on = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Rejected = Day("2026-06-04") }).On("2026-06-20");
+        Assert.Equal(Standing.Done, on.Get("retention.disputed-work").Standing);
+        Assert.True(on.Get("retention.disputed-work").Says("stays in dispute"));
+        Assert.False(on.Get("retention.disputed-work").Says("Accepted"));
+        Assert.Null(on.Find("retention.disputed-work-payment"));
+    }
 }

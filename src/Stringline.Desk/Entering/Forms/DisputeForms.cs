@@ -38,9 +38,15 @@ internal static class DisputeForms
             Fields = [Usual.YesNo("presented", "Was the claim presented?")],
             Section = "Civ. Code § 8850(j); Pub. Contract Code § 9204(d)(5)",
         },
-        new("disputed-work-done", "Told the payer that the disputed work is done", Group, "Retention held back for it is then due within 10 days.")
+        new("disputed-work-done", "Told the payer that the disputed work is done", Group, "The payer answers within 10 days; retention held back for that work is due within 10 days after it accepts.")
         {
-            StartsToday = true, Section = "Civ. Code § 8816(a)",
+            StartsToday = true,
+            Fields =
+            [
+                new("accepted", "The payer accepted the work on", Answer.Day),
+                new("rejected", "The payer rejected it on", Answer.Day) { Hint = "not both" },
+            ],
+            Section = "Civ. Code § 8816",
         },
         new("stop-work-notice-given", "Stop work notice given", Group, "You gave notice that you will stop work unless you are paid; on private works.")
         {

@@ -131,6 +131,7 @@ internal static class EntryWords
             ClaimRequestAnswered e => [e.Presented is { } presented ? presented ? "presented" : "not presented" : null],
             StopWorkNoticeGiven e => [To(e.To), e.Posted is { } posted ? "posted " + LawText.Day(posted) : null],
             SecurityDemanded e => [By(e.Manner)],
+            DisputedWorkDone e => [e.Accepted is { } yes ? "accepted " + LawText.Day(yes) : null, e.Rejected is { } no ? "rejected " + LawText.Day(no) : null],
             SecurityProvided e => [e.Until is { } ended ? "ended " + LawText.Day(ended) : null],
             ReleaseAffidavitServed e => [By(e.Manner), e.AnswerBy is { } by ? "answer by " + LawText.Day(by) : null],
             CounteraffidavitServed e => [To(e.To), By(e.Manner)],

@@ -30,6 +30,8 @@ public sealed class SchemaTests
         "mailed-before-it-was-left", "ten-dollars-on-a-private-work", "stop-payment-demanded-by-one-who-is-no-owner",
         "another-bond-before-the-objection", "demand-received-before-it-was-given", "dispute-of-an-unknown-demand",
         "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided", "disputed-work-accepted-before-it-was-done", "disputed-work-accepted-and-rejected",
+        "time-to-answer-extended-to-a-day-before-the-claim",
+        "meeting-of-a-governing-body-on-a-private-work",
     ];
 
     [Fact]

@@ -67,8 +67,16 @@ public static partial class JobFileGen
             (Entry)new Disputed { Index = at.Index, On = on, Amount = amount, Text = text, About = about, Demand = demand }),
         Gen.Select(When, Positive, Maybe(Line), Gen.Bool).Select((on, amount, by, stop) =>
             (Entry)new LowerTierClaim { Index = at.Index, On = on, Amount = amount, By = by, StopPaymentNotice = stop }),
-        Gen.Select(When, MaybeValue(Positive), MaybeValue(Day), SomeManner).Select((on, amount, received, manner) =>
-            (Entry)new DisputeClaimSent { Index = at.Index, On = on, Amount = amount, Received = received, Manner = manner }),
+        Gen.Select(When, MaybeValue(Positive), MaybeValue(Day), SomeManner, MaybeValue(Gen.Int[0, 90]), MaybeValue(Day)).Select((on, amount, received, manner, extended, meeting) => (Entry)new DisputeClaimSent
+        {
+            Index = at.Index,
+            On = on,
+            Amount = amount,
+            Received = received,
+            Manner = manner,
+            ExtendedTo = After(on, extended),
+            NextMeeting = at.Work.Kind == WorkKind.Public ? meeting : null,
+        }),
         Gen.Select(When, MaybeValue(Money)).Select((on, undisputed) =>
             (Entry)new DisputeClaimAnswered { Index = at.Index, On = on, Undisputed = undisputed }),
         Gen.Select(When, SomeManner).Select((on, manner) => (Entry)new ConferenceDemanded { Index = at.Index, On = on, Manner = manner }),

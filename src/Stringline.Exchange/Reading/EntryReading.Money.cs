@@ -71,14 +71,24 @@ internal sealed partial class EntryReading
         Demand = EntryId(fields, "demand", "payment-demanded"),
     };
 
-    private static DisputeClaimSent DisputeClaimSent(Fields fields, int index) => new()
+    private DisputeClaimSent DisputeClaimSent(Fields fields, int index)
     {
-        Index = index,
-        On = When(fields),
-        Amount = fields.Money("amount", MoneyRange.AboveZero),
-        Received = fields.Day("received"),
-        Manner = Manner(fields),
-    };
+        var claim = new DisputeClaimSent
+        {
+            Index = index,
+            On = When(fields),
+            Amount = fields.Money("amount", MoneyRange.AboveZero),
+            Received = fields.Day("received"),
+            Manner = Manner(fields),
+            ExtendedTo = fields.Day("extendedTo"),
+            NextMeeting = fields.Day("nextMeeting"),
+        };
+        if (claim.ExtendedTo is { } extended)
+            NotBefore(fields, "extendedTo", extended, claim.On);
+        if (claim.NextMeeting is not null)
+            OnlyPublicField(fields, "nextMeeting");
+        return claim;
+    }
 
     private static DisputeClaimAnswered DisputeClaimAnswered(Fields fields, int index) =>
         new() { Index = index, On = When(fields), Undisputed = fields.Money("undisputed", MoneyRange.ZeroOrMore) };

@@ -44,8 +44,8 @@ internal sealed partial class EntryReading
         };
         if (notice is { BondAmount: not null, Bonded: false })
             fields.Fault("bondAmount", fields.Raw("bondAmount")!, "nothing: `bonded` does not say that a bond came with it");
-        if (notice.TenDollars is not null && source.Work is { } kind and not WorkKind.Public)
-            fields.Fault("tenDollars", fields.Raw("tenDollars")!, OnlyOn(WorkKind.Public, kind));
+        if (notice.TenDollars is not null)
+            OnlyPublicField(fields, "tenDollars");
         return notice;
     }
 

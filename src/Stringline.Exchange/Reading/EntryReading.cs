@@ -141,6 +141,13 @@ internal sealed partial class EntryReading(Source source)
             fields.Fault("what", fields.Raw("what")!, OnlyOn(needed, kind));
     }
 
+    /// <summary>Refuses a field that has no meaning but on a public work of California.</summary>
+    private void OnlyPublicField(Fields fields, string name)
+    {
+        if (source.Work is { } kind and not WorkKind.Public)
+            fields.Fault(name, fields.Raw(name)!, OnlyOn(WorkKind.Public, kind));
+    }
+
     private static string OnlyOn(WorkKind needed, WorkKind kind) =>
         $"nothing of this kind: it is for a {JobFileWords.Word(needed)} work only, and `work.kind` is \"{JobFileWords.Word(kind)}\"";
 

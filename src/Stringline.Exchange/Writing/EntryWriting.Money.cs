@@ -52,6 +52,8 @@ internal static partial class EntryWriting
                 json.Money("amount", e.Amount);
                 json.Day("received", e.Received);
                 json.Manner(e.Manner);
+                json.Day("extendedTo", e.ExtendedTo);
+                json.Day("nextMeeting", e.NextMeeting);
                 return true;
             case DisputeClaimAnswered e:
                 json.Money("undisputed", e.Undisputed);

@@ -172,7 +172,7 @@ internal static class EntryOrder
         Disputed e => Line(e.Amount, e.Text, e.About, e.Demand),
         LowerTierClaim e => Line(e.Amount, e.By, e.StopPaymentNotice),
         NonresponsibilityRecorded e => Line(e.Posted, e.Knew, e.LeaseRequiresWork, e.Lacks),
-        DisputeClaimSent e => Line(e.Amount, e.Received, e.Manner),
+        DisputeClaimSent e => Line(e.Amount, e.Received, e.Manner, e.ExtendedTo, e.NextMeeting),
         StopPaymentReleased e => Line(e.Amount, e.Of),
         StopPaymentDemanded e => Line(e.From),
         StopPaymentBondGiven e => Line(e.Amount, e.Surety),

@@ -156,6 +156,12 @@ public sealed record DisputeClaimSent : Entry
 
     /// <summary>How it was sent: registered or certified mail, return receipt requested, is asked; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
+
+    /// <summary>The day to which the parties extended the payer's time to answer (Civ. Code § 8850(d)(2); Pub. Contract Code § 9204(d)(1)(A)); null where they did not.</summary>
+    public LocalDate? ExtendedTo { get; init; }
+
+    /// <summary>The day on which the public entity's governing body meets next, where it must approve the answer (Pub. Contract Code § 9204(d)(1)(C)); null where the file does not say.</summary>
+    public LocalDate? NextMeeting { get; init; }
 }
 
 /// <summary>The owner or public entity answered the claim in writing (Civ. Code § 8850(d); Pub. Contract Code § 9204(d)(1)).</summary>

@@ -6,7 +6,7 @@ using Stringline.Law.Time;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>The steps of a direct contractor's claim against a public entity: its statement, the conference, payment, and the State's arbitration.</summary>
-/// <remarks>Not modelled: an agreed extension of the entity's time, and the choice of a mediator; no entry holds them.</remarks>
+/// <remarks>Not modelled: the choice of a mediator; no entry holds it.</remarks>
 internal static class ClaimSteps
 {
     private const decimal Percent = 7m;
@@ -47,8 +47,8 @@ internal static class ClaimSteps
         if (law is { IsNew: Verdict.No, IsOld: false })
             return new Finding { Id = Id, Title = Title, Standing = Standing.Lost, Why = [Reason.Of("Pub. Contract Code § 9204", $"No statute sets the entity a time to answer this claim; its contract does.", [claim]), .. law.Why], Questions = law.Questions };
         var from = claim.Received ?? sent.Latest;
-        var readings = Deadline.Sorted(StatementDays(law).Select(days => new Reading(
-            claim.Received is null ? $"entity's statement, {days} days after receipt, which was not before {LawText.IsoDay(from)}" : $"entity's statement, {days} days after receipt", calendar.RollForwardOnAnyList(Period.LastDay(from, days)))));
+        var time = EntitysTime.Of(claim, sent, law, calendar);
+        var readings = time.Readings;
         var received = claim.Received is null ? $"which was not before the sending on {LawText.Day(from)}" : LawText.Day(from);
         var isGood = law.IsNew == Verdict.No || claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
         var past = facts.AsOf > readings[^1].Day;
@@ -64,6 +64,7 @@ internal static class ClaimSteps
             Why =
             [
                 Reason.Of(law.Section, $"The entity states in writing, within {StatementDays(law).Min()} days of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {PaymentDays} days after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until three days after the next meeting.", [claim]),
+                .. time.Why,
                 .. answer is null ? (Reason[])[] : [Reason.Of(law.Section, $"Answered {Days.Of(answer.On)}.", [answer])],
                 .. isGood ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(c)(1)", $"A claim in the section's sense is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
                 .. law.Why,
@@ -73,6 +74,8 @@ internal static class ClaimSteps
                 .. claim.Received is null ? (Question[])[new Question("On which day did the public entity receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
                 .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
                 .. law.Questions,
+                .. past && answer is null && claim.NextMeeting is null && law.IsNew != Verdict.No
+                    ? (Question[])[new Question("Must the entity's governing body approve its answer, and on which day does it meet next? It then has until three days after that meeting. (dispute-claim-sent.nextMeeting)") { Corrects = claim }] : [],
             ],
         };
     }
@@ -97,9 +100,17 @@ internal static class ClaimSteps
         var due = Period.LastDay(claim.Received ?? sent.Earliest, StatementDays(law).Min());
         // Without an answer the days begin when it was due; the claimant's own days are never rolled.
         var from = answer is not null && answer.On.Earliest is { } answered ? LocalDate.Min(answered, due) : due;
-        var reading = Deadline.Own(answer is null ? "15 days after the statement was due" : "15 days after the statement", Period.LastDay(from, ClaimLaw.ConferenceDays), calendar);
+        var name = answer is null ? "15 days after the statement was due" : "15 days after the statement";
+        List<Reading> readings = [Deadline.Own(name, Period.LastDay(from, ClaimLaw.ConferenceDays), calendar)];
+        // The older procedure knows no extension; whether one agreed on under the newer moves its fifteen days is open.
+        if (law.IsNew != Verdict.No && EntitysTime.Extended(claim, due) is { } extended)
+        {
+            var later = answer is not null && answer.On.Earliest is { } on ? LocalDate.Min(on, extended) : extended;
+            if (later > from)
+                readings.Add(Deadline.Own($"{name}, its time being extended", Period.LastDay(later, ClaimLaw.ConferenceDays), calendar));
+        }
+
         var demanded = FirstAfter<ConferenceDemanded>(facts, sent.Earliest);
-        List<Reading> readings = [reading];
         return Deadline.Finding("dispute-claim.conference-last-day", "Conference on the claim: last day to demand it",
             demanded is null && answer is null && facts.AsOf <= due ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, demanded is null ? null : Days.Of(demanded.On), endFirm: false),
             readings, calendar,

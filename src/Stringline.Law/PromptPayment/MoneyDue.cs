@@ -24,13 +24,19 @@ public static class MoneyDue
     /// <summary>Days from the hirer's receipt of retention.</summary>
     public const int ContractorRetentionDays = 10;
 
-    /// <summary>The findings <c>prompt-payment.*</c> and <c>retention.due</c>, where the file has their facts; a second one of a kind is numbered.</summary>
+    /// <summary>The findings <c>prompt-payment.*</c>, <c>retention.due</c> and <c>dispute-claim.undisputed-part</c>, where the file has their facts; a second one of a kind is numbered.</summary>
     public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return FromOwner(facts, completion, calendar);
         List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention)
             : WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
+        if (UndisputedPart.Of(facts, calendar) is { } undisputed)
+        {
+            SumDue.Receive([undisputed], facts.All<Paid>());
+            findings.Add(UndisputedPart.Finding(facts, undisputed));
+        }
+
         CarriersCharges.AddTo(findings, facts, calendar);
         return findings;
     }
@@ -41,7 +47,8 @@ public static class MoneyDue
         var sums = inside.TakeOut(OwnersProgress.Demanded(facts, calendar));
         var retention = OwnersRetention(facts, completion, calendar);
         List<SumDue> all = retention is null ? sums : [.. sums, retention];
-        SumDue.Receive(all, facts.All<Paid>());
+        var undisputed = UndisputedPart.Of(facts, calendar);
+        SumDue.Receive(undisputed is null ? all : [.. all, undisputed], facts.All<Paid>());
         Disputes.Assign(facts, all, s => s == retention);
         var findings = new List<Finding>();
         foreach (var sum in sums)
@@ -49,6 +56,8 @@ public static class MoneyDue
         OwnersProgress.AddNotGiven(findings, facts);
         if (retention is not null)
             findings.Add(OwnersRetention(facts, retention, completion));
+        if (undisputed is not null)
+            findings.Add(UndisputedPart.Finding(facts, undisputed));
         return findings;
     }
 

@@ -8,7 +8,6 @@ namespace Stringline.Law.PromptPayment;
 internal static class PrivateClaim
 {
     private const int StatementDays = ClaimTimes.OwnersDays;
-    private const int PaymentDays = ClaimTimes.PaymentDays;
     private const int ConferenceDays = ClaimTimes.SchedulingDays;
     private const int BusinessDays = 10;
     private const int NoticeDays = 30;
@@ -45,9 +44,17 @@ internal static class PrivateClaim
         findings.Add(statement);
         if (NextStep(facts, claim, statement, calendar) is { } next)
             findings.Add(next);
-        if (Suspension(facts, claim, statement, calendar) is { } suspension)
+        if (!IsPaid(findings) && Suspension(facts, claim, statement, calendar) is { } suspension)
             findings.Add(suspension);
     }
+
+    /// <summary>Whether the procedure governs a claim, as far as the file says.</summary>
+    public static bool Governs(FactsAsOf facts, DisputeClaimSent claim) => NotGoverned(facts, claim) is null;
+
+    /// <summary>Whether nothing leaves it in doubt that the procedure governs a claim: the contract's day is told, the claim went by the mail asked for, and the article is in force.</summary>
+    public static bool IsSure(FactsAsOf facts, DisputeClaimSent claim) => facts.Job.Contract.On is not null && WentByItsMail(claim) && facts.AsOf <= Until;
+
+    private static bool WentByItsMail(DisputeClaimSent claim) => claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
 
     /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
     [Rule("Civ. Code § 8850(n)", Since = "2026-01-01", Until = "2029-12-31")]
@@ -61,6 +68,18 @@ internal static class PrivateClaim
             return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [claim]));
         return facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor ? null
             : Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(b)", $"The procedure is for a claim of a contractor, and through it of a subcontractor; a claimant in this role is not named.", [claim]));
+    }
+
+    // What is not disputed was paid in time: work may be suspended only "until payment is received".
+    private static bool IsPaid(List<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            if (finding is { Id: "dispute-claim.undisputed-part", Standing: Standing.Done })
+                return true;
+        }
+
+        return false;
     }
 
     private static Finding Statement(Standing standing, params Reason[] why) => new()
@@ -78,14 +97,17 @@ internal static class PrivateClaim
     private static Finding OwnersStatement(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var day = claim.Received ?? claim.On.Latest!.Value;
-        var last = calendar.RollForwardOnAnyList(Period.LastDay(day, StatementDays));
+        var thirtieth = Period.LastDay(day, StatementDays);
+        var extended = claim.ExtendedTo > thirtieth ? claim.ExtendedTo : null;
+        var last = calendar.RollForwardOnAnyList(extended ?? thirtieth);
         var answers = facts.All<DisputeClaimAnswered>();
-        var name = claim.Received is null ? "owner's statement, not before 30 days after the sending" : "owner's statement, 30 days after receipt";
+        var name = extended is not null ? "owner's statement, by the day agreed in writing"
+            : claim.Received is null ? "owner's statement, not before 30 days after the sending" : "owner's statement, 30 days after receipt";
         List<Reading> readings = [new Reading(name, last)];
-        var isGood = claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
+        var isGood = WentByItsMail(claim);
         var ended = last > Until || facts.AsOf > Until;
         return Statement(answers.Count > 0 ? Standing.Done
-            : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && facts.AsOf > last) ? Standing.InDoubt
+            : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && extended is null && facts.AsOf > last) ? Standing.InDoubt
             : facts.AsOf <= last ? Standing.NotYet : Standing.Open) with
         {
             Readings = readings,
@@ -94,6 +116,7 @@ internal static class PrivateClaim
             Why =
             [
                 Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within 30 days of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within 60 days after its statement, else with 2 percent a month (Civ. Code § 8850(h)).", [claim]),
+                .. extended is { } agreed ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.", [claim])] : [],
                 Reason.Of("Civ. Code § 8850(g)", $"Silence denies the whole claim."),
                 .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {Days.Of(answers[^1].On)}.", [answers[^1]])] : [],
                 .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8850(c)", $"A claim is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
@@ -160,7 +183,7 @@ internal static class PrivateClaim
         if (answered is null)
             due = statement.Readings[0].Day.PlusDays(1);
         else if (answered is { Undisputed: > 0, On.Latest: { } on })
-            due = calendar.RollForwardOnAnyList(Period.LastDay(on, PaymentDays)).PlusDays(1);
+            due = calendar.RollForwardOnAnyList(Period.LastDay(on, ClaimTimes.PaymentDays)).PlusDays(1);
         else
             return null;
         var first = LocalDate.Max(facts.AsOf, due);

@@ -29,6 +29,25 @@ public sealed class PrivateClaimStepsTests
     public void The_owners_days_run_from_the_receipt(string sent, string? received, string? reading) =>
         Assert.Equal(reading is null ? [] : [reading], Find(Job(sent, received), "owners-statement", "2026-04-20")?.Lines() ?? []);
 
+    // § 8850(d)(2): extended to Monday 1 June; an extension that ends no later than the thirtieth day gives nothing. Saturday 30 May ends on Monday.
+    [Theory]
+    [InlineData("2026-06-01", "2026-04-14", "2026-06-01 owner's statement, by the day agreed in writing", "2026-06-01", Standing.NotYet)]
+    [InlineData("2026-05-30", "2026-04-14", "2026-06-01 owner's statement, by the day agreed in writing", "2026-06-02", Standing.Open)]
+    [InlineData("2026-06-01", null, "2026-06-01 owner's statement, by the day agreed in writing", "2026-06-02", Standing.Open)]
+    [InlineData("2026-05-14", "2026-04-14", "2026-05-14 owner's statement, 30 days after receipt", "2026-05-15", Standing.Open)]
+    [Proves("Civ. Code § 8850(d)")]
+    [Proves("Civ. Code § 8850(g)")]
+    public void An_extension_agreed_on_moves_the_owners_last_day(string extended, string? received, string reading, string asOf, Standing expected)
+    {
+        var job = Job(received: received).Which(e => (DisputeClaimSent)e with { ExtendedTo = Day(extended) });
+        var statement = Find(job, "owners-statement", asOf)!;
+        Assert.Equal([reading], statement.Lines());
+        Assert.Equal(expected, statement.Standing);
+        Assert.Equal(extended != "2026-05-14", statement.Says("extended the owner's time"));
+        // Denied by silence on the next day, from which the owner may be told.
+        Assert.Equal(expected == Standing.NotYet ? Standing.NotYet : Standing.InDoubt, Find(job, "suspension-first-day", asOf)!.Standing);
+    }
+
     // § 8850(b) and (j): one hired by the owner claims from it; a subcontractor of the direct contractor goes through that one.
     [Theory]
     [InlineData(ClaimantRole.Subcontractor, "owner", 1, 0)]

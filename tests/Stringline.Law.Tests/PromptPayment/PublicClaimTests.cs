@@ -41,6 +41,51 @@ public sealed class PublicClaimTests
         Assert.Equal(Standing.Done, Statement(Answered(Claim(Job(), "2026-06-01", "2026-06-03"), "2026-07-10"), asOf).Standing);
     }
 
+    // § 9204(d)(1)(A): the 45th day is 18 July, a Saturday; extended to 14 August. One that ends no later gives nothing.
+    [Theory]
+    [InlineData("2026-08-14", null, new[] { "2026-08-14" }, "2026-08-15", Standing.Open, "extended the entity's time to 2026-08-14")]
+    [InlineData("2026-08-14", null, new[] { "2026-08-14" }, "2026-08-14", Standing.NotYet, "extended the entity's time to 2026-08-14")]
+    [InlineData("2026-07-18", null, new[] { "2026-07-20" }, "2026-07-21", Standing.Open, "")]
+    // § 9204(d)(1)(C): three days after the next meeting of the governing body, on Tuesday 4 August; one within the time gives nothing.
+    [InlineData(null, "2026-08-04", new[] { "2026-07-20", "2026-08-07" }, "2026-08-07", Standing.NotYet, "three days after the next meeting")]
+    [InlineData(null, "2026-08-04", new[] { "2026-07-20", "2026-08-07" }, "2026-08-08", Standing.Open, "three days after the next meeting")]
+    [InlineData(null, "2026-07-18", new[] { "2026-07-20" }, "2026-07-21", Standing.Open, "")]
+    [InlineData("2026-08-14", "2026-08-04", new[] { "2026-08-14" }, "2026-08-15", Standing.Open, "")]
+    [InlineData("2026-08-14", "2026-08-18", new[] { "2026-08-14", "2026-08-21" }, "2026-08-15", Standing.NotYet, "three days after the next meeting")]
+    [Proves("Pub. Contract Code § 9204(d)(1)")]
+    [Proves("Pub. Contract Code § 9204(d)(3)")]
+    public void An_extension_or_a_later_meeting_gives_the_entity_more_time(string? extended, string? meeting, string[] days, string asOf, Standing expected, string says)
+    {
+        var job = Claim(Job(), "2026-06-01", "2026-06-03").Which(e => (DisputeClaimSent)e with { ExtendedTo = extended is null ? null : Day(extended), NextMeeting = meeting is null ? null : Day(meeting) });
+        var statement = Statement(job, asOf);
+        Assert.Equal(days, statement.DaysOf());
+        Assert.Equal((expected, new Band(statement.Readings[0], statement.Readings[^1])), (statement.Standing, statement.Band));
+        Assert.True(statement.Says(says));
+        Assert.Equal(meeting is not null && days.Length == 1, statement.RuledOut("Pub. Contract Code § 9204(d)(1)"));
+        Assert.Equal(meeting is null && expected == Standing.Open, statement.Asks("(dispute-claim-sent.nextMeeting)"));
+    }
+
+    // Without § 9204, § 20104.2 knows neither.
+    [Fact]
+    [Proves("Pub. Contract Code § 20104.2")]
+    public void The_older_procedure_knows_no_extension() =>
+        Assert.Equal(["2026-11-19"], Statement(Claim(Job("2016-12-31")).Which(e => (DisputeClaimSent)e with { ExtendedTo = Day("2026-12-18"), NextMeeting = Day("2026-12-08") })).DaysOf());
+
+    // Silent to 19 November, so 4 December; extended to 27 November, 12 December. Answered on the 20th the days end on the 4th on the older count, and on the 5th.
+    [Theory]
+    [InlineData("2026-11-27", null, new[] { "2026-12-04", "2026-12-12" })]
+    [InlineData("2026-11-27", "2026-11-20", new[] { "2026-12-04", "2026-12-05" })]
+    [InlineData("2026-11-27", "2026-11-16", new[] { "2026-12-01" })]
+    [InlineData("2026-11-19", null, new[] { "2026-12-04" })]
+    [Proves("Pub. Contract Code § 20104.2(d)")]
+    public void Whether_an_extension_moves_the_fifteen_days_is_open(string extended, string? answered, string[] days)
+    {
+        var job = Claim(Job()).Which(e => (DisputeClaimSent)e with { ExtendedTo = Day(extended) });
+        if (answered is not null)
+            Answered(job, answered);
+        Assert.Equal(days, Conference(job).DaysOf());
+    }
+
     // The section ends with 2026: which law governs is told by the claim's day, whatever the day of asking.
     [Theory]
     [InlineData("2026-12-31", 18400, new[] { "2027-02-16" }, "keeps its argument")] // 14 February is a Sunday, the Monday a holiday

@@ -11,7 +11,14 @@ internal static class DisputeForms
         new("dispute-claim-sent", "Claim sent to the owner for dispute resolution", Group, "A claim under the claim procedure of private or public works, by registered or certified mail.")
         {
             StartsToday = true,
-            Fields = [Usual.MaybeAmount("Amount claimed", "if it is for money"), new("received", "The owner received it on", Answer.Day), Usual.MaybeManner("How it was sent")],
+            Fields =
+            [
+                Usual.MaybeAmount("Amount claimed", "if it is for money"),
+                new("received", "The owner received it on", Answer.Day),
+                Usual.MaybeManner("How it was sent"),
+                new("extendedTo", "Time to answer extended to", Answer.Day) { Hint = "by agreement in writing" },
+                new("nextMeeting", "On public works: its governing body meets next on", Answer.Day) { Hint = "where it must approve the answer; it then has until three days after that meeting" },
+            ],
             Section = "Civ. Code § 8850",
         },
         new("dispute-claim-answered", "The owner answered that claim", Group, "The owner or public body said in writing what it disputes and what it does not.")

@@ -115,7 +115,7 @@ internal static class EntryWords
             LowerTierClaim e => [e.StopPaymentNotice ? "stop payment notice" : null, e.By],
             PaymentDemanded e => [To(e.To), By(e.Manner), e.Article, e.Due is { } due ? "due " + LawText.Day(due) : null],
             NonresponsibilityRecorded e => [Lacks(e.Lacks)],
-            DisputeClaimSent e => [By(e.Manner), e.Received is { } got ? "received " + LawText.Day(got) : null],
+            DisputeClaimSent e => [By(e.Manner), e.Received is { } got ? "received " + LawText.Day(got) : null, e.ExtendedTo is { } extended ? "time to answer extended to " + LawText.Day(extended) : null],
             LenderSought e => [e.Where],
             NoticeFiled e => [e.Instrument],
             StopPaymentReleased e => [e.Of is { } released ? Earlier(released) : null],

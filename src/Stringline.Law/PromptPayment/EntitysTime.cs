@@ -1,0 +1,92 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
+
+namespace Stringline.Law.PromptPayment;
+
+/// <summary>
+/// Until when a public entity answers a claim: 45 days from its receipt or the day agreed on, and, where its governing body must approve and does not
+/// meet by then, three days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure 45 or 60 days (§ 20104.2).
+/// </summary>
+internal sealed class EntitysTime
+{
+    private const int DaysAfterMeeting = 3;
+    private const string Section = "Pub. Contract Code § 9204(d)(1)";
+
+    private readonly DisputeClaimSent claim;
+    private readonly OpenDays calendar;
+    private readonly LocalDate from;
+    private readonly List<Reading> readings = [];
+    private readonly List<Reason> why = [];
+
+    private EntitysTime(DisputeClaimSent claim, Days sent, OpenDays calendar)
+    {
+        this.claim = claim;
+        this.calendar = calendar;
+        from = claim.Received ?? sent.Latest;
+    }
+
+    /// <summary>Readings of its last day, earliest first.</summary>
+    public IReadOnlyList<Reading> Readings => readings;
+
+    /// <summary>What moved it.</summary>
+    public IReadOnlyList<Reason> Why => why;
+
+    /// <summary>The time of one claim.</summary>
+    /// <param name="claim">The claim.</param>
+    /// <param name="sent">When it was sent.</param>
+    /// <param name="law">Which procedure governs it.</param>
+    /// <param name="calendar">The calendar.</param>
+    public static EntitysTime Of(DisputeClaimSent claim, Days sent, ClaimLaw law, OpenDays calendar)
+    {
+        var time = new EntitysTime(claim, sent, calendar);
+        if (law.IsNew != Verdict.No)
+            time.AddNew();
+        if (law is { IsNew: not Verdict.Yes, IsOld: true })
+            time.AddCounted(law.OldDays);
+        time.readings.Sort(static (a, b) => a.Day.CompareTo(b.Day));
+        return time;
+    }
+
+    /// <summary>The day to which the parties extended the entity's time; null where that is no later than its own.</summary>
+    /// <param name="claim">The claim.</param>
+    /// <param name="last">The last day of its own time.</param>
+    [Rule(Section, Since = "2017-01-01", Until = "2026-12-31")]
+    public static LocalDate? Extended(DisputeClaimSent claim, LocalDate last) => claim.ExtendedTo > last ? claim.ExtendedTo : null;
+
+    [Rule(Section, Since = "2017-01-01", Until = "2026-12-31")]
+    private void AddNew()
+    {
+        var last = Period.LastDay(from, ClaimLaw.StatementDays);
+        if (Extended(claim, last) is { } agreed)
+        {
+            last = agreed;
+            why.Add(Reason.Of(Section, $"The parties extended the entity's time to {agreed}.", [claim]));
+            readings.Add(new Reading("entity's statement, by the day agreed in writing", calendar.RollForwardOnAnyList(agreed)));
+        }
+        else
+        {
+            AddCounted(ClaimLaw.StatementDays);
+        }
+
+        if (claim.NextMeeting is not { } meeting)
+            return;
+        if (meeting <= last)
+        {
+            why.Add(Reason.NotApplied(Section, $"Its governing body meets {meeting}, within the time: it has no more of it.", claim));
+            return;
+        }
+
+        why.Add(Reason.Of(Section, $"Where its governing body must approve the statement and did not meet by {last}, the entity has until three days after the next meeting, {meeting}.", [claim]));
+        readings.Add(new Reading("entity's statement, three days after the next meeting of its governing body", calendar.RollForwardOnAnyList(Period.LastDay(meeting, DaysAfterMeeting))));
+    }
+
+    private void AddCounted(int days)
+    {
+        var reading = new Reading(
+            claim.Received is null ? $"entity's statement, {days} days after receipt, which was not before {LawText.IsoDay(from)}" : $"entity's statement, {days} days after receipt",
+            calendar.RollForwardOnAnyList(Period.LastDay(from, days)));
+        if (!readings.Contains(reading))
+            readings.Add(reading);
+    }
+}

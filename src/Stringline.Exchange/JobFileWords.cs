@@ -126,6 +126,9 @@ public static class JobFileWords
         "retention",
         "other-sums");
 
+    /// <summary><c>suspension-notice-sent.notice</c>.</summary>
+    public static WordTable SuspensionNotice { get; } = new("payment-due", "stop-work");
+
     /// <summary><c>contract-ended.how</c>.</summary>
     public static WordTable ContractEnd { get; } = new(
         "performed",
@@ -221,6 +224,9 @@ public static class JobFileWords
 
     /// <summary>The word of <c>disputed.about</c>.</summary>
     public static string Word(DisputeAbout value) => DisputeAbout.Words[(int)value];
+
+    /// <summary>The word of <c>suspension-notice-sent.notice</c>.</summary>
+    public static string Word(SuspensionNotice value) => SuspensionNotice.Words[(int)value];
 
     /// <summary>The word of <c>contract-ended.how</c>.</summary>
     public static string Word(ContractEnd value) => ContractEnd.Words[(int)value];

@@ -76,7 +76,7 @@ public sealed class SchemaTests
     {
         var root = JsonNode.Parse(JobFileSchema.Utf8())!.AsObject();
         var objects = Objects(root, root, "").ToList();
-        Assert.Equal(16 + 60, objects.Count);
+        Assert.Equal(16 + 61, objects.Count);
         foreach (var (path, schema) in objects)
             Assert.Equal(Names(schema), KnownToTheReader(path, schema));
     }

@@ -158,6 +158,8 @@ public static partial class JobFileGen
         Gen.Select(When, SomeManner, MaybeValue(Day)).Select((on, manner, hearing) =>
             (Entry)new ReleasePetitionServed { Index = at.Index, On = on, Manner = manner, Hearing = hearing }),
         Gen.Select(When, at.PartyList, MaybeValue(Day)).Select((on, to, posted) => (Entry)new StopWorkNoticeGiven { Index = at.Index, On = on, To = to, Posted = posted }),
+        Gen.Select(When, Gen.Enum<SuspensionNotice>(), SomeManner).Select((on, notice, manner) =>
+            (Entry)new SuspensionNoticeSent { Index = at.Index, On = on, Notice = notice, Manner = manner }),
         Gen.Select(When, SomeManner).Select((on, manner) => (Entry)new SecurityDemanded { Index = at.Index, On = on, Manner = manner }),
         Gen.Select(When, MaybeValue(Positive), MaybeValue(Gen.Int[0, 200])).Select((on, amount, days) =>
             (Entry)new SecurityProvided { Index = at.Index, On = on, Amount = amount, Until = After(on, days) }),

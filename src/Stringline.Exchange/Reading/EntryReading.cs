@@ -16,7 +16,7 @@ internal sealed partial class EntryReading(Source source)
         "lender-sought", "notice-filed", "stop-payment-released", "stop-payment-demanded", "stop-payment-bond-given", "bond-objected",
         "action-told", "action-served", "trial-begun", "action-ended", "release-petition-served", "contract-ended", "dispute-claim-answered",
         "conference-demanded", "conference-held", "final-payment", "final-decision-served", "claim-request-made", "claim-request-answered",
-        "stop-work-notice-given", "security-demanded", "security-provided", "disputed-work-done", "release-affidavit-served", "counteraffidavit-served",
+        "stop-work-notice-given", "suspension-notice-sent", "security-demanded", "security-provided", "disputed-work-done", "release-affidavit-served", "counteraffidavit-served",
         "rights-action-filed", "hearing-noticed", "release-ordered",
     ];
 
@@ -27,11 +27,11 @@ internal sealed partial class EntryReading(Source source)
         "release-ordered",
     ];
 
-    /// <summary>What happens on a private work only (Civ. Code §§ 8170, 8214, 8486, 8520(b), 8534, 8712, 8834).</summary>
+    /// <summary>What happens on a private work only (Civ. Code §§ 8170, 8214, 8486, 8520(b), 8534, 8712, 8834, 8850(k)).</summary>
     private static readonly string[] OnlyPrivate =
     [
         "lender-sought", "notice-filed", "stop-payment-demanded", "bond-objected", "release-petition-served", "stop-work-notice-given",
-        "security-demanded", "security-provided",
+        "suspension-notice-sent", "security-demanded", "security-provided",
     ];
 
     // What the entry being read says of other entries; which entry says it is known once its id is read.
@@ -96,6 +96,7 @@ internal sealed partial class EntryReading(Source source)
             "claim-request-made" => ClaimRequestMade(fields, index),
             "claim-request-answered" => new ClaimRequestAnswered { Index = index, On = When(fields), Presented = fields.Truth("presented") },
             "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to"), Posted = fields.Day("posted") },
+            "suspension-notice-sent" => new SuspensionNoticeSent { Index = index, On = When(fields), Notice = (SuspensionNotice)fields.RequiredWord("notice", JobFileWords.SuspensionNotice), Manner = Manner(fields) },
             "security-demanded" => new SecurityDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
             "security-provided" => SecurityProvided(fields, index),
             "disputed-work-done" => DisputedWorkDone(fields, index),

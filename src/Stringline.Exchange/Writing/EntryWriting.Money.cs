@@ -71,6 +71,10 @@ internal static partial class EntryWriting
                 json.SomeTexts("to", e.To);
                 json.Day("posted", e.Posted);
                 return true;
+            case SuspensionNoticeSent e:
+                json.WriteString("notice", JobFileWords.Word(e.Notice));
+                json.Manner(e.Manner);
+                return true;
             case SecurityDemanded e:
                 json.Manner(e.Manner);
                 return true;

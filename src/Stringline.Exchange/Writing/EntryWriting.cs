@@ -73,6 +73,7 @@ internal static partial class EntryWriting
         ClaimRequestMade => "claim-request-made",
         ClaimRequestAnswered => "claim-request-answered",
         StopWorkNoticeGiven => "stop-work-notice-given",
+        SuspensionNoticeSent => "suspension-notice-sent",
         SecurityDemanded => "security-demanded",
         SecurityProvided => "security-provided",
         DisputedWorkDone => "disputed-work-done",

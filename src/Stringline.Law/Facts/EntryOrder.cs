@@ -127,6 +127,7 @@ internal static class EntryOrder
         HearingNoticed => 58,
         ReleaseOrdered => 59,
         SecurityProvided => 60,
+        SuspensionNoticeSent => 61,
         _ => throw new InvalidOperationException($"No such entry: {entry.GetType().Name}."),
     };
 
@@ -191,6 +192,7 @@ internal static class EntryOrder
         StopWorkNoticeGiven e => Line(To(e.To), e.Posted),
         SecurityDemanded e => Line(e.Manner),
         DisputedWorkDone e => Line(e.Accepted, e.Rejected),
+        SuspensionNoticeSent e => Line(e.Notice, e.Manner),
         SecurityProvided e => Line(e.Amount, e.Until),
         ContractEnded e => Line(e.How, e.ByPayer),
         ReleaseAffidavitServed e => Line(e.Manner, e.AnswerBy, e.Amount, e.Ground),

@@ -221,6 +221,26 @@ public sealed record StopWorkNoticeGiven : Entry
     public LocalDate? Posted { get; init; }
 }
 
+/// <summary>Which of the two notices goes before work is suspended under the claims procedure of private work (Civ. Code § 8850(k)).</summary>
+public enum SuspensionNotice
+{
+    /// <summary>That payment is due, or that the claim is deemed denied (paragraph (1)).</summary>
+    PaymentDue,
+
+    /// <summary>The 10-day notice of intent to stop work (paragraph (2)).</summary>
+    StopWork,
+}
+
+/// <summary>One of the two notices before work is suspended was sent to the owner (Civ. Code § 8850(k)).</summary>
+public sealed record SuspensionNoticeSent : Entry
+{
+    /// <summary>Which.</summary>
+    public required SuspensionNotice Notice { get; init; }
+
+    /// <summary>How: registered or certified mail, return receipt requested, is asked; null where the file does not say.</summary>
+    public Manner? Manner { get; init; }
+}
+
 /// <summary>The direct contractor demanded security from the owner of a large project (Civ. Code § 8712).</summary>
 public sealed record SecurityDemanded : Entry
 {

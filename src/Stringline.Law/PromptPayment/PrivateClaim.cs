@@ -10,8 +10,6 @@ internal static class PrivateClaim
     private const int StatementDays = ClaimTimes.OwnersDays;
     private const int ConferenceDays = ClaimTimes.SchedulingDays;
     private const int BusinessDays = 10;
-    private const int NoticeDays = 30;
-    private const string SuspensionTitle = "Claim under the 2026 procedure: suspend work, first day";
 
     // The whole article ends with that day, whenever the contract was made; no section saves what has begun (Civ. Code § 8851).
     private static readonly LocalDate Until = new(2029, 12, 31);
@@ -35,7 +33,7 @@ internal static class PrivateClaim
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
         {
             findings.Add(ThroughTheContractor(facts, claim));
-            if (SubcontractorsSuspension(facts, claim, calendar) is { } stop)
+            if (ClaimSuspension.OfSubcontractor(facts, claim, () => OwnersStatement(facts, claim, calendar), calendar) is { } stop)
                 findings.Add(stop);
             return;
         }
@@ -44,7 +42,7 @@ internal static class PrivateClaim
         findings.Add(statement);
         if (NextStep(facts, claim, statement, calendar) is { } next)
             findings.Add(next);
-        if (!IsPaid(findings) && Suspension(facts, claim, statement, calendar) is { } suspension)
+        if (!IsPaid(findings) && ClaimSuspension.Of(facts, claim, statement, calendar) is { } suspension)
             findings.Add(suspension);
     }
 
@@ -168,69 +166,6 @@ internal static class PrivateClaim
             Reason.Of("Civ. Code § 8850(e)", $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
         {
             Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
-        };
-    }
-
-    /// <summary>
-    /// Contractor and subcontractor may suspend work: notice to the owner that payment is due, or that the claim is denied; thirty days
-    /// after it a notice of ten days; then work may stop.
-    /// </summary>
-    [Rule("Civ. Code § 8850(k)", Since = "2026-01-01", Until = "2029-12-31")]
-    private static Finding? Suspension(FactsAsOf facts, DisputeClaimSent claim, Finding statement, OpenDays calendar)
-    {
-        var answered = Latest<DisputeClaimAnswered>(facts);
-        LocalDate due;
-        if (answered is null)
-            due = statement.Readings[0].Day.PlusDays(1);
-        else if (answered is { Undisputed: > 0, On.Latest: { } on })
-            due = calendar.RollForwardOnAnyList(Period.LastDay(on, ClaimTimes.PaymentDays)).PlusDays(1);
-        else
-            return null;
-        var first = LocalDate.Max(facts.AsOf, due);
-        // The second notice is mailed on a day on which the post office is open.
-        var second = calendar.RollForwardOnAnyList(Period.LastDay(first, NoticeDays));
-        var stop = Period.FirstDayAfter(second, StopWork.NoticeDays);
-        List<Reading> readings = [new Reading("if the first notice is mailed on the first day it can be", stop)];
-        return new Finding
-        {
-            Id = "dispute-claim.suspension-first-day",
-            Title = SuspensionTitle,
-            Standing = facts.AsOf < due ? Standing.NotYet : Standing.InDoubt,
-            Readings = readings,
-            Band = Deadline.Band(readings),
-            Why =
-            [
-                Reason.Of("Civ. Code § 8850(k)", $"From {due} tell the owner, by registered or certified mail with return receipt requested, that {(answered is null ? "the claim is denied by silence" : "payment is due")}. Mailed on {first}, thirty days after it, on {second}, a 10-day notice of intent to stop work may be mailed the same way; work may stop from {stop}.", [claim]),
-            ],
-            Questions = [new Question("Has the owner been told by such mail, and when? (stop-work-notice-given)")],
-        };
-    }
-
-    /// <summary>
-    /// The subcontractor has the same right to suspend. Its day can be told once the contractor has presented the claim and the file says when
-    /// the owner received it; to stop before is a breach, so no earlier day is shown.
-    /// </summary>
-    [Rule("Civ. Code § 8850(k)", Since = "2026-01-01", Until = "2029-12-31")]
-    private static Finding? SubcontractorsSuspension(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
-    {
-        var presented = Latest<ClaimRequestAnswered>(facts)?.Presented == true;
-        if (presented && claim.Received is not null)
-            return Suspension(facts, claim, OwnersStatement(facts, claim, calendar), calendar);
-        return new Finding
-        {
-            Id = "dispute-claim.suspension-first-day",
-            Title = SuspensionTitle,
-            Standing = Standing.NotYet,
-            Why =
-            [
-                Reason.Of("Civ. Code § 8850(k)", $"The subcontractors too may suspend work. Once the owner has received the claim from the contractor and its 30 days have gone by in silence, or once the part that it does not dispute is overdue, tell the owner so by registered or certified mail with return receipt requested; thirty days after that mail it a 10-day notice of intent to stop work in the same way; then work may stop.", [claim]),
-            ],
-            Questions =
-            [
-                presented
-                    ? new Question("On which day did the owner receive the claim from the contractor? (dispute-claim-sent.received)") { Corrects = claim }
-                    : new Question("Did the contractor present the claim to the owner? (claim-request-answered.presented)"),
-            ],
         };
     }
 

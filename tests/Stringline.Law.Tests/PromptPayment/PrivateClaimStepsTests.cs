@@ -17,6 +17,9 @@ public sealed class PrivateClaimStepsTests
 
     private static JobBuilder Held(JobBuilder job, string on) => job.Add(i => new ConferenceHeld { Index = i, On = When(on) });
 
+    private static JobBuilder Suspends(JobBuilder job, string on, SuspensionNotice notice, Manner? manner = Manner.CertifiedMail) =>
+        job.Add(i => new SuspensionNoticeSent { Index = i, On = When(on), Notice = notice, Manner = manner });
+
     private static Finding? Find(JobBuilder job, string id, string asOf) => job.On(asOf).Find($"dispute-claim.{id}");
 
     // § 8850(d): 30 days after the receipt; where that is not told, not before 30 days after the latest day of the sending.
@@ -159,6 +162,67 @@ public sealed class PrivateClaimStepsTests
         Assert.True(says is null || suspension!.Says(says));
     }
 
+    // § 8850(k): denied by silence from 15 May. Told on the 18th, the 30th day after is Wednesday 17 June; mailed then, work may stop on the eleventh day
+    // after it, 28 June, "until payment is received".
+    [Theory]
+    [InlineData("2026-05-18", null, "2026-06-01", "2026-06-28", Standing.NotYet, "")]
+    [InlineData("2026-05-18", null, "2026-06-19", "2026-07-03", Standing.NotYet, "")] // 19 and 20 June are shut: mailed on Monday the 22nd
+    [InlineData("2026-05-18", "2026-06-17", "2026-06-27", "2026-06-28", Standing.NotYet, "")]
+    [InlineData("2026-05-18", "2026-06-17", "2026-06-28", "2026-06-28", Standing.Open, "")]
+    [InlineData("2026-05-16..2026-05-18", "2026-06-15..2026-06-17", "2026-06-28", "2026-06-28", Standing.InDoubt, "less than thirty days")]
+    [InlineData("2026-05-16..2026-05-18", "2026-06-17..2026-06-18", "2026-06-29", "2026-06-29", Standing.Open, "")]
+    [InlineData("2026-05-18", "2026-06-16", "2026-06-28", "2026-06-27", Standing.InDoubt, "less than thirty days")]
+    [InlineData("2026-05-18", "2026-06-16 2026-06-19", "2026-06-30", "2026-06-30", Standing.Open, "")]
+    [InlineData("2026-05-14", "2026-06-17", "2026-06-28", "2026-06-28", Standing.InDoubt, "on which payment was first overdue")]
+    [InlineData("2026-05-14 2026-05-18", "2026-06-17", "2026-06-28", "2026-06-28", Standing.Open, "")]
+    [Proves("Civ. Code § 8850(k)")]
+    public void Both_notices_in_the_file_tell_the_day_on_which_work_may_stop(string told, string? intent, string asOf, string stop, Standing expected, string says)
+    {
+        var job = Job();
+        foreach (var day in told.Split(' '))
+            Suspends(job, day, SuspensionNotice.PaymentDue);
+        foreach (var day in intent?.Split(' ') ?? [])
+            Suspends(job, day, SuspensionNotice.StopWork);
+        var found = Find(job, "suspension-first-day", asOf)!;
+        Assert.Equal([stop], found.DaysOf());
+        Assert.Equal(expected, found.Standing);
+        Assert.Equal(expected == Standing.InDoubt, found.Says("send it again"));
+        Assert.True(found.Says(says));
+        Assert.False(found.Asks("(suspension-notice-sent"));
+    }
+
+    // By registered or certified mail, return receipt requested, both of them; asked where the file does not say.
+    [Theory]
+    [InlineData(Manner.RegisteredMail, Manner.CertifiedMail, Standing.Open)]
+    [InlineData(null, Manner.CertifiedMail, Standing.Open)]
+    [InlineData(Manner.CertifiedMail, null, Standing.Open)]
+    [InlineData(Manner.Email, Manner.CertifiedMail, Standing.InDoubt)]
+    [InlineData(Manner.CertifiedMail, Manner.Personal, Standing.InDoubt)]
+    [Proves("Civ. Code § 8850(k)")]
+    public void The_two_notices_go_by_registered_or_certified_mail(Manner? told, Manner? intent, Standing expected)
+    {
+        var found = Find(Suspends(Suspends(Job(), "2026-05-18", SuspensionNotice.PaymentDue, told), "2026-06-17", SuspensionNotice.StopWork, intent), "suspension-first-day", "2026-06-28")!;
+        Assert.Equal(expected, found.Standing);
+        Assert.Equal(told is null || intent is null, found.Asks("(suspension-notice-sent.manner)"));
+        Assert.Equal(expected == Standing.InDoubt, found.Says("send it again that way"));
+    }
+
+    // What rests on a claim that is in doubt is in doubt; the ten-day notice alone, or one on a day that nobody knows, tells nothing.
+    [Fact]
+    [Proves("Civ. Code § 8850(k)")]
+    public void The_notices_need_a_claim_that_is_surely_denied_or_due()
+    {
+        JobBuilder Both(JobBuilder job, string told, string intent) => Suspends(Suspends(job, told, SuspensionNotice.PaymentDue), intent, SuspensionNotice.StopWork);
+        Assert.Equal(Standing.InDoubt, Find(Both(Job(manner: Manner.Email), "2026-05-18", "2026-06-17"), "suspension-first-day", "2026-06-28")!.Standing);
+        Assert.Equal(Standing.InDoubt, Find(Both(Job(received: null), "2026-05-18", "2026-06-17"), "suspension-first-day", "2026-06-28")!.Standing);
+        Assert.Equal(Standing.InDoubt, Find(Both(Job(), "2026-05-18", "2026-06-17"), "suspension-first-day", "2030-01-02")!.Standing);
+        Assert.Equal(Standing.Open, Find(Both(Answered(Job(), "2026-05-04", 100m), "2026-07-07", "2026-08-06"), "suspension-first-day", "2026-08-17")!.Standing);
+        Assert.True(Find(Suspends(Job(), "2026-06-17", SuspensionNotice.StopWork), "suspension-first-day", "2026-06-28")!.Asks("(suspension-notice-sent)"));
+        Assert.True(Find(Suspends(Job(), "?", SuspensionNotice.PaymentDue), "suspension-first-day", "2026-06-28")!.Asks("(suspension-notice-sent)"));
+        // Paid in time, nothing is left for which to stop.
+        Assert.Null(Find(Both(Answered(Job(), "2026-05-04", 100m), "2026-07-07", "2026-08-06").Paid("2026-07-01", 100m), "suspension-first-day", "2026-08-17"));
+    }
+
     // Answered on 11 May: 60 days end on Friday 10 July, and the owner is told on the 11th; thirty days end on Monday 10 August.
     [Fact]
     [Proves("Civ. Code § 8850(k)")]
@@ -204,7 +268,7 @@ public sealed class PrivateClaimStepsTests
     {
         var answer = Job(role: role, made: made).Role(role, hiredBy).On("2026-06-01");
         Assert.Equal(ids, answer.Findings.Select(f => f.Id).Where(id => id.StartsWith("dispute-claim.", StringComparison.Ordinal)));
-        Assert.Equal(ids.Length == 3, answer.Find("dispute-claim.suspension-first-day")?.Asks("(stop-work-notice-given)") ?? false);
+        Assert.Equal(ids.Length == 3, answer.Find("dispute-claim.suspension-first-day")?.Asks("(suspension-notice-sent)") ?? false);
     }
 
     // Sent on 13 April, its receipt not told: not late on the thirtieth day, 13 May, and in doubt from the next.

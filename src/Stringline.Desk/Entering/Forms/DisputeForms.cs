@@ -1,3 +1,5 @@
+using Stringline.Exchange;
+
 namespace Stringline.Desk.Entering.Forms;
 
 /// <summary>What is done where payment is refused, before a suit.</summary>
@@ -63,6 +65,21 @@ internal static class DisputeForms
                 Usual.MaybeTo("To whom it, or a copy, went"),
                 new("posted", "Notice of intent posted at the site and its main office on", Answer.Day),
             ],
+        },
+        new("suspension-notice-sent", "Notice before suspending work sent", Group, "Under the claim procedure of 2026, on private works: the notice that payment is due, and thirty days after it the ten-day notice of intent to stop work. Both go by registered or certified mail with return receipt requested.")
+        {
+            DayLabel = "The day it was mailed",
+            StartsToday = true,
+            Fields =
+            [
+                new("notice", "Which notice", Answer.OneOf)
+                {
+                    Required = true,
+                    Choices = Usual.Words(JobFileWords.SuspensionNotice, "that payment is due, or that the claim is denied", "the ten-day notice of intent to stop work"),
+                },
+                Usual.MaybeManner(),
+            ],
+            Section = "Civ. Code § 8850(k)",
         },
         new("security-demanded", "Security demanded from the owner", Group, "You demanded the security that the owner of a large private work must give.")
         {

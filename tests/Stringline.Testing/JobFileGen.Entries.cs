@@ -96,8 +96,8 @@ public static partial class JobFileGen
 
     private static IEnumerable<Gen<Entry>> Claims(Around at) =>
     [
-        Gen.Select(When, County, MaybeValue(Money), Maybe(Line), MaybeValue(Gen.Enum<LienKind>()), at.Named<ClaimRecorded>(), at.Structure)
-            .Select((on, county, amount, instrument, lien, amends, structure) => (Entry)new ClaimRecorded
+        Gen.Select(When, County, MaybeValue(Money), Maybe(Line), MaybeValue(Gen.Enum<LienKind>()), at.Named<ClaimRecorded>(), Gen.Select(at.Structure, Maybe(Line)))
+            .Select((on, county, amount, instrument, lien, amends, said) => (Entry)new ClaimRecorded
             {
                 Index = at.Index,
                 On = on,
@@ -106,7 +106,8 @@ public static partial class JobFileGen
                 Instrument = instrument,
                 Lien = lien,
                 Amends = amends,
-                Structure = structure,
+                Structure = said.Item1,
+                Lacks = said.Item2,
             }),
         Gen.Select(When, Day, Maybe(Line)).Select((on, until, instrument) =>
             (Entry)new CreditRecorded { Index = at.Index, On = on, Until = until, Instrument = instrument }),

@@ -48,9 +48,13 @@ internal sealed class RemedyJob(Drawing draw)
             Parties = parties,
             Contract = new Contract { On = first.PlusDays(-20), Written = draw.In100(90) ? true : null, Price = draw.In100(40)
                 ? 20_000m : null },
-            Entries = [.. entries],
+            Entries = [.. Lacking()],
         }, asOf < first ? first : asOf);
     }
+
+    // Drawn last, so that the files of a seed stay what they were.
+    private IEnumerable<Entry> Lacking() => entries.Select(entry => entry is ClaimRecorded { Lien: not LienKind.Design } claim
+        && claimant.Role != ClaimantRole.DesignProfessional && draw.In100(4) ? claim with { Lacks = "its verification" } : entry);
 
     private void Who()
     {

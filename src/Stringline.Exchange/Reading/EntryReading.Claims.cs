@@ -24,6 +24,7 @@ internal sealed partial class EntryReading
         Lien = (LienKind?)fields.Word("lien", JobFileWords.LienKind),
         Amends = EntryId(fields, "amends", "claim-recorded"),
         Structure = Structure(fields),
+        Lacks = fields.Line("lacks"),
     };
 
     private static CreditRecorded CreditRecorded(Fields fields, int index) => new()

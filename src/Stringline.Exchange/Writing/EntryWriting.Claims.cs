@@ -20,6 +20,7 @@ internal static partial class EntryWriting
                 json.Text("lien", e.Lien is { } lien ? JobFileWords.Word(lien) : null);
                 json.Text("amends", e.Amends);
                 json.Text("structure", e.Structure);
+                json.Text("lacks", e.Lacks);
                 return true;
             case IndexSearched e:
                 json.Text("county", e.County);

@@ -126,12 +126,13 @@ public static class RecordedClaim
         return standing == Standing.Kept && !IsSound(facts, claim, recorded, firstDay) ? Standing.InDoubt : standing;
     }
 
-    // In time is not all: recorded where the work lies, after the preliminary notice and the service of its copy, and not too early.
+    // In time is not all: recorded where the work lies, whole, after the preliminary notice and the service of its copy, and not too early.
     private static bool IsSound(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay) =>
         Premature(facts, recorded, firstDay) == Verdict.No
         && WhichLien.Of(facts, claim) is not null
         && WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Yes
         && NoticeBeforeClaim.Stood(facts, claim, out _)
+        && ClaimContents.IsWhole(claim)
         && ServiceOfClaim.Of(facts, claim).Good != Verdict.No;
 
     /// <summary>
@@ -190,6 +191,8 @@ public static class RecordedClaim
                 });
                 if (!NoticeBeforeClaim.Stood(facts, claim, out var afterwards))
                     why.Add(afterwards!);
+                if (ClaimContents.Why(claim) is { } lacking)
+                    why.Add(lacking);
                 if (ServiceOfClaim.Of(facts, claim).Why is { } service)
                     why.Add(service);
             }
@@ -244,6 +247,8 @@ public static class RecordedClaim
                 continue;
             if (WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Open)
                 yield return WhereRecorded.Ask(claim);
+            if (!ClaimContents.IsWhole(claim))
+                yield return ClaimContents.Ask(claim);
             if (claim.On is DayFact.Exact { Day: var day } && calendar.WhyClosed(day) is { } closed)
                 yield return new Question(((FormattableString)$"Is the day right on which the claim was recorded? {day} is closed at an office or another: {closed}. (claim-recorded.on)").ToString(LawText.Instance)) { Corrects = claim };
         }

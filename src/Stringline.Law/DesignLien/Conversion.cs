@@ -43,6 +43,8 @@ public static class Conversion
         Reading[] readings = [Deadline.Own("30 days after work commenced", Period.LastDay(commenced, DesignLienDays.ConversionDays), calendar)];
         var (converted, says) = Recorded(facts, commenced);
         var standing = Deadline.StandingOf(facts.AsOf, readings, says == Verdict.Yes ? Days.Of(converted!.On) : null);
+        if (standing == Standing.Kept && !ClaimContents.IsWhole(converted!))
+            standing = Standing.InDoubt;
         if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, Days.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
             standing = Standing.InDoubt;
         return Deadline.Finding(Id, "Record the design lien anew as a mechanics lien", standing, readings, calendar,
@@ -63,6 +65,8 @@ public static class Conversion
             why.Add(says == Verdict.Yes
                 ? Reason.Of("Civ. Code § 8319(a)(4)", $"Converted claim recorded {Days.Of(converted.On)}.", [converted])
                 : Reason.Of("Civ. Code § 8319(a)(4)", $"A claim was recorded {Days.Of(converted.On)}; it converts the design lien only if it says that it is a converted design professional lien.", [converted]));
+            if (ClaimContents.Why(converted) is { } lacking)
+                why.Add(lacking);
         }
 
         return why;
@@ -94,7 +98,8 @@ public static class Conversion
         : commenced <= suit.LastEnd || (suit.Action is not null && suit.Standing == Standing.InDoubt) ? Verdict.Open
         : Verdict.No;
 
-    // A claim recorded since the work commenced: one that says that it is converted, else one that does not say what it is.
+    // A claim recorded since the work commenced: one that says that it is converted, a whole one before one that lacks something; else one that does not
+    // say what it is.
     private static (ClaimRecorded? Claim, Verdict Says) Recorded(FactsAsOf facts, LocalDate commenced)
     {
         (ClaimRecorded? Claim, Verdict Says) found = (null, Verdict.No);
@@ -102,8 +107,10 @@ public static class Conversion
         {
             if (Days.Of(claim.On) is null || claim.On.Latest < commenced)
                 continue;
-            if (claim.Lien == LienKind.Converted)
+            if (claim.Lien == LienKind.Converted && ClaimContents.IsWhole(claim))
                 return (claim, Verdict.Yes);
+            if (claim.Lien == LienKind.Converted && found.Says != Verdict.Yes)
+                found = (claim, Verdict.Yes);
             if (claim.Lien is null && found.Claim is null)
                 found = (claim, Verdict.Open);
         }

@@ -28,8 +28,9 @@ internal static class DesignLienToRecord
     }
 
     /// <summary>
-    /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, only if it is surely one of this lien, and only if the notice of
-    /// default came ten days before; one that expired leaves the time that is left to record again, and one that may have expired is in doubt so long.
+    /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, only if it is surely one of this lien and lacks nothing, and only if
+    /// the notice of default came ten days before; one that expired leaves the time that is left to record again, and one that may have expired is in
+    /// doubt so long.
     /// </summary>
     [Rule("Civ. Code § 8312")]
     public static Finding LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)
@@ -67,7 +68,7 @@ internal static class DesignLienToRecord
             var so = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, suit.Recorded);
             if (so == Standing.Kept && !suit.IsSued && facts.AsOf > Period.LastDay(suit.Recorded.Earliest, DesignLienDays.Ninety) && (readings.Count == 0 || !Deadline.IsPast(facts.AsOf, readings)))
                 so = Standing.InDoubt;
-            if (so == Standing.Kept && (WhichLien.Of(facts, suit.Claim) is null || DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes))
+            if (so == Standing.Kept && (WhichLien.Of(facts, suit.Claim) is null || suit.Claim.Lacks is not null || DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes))
                 so = Standing.InDoubt;
             if (best is not null && !(so == Standing.Kept && standing != Standing.Kept) && !(so == Standing.InDoubt && standing == Standing.Lost))
                 continue;
@@ -81,6 +82,8 @@ internal static class DesignLienToRecord
     {
         if (recorded is null)
             yield break;
+        if (recorded.Claim.Lacks is { } lacks)
+            yield return Reason.Of("Civ. Code § 8306(a)", $"The claim recorded {recorded.Recorded} lacks, as entered: {lacks}. Whether it makes the lien all the same is open: record a whole one anew while the time runs.", [recorded.Claim]);
         yield return DefaultNotice.Before(facts, recorded.Claim, recorded.Recorded, fee) == Verdict.Yes
             ? Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}, at least 10 days after the notice of default.", [recorded.Claim])
             : Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}; the file does not show that a notice of demand and default for its amount was given to the landowner at least 10 days before. Without it there is no lien: give the notice, and record anew while the time runs.", [recorded.Claim]);

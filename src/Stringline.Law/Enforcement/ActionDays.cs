@@ -49,7 +49,7 @@ public static class ActionDays
 
     /// <summary>
     /// An action on a claim is worth no more than the claim: one that may have come too early or too late, before the preliminary notice, in the
-    /// wrong county or for another lien, or whose copy was served otherwise than by mail to the owner, may be void.
+    /// wrong county or for another lien, that lacks what the section asks, or whose copy was served otherwise than by mail to the owner, may be void.
     /// </summary>
     [Rule("Civ. Code § 8416(e)")]
     [Rule("Civ. Code § 8410")]

@@ -46,6 +46,9 @@ public sealed record ClaimRecorded : Entry
 
     /// <summary>Recorder's instrument number.</summary>
     public string? Instrument { get; init; }
+
+    /// <summary>What it lacks of what Civ. Code § 8416(a) asks, such as the signature, its verification, or the notice in boldface type; null where it lacks nothing or the file does not say.</summary>
+    public string? Lacks { get; init; }
 }
 
 /// <summary>The county index was searched for the owner's notices and nothing unknown was found.</summary>

@@ -158,7 +158,7 @@ internal static class EntryOrder
         OwnerToldUs e => Line(e.Notice, e.Mailed, e.Manner),
         Waived e => Line(e.PaymentCleared, e.InStatutoryForm, e.UnpaidWaivers is { } listed ? string.Join(',', listed.Select(LawText.IsoDay)) : null, e.Settlement),
         ClaimServed e => Line(e.Manner, To(e.To), e.Article),
-        ClaimRecorded e => Line(e.Amount, e.Instrument, e.County, e.Lien, e.Amends, e.Structure),
+        ClaimRecorded e => Line(e.Amount, e.Instrument, e.County, e.Lien, e.Amends, e.Structure, e.Lacks),
         CreditRecorded e => Line(e.Until, e.Instrument),
         ActionFiled e => Line(e.Court, e.Case, string.Join(',', e.Enforces), e.Claim, To(e.Against), e.SmallClaims),
         LisPendensRecorded e => Line(e.Instrument, e.MailedFirst, e.ProofRecorded),

@@ -13,7 +13,7 @@ internal static class ClaimReading
     /// <param name="Claim">The entry.</param>
     /// <param name="Day">Its day.</param>
     /// <param name="Good">Whether every condition is met.</param>
-    /// <param name="Curable">Where it is not good: whether that hangs on its being early or on its service only, of which the file may
+    /// <param name="Curable">Where it is not good: whether that hangs on its being early, on its contents or on its service only, of which the file may
     /// not tell all.</param>
     /// <param name="GivenUp">Whether it was released.</param>
     internal readonly record struct Recorded(ClaimRecorded Claim, LocalDate Day, bool Good, bool Curable, bool GivenUp);
@@ -32,7 +32,7 @@ internal static class ClaimReading
             if (claim.Lien == LienKind.Converted)
                 continue;
             counts &= IsNotTooEarly(w, claim, day, complete);
-            var good = counts && WasServed(w, claim, day);
+            var good = counts && WasServed(w, claim, day) && (claim.Lacks is null || w.Either("a claim that lacks something will do", claim.Index));
             all.Add(new Recorded(claim, day, good, counts, released));
         }
 

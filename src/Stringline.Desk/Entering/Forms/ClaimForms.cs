@@ -26,6 +26,7 @@ internal static class ClaimForms
                 new("lien", "Which lien", Answer.OneOf) { Choices = Usual.Words(JobFileWords.LienKind, "mechanics lien", "design professional's lien", "mechanics lien converted from a design professional's lien") },
                 Usual.Earlier("amends", "It says that it amends", "claim-recorded", "nothing where it stands alone"),
                 Usual.Structure("On which structure"),
+                Usual.Lacks("such as its signature, its verification, or the notice in 10-point boldface (Civ. Code § 8416(a))"),
             ],
             Section = "Civ. Code §§ 8412, 8414",
         },

@@ -102,7 +102,7 @@ internal static class EntryWords
             OwnerToldUs e => [By(e.Manner), e.Mailed is { } day ? "mailed " + LawText.Day(day) : null],
             Waived e => [Form(e.Form), e.Through is { } day ? "through " + LawText.Day(day) : null, e.Excepted is > 0 ? LawText.Money(e.Excepted.Value) + " excepted" : null, e.PaymentCleared is { } cleared ? "payment cleared " + LawText.Day(cleared) : null],
             ClaimServed e => [To(e.To), By(e.Manner), e.Article],
-            ClaimRecorded e => [Lien(e.Lien), In(e.Structure), e.Amends is { } amended ? "amends " + Earlier(amended) : null, e.Instrument],
+            ClaimRecorded e => [Lien(e.Lien), In(e.Structure), e.Amends is { } amended ? "amends " + Earlier(amended) : null, e.Instrument, Lacks(e.Lacks)],
             CreditRecorded e => ["credit until " + LawText.Day(e.Until), e.Instrument],
             ActionFiled e => [e.Enforces.Count == 0 ? null : "on " + string.Join(", ", e.Enforces.Select(Enforced)), e.Against.Count == 0 ? null : "against " + Names(e.Against), e.SmallClaims ? "small claims" : null, e.Court, e.Case],
             LisPendensRecorded e => [e.Instrument],

@@ -32,6 +32,10 @@ public sealed class SchemaTests
         "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided", "disputed-work-accepted-before-it-was-done", "disputed-work-accepted-and-rejected",
         "time-to-answer-extended-to-a-day-before-the-claim",
         "meeting-of-a-governing-body-on-a-private-work",
+        "request-returned-on-a-private-work",
+        "request-returned-before-it-was-received",
+        "request-resubmitted-that-was-not-returned",
+        "request-resubmitted-before-it-was-returned",
     ];
 
     [Fact]

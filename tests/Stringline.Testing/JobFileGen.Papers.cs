@@ -22,9 +22,11 @@ public static partial class JobFileGen
         from to in at.PartyList
         from manner in SomeManner
         from article in Maybe(Line)
-        from days in MaybeValue(Gen.Int[0, 30]).Array[2]
+        from days in MaybeValue(Gen.Int[0, 30]).Array[4]
         from due in MaybeValue(Day)
         from ofDefault in Said
+        let received = After(when, days[1])
+        let returned = at.Work.Kind == WorkKind.Public && days[2] is { } back ? (received ?? when.Latest)?.PlusDays(back) : null
         select (Entry)new PaymentDemanded
         {
             Index = at.Index,
@@ -34,9 +36,11 @@ public static partial class JobFileGen
             Manner = manner,
             Article = article,
             Mailed = MailedAfter(manner, when, days[0]),
-            Received = After(when, days[1]),
+            Received = received,
             Due = due,
             OfDefault = ofDefault,
+            Returned = returned,
+            Resubmitted = days[3] is { } again ? returned?.PlusDays(again) : null,
         },
         from when in When
         from form in Gen.Enum<WaiverForm>()

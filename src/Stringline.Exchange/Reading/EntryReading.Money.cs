@@ -32,7 +32,7 @@ internal sealed partial class EntryReading
         Ref = fields.Line("ref"),
     };
 
-    private static PaymentDemanded PaymentDemanded(Fields fields, int index)
+    private PaymentDemanded PaymentDemanded(Fields fields, int index)
     {
         var on = When(fields);
         var demanded = new PaymentDemanded
@@ -47,9 +47,28 @@ internal sealed partial class EntryReading
             Received = fields.Day("received"),
             Due = fields.Day("due"),
             OfDefault = fields.Truth("ofDefault"),
+            Returned = fields.Day("returned"),
+            Resubmitted = fields.Day("resubmitted"),
         };
         if (demanded.Received is { } received)
             NotBefore(fields, "received", received, on);
+        if (demanded.Returned is { } returned)
+        {
+            if (demanded.Received is { } got)
+                NotBefore(fields, "returned", returned, DayFact.On(got), "the day of its receipt");
+            else
+                NotBefore(fields, "returned", returned, on);
+            OnlyPublicField(fields, "returned");
+        }
+
+        if (demanded.Resubmitted is { } again)
+        {
+            if (demanded.Returned is { } back)
+                NotBefore(fields, "resubmitted", again, DayFact.On(back), "the day of its return");
+            else
+                fields.Fault("resubmitted", fields.Raw("resubmitted")!, "nothing: no `returned` says that the request was returned");
+        }
+
         return demanded;
     }
 

@@ -205,11 +205,11 @@ internal sealed partial class EntryReading(Source source)
             fields.Fault(name, fields.Raw(name)!, "nothing: it is asked only of a paper left and mailed, whose `manner` is \"substituted\"");
     }
 
-    /// <summary>Refuses a day that lies before the entry's own.</summary>
-    private static void NotBefore(Fields fields, string name, LocalDate day, DayFact on)
+    /// <summary>Refuses a day that lies before the entry's own, or before another that it follows.</summary>
+    private static void NotBefore(Fields fields, string name, LocalDate day, DayFact on, string whose = "the day of the entry")
     {
         if (on.Earliest is { } first && day < first)
-            fields.Fault(name, fields.Raw(name)!, $"a day not before {DayText.Write(first)}, the day of the entry");
+            fields.Fault(name, fields.Raw(name)!, $"a day not before {DayText.Write(first)}, {whose}");
     }
 
     private static string? Mentioned(Fields fields, string name, List<Mention> mentions)

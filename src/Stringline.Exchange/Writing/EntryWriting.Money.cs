@@ -37,6 +37,8 @@ internal static partial class EntryWriting
                 json.Day("received", e.Received);
                 json.Day("due", e.Due);
                 json.Truth("ofDefault", e.OfDefault);
+                json.Day("returned", e.Returned);
+                json.Day("resubmitted", e.Resubmitted);
                 return true;
             case HirerPaid e:
                 json.Money("amount", e.Amount);

@@ -168,7 +168,7 @@ internal static class EntryOrder
         StopPaymentGiven e => Line(To(e.To), e.Amount, e.Bonded, e.BondAmount, e.Manner, e.Article, e.Mailed, e.Tries, e.Lacks, e.TenDollars),
         BondNoticeGiven e => Line(To(e.To), e.Manner, e.Article, e.Mailed, e.Tries, e.Amount),
         Retained e => Line(e.Amount),
-        PaymentDemanded e => Line(e.Amount, To(e.To), e.Manner, e.Article, e.Mailed, e.Received, e.Due, e.OfDefault),
+        PaymentDemanded e => Line(e.Amount, To(e.To), e.Manner, e.Article, e.Mailed, e.Received, e.Due, e.OfDefault, e.Returned, e.Resubmitted),
         HirerPaid e => Line(e.Amount, e.Of),
         Disputed e => Line(e.Amount, e.Text, e.About, e.Demand),
         LowerTierClaim e => Line(e.Amount, e.By, e.StopPaymentNotice),

@@ -94,6 +94,12 @@ public sealed record PaymentDemanded : Entry
 
     /// <summary>Whether it says that a default has occurred under the contract, and its amount (Civ. Code § 8304(c)); null where the file does not say.</summary>
     public bool? OfDefault { get; init; }
+
+    /// <summary>The day on which the public entity returned it as no proper request (Pub. Contract Code §§ 10261.5(b), 10853(b), 20104.50(c)); null where it did not.</summary>
+    public LocalDate? Returned { get; init; }
+
+    /// <summary>The day on which the entity received the corrected request; null where it did not, or the file does not say.</summary>
+    public LocalDate? Resubmitted { get; init; }
 }
 
 /// <summary>Which money the hirer received.</summary>

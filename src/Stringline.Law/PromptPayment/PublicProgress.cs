@@ -5,7 +5,6 @@ using Stringline.Law.Time;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>Progress payments on public work: from the public entity, and passed on by the one who hired the claimant.</summary>
-/// <remarks>Not modelled: the days that an entity loses by returning an improper request later than seven days after its receipt; no entry holds the return.</remarks>
 internal static class PublicProgress
 {
     /// <summary>Days from receipt of a proper request.</summary>
@@ -22,7 +21,7 @@ internal static class PublicProgress
         foreach (var requested in facts.All<PaymentDemanded>())
         {
             if (Days.Of(requested.On) is { } on)
-                sums.Add(new SumDue(requested, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(requested.Received ?? on.Latest, days)), requested.Amount));
+                sums.Add(new SumDue(requested, on.Earliest, calendar.RollForwardOnAnyList(ReturnedRequest.Of(facts, requested).LastDay(requested.Received ?? on.Latest, days)), requested.Amount));
         }
 
         return sums;
@@ -32,6 +31,7 @@ internal static class PublicProgress
     public static Finding FromEntity(FactsAsOf facts, SumDue sum, string id)
     {
         var request = (PaymentDemanded)sum.Fact;
+        var returned = ReturnedRequest.Of(facts, request);
         var interest = sum.Interest(Late.LegalRate, facts.AsOf);
         var reading = new Reading("last day for the payer", sum.Due);
         var disputed = IsDisputed(facts);
@@ -42,11 +42,11 @@ internal static class PublicProgress
             Title = "Progress payment from the public entity",
             Standing = sum.Unpaid == 0 && interest == 0 ? Standing.Done
                 : !late ? Standing.NotYet
-                : disputed || facts.Job.Work.Body == PublicBody.UniversityOrCourt ? Standing.InDoubt
+                : disputed || returned.IsPending || facts.Job.Work.Body == PublicBody.UniversityOrCourt ? Standing.InDoubt
                 : Standing.Open,
             Readings = [reading],
             Band = new Band(reading, reading),
-            Amount = interest,
+            Amount = returned.IsPending ? 0m : interest,
             Explain = () => Why(facts, sum, request, interest, late),
             Ask = () => Questions(facts, sum, request, interest, disputed),
         };
@@ -55,7 +55,10 @@ internal static class PublicProgress
     private static List<Reason> Why(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool late)
     {
         var due = WhenDue(facts, request);
-        List<Reason> why = [due];
+        var returned = ReturnedRequest.Of(facts, request);
+        List<Reason> why = [due, .. returned.Why(due.Section, request, interest)];
+        if (returned.IsPending)
+            return why;
         why.Add(late
             ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at 10 percent a year (Code Civ. Proc. § 685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
             : Reason.Of(due.Section, $"{sum.Unpaid} falls due by {sum.Due}.", [request]));
@@ -78,6 +81,8 @@ internal static class PublicProgress
     private static List<Question> Questions(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool disputed)
     {
         var questions = new List<Question>();
+        if (ReturnedRequest.Of(facts, request).IsPending && sum.Unpaid > 0)
+            questions.Add(new Question("Was the corrected request received, and on which day? The days for payment run from then. (payment-demanded.resubmitted)") { Corrects = request });
         if (request.Received is null && sum.Unpaid > 0)
             questions.Add(new Question("On which day was the request received? The days for payment run from then. (payment-demanded.received)") { Corrects = request });
         if (facts.Job.Work.Body is null)

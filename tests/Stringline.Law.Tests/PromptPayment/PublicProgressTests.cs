@@ -52,6 +52,56 @@ public sealed class PublicProgressTests
         Assert.NotNull(sent.Questions.Single(q => q.Text.EndsWith("(payment-demanded.received)", StringComparison.Ordinal)).Corrects);
     }
 
+    // Received Monday 6 October 2025, so a request that is not proper goes back by the 13th; corrected on Monday 20 October, thirty days end on 19 November,
+    // thirty-nine on the 28th. Returned on the 16th, three days late, they end three days sooner.
+    [Theory]
+    [InlineData(PublicBody.Local, "2025-10-13", "2025-10-20", "2025-11-19", "Pub. Contract Code § 20104.50(d)", 0)]
+    [InlineData(PublicBody.Local, "2025-10-14", "2025-10-20", "2025-11-18", "Pub. Contract Code § 20104.50(d)", 1)]
+    [InlineData(PublicBody.Local, "2025-10-16", "2025-10-20", "2025-11-17", "Pub. Contract Code § 20104.50(d)", 3)] // the 16th is a Sunday
+    [InlineData(PublicBody.State, "2025-10-16", "2025-10-21", "2025-11-17", "Pub. Contract Code § 10261.5(b)", 3)]
+    [InlineData(PublicBody.StateUniversity, "2025-10-16", "2025-10-20", "2025-11-25", "Pub. Contract Code § 10853(c)", 3)]
+    [InlineData(PublicBody.Local, "2025-11-17", "2025-11-19", "2025-11-19", "Pub. Contract Code § 20104.50(d)", 35)]
+    [Proves("Pub. Contract Code § 20104.50(d)")]
+    [Proves("Pub. Contract Code § 10261.5(b)")]
+    [Proves("Pub. Contract Code § 10853(c)")]
+    public void A_request_returned_late_leaves_fewer_days_from_the_corrected_one(PublicBody body, string returned, string again, string due, string section, int late)
+    {
+        var found = Due(Returned(Prime(body), returned, again), "2025-12-15");
+        Assert.Equal([due], found.DaysOf());
+        Assert.Equal(Standing.Open, found.Standing);
+        Assert.Contains(section, found.Sections);
+        Assert.Equal(late > 0, found.Says($"{late} days later than the seventh day"));
+    }
+
+    // No days run from a request that is not proper; whether it was is open, and nothing is charged on it.
+    [Fact]
+    [Proves("Pub. Contract Code § 20104.50(d)")]
+    public void A_request_that_was_returned_and_not_corrected_is_in_doubt_and_bears_nothing_yet()
+    {
+        var job = Returned(Prime(), "2025-10-10", null);
+        var found = Due(job, "2026-01-15");
+        Assert.Equal((Standing.InDoubt, 0m), (found.Standing, found.Amount));
+        Assert.True(found.Says("If it was proper after all, it bears $355.00"));
+        Assert.False(found.Says("is unpaid"));
+        Assert.True(found.Asks("(payment-demanded.resubmitted)"));
+        // Not yet known on the day before.
+        Assert.False(Due(job, "2025-10-09").Says("Returned"));
+        Assert.False(Due(Returned(Prime(), "2025-10-10", "2025-10-20"), "2025-10-20").Asks("(payment-demanded.resubmitted)"));
+        Assert.True(Due(Returned(Prime(), "2025-10-10", "2025-10-20"), "2025-10-19").Asks("(payment-demanded.resubmitted)"));
+    }
+
+    // Without the day of receipt the return may have been in time.
+    [Fact]
+    [Proves("Pub. Contract Code § 20104.50(d)")]
+    public void Without_the_receipt_no_return_is_late() =>
+        Assert.Equal(["2025-12-01"], Due(Returned(Prime(), "2025-10-30", "2025-10-31", received: null), "2025-12-15").DaysOf()); // 30 November is a Sunday
+
+    private static JobBuilder Returned(JobBuilder job, string returned, string? again, string? received = "2025-10-06") => Requested(job, received: received).Which(e => (PaymentDemanded)e with
+    {
+        Returned = JobBuilder.Day(returned),
+        Resubmitted = again is null ? null : JobBuilder.Day(again),
+    });
+
     [Fact]
     [Proves("Pub. Contract Code § 20104.50(b)")]
     public void A_part_that_came_late_costs_until_it_came_and_the_rest_goes_on()

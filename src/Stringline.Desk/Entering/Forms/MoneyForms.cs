@@ -80,6 +80,8 @@ internal static class MoneyForms
                 Usual.Mailed,
                 new("received", "It was received on", Answer.Day),
                 new("due", "The sum falls due under the contract on", Answer.Day) { Hint = "Civ. Code § 8832" },
+                new("returned", "On public works: returned as not proper on", Answer.Day) { Hint = "Pub. Contract Code §§ 10261.5, 10853, 20104.50" },
+                new("resubmitted", "The corrected request was received on", Answer.Day) { Hint = "only where one was returned" },
                 Usual.YesNo("ofDefault", "Does it say that there is a default under the contract, and for how much?", "Civ. Code § 8304(c)"),
             ],
             Section = "Civ. Code § 8800",

@@ -115,7 +115,7 @@ internal static class EntryWords
             HirerPaid e => [e.Of == PaymentOf.Retention ? "retention" : "progress payment"],
             Disputed e => [About(e.About), e.Text],
             LowerTierClaim e => [e.StopPaymentNotice ? "stop payment notice" : null, e.By],
-            PaymentDemanded e => [To(e.To), By(e.Manner), e.Article, e.Due is { } due ? "due " + LawText.Day(due) : null],
+            PaymentDemanded e => [To(e.To), By(e.Manner), e.Article, e.Due is { } due ? "due " + LawText.Day(due) : null, e.Returned is { } back ? "returned " + LawText.Day(back) : null, e.Resubmitted is { } again ? "corrected one received " + LawText.Day(again) : null],
             NonresponsibilityRecorded e => [Lacks(e.Lacks)],
             DisputeClaimSent e => [By(e.Manner), e.Received is { } got ? "received " + LawText.Day(got) : null, e.ExtendedTo is { } extended ? "time to answer extended to " + LawText.Day(extended) : null],
             LenderSought e => [e.Where],

@@ -36,6 +36,9 @@ public sealed class SchemaTests
         "request-returned-before-it-was-received",
         "request-resubmitted-that-was-not-returned",
         "request-resubmitted-before-it-was-returned",
+        "documents-asked-for-on-a-private-work",
+        "documents-given-that-were-not-asked-for",
+        "documents-given-before-they-were-asked-for",
     ];
 
     [Fact]

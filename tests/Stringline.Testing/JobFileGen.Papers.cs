@@ -71,15 +71,17 @@ public static partial class JobFileGen
             (Entry)new Disputed { Index = at.Index, On = on, Amount = amount, Text = text, About = about, Demand = demand }),
         Gen.Select(When, Positive, Maybe(Line), Gen.Bool).Select((on, amount, by, stop) =>
             (Entry)new LowerTierClaim { Index = at.Index, On = on, Amount = amount, By = by, StopPaymentNotice = stop }),
-        Gen.Select(When, MaybeValue(Positive), MaybeValue(Day), SomeManner, MaybeValue(Gen.Int[0, 90]), MaybeValue(Day)).Select((on, amount, received, manner, extended, meeting) => (Entry)new DisputeClaimSent
+        Gen.Select(When, MaybeValue(Positive), MaybeValue(Day), SomeManner, MaybeValue(Gen.Int[0, 90]).Array[3], MaybeValue(Day)).Select((on, amount, received, manner, days, meeting) => (Entry)new DisputeClaimSent
         {
             Index = at.Index,
             On = on,
             Amount = amount,
             Received = received,
             Manner = manner,
-            ExtendedTo = After(on, extended),
+            ExtendedTo = After(on, days[0]),
             NextMeeting = at.Work.Kind == WorkKind.Public ? meeting : null,
+            DocumentsAsked = at.Work.Kind == WorkKind.Public ? After(on, days[1]) : null,
+            DocumentsGiven = at.Work.Kind == WorkKind.Public && days[2] is { } given ? After(on, days[1])?.PlusDays(given) : null,
         }),
         Gen.Select(When, MaybeValue(Money)).Select((on, undisputed) =>
             (Entry)new DisputeClaimAnswered { Index = at.Index, On = on, Undisputed = undisputed }),

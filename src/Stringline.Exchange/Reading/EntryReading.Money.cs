@@ -101,11 +101,27 @@ internal sealed partial class EntryReading
             Manner = Manner(fields),
             ExtendedTo = fields.Day("extendedTo"),
             NextMeeting = fields.Day("nextMeeting"),
+            DocumentsAsked = fields.Day("documentsAsked"),
+            DocumentsGiven = fields.Day("documentsGiven"),
         };
         if (claim.ExtendedTo is { } extended)
             NotBefore(fields, "extendedTo", extended, claim.On);
         if (claim.NextMeeting is not null)
             OnlyPublicField(fields, "nextMeeting");
+        if (claim.DocumentsAsked is { } asked)
+        {
+            NotBefore(fields, "documentsAsked", asked, claim.On);
+            OnlyPublicField(fields, "documentsAsked");
+        }
+
+        if (claim.DocumentsGiven is { } given)
+        {
+            if (claim.DocumentsAsked is { } since)
+                NotBefore(fields, "documentsGiven", given, DayFact.On(since), "the day on which they were asked for");
+            else
+                fields.Fault("documentsGiven", fields.Raw("documentsGiven")!, "nothing: no `documentsAsked` says that any were asked for");
+        }
+
         return claim;
     }
 

@@ -56,6 +56,8 @@ internal static partial class EntryWriting
                 json.Manner(e.Manner);
                 json.Day("extendedTo", e.ExtendedTo);
                 json.Day("nextMeeting", e.NextMeeting);
+                json.Day("documentsAsked", e.DocumentsAsked);
+                json.Day("documentsGiven", e.DocumentsGiven);
                 return true;
             case DisputeClaimAnswered e:
                 json.Money("undisputed", e.Undisputed);

@@ -173,7 +173,7 @@ internal static class EntryOrder
         Disputed e => Line(e.Amount, e.Text, e.About, e.Demand),
         LowerTierClaim e => Line(e.Amount, e.By, e.StopPaymentNotice),
         NonresponsibilityRecorded e => Line(e.Posted, e.Knew, e.LeaseRequiresWork, e.Lacks),
-        DisputeClaimSent e => Line(e.Amount, e.Received, e.Manner, e.ExtendedTo, e.NextMeeting),
+        DisputeClaimSent e => Line(e.Amount, e.Received, e.Manner, e.ExtendedTo, e.NextMeeting, e.DocumentsAsked, e.DocumentsGiven),
         StopPaymentReleased e => Line(e.Amount, e.Of),
         StopPaymentDemanded e => Line(e.From),
         StopPaymentBondGiven e => Line(e.Amount, e.Surety),

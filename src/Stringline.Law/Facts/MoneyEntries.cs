@@ -168,6 +168,12 @@ public sealed record DisputeClaimSent : Entry
 
     /// <summary>The day on which the public entity's governing body meets next, where it must approve the answer (Pub. Contract Code § 9204(d)(1)(C)); null where the file does not say.</summary>
     public LocalDate? NextMeeting { get; init; }
+
+    /// <summary>The day on which a local agency asked in writing for further documents (Pub. Contract Code § 20104.2(b), (c)); null where it did not.</summary>
+    public LocalDate? DocumentsAsked { get; init; }
+
+    /// <summary>The day on which it received them; null where it did not, or the file does not say.</summary>
+    public LocalDate? DocumentsGiven { get; init; }
 }
 
 /// <summary>The owner or public entity answered the claim in writing (Civ. Code § 8850(d); Pub. Contract Code § 9204(d)(1)).</summary>

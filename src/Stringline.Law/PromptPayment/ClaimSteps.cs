@@ -25,8 +25,9 @@ internal static class ClaimSteps
         if (claim is not null && Days.Of(claim.On) is { } sent)
         {
             var answer = FirstAfter<DisputeClaimAnswered>(facts, sent.Earliest);
-            findings.Add(Statement(facts, claim, sent, law, answer, calendar));
-            if (LastDayForConference(facts, claim, sent, law, answer, calendar) is { } conference)
+            var time = EntitysTime.Of(facts, claim, sent, law, calendar);
+            findings.Add(Statement(facts, claim, sent, law, time, answer));
+            if (LastDayForConference(facts, claim, sent, law, time, answer, calendar) is { } conference)
                 findings.Add(conference);
             AddAfterTheDemand(findings, facts, sent, calendar);
         }
@@ -40,18 +41,17 @@ internal static class ClaimSteps
     [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 9204(d)(3)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 20104.2", Since = "1994-09-22")]
-    private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, DisputeClaimAnswered? answer, OpenDays calendar)
+    private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer)
     {
         const string Id = "dispute-claim.entitys-statement";
         const string Title = "Claim against the public entity: its statement";
         if (law is { IsNew: Verdict.No, IsOld: false })
             return new Finding { Id = Id, Title = Title, Standing = Standing.Lost, Why = [Reason.Of("Pub. Contract Code § 9204", $"No statute sets the entity a time to answer this claim; its contract does.", [claim]), .. law.Why], Questions = law.Questions };
         var from = claim.Received ?? sent.Latest;
-        var time = EntitysTime.Of(claim, sent, law, calendar);
         var readings = time.Readings;
         var received = claim.Received is null ? $"which was not before the sending on {LawText.Day(from)}" : LawText.Day(from);
         var isGood = law.IsNew == Verdict.No || claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
-        var past = facts.AsOf > readings[^1].Day;
+        var past = !time.IsWaiting && facts.AsOf > readings[^1].Day;
         return new Finding
         {
             Id = Id,
@@ -60,7 +60,7 @@ internal static class ClaimSteps
                 : law.IsNew == Verdict.Open || !isGood || (law.IsNew == Verdict.Yes && ClaimLaw.IsAfterItsEnd(facts.AsOf)) || (past && claim.Received is null) ? Standing.InDoubt
                 : past ? Standing.Open : Standing.NotYet,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = readings.Count == 0 ? null : Deadline.Band(readings, endKnown: !time.IsWaiting),
             Why =
             [
                 Reason.Of(law.Section, $"The entity states in writing, within {StatementDays(law).Min()} days of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {PaymentDays} days after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until three days after the next meeting.", [claim]),
@@ -73,6 +73,9 @@ internal static class ClaimSteps
             [
                 .. claim.Received is null ? (Question[])[new Question("On which day did the public entity receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
                 .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
+                .. time.IsWaiting ? (Question[])[new Question("Have the further documents been given, and on which day did the agency receive them? Its days run from then. (dispute-claim-sent.documentsGiven)") { Corrects = claim }] : [],
+                .. past && answer is null && claim.DocumentsAsked is null && law.IsNew == Verdict.No
+                    ? (Question[])[new Question("Did the agency ask for further documents within 30 days of receipt, and on which day? Its days then run from their receipt. (dispute-claim-sent.documentsAsked)") { Corrects = claim }] : [],
                 .. law.Questions,
                 .. past && answer is null && claim.NextMeeting is null && law.IsNew != Verdict.No
                     ? (Question[])[new Question("Must the entity's governing body approve its answer, and on which day does it meet next? It then has until three days after that meeting. (dispute-claim-sent.nextMeeting)") { Corrects = claim }] : [],
@@ -93,11 +96,16 @@ internal static class ClaimSteps
     /// </summary>
     [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 20104.2(d)", Since = "1994-09-22")]
-    private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, DisputeClaimAnswered? answer, OpenDays calendar)
+    private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer, OpenDays calendar)
     {
         if (!law.IsOld)
             return null;
+        if (law.IsNew == Verdict.No && time is { IsWaiting: true, Readings.Count: 0 } && answer is null)
+            return null;
         var due = Period.LastDay(claim.Received ?? sent.Earliest, StatementDays(law).Min());
+        // Only where the older procedure surely governs, and the documents were surely asked for in time, do they put the fifteen days off.
+        if (law.IsNew == Verdict.No && time is { ByDocuments: { } documents, Readings.Count: 1 })
+            due = documents;
         // Without an answer the days begin when it was due; the claimant's own days are never rolled.
         var from = answer is not null && answer.On.Earliest is { } answered ? LocalDate.Min(answered, due) : due;
         var name = answer is null ? "15 days after the statement was due" : "15 days after the statement";

@@ -6,21 +6,28 @@ namespace Stringline.Law.PromptPayment;
 
 /// <summary>
 /// Until when a public entity answers a claim: 45 days from its receipt or the day agreed on, and, where its governing body must approve and does not
-/// meet by then, three days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure 45 or 60 days (§ 20104.2).
+/// meet by then, three days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure 45 or 60 days, or some days after the
+/// further documents that it asked for (§ 20104.2).
 /// </summary>
 internal sealed class EntitysTime
 {
     private const int DaysAfterMeeting = 3;
+    private const int DaysToAsk = 30;
+    private const int DaysAfterDocuments = 15;
+    private const int DaysAfterDocumentsOfGreaterClaim = 30;
+    private const string Old = "Pub. Contract Code § 20104.2";
     private const string Section = "Pub. Contract Code § 9204(d)(1)";
 
     private readonly DisputeClaimSent claim;
     private readonly OpenDays calendar;
+    private readonly LocalDate asOf;
     private readonly LocalDate from;
     private readonly List<Reading> readings = [];
     private readonly List<Reason> why = [];
 
-    private EntitysTime(DisputeClaimSent claim, Days sent, OpenDays calendar)
+    private EntitysTime(FactsAsOf facts, DisputeClaimSent claim, Days sent, OpenDays calendar)
     {
+        asOf = facts.AsOf;
         this.claim = claim;
         this.calendar = calendar;
         from = claim.Received ?? sent.Latest;
@@ -32,18 +39,25 @@ internal sealed class EntitysTime
     /// <summary>What moved it.</summary>
     public IReadOnlyList<Reason> Why => why;
 
+    /// <summary>Whether the agency waits for documents that it asked for, so that, as the older procedure has it, no day is set yet.</summary>
+    public bool IsWaiting { get; private set; }
+
+    /// <summary>The last day that the documents set under the older procedure, not rolled; null where they set none.</summary>
+    public LocalDate? ByDocuments { get; private set; }
+
     /// <summary>The time of one claim.</summary>
+    /// <param name="facts">The facts.</param>
     /// <param name="claim">The claim.</param>
     /// <param name="sent">When it was sent.</param>
     /// <param name="law">Which procedure governs it.</param>
     /// <param name="calendar">The calendar.</param>
-    public static EntitysTime Of(DisputeClaimSent claim, Days sent, ClaimLaw law, OpenDays calendar)
+    public static EntitysTime Of(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, OpenDays calendar)
     {
-        var time = new EntitysTime(claim, sent, calendar);
+        var time = new EntitysTime(facts, claim, sent, calendar);
         if (law.IsNew != Verdict.No)
             time.AddNew();
         if (law is { IsNew: not Verdict.Yes, IsOld: true })
-            time.AddCounted(law.OldDays);
+            time.AddOld(law.OldDays);
         time.readings.Sort(static (a, b) => a.Day.CompareTo(b.Day));
         return time;
     }
@@ -79,6 +93,43 @@ internal sealed class EntitysTime
 
         why.Add(Reason.Of(Section, $"Where its governing body must approve the statement and did not meet by {last}, the entity has until three days after the next meeting, {meeting}.", [claim]));
         readings.Add(new Reading("entity's statement, three days after the next meeting of its governing body", calendar.RollForwardOnAnyList(Period.LastDay(meeting, DaysAfterMeeting))));
+    }
+
+    /// <summary>
+    /// Documents asked for within 30 days of receipt put the answer off: to 15 days after they came, 30 for a greater claim, or as many days as the
+    /// claimant took, if those are more. Where the receipt is not told, whether they were asked for in time is open.
+    /// </summary>
+    [Rule(Old, Since = "1994-09-22")]
+    private void AddOld(int days)
+    {
+        if (claim.DocumentsAsked is not { } asked || asked > asOf)
+        {
+            AddCounted(days);
+            return;
+        }
+
+        var late = asked > Period.LastDay(from, DaysToAsk);
+        if (late && claim.Received is not null)
+        {
+            why.Add(Reason.NotApplied(Old, $"Further documents were asked for {asked}, later than {DaysToAsk} days after receipt: that moves nothing.", claim));
+            AddCounted(days);
+            return;
+        }
+
+        if (late)
+            AddCounted(days);
+        var least = days == ClaimLaw.StatementDaysOfGreaterClaim ? DaysAfterDocumentsOfGreaterClaim : DaysAfterDocuments;
+        if (claim.DocumentsGiven is not { } given || given > asOf)
+        {
+            IsWaiting = true;
+            why.Add(Reason.Of(Old, $"Asked {asked} for further documents, the claimant gives them; the agency answers within {least} days after it receives them, or as many days as they took, if those are more.", [claim]));
+            return;
+        }
+
+        var allowed = Math.Max(least, NodaTime.Period.DaysBetween(asked, given));
+        ByDocuments = given.PlusDays(allowed);
+        why.Add(Reason.Of(Old, $"Further documents were asked for {asked} and received {given}: the agency answers within {allowed} days after that.", [claim]));
+        readings.Add(new Reading($"entity's statement, {allowed} days after the further documents", calendar.RollForwardOnAnyList(given.PlusDays(allowed))));
     }
 
     private void AddCounted(int days)

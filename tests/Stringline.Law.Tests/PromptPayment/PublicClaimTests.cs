@@ -71,6 +71,63 @@ public sealed class PublicClaimTests
     public void The_older_procedure_knows_no_extension() =>
         Assert.Equal(["2026-11-19"], Statement(Claim(Job("2016-12-31")).Which(e => (DisputeClaimSent)e with { ExtendedTo = Day("2026-12-18"), NextMeeting = Day("2026-12-08") })).DaysOf());
 
+    // § 20104.2(b), (c), under a contract from before 2017. Received 5 October: further documents are asked for by 4 November. Given on the 20th, after 10
+    // days, the agency has 15 more, or 30 for a claim over $50,000; given after 40 days it has as many, from 28 November to 7 January.
+    [Theory]
+    [InlineData(18400, "2026-10-19", "2026-10-29", new[] { "2026-11-13" }, "within 15 days after that", "2026-11-28")]
+    [InlineData(62000, "2026-10-19", "2026-10-29", new[] { "2026-11-30" }, "within 30 days after that", "2026-12-13")] // 28 November is a Saturday
+    [InlineData(18400, "2026-10-19", "2026-11-28", new[] { "2027-01-07" }, "within 40 days after that", "2027-01-22")]
+    [InlineData(18400, "2026-11-04", "2026-11-05", new[] { "2026-11-20" }, "within 15 days after that", "2026-12-05")]
+    [InlineData(18400, "2026-11-05", "2026-11-06", new[] { "2026-11-19" }, "", "2026-12-04")]
+    [InlineData(18400, "2026-10-19", null, new string[0], "15 days after it receives them", null)]
+    [InlineData(62000, "2026-10-19", null, new string[0], "30 days after it receives them", null)]
+    [Proves("Pub. Contract Code § 20104.2")]
+    [Proves("Pub. Contract Code § 20104.2(d)")]
+    public void Documents_asked_for_put_the_agencys_answer_off(int amount, string asked, string? given, string[] days, string says, string? conference)
+    {
+        var job = Documents(Claim(Job("2016-12-31"), amount: amount), asked, given);
+        var on = job.On("2026-11-28");
+        var statement = on.Get("dispute-claim.entitys-statement");
+        Assert.Equal(days, statement.DaysOf());
+        Assert.True(statement.Says(says));
+        Assert.Equal(asked == "2026-11-05", statement.RuledOut("Pub. Contract Code § 20104.2"));
+        Assert.Equal(given is null, statement.Asks("(dispute-claim-sent.documentsGiven)"));
+        Assert.Equal(given is null || days[0].CompareTo("2026-11-28", StringComparison.Ordinal) >= 0 ? Standing.NotYet : Standing.Open, statement.Standing);
+        Assert.Equal(conference is null ? [] : [conference], on.Find("dispute-claim.conference-last-day")?.DaysOf() ?? []);
+        // What is asked or given later is not known yet; and it is asked for once the time is over.
+        Assert.Equal([amount > 50_000 ? "2026-12-04" : "2026-11-19"], Statement(job, "2026-10-10").DaysOf());
+        Assert.True(Statement(Claim(Job("2016-12-31"), amount: amount), "2026-12-07").Asks("(dispute-claim-sent.documentsAsked)"));
+    }
+
+    // Where § 9204 governs, or may govern, its 45 days stand; what the documents do under the older procedure stands beside them.
+    [Theory]
+    [InlineData("2025-07-14", "2026-10-29", new[] { "2026-11-19" })]
+    [InlineData(null, "2026-10-29", new[] { "2026-11-13", "2026-11-19" })]
+    [InlineData(null, null, new[] { "2026-11-19" })]
+    [Proves("Pub. Contract Code § 20104.2")]
+    public void Documents_move_no_day_of_the_newer_section(string? made, string? given, string[] days)
+    {
+        var on = Documents(Claim(Job(made)), "2026-10-19", given).On("2026-11-25");
+        var statement = on.Get("dispute-claim.entitys-statement");
+        Assert.Equal(days, statement.DaysOf());
+        Assert.Equal(made is null && given is null, statement.Band!.Latest is null);
+        Assert.Equal(["2026-12-04"], on.Get("dispute-claim.conference-last-day").DaysOf());
+    }
+
+    // Without the receipt, documents asked for later than thirty days after the sending may have been asked for in time: both readings.
+    [Fact]
+    [Proves("Pub. Contract Code § 20104.2")]
+    public void Without_the_receipt_it_is_open_whether_documents_were_asked_for_in_time()
+    {
+        var on = Documents(Claim(Job("2016-12-31"), received: null), "2026-11-05", "2026-11-10").On("2026-11-28");
+        Assert.Equal(["2026-11-16", "2026-11-25"], on.Get("dispute-claim.entitys-statement").DaysOf()); // the 45th day, 15 November, is a Sunday
+        Assert.Equal(["2026-11-30"], on.Get("dispute-claim.conference-last-day").DaysOf());
+        // An answer starts the fifteen days though documents are still awaited.
+        Assert.Equal(["2026-11-25"], Conference(Answered(Documents(Claim(Job("2016-12-31")), "2026-10-19", null), "2026-11-10")).DaysOf());
+    }
+
+    private static JobBuilder Documents(JobBuilder job, string asked, string? given) => job.Which(e => (DisputeClaimSent)e with { DocumentsAsked = Day(asked), DocumentsGiven = given is null ? null : Day(given) });
+
     // Silent to 19 November, so 4 December; extended to 27 November, 12 December. Answered on the 20th the days end on the 4th on the older count, and on the 5th.
     [Theory]
     [InlineData("2026-11-27", null, new[] { "2026-12-04", "2026-12-12" })]

@@ -20,6 +20,8 @@ internal static class DisputeForms
                 Usual.MaybeManner("How it was sent"),
                 new("extendedTo", "Time to answer extended to", Answer.Day) { Hint = "by agreement in writing" },
                 new("nextMeeting", "On public works: its governing body meets next on", Answer.Day) { Hint = "where it must approve the answer; it then has until three days after that meeting" },
+                new("documentsAsked", "On public works: a local agency asked for more documents on", Answer.Day) { Hint = "Pub. Contract Code § 20104.2" },
+                new("documentsGiven", "It received them on", Answer.Day),
             ],
             Section = "Civ. Code § 8850",
         },

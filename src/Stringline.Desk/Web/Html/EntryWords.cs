@@ -117,7 +117,7 @@ internal static class EntryWords
             LowerTierClaim e => [e.StopPaymentNotice ? "stop payment notice" : null, e.By],
             PaymentDemanded e => [To(e.To), By(e.Manner), e.Article, e.Due is { } due ? "due " + LawText.Day(due) : null, e.Returned is { } back ? "returned " + LawText.Day(back) : null, e.Resubmitted is { } again ? "corrected one received " + LawText.Day(again) : null],
             NonresponsibilityRecorded e => [Lacks(e.Lacks)],
-            DisputeClaimSent e => [By(e.Manner), e.Received is { } got ? "received " + LawText.Day(got) : null, e.ExtendedTo is { } extended ? "time to answer extended to " + LawText.Day(extended) : null],
+            DisputeClaimSent e => [By(e.Manner), e.Received is { } got ? "received " + LawText.Day(got) : null, e.ExtendedTo is { } extended ? "time to answer extended to " + LawText.Day(extended) : null, e.DocumentsAsked is { } asked ? "more documents asked for " + LawText.Day(asked) : null, e.DocumentsGiven is { } given ? "given " + LawText.Day(given) : null],
             LenderSought e => [e.Where],
             NoticeFiled e => [e.Instrument],
             StopPaymentReleased e => [e.Of is { } released ? Earlier(released) : null],

@@ -39,6 +39,7 @@ public sealed class SchemaTests
         "documents-asked-for-on-a-private-work",
         "documents-given-that-were-not-asked-for",
         "documents-given-before-they-were-asked-for",
+        "posted-by-a-day-before-it-was-posted",
     ];
 
     [Fact]

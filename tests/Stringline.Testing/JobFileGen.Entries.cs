@@ -158,7 +158,14 @@ public static partial class JobFileGen
             (Entry)new BondObjected { Index = at.Index, On = on, By = lender, NewBond = After(on, days) }),
         Gen.Select(When, SomeManner, MaybeValue(Day)).Select((on, manner, hearing) =>
             (Entry)new ReleasePetitionServed { Index = at.Index, On = on, Manner = manner, Hearing = hearing }),
-        Gen.Select(When, at.PartyList, MaybeValue(Day)).Select((on, to, posted) => (Entry)new StopWorkNoticeGiven { Index = at.Index, On = on, To = to, Posted = posted }),
+        Gen.Select(When, at.PartyList, MaybeValue(Day), MaybeValue(Gen.Int[0, 20])).Select((on, to, posted, days) => (Entry)new StopWorkNoticeGiven
+        {
+            Index = at.Index,
+            On = on,
+            To = to,
+            Posted = posted,
+            PostedBy = days is not { } later ? null : posted is { } first ? first.PlusDays(later) : on.Earliest?.PlusDays(-later),
+        }),
         Gen.Select(When, Gen.Enum<SuspensionNotice>(), SomeManner).Select((on, notice, manner) =>
             (Entry)new SuspensionNoticeSent { Index = at.Index, On = on, Notice = notice, Manner = manner }),
         Gen.Select(When, SomeManner).Select((on, manner) => (Entry)new SecurityDemanded { Index = at.Index, On = on, Manner = manner }),
@@ -175,8 +182,8 @@ public static partial class JobFileGen
             Gen.Select(When, SomeManner, MaybeValue(Day), MaybeValue(Positive), MaybeValue(Gen.Enum<ReleaseGround>())).Select((on, manner, by, amount, ground) =>
                 (Entry)new ReleaseAffidavitServed { Index = at.Index, On = on, Manner = manner, AnswerBy = by, Amount = amount, Ground = ground }),
             Gen.Select(When, Maybe(Line)).Select((on, number) => (Entry)new RightsActionFiled { Index = at.Index, On = on, Case = number }),
-            Gen.Select(When, SomeManner, Day).Select((on, manner, hearing) =>
-                (Entry)new HearingNoticed { Index = at.Index, On = on, Manner = manner, Hearing = hearing }),
+            Gen.Select(When, SomeManner, Day, at.PartyList, at.PartyIn(PartyCapacity.DirectContractor)).Select((on, manner, hearing, to, by) =>
+                (Entry)new HearingNoticed { Index = at.Index, On = on, Manner = manner, Hearing = hearing, To = to, By = by }),
             Gen.Select(When, MaybeValue(Positive)).Select((on, amount) => (Entry)new ReleaseOrdered { Index = at.Index, On = on, Amount = amount }),
         ];
         if (at.Parties.Count > 0)

@@ -143,6 +143,21 @@ internal sealed partial class EntryReading
         return done;
     }
 
+    private static StopWorkNoticeGiven StopWorkNoticeGiven(Fields fields, int index)
+    {
+        var given = new StopWorkNoticeGiven
+        {
+            Index = index,
+            On = When(fields),
+            To = fields.PartyIds("to"),
+            Posted = fields.Day("posted"),
+            PostedBy = fields.Day("postedBy"),
+        };
+        if (given is { Posted: { } first, PostedBy: { } last })
+            NotBefore(fields, "postedBy", last, DayFact.On(first), "the first day on which it can have been posted");
+        return given;
+    }
+
     private static SecurityProvided SecurityProvided(Fields fields, int index)
     {
         var provided = new SecurityProvided
@@ -176,8 +191,15 @@ internal sealed partial class EntryReading
         Proof = fields.Truth("proof"),
     };
 
-    private static HearingNoticed HearingNoticed(Fields fields, int index) =>
-        new() { Index = index, On = When(fields), Manner = Manner(fields), Hearing = fields.RequiredDay("hearing") };
+    private static HearingNoticed HearingNoticed(Fields fields, int index) => new()
+    {
+        Index = index,
+        On = When(fields),
+        Manner = Manner(fields),
+        Hearing = fields.RequiredDay("hearing"),
+        To = fields.PartyIds("to"),
+        By = fields.PartyId("by", PartyCapacity.DirectContractor),
+    };
 
     private static ReleaseOrdered ReleaseOrdered(Fields fields, int index) =>
         new() { Index = index, On = When(fields), Amount = fields.Money("amount", MoneyRange.AboveZero) };

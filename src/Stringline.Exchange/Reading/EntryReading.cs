@@ -95,7 +95,7 @@ internal sealed partial class EntryReading(Source source)
             "final-decision-served" => new FinalDecisionServed { Index = index, On = When(fields) },
             "claim-request-made" => ClaimRequestMade(fields, index),
             "claim-request-answered" => new ClaimRequestAnswered { Index = index, On = When(fields), Presented = fields.Truth("presented") },
-            "stop-work-notice-given" => new StopWorkNoticeGiven { Index = index, On = When(fields), To = fields.PartyIds("to"), Posted = fields.Day("posted") },
+            "stop-work-notice-given" => StopWorkNoticeGiven(fields, index),
             "suspension-notice-sent" => new SuspensionNoticeSent { Index = index, On = When(fields), Notice = (SuspensionNotice)fields.RequiredWord("notice", JobFileWords.SuspensionNotice), Manner = Manner(fields) },
             "security-demanded" => new SecurityDemanded { Index = index, On = When(fields), Manner = Manner(fields) },
             "security-provided" => SecurityProvided(fields, index),

@@ -74,6 +74,7 @@ internal static partial class EntryWriting
             case StopWorkNoticeGiven e:
                 json.SomeTexts("to", e.To);
                 json.Day("posted", e.Posted);
+                json.Day("postedBy", e.PostedBy);
                 return true;
             case SuspensionNoticeSent e:
                 json.WriteString("notice", JobFileWords.Word(e.Notice));
@@ -107,6 +108,8 @@ internal static partial class EntryWriting
             case HearingNoticed e:
                 json.Manner(e.Manner);
                 json.Day("hearing", e.Hearing);
+                json.SomeTexts("to", e.To);
+                json.Text("by", e.By);
                 return true;
             case ReleaseOrdered e:
                 json.Money("amount", e.Amount);

@@ -229,8 +229,11 @@ public sealed record StopWorkNoticeGiven : Entry
     /// <summary>Party ids to whom it, or a copy, was given; empty where the file does not say.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
 
-    /// <summary>The day on which notice of intent was posted at the site and at its main office (Civ. Code § 8834(a)); null where the file does not say.</summary>
+    /// <summary>The day on which notice of intent was posted at the site and at its main office (Civ. Code § 8834(a)), the first it can be where that is in doubt; null where the file does not say.</summary>
     public LocalDate? Posted { get; init; }
+
+    /// <summary>The last day on which it can have been posted; null where the day is known, or the file says nothing of it.</summary>
+    public LocalDate? PostedBy { get; init; }
 }
 
 /// <summary>Which of the two notices goes before work is suspended under the claims procedure of private work (Civ. Code § 8850(k)).</summary>

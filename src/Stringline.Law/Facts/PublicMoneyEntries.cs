@@ -55,6 +55,12 @@ public sealed record RightsActionFiled : Entry
 /// <summary>Notice of the hearing was given (Civ. Code § 9408(b), (c)).</summary>
 public sealed record HearingNoticed : Entry
 {
+    /// <summary>Party ids to whom it was given; empty where the file does not say. The claimant is none of them.</summary>
+    public IReadOnlyList<string> To { get; init; } = [];
+
+    /// <summary>The id of the direct contractor who moved and gave it; null where the claimant did, or the file does not say.</summary>
+    public string? By { get; init; }
+
     /// <summary>How; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
 

@@ -120,24 +120,30 @@ public static class StopWork
     {
         var give = LocalDate.Max(facts.AsOf, notice.Readings[0].Day);
         var papers = facts.All<StopWorkNoticeGiven>();
-        var given = facts.FirstDayOf<StopWorkNoticeGiven>();
+        var paper = papers.Count > 0 ? papers[^1] : null;
+        var given = paper is null ? null : Days.Of(paper.On);
         var last = Period.LookBack(given?.Earliest ?? notice.Readings[0].Day, PostingDays);
-        var posted = papers.Count > 0 ? papers[0].Posted : null;
+        var posted = paper is null ? default : Posted.Of(paper);
         List<Reading> readings = [new Reading("five days before the notice", last)];
         return new Finding
         {
             Id = "stop-work.posting",
             Title = "Notice to stop work: post notice of intent",
-            Standing = notice.Standing == Standing.Lost ? Standing.Lost : given is null ? Standing.Open : posted <= last ? Standing.Done : Standing.InDoubt,
+            Standing = notice.Standing == Standing.Lost ? Standing.Lost : given is null ? Standing.Open : posted.InTime(last) == Verdict.Yes ? Standing.Done : Standing.InDoubt,
             Readings = readings,
             Band = Deadline.Band(readings),
             Why =
             [
                 Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least 5 days before giving the notice, by {last} for a notice on {given?.Earliest ?? notice.Readings[0].Day}; posted today, the notice may be given from {LocalDate.Max(give, facts.AsOf.PlusDays(PostingDays))}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
                 Reason.Of("Civ. Code § 8838(a)", $"Who stops work without this posting and the notice is liable for the delay."),
-                .. posted is { } day ? (Reason[])[Reason.Of("Civ. Code § 8834(a)", day <= last ? $"Posted {day}, in time." : (FormattableString)$"Posted {day}, less than 5 days before the notice: leave it posted, and give the notice again.", [papers[0]])] : [],
+                .. posted.InTime(last) switch
+                {
+                    Verdict.Yes => (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, in time.", [paper!])],
+                    Verdict.No => [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, less than 5 days before the notice: leave it posted, and give the notice again.", [paper!])],
+                    _ => posted.IsTold ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, which may be less than 5 days before the notice: leave it posted, and give the notice again.", [paper!])] : [],
+                },
             ],
-            Questions = given is null || posted is not null ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {LawText.IsoDay(last)}? Without it there is no shield. (stop-work-notice-given.posted)") { Corrects = papers[0] }],
+            Questions = given is null || (posted.IsTold && posted.InTime(last) != Verdict.Open) ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {LawText.IsoDay(last)}? Without it there is no shield. (stop-work-notice-given.posted)") { Corrects = paper }],
         };
     }
 
@@ -152,7 +158,8 @@ public static class StopWork
         var paper = papers[^1];
         var first = Period.FirstDayAfter(given.Latest, NoticeDays);
         var tooEarly = given.Earliest < notice.Readings[0].Day;
-        var postedLate = paper.Posted > Period.LookBack(given.Earliest, PostingDays);
+        var posted = Posted.Of(paper);
+        var postedLate = posted.IsTold && posted.InTime(Period.LookBack(given.Earliest, PostingDays)) != Verdict.Yes;
         var unserved = facts.Job.In(PartyCapacity.Owner).Count > 0 && paper.To.Count > 0 && !Reached(facts, paper, PartyCapacity.Owner);
         var untold = paper.To.Count == 0 ? [] : facts.Job.Parties.Where(p => p.Capacity == PartyCapacity.Subcontractor && !paper.To.Contains(p.Id)).ToArray();
         List<Reading> readings = [new Reading("the eleventh day after the notice", first)];
@@ -169,11 +176,28 @@ public static class StopWork
                 Reason.Of("Civ. Code § 8830", $"The notice was given {given}; unless {notice.Amount ?? 0m} is paid within 10 days after it, work may stop from {first}.", [paper]),
                 Reason.Of("Civ. Code § 8844(a)", $"From that day the contractor, its surety or the owner may also have the superior court decide in an expedited proceeding what is due."),
                 .. tooEarly ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice was given before {notice.Readings[0].Day}, too early: give it again.", [paper])] : [],
-                .. postedLate ? (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Notice of intent was posted {paper.Posted!.Value}, less than 5 days before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
+                .. postedLate ? (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Notice of intent was posted {posted}, {(posted.InTime(Period.LookBack(given.Earliest, PostingDays)) == Verdict.No ? "" : "perhaps ")}less than 5 days before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
                 .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.", [paper])] : [],
                 .. untold.Select(p => Reason.Of("Civ. Code § 8834(b)", $"No copy to {p.Name}: one goes to every subcontractor with whom there is a direct contract, on the same day.", [paper])),
             ],
             Questions = paper.To.Count == 0 ? [new Question("To whom was the stop work notice given, and to whom a copy? (stop-work-notice-given.to)") { Corrects = paper }] : [],
+        };
+    }
+
+    /// <summary>When notice of intent was posted: a day, or one in doubt of which the first, the last or both ends are told.</summary>
+    private readonly record struct Posted(LocalDate? First, LocalDate? Last)
+    {
+        public bool IsTold => First is not null || Last is not null;
+
+        public static Posted Of(StopWorkNoticeGiven paper) => new(paper.Posted, paper.PostedBy ?? paper.Posted);
+
+        public Verdict InTime(LocalDate last) => Last <= last ? Verdict.Yes : First > last ? Verdict.No : Verdict.Open;
+
+        public override string ToString() => (First, Last) switch
+        {
+            ({ } first, { } until) => new Days(first, until).ToString(),
+            (_, { } until) => $"by {LawText.Day(until)}",
+            _ => "",
         };
     }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PublicWork;
@@ -20,14 +21,24 @@ internal static class SummaryReleaseInCourt
             findings.Add(Order(orders[^1]));
         else if (kept || facts.All<RightsActionFiled>().Count > 0)
             findings.Add(RightsAction(facts));
+        if (orders.Count == 0 && Hearing(facts) is { } hearing)
+            findings.Add(hearing);
+    }
+
+    // The first notice that is as the section asks, else the last: one may be given again.
+    private static Finding? Hearing(FactsAsOf facts)
+    {
+        Finding? last = null;
         foreach (var noticed in facts.All<HearingNoticed>())
         {
-            if (orders.Count == 0 && Days.Of(noticed.On) is { } on)
-            {
-                findings.Add(HearingNotice(noticed, on));
-                return;
-            }
+            if (Days.Of(noticed.On) is not { } on)
+                continue;
+            last = HearingNotice(facts, noticed, on);
+            if (last.Standing == Standing.Kept)
+                break;
         }
+
+        return last;
     }
 
     /// <summary>Either side may bring an action for a declaration of rights and move for a determination; no day is set.</summary>
@@ -47,12 +58,14 @@ internal static class SummaryReleaseInCourt
     /// <summary>Notice of the hearing is given not less than five days before it; by mail it is complete only on the fifth day after deposit, in spite of Civ. Code § 8116.</summary>
     [Rule("Civ. Code § 9408(b)")]
     [Rule("Civ. Code § 9408(c)")]
-    private static Finding HearingNotice(HearingNoticed noticed, Days on)
+    private static Finding HearingNotice(FactsAsOf facts, HearingNoticed noticed, Days on)
     {
         var last = noticed.Hearing.PlusDays(-NoticeDays);
         var byHand = on.Latest <= last;
         var byMail = on.Latest.PlusDays(MailDays) <= last;
-        var isGood = noticed.Manner is Manner.Personal ? byHand : byMail;
+        var isNotice = noticed.Manner is not { } manner || Giving.IsGood(manner);
+        var untold = Untold(facts, noticed);
+        var isGood = isNotice && untold.Count == 0 && (noticed.Manner is Manner.Personal ? byHand : byMail);
         var hearing = new Reading("the day of the hearing", noticed.Hearing);
         return new Finding
         {
@@ -61,9 +74,36 @@ internal static class SummaryReleaseInCourt
             Standing = isGood ? Standing.Kept : Standing.InDoubt,
             Readings = [hearing],
             Band = new Band(hearing, hearing),
-            Why = [Reason.Of("Civ. Code § 9408(b)", $"Not less than five days' notice of the hearing is given to the public entity and to the other party, by {last}; by mail it is complete on the fifth day after deposit (Civ. Code § 9408(c)), so it is mailed by {last.PlusDays(-MailDays)}. Given {on}.", [noticed])],
-            Questions = noticed.Manner is null && byHand && !byMail ? [new Question("How was notice of the hearing given? By hand it is in time, by mail it is not. (hearing-noticed.manner)") { Corrects = noticed }] : [],
+            Why =
+            [
+                Reason.Of("Civ. Code § 9408(b)", $"Not less than five days' notice of the hearing is given to the public entity and to the other party, by {last}; by mail it is complete on the fifth day after deposit (Civ. Code § 9408(c)), so it is mailed by {last.PlusDays(-MailDays)}. Given {on}.", [noticed]),
+                .. isNotice ? (Reason[])[] : [Reason.Of("Civ. Code § 9408(c)", $"The notice was given in no manner of Civ. Code §§ 8106 and 8110: give it again.", [noticed])],
+                .. untold.Select(party => Reason.Of("Civ. Code § 9408(b)", $"No notice to {party.Name} is shown: it goes to the public entity and to the other party.", [noticed])),
+            ],
+            Questions =
+            [
+                .. noticed.Manner is null && byHand && !byMail ? (Question[])[new Question("How was notice of the hearing given? By hand it is in time, by mail it is not. (hearing-noticed.manner)") { Corrects = noticed }] : [],
+                .. noticed.To.Count == 0 ? (Question[])[new Question("To whom was notice of the hearing given? It goes to the public entity and to the other party. (hearing-noticed.to)") { Corrects = noticed }] : [],
+                .. noticed.By is null && untold.Any(static party => party.Capacity == PartyCapacity.DirectContractor)
+                    ? (Question[])[new Question("Did the direct contractor itself move for the hearing and give the notice? Then the other party is the claimant. (hearing-noticed.by)") { Corrects = noticed }] : [],
+            ],
         };
+    }
+
+    // Whom the notice did not reach, where the file says whom it did: the public entity, and the direct contractor unless that one gave it.
+    [Rule("Civ. Code § 9408(b)")]
+    private static List<Party> Untold(FactsAsOf facts, HearingNoticed noticed)
+    {
+        if (noticed.To.Count == 0)
+            return [];
+        var untold = new List<Party>();
+        foreach (var party in facts.Job.Parties)
+        {
+            if ((party.Capacity == PartyCapacity.PublicEntity || (party.Capacity == PartyCapacity.DirectContractor && noticed.By is null)) && !noticed.To.Contains(party.Id))
+                untold.Add(party);
+        }
+
+        return untold;
     }
 
     /// <summary>The order settles whether the entity withholds further; it binds nobody as to the payment bond or the debt.</summary>

@@ -156,6 +156,36 @@ public sealed class StopWorkTests
         Assert.Equal(posted == "2026-08-02", on.Get("stop-work.first-day").Says("give the notice again"));
     }
 
+    // A day in doubt: told by its ends, or by the last of them alone. In time is what ends by the 1st, too late what begins after it.
+    [Theory]
+    [InlineData("2026-07-20", "2026-08-01", Standing.Done, Standing.Open, "between 2026-07-20 (Mon) and 2026-08-01 (Sat), in time")]
+    [InlineData(null, "2026-08-01", Standing.Done, Standing.Open, "by 2026-08-01 (Sat), in time")]
+    [InlineData("2026-07-20", "2026-08-02", Standing.InDoubt, Standing.InDoubt, "which may be less than 5 days")]
+    [InlineData(null, "2026-08-02", Standing.InDoubt, Standing.InDoubt, "which may be less than 5 days")]
+    [InlineData("2026-08-02", "2026-08-04", Standing.InDoubt, Standing.InDoubt, ", less than 5 days")]
+    [Proves("Civ. Code § 8834(a)")]
+    [Proves("Civ. Code § 8838(a)")]
+    public void A_posting_on_a_day_in_doubt_is_judged_by_both_ends(string? posted, string? by, Standing posting, Standing stop, string says)
+    {
+        var on = Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.")
+            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner", "framer"], Posted = posted is null ? null : Day(posted), PostedBy = by is null ? null : Day(by) }).On("2026-08-20");
+        Assert.Equal((posting, stop), (on.Get("stop-work.posting").Standing, on.Get("stop-work.first-day").Standing));
+        Assert.True(on.Get("stop-work.posting").Says(says));
+        Assert.Equal(says.StartsWith("which may", StringComparison.Ordinal), on.Get("stop-work.posting").Asks("(stop-work-notice-given.posted)"));
+        Assert.Equal(says.StartsWith("which may", StringComparison.Ordinal), on.Get("stop-work.first-day").Says("perhaps less than 5 days"));
+    }
+
+    // "Give the notice again": the one given last is the one before which it must have been posted.
+    [Fact]
+    [Proves("Civ. Code § 8834(a)")]
+    public void A_notice_given_again_is_judged_by_its_own_day()
+    {
+        var on = Job().Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner"], Posted = Day("2026-08-04") })
+            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-10"), To = ["owner"], Posted = Day("2026-08-04") }).On("2026-08-21");
+        Assert.Equal((Standing.Done, Standing.Open), (on.Get("stop-work.posting").Standing, on.Get("stop-work.first-day").Standing));
+        Assert.Equal(["2026-08-05"], on.Get("stop-work.posting").DaysOf());
+    }
+
     [Fact]
     [Proves("Civ. Code § 8832")]
     [Proves("Civ. Code § 8834(b)")]

@@ -124,6 +124,49 @@ public sealed class SummaryReleaseDaysTests
     private static JobBuilder Noticed(JobBuilder job, string on, Manner? manner, string hearing = "2026-01-14") =>
         job.Add(i => new HearingNoticed { Index = i, On = When(on), Manner = manner, Hearing = Day(hearing) });
 
+    // § 9408(b): "to the public entity and to the other party", which is the direct contractor, or the claimant where the direct contractor moved.
+    [Theory]
+    [InlineData("", null, Standing.Kept, "", true, false)]
+    [InlineData("city direct", null, Standing.Kept, "", false, false)]
+    [InlineData("direct", null, Standing.InDoubt, "No notice to City of Davis", false, false)]
+    [InlineData("city", null, Standing.InDoubt, "No notice to Brushline Builders Inc.", false, true)]
+    [InlineData("city", "direct", Standing.Kept, "", false, false)]
+    [InlineData("sub", "direct", Standing.InDoubt, "No notice to City of Davis", false, false)]
+    [Proves("Civ. Code § 9408(b)")]
+    public void Notice_of_the_hearing_goes_to_the_entity_and_the_other_party(string to, string? by, Standing expected, string says, bool asksTo, bool asksBy)
+    {
+        var notice = Noticed(Answer(Served()), "2026-01-06", Manner.Personal).Which(e => (HearingNoticed)e with { To = to.Length == 0 ? [] : to.Split(' '), By = by })
+            .On("2026-01-12").Get("summary-release.hearing-notice");
+        Assert.Equal(expected, notice.Standing);
+        Assert.True(notice.Says(says));
+        Assert.Equal((asksTo, asksBy), (notice.Asks("(hearing-noticed.to)"), notice.Asks("(hearing-noticed.by)")));
+    }
+
+    // § 9408(c): "shall comply with the requirements of Chapter 2": by hand, by mail with a record, or left and mailed.
+    [Theory]
+    [InlineData(Manner.CertifiedMail, Standing.Kept)]
+    [InlineData(Manner.Substituted, Standing.Kept)]
+    [InlineData(Manner.Email, Standing.InDoubt)]
+    [InlineData(Manner.FirstClassMail, Standing.InDoubt)]
+    [Proves("Civ. Code § 9408(c)")]
+    public void Notice_of_the_hearing_is_given_as_notices_are(Manner manner, Standing expected)
+    {
+        var notice = Noticed(Answer(Served()), "2026-01-02", manner).On("2026-01-12").Get("summary-release.hearing-notice");
+        Assert.Equal(expected, notice.Standing);
+        Assert.Equal(expected == Standing.InDoubt, notice.Says("give it again"));
+    }
+
+    // One given again in time takes the place of one that was not; else the last is told.
+    [Theory]
+    [InlineData("2026-01-12", "2026-01-21", Standing.Kept, "2026-01-21")]
+    [InlineData("2026-01-12", "2026-01-16", Standing.InDoubt, "2026-01-16")]
+    [Proves("Civ. Code § 9408(b)")]
+    public void A_notice_of_a_hearing_given_again_counts(string again, string hearing, Standing expected, string told)
+    {
+        var notice = Noticed(Noticed(Answer(Served()), "2026-01-10", Manner.Personal), again, Manner.Personal, hearing).On("2026-01-12").Get("summary-release.hearing-notice");
+        Assert.Equal((expected, told), (notice.Standing, Assert.Single(notice.DaysOf())));
+    }
+
     [Fact]
     [Proves("Civ. Code § 9412(c)")]
     public void One_notice_of_a_hearing_is_told_and_none_once_the_court_has_ordered()

@@ -65,7 +65,8 @@ internal static class DisputeForms
             Fields =
             [
                 Usual.MaybeTo("To whom it, or a copy, went"),
-                new("posted", "Notice of intent posted at the site and its main office on", Answer.Day),
+                new("posted", "Notice of intent posted at the site and its main office on", Answer.Day) { Hint = "the first day it can have been, where that is in doubt" },
+                new("postedBy", "Posted by that day at the latest", Answer.Day) { Hint = "only where the day is in doubt" },
             ],
         },
         new("suspension-notice-sent", "Notice before suspending work sent", Group, "Under the claim procedure of 2026, on private works: the notice that payment is due, and thirty days after it the ten-day notice of intent to stop work. Both go by registered or certified mail with return receipt requested.")

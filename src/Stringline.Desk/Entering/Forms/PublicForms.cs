@@ -1,4 +1,5 @@
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 
 namespace Stringline.Desk.Entering.Forms;
 
@@ -34,7 +35,14 @@ internal static class PublicForms
         },
         new("hearing-noticed", "Notice of the hearing given", Group, "The day of the hearing on the money held was told.")
         {
-            Fields = [new("hearing", "The hearing is on", Answer.Day) { Required = true }, Usual.MaybeManner()], Section = "Civ. Code § 9408(b), (c)",
+            Fields =
+            [
+                new("hearing", "The hearing is on", Answer.Day) { Required = true },
+                Usual.MaybeTo("To whom it was given"),
+                Usual.MaybeManner(),
+                new("by", "Which direct contractor gave it", Answer.Party) { Among = PartyCapacity.DirectContractor, Hint = "nothing where you gave it" },
+            ],
+            Section = "Civ. Code § 9408(b), (c)",
         },
         new("release-ordered", "The court decided on the money held", Group, "It set money free, or denied it.")
         {

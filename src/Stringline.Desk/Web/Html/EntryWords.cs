@@ -131,7 +131,7 @@ internal static class EntryWords
             ContractEnded e => [End(e.How), e.ByPayer is { } payer ? payer ? "by the one who hired" : "by the claimant" : null],
             ConferenceDemanded e => [By(e.Manner)],
             ClaimRequestAnswered e => [e.Presented is { } presented ? presented ? "presented" : "not presented" : null],
-            StopWorkNoticeGiven e => [To(e.To), e.Posted is { } posted ? "posted " + LawText.Day(posted) : null],
+            StopWorkNoticeGiven e => [To(e.To), e.Posted is { } posted ? "posted " + LawText.Day(posted) : null, e.PostedBy is { } latest ? "posted by " + LawText.Day(latest) + " at the latest" : null],
             SuspensionNoticeSent e => [By(e.Manner)],
             SecurityDemanded e => [By(e.Manner)],
             DisputedWorkDone e => [e.Accepted is { } yes ? "accepted " + LawText.Day(yes) : null, e.Rejected is { } no ? "rejected " + LawText.Day(no) : null],
@@ -139,7 +139,7 @@ internal static class EntryWords
             ReleaseAffidavitServed e => [By(e.Manner), e.AnswerBy is { } by ? "answer by " + LawText.Day(by) : null],
             CounteraffidavitServed e => [To(e.To), By(e.Manner)],
             RightsActionFiled e => [e.Case],
-            HearingNoticed e => ["hearing " + LawText.Day(e.Hearing), By(e.Manner)],
+            HearingNoticed e => ["hearing " + LawText.Day(e.Hearing), To(e.To), By(e.Manner), e.By is { } mover ? "given by " + Named(mover) : null],
             _ => [],
         });
     }

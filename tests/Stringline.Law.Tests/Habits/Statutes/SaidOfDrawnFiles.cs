@@ -64,7 +64,7 @@ internal static partial class SaidOfDrawnFiles
 
     // What the draws may never make: a public utility, ten dollars paid with a notice, a claim that outlives its article, a design professional's
     // lien that was paid, a part of a claim that is not
-    // disputed, disputed work that was accepted.
+    // disputed, disputed work that was accepted, a lender that objects to a bond.
     private static IEnumerable<(JobFile Job, LocalDate AsOf)> Seldom =>
     [
         (new JobBuilder().Role(ClaimantRole.Subcontractor).Work(w => w with { PublicUtility = true }).HirerPaid("2026-03-16", 12_000m).Build(), new(2026, 6, 1)),
@@ -76,6 +76,8 @@ internal static partial class SaidOfDrawnFiles
             .Add(i => new ConferenceHeld { Index = i, On = JobBuilder.When("2026-08-03") }).Build(), new(2026, 8, 10)),
         (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2026-06-01", "2026-06-03", 500m)
             .Add(i => new DisputeClaimAnswered { Index = i, On = JobBuilder.When("2026-06-15"), Undisputed = 200m }).Build(), new(2026, 10, 10)),
+        (new JobBuilder().Lender().Furnished("2026-03-02", 500m).Notice("2026-03-04", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven("2026-03-10", 500m, true, "bank")
+            .Add(i => new BondObjected { Index = i, On = JobBuilder.When("2026-03-16"), By = "bank" }).Build(), new(2026, 3, 20)),
         (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Add(i => new DisputedWorkDone { Index = i, On = JobBuilder.When("2026-06-01"), Accepted = new LocalDate(2026, 6, 4) }).Build(), new(2026, 8, 10)),
     ];
 

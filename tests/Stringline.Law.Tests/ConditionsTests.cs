@@ -14,7 +14,8 @@ public sealed class ConditionsTests
     private static readonly (string Needed, string[] By, string Section)[] Needs =
     [
         ("licence", ["claim-of-lien.last-day", "enforcement.last-day", "stop-payment-notice.last-day", "stop-payment-notice.amount", "stop-payment-notice.action-last-day",
-            "payment-bond.notice-last-day", "payment-bond.action-last-day", "payment-bond.amount", "prompt-payment.progress", "retention.due"], "Bus. & Prof. Code § 7031(a)"),
+            "payment-bond.notice-last-day", "payment-bond.action-last-day", "payment-bond.amount", "prompt-payment.progress", "retention.due",
+            "retention.disputed-work-payment", "dispute-claim.undisputed-part"], "Bus. & Prof. Code § 7031(a)"),
         ("preliminary-notice.last-day", ["claim-of-lien.last-day", "enforcement.last-day", "stop-payment-notice.last-day", "stop-payment-notice.action-last-day", "stop-payment-notice.amount"], "Civ. Code §§ 8200(c), 8508(a), 9300(c)"),
         ("claim-of-lien.last-day", ["enforcement.last-day", "credit.last-day", "credit.enforcement-last-day"], "Civ. Code §§ 8412, 8414, 8460"),
         ("stop-payment-notice.last-day", ["stop-payment-notice.amount", "stop-payment-notice.action-first-day", "stop-payment-notice.action-last-day"], "Civ. Code §§ 8508(b), 8550, 9356, 9502"),

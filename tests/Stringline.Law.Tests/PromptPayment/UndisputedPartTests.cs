@@ -72,6 +72,15 @@ public sealed class UndisputedPartTests
     public void It_is_owed_to_one_whose_claim_the_procedure_governs(ClaimantRole role, string hiredBy, string? made, Manner manner, Standing? expected) =>
         Assert.Equal(expected, Find(Answered(Job(role, hiredBy, made, manner)), "2026-08-10")?.Standing);
 
+    // Without a license no action lies for any compensation.
+    [Fact]
+    [Proves("Bus. & Prof. Code § 7031(a)")]
+    public void It_is_lost_without_a_license()
+    {
+        var on = Answered(Job().Furnished("2026-03-02", 5_200m).Claimant(c => c with { License = new License { Required = true, Never = true } }).Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Accepted = Day("2026-06-04") })).On("2026-08-10");
+        Assert.Equal((Standing.Lost, Standing.Lost), (on.Get("dispute-claim.undisputed-part").Standing, on.Get("retention.disputed-work-payment").Standing));
+    }
+
     [Fact]
     [Proves("Civ. Code § 8850(d)")]
     public void Nothing_is_owed_that_is_disputed_or_was_stated_on_a_day_unknown()

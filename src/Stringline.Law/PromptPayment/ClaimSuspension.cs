@@ -78,13 +78,12 @@ internal static class ClaimSuspension
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="claim">The claim.</param>
-    /// <param name="statement">The owner's statement, counted from the day on which it received the claim; called where that day is told.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule(Section, Since = "2026-01-01", Until = "2029-12-31")]
-    public static Finding? OfSubcontractor(FactsAsOf facts, DisputeClaimSent claim, Func<Finding> statement, OpenDays calendar)
+    public static Finding? OfSubcontractor(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var presented = facts.All<ClaimRequestAnswered>() is { Count: > 0 } answers && answers[^1].Presented == true;
-        return presented && claim.Received is not null ? Of(facts, claim, statement(), calendar) : new Finding
+        return presented && claim.Received is not null ? Of(facts, claim, PrivateClaim.OwnersStatement(facts, claim, calendar), calendar) : new Finding
         {
             Id = Id,
             Title = Title,

@@ -33,7 +33,7 @@ internal static class PrivateClaim
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
         {
             findings.Add(ThroughTheContractor(facts, claim));
-            if (ClaimSuspension.OfSubcontractor(facts, claim, () => OwnersStatement(facts, claim, calendar), calendar) is { } stop)
+            if (ClaimSuspension.OfSubcontractor(facts, claim, calendar) is { } stop)
                 findings.Add(stop);
             return;
         }
@@ -92,7 +92,7 @@ internal static class PrivateClaim
     [Rule("Civ. Code § 8850(d)", Since = "2026-01-01", Until = "2029-12-31")]
     [Rule("Civ. Code § 8850(g)", Since = "2026-01-01", Until = "2029-12-31")]
     [Rule("Civ. Code § 8851", Since = "2026-01-01")]
-    private static Finding OwnersStatement(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
+    public static Finding OwnersStatement(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var day = claim.Received ?? claim.On.Latest!.Value;
         var thirtieth = Period.LastDay(day, StatementDays);

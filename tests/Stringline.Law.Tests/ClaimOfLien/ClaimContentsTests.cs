@@ -1,5 +1,7 @@
+using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Time;
 
 namespace Stringline.Law.Tests.ClaimOfLien;
 
@@ -45,6 +47,21 @@ public sealed class ClaimContentsTests
         var on = Recorded(Recorded(Job(), "2025-11-20", "its verification", "first"), anew, null, "second").On("2026-02-05");
         Assert.Equal(expected, on.Get("claim-of-lien.last-day").Standing);
     }
+
+    // Of any job: no claim that lacks something keeps the right, and none is lost by it.
+    [Fact]
+    [Proves("Civ. Code § 8416(a)")]
+    public void What_claims_lack_keeps_nothing_and_loses_nothing() =>
+        Gen.Select(LienJobGen.HalfAYear.Private, LienJobGen.HalfAYear.AsOf).Where(t => t.Item1.Entries.Any(static e => e is ClaimRecorded)).Sample(
+            asked =>
+            {
+                Standing Of(string? lacks) => Assessment.Of(asked.Item1 with { Entries = [.. asked.Item1.Entries.Select(e => e is ClaimRecorded claim ? claim with { Lacks = lacks } : e)] }, asked.Item2, OpenDays.Statutory)
+                    .Find("claim-of-lien.last-day")!.Standing;
+                var (whole, lacking) = (Of(null), Of("its verification"));
+                Assert.NotEqual(Standing.Kept, lacking);
+                Assert.True(whole == Standing.Lost || lacking != Standing.Lost, $"{whole}, {lacking}");
+            },
+            print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Times.AtMost(1000));
 
     // A converted lien is recorded as a mechanics lien (§ 8319(a)(4)); a design professional's lien is made by its recording (§ 8306(a)).
     [Theory]

@@ -65,6 +65,18 @@ public sealed class PublicClaimTests
         Assert.Equal(meeting is null && expected == Standing.Open, statement.Asks("(dispute-claim-sent.nextMeeting)"));
     }
 
+    // Neither an extension nor a meeting, on whatever day, leaves the entity less time than the 45 days.
+    [Fact]
+    [Proves("Pub. Contract Code § 9204(d)(1)")]
+    public void No_extension_and_no_meeting_shortens_the_time()
+    {
+        for (var day = Day("2026-06-01"); day < Day("2026-10-01"); day = day.PlusDays(1))
+        {
+            foreach (var change in (Func<DisputeClaimSent, DisputeClaimSent>[])[e => e with { ExtendedTo = day }, e => e with { NextMeeting = day }])
+                Assert.True(Statement(Claim(Job(), "2026-06-01", "2026-06-03").Which(e => change((DisputeClaimSent)e)), "2026-06-10").Readings[^1].Day >= Day("2026-07-20"), LawText.IsoDay(day));
+        }
+    }
+
     // Without § 9204, § 20104.2 knows neither.
     [Fact]
     [Proves("Pub. Contract Code § 20104.2")]

@@ -30,7 +30,7 @@ internal static class ClaimSuspension
         if (answered is null)
             due = statement.Readings[0].Day.PlusDays(1);
         else if (answered is { Undisputed: > 0, On.Latest: { } on })
-            due = calendar.RollForwardOnAnyList(Period.LastDay(on, UndisputedPart.PaymentDays)).PlusDays(1);
+            due = calendar.RollForwardOnAnyList(Period.LastDay(on, ClaimTimes.PaymentDays)).PlusDays(1);
         else
             return null;
         var told = NoticeSent.Of(facts, SuspensionNotice.PaymentDue, due);

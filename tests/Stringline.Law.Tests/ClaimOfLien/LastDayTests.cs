@@ -310,7 +310,8 @@ public sealed class LastDayTests
     [InlineData(null, new[] { "2026-07-12" })]
     [InlineData("2026-06-01", new[] { "2026-07-12" })]
     [InlineData("2026-05-01", new string[0])] // by its own word it came too late
-    [Proves("Civ. Code § 8186(b)")]
+    [Proves("Civ. Code § 8412(b)")]
+    [Proves("Civ. Code § 8414(b)(2)")]
     public void A_notice_for_one_contract_is_planned_on_while_the_whole_work_awaits_acceptance(string? states, string[] expected)
     {
         var job = new JobBuilder().Role(ClaimantRole.Laborer).Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-06-04", 10m).OwnerRecorded("2026-06-12", contractOf: "direct", states: states);

@@ -12,7 +12,9 @@ internal static class Conditions
     /// A condition, and what needs it: the findings of those ids, or, where one ends in a dot, all whose ids begin with it. In this order, so
     /// that what falls takes along what needs it in turn.
     /// </summary>
-    internal static IReadOnlyList<Condition> Table { get; } =
+    internal static IReadOnlyList<Condition> Table => InOrder;
+
+    private static readonly Condition[] InOrder =
     [
         // Without a license no action lies for any compensation (Bus. & Prof. Code § 7031(a)). Federal work is left out: its bond is a
         // federal remedy, to which the State's bar was held not to apply (Technica v. Carolina Casualty (9th Cir. 2014) 749 F.3d 1149, from memory).
@@ -74,34 +76,47 @@ internal static class Conditions
     /// <summary>Makes every finding no better than what it needs, in its place.</summary>
     internal static void Apply(List<Finding> findings)
     {
-        foreach (var condition in Table)
+        // Most findings are neither lost nor in doubt, and their names need not be looked at for each condition.
+        var failing = new List<int>(findings.Count);
+        for (var i = 0; i < findings.Count; i++)
         {
-            if (Failing(findings, condition.Needed) is not { } needed)
+            if (Fails(findings[i]))
+                failing.Add(i);
+        }
+
+        foreach (var condition in InOrder)
+        {
+            if (Among(findings, failing, condition.Needed) is not { } needed)
                 continue;
-            Limit(findings, needed, needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo, needed.Standing);
+            Limit(findings, failing, needed, needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo, needed.Standing);
             if (needed.Standing == Standing.Lost)
-                Limit(findings, needed, condition.DoubtIfLost, Standing.InDoubt);
+                Limit(findings, failing, needed, condition.DoubtIfLost, Standing.InDoubt);
         }
     }
 
-    private static void Limit(List<Finding> findings, Finding needed, IReadOnlyList<string> by, Standing standing)
+    private static bool Fails(Finding finding) => finding.Standing is Standing.Lost or Standing.InDoubt;
+
+    private static void Limit(List<Finding> findings, List<int> failing, Finding needed, IReadOnlyList<string> by, Standing standing)
     {
         if (by.Count == 0)
             return;
         for (var i = 0; i < findings.Count; i++)
         {
-            if (IsAmong(findings[i].Id, by) && findings[i].Id != needed.Id)
-                findings[i] = Limited(findings[i], needed, standing);
+            var finding = findings[i];
+            if (!IsAmong(finding.Id, by) || finding.Id == needed.Id)
+                continue;
+            findings[i] = Limited(finding, needed, standing);
+            if (!Fails(finding) && Fails(findings[i]))
+                failing.Add(i);
         }
     }
 
-    // Most findings are neither lost nor in doubt: their names need not be looked at.
-    private static Finding? Failing(List<Finding> findings, string id)
+    private static Finding? Among(List<Finding> findings, List<int> failing, string id)
     {
-        foreach (var finding in findings)
+        foreach (var place in failing)
         {
-            if (finding.Standing is Standing.Lost or Standing.InDoubt && finding.Id == id)
-                return finding;
+            if (findings[place].Id == id)
+                return findings[place];
         }
 
         return null;

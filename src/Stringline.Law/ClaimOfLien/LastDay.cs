@@ -68,7 +68,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         var after = DaysAfterNotice(facts.Job.Claimant);
         var section = SectionOf(facts.Job.Claimant);
         var stops = LaborStop.Of(facts);
-        var readings = new List<Reading>();
+        var readings = new List<Reading>(2 * completion.Open.Count);
         List<(string? Structure, Reading Reading)>? byStructure = null;
         foreach (var reading in completion.Open)
         {

@@ -30,17 +30,20 @@ internal static class EntryOrder
     private static Entry[] SortedOneByOne(List<Entry> entries)
     {
         Span<long> keys = stackalloc long[Few];
-        var sorted = new Entry[entries.Count];
-        for (var i = 0; i < sorted.Length; i++)
+        Span<int> places = stackalloc int[Few];
+        for (var i = 0; i < entries.Count; i++)
         {
             var entry = entries[i];
             var key = Key(entry);
             var at = i;
-            for (; at > 0 && (keys[at - 1] > key || (keys[at - 1] == key && ByContent(sorted[at - 1], entry) > 0)); at--)
-                (keys[at], sorted[at]) = (keys[at - 1], sorted[at - 1]);
-            (keys[at], sorted[at]) = (key, entry);
+            for (; at > 0 && (keys[at - 1] > key || (keys[at - 1] == key && ByContent(entries[places[at - 1]], entry) > 0)); at--)
+                (keys[at], places[at]) = (keys[at - 1], places[at - 1]);
+            (keys[at], places[at]) = (key, i);
         }
 
+        var sorted = new Entry[entries.Count];
+        for (var i = 0; i < sorted.Length; i++)
+            sorted[i] = entries[places[i]];
         return sorted;
     }
 
@@ -61,42 +64,48 @@ internal static class EntryOrder
     }
 
     // Earliest day, latest day and kind in one number: 21, 21 and 6 bits.
-    private static long Key(Entry entry) => ((long)Packed(entry.On.Earliest) << 27) | ((long)Packed(entry.On.Latest) << 6) | (long)Kind(entry);
+    private static long Key(Entry entry)
+    {
+        var earliest = Packed(entry.On.Earliest);
+        var latest = entry.On is DayFact.Exact ? earliest : Packed(entry.On.Latest);
+        return ((long)earliest << 27) | ((long)latest << 6) | (long)Kind(entry);
+    }
 
     private static int Packed(LocalDate? day) => day is { } known ? (known.Year << 9) | (known.Month << 5) | known.Day : 0;
 
     private static int Kind(Entry entry) => entry switch
     {
+        // Those of which a file has most are asked first.
+        Furnished => 12,
+        Paid => 23,
+        NoticeGiven => 20,
+        Completed => 7,
+        Waived => 30,
+        Charged => 4,
+        OwnerRecorded => 21,
+        FurnishingEnded => 13,
         ActionFiled => 1,
         BondNoticeGiven => 2,
         Change => 3,
-        Charged => 4,
         ClaimRecorded => 5,
         ClaimServed => 6,
-        Completed => 7,
         CreditRecorded => 8,
         Credited => 9,
         DisputeClaimSent => 10,
         Disputed => 11,
-        Furnished => 12,
-        FurnishingEnded => 13,
         HirerPaid => 14,
         IndexSearched => 15,
         LaborCeased => 16,
         LisPendensRecorded => 17,
         LowerTierClaim => 18,
         NonresponsibilityRecorded => 19,
-        NoticeGiven => 20,
-        OwnerRecorded => 21,
         OwnerToldUs => 22,
-        Paid => 23,
         PaymentDemanded => 24,
         ReleaseBondRecorded => 25,
         ReleaseDemanded => 26,
         ReleaseRecorded => 27,
         Retained => 28,
         StopPaymentGiven => 29,
-        Waived => 30,
         Withdrawn => 31,
         WorkWillNotCommence => 32,
         StopPaymentReleased => 33,

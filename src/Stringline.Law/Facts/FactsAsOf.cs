@@ -30,14 +30,16 @@ public sealed class FactsAsOf
             var place = PlaceOf(kind);
             if (place < 0)
             {
-                place = kinds.Count;
-                kinds.Add(kind);
+                if (kindCount == kinds.Length)
+                    Array.Resize(ref kinds, 2 * kindCount);
+                place = kindCount++;
+                kinds[place] = kind;
             }
 
             places[i] = (byte)place;
         }
 
-        byKind = new Entry[]?[kinds.Count];
+        byKind = new Entry[]?[kindCount];
         Furnished = All<Furnished>();
         FirstFurnished = Ends(first: true);
         LastFurnished = Ends(first: false);
@@ -70,7 +72,8 @@ public sealed class FactsAsOf
         day >= AsOf ? this : new FactsAsOf(Job, day, [.. Known.Where(e => !(e.On.Earliest > day))], [.. LeftOut, .. Known.Where(e => e.On.Earliest > day)]);
 
     // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
-    private readonly List<Type> kinds = new(12);
+    private readonly Type[] kinds = new Type[12];
+    private readonly int kindCount;
     private readonly byte[] places;
     private readonly Entry[]?[] byKind;
     private readonly Entry[] known;
@@ -126,9 +129,10 @@ public sealed class FactsAsOf
 
     private int PlaceOf(Type kind)
     {
-        for (var i = 0; i < kinds.Count; i++)
+        var held = kinds.AsSpan(0, kindCount);
+        for (var i = 0; i < held.Length; i++)
         {
-            if (ReferenceEquals(kinds[i], kind))
+            if (ReferenceEquals(held[i], kind))
                 return i;
         }
 

@@ -15,14 +15,22 @@ public static class Assumptions
         var kind = facts.Job.Work.Kind;
         if (facts.LeftOut.Count > 0)
             why.Add(Reason.Of("", $"{Entries(facts.LeftOut.Count, "begins", "begin")} after {facts.AsOf} and {(facts.LeftOut.Count == 1 ? "is left out, as it was" : "are left out, as they were")} not known then.", [.. facts.LeftOut]));
-        if (kind != WorkKind.Federal && facts.Known.Any(e => e.On.Earliest < InForce))
+        var (before, unknown, noPrice) = (false, false, false);
+        for (var i = 0; i < facts.Known.Count; i++)
+        {
+            before |= facts.Known[i].On.Earliest < InForce;
+            unknown |= facts.Known[i].On is DayFact.Unknown;
+            noPrice |= facts.Known[i] is Furnished { Amount: null };
+        }
+
+        if (kind != WorkKind.Federal && before)
             why.Add(Reason.Of("Stats. 2010 ch. 697", $"Some facts are older than {InForce}, when the sections used here came into force; they are assessed under today's sections."));
-        Entry[] undated = facts.Known.Any(static e => e.On is DayFact.Unknown) ? [.. facts.Known.Where(static e => e.On is DayFact.Unknown)] : [];
+        Entry[] undated = unknown ? [.. facts.Known.Where(static e => e.On is DayFact.Unknown)] : [];
         if (undated.Length > 0)
             why.Add(Reason.Of("", $"{Entries(undated.Length, "has", "have")} no known day; {(undated.Length == 1 ? "it is" : "they are")} counted on the safer side.", undated));
         if (facts.Job.Contract.Price is not null && facts.HasFurnished && facts.Furnished.All(f => f.Amount is null))
             why.Add(Reason.Of(ValueSection(kind), $"Nothing furnished is priced in the file; once the claimant has ceased to provide work the whole price, with its agreed changes, is taken as the value of it."));
-        Furnished[] unpriced = facts.Furnished.Any(static f => f.Amount is null) ? [.. facts.Furnished.Where(static f => f.Amount is null)] : [];
+        Furnished[] unpriced = noPrice ? [.. facts.Furnished.Where(static f => f.Amount is null)] : [];
         if (unpriced.Length > 0 && unpriced.Length < facts.Furnished.Count)
             why.Add(Reason.Of(ValueSection(kind), $"{unpriced.Length} furnished {(unpriced.Length == 1 ? "item has no price and counts" : "items have no price and count")} for nothing.", unpriced));
         if (facts.LenderUnknown)

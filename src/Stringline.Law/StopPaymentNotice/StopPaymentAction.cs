@@ -35,7 +35,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         FactsAsOf facts, IReadOnlyList<HolderServed> served, Finding toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
     {
         var windows = WindowsOf(served, time, out var given, out var undated);
-        var findings = new List<Finding>();
+        var findings = new List<Finding>(windows.Count + 1);
         for (var i = 0; i < windows.Count; i++)
             findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
         Standing? lastDay = null;
@@ -111,7 +111,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, bool undated, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
         out StayedSuit? stay)
     {
-        var readings = new List<Reading>();
+        var readings = new List<Reading>(time.Readings.Count);
         foreach (var reading in time.Readings)
             readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
         var stayed = stay = HoldersInStay.Of(facts, windows, readings);

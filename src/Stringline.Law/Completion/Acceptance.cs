@@ -70,7 +70,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
     [Rule(Section, Sure = Sure.Opinion)]
     public void MakeConditional(List<CompletionReading> readings)
     {
-        if (!IsAsked || IsNeeded)
+        if (!IsAsked)
             return;
         for (var i = 0; i < readings.Count; i++)
         {

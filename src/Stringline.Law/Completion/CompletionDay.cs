@@ -89,9 +89,9 @@ public static class CompletionDay
                 : Firmness.Certain;
             var reading = new CompletionReading(Name, both, firm,
                 Reason.Of(Section, $"The owner occupied or used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both}.", [entry, stop.Entry]));
-            // By a stop that nothing speaks against it was complete at the latest; by an earlier one it may have been before.
+            // By a stop that nothing speaks against it was complete at the latest; by an earlier one, which comes first, it may have been before.
             if (firm == Firmness.Certain)
-                return first is null ? reading : reading with { On = new Days(LocalDate.Min(first.On.Earliest, both.Earliest), both.Latest) };
+                return first is null ? reading : reading with { On = new Days(first.On.Earliest, both.Latest) };
             first ??= reading;
         }
 
@@ -367,7 +367,7 @@ public static class CompletionDay
         var questions = new List<Question>();
         if (!completion.SaidComplete && !completion.AwaitsAcceptance)
             questions.Add(new Question("Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
-        if (completion.Open.Any(r => r.Name == "completion by occupation" && r.Firmness != Firmness.Certain) && facts.All<LaborCeased>().Count == 0)
+        if (facts.All<LaborCeased>().Count == 0 && completion.Open.Any(r => r.Name == "completion by occupation"))
             questions.Add(new Question("When did labor on the whole work cease? Occupation completes it only together with that (add labor-ceased)."));
         if (LaborStop.Of(facts) is { Count: > 0 } stops && !LaborStop.AllLeftItUnfinished(stops) && !facts.All<Completed>().Any(c => c.By == CompletionTheory.Actual))
             questions.Add(FinishedWhenLaborCeased(facts));

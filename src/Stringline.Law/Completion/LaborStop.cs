@@ -73,12 +73,10 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         }
     }
 
-    /// <summary>The sixtieth day after the claimant's own last labor in a stop that is said to go on; null where it has none, or labor resumed before.</summary>
+    /// <summary>The sixtieth day after the claimant's own last labor in a stop that it worked in; null where labor resumed before.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
     internal Days? SixtiethAfterOwnLabor(FactsAsOf facts)
     {
-        if (OwnLabor is null)
-            return null;
         var last = Last;
         foreach (var furnished in facts.Furnished)
         {

@@ -76,12 +76,11 @@ internal static class OneContract
         var claimants = IsClaimants(facts, notice.Entry, notice.Words).Verdict;
         if (claimants == Verdict.No)
             return Verdict.No;
-        // Its 15 days run from completion of that contract, which only the notice itself states.
+        // Its 15 days run from completion of that contract, which only the notice itself states. Only its latest days can hang on a roll.
         var inTime = notice.Entry.States is not { } stated ? Verdict.Open
             : !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Earliest) || !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Latest)
                 ? notice.Recorded.IsExact ? Verdict.No : Verdict.Open
-            : notice.EffectIfCompletedOn(stated, notice.Recorded.Earliest) == Verdict.Yes && notice.EffectIfCompletedOn(stated, notice.Recorded.Latest) == Verdict.Yes
-                ? Verdict.Yes : Verdict.Open;
+            : notice.EffectIfCompletedOn(stated, notice.Recorded.Latest);
         if (inTime == Verdict.No)
             return Verdict.No;
         return (claimants, inTime, notice.HasForm, facts.Job.Work.SeveralDirectContracts) == (Verdict.Yes, Verdict.Yes, Verdict.Yes, true) ? Verdict.Yes : Verdict.Open;

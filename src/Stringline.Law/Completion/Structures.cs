@@ -16,8 +16,6 @@ internal static class Structures
     /// <summary>The structure in words: its text, or its id; null where none is named.</summary>
     public static string? Words(Work work, string? id)
     {
-        if (id is null)
-            return null;
         foreach (var structure in work.Structures)
         {
             if (structure.Id == id)
@@ -52,7 +50,7 @@ internal static class Structures
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
-            if (reading.Structure is null || reading.Why.Facts is not [Completed { Structure: { } of }, ..] || facts.Furnished.Any(f => f.Structure == of))
+            if (reading.Why.Facts is not [Completed { Structure: { } of }, ..] || facts.Furnished.Any(f => f.Structure == of))
                 continue;
             readings.RemoveAt(i);
             ruledOut.Add(Reason.NotApplied("Civ. Code § 8448(b)(2)", $"Nothing that the claimant furnished went into {Words(facts.Job.Work, of)}: its completion on {reading.On} starts no time for this claimant.", [.. reading.Why.Facts]));

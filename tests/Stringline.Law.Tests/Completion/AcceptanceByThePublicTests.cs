@@ -137,4 +137,82 @@ public sealed class AcceptanceByThePublicTests
         var job = Job(true).LaborCeased("2025-10-22").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, states: "2025-11-01").OwnerToldUs("2025-11-12", OwnerNotice.Cessation);
         Assert.Empty(Last(job, "2026-06-01").Readings);
     }
+
+    private static CompletionReadings Read(string? by, bool? takesOver, string completed)
+    {
+        var job = new JobBuilder().Work(w => w with { SubjectToAcceptanceBy = by, PublicTakesOver = takesOver });
+        foreach (var entry in completed.Split(", ", StringSplitOptions.RemoveEmptyEntries))
+        {
+            var words = entry.Split(' ');
+            job.Completed(words[1], Enum.Parse<CompletionTheory>(words[0]), contested: words is [_, _, "contested"]);
+        }
+
+        return CompletionDay.Of(job.FactsOn("2026-09-01"), []);
+    }
+
+    // While the authority's acceptance has not come, or somebody disputes it, or nobody knows its day, the work may still wait for it; but not where the
+    // authority only approves (El Dorado), nor where nobody is to accept.
+    [Theory]
+    [InlineData(null, null, "", false)]
+    [InlineData(null, true, "", false)]
+    [InlineData("City", false, "", false)]
+    [InlineData("City", null, "", true)]
+    [InlineData("City", true, "", true)]
+    [InlineData("City", null, "Actual 2026-05-04", true)]
+    [InlineData("City", true, "Actual 2026-05-04", true)]
+    [InlineData("City", null, "Acceptance 2026-05-04", false)]
+    [InlineData("City", true, "Acceptance 2026-05-04", false)]
+    [InlineData("City", null, "Acceptance 2026-05-04..2026-05-06", false)]
+    [InlineData("City", null, "Acceptance 2026-05-04 contested", true)]
+    [InlineData("City", true, "Acceptance 2026-05-04 contested", true)]
+    [InlineData("City", null, "Acceptance ?", true)]
+    [InlineData("City", null, "Actual 2026-04-01, Acceptance 2026-05-04", false)]
+    [InlineData("City", true, "Acceptance 2026-05-04 contested, Acceptance 2026-06-01", false)]
+    [Proves("Civ. Code § 8180(b)")]
+    public void The_work_may_wait_until_an_acceptance_has_come_that_nobody_disputes(string? by, bool? takesOver, string completed, bool waits)
+    {
+        var read = Read(by, takesOver, completed);
+        Assert.Equal(waits, read.MayStillWait);
+        if (waits)
+            Assert.False(read.EndFirm);
+    }
+
+    // Accepted and finished: one of the two completed it, though the file does not say which counts. Each must hold by itself.
+    [Theory]
+    [InlineData("City", null, "Actual 2026-05-04, Acceptance 2026-08-03", true)]
+    [InlineData("City", null, "Acceptance 2026-08-03", false)]
+    [InlineData("City", null, "Actual 2026-05-04", false)]
+    [InlineData("City", null, "Actual 2026-05-04 contested, Acceptance 2026-08-03", false)]
+    [InlineData("City", null, "Actual 2026-05-04, Acceptance 2026-08-03 contested", false)]
+    [InlineData("City", null, "Occupation 2026-05-04, Acceptance 2026-08-03", false)]
+    [InlineData("City", null, "Actual 2026-05-04, Occupation 2026-05-04", false)]
+    [InlineData("City", true, "Actual 2026-05-04, Acceptance 2026-08-03", false)]
+    [InlineData("City", false, "Actual 2026-05-04, Acceptance 2026-08-03", false)]
+    [InlineData(null, null, "Actual 2026-05-04, Acceptance 2026-08-03", false)]
+    [Proves("Civ. Code § 8180(b)")]
+    public void Where_it_was_both_finished_and_accepted_it_is_complete_on_either_reading(string? by, bool? takesOver, string completed, bool either)
+    {
+        var read = Read(by, takesOver, completed);
+        Assert.Equal(either, read.IsCertainEitherWay);
+        Assert.Equal(either || (takesOver == true && by is not null) || (completed.StartsWith("Actual 2026-05-04,", StringComparison.Ordinal) && (by is null || takesOver == false)), read.EndFirm);
+    }
+
+    // Where the public may take the work over whatever else completes it is no more than asserted, and no less doubtful than it was; the acceptance is the
+    // other reading. A file that names no authority waits for none, whatever it says of a taking over.
+    [Theory]
+    [InlineData("City", null, "Actual 2026-05-04", "actual completion, should the approval be no acceptance Asserted")]
+    [InlineData("City", null, "Actual 2026-05-04 contested", "actual completion, should the approval be no acceptance Contested")]
+    [InlineData("City", null, "Acceptance 2026-05-04", "completion by acceptance Asserted")]
+    [InlineData("City", null, "Acceptance 2026-05-04 contested", "completion by acceptance Contested")]
+    [InlineData("City", true, "Acceptance 2026-05-04", "completion by acceptance Certain")]
+    [InlineData("City", true, "Acceptance 2026-05-04 contested", "completion by acceptance Contested")]
+    [InlineData("City", true, "Actual 2026-05-04", "")]
+    [InlineData("City", false, "Actual 2026-05-04", "actual completion Certain")]
+    [InlineData("City", false, "Acceptance 2026-05-04", "")]
+    [InlineData(null, true, "Actual 2026-05-04", "actual completion Certain")]
+    [InlineData(null, true, "Acceptance 2026-05-04", "completion by acceptance Asserted")]
+    [InlineData(null, null, "Acceptance 2026-05-04 contested", "completion by acceptance Contested")]
+    [Proves("Civ. Code § 8180(b)")]
+    public void Each_reading_is_as_firm_as_the_acceptance_lets_it_be(string? by, bool? takesOver, string completed, string expected) =>
+        Assert.Equal(expected, string.Join(", ", Read(by, takesOver, completed).Open.Select(r => $"{r.Name} {r.Firmness}")));
 }

@@ -66,6 +66,8 @@ public sealed class CompletionEndTests
     [Theory]
     [InlineData("2026-03-02", "2026-07-05")]
     [InlineData("2026-03-02..2026-04-10", "2026-07-05 2026-07-09")]
+    [InlineData("2026-03-02..2026-04-06", "2026-07-05")]
+    [InlineData("2026-03-02..2026-04-05", "2026-07-05")]
     [InlineData("2026-04-06", "2026-07-05")]
     [InlineData("2026-04-10", "2026-07-09")]
     [Proves("Civ. Code § 8180(a)")]
@@ -74,7 +76,52 @@ public sealed class CompletionEndTests
         var answer = new JobBuilder().Notice("2026-02-05").Furnished("2026-02-03", 6430m).Ended("2026-02-03").Completed(completed)
             .Work(w => w with { Commenced = JobBuilder.Day("2026-04-06") }).On("2026-06-01");
         Assert.Equal(days.Split(' '), answer.Get("claim-of-lien.last-day").DaysOf());
-        Assert.Equal(completed == "2026-03-02", answer.Get("completion.day").RuledOut("Civ. Code § 8180(a)"));
+        Assert.Equal(completed is "2026-03-02" or "2026-03-02..2026-04-05", answer.Get("completion.day").RuledOut("Civ. Code § 8180(a)"));
         Assert.Equal(completed.StartsWith("2026-03-02", StringComparison.Ordinal), answer.Get("completion.day").Asks("(work.commenced)"));
+    }
+
+    // Furnished on 6 April. The floor is the last day on which labor is known; where that is in doubt, the earliest that it can have been, and what lies ahead
+    // of the day of asking is not known yet.
+    [Theory]
+    [InlineData(null, null, null, "2026-05-10", "2026-04-06")]
+    [InlineData("2026-04-20", null, null, "2026-05-10", "2026-04-20")]
+    [InlineData("2026-04-20..2026-04-28", null, null, "2026-05-10", "2026-04-20")]
+    [InlineData("2026-04-02..2026-04-28", null, null, "2026-05-10", "2026-04-06")]
+    [InlineData("2026-04-08", "2026-04-20", null, "2026-05-10", "2026-04-20")]
+    [InlineData("2026-04-08", "2026-04-20", null, "2026-04-20", "2026-04-20")]
+    [InlineData("2026-04-08", "2026-04-20", null, "2026-04-19", "2026-04-08")]
+    [InlineData("2026-04-08..2026-04-15", "2026-04-20", null, "2026-04-19", "2026-04-08")]
+    [InlineData(null, null, "?", "2026-05-10", "2026-04-06")]
+    [InlineData(null, null, "2026-04-14..2026-04-28", "2026-05-10", "2026-04-14")]
+    [Proves("Civ. Code § 8180(a)")]
+    public void The_floor_is_the_last_day_on_which_work_is_known(string? ceased, string? resumed, string? ended, string asOf, string floor)
+    {
+        var job = new JobBuilder().Furnished("2026-04-06", 10m);
+        if (ceased is not null)
+            job.LaborCeased(ceased, resumed);
+        if (ended is not null)
+            job.Ended(ended);
+        Assert.Contains($"{floor} completion unknown: not before our own last work", job.On(asOf).Get("completion.day").Lines());
+    }
+
+    // The same on public work, where it needs no work of ours: labor on the work, or its commencement, is enough.
+    [Theory]
+    [InlineData(null, null, "2026-04-08", "2026-04-08")]
+    [InlineData(null, "2026-04-06", null, "2026-04-06")]
+    [InlineData("2026-02-02", null, null, "2026-02-02")]
+    [InlineData("2026-02-02", "2026-04-06", null, "2026-04-06")]
+    [InlineData("2026-04-15", "2026-04-06", null, "2026-04-15")]
+    [InlineData("2026-04-15", "2026-04-20", null, "2026-04-20")] // commenced on the day of asking
+    [InlineData("2026-04-15", null, "2026-04-08", "2026-04-15")]
+    [InlineData(null, null, null, null)]
+    [Proves("Civ. Code § 9200(a)")]
+    public void So_is_that_of_public_work(string? furnished, string? commenced, string? ceased, string? floor)
+    {
+        var job = new JobBuilder().PublicWork().Work(w => w with { Commenced = commenced is null ? null : JobBuilder.Day(commenced) });
+        if (furnished is not null)
+            job.Furnished(furnished, 10m);
+        if (ceased is not null)
+            job.LaborCeased(ceased);
+        Assert.Equal(floor is null ? [] : [floor], job.On("2026-04-20").Get("completion.day").Readings.Where(r => r.Name.StartsWith("acceptance unknown", StringComparison.Ordinal)).Select(r => LawText.IsoDay(r.Day)));
     }
 }

@@ -199,4 +199,94 @@ public sealed class LaborStopTests
         Assert.Equal(expected, job.Completed("2026-06-15..2026-06-20").On(asOf).Get("preliminary-notice.last-day").Standing);
         Assert.Equal(["2026-05-01"], job.On(asOf).Get("completion.day").DaysOf());
     }
+
+    // Stopped on 2 March, or between the 2nd and the 6th, when the sixty days end on 1 or on 5 May. On some day of a doubt the labor that another stop
+    // tells of may have come after this one and within its sixty days: then it speaks against it.
+    [Theory]
+    [InlineData("2026-03-02", "2026-02-27..2026-03-02", null, Firmness.Certain)]
+    [InlineData("2026-03-02", "2026-02-27..2026-03-04", null, Firmness.Contested)]
+    [InlineData("2026-03-02", "2026-03-02", null, Firmness.Certain)]
+    [InlineData("2026-03-02", "2026-05-01..2026-05-04", null, Firmness.Contested)]
+    [InlineData("2026-03-02", "2026-05-02..2026-05-04", null, Firmness.Certain)]
+    [InlineData("2026-03-02..2026-03-06", "2026-03-04", null, Firmness.Contested)]
+    [InlineData("2026-03-02..2026-03-06", "2026-05-04", null, Firmness.Contested)]
+    [InlineData("2026-03-02..2026-03-06", "2026-05-06", null, Firmness.Certain)]
+    [InlineData("2026-03-02..2026-03-06", "2026-02-02", "2026-03-02", Firmness.Certain)]
+    [InlineData("2026-03-02..2026-03-06", "2026-02-02", "2026-03-04", Firmness.Contested)]
+    [InlineData("2026-03-02..2026-03-06", "2026-02-02", "2026-05-05", Firmness.Contested)]
+    [InlineData("2026-03-02..2026-03-06", "2026-02-02", "2026-05-06", Firmness.Certain)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void Another_stop_on_a_day_in_doubt_contests_the_sixty_days_where_its_labor_may_have_come_within_them(string ceased, string other, string? until, Firmness expected)
+    {
+        var read = Read(new JobBuilder().LaborCeased(ceased, unfinished: true).LaborCeased(other, until));
+        Assert.All(read.Open.Where(r => r.Why.Facts[0].Index == 0), r => Assert.Equal(expected, r.Firmness));
+        var reading = Assert.Single(read.Open, r => r.Why.Facts[0].Index == 0);
+        // Both entries are named where the one speaks against the other.
+        Assert.Equal(expected == Firmness.Contested ? [0, 1] : [0], reading.Why.Facts.Select(f => f.Index));
+    }
+
+    // Stopped on 2 March and resumed on 20 April: recorded on 10 April a notice of cessation is good by that stop. What another stop tells of labor from
+    // the day of the resumption on is no labor within it; what it tells of labor before is.
+    [Theory]
+    [InlineData("2026-04-25", null, Verdict.Yes)]
+    [InlineData("2026-04-20", null, Verdict.Yes)]
+    [InlineData("2026-04-18..2026-04-22", null, Verdict.Open)]
+    [InlineData("2026-04-19", null, Verdict.Open)]
+    [InlineData("2026-02-02", "2026-04-25", Verdict.Yes)]
+    [InlineData("2026-02-02", "2026-04-20", Verdict.Yes)]
+    [InlineData("2026-02-02", "2026-04-15", Verdict.Open)]
+    [Proves("Civ. Code § 8188(a)")]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void What_another_stop_tells_of_labor_after_the_resumption_does_not_contest_this_one(string other, string? until, Verdict expected)
+    {
+        var facts = new JobBuilder().LaborCeased("2026-03-02", "2026-04-20").LaborCeased(other, until).OwnerRecorded("2026-04-10", OwnerNotice.Cessation).FactsOn("2026-09-01");
+        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
+    }
+
+    [Theory]
+    [InlineData("", false)]
+    [InlineData("yes", true)]
+    [InlineData("no", false)]
+    [InlineData("?", false)]
+    [InlineData("yes yes", true)]
+    [InlineData("yes no", false)]
+    [InlineData("? yes", false)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void The_work_was_left_unfinished_where_there_was_a_stop_and_each_says_so(string unfinished, bool expected)
+    {
+        var job = new JobBuilder();
+        foreach (var (told, i) in unfinished.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select((told, i) => (told, i)))
+            job.LaborCeased($"2026-0{i + 2}-02", $"2026-0{i + 2}-20", told switch { "yes" => true, "no" => false, _ => null });
+        Assert.Equal(expected, LaborStop.AllLeftItUnfinished(LaborStop.Of(job.FactsOn("2026-09-01"))));
+    }
+
+    // Own work in doubt after the stop of 2 to 6 March. Worked between 1 and 5 April: the sixtieth day lies between 31 May and 4 June, and labor that
+    // resumed on 2 June may have found it over; resumed on 31 May it did not.
+    [Theory]
+    [InlineData("2026-03-02", "2026-04-01..2026-04-05", null, null, "2026-05-31..2026-06-04")]
+    [InlineData("2026-03-02", "2026-04-01..2026-04-05", null, "2026-06-01", "2026-05-31..2026-06-04")]
+    [InlineData("2026-03-02", "2026-04-01..2026-04-05", null, "2026-06-02", "2026-05-31..2026-06-04")]
+    [InlineData("2026-03-02", "2026-04-01..2026-04-05", null, "2026-05-31", null)]
+    // What we furnish on the day of the resumption or after it is no labor within the stop.
+    [InlineData("2026-03-02", "2026-04-01..2026-04-05", "2026-06-02", "2026-06-02", "2026-05-31..2026-06-04")]
+    [InlineData("2026-03-02", "2026-04-01..2026-04-05", "2026-06-03", "2026-06-02", "2026-05-31..2026-06-04")]
+    // 4 May is within the sixty days from 6 March, and so after some day of the stop.
+    [InlineData("2026-03-02..2026-03-06", "2026-05-04", null, null, "2026-07-03..2026-07-03")]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void If_our_own_later_work_in_doubt_counts_the_sixty_days_run_from_each_end_of_it(string ceased, string worked, string? again, string? resumed, string? days)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased(ceased, resumed).Furnished(worked, 10m);
+        if (again is not null)
+            job.Furnished(again, 10m);
+        Assert.Equal(days is null ? [] : [$"60 days without labor after our own last work {days} Asserted"], Lines(Read(job)).Where(l => l.StartsWith("60 days without labor after", StringComparison.Ordinal)));
+    }
+
+    // The sixtieth day after our own last work, 31 May to 4 June, is over once its latest is.
+    [Theory]
+    [InlineData("2026-06-03", Firmness.Projected)]
+    [InlineData("2026-06-04", Firmness.Asserted)]
+    [Proves("Civ. Code § 8180(a)(3)")]
+    public void The_sixty_days_from_our_own_work_in_doubt_are_over_when_they_have_run_from_its_latest(string asOf, Firmness expected) =>
+        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished("2026-04-01..2026-04-05", 10m), asOf)
+            .Open.Single(r => r.Name == "60 days without labor after our own last work").Firmness);
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -15,6 +16,8 @@ public sealed class NoticeOfAnotherContractTests
         .Claimant(c => c with { Name = "Marlpit Concrete Co." }).Party("second", PartyCapacity.DirectContractor, name).Work(w => w with { SeveralDirectContracts = true })
         .Furnished("2025-08-05", 51000m, until: "2025-10-10").Ended("2025-10-10").OwnerRecorded("2025-10-15", states: "2025-10-10", contractOf: contractOf).OwnerToldUs("2025-10-16")
         .Completed("2025-11-12");
+
+    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-01"), Law.Time.OpenDays.Statutory));
 
     private static Finding Last(JobBuilder job) => job.On("2025-12-01").Get("claim-of-lien.last-day");
 
@@ -53,5 +56,42 @@ public sealed class NoticeOfAnotherContractTests
             .Party("sub", PartyCapacity.Subcontractor).PartyWith("sub", p => p with { WorksUnder = worksUnder }).Role(ClaimantRole.Supplier, "sub"));
         Assert.Equal(days.Split(' '), last.DaysOf());
         Assert.Equal(asks, last.Asks("(parties.worksUnder)"));
+    }
+
+    // The owner's paper names the firm as the owner writes it. Case, marks and the form of the firm say nothing of which it is; another first word does.
+    [Theory]
+    [InlineData("Marlpit Concrete", "Marlpit Concrete", Verdict.Yes)]
+    [InlineData("Marlpit Concrete", "«MARLPIT» concrete", Verdict.Yes)]
+    [InlineData("«Marlpit» Concrete", "Marlpit Concrete", Verdict.Yes)]
+    [InlineData("The Marlpit Concrete Company", "Marlpit-Concrete, L.P.; LLP", Verdict.Open)] // L and P stand as words
+    [InlineData("The Marlpit Concrete Company", "Marlpit-Concrete, LLP", Verdict.Yes)]
+    [InlineData("Marlpit", "Marlpit Inc.", Verdict.Yes)]
+    [InlineData("Marlpit Ltd", "Marlpit", Verdict.Yes)]
+    [InlineData("Marlpit Concrete", "Marlpit Paving", Verdict.Open)]
+    [InlineData("Marlpit Concrete", "Marlpit", Verdict.Open)]
+    [InlineData("Marlpit Concrete", "Carlpit Concrete", Verdict.No)]
+    [InlineData("Marlpit", "Sorrel", Verdict.No)]
+    [InlineData("Marlpit Concrete", "Concrete Marlpit", Verdict.No)]
+    // A name of nothing but a firm's form is none by which it could be told from another.
+    [InlineData("Marlpit Concrete", "The Company", Verdict.Open)]
+    [InlineData("The Company", "Marlpit Concrete", Verdict.Open)]
+    [InlineData("The Company", "Inc.", Verdict.Open)]
+    [Proves("Civ. Code § 8186")]
+    public void Two_names_are_of_one_firm_but_for_case_marks_and_form(string claimant, string named, Verdict expected)
+    {
+        var notice = Notice(Owners(ClaimantRole.DirectContractor, named).Claimant(c => c with { Name = claimant }));
+        Assert.Equal(expected, notice.ReachesClaimant);
+        Assert.Equal(expected == Verdict.Yes ? "Civ. Code § 8190(a)" : "Civ. Code § 8186", notice.ReachWhy.Section);
+    }
+
+    // A notice that names nobody whom the file knows may be for the claimant's contract.
+    [Fact]
+    [Proves("Civ. Code § 8186")]
+    public void One_that_names_nobody_whom_the_file_knows_is_open_and_asked_for_by_its_entry()
+    {
+        var job = Owners(ClaimantRole.DirectContractor, "Sorrel Grading Inc.", contractOf: "nobody");
+        Assert.Equal(Verdict.Open, Notice(job).ReachesClaimant);
+        Assert.True(Last(job).Asks("It names nobody whom the file knows. (owner-recorded.contractOf)"));
+        Assert.Equal([Notice(job).Entry.Index], Last(job).Corrected("It names nobody whom the file knows"));
     }
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -85,4 +86,88 @@ public sealed class OneContractNoticeTests
     [Fact]
     [Proves("Civ. Code § 8186")]
     public void It_says_nothing_of_the_completion_of_the_whole() => Assert.Equal(["2026-06-30"], Job("direct").On("2026-06-30").Get("completion.day").DaysOf());
+
+    // The notice is for one contract and the copy is due to the claimant: it counts where both hold, and what is open is said and asked.
+    [Theory]
+    [InlineData("direct", "2026-05-20", Verdict.Yes, "Civ. Code § 8190(a)", "")]
+    [InlineData("direct", "2026-07-20", Verdict.No, "Civ. Code § 8190(c)", "")]
+    [InlineData("direct", null, Verdict.Open, "Civ. Code § 8190(a)", "(owner-told-us.mailed)")]
+    [InlineData("sub", "2026-05-20", Verdict.Open, "Civ. Code § 8186", "(parties.worksUnder)")]
+    [InlineData("sub", "2026-07-20", Verdict.No, "Civ. Code § 8190(c)", "")]
+    [InlineData("sub", null, Verdict.Open, "Civ. Code § 8186", "(parties.worksUnder) (owner-told-us.mailed)")]
+    [InlineData("second", "2026-05-20", Verdict.No, "Civ. Code § 8186", "")]
+    [InlineData("second", null, Verdict.No, "Civ. Code § 8186", "")]
+    [Proves("Civ. Code § 8186")]
+    [Proves("Civ. Code § 8190(c)")]
+    public void It_counts_where_it_is_the_claimants_and_its_copy_was_given(string hiredBy, string? copy, Verdict expected, string section, string asked)
+    {
+        var job = Noticed(hiredBy, "2026-05-18", "2026-05-04");
+        if (copy is not null)
+            job.OwnerToldUs(copy);
+        var notice = Assert.Single(OwnersNotice.Of(job.FactsOn("2026-08-01"), Law.Time.OpenDays.Statutory));
+        Assert.Equal((expected, section), (notice.ReachesClaimant, notice.ReachWhy.Section));
+        var last = job.Completed("2026-06-30").On("2026-08-01").Get("claim-of-lien.last-day");
+        foreach (var words in (string[])["(parties.worksUnder)", "(owner-told-us.mailed)"])
+            Assert.Equal(asked.Split(' ').Contains(words), last.Asks(words));
+    }
+
+    private static JobBuilder Noticed(string hiredBy, string recorded, string? states, OwnerNotice kind = OwnerNotice.Completion, string? contractOf = "direct") => new JobBuilder()
+        .Work(w => w with { SeveralDirectContracts = true }).Party("second", PartyCapacity.DirectContractor, "Second Builders").Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, hiredBy)
+        .Notice("2026-03-02", Manner.CertifiedMail, "owner", "direct", "second").Furnished("2026-03-02", 1000m).OwnerRecorded(recorded, kind, states, contractOf);
+
+    // The file says that there is one direct contract only: what the notice speaks of is asked of the notice.
+    [Fact]
+    [Proves("Civ. Code § 8186")]
+    public void What_a_notice_of_the_only_contract_speaks_of_is_asked_of_its_entry()
+    {
+        var job = Job("direct", several: false);
+        Assert.Equal([4], Last(job).Corrected("speak of the whole work, or of one contract only?"));
+        Assert.IsType<OwnerRecorded>(job.Build().Entries[4]);
+    }
+
+    // Work went on to Wednesday 10 June. A notice of completion of the contract, in time by the day that it states, lets the claimant record from the day
+    // after the recording (§ 8186(a)). Stated 4 May, it is in time from the 4th through Tuesday 19 May; in doubt it surely is only where both ends are.
+    [Theory]
+    [InlineData("2026-05-18", "2026-05-04", "2026-05-19")]
+    [InlineData("2026-05-20", "2026-05-04", "2026-06-11")]
+    [InlineData("2026-05-03", "2026-05-04", "2026-06-11")]
+    [InlineData("2026-05-10..2026-05-15", "2026-05-04", "2026-05-11 2026-05-16")]
+    [InlineData("2026-05-10..2026-05-19", "2026-05-04", "2026-05-11 2026-05-20")]
+    [InlineData("2026-05-15..2026-05-20", "2026-05-04", "2026-05-16 2026-06-11")]
+    [InlineData("2026-05-01..2026-05-10", "2026-05-04", "2026-05-02 2026-06-11")]
+    [InlineData("2026-05-18", null, "2026-05-19 2026-06-11")]
+    [Proves("Civ. Code § 8186(a)")]
+    public void Who_is_taken_to_have_ceased_by_a_notice_on_a_day_in_doubt_may_record_early_only_if_it_was_in_time(string recorded, string? states, string days)
+    {
+        var first = Noticed("direct", recorded, states).Furnished("2026-06-10", 1000m).On("2026-07-01").Get("claim-of-lien.first-day");
+        Assert.Equal(days.Split(' '), first.DaysOf());
+        Assert.Equal(days != "2026-06-11", first.Sections.Contains("Civ. Code § 8186(a)"));
+    }
+
+    // States 26 September 2026: the fifteenth day is Sunday 11 October. The courts sit on Monday the 12th, and only the State's list carries it on to the 13th.
+    [Theory]
+    [InlineData("2026-10-12", "2026-10-13")]
+    [InlineData("2026-10-13", "2026-10-14 2026-11-03")]
+    [InlineData("2026-10-12..2026-10-13", "2026-10-13 2026-11-03")]
+    [InlineData("2026-10-09..2026-10-12", "2026-10-10 2026-10-13")]
+    [Proves("Civ. Code § 8186(a)")]
+    [Proves("Civ. Code § 10")]
+    public void One_in_time_only_by_a_holiday_that_the_courts_do_not_keep_leaves_both_first_days(string recorded, string days) =>
+        Assert.Equal(days.Split(' '), Noticed("direct", recorded, "2026-09-26").Furnished("2026-11-02", 1000m).On("2026-11-20").Get("claim-of-lien.first-day").DaysOf());
+
+    // The section speaks of a notice of completion of one contract, and of no other notice.
+    [Theory]
+    [InlineData(OwnerNotice.Completion, "direct", true)]
+    [InlineData(OwnerNotice.Completion, null, false)]
+    [InlineData(OwnerNotice.Cessation, "direct", false)]
+    [InlineData(OwnerNotice.Cessation, null, false)]
+    [Proves("Civ. Code § 8186(a)")]
+    public void Only_a_notice_of_completion_of_one_contract_lets_a_claimant_record_before_it_ceases(OwnerNotice kind, string? contractOf, bool deemed)
+    {
+        foreach (var hiredBy in (string[])["direct", "sub"])
+        {
+            var first = Noticed(hiredBy, "2026-05-18", "2026-05-04", kind, contractOf).Furnished("2026-06-10", 1000m).On("2026-07-01").Get("claim-of-lien.first-day");
+            Assert.Equal(deemed, first.Sections.Contains("Civ. Code § 8186(a)"));
+        }
+    }
 }

@@ -14,6 +14,8 @@ public sealed class OwnersCopyTests
     private static JobBuilder Job() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6430m)
         .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").OwnerRecorded("2025-10-27", states: "2025-10-22");
 
+    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-05"), Law.Time.OpenDays.Statutory));
+
     private static Finding Last(JobBuilder job, string asOf = "2025-12-05") => job.On(asOf).Get("claim-of-lien.last-day");
 
     // Civ. Code § 8190(b): in compliance with §§ 8106 and 8110. The copy came in time; only its manner differs.
@@ -114,5 +116,94 @@ public sealed class OwnersCopyTests
         if (received is not null)
             job.OwnerToldUs(received);
         Assert.Equal(expected, OwnersNotice.Of(job.FactsOn("2026-07-30"), OpenDays.Statutory)[0].ReachesClaimant);
+    }
+
+    // Of two copies the better counts, whichever came first: by certified mail in time it is given, by e-mail whether it is given is open, and one that was
+    // left and mailed on the 2nd of November is given on the 7th, too late.
+    [Theory]
+    [InlineData(Manner.CertifiedMail, Manner.CertifiedMail, Verdict.Yes)]
+    [InlineData(Manner.CertifiedMail, Manner.Email, Verdict.Yes)]
+    [InlineData(Manner.CertifiedMail, Manner.Substituted, Verdict.Yes)]
+    [InlineData(Manner.Email, Manner.CertifiedMail, Verdict.Yes)]
+    [InlineData(Manner.Email, Manner.Email, Verdict.Open)]
+    [InlineData(Manner.Email, Manner.Substituted, Verdict.Open)]
+    [InlineData(Manner.Substituted, Manner.CertifiedMail, Verdict.Yes)]
+    [InlineData(Manner.Substituted, Manner.Email, Verdict.Open)]
+    [InlineData(Manner.Substituted, Manner.Substituted, Verdict.No)]
+    [Proves("Civ. Code § 8190(b)")]
+    [Proves("Civ. Code § 8190(c)")]
+    public void Of_two_copies_the_better_counts(Manner first, Manner second, Verdict expected)
+    {
+        static string? Mailed(Manner manner) => manner == Manner.Substituted ? "2025-11-02" : null;
+        Assert.Equal(expected, Notice(Job().OwnerToldUs("2025-10-29", mailed: Mailed(first), manner: first).OwnerToldUs("2025-10-31", mailed: Mailed(second), manner: second)).ReachesClaimant);
+    }
+
+    // Copies are due by Thursday 6 November. Left on a day that is told and mailed on one that is not, it was surely late only if it was left late.
+    [Theory]
+    [InlineData("2025-11-06", Verdict.Open)]
+    [InlineData("2025-11-07", Verdict.No)]
+    [InlineData("2025-11-06..2025-11-10", Verdict.Open)]
+    [InlineData("2025-11-07..2025-11-10", Verdict.No)]
+    [Proves("Civ. Code § 8190(b)")]
+    public void A_copy_left_and_mailed_on_a_day_not_told_is_late_only_where_it_was_left_late(string left, Verdict expected)
+    {
+        var job = Job().OwnerToldUs(left, manner: Manner.Substituted);
+        Assert.Equal(expected, Notice(job).ReachesClaimant);
+        Assert.Equal(expected == Verdict.Open ? [5] : [], Last(job, "2025-11-20").Corrected("which was left, put in the mail?"));
+    }
+
+    // By hand it is given when it comes (Civ. Code § 8106(a)), whatever was put in the mail and when; no days for the mail are added.
+    [Theory]
+    [InlineData("2025-11-06", null, Verdict.Yes)]
+    [InlineData("2025-11-07", null, Verdict.No)]
+    [InlineData("2025-11-06..2025-11-08", null, Verdict.Open)]
+    [InlineData("2025-11-07..2025-11-08", null, Verdict.No)]
+    [InlineData("2025-11-07", "2025-11-03", Verdict.No)]
+    [InlineData("2025-11-06", "2025-11-07", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(b)")]
+    [Proves("Civ. Code § 8190(c)")]
+    public void A_copy_by_hand_is_given_when_it_comes(string came, string? mailed, Verdict expected) =>
+        Assert.Equal(expected, Notice(Job().OwnerToldUs(came, mailed: mailed, manner: Manner.Personal)).ReachesClaimant);
+
+    // By certified mail it is given on deposit. Five days after the tenth are Tuesday 11 November; within them the postmark decides, and is asked for.
+    [Theory]
+    [InlineData("2025-11-06", Verdict.Yes)]
+    [InlineData("2025-11-07", Verdict.Open)]
+    [InlineData("2025-11-11", Verdict.Open)]
+    [InlineData("2025-11-12", Verdict.No)]
+    [Proves("Civ. Code § 8190(c)")]
+    public void The_postmark_is_asked_of_the_copy_that_may_have_been_under_way(string came, Verdict expected)
+    {
+        var job = Job().OwnerToldUs(came);
+        Assert.Equal(expected, Notice(job).ReachesClaimant);
+        Assert.Equal(expected == Verdict.Open ? [5] : [], Last(job, "2025-11-20").Corrected("The postmark says."));
+    }
+
+    // A copy in time settles that none more was due: whether the owner owed one at all is then not asked.
+    [Theory]
+    [InlineData("2025-11-03", Manner.CertifiedMail, Verdict.Yes, false)]
+    [InlineData("2025-11-03", Manner.Email, Verdict.Open, false)]
+    [InlineData("2025-11-18", Manner.CertifiedMail, Verdict.Open, true)]
+    [Proves("Civ. Code § 8190(d)(1)")]
+    [Proves("Civ. Code § 8190(a)")]
+    public void Whether_the_owner_owed_a_copy_is_asked_only_where_it_came_too_late(string came, Manner manner, Verdict expected, bool asks)
+    {
+        var job = Job().Work(w => w with { Use = null }).OwnerToldUs(came, manner: manner);
+        Assert.Equal(expected, Notice(job).ReachesClaimant);
+        Assert.Equal(asks, Last(job, "2025-11-20").Asks("(work.use)"));
+        Assert.Equal(asks ? "Civ. Code § 8190(d)(1)" : manner == Manner.Email ? "Civ. Code § 8190(b)" : "Civ. Code § 8190(a)", Notice(job).ReachWhy.Section);
+    }
+
+    // Of an owner whom the file does not name nobody knows how it came by the land.
+    [Fact]
+    [Proves("Civ. Code § 8190(d)(3)")]
+    public void Of_an_owner_not_in_the_file_it_is_open_how_it_took_title()
+    {
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..").NoParty("owner").Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10")
+            .Completed("2025-10-22").OwnerRecorded("2025-10-27", states: "2025-10-22").OwnerToldUs("2025-11-18");
+        Assert.Equal(Verdict.Open, Notice(job).ReachesClaimant);
+        Assert.True(Last(job).Asks("(parties.tookTitleBy)"));
+        // With the owner in the file, who bought the land, a copy was due, and the late one shortens nothing.
+        Assert.Equal(Verdict.No, Notice(job.Party("owner", PartyCapacity.Owner).PartyWith("owner", p => p with { TookTitleBy = TitleSource.Sale })).ReachesClaimant);
     }
 }

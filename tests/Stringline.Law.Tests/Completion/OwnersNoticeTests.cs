@@ -332,4 +332,99 @@ public sealed class OwnersNoticeTests
         var facts = Noticed().LaborCeased("2026-04-12", resumed).OwnerRecorded("2026-05-16", OwnerNotice.Cessation, "2026-04-26").FactsOn("2026-06-30");
         Assert.Equal(expected, OwnersNotice.Of(facts, OpenDays.Statutory)[0].CessationIsEffective(LaborStop.Of(facts), out _));
     }
+
+    // Stopped on 2 March, or between the 2nd and the 6th: the thirtieth day is 1 April, or lies between the 1st and the 5th. The notice itself states
+    // a stop of less than thirty days and so says nothing for itself: the stop of the file decides. § 8188(a) asks for thirty continuous days that go on
+    // through the recording; on a day in doubt it may be good on one of the days.
+    [Theory]
+    [InlineData("2026-03-02", null, "2026-03-31", Verdict.No, "before 30 days without labor")]
+    [InlineData("2026-03-02", null, "2026-04-01", Verdict.Open, "whether 30 days had run")]
+    [InlineData("2026-03-02", null, "2026-04-02", Verdict.Yes, "at least 30 days")]
+    [InlineData("2026-03-02", null, "2026-03-30..2026-04-03", Verdict.Open, "whether 30 days had run")]
+    [InlineData("2026-03-02..2026-03-06", null, "2026-03-31", Verdict.No, "before 30 days without labor")]
+    [InlineData("2026-03-02..2026-03-06", null, "2026-04-03", Verdict.Open, "whether 30 days had run")]
+    [InlineData("2026-03-02", "2026-04-01", "2026-03-30..2026-04-03", Verdict.No, "Labor had resumed")]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-15", Verdict.No, "Labor had resumed")]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-10", Verdict.Open, "labor was still stopped, is open")]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-09", Verdict.Yes, "was still stopped")]
+    [InlineData("2026-03-02", "2026-04-10", "2026-04-05..2026-04-15", Verdict.Open, "labor was still stopped, is open")]
+    [InlineData("2026-03-02..2026-03-06", "2026-04-03", "2026-03-30..2026-04-02", Verdict.Open, "whether 30 days had run")]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_that_says_nothing_for_itself_goes_by_the_stop_of_the_file(string ceased, string? resumed, string recorded, Verdict expected, string says)
+    {
+        var job = Noticed().LaborCeased(ceased, resumed).OwnerRecorded(recorded, OwnerNotice.Cessation, "2026-03-20");
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
+        Assert.Contains(says, why.Text, StringComparison.Ordinal);
+        Assert.Equal(expected != Verdict.No, why.Applied);
+    }
+
+    // What another stop tells of labor contests the first, which then neither carries the notice nor takes its effect away.
+    [Theory]
+    [InlineData("2026-03-09", null, "2026-04-07", Verdict.Open, "another entry tells of labor")]
+    [InlineData("2026-03-09", null, "2026-04-10", Verdict.Yes, "at least 30 days")]
+    [InlineData("2026-03-09", "2026-03-20", "2026-04-07", Verdict.Open, "another entry tells of labor")]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_stop_that_another_entry_contests_leaves_the_notice_open(string other, string? until, string recorded, Verdict expected, string says)
+    {
+        var job = Noticed().LaborCeased("2026-03-02").LaborCeased(other, until).OwnerRecorded(recorded, OwnerNotice.Cessation, "2026-03-20");
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
+        Assert.Contains(says, why.Text, StringComparison.Ordinal);
+        // The notice, the stop, and what contests it.
+        Assert.Equal(expected == Verdict.Open ? 3 : 2, why.Facts.Count);
+    }
+
+    // Our own labor speaks against the stop if it came after it and by the recording, which may have been on the last day of a doubt.
+    [Theory]
+    [InlineData("2026-03-02", Verdict.Yes)]
+    [InlineData("2026-04-06", Verdict.Open)]
+    [InlineData("2026-04-08", Verdict.Open)]
+    [InlineData("2026-04-10", Verdict.Open)]
+    [InlineData("2026-04-11", Verdict.Yes)]
+    [Proves("Civ. Code § 8188(a)")]
+    public void Our_own_labor_by_the_recording_leaves_a_notice_of_cessation_open(string worked, Verdict expected)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Notice("2026-02-10").Furnished("2026-02-10", 10m).LaborCeased("2026-03-02").Furnished(worked, 10m)
+            .OwnerRecorded("2026-04-06..2026-04-10", OwnerNotice.Cessation, "2026-03-20");
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
+        Assert.Equal(expected == Verdict.Open, why.Text.Contains("the claimant's own work afterwards", StringComparison.Ordinal));
+    }
+
+    // What the file knows of the stop, and what the notice says for itself, recorded on 15 April: stated 16 March, thirty days run through the 15th.
+    [Theory]
+    [InlineData(null, null, null, Verdict.Open, "does not show when labor stopped")]
+    [InlineData(null, null, "2026-03-16", Verdict.Open, "does not show when labor stopped")]
+    [InlineData(null, null, "2026-03-17", Verdict.No, "itself says that labor ceased on 2026-03-17")]
+    [InlineData("2026-03-02", "2026-03-20", null, Verdict.Open, "does not say on which day, by the notice of cessation")]
+    [InlineData("2026-03-02", "2026-03-20", "2026-03-16", Verdict.Open, "says that labor ceased on 2026-03-16")]
+    [InlineData("2026-03-02", "2026-03-20", "2026-03-17", Verdict.No, "Labor had resumed")]
+    [InlineData("2026-04-01", null, null, Verdict.Open, "does not say on which day, by the notice of cessation")]
+    [InlineData("2026-04-01", null, "2026-03-16", Verdict.Open, "says that labor ceased on 2026-03-16")]
+    [InlineData("2026-04-01", null, "2026-03-17", Verdict.No, "before 30 days without labor")]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_that_is_good_by_its_own_word_is_the_owners_side_against_the_file(string? ceased, string? resumed, string? states, Verdict expected, string says)
+    {
+        var job = Noticed().OwnerRecorded("2026-04-15", OwnerNotice.Cessation, states);
+        if (ceased is not null)
+            job.LaborCeased(ceased, resumed);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
+        Assert.Contains(says, why.Text, StringComparison.Ordinal);
+    }
+
+    // Civ. Code § 8186 knows no notice of cessation for one contract, and one that has no effect for the whole has none for a part either.
+    [Theory]
+    [InlineData("2026-03-02", "2026-04-10", Verdict.Open, "Civ. Code § 8186")]
+    [InlineData(null, "2026-04-10", Verdict.Open, "Civ. Code § 8186")]
+    [InlineData("2026-03-02", "2026-03-10", Verdict.No, "Civ. Code § 8188(a)")]
+    [Proves("Civ. Code § 8188(a)")]
+    public void A_notice_of_cessation_for_one_contract_is_at_most_open(string? ceased, string recorded, Verdict expected, string section)
+    {
+        var job = Noticed().OwnerRecorded(recorded, OwnerNotice.Cessation, recorded == "2026-03-10" ? "2026-03-02" : null, contractOf: "direct");
+        if (ceased is not null)
+            job.LaborCeased(ceased);
+        Assert.Equal(expected, Notice(job).CessationIsEffective(LaborStop.Of(job.FactsOn("2026-12-01")), out var why));
+        Assert.Equal(section, why.Section);
+    }
+
+    [Fact]
+    public void The_time_to_record_is_that_of_an_assessment() => Assert.Throws<ArgumentNullException>("assessment", () => OwnersNotice.TimeFor(null!, Day("2026-05-04")));
 }

@@ -74,6 +74,7 @@ public sealed class UnseenNoticeTests
     // cessation may have been recorded before, from the thirtieth day, 4 March, on: 30 days end on Friday 3 April.
     [Theory]
     [InlineData("2026-04-02", "2026-04-03", false)]
+    [InlineData("2026-04-03", "2026-04-03", true)]
     [InlineData("2026-04-13", "2026-04-03", true)]
     [Proves("Civ. Code § 9356(a)")]
     public void Idle_days_in_doubt_are_watched_as_soon_as_they_may_be_over(string asOf, string plan, bool completed)
@@ -175,5 +176,64 @@ public sealed class UnseenNoticeTests
     {
         Assert.Null(Job().StopPaymentGiven("2025-11-03", 6430m, false, "city").On("2025-12-01").Find("index-watch.next-day"));
         Assert.Null(Job().Role(ClaimantRole.DirectContractor, "city").On("2025-12-01").Find("index-watch.next-day"));
+    }
+
+    // It may have been recorded on any day from the thirtieth, Sunday 8 March, or the last search, through the day of asking or the last of the stop: the
+    // first and the last of them are shown, and thirty days from each.
+    [Theory]
+    [InlineData(null, null, "2026-03-08", "2026-04-07")]
+    [InlineData(null, null, "2026-03-09", "2026-04-07 2026-04-08")]
+    [InlineData(null, null, "2026-03-16", "2026-04-07 2026-04-15")]
+    [InlineData(null, "2026-03-09", "2026-03-16", "2026-04-07")]
+    [InlineData(null, "2026-03-10", "2026-03-16", "2026-04-07 2026-04-08")]
+    [InlineData(null, "2026-03-20", "2026-03-16", "2026-04-07 2026-04-15")]
+    [InlineData("2026-03-12..2026-03-14", null, "2026-03-16", "2026-04-11 2026-04-15")] // it may have been searched on the first of these days
+    [InlineData("?", null, "2026-03-16", "2026-04-07 2026-04-15")]
+    [Proves("Civ. Code § 9202(a)")]
+    public void The_first_and_the_last_day_of_an_unseen_notice_of_cessation_are_shown(string? searched, string? resumed, string asOf, string days)
+    {
+        var job = new JobBuilder().PublicWork().Furnished("2026-02-02", 6430m).Notice("2026-02-02", Manner.CertifiedMail, "city", "direct").LaborCeased("2026-02-06", resumed, unfinished: true);
+        if (searched is not null)
+            job.IndexSearched(searched);
+        Assert.Equal(days.Split(' '), Last(job, asOf).Readings.Where(r => r.Name.Contains("cessation was recorded unseen", StringComparison.Ordinal)).Select(r => LawText.IsoDay(r.Day)));
+    }
+
+    // What to look for, and after which day: the last on which any of the notices may have been recorded. A notice of completion may have been through
+    // 6 November; one of cessation, where labor ceased on 1 August, from the 31st through the day before it was resumed or the day of asking.
+    [Theory]
+    [InlineData(true, null, null, "completion or acceptance", "2025-11-06 (Thu)")]
+    [InlineData(true, "2025-08-01", null, "completion, acceptance or cessation", "2025-12-01 (Mon)")]
+    [InlineData(true, "2025-08-01", "2025-09-15", "completion, acceptance or cessation", "2025-11-06 (Thu)")]
+    [InlineData(false, "2025-10-20", null, "cessation", "2025-12-01 (Mon)")]
+    [InlineData(false, "2025-10-20", "2025-11-25", "cessation", "2025-11-24 (Mon)")]
+    [Proves("Civ. Code § 9204(a)")]
+    [Proves("Civ. Code § 9202(a)")]
+    public void The_search_that_is_asked_for_is_of_the_notices_that_may_have_been_recorded(bool accepted, string? ceased, string? resumed, string what, string after)
+    {
+        // Under the State Contract Act idleness completes nothing, and a notice of cessation may be recorded all the same.
+        var job = new JobBuilder().PublicWork().Work(w => w with { StateContractAct = true }).Furnished("2025-07-05", 6430m).Notice("2025-07-14", Manner.CertifiedMail, "city", "direct");
+        if (accepted)
+            job.Completed("2025-10-22", CompletionTheory.Acceptance);
+        if (ceased is not null)
+            job.LaborCeased(ceased, resumed);
+        var question = Assert.Single(Last(job, "2025-12-01").Questions, q => q.Text.Contains("(index-searched)", StringComparison.Ordinal));
+        Assert.StartsWith($"Was a notice of {what} recorded? Search the county index after {after} and enter", question.Text, StringComparison.Ordinal);
+    }
+
+    // Under the State Contract Act, labor ceased on 6 February: nothing is known of acceptance but that it was no earlier, and 90 days end on 7 May, or 75 on
+    // 22 April. A notice of cessation of 8 March would end the time on 7 April, thirty days sooner; fifteen days from one of 10 April or later move nothing.
+    [Fact]
+    [Proves("Civ. Code § 9356(a)")]
+    [Proves("Civ. Code § 9560(b)")]
+    public void What_a_search_may_move_is_told_where_it_may_move_anything()
+    {
+        var job = new JobBuilder().PublicWork().Party("surety", PartyCapacity.Surety).Work(w => w with { StateContractAct = true }).Furnished("2026-02-02", 6430m).LaborCeased("2026-02-06");
+        static Question Search(Finding finding) => Assert.Single(finding.Questions, q => q.Text.Contains("(index-searched)", StringComparison.Ordinal));
+        var given = new JobBuilder().PublicWork().Work(w => w with { StateContractAct = true }).Furnished("2026-02-02", 6430m).Notice("2026-02-02", Manner.CertifiedMail, "city", "direct").LaborCeased("2026-02-06");
+        Assert.Equal(["2026-04-07", "2026-05-07"], Last(given, "2026-03-08").DaysOf());
+        Assert.Equal(30, Search(Last(given, "2026-03-08")).Days);
+        var bond = job.IndexSearched("2026-04-10").On("2026-04-13").Get("payment-bond.notice-last-day");
+        Assert.Equal(["2026-04-22"], bond.DaysOf());
+        Assert.Null(Search(bond).Days);
     }
 }

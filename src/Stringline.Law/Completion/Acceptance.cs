@@ -60,7 +60,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
                 : Reason.Of(Section, $"The work was accepted {day}. Acceptance counts only where the work is subject to acceptance by a public entity, which the file does not say; the day is kept as a reading.", [entry]));
 
     /// <summary>Whether the work was both accepted and certainly complete otherwise, and only which of the two counts is open.</summary>
-    public bool IsCertainEitherWay(List<CompletionReading> readings) => IsAsked && !IsNeeded
+    public bool IsCertainEitherWay(List<CompletionReading> readings) => IsAsked
         && readings.Exists(static r => IsByAcceptance(r) && r.Firmness == Firmness.Asserted) && readings.Exists(static r => r.Firmness == Firmness.Certain);
 
     /// <summary>

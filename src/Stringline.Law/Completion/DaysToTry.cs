@@ -12,7 +12,7 @@ internal static class DaysToTry
     public static LocalDate[] Completions(CompletionReading reading, IReadOnlyList<OwnersNotice> notices)
     {
         if (reading.On.IsExact)
-            return [reading.On.Earliest];
+            return Ends(reading.On);
         var days = new WithinDoubt(reading.On);
         foreach (var notice in notices)
         {
@@ -33,7 +33,7 @@ internal static class DaysToTry
     public static LocalDate[] AroundDay(Days completed, LocalDate? day)
     {
         if (completed.IsExact)
-            return [completed.Earliest];
+            return Ends(completed);
         var days = new WithinDoubt(completed);
         if (day is { } around)
         {

@@ -103,7 +103,7 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         foreach (var furnished in facts.Furnished)
         {
             // On some day of a doubt it may have come after the stop, and then it speaks against it.
-            if (furnished.Until is not DayFact.Unknown && furnished.Until.Latest > last.Earliest && furnished.On.Earliest <= end
+            if (furnished.Until.Latest > last.Earliest && furnished.On.Earliest <= end
                 && (resumed is not { } again || furnished.On.Earliest < again))
             {
                 return furnished;

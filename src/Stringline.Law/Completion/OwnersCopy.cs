@@ -153,11 +153,12 @@ internal static class OwnersCopy
     private static Question[] AskTitle { get; } =
         [new("Did the owner buy the land, or did it come by foreclosure, by a court's order or from an estate or trust? Then no copy of its notice is due, and the shorter time runs unseen. (parties.tookTitleBy)")];
 
+    // Where no day of giving is known: of a known day it would have been the first given.
     private static NoticeGiven? OnUnknownDay(FactsAsOf facts, IReadOnlyList<Party> owners)
     {
         foreach (var notice in facts.PreliminaryNotices)
         {
-            if (notice.On is DayFact.Unknown && Giving.Counts(notice) && Giving.Reaches(notice, owners))
+            if (Giving.Counts(notice) && Giving.Reaches(notice, owners))
                 return notice;
         }
 

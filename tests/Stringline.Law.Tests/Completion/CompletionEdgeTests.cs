@@ -296,15 +296,18 @@ public sealed class CompletionEdgeTests
     // A notice of completion of Thursday 12 November that states no day was in time for a completion from 27 October on (Veterans Day carries the fifteenth
     // to the 12th). Where the work may have been complete before that, the notice may state another day than the file's; else the file's day binds it.
     [Theory]
-    [InlineData("2026-10-26..2026-10-30", null, "2026-10-27..2026-11-12")]
-    [InlineData("2026-10-27..2026-10-30", null, "2026-10-27..2026-10-30")]
-    [InlineData("2026-11-02", null, "2026-10-27..2026-11-02")]
-    [InlineData("2026-10-26", null, "2026-10-27..2026-11-12")]
-    [InlineData("2026-10-20..2026-10-30", "2026-11-04", "2026-11-04")]
+    [InlineData("2026-10-26..2026-10-30", "2026-11-12", null, "2026-10-27..2026-11-12")]
+    [InlineData("2026-10-27..2026-10-30", "2026-11-12", null, "2026-10-27..2026-10-30")]
+    [InlineData("2026-11-02", "2026-11-12", null, "2026-10-27..2026-11-02")]
+    [InlineData("2026-10-26", "2026-11-12", null, "2026-10-27..2026-11-12")]
+    [InlineData("2026-10-20..2026-10-30", "2026-11-12", "2026-11-04", "2026-11-04")]
+    // Recorded by Friday 20 November it was in time from 5 November on: for a completion of the 4th it may have been too late, for one of the 5th not.
+    [InlineData("2026-11-04", "2026-11-12..2026-11-20", null, "2026-10-27..2026-11-20")]
+    [InlineData("2026-11-05", "2026-11-12..2026-11-20", null, "2026-10-27..2026-11-05")]
     [Proves("Civ. Code § 8182(c)")]
     [Proves("Civ. Code § 8180(a)")]
-    public void What_the_owners_notice_may_state_is_bound_by_a_completion_for_which_it_was_in_time(string completed, string? states, string expected) =>
-        Assert.Contains($"completion as the owner's notice states {expected} Asserted", Lines(Read(new JobBuilder().Completed(completed).OwnerRecorded("2026-11-12", states: states), "2026-12-01")));
+    public void What_the_owners_notice_may_state_is_bound_by_a_completion_for_which_it_was_in_time(string completed, string recorded, string? states, string expected) =>
+        Assert.Contains($"completion as the owner's notice states {expected} Asserted", Lines(Read(new JobBuilder().Completed(completed).OwnerRecorded(recorded, states: states), "2026-12-01")));
 
     // Held to have no effect, it binds no one: it is cut to the certain completion as what anybody else says is, or falls away.
     [Theory]

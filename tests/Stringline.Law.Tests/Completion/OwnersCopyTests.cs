@@ -206,4 +206,85 @@ public sealed class OwnersCopyTests
         // With the owner in the file, who bought the land, a copy was due, and the late one shortens nothing.
         Assert.Equal(Verdict.No, Notice(job.Party("owner", PartyCapacity.Owner).PartyWith("owner", p => p with { TookTitleBy = TitleSource.Sale })).ReachesClaimant);
     }
+
+    private static JobBuilder Told(string? given, Manner manner = Manner.CertifiedMail, params string[] to)
+    {
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Completed("2025-10-22").OwnerRecorded("2025-10-27", states: "2025-10-22");
+        return given is null ? job : job.Notice(given, manner, to);
+    }
+
+    // A copy is due to claimants who gave the owner preliminary notice (§ 8190(a)(2)). Given on a day that nobody knows it may have been in time, if it was
+    // given to the owner and in a manner in which it is given; no other makes a copy due.
+    [Theory]
+    [InlineData(null, Manner.CertifiedMail, "owner", Verdict.Yes)]
+    [InlineData("2025-08-14", Manner.CertifiedMail, "owner", Verdict.No)]
+    [InlineData("2025-08-14", Manner.CertifiedMail, "direct", Verdict.Yes)]
+    [InlineData("2025-08-14", Manner.Email, "owner", Verdict.Yes)]
+    [InlineData("?", Manner.CertifiedMail, "owner", Verdict.Open)]
+    [InlineData("?", Manner.CertifiedMail, "direct", Verdict.Yes)]
+    [InlineData("?", Manner.Email, "owner", Verdict.Yes)]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void A_notice_to_the_owner_on_a_day_that_nobody_knows_may_have_made_a_copy_due(string? given, Manner manner, string to, Verdict expected)
+    {
+        var job = Told(given, manner, to).OwnerToldUs("2025-11-18");
+        Assert.Equal(expected, Notice(job).ReachesClaimant);
+        Assert.Equal(expected == Verdict.No ? "Civ. Code § 8190(c)" : "Civ. Code § 8190(a)(2)", Notice(job).ReachWhy.Section);
+        Assert.Equal(expected == Verdict.Open, job.On("2025-11-20").Get("claim-of-lien.last-day").Asks("On which day was the preliminary notice given to the owner?"));
+    }
+
+    // It is asked of the notice to the owner, and not of one to somebody else.
+    [Fact]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    public void The_day_is_asked_of_the_notice_to_the_owner()
+    {
+        var job = Told("?", Manner.CertifiedMail, "direct").Notice("?", Manner.Email, "owner").Notice("?", Manner.CertifiedMail, "owner").OwnerToldUs("2025-11-18");
+        Assert.Equal([6], job.On("2025-11-20").Get("claim-of-lien.last-day").Corrected("On which day was the preliminary notice given to the owner?"));
+    }
+
+    // One to whom no copy is due is bound by the recording itself, whatever came. Whether one was due to a claimant who gave notice after the recording is
+    // open; a copy that came settles it.
+    [Theory]
+    [InlineData(null, "2025-10-30", Verdict.Yes, "Civ. Code § 8190(a)(2)")]
+    [InlineData(null, null, Verdict.Yes, "Civ. Code § 8190(a)(2)")]
+    [InlineData("2025-10-29", "2025-10-31", Verdict.Yes, "Civ. Code § 8190(a)")]
+    [InlineData("2025-10-29", "2025-11-18", Verdict.Open, "Civ. Code § 8190(a)(2)")]
+    [InlineData("2025-10-29", null, Verdict.Open, "Civ. Code § 8190(a)(2)")]
+    [InlineData("?", "2025-10-31", Verdict.Yes, "Civ. Code § 8190(a)")]
+    [Proves("Civ. Code § 8190(a)(2)")]
+    [Proves("Civ. Code § 8190(a)")]
+    public void A_copy_that_came_settles_whether_one_was_due_where_that_is_open(string? given, string? came, Verdict expected, string section)
+    {
+        var job = Told(given, Manner.CertifiedMail, "owner");
+        if (came is not null)
+            job.OwnerToldUs(came);
+        Assert.Equal((expected, section), (Notice(job).ReachesClaimant, Notice(job).ReachWhy.Section));
+    }
+
+    private static JobBuilder Recorded(string on) => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10")
+        .Notice("2025-08-14").Completed("2025-10-22").OwnerRecorded(on, states: "2025-10-22");
+
+    // A copy is one of what is recorded already: one that surely came before is none of it; one that may have come after is, and by its day of mailing it is
+    // told when it was given.
+    [Theory]
+    [InlineData("2025-10-27", "2025-10-26", null, Verdict.Open, "does not show whether the owner gave us a copy")]
+    [InlineData("2025-10-27", "2025-10-24..2025-10-26", null, Verdict.Open, "does not show whether the owner gave us a copy")]
+    [InlineData("2025-10-27", "2025-10-24..2025-10-27", null, Verdict.Open, "whether it was recorded by then is open")]
+    [InlineData("2025-10-27..2025-10-29", "2025-10-28", null, Verdict.Open, "whether it was recorded by then is open")]
+    [InlineData("2025-10-27..2025-10-29", "2025-10-26", null, Verdict.Open, "does not show whether the owner gave us a copy")]
+    [InlineData("2025-10-27..2025-10-29", "2025-10-29", null, Verdict.Yes, "within 10 days of recording")]
+    [InlineData("2025-10-27..2025-10-29", "2025-10-28..2025-10-31", "2025-10-29", Verdict.Yes, "put in the mail on 2025-10-29")]
+    [InlineData("2025-10-27..2025-10-29", "2025-10-28..2025-10-31", "2025-10-28", Verdict.Open, "whether it was recorded by then is open")]
+    [Proves("Civ. Code § 8190(a)")]
+    public void A_copy_is_one_of_what_is_recorded_already(string recorded, string came, string? mailed, Verdict expected, string says)
+    {
+        var notice = Notice(Recorded(recorded).OwnerToldUs(came, mailed: mailed));
+        Assert.Equal(expected, notice.ReachesClaimant);
+        Assert.Contains(says, notice.ReachWhy.Text, StringComparison.Ordinal);
+    }
+
+    // How it came is asked though it may have come before the recording.
+    [Fact]
+    [Proves("Civ. Code § 8190(b)")]
+    public void How_a_copy_came_is_asked_of_one_that_may_have_come_before_the_recording_too() =>
+        Assert.True(Last(Recorded("2025-10-27..2025-10-29").OwnerToldUs("2025-10-28", manner: null), "2025-11-20").Asks("(owner-told-us.manner)"));
 }

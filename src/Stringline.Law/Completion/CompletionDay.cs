@@ -367,7 +367,7 @@ public static class CompletionDay
         var questions = new List<Question>();
         if (!completion.SaidComplete && !completion.AwaitsAcceptance)
             questions.Add(new Question("Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
-        if (facts.All<LaborCeased>().Count == 0 && completion.Open.Any(r => r.Name == "completion by occupation"))
+        if (facts.All<LaborCeased>().Count == 0 && completion.Open.Any(static r => r.Why.Facts.Any(static f => f is Completed { By: CompletionTheory.Occupation })))
             questions.Add(new Question("When did labor on the whole work cease? Occupation completes it only together with that (add labor-ceased)."));
         if (LaborStop.Of(facts) is { Count: > 0 } stops && !LaborStop.AllLeftItUnfinished(stops) && !facts.All<Completed>().Any(c => c.By == CompletionTheory.Actual))
             questions.Add(FinishedWhenLaborCeased(facts));

@@ -78,8 +78,9 @@ internal static class OneContract
             return Verdict.No;
         // Its 15 days run from completion of that contract, which only the notice itself states. Only its latest days can hang on a roll.
         var inTime = notice.Entry.States is not { } stated ? Verdict.Open
-            : !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Earliest) || !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Latest)
-                ? notice.Recorded.IsExact ? Verdict.No : Verdict.Open
+            // Early or late on every day that it may have been recorded on.
+            : notice.Recorded.Latest < stated || (notice.Recorded.Earliest >= stated && !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Earliest)) ? Verdict.No
+            : !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Earliest) || !notice.IsEffectiveIfCompletedOn(stated, notice.Recorded.Latest) ? Verdict.Open
             : notice.EffectIfCompletedOn(stated, notice.Recorded.Latest);
         if (inTime == Verdict.No)
             return Verdict.No;

@@ -148,6 +148,9 @@ public sealed class CompletionEdgeTests
         var job = new JobBuilder().Completed("2026-05-04", CompletionTheory.Occupation).OwnerRecorded("2026-05-13", states: "2026-05-05");
         Assert.True(Day(job).Asks("When did labor on the whole work cease"));
         Assert.False(Day(job.LaborCeased("2026-04-06", "2026-04-20")).Asks("When did labor on the whole work cease"));
+        // Under whatever name it stands: beside an approval that may be no acceptance, or of one structure of several.
+        Assert.True(Day(new JobBuilder().Work(w => w with { SubjectToAcceptanceBy = "City of Davis" }).Completed("2026-05-04", CompletionTheory.Occupation)).Asks("When did labor on the whole work cease"));
+        Assert.True(Day(new JobBuilder().Work(w => w with { ResidentialStructures = 2 }).Completed("2026-05-04", CompletionTheory.Occupation)).Asks("When did labor on the whole work cease"));
     }
 
     // Finished when labor ceased, the 90 days run sixty days earlier (Civ. Code § 8180(a)(1) against (3)).

@@ -135,6 +135,8 @@ public sealed class OneContractNoticeTests
     [InlineData("2026-05-10..2026-05-19", "2026-05-04", "2026-05-11 2026-05-20")]
     [InlineData("2026-05-15..2026-05-20", "2026-05-04", "2026-05-16 2026-06-11")]
     [InlineData("2026-05-01..2026-05-10", "2026-05-04", "2026-05-02 2026-06-11")]
+    [InlineData("2026-05-20..2026-05-25", "2026-05-04", "2026-06-11")]
+    [InlineData("2026-05-01..2026-05-03", "2026-05-04", "2026-06-11")]
     [InlineData("2026-05-18", null, "2026-05-19 2026-06-11")]
     [Proves("Civ. Code § 8186(a)")]
     public void Who_is_taken_to_have_ceased_by_a_notice_on_a_day_in_doubt_may_record_early_only_if_it_was_in_time(string recorded, string? states, string days)

@@ -84,7 +84,7 @@ public sealed class DemoJobPapersTests
         Assert.Equal(
             [
                 "security-demand", // none is a large project
-                "dispute-claim", "conference-demand", "claim-request", // on none is a claim in dispute
+                "dispute-claim", "conference-demand", "disputed-portion", "claim-request", // on none is a claim in dispute
                 "action-notice", "release-affidavit", "counteraffidavit", // on none is there a suit or an affidavit over a stop payment notice
                 "bond-notice", // no private job has a payment bond
                 "converted-claim", "design-lien-release", // the garden is never begun, and its designer not paid

@@ -118,12 +118,13 @@ public sealed class DisputedClaimTests
             StringComparison.Ordinal);
     }
 
+    private static JobFile Older(JobFile job) =>
+        job with { Contract = job.Contract with { On = Day("2016-05-02") }, Work = job.Work with { Body = PublicBody.Local } };
+
     /// <summary>Pub. Contract Code § 20104.2: toward a local agency under a contract before 2017 the older procedure is left.</summary>
     [Fact]
     public void Section_20104_2()
     {
-        JobFile Older(JobFile job) =>
-            job with { Contract = job.Contract with { On = Day("2016-05-02") }, Work = job.Work with { Body = PublicBody.Local } };
         var text = Flat(Make(Claim, Older).TextOf());
         Assert.Contains("California Public Contract Code section 20104.2, subdivision (a)", text, StringComparison.Ordinal);
         Assert.DoesNotContain("9204", text, StringComparison.Ordinal);
@@ -252,4 +253,30 @@ public sealed class DisputedClaimTests
     public void A_refusal_names_a_role_with_its_article() => Assert.Contains(
         Refusals(Claim, j => j with { Claimant = j.Claimant with { Role = ClaimantRole.EquipmentLessor, HiredBy = "p2" } }),
         r => r.There.StartsWith("The claimant is an equipment lessor", StringComparison.Ordinal));
+
+    /// <summary>
+    /// Pub. Contract Code § 9204(d)(2)(B): "Any disputed portion of the claim, as identified by the contractor in writing, shall be submitted to nonbinding
+    /// mediation, with the public entity and the claimant sharing the associated costs equally", a mediator to be agreed on within 10 business days.
+    /// </summary>
+    [Theory]
+    [InlineData("California Public Contract Code section 9204, subdivision (d)(2)(B)")]
+    [InlineData("identifies in writing the portion of its claim that remains in dispute")]
+    [InlineData("submitted to nonbinding mediation, the associated costs to be shared equally")]
+    [InlineData("on a mediator within 10 business days after this identification")]
+    [InlineData("sent on May 21, 2026, for $31,600.00; received on May 26, 2026")]
+    [InlineData("Held on August 3, 2026")]
+    [InlineData("$24,600.00")]
+    [InlineData("The price of the footing that was poured anew")]
+    [InlineData("City of Woodland, public entity")]
+    public void Section_9204_d_2_B(string item) => Holds(Make("disputed-portion"), item);
+
+    /// <summary>It is what is left after a conference, of the claim that was made, and only where the procedure knows mediation.</summary>
+    [Fact]
+    public void Section_9204_d_2_B_what_is_left_of_the_claim_after_the_conference()
+    {
+        Assert.Contains(Refusals("disputed-portion", j => j with { Entries = [.. j.Entries.Where(e => e is not ConferenceHeld)] }), r => r.Id == "no-conference-held");
+        Assert.Contains(Refusals("disputed-portion", options: o => o with { Amount = 31_600.01m }), r => r.Id == "more-than-claimed");
+        Assert.Contains(Refusals("disputed-portion", options: o => o with { Words = "" }), r => r.Id == "issues-missing");
+        Assert.Contains(Refusals("disputed-portion", Older), r => r.Id == "no-mediation");
+    }
 }

@@ -131,6 +131,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         "release-demand" => "The grounds of the demand; nothing: what the file shows",
         "dispute-claim" or "claim-request" => "For what work or event it is claimed, and why it is due",
         "conference-demand" => "The issues in dispute",
+        "disputed-portion" => "What is left in dispute after the conference",
         "release-affidavit" => "The facts that support each ground",
         "counteraffidavit" => "On what specific basis each allegation of the affidavit is contested",
         "notice-of-completion" => "The nature of the owner's interest in the property",

@@ -108,6 +108,7 @@ internal sealed record PaperFit
             "dispute-claim" when Has<Disputed>() && !Has<DisputeClaimSent>() && job.Facts.Claimant.Role == ClaimantRole.DirectContractor => "A part of the money is disputed.",
             "claim-request" when Has<Disputed>() && !Has<ClaimRequestMade>() && job.Facts.Claimant.Role == ClaimantRole.Subcontractor => "A part of the money is disputed.",
             "conference-demand" when job.Assessment.Find("dispute-claim.conference") is { Standing: Standing.Open } && !Has<ConferenceDemanded>() => "The claim was disputed or not answered in time.",
+            "disputed-portion" when Has<ConferenceHeld>() && job.Assessment.Find("dispute-claim.contractors-answer") is null => "A conference was held: what is left goes to mediation.",
             "stop-payment-release" when Has<StopPaymentGiven>() && demand == 0 => "A stop payment notice was given, and nothing is owed by the file.",
             _ => null,
         };

@@ -41,6 +41,7 @@ internal static class Shelf
         SecurityDemandPaper.Shelved,
         DisputeClaimPaper.Shelved,
         ConferenceDemandPaper.Shelved,
+        DisputedPortionPaper.Shelved,
         ClaimRequestPaper.Shelved,
         CompletionPaper.Shelved,
         .. StopPaymentPaper.Papers,

@@ -40,6 +40,9 @@ internal sealed record ClaimProcedure
     /// <summary>Where it gives the conference.</summary>
     public required string Conference { get; init; }
 
+    /// <summary>Where it sends to mediation what is left of the claim; null where it knows none.</summary>
+    public required string? Mediation { get; init; }
+
     /// <summary>Where it lets a subcontractor ask, and what the contractor is to answer.</summary>
     public required string Request { get; init; }
 
@@ -56,6 +59,7 @@ internal sealed record ClaimProcedure
             + "statement (subdivision (d))",
         Interest = "Undisputed amounts not paid in a timely manner bear interest at 2 percent per month (subdivision (h)(1)).",
         Conference = "subdivision (e)",
+        Mediation = "subdivision (f)",
         Request = $"subdivision (j). Please notify claimant in writing, within {ClaimTimes.OwnersDays} days of receipt of this request, as "
             + "to whether you presented the claim to the owner and, if you did not, of the reasons for not doing so (subdivision (j)(4))",
         Finding = "dispute-claim.owners-statement",
@@ -71,6 +75,7 @@ internal sealed record ClaimProcedure
             + "statement (subdivision (d)(1))",
         Interest = "Amounts not paid in a timely manner bear interest at 7 percent per annum (subdivision (d)(4)).",
         Conference = "subdivision (d)(2)(A)",
+        Mediation = "subdivision (d)(2)(B)",
         Request = $"subdivision (d)(5). Please notify claimant in writing, within {ClaimTimes.EntitysDays} days of receipt of this "
             + "request, as to whether you presented the claim to the public entity and, if you did not, of the reasons for not having "
             + "done so",
@@ -86,6 +91,7 @@ internal sealed record ClaimProcedure
             + "be paid (section 20104.6, subdivision (a))",
         Interest = null,
         Conference = "subdivision (d)",
+        Mediation = null,
     };
 
     /// <summary>
@@ -105,6 +111,15 @@ internal sealed record ClaimProcedure
         }
 
         return (says is { Why: [{ Section: "Pub. Contract Code § 20104.2" }, ..] } ? Older : procedure, says);
+    }
+
+    /// <summary>The claim in words, with what the file tells of it.</summary>
+    public string Naming(DisputeClaimSent claim)
+    {
+        var sent = claim.On is DayFact.Exact on ? $", sent on {PaperText.Day(on.Day)}" : "";
+        var amount = claim.Amount is { } dollars ? $", for {PaperText.Dollars(dollars)}" : "";
+        var received = claim.Received is { } day ? $"; received on {PaperText.Day(day)}" : "";
+        return $"Claim under {Statute}{sent}{amount}{received}";
     }
 
     /// <summary>A claim, and a demand for a conference, are for one who has a contract with the payer.</summary>

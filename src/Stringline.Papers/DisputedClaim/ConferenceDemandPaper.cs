@@ -67,7 +67,7 @@ internal static class ConferenceDemandPaper
             After =
             [
                 "Enter it in the job file as \"conference-demanded\" with its day and manner, and the conference as \"conference-held\".",
-                "After the conference name in writing what you still dispute: that part goes to mediation.",
+                "After the conference name in writing what you still dispute, by the paper \"disputed-portion\": that part goes to mediation.",
             ],
         });
     }
@@ -82,7 +82,7 @@ internal static class ConferenceDemandPaper
         Addressees.Put(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands an informal conference to meet and confer for settlement of the issues in "
             + $"dispute. Please schedule it within {ClaimTimes.SchedulingDays} days of receipt of this demand.");
-        leaf.Field("Claim", claim is null ? null : Claimed(procedure, claim));
+        leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field($"Answer of the {procedure.PayerWord}", Answer(matter, says));
         leaf.Field("Issues in dispute", issues);
         NoticeContents.Giver(leaf, matter, "Claimant");
@@ -91,14 +91,6 @@ internal static class ConferenceDemandPaper
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, procedure.Section);
         return leaf;
-    }
-
-    private static string Claimed(ClaimProcedure procedure, DisputeClaimSent claim)
-    {
-        var sent = claim.On is DayFact.Exact on ? $", sent on {Day(on.Day)}" : "";
-        var amount = claim.Amount is { } dollars ? $", for {Dollars(dollars)}" : "";
-        var received = claim.Received is { } day ? $"; received on {Day(day)}" : "";
-        return $"Claim under {procedure.Statute}{sent}{amount}{received}";
     }
 
     private static string? Answer(Matter matter, Finding? says)

@@ -1,0 +1,101 @@
+using Stringline.Law.Facts;
+using Stringline.Papers.Catalogue;
+using Stringline.Papers.Writing;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.DisputedClaim;
+
+/// <summary>
+/// The claimant’s writing that names what is left in dispute after the conference, which goes to nonbinding mediation; from it the parties
+/// have their time to agree on a mediator (Pub. Contract Code § 9204(d)(2)(B); Civ. Code § 8850(f)).
+/// </summary>
+internal static class DisputedPortionPaper
+{
+    /// <summary>The paper.</summary>
+    public static Shelved Shelved { get; } = Shelved.Of(
+        new Paper("disputed-portion", "Disputed Portion of Claim for Mediation", "Pub. Contract Code § 9204(d)(2)(B); Civ. Code § 8850(f)",
+            PaperUse.Sent,
+            [WorkKind.Private, WorkKind.Public],
+            "A contractor whose claim is still in dispute after the conference, to the public entity or owner.")
+        { Takes = [Told.Words, Told.Amount] },
+        Write);
+
+    private static Bundle Write(Matter matter)
+    {
+        var (procedure, says) = ClaimProcedure.Of(matter, matter.Assessment);
+        procedure.OnlyWithContract(matter);
+        if (procedure.Mediation is null)
+        {
+            matter.Refuse("no-mediation", "contract.on", "The older procedure knows no mediation of a claim before an action.",
+                "Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
+        }
+
+        var claim = matter.Last<DisputeClaimSent>();
+        if (claim is null)
+        {
+            matter.Refuse("no-claim-sent", "entries", "No claim under the claims procedure is entered.",
+                "Enter it as \"dispute-claim-sent\" with its day, amount and manner.", procedure.Section);
+        }
+
+        var held = matter.Last<ConferenceHeld>();
+        if (held is null)
+        {
+            matter.Refuse("no-conference-held", "entries", "No conference is entered, and only what is left after it goes to mediation.",
+                "Enter it as \"conference-held\" with its day; or demand it first: the paper \"conference-demand\".", procedure.Section);
+        }
+
+        if (matter.Options.Amount is { } more && claim?.Amount is { } whole && more > whole)
+        {
+            matter.Refuse("more-than-claimed", "--amount", $"{Dollars(more)} is more than the claim of {Dollars(whole)}.",
+                "Name the part of that claim which is still in dispute.", procedure.Section);
+        }
+
+        var payers = procedure.Payers(matter);
+        var issues = matter.Need(matter.Options.Words, "issues-missing", "--words",
+            "Name what is left in dispute: what was not settled, and what you hold about it.", procedure.Section);
+        return new Bundle([Portion(matter, procedure, payers, claim, held, issues)], new Guide
+        {
+            To = payers,
+            Manner = DisputeClaimPaper.Manner,
+            First =
+            [
+                .. ClaimProcedure.Doubts(says),
+                $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
+                    + "still due, and name nothing that it grants.",
+            ],
+            Steps = ["Sign in ink.", "Mail one to each named above; write the article number of the receipt on your copy."],
+            After =
+            [
+                "Agree on a mediator in the ten business days after this paper; have counsel take part in the mediation.",
+                procedure.Payer == PartyCapacity.PublicEntity
+                    ? "If you cannot agree, each side selects a mediator, and those two select the one who mediates."
+                    : "If you cannot agree, the contractor may select the mediator; if the owner refuses mediation, notice to suspend work may "
+                        + "follow (Civ. Code § 8850(f)(3), (k)).",
+            ],
+        });
+    }
+
+    private static Leaf Portion(
+        Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, ConferenceHeld? held, string? issues)
+    {
+        var leaf = new Leaf("disputed-portion.pdf", "Disputed Portion of Claim");
+        leaf.Head($"{procedure.Statute}, {procedure.Mediation}");
+        leaf.Line("Date", Day(matter.AsOf));
+        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
+        Addressees.Put(leaf, matter, payers);
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of its claim that remains in dispute after the "
+            + "conference. It is submitted to nonbinding mediation, the associated costs to be shared equally. Please agree with claimant "
+            + "on a mediator within 10 business days after this identification.");
+        leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
+        leaf.Field("Conference", held is { On: DayFact.Exact on } ? $"Held on {Day(on.Day)}" : held is null ? null : "Held");
+        if (matter.Options.Amount is { } amount)
+            leaf.Field("Amount in dispute", Dollars(amount));
+        leaf.Field("Portion in dispute", issues);
+        NoticeContents.Giver(leaf, matter, "Claimant");
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+            "Say in a few words what work the contract is for.", procedure.Section));
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        Signing.Claimant(leaf, matter, procedure.Section);
+        return leaf;
+    }
+}

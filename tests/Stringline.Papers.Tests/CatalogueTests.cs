@@ -132,6 +132,15 @@ public sealed class CatalogueTests
     }
 
     [Theory]
+    [InlineData("claim")]
+    [InlineData("release")]
+    public void A_letter_in_the_job_s_name_that_its_sheet_cannot_print_is_refused_in_words(string id)
+    {
+        var refusals = PaperJobs.Refusals(id, job => job with { Name = "🧱 Brick" });
+        Assert.Contains(refusals, r => r is { Id: "letters-missing", Where: "the texts of the sheet" });
+    }
+
+    [Theory]
     [InlineData("notice-of-credit")]
     [InlineData("release")]
     [InlineData("stop-payment-notice")]

@@ -48,6 +48,13 @@ public static class ClaimPacket
             : new RecorderOffice { County = "(county not named)" });
         var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with { References = earlier is null ? 0 : 1 });
         var toldAtTheCounter = new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft);
+        if (Writing.Binding.UnsetOnSheet(toldAtTheCounter, refusals) is { } unset)
+        {
+            if (!draft)
+                return new PacketOutcome.Refused([unset]);
+            refusals.Add(unset);
+        }
+
         var sheet = Press.Print(toldAtTheCounter, measure);
 
         List<PaperFile> files =

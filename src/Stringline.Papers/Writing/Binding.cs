@@ -33,7 +33,7 @@ internal static class Binding
         var fee = bundle.Guide.Recording is { } recording ? Fee(matter, recording, files[0].Pages) : null;
         var sheet = new GuideSheet(paper, matter, bundle, files, fee, inTheWay);
         var plan = sheet.Plan(draft);
-        if (Unset(plan.Says, Face.Sans, "the texts of the sheet") is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id))
+        if (UnsetOnSheet(plan, inTheWay) is { } unset)
         {
             if (!matter.Options.Draft)
                 return new PacketOutcome.Refused([unset]);
@@ -77,6 +77,10 @@ internal static class Binding
         if (Unset(texts, Face.Serif, "the texts of the paper") is { } unset)
             matter.Refuse(unset.Id, unset.Where, unset.There, unset.Right, unset.Section);
     }
+
+    /// <summary>Letters of a sheet for which its typeface has no shape; null where it has all, or where letters are in the way already.</summary>
+    public static Refusal? UnsetOnSheet(PaperPlan plan, List<Refusal> inTheWay) =>
+        Unset(plan.Says, Face.Sans, "the texts of the sheet") is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id) ? unset : null;
 
     // Letters for which the typeface has no shape; null where it has all.
     private static Refusal? Unset(IEnumerable<string> texts, Face face, string where)

@@ -178,22 +178,31 @@ internal static class PrivateClaim
             return;
         var last = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, StatementDays));
         var answers = facts.All<ClaimRequestAnswered>();
-        List<Reading> readings = [new Reading("contractor's answer, not before 30 days after the request", last)];
+        var none = NoSuchRequest(facts, requests[^1]);
+        List<Reading> readings = none is not null ? [] : [new Reading("contractor's answer, not before 30 days after the request", last)];
         findings.Add(new Finding
         {
             Id = "dispute-claim.contractors-answer",
             Title = "Claim through the contractor: its answer",
-            Standing = answers.Count > 0 ? Standing.Done : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            Standing = none is not null ? Standing.Lost : answers.Count > 0 ? Standing.Done : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = readings.Count == 0 ? null : Deadline.Band(readings),
             Amount = requests[^1].Amount,
-            Why =
+            Why = none is not null ? [none] :
             [
                 Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within 30 days of receipt whether it did, and if not, why not.", [requests[^1]]),
                 .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {Days.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
         });
     }
+
+    // The procedure is one of the direct contract, through which a subcontractor's claim goes.
+    private static Reason? NoSuchRequest(FactsAsOf facts, ClaimRequestMade request) =>
+        facts.Job.Work.LowRiseResidential == true
+            ? Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [request])
+        : facts.Job.Work.DirectContract?.On is { } made && (made < RetentionCap.From || made > Until)
+            ? Reason.Of("Civ. Code § 8850(n)", $"The direct contract was made on {made}; the procedure governs contracts made from {RetentionCap.From} on, while the article is in force.", [request])
+        : null;
 
     private static Finding ThroughTheContractor(FactsAsOf facts, DisputeClaimSent claim) => Statement(Standing.InDoubt,
         Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within 30 days of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(Period.LastDay(sent, StatementDays))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's 30 days begin when it receives the claim from the contractor.", [claim])) with

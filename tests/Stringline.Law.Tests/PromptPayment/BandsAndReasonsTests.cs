@@ -49,7 +49,8 @@ public sealed class BandsAndReasonsTests
         "owner" => Claim(Owner()),
         "owner demanded" => Demanded(Claim(Owner())),
         "owner held" => Held(Demanded(Claim(Owner()))),
-        "hirer" => Request(Hirer(WorkKind.Private)),
+        // The claims procedure is one of direct contracts made from 2026 (Civ. Code § 8850(n)).
+        "hirer" => Request(Hirer(WorkKind.Private).Work(w => w with { DirectContract = w.DirectContract is { } made ? made with { On = Day("2026-01-05") } : null })),
         "waiting" => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2026-03-02", 50_000m).Retained("2026-04-01", 1_000m).Completed("2026-05-01"),
         "public hirer" => Request(Hirer(WorkKind.Public)),
         "entity" => Demanded(Answered(Claim(Entity(PublicBody.Local)))),

@@ -119,6 +119,27 @@ public sealed class PrivateClaimTests
         Assert.Equal(Standing.Done, asked.Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-05-04"), Presented = false }).On("2026-05-14").Get("dispute-claim.contractors-answer").Standing);
     }
 
+    // Nor is a contractor bound to answer under a direct contract made before the section, or on low-rise housing.
+    [Theory]
+    [InlineData(null, null, Standing.NotYet)]
+    [InlineData("2026-01-01", false, Standing.NotYet)]
+    [InlineData("2025-12-31", null, Standing.Lost)]
+    [InlineData("2030-01-01", null, Standing.Lost)]
+    [InlineData("2026-01-01", true, Standing.Lost)]
+    [Proves("Civ. Code § 8850(n)")]
+    [Proves("Civ. Code § 8850(o)")]
+    public void A_contractor_answers_a_request_only_where_the_procedure_governs(string? directContract, bool? lowRise, Standing expected)
+    {
+        var asked = Job(role: ClaimantRole.Subcontractor).Work(w => w with
+        {
+            LowRiseResidential = lowRise,
+            DirectContract = directContract is null ? null : new DirectContract { On = Day(directContract) },
+        }).Add(i => new ClaimRequestMade { Index = i, On = When("2026-04-13"), Amount = 5_200m });
+        var answer = asked.On("2026-05-04").Get("dispute-claim.contractors-answer");
+        Assert.Equal(expected, answer.Standing);
+        Assert.Equal(expected == Standing.Lost, answer.Readings.Count == 0);
+    }
+
     [Fact]
     [Proves("Civ. Code § 8850(e)")]
     public void After_silence_or_an_answer_a_conference_is_demanded_and_held()

@@ -38,9 +38,15 @@ public sealed class IndexNamesTests
             ["Ibarra, Ana María", "Granger Slough Bank", "The Ibarra Trust of 1998"],
             "Ana María Ibarra and Granger Slough Bank, trustees of the Ibarra Trust of 1998" },
         { Owner("Alder Court Two, LLC", TitleForm.Company), ["Alder Court Two, LLC"], "Alder Court Two, LLC" },
-        { Estate("Estate of Ibarra", Ana, Tomas), ["Ibarra, Ana María", "Ibarra, Tomás Jr."],
+        { Estate("Estate of Ibarra", Ana, Tomas), ["Ibarra, Ana María, Estate of", "Ibarra, Tomás Jr."],
             "Tomás Ibarra Jr., representative of the estate of Ana María Ibarra, deceased" },
-        { Estate("Estate of Ibarra", Ana), ["Ibarra, Ana María"], "the estate of Ana María Ibarra, deceased" },
+        { Estate("Estate of Ibarra", Ana), ["Ibarra, Ana María, Estate of"], "the estate of Ana María Ibarra, deceased" },
+        { Owner("Estate of Ana María Ibarra", TitleForm.Estate, Tomas), ["Estate of Ana María Ibarra", "Ibarra, Tomás Jr."],
+            "Tomás Ibarra Jr., representative of the Estate of Ana María Ibarra" },
+        { Trust("The Hale Family Trust", "The Hale Family Trust", Ana), ["Ibarra, Ana María", "The Hale Family Trust"],
+            "Ana María Ibarra, trustee of the Hale Family Trust" },
+        { Trust("The Hale Family Trust", " ", Ana), ["Ibarra, Ana María", "The Hale Family Trust"],
+            "Ana María Ibarra, trustee of the Hale Family Trust" },
         { Owner("Alder Creek Levee District", TitleForm.PublicEntity), ["Alder Creek Levee District"], "Alder Creek Levee District" },
         { Owner("Prince", TitleForm.Individual, new TitleHolder { Surname = "Prince" }), ["Prince"], "Prince" },
     };
@@ -96,6 +102,30 @@ public sealed class IndexNamesTests
         Assert.Equal(4m, made.Fee!.Part("names")?.Amount);
         Assert.Null(Kept.Packet("one-owner", Jobs.Demo()).Fee!.Part("names"));
     }
+
+    /// <summary>A trust named after its trustees, an estate after the dead: the name alone does not say who holds title as what.</summary>
+    [Fact]
+    public void A_trust_named_after_its_trustees_and_an_estate_keep_their_title_words()
+    {
+        const string address = "77 Cordage Way, Davis, CA 95616";
+        var trust = Kept.Packet("trustees-trust", Jobs.Demo().WithOwners(
+            Trust("Ana María Ibarra Family Trust", "Ana María Ibarra Family Trust", Ana) with { Id = "p1", Address = address }));
+        Assert.Contains("Title held by Ana María Ibarra, trustee of the Ana María Ibarra Family Trust", trust.Claim().Text,
+            StringComparison.Ordinal);
+        var estate = Kept.Packet("estate", Jobs.Demo().WithOwners(
+            Estate("Estate of Ana María Ibarra", Ana) with { Id = "p1", Address = address }));
+        Assert.Contains("Title held by the estate of Ana María Ibarra, deceased", estate.Claim().Text, StringComparison.Ordinal);
+        Assert.Contains("Owner: Ibarra, Ana María, Estate of", estate.Sheet().Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Where the file does not say how title is held, the words of the name stay in its entry.</summary>
+    [Theory]
+    [InlineData("The Hale Family Trust")]
+    [InlineData("Estate of Ana María Ibarra, deceased")]
+    [InlineData("Ana María Ibarra, trustee of the Hale Family Trust")]
+    public void The_title_words_of_a_name_stay(string name) =>
+        Assert.Equal([name], IndexNames.OfOwner(new Party { Id = "o", Capacity = PartyCapacity.Owner, Name = name })
+            .Select(n => n.Indexed));
 
     [Fact]
     public void Where_the_file_does_not_say_how_title_is_held_the_sheet_says_so() =>

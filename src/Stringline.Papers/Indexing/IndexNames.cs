@@ -32,8 +32,8 @@ public static partial class IndexNames
         return holding.Form switch
         {
             TitleForm.Individual or TitleForm.JointTenants => [.. persons],
-            TitleForm.Trust => [.. persons, .. Entity(holding.Trust)],
-            TitleForm.Estate => [.. holding.Decedent is { } decedent ? [Person(decedent)] : Array.Empty<IndexName>(), .. persons],
+            TitleForm.Trust => [.. persons, .. Clean(holding.Trust) is null ? asWritten : Entity(holding.Trust)],
+            TitleForm.Estate => [.. holding.Decedent is { } decedent ? [OfEstate(decedent)] : asWritten, .. persons],
             TitleForm.Company or TitleForm.PublicEntity => [.. asWritten],
             _ => throw new ArgumentOutOfRangeException(nameof(owner), holding.Form, "Not a form of title."),
         };
@@ -51,18 +51,35 @@ public static partial class IndexNames
             TitleForm.Individual => persons,
             TitleForm.JointTenants => $"{persons}, as joint tenants",
             TitleForm.Trust => $"{persons}, {(holding.Persons.Count == 1 ? "trustee" : "trustees")} of "
-                + $"{The(Line(holding.Trust ?? "the trust"))}",
+                + $"{The(Line(Clean(holding.Trust) ?? owner.Name))}",
             TitleForm.Estate when holding.Decedent is { } decedent =>
                 (persons.Length == 0 ? "" : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of ")
                 + $"the estate of {Person(decedent).Written}, deceased",
-            TitleForm.Estate or TitleForm.Company or TitleForm.PublicEntity => Line(owner.Name),
+            TitleForm.Estate => persons.Length == 0 ? Line(owner.Name)
+                : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of {The(Line(owner.Name))}",
+            TitleForm.Company or TitleForm.PublicEntity => Line(owner.Name),
             _ => throw new ArgumentOutOfRangeException(nameof(owner), holding.Form, "Not a form of title."),
         };
     }
 
-    /// <summary>Whether a paper that bears the owner's name alone leaves out a name to be indexed.</summary>
-    public static bool NeedsTitleWords(Party owner) =>
-        OfOwner(owner).Any(name => !Line(owner.Name).Contains(name.Written, StringComparison.OrdinalIgnoreCase));
+    /// <summary>
+    /// Whether a paper that bears the owner's name alone leaves out a name to be indexed, or that somebody holds title for a trust or an
+    /// estate: its name may hold the names of its trustees without saying that they are trustees.
+    /// </summary>
+    public static bool NeedsTitleWords(Party owner)
+    {
+        ArgumentNullException.ThrowIfNull(owner);
+        return owner.HoldsTitleAs?.Form is TitleForm.Trust or TitleForm.Estate
+            ? !Line(owner.Name).Equals(TitleWords(owner), StringComparison.OrdinalIgnoreCase)
+            : OfOwner(owner).Any(name => !Line(owner.Name).Contains(name.Written, StringComparison.OrdinalIgnoreCase));
+    }
+
+    // The entry of an estate keeps the word: the dead own nothing.
+    private static IndexName OfEstate(TitleHolder decedent)
+    {
+        var name = Person(decedent);
+        return name with { Indexed = $"{name.Indexed}, Estate of" };
+    }
 
     private static IndexName Person(TitleHolder person)
     {

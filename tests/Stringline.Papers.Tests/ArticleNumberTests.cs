@@ -56,6 +56,28 @@ public sealed class ArticleNumberTests
         Assert.Contains("8 would be right", refusal.There, StringComparison.Ordinal);
     }
 
+    /// <summary>Civ. Code § 8416(a)(7): the affidavit is sworn. A draft leaves the number out.</summary>
+    [Fact]
+    public void A_wrong_check_digit_is_refused_on_the_affidavit_of_a_claim()
+    {
+        var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"],
+            Manner = Manner.CertifiedMail, Article = "9407 1118 9876 5432 1012 60" });
+        var refusal = Kept.Refusals(job)[0];
+        Assert.Equal(("article-number", "entries[2].article"), (refusal.Id, refusal.Where));
+        Assert.DoesNotContain("9407", Kept.Packet("bad-article", job, draft: true).Claim().Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Civ. Code § 8118(b).</summary>
+    [Fact]
+    public void A_wrong_check_digit_is_refused_on_the_proof_of_notice_and_a_carrier_s_own_number_is_not()
+    {
+        JobFile Given(Manner manner) => Begun().With(new NoticeGiven { Index = 1, On = DayFact.On(Day("2026-02-20")),
+            Notice = NoticeKind.Preliminary, To = ["p1"], Manner = manner, Article = "9407 1118 9876 5432 1012 60" });
+        var refusal = Assert.Single(Refusals("proof-of-notice", _ => Given(Manner.CertifiedMail)));
+        Assert.Equal(("article-number", "entries[1].article"), (refusal.Id, refusal.Where));
+        Make("proof-of-notice", _ => Given(Manner.OvernightCarrier));
+    }
+
     [Fact]
     public void The_mail_sheet_lists_what_was_mailed_to_whom_with_its_number()
     {

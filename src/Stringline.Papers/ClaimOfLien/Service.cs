@@ -1,6 +1,7 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Mailing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -74,6 +75,9 @@ internal sealed class Service
             refusals.Add(new Refusal("served-day-missing", $"{entry.Path}.on", "The day of mailing is not exact.",
                 "The affidavit states the day: enter the one on the postal receipt.", "Civ. Code § 8416(a)(7)"));
         }
+
+        if (ArticleNumber.Refused(entry.Article, $"{entry.Path}.article", "Civ. Code § 8416(a)(7)") is { } wrong)
+            refusals.Add(wrong);
 
         if (entry.To.Count == 0)
         {

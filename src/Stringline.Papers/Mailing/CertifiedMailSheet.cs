@@ -40,11 +40,8 @@ internal static class CertifiedMailSheet
 
         foreach (var item in items)
         {
-            if (item.Article is { } article && ArticleNumber.Fault(article) is { } fault)
-            {
-                matter.Refuse("article-number", item.Where, $"{Article(article)} is no article number: {fault}",
-                    "Correct the number in the job file; it must be the one on the label and on the receipt.", "Civ. Code § 8118(b)");
-            }
+            if (ArticleNumber.Refused(item.Article, item.Where, "Civ. Code § 8118(b)") is { } wrong)
+                matter.Refuse(wrong);
         }
 
         Addressees.WithAddress(matter, [.. items.Select(i => i.To).Distinct()], "Civ. Code § 8110");
@@ -113,7 +110,7 @@ internal static class CertifiedMailSheet
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such notice."),
     };
 
-    private static bool ByPost(Manner manner) => manner switch
+    internal static bool ByPost(Manner manner) => manner switch
     {
         Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.CertificateOfMailing => true,
         Manner.Personal or Manner.OvernightCarrier or Manner.Substituted => false,

@@ -48,6 +48,13 @@ internal static class ProofOfNotice
             ? Addressees.Of(matter, due)
             : Addressees.WithAddress(matter, [.. given.SelectMany(n => n.To).Distinct().Select(matter.Job.Party).OfType<Party>()],
                 "Civ. Code § 8118(a)");
+        // A carrier's own number has no check that everybody knows.
+        foreach (var notice in given.Where(n => CertifiedMailSheet.ByPost(n.Manner) && n.To.Any(id => to.Any(p => p.Id == id))))
+        {
+            if (ArticleNumber.Refused(notice.Article, $"{notice.Path}.article", "Civ. Code § 8118(b)") is { } wrong)
+                matter.Refuse(wrong);
+        }
+
         if (to.Count == 0 && matter.Clear)
         {
             matter.Refuse("nobody", "entries", "No notice is entered and none is due.",
@@ -57,7 +64,7 @@ internal static class ProofOfNotice
         return new Bundle([Leaf(matter, "preliminary notice", to, given)], new Guide
         {
             First = [.. given.Count == 0 ? ["The file shows no preliminary notice given: day, place and manner are blanks."]
-                : Array.Empty<string>(), .. WrongNumbers(given.SelectMany(n => new[] { n.Article }))],
+                : Array.Empty<string>()],
             Steps =
             [
                 "The person who delivered or mailed the notice fills in the blanks and signs; nobody else can.",
@@ -86,16 +93,6 @@ internal static class ProofOfNotice
         leaf.Oath(null, "I gave the notice named above to each person named above, on the day, at the place and in the manner stated.",
             null);
         return leaf;
-    }
-
-    /// <summary>Warnings for article numbers whose check digit is wrong.</summary>
-    public static IEnumerable<string> WrongNumbers(IEnumerable<string?> articles)
-    {
-        foreach (var article in articles.Select(Clean).OfType<string>())
-        {
-            if (ArticleNumber.Fault(article) is { } fault)
-                yield return $"Compare the article number {Article(article)} with the receipt: {fault}";
-        }
     }
 
     private sealed record Part(LocalDate? Day, Manner? Manner, IReadOnlyList<(Party Party, string? Article)> To);

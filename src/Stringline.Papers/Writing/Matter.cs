@@ -43,6 +43,9 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
             refusals.Add(new Refusal(id, where, there, right, section));
     }
 
+    /// <summary>The same.</summary>
+    public void Refuse(Refusal refusal) => Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
+
     /// <summary>A text the paper cannot do without.</summary>
     public string? Need(string? value, string id, string where, string right, string section)
     {

@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
@@ -73,9 +74,8 @@ internal sealed record ClaimFacts
     /// <summary>The names under which the recorder is expected to index the claim.</summary>
     public IReadOnlyList<IndexName> Names => IndexNames.Of(Claimant, Owners);
 
-    /// <summary>Number of parcels named, at least 1.</summary>
-    public int Parcels => Math.Max(1, (Apn ?? "").Replace(" and ", ";", StringComparison.OrdinalIgnoreCase)
-        .Split([';', ',', '&', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Length);
+    /// <summary>The parcels named.</summary>
+    public ParcelCount Parcels => ParcelCount.Of(Apn);
 
     /// <summary>Takes the facts.</summary>
     public static ClaimFacts Of(JobFile job, Assessment assessment)

@@ -89,7 +89,8 @@ public static class ClaimPacket
     private static FeeRequest Request(ClaimFacts facts, Service service, int pages) => new()
     {
         Pages = pages,
-        Parcels = facts.Parcels,
+        Parcels = facts.Parcels.Count,
+        ParcelsTold = facts.Parcels,
         Names = Math.Max(2, facts.Names.Count),
         NamesAtEachAddress =
             [.. facts.Owners.GroupBy(o => Clean(o.Address) ?? o.Id).Select(g => IndexNames.Of(null, g).Count).DefaultIfEmpty(1)],

@@ -8,7 +8,7 @@ internal static class FeeDoubts
     /// <summary>The doubts, those about this office first.</summary>
     public static IReadOnlyList<string> Of(RecorderOffice office, FeeRequest request) =>
     [
-        .. Notes(office), .. NotRead(office, request), .. Counting(request),
+        .. Parcels(request), .. Notes(office), .. NotRead(office, request), .. Counting(request),
         "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as passed) $15 "
             + "for the first page and $4 for each further may apply, and the prices for more than ten names and for further references may "
             + "be gone (Gov. Code § 27361).",
@@ -19,6 +19,20 @@ internal static class FeeDoubts
     {
         if (office.Note is { } note)
             yield return $"{office.County}: {note}";
+    }
+
+    private static IEnumerable<string> Parcels(FeeRequest request)
+    {
+        if (request.ParcelsTold is { Unread: { } unread })
+        {
+            yield return $"How many parcels “{OneLine(unread)}” names could not be read: the homes fee is reckoned at its most, "
+                + $"{RecordingFee.MostHomes} times. Count them, or list each number (Gov. Code § 27388.1(a)(1)).";
+        }
+        else if (request.ParcelsTold is { Ranged: true })
+        {
+            yield return $"{request.Parcels} parcels are reckoned from the range given: count them on the assessor’s map (Gov. Code § "
+                + "27388.1(a)(1)).";
+        }
     }
 
     private static IEnumerable<string> NotRead(RecorderOffice office, FeeRequest request)

@@ -15,6 +15,9 @@ public sealed record FeeRequest
     /// <summary>Parcels.</summary>
     public int Parcels { get; init; } = 1;
 
+    /// <summary>How they were counted; null where they were not read from a text.</summary>
+    public ParcelCount? ParcelsTold { get; init; }
+
     /// <summary>Names to be indexed.</summary>
     public int Names { get; init; } = 2;
 

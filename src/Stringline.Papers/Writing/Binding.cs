@@ -63,7 +63,8 @@ internal static class Binding
         {
             Paper = recording.Kind,
             Pages = pages + (recording.Notary ? 1 : 0),
-            Parcels = matter.Facts.Parcels,
+            Parcels = matter.Facts.Parcels.Count,
+            ParcelsTold = matter.Facts.Parcels,
             Names = Math.Max(2, matter.Facts.Names.Count),
             References = recording.References,
             ConformedCopy = true,

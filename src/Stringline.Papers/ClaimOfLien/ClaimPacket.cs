@@ -38,6 +38,8 @@ public static class ClaimPacket
             .. ClaimRefusals.Of(job, assessment, earlier, facts, service, office, measure)];
         if (refusals.Count > 0 && !draft)
             return new PacketOutcome.Refused(refusals);
+        if (refusals.Where(SocialSecurityNumber.Is).ToList() is { Count: > 0 } secrets)
+            return new PacketOutcome.Refused(secrets);
         if (refusals.Find(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
             return new PacketOutcome.Refused([full]);
 

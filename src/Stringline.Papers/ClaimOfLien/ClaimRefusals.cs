@@ -15,6 +15,7 @@ internal static class ClaimRefusals
     public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, EarlierClaim? earlier, ClaimFacts facts, Service service,
         RecorderOffice? office, Measure measure) =>
     [
+        .. SocialSecurityNumber.On(job, [.. Texts(facts), .. Served(service), .. earlier is null ? [] : (string[])[earlier.Sentence]]),
         .. InTheWay(assessment, earlier, facts),
         .. Missing(job, facts), .. service.Refusals,
         .. Office(facts, office), .. Room(facts, measure), .. Letters(facts),
@@ -164,13 +165,18 @@ internal static class ClaimRefusals
         }
     }
 
+    private static List<string> Texts(ClaimFacts facts) =>
+        [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name,
+        facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
+        .Concat(facts.Works.Select(w => (string?)w.Text))
+        .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)])).OfType<string>()];
+
+    private static IEnumerable<string> Served(Service service) =>
+        service.Mailings.SelectMany(m => m.To).SelectMany(t => new[] { t.Name, t.Address, t.Article }).OfType<string>();
+
     private static IEnumerable<Refusal> Letters(ClaimFacts facts)
     {
-        List<string> texts =
-            [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name,
-            facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
-            .Concat(facts.Works.Select(w => (string?)w.Text))
-            .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)])).OfType<string>()];
+        var texts = Texts(facts);
         foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(),
             "the texts of the claim"))
             yield return refusal;

@@ -13,10 +13,18 @@ internal static class Binding
     {
         var draft = matter.Options.Draft || bundle.AlwaysDraft is not null;
         var measure = new Measure();
+        if (paper.Use == PaperUse.Recorded)
+        {
+            foreach (var refusal in SocialSecurityNumber.On(matter.Job, bundle.Leaves.SelectMany(l => l.Texts)))
+                matter.Refuse(refusal);
+        }
+
         CheckLetters(matter, bundle);
         CheckRoom(matter, bundle, measure);
         if (!matter.Clear && !matter.Options.Draft)
             return new PacketOutcome.Refused(matter.Refusals);
+        if (matter.Refusals.Where(SocialSecurityNumber.Is).ToList() is { Count: > 0 } secrets)
+            return new PacketOutcome.Refused(secrets);
         if (matter.Refusals.FirstOrDefault(r => r.Id == "return-block-full" || TooLong.Is(r)) is { } full)
             return new PacketOutcome.Refused([full]);
 

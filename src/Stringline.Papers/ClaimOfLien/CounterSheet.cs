@@ -39,18 +39,22 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>The sheet's plan.</summary>
     public PaperPlan Plan(bool draft) => new()
     {
-        Title = $"{Title}: {What}",
-        Foot = $"{Title}, not to be recorded. {Shortened(job.Name, 50)}",
+        Title = $"{Titled(draft)}: {What}",
+        Foot = $"{Titled(draft)}, not to be recorded. {Shortened(job.Name, 50)}",
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = assessment.AsOf,
         Draft = draft,
-        Blocks = [.. Top(), .. First(), .. Days(), .. Where(), .. Ask(), .. HandOver(), .. Names(), .. Check(), .. BeforeYouHandItOver(),
-            .. GetBack()],
+        Blocks = draft
+            ? [.. Top(draft), .. FirstOfADraft(), .. Days(draft), .. Where(), .. Names(), .. Check()]
+            : [.. Top(draft), .. First(), .. Days(draft), .. Where(), .. Ask(), .. HandOver(), .. Names(), .. Check(),
+                .. BeforeYouHandItOver(), .. GetBack()],
     };
 
-    private IEnumerable<Block> Top() =>
+    private static string Titled(bool draft) => draft ? $"{Title} of a draft" : Title;
+
+    private IEnumerable<Block> Top(bool draft) =>
     [
-        new Heading($"{Title}: {What}", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
+        new Heading($"{Titled(draft)}: {What}", new TypeStyle(Face.SansBold, 18, 23)) { Before = 0, Align = Align.Left },
         new Paragraph($"{OneLine(job.Name)}, as of {Day(assessment.AsOf)}\n{facts.Claimant ?? "Claimant not named"}: "
             + $"{Dollars(facts.Demand)}", Text) { Before = 3 },
         new Paragraph(Assessment.Caution, Bold.At(9)) { Before = 5 },
@@ -60,18 +64,26 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private IEnumerable<Block> First()
     {
         List<Block> warnings =
-            [.. OnlyADraft(), .. LastDayInDoubt(), .. TooEarly(), .. RecorderBlocks.CountyQuestion(assessment), .. Unserved(),
+            [.. LastDayInDoubt(), .. TooEarly(), .. RecorderBlocks.CountyQuestion(assessment), .. Unserved(),
             .. OtherWarnings()];
         if (warnings.Count > 0)
             yield return new Framed([new Heading("First", Head) { Before = 0, Align = Align.Left }, .. warnings]) { Thickness = 2 };
     }
 
+    /// <summary>A draft gives nobody leave: what stands against it, and no step to take with it.</summary>
+    private IEnumerable<Block> FirstOfADraft()
+    {
+        yield return new Framed([new Heading("First", Head) { Before = 0, Align = Align.Left }, .. OnlyADraft(), .. LastDayInDoubt(),
+            .. RecorderBlocks.CountyQuestion(assessment)]) { Thickness = 2 };
+    }
+
     private IEnumerable<Block> OnlyADraft()
     {
         const int shown = 6;
-        if (inTheWay.Count == 0)
-            yield break;
-        yield return new Paragraph("Only a draft. Not to be signed, served or recorded:", Large) { Before = 2 };
+        yield return new Paragraph("Only a draft. Not to be signed, served or recorded.", Large) { Before = 2 };
+        yield return new Paragraph(inTheWay.Count == 0
+            ? "Nothing stands against the claim. Make it again, not as a draft: its sheet says what to do."
+            : "Put right what stands here, then make it again, not as a draft: its sheet says what to do.", Text) { Before = 2 };
         foreach (var refusal in inTheWay.Take(shown))
             yield return new Paragraph($"{refusal.Where}: {refusal.There}", Text) { Before = 2, Indent = 12, Mark = "•" };
         if (inTheWay.Count > shown)
@@ -86,7 +98,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             ? new Paragraph($"The last day is in doubt. It may be {DayOfWeek(band.Earliest.Day)}, or "
                 + $"{(band.Latest is { } latest ? DayOfWeek(latest.Day) : "a later day that is not known yet")}.", Large) { Before = 2 }
             : new Paragraph("The last day is in doubt, and no day can be given.", Large) { Before = 2 };
-        yield return new Paragraph("Plan on the first. If that day is past, record at once: the later day is an argument, not a plan.",
+        yield return new Paragraph("Plan on the first, and waste no day where it is past: the later day is an argument, not a plan.",
             Text) { Before = 2 };
     }
 
@@ -95,8 +107,9 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         if (first is not { Standing: Standing.NotYet or Standing.InDoubt })
             yield break;
         var day = first.Band is { } band ? band.Latest?.Day ?? band.Earliest.Day : first.Readings.Select(r => (LocalDate?)r.Day).Max();
-        yield return new Paragraph(day is { } d ? $"Do not record before {DayOfWeek(d)}."
-            : "Do not record yet: the first day is not known.", Large) { Before = 4 };
+        yield return new Paragraph(day is not { } d ? "Do not record yet: the first day is not known."
+            : d <= assessment.AsOf ? "The first day to record is in doubt: be sure that the work had ended."
+            : $"Do not record before {DayOfWeek(d)}.", Large) { Before = 4 };
         yield return new Paragraph($"A claim recorded too early is no claim "
             + $"({string.Join("; ", first.Sections.DefaultIfEmpty("Civ. Code §§ 8412, 8414"))}).", Text) { Before = 2 };
     }
@@ -154,7 +167,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         }
     }
 
-    private IEnumerable<Block> Days()
+    private IEnumerable<Block> Days(bool draft)
     {
         var actBy = last?.ActBy;
         List<Block> lines =
@@ -167,6 +180,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         {
             lines.Add(new Paragraph(last?.Standing == Standing.Lost
                 ? "The time to record is over."
+                : draft ? "That day is past. Ask a lawyer which reading carries a claim."
                 : "That day is past. If a packet is made at all, record on the next day the office is open, and ask a lawyer which reading "
                 + "carries it.", Bold) { Before = 2 });
         }
@@ -176,8 +190,11 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}", Large) { Before = 3 });
             if (last.Readings.Count == 1)
                 lines.Add(new Paragraph($"Reading: {last.Readings[0].Name}. {Roll(last.Readings[0])}".TrimEnd(), Text) { Before = 1 });
-            lines.Add(new Paragraph("The paper must be recorded, not only mailed or handed in, by then. Plan on the act-by day.",
-                Text) { Before = 2 });
+            if (!draft)
+            {
+                lines.Add(new Paragraph("The paper must be recorded, not only mailed or handed in, by then. Plan on the act-by day.",
+                    Text) { Before = 2 });
+            }
         }
 
         yield return new Framed(lines);

@@ -26,24 +26,35 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     /// <summary>The sheet's plan.</summary>
     public PaperPlan Plan(bool draft) => new()
     {
-        Title = $"{Title}: {paper.Title}",
-        Foot = $"{Title}, {(guide.Recording is null ? "not part of the paper" : "not to be recorded")}. {Shortened(matter.Job.Name, 50)}",
+        Title = $"{Titled(draft)}: {paper.Title}",
+        Foot = $"{Titled(draft)}, {(guide.Recording is null ? "not part of the paper" : "not to be recorded")}. "
+            + Shortened(matter.Job.Name, 50),
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = matter.AsOf,
         Draft = draft,
-        Blocks = [.. Top(), .. First(), .. Days(), .. ByHand(), .. To(), .. Steps(), .. Counter(), .. After()],
+        Blocks = draft && !ForItsSigner
+            ? [.. Top(draft), .. FirstOfADraft(), .. Days(draft), .. Named(), .. ToSee()]
+            : [.. Top(draft), .. First(), .. Days(false), .. ByHand(), .. To(), .. Steps(), .. Counter(), .. After()],
     };
 
-    private IEnumerable<Block> Top() =>
+    /// <summary>
+    /// Whether nothing stands against the paper but that somebody else completes and signs it: the steps are for that one.
+    /// </summary>
+    private bool ForItsSigner => bundle.AlwaysDraft is not null && !matter.Options.Draft;
+
+    private string Titled(bool draft) => draft ? $"{Title} of a draft" : Title;
+
+    private IEnumerable<Block> Top(bool draft) =>
     [
-        new Heading($"{Title}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
+        new Heading($"{Titled(draft)}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
         new Paragraph($"{OneLine(matter.Job.Name)}, as of {Day(matter.AsOf)}. {paper.Sections}.", CounterType.Text) { Before = 3 },
         new Paragraph(Assessment.Caution, CounterType.Bold.At(9)) { Before = 5 },
     ];
 
     private IEnumerable<Block> First()
     {
-        List<Block> lines = [.. OnlyADraft(), .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment),
+        List<Block> lines = [.. ForItsSigner ? OnlyADraft() : [],
+            .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment),
             .. guide.First.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" })];
         if (lines.Count > 0)
         {
@@ -52,12 +63,25 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         }
     }
 
+    /// <summary>A draft gives nobody leave: what stands against it, and no step to take with it.</summary>
+    private IEnumerable<Block> FirstOfADraft()
+    {
+        yield return new Framed([new Heading("First", CounterType.Head) { Before = 0, Align = Align.Left }, .. OnlyADraft(),
+            .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment)]) { Thickness = 2 };
+    }
+
     private IEnumerable<Block> OnlyADraft()
     {
         const int shown = 8;
-        if (inTheWay.Count == 0)
-            yield break;
-        yield return new Paragraph("Only a draft. Not to be signed, given or recorded:", CounterType.Large) { Before = 2 };
+        yield return new Paragraph("Only a draft. Not to be signed, given or recorded.", CounterType.Large) { Before = 2 };
+        if (bundle.AlwaysDraft is null)
+        {
+            yield return new Paragraph(inTheWay.Count == 0
+                ? "Nothing stands against the paper. Make it again, not as a draft: its sheet says what to do."
+                : "Put right what stands here, then make it again, not as a draft: its sheet says what to do.",
+                CounterType.Text) { Before = 2 };
+        }
+
         foreach (var refusal in inTheWay.Take(shown))
         {
             yield return new Paragraph($"{refusal.Where}: {refusal.There} {refusal.Right}", CounterType.Text) { Before = 2, Indent = 12,
@@ -71,13 +95,14 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         }
     }
 
-    private IEnumerable<Block> Days()
+    private IEnumerable<Block> Days(bool draft)
     {
         if (paper.Deadline is null || matter.Assessment.Find(paper.Deadline) is not { } last)
             yield break;
         if (!last.IsDeadline)
         {
-            if (last.Band is { } from)
+            // A day that is past reads as leave, which a draft never gives.
+            if (last.Band is { } from && !(draft && (from.Latest ?? from.Earliest).Day <= matter.AsOf))
             {
                 yield return new Framed(new Paragraph("NOT BEFORE", CounterType.Bold) { Before = 0, WithNext = true },
                     new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
@@ -96,7 +121,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
                 new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 },
         ];
         if (last.ActBy is { } by && by < matter.AsOf)
-            lines.Add(new Paragraph("That day is past. Act at once, and ask a lawyer what is left.", CounterType.Bold) { Before = 2 });
+        {
+            lines.Add(new Paragraph(draft ? "That day is past. Ask a lawyer what is left."
+                : "That day is past. Act at once, and ask a lawyer what is left.", CounterType.Bold) { Before = 2 });
+        }
+
         if (last.Band is { } band)
         {
             lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{band.Earliest.Name}”.",
@@ -128,7 +157,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             yield return Tick(blank);
     }
 
-    private IEnumerable<Block> To()
+    /// <summary>To whom the paper goes.</summary>
+    private IEnumerable<Block> Named()
     {
         if (guide.To.Count > 0)
         {
@@ -141,12 +171,18 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
                     ?? "find it: see Civ. Code § 8108"])])
             { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 3 };
         }
+    }
 
+    private IEnumerable<Block> To()
+    {
+        foreach (var block in Named())
+            yield return block;
         if (guide.Manner is { } manner)
             yield return new Paragraph(manner, CounterType.Text) { Before = 5 };
     }
 
-    private IEnumerable<Block> Steps() => List("What to do", guide.Steps);
+    private IEnumerable<Block> Steps() =>
+        List(ForItsSigner ? "What is done by the one who completes and signs it" : "What to do", guide.Steps);
 
     private IEnumerable<Block> After() => List("Afterwards", guide.After);
 
@@ -171,6 +207,22 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         yield return Tick(recording.Why);
         yield return Tick($"A check for {Dollars(fee.Total)}, payable to the {fee.Office.Name}, and a self-addressed stamped envelope for "
             + "the stamped copy.");
+        foreach (var block in CheckAndNames(recording, fee))
+            yield return block;
+    }
+
+    /// <summary>Of the counter, what a draft may tell too.</summary>
+    private IEnumerable<Block> ToSee()
+    {
+        if (guide.Recording is not { } recording || fee is null)
+            yield break;
+        yield return new Heading("Where", CounterType.Head) { Before = 11, Align = Align.Left };
+        foreach (var block in RecorderBlocks.Where(fee.Office).Concat(CheckAndNames(recording, fee)))
+            yield return block;
+    }
+
+    private IEnumerable<Block> CheckAndNames(Recording recording, FeeEstimate fee)
+    {
         yield return new Heading($"The check: {Dollars(fee.Total)}, estimated", CounterType.Head) { Before = 11, Align = Align.Left };
         if (recording.Notary)
             yield return new Paragraph("The notary’s certificate is counted as one page.", CounterType.Text) { Before = 2 };

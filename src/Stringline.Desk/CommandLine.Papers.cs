@@ -34,10 +34,10 @@ internal sealed partial class CommandLine
 
     private Command PaperCommand(Paper paper)
     {
-        var (file, folder, asOf) = (File(), Folder(), AsOf());
+        var (file, folder, asOf, replace) = (File(), Folder(), AsOf(), Replace());
         var draft = new Option<bool>("--draft") { Description = "Make the paper in spite of every reason against it, marked as a draft." };
         var told = paper.Takes.Select(PaperTold.Of).ToList();
-        var command = new Command(paper.Id, $"{paper.Title} ({paper.Sections}). {paper.Words}") { file, folder, asOf, draft };
+        var command = new Command(paper.Id, $"{paper.Title} ({paper.Sections}). {paper.Words}") { file, folder, asOf, draft, replace };
         foreach (var option in told)
             command.Add(option.Option);
         command.SetAction(parsed => Answer(
@@ -46,7 +46,8 @@ internal sealed partial class CommandLine
                 parsed.GetRequiredValue(file),
                 Day(parsed.GetValue(asOf)),
                 told.Aggregate(new PaperOptions { Draft = parsed.GetValue(draft) }, (options, option) => option.Take(parsed, options)),
-                parsed.GetRequiredValue(folder)),
+                parsed.GetRequiredValue(folder),
+                parsed.GetValue(replace)),
             packet => Print(PacketText.Of(packet), ascii: false)));
         return command;
     }

@@ -108,14 +108,16 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var asOf = AsOf();
         var draft = new Option<bool>("--draft") { Description = "Make the papers even if they may not go to the counter yet, marked as a draft." };
         var structure = PaperTold.Of(Stringline.Papers.Catalogue.Told.Structure);
-        var command = new Command("claim", "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option };
+        var replace = Replace();
+        var command = new Command("claim", "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option, replace };
         command.SetAction(parsed => Answer(
             UseCases.PrepareClaim(
                 parsed.GetRequiredValue(file),
                 Day(parsed.GetValue(asOf)),
                 parsed.GetValue(draft),
                 structure.Take(parsed, Stringline.Papers.Catalogue.PaperOptions.None).Structure,
-                parsed.GetRequiredValue(folder)),
+                parsed.GetRequiredValue(folder),
+                parsed.GetValue(replace)),
             packet => Print(PacketText.Of(packet), ascii: false)));
         return command;
     }
@@ -133,10 +135,10 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
     private Command Demo()
     {
-        var folder = Folder();
-        var command = new Command("demo", "Write five job files to try things on: invented people and firms, real counties.") { folder };
+        var (folder, replace) = (Folder(), Replace());
+        var command = new Command("demo", "Write five job files to try things on: invented people and firms, real counties.") { folder, replace };
         command.SetAction(parsed => Answer(
-            UseCases.WriteDemo(parsed.GetRequiredValue(folder)), files => Print(string.Join('\n', files) + "\n", ascii: false)));
+            UseCases.WriteDemo(parsed.GetRequiredValue(folder), parsed.GetValue(replace)), files => Print(string.Join('\n', files) + "\n", ascii: false)));
         return command;
     }
 
@@ -187,6 +189,9 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     private static Argument<string> File() => new("FILE") { Description = "A job file (see stringline schema)." };
 
     private static Option<string> Folder() => new("--out") { Description = "The folder to write to.", HelpName = "DIR", Required = true };
+
+    /// <summary>The option without which no file that is there is written over.</summary>
+    internal static Option<bool> Replace() => new(FileDrop.Replace) { Description = "Replace a file of the same name that has other content. Without it such a file is left alone and the command refused." };
 
     /// <summary>The option that names the day of asking.</summary>
     internal static Option<string> AsOf()

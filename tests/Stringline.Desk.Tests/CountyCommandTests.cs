@@ -97,7 +97,7 @@ public sealed class CountyCommandTests : IDisposable
     {
         var folder = Path.Combine(root, Guid.NewGuid().ToString("N"));
         Run(["packet", "claim", Written(job), "--out", folder, "--as-of", "2026-06-22"]);
-        using var pdf = PdfDocument.Open(Path.Combine(folder, "counter-sheet.pdf"));
+        using var pdf = PdfDocument.Open(Assert.Single(Directory.GetFiles(folder, "*counter-sheet*.pdf")));
         return string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
     }
 

@@ -22,13 +22,15 @@ public sealed class PacketCommandTests : IDisposable
         errors.Dispose();
     }
 
+    private const string Claim = "alder-court-building-2_claim-of-mechanics-lien_2026-06-22.pdf";
+
     [Fact]
     public void The_demo_packet_lies_in_its_folder_and_its_days_fee_and_preflight_are_shown_with_the_caution()
     {
         var folder = Path.Combine(root, "packet");
         Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-22"));
         Assert.Equal(
-            ["claim-of-mechanics-lien.pdf", "counter-sheet.pdf"],
+            ["alder-court-building-2_claim-counter-sheet_2026-06-22.pdf", Claim],
             Directory.GetFileSystemEntries(folder).Select(Path.GetFileName).Order());
         var shown = Shown;
         Assert.StartsWith("Not legal advice.", shown, StringComparison.Ordinal);
@@ -36,7 +38,37 @@ public sealed class PacketCommandTests : IDisposable
         Assert.Contains("Check for the recorder, estimated: $", shown, StringComparison.Ordinal);
         Assert.Contains("good      claim-of-mechanics-lien.pdf: ", shown, StringComparison.Ordinal);
         Assert.DoesNotContain("NOT GOOD", shown, StringComparison.Ordinal);
-        Assert.DoesNotContain("DRAFT", Words(Path.Combine(folder, "claim-of-mechanics-lien.pdf")), StringComparison.Ordinal);
+        Assert.DoesNotContain("DRAFT", Words(Path.Combine(folder, Claim)), StringComparison.Ordinal);
+    }
+
+    /// <summary>Another job, or the same one changed, never takes the place of a paper in silence; the same again is no conflict.</summary>
+    [Fact]
+    public void A_paper_with_other_content_is_not_written_over_unless_asked()
+    {
+        var folder = Path.Combine(root, "packet");
+        string[] asked = ["packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-22"];
+        Assert.Equal(CommandLine.Done, Run(asked));
+        Assert.Equal(CommandLine.Done, Run(asked));
+        var claim = Path.Combine(folder, Claim);
+        var made = File.ReadAllBytes(claim);
+        File.WriteAllText(claim, "signed and scanned");
+        Assert.Equal(CommandLine.Refused, Run(asked));
+        Assert.Contains($"{claim} is there already with other content.", errors.ToString(), StringComparison.Ordinal);
+        Assert.Contains("--replace", errors.ToString(), StringComparison.Ordinal);
+        Assert.Equal("signed and scanned", File.ReadAllText(claim));
+        Assert.Equal(CommandLine.Done, Run([.. asked, "--replace"]));
+        Assert.Equal(made, File.ReadAllBytes(claim));
+    }
+
+    [Fact]
+    public void Two_jobs_two_days_and_a_draft_lie_side_by_side_in_one_folder()
+    {
+        var folder = Path.Combine(root, "packet");
+        Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-22"));
+        Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-23"));
+        Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-22", "--draft"));
+        Assert.Equal(CommandLine.Done, Run("packet", "claim", Repository.Path("data/demo/juniper-lane.json"), "--out", folder, "--as-of", "2026-06-22", "--draft"));
+        Assert.Equal(8, Directory.GetFiles(folder).Length);
     }
 
     [Fact]
@@ -49,7 +81,7 @@ public sealed class PacketCommandTests : IDisposable
         var demand = System.Text.Json.JsonDocument.Parse(Shown).RootElement.GetProperty("amount").GetProperty("demand").GetDecimal();
         Assert.Contains(
             "$" + demand.ToString("N2", System.Globalization.CultureInfo.InvariantCulture),
-            Words(Path.Combine(folder, "claim-of-mechanics-lien.pdf")),
+            Words(Path.Combine(folder, Claim)),
             StringComparison.Ordinal);
     }
 

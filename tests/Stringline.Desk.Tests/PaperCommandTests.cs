@@ -52,7 +52,7 @@ public sealed class PaperCommandTests : IDisposable
     {
         var folder = Path.Combine(root, "waiver");
         Assert.Equal(CommandLine.Done, Run("packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", "2026-03-20", "--amount", "12000.00", "--maker", "Fennimore Framing, Inc."));
-        Assert.Equal(["instruction-sheet.pdf", "waiver-8132.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_waiver-8132-instruction-sheet_fennimore-framing-inc_2026-05-06.pdf", "alder-court-building-2_waiver-8132_fennimore-framing-inc_2026-05-06.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
         Assert.DoesNotContain("NOT GOOD", Shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Check for the recorder", Shown, StringComparison.Ordinal);
     }
@@ -88,7 +88,7 @@ public sealed class PaperCommandTests : IDisposable
     {
         var folder = Path.Combine(root, "notice");
         Assert.Equal(CommandLine.Done, Run("packet", "preliminary-notice", Demo, "--out", folder, "--as-of", "2026-02-12"));
-        Assert.Equal(["instruction-sheet.pdf", "preliminary-notice.pdf", "proof-of-notice.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_preliminary-notice-instruction-sheet_2026-02-12.pdf", "alder-court-building-2_preliminary-notice_2026-02-12.pdf", "alder-court-building-2_proof-of-notice_2026-02-12.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
         Assert.Contains("Act by 2026-02-27", Shown, StringComparison.Ordinal);
     }
 
@@ -97,7 +97,7 @@ public sealed class PaperCommandTests : IDisposable
     {
         var folder = Path.Combine(root, "notice");
         Assert.Equal(CommandLine.Done, Run("packet", "stop-payment-notice", Demo, "--out", folder, "--as-of", "2026-06-22", "--to", "p1"));
-        Assert.Equal(["instruction-sheet.pdf", "stop-payment-notice.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_stop-payment-notice-instruction-sheet_alder-court-two-llc_2026-06-22.pdf", "alder-court-building-2_stop-payment-notice_alder-court-two-llc_2026-06-22.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
     }
 
     private int Run(params string[] args) => new CommandLine(output, errors, SystemClock.Instance).Run(args);

@@ -106,6 +106,22 @@ public sealed class WaiverBatchTests : IDisposable
         Assert.EndsWith(",alder-court-8132-2026-03-20.pdf", Refused[1], StringComparison.Ordinal);
     }
 
+    /// <summary>A file that no run into the folder made is somebody's own: a scan of the signed paper, or another job's.</summary>
+    [Fact]
+    public void A_file_of_the_same_name_that_no_run_made_is_not_written_over_unless_asked()
+    {
+        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,,");
+        Directory.CreateDirectory(Folder);
+        var path = Path.Combine(Folder, "alder-court-8132-2026-03-20.pdf");
+        File.WriteAllText(path, "signed and scanned");
+        Assert.Equal(CommandLine.Refused, Run(sheet));
+        Assert.Contains("1 made", Shown, StringComparison.Ordinal);
+        Assert.Contains("other content", Refused[1], StringComparison.Ordinal);
+        Assert.Equal("signed and scanned", File.ReadAllText(path));
+        Assert.Equal(CommandLine.Done, Run(sheet, "--replace"));
+        Assert.Contains("12,000.00", TextOf("alder-court-8132-2026-03-20.pdf"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_line_of_the_ledger_that_was_cut_off_spoils_no_other()
     {

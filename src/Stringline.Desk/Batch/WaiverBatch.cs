@@ -16,27 +16,29 @@ internal sealed class WaiverBatch
 {
     private readonly WaiverSheet sheet;
     private readonly WaiverLedger ledger;
+    private readonly bool replace;
     private readonly IJournal? store;
     private readonly LocalDate asOf;
     private readonly BatchReport report = new();
     private readonly ConcurrentBag<WaiverPress> presses = [];
     private readonly Dictionary<Guid, int> seen = [];
 
-    private WaiverBatch(WaiverSheet sheet, WaiverLedger ledger, IJournal? store, LocalDate asOf) =>
-        (this.sheet, this.ledger, this.store, this.asOf) = (sheet, ledger, store, asOf);
+    private WaiverBatch(WaiverSheet sheet, WaiverLedger ledger, IJournal? store, LocalDate asOf, bool replace) =>
+        (this.sheet, this.ledger, this.store, this.asOf, this.replace) = (sheet, ledger, store, asOf, replace);
 
     /// <summary>Makes them.</summary>
     /// <param name="sheet">The table.</param>
     /// <param name="folder">Where to; made if it is not there.</param>
     /// <param name="store">Where job numbers are looked up; null where the table has paths.</param>
     /// <param name="asOf">The day on which they are made.</param>
+    /// <param name="replace">Whether files that no run into this folder made are replaced.</param>
     /// <param name="progress">Is told after each row.</param>
-    public static Outcome<BatchReport> Run(WaiverSheet sheet, string folder, IJournal? store, LocalDate asOf, IProgress<StoreProgress> progress)
+    public static Outcome<BatchReport> Run(WaiverSheet sheet, string folder, IJournal? store, LocalDate asOf, bool replace, IProgress<StoreProgress> progress)
     {
         try
         {
             using var ledger = WaiverLedger.Open(folder);
-            var report = new WaiverBatch(sheet, ledger, store, asOf).Run(progress);
+            var report = new WaiverBatch(sheet, ledger, store, asOf, replace).Run(progress);
             report.Write(folder);
             return new Outcome<BatchReport>.Done(report);
         }
@@ -147,6 +149,8 @@ internal sealed class WaiverBatch
         var check = WaiverPress.Check(paper, order.Waiver);
         if (!check.Passed)
             return [.. check.Checks.Where(c => !c.Passed).Select(c => new Refusal("preflight", c.Name, c.Words, "The paper does not meet what the statute wants; it is not handed over.", c.Section))];
+        if (!replace && ledger.HasAnother(name, paper.Bytes.Span))
+            return [new Refusal("in-the-way", name, "A file of that name is there already with other content, and no run into this folder made it.", $"Move or rename that file, or name another folder with --out; or add {FileDrop.Replace} to replace it.", "")];
         ledger.Put(name, paper, row, order.Waiver);
         report.AddMade();
         return [];

@@ -52,6 +52,13 @@ internal sealed class WaiverLedger : IDisposable
         return File.Exists(path) && Hash(File.ReadAllBytes(path)) == line.Bytes;
     }
 
+    /// <summary>Whether a file of that name is there that no run into this folder made, with other content.</summary>
+    public bool HasAnother(string name, ReadOnlySpan<byte> bytes)
+    {
+        var path = Path.Combine(folder, name);
+        return !made.ContainsKey(name) && File.Exists(path) && !bytes.SequenceEqual(File.ReadAllBytes(path));
+    }
+
     /// <summary>Whether any file of that name is there.</summary>
     public bool HasFile(string name) => File.Exists(Path.Combine(folder, name));
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 
 namespace Stringline.Desk.Batch;
 
@@ -9,12 +8,6 @@ namespace Stringline.Desk.Batch;
 /// </summary>
 internal sealed class WaiverNames
 {
-    private const int Longest = 60;
-
-    // The program knows no culture and so takes no accents off; the letters that Latin names are written with stand here with their plain ones.
-    private const string Accented = "àáâãäåçèéêëìíîïðñòóôõöøùúûüýÿāăąćĉċčďđēĕėęěĝğġģĥħĩīĭįıĵķĺļľłńņňōŏőŕŗřśŝşšţťŧũūŭůűųŵŷźżžạảấầẩẫậắằẳẵặẹẻẽếềểễệỉịọỏốồổỗộớờởỡợụủứừửữựỳỵỷỹ";
-    private const string Plain = "aaaaaaceeeeiiiidnoooooouuuuyyaaaccccddeeeeegggghhiiiiijkllllnnnooorrrsssstttuuuuuuwyzzzaaaaaaaaaaaaeeeeeeeeiioooooooooooouuuuuuuyyyy";
-
     private readonly Dictionary<string, int> given = [];
 
     /// <summary>The next row's name: <c>alder-court-8132-2026-05-31.pdf</c>; a second of that name ends in <c>-2</c>.</summary>
@@ -34,18 +27,6 @@ internal sealed class WaiverNames
         var name = job.Replace('\\', '/').Split('/')[^1];
         if (name.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
             name = name[..^5];
-        var stem = new StringBuilder();
-        foreach (var letter in name.ToLowerInvariant())
-        {
-            var c = Accented.IndexOf(letter, StringComparison.Ordinal) is >= 0 and var at ? Plain[at] : letter;
-            if (char.IsAsciiLetterOrDigit(c))
-                stem.Append(c);
-            else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && stem.Length > 0 && stem[^1] != '-')
-                stem.Append('-');
-            if (stem.Length == Longest)
-                break;
-        }
-
-        return stem.ToString().Trim('-') is { Length: > 0 } plain ? plain : "job";
+        return PaperFileName.Stem(name, "job");
     }
 }

@@ -58,7 +58,7 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
             var report = new SheetImport(journal, OpenDays.Statutory).Run(request, new Relay(progress));
             progress.End();
             if (parsed.GetValue(saveMapping) is { } path)
-                FileDrop.WriteAll(Path.GetDirectoryName(Path.GetFullPath(path))!, [new FinishedFile(Path.GetFileName(path), Saved(request, report))]);
+                FileDrop.WriteAll(Path.GetDirectoryName(Path.GetFullPath(path))!, [new FinishedFile(Path.GetFileName(path), Saved(request, report))], replace: true);
             output.Write(Encoding.UTF8.GetBytes(ImportText.Of(report, request.DryRun, journal.Name)));
             return report.Files.Any(file => file.Refused.Count > 0) ? CommandLine.Refused : CommandLine.Done;
         }

@@ -133,7 +133,7 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
     private int Drop(string path, byte[] bytes)
     {
         var full = Path.GetFullPath(path);
-        switch (FileDrop.WriteAll(Path.GetDirectoryName(full)!, [new FinishedFile(Path.GetFileName(full), bytes)]))
+        switch (FileDrop.WriteAll(Path.GetDirectoryName(full)!, [new FinishedFile(Path.GetFileName(full), bytes)], replace: true))
         {
             case Outcome<IReadOnlyList<string>>.Done done:
                 output.Write(Encoding.UTF8.GetBytes($"{done.Value[0]}\n"));

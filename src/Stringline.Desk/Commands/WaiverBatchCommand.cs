@@ -25,27 +25,29 @@ internal sealed class WaiverBatchCommand(Stream output, TextWriter errors, ICloc
         var folder = new Option<string>("--out") { Description = "The folder to write to. A second run with the same folder makes only what is missing or changed.", HelpName = "DIR", Required = true };
         var store = new Option<string>("--store") { Description = "The store in which the column job names jobs by number. Without it the column holds paths of job files.", HelpName = "PATH" };
         var asOf = new Option<string>("--as-of") { Description = "The day on which the papers are made. Default: today in California.", HelpName = "DAY" };
+        var replace = CommandLine.Replace();
         asOf.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && DayText.Read(result.Tokens[0].Value, out _) is { } expected)
                 result.AddError($"--as-of takes {expected}.");
         });
-        var command = new Command("waiver", "Make many waivers and releases at once from a table; what is refused, and why, stands in refused.csv.") { jobs, folder, store, asOf };
+        var command = new Command("waiver", "Make many waivers and releases at once from a table; what is refused, and why, stands in refused.csv.") { jobs, folder, store, asOf, replace };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(jobs),
             parsed.GetRequiredValue(folder),
             parsed.GetValue(store),
-            parsed.GetValue(asOf) is { } text && DayText.Read(text, out var day) is null ? day : Today.InCalifornia(clock)));
+            parsed.GetValue(asOf) is { } text && DayText.Read(text, out var day) is null ? day : Today.InCalifornia(clock),
+            parsed.GetValue(replace)));
         return command;
     }
 
-    private int Run(string jobs, string folder, string? store, LocalDate asOf)
+    private int Run(string jobs, string folder, string? store, LocalDate asOf, bool replace)
     {
         var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected, WorthTelling);
         try
         {
             using var journal = store is null ? null : Journals.Open(store, clock, OpenStore.ReadOnly);
-            var outcome = WaiverSheet.Open(jobs).Then(sheet => WaiverBatch.Run(sheet, folder, journal, asOf, progress));
+            var outcome = WaiverSheet.Open(jobs).Then(sheet => WaiverBatch.Run(sheet, folder, journal, asOf, replace, progress));
             progress.End();
             return outcome switch
             {

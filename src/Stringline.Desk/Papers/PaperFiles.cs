@@ -26,24 +26,25 @@ internal static class PaperFiles
             var request = PaperRequest.Read(found, context.Request.Query);
             if (!request.MayBeMade || bench.Make(job, request) is not PacketOutcome.Made made)
                 return Results.NotFound();
+            string SavedAs(PaperFile paperFile) => PaperFileName.Of(job.Facts.Name, found.Id, paperFile, made.InTheWay.Count > 0, job.AsOf);
             if (name == Zip)
-                return Results.Bytes(Zipped(made.Files, job.AsOf), "application/zip", $"{found.Id}.zip");
+                return Results.Bytes(Zipped(made.Files, SavedAs, job.AsOf), "application/zip", $"{found.Id}.zip");
             var file = name == Packet ? null : made.Files.FirstOrDefault(one => one.Name == name);
             if (file is null && name != Packet)
                 return Results.NotFound();
             SecurityHeaders.Framing(context, Frames.MayBeFramed);
             var bytes = file?.Bytes.ToArray() ?? PrintPacket.Join(made.Files);
-            return save == true ? Results.Bytes(bytes, "application/pdf", file?.Name ?? found.Id + "-" + Packet) : Results.Bytes(bytes, "application/pdf");
+            return save == true ? Results.Bytes(bytes, "application/pdf", file is null ? found.Id + "-" + Packet : SavedAs(file)) : Results.Bytes(bytes, "application/pdf");
         });
 
-    private static byte[] Zipped(IReadOnlyList<PaperFile> files, LocalDate day)
+    private static byte[] Zipped(IReadOnlyList<PaperFile> files, Func<PaperFile, string> name, LocalDate day)
     {
         using var bytes = new MemoryStream();
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true, Encoding.UTF8))
         {
             foreach (var file in files)
             {
-                var entry = zip.CreateEntry(file.Name);
+                var entry = zip.CreateEntry(name(file));
                 entry.LastWriteTime = new DateTimeOffset(day.Year, day.Month, day.Day, 0, 0, 0, TimeSpan.Zero);
                 using var content = entry.Open();
                 content.Write(file.Bytes.Span);

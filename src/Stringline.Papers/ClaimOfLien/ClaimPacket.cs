@@ -62,7 +62,7 @@ public static class ClaimPacket
         List<PaperFile> files =
         [
             new(earlier?.FileName ?? ClaimPaper.FileName, ClaimPaper.TitleOf(earlier), claim.Pages, claim.Bytes),
-            new(CounterSheet.FileName, CounterSheet.Title, sheet.Pages, sheet.Bytes),
+            new(CounterSheet.FileName, CounterSheet.Title, sheet.Pages, sheet.Bytes) { IsSheet = true },
         ];
         List<PreflightReport> reports =
         [

@@ -56,7 +56,7 @@ internal static class StopPaymentPaper
             // Toward a lender whose preliminary notice came late only what that notice reaches is claimed (Civ. Code § 8204(a)).
             var demand = lender ? matter.Assessment.Find(PrivateStopPayment.RowOf(matter.Job, party)!)?.Amount ?? due : due;
             var leaf = new Leaf(to.Count == 1 ? "stop-payment-notice.pdf"
-                : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice");
+                : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice") { Addressee = party };
             leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and "
                 + $"{(lender ? "8500 to 8538" : "8500 to 8522")}");
             Addressees.Put(leaf, matter, [party], lender
@@ -237,7 +237,7 @@ internal static class StopPaymentPaper
 
     private static Leaf Request(Matter matter, Party lender, string fileName)
     {
-        var leaf = new Leaf(fileName, "Request for Notice of Election");
+        var leaf = new Leaf(fileName, "Request for Notice of Election") { Addressee = lender };
         leaf.Head("California Civil Code section 8538");
         Addressees.Put(leaf, matter, [lender], "Attention: manager or other responsible person");
         leaf.Say($"With this request {matter.Facts.Claimant} gives you a stop payment notice for work at "

@@ -30,11 +30,12 @@ internal static class Binding
 
         List<Refusal> inTheWay = [.. matter.Refusals, .. bundle.AlwaysDraft is { } always ? [always] : Array.Empty<Refusal>()];
         List<PaperFile> files = [];
+        var only = bundle.Guide.To is [var single] ? single.Name : null;
         List<PreflightReport> reports = [];
         foreach (var leaf in bundle.Leaves)
         {
             var printed = Press.Print(leaf.Plan(matter.Facts.Claimant, matter.AsOf, draft), measure);
-            files.Add(new PaperFile(leaf.FileName, leaf.Title, printed.Pages, printed.Bytes));
+            files.Add(new PaperFile(leaf.FileName, leaf.Title, printed.Pages, printed.Bytes) { Addressee = leaf.Addressee?.Name ?? only });
             reports.Add(PaperPreflight.Check(files[^1], leaf.Expected(printed.Pages, draft)));
         }
 
@@ -49,7 +50,7 @@ internal static class Binding
         }
 
         var page = Press.Print(plan, measure);
-        files.Add(new PaperFile(sheet.FileName, sheet.Title, page.Pages, page.Bytes));
+        files.Add(new PaperFile(sheet.FileName, sheet.Title, page.Pages, page.Bytes) { IsSheet = true, Addressee = only });
         reports.Add(PaperPreflight.Check(files[^1], new PaperExpectations { Pages = page.Pages, Draft = draft, InOrder = plan.Says }));
 
         var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();

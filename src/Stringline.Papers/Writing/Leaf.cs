@@ -26,6 +26,9 @@ internal sealed class Leaf(string FileName, string Title)
     /// <summary>Title.</summary>
     public string Title { get; } = Title;
 
+    /// <summary>The one to whom it goes, where each of several has a paper of its own; else null.</summary>
+    public Law.Facts.Party? Addressee { get; init; }
+
     /// <summary>The return block, where the paper is recorded.</summary>
     public ReturnBlock? Return { get; set; }
 

@@ -65,6 +65,7 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         Assert.True(files.Count >= 2, address);
         var pages = 0;
         var bytes = new Dictionary<string, byte[]>(StringComparer.Ordinal);
+        var names = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var file in files)
         {
             using var answer = await desk.Browser.GetAsync(new Uri(file, UriKind.Relative), TestContext.Current.CancellationToken);
@@ -77,19 +78,21 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
             pages += pdf.NumberOfPages;
             using var saved = await desk.Browser.GetAsync(new Uri(file + "&save=true", UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal("attachment", saved.Content.Headers.ContentDisposition!.DispositionType);
+            names.Add(FileName().Match(file).Groups[1].Value, saved.Content.Headers.ContentDisposition.FileName!.Trim('"'));
             Assert.Equal(content, await saved.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
         }
 
         using var packet = PdfDocument.Open(await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "packet.pdf", StringComparison.Ordinal)));
         Assert.Equal(pages, packet.NumberOfPages);
         using var zip = new ZipArchive(new MemoryStream(await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "papers.zip", StringComparison.Ordinal))));
-        Assert.Equal(bytes.Keys.Order(StringComparer.Ordinal), zip.Entries.Select(entry => entry.FullName).Order(StringComparer.Ordinal));
+        Assert.All(names.Values, name => Assert.Matches("^[a-z0-9-]+_[a-z0-9-]+(_[a-z0-9-]+)*_20[0-9-]{8}[.]pdf$", name));
+        Assert.Equal(names.Values.Order(StringComparer.Ordinal), zip.Entries.Select(entry => entry.FullName).Order(StringComparer.Ordinal));
         foreach (var entry in zip.Entries)
         {
             using var content = new MemoryStream();
             using var stream = entry.Open();
             await stream.CopyToAsync(content, TestContext.Current.CancellationToken);
-            Assert.Equal(bytes[entry.FullName], content.ToArray());
+            Assert.Equal(bytes[names.Single(name => name.Value == entry.FullName).Key], content.ToArray());
         }
     }
 

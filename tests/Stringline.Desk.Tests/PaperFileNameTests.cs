@@ -1,0 +1,25 @@
+using Stringline.Papers;
+
+namespace Stringline.Desk.Tests;
+
+public sealed class PaperFileNameTests
+{
+    private static readonly PaperFile Notice = new("stop-payment-notice-2.pdf", "Stop Payment Notice", 1, default);
+
+    [Fact]
+    public void A_name_carries_job_paper_addressee_and_day() =>
+        Assert.Equal("cafe-munoz-bldg-2_stop-payment-notice-2_granger-slough-bank_2026-06-22.pdf",
+            PaperFileName.Of("Café Muñoz / Bldg. 2", "stop-payment-notice", Notice with { Addressee = "Granger Slough Bank" }, false, new LocalDate(2026, 6, 22)));
+
+    [Fact]
+    public void A_sheet_carries_its_paper_and_a_draft_says_so() =>
+        Assert.Equal("alder-court_bond-notice-instruction-sheet_draft_2026-06-22.pdf",
+            PaperFileName.Of("Alder Court", "bond-notice", new PaperFile("instruction-sheet.pdf", "Instruction sheet", 1, default) { IsSheet = true }, true, new LocalDate(2026, 6, 22)));
+
+    [Theory]
+    [InlineData("水")]
+    [InlineData(" .. / ")]
+    [InlineData("")]
+    public void A_name_without_a_Latin_letter_still_makes_a_file_name(string job) =>
+        Assert.Equal("job_stop-payment-notice-2_addressee_2026-06-22.pdf", PaperFileName.Of(job, "x", Notice with { Addressee = job }, false, new LocalDate(2026, 6, 22)));
+}

@@ -40,7 +40,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     /// <summary>
     /// Whether nothing stands against the paper but that somebody else completes and signs it: the steps are for that one.
     /// </summary>
-    private bool ForItsSigner => bundle.AlwaysDraft is not null && !matter.Options.Draft;
+    private bool ForItsSigner => bundle.AlwaysDraft is not null && inTheWay.Count == 1;
 
     private string Titled(bool draft) => draft ? $"{Title} of a draft" : Title;
 

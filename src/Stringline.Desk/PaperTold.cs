@@ -20,6 +20,8 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.Payee => Text("--payee", "NAME", "To whom the check is payable. Default: the claimant.", (o, v) => o with { Payee = v }),
         Told.Disputed => Money("--disputed", "Dollars and cents of disputed extras that the paper keeps.", (o, v) => o with { Disputed = v }),
         Told.PaymentCleared => Day("--payment-cleared", "The day the payment cleared the bank: you confirm that the money is there.", (o, v) => o with { PaymentCleared = v }),
+        Told.Releases => Money("--releases", "What the paper releases, to the cent: asked for where that is more than is paid, or where an unconditional form has no payment in the journal.", (o, v) => o with { Releases = v }, orNothing: true),
+        Told.ThroughAgain => Day("--through-again", "The day of --through a second time, where it is still to come.", (o, v) => o with { ThroughAgain = v }),
         Told.Bonded => Flag("--bonded", "A bond comes with the notice.", o => o with { Bonded = true }),
         Told.Until => Day("--until", "The day the credit ends.", (o, v) => o with { Until = v }),
         Told.Words => Text("--words", "TEXT", "What the paper asks for in words of your own; its refusal says what.", (o, v) => o with { Words = v }),
@@ -82,14 +84,15 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
             parsed.GetValue(option) is { } text && DayText.Read(text, out var day) is null ? put(options, day) : options);
     }
 
-    private static PaperTold Money(string name, string description, Func<PaperOptions, decimal, PaperOptions> put)
+    private static PaperTold Money(string name, string description, Func<PaperOptions, decimal, PaperOptions> put, bool orNothing = false)
     {
+        decimal? Read(string text) => TypedMoney.Read(text) is { } dollars && (orNothing ? dollars >= 0m : dollars > 0m) ? dollars : null;
         var option = new Option<string>(name) { Description = description, HelpName = "DOLLARS" };
         option.Validators.Add(result =>
         {
-            if (result.Tokens.Count == 1 && TypedMoney.AboveZero(result.Tokens[0].Value) is null)
-                result.AddError($"{name} takes dollars and cents above zero, such as 12,000.00, not '{result.Tokens[0].Value}'.");
+            if (result.Tokens.Count == 1 && Read(result.Tokens[0].Value) is null)
+                result.AddError($"{name} takes dollars and cents{(orNothing ? "" : " above zero")}, such as 12,000.00, not '{result.Tokens[0].Value}'.");
         });
-        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && TypedMoney.AboveZero(text) is { } amount ? put(options, amount) : options);
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } text && Read(text) is { } amount ? put(options, amount) : options);
     }
 }

@@ -28,6 +28,9 @@ public sealed record Assessment
     /// <summary>The days on which offices and courts are closed, by which it was made.</summary>
     internal OpenDays Calendar => asked?.Calendar ?? OpenDays.Statutory;
 
+    /// <summary>The facts from which it was made; null where it was not made from a job file.</summary>
+    internal FactsAsOf? Facts => asked is var (job, _, _) ? new FactsAsOf(job, AsOf) : null;
+
     /// <summary>The job file's name.</summary>
     public required string Name { get; init; }
 

@@ -1,9 +1,10 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 
 namespace Stringline.Law;
 
 /// <summary>What a waiver and release would do to the demand, before anybody signs it.</summary>
-/// <param name="Now">Dollars and cents that may be claimed now, before the payment is entered.</param>
+/// <param name="Now">Dollars and cents that may be claimed now.</param>
 /// <param name="Then">Dollars and cents that are left once it binds.</param>
 /// <param name="Payment">Dollars and cents of the payment; null where none is told.</param>
 public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
@@ -11,8 +12,26 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
     /// <summary>Dollars and cents that it releases.</summary>
     public decimal Released => Now - Then;
 
+    /// <summary>Dollars and cents that it may release besides, where its words or its exceptions are in doubt.</summary>
+    public decimal InDoubt { get; init; }
+
+    /// <summary>Whether the journal holds a payment of that sum, received or cleared, which no earlier unconditional form answered.</summary>
+    public bool InJournal { get; init; }
+
+    /// <summary>Whether <see cref="Now"/> is already lower by the payment, since the journal holds it as received.</summary>
+    public bool TakenOff { get; init; }
+
+    /// <summary>
+    /// Dollars and cents released less those paid for it; a payment that is taken off already pays for nothing of what is left. Null where
+    /// no payment is told.
+    /// </summary>
+    public decimal? Difference => Payment is { } payment ? Released - (TakenOff ? 0m : payment) : null;
+
     /// <summary>Dollars and cents that it releases beyond the payment; null where it releases no more than is paid.</summary>
-    public decimal? BeyondPayment => Released > Payment ? Released - Payment : null;
+    public decimal? BeyondPayment => Difference > 0 ? Difference : null;
+
+    /// <summary>Whether it may release more than is paid for it: on the reading that releases most.</summary>
+    public bool MayGoBeyond => Released + InDoubt > (TakenOff ? 0m : Payment ?? 0m);
 
     /// <summary>The outlook of a paper that would bind.</summary>
     /// <param name="assessment">What the law makes of the job without it.</param>
@@ -21,6 +40,45 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
     {
         ArgumentNullException.ThrowIfNull(assessment);
         ArgumentNullException.ThrowIfNull(paper);
-        return new WaiverOutlook(assessment.Amount.Demand, assessment.Supposing(paper).Amount.Demand, paper.Amount);
+        var after = assessment.Supposing(paper).Amount;
+        var (received, cleared) = assessment.Facts is { } facts ? Payments(facts, paper) : (false, false);
+        return new WaiverOutlook(assessment.Amount.Demand, after.Demand, paper.Amount)
+        {
+            InDoubt = Doubt(after, paper),
+            InJournal = received || cleared,
+            TakenOff = received,
+        };
     }
+
+    // Of several that bind, the one that releases most counts: only what this one may release beyond that is its own doubt.
+    private static decimal Doubt(Waterfall after, Waived paper)
+    {
+        var surely = after.Waivers.Where(w => w.Binds).Select(w => w.Released).DefaultIfEmpty().Max();
+        var most = after.Waivers.Where(w => w.Waiver.Index == paper.Index).Select(w => w.AtMost).DefaultIfEmpty().Max();
+        return Math.Clamp(most - surely, 0m, after.Demand);
+    }
+
+    // A conditional form comes before its payment: one of the same sum in the journal is another's. Each payment answers one paper.
+    private static (bool Received, bool Cleared) Payments(FactsAsOf facts, Waived paper)
+    {
+        if (IsConditional(paper.Form) || paper.Amount is not { } sum)
+            return (false, false);
+        int answered = 0, cleared = 0;
+        foreach (var earlier in facts.All<Waived>().Where(w => w.Amount == sum))
+        {
+            if (!IsConditional(earlier.Form))
+                answered++;
+            else if (earlier.PaymentCleared <= facts.AsOf)
+                cleared++;
+        }
+
+        return (facts.All<Paid>().Count(p => p.Amount == sum) > answered, cleared > answered);
+    }
+
+    private static bool IsConditional(WaiverForm form) => form switch
+    {
+        WaiverForm.ConditionalProgress or WaiverForm.ConditionalFinal => true,
+        WaiverForm.UnconditionalProgress or WaiverForm.UnconditionalFinal => false,
+        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
+    };
 }

@@ -1,3 +1,4 @@
+using Stringline.Law;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Preflight;
 
@@ -24,5 +25,9 @@ public abstract record PacketOutcome
         IReadOnlyList<PaperFile> Files,
         FeeEstimate? Fee,
         IReadOnlyList<PreflightReport> Preflight,
-        IReadOnlyList<Refusal> InTheWay) : PacketOutcome;
+        IReadOnlyList<Refusal> InTheWay) : PacketOutcome
+    {
+        /// <summary>What a waiver gives away; null on any other paper.</summary>
+        public WaiverOutlook? Outlook { get; init; }
+    }
 }

@@ -3,6 +3,7 @@ using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Waiver;
 using Stringline.Testing;
 
 namespace Stringline.Desk.Tests;
@@ -66,7 +67,12 @@ public sealed class DemoJobPapersTests
     {
         var day = LocalDatePattern.Iso.Parse(asOf).Value;
         var file = Read(job);
-        var outcome = Scrivener.Make(paper, file, UseCases.Assess(file, day), Told(file, day, paper));
+        var assessment = UseCases.Assess(file, day);
+        var told = Told(file, day, paper);
+        // Whoever makes a waiver has read what it releases and typed it.
+        if (WaiverToBe.FormOf(paper) is { } form)
+            told = told with { Releases = WaiverOrder.Of(form, file, assessment, told).Outlook!.Released };
+        var outcome = Scrivener.Make(paper, file, assessment, told);
         if (outcome is PacketOutcome.Refused refused)
             Assert.Fail(string.Join("\n", refused.Refusals));
         var made = Assert.IsType<PacketOutcome.Made>(outcome);

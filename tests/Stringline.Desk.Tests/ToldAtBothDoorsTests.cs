@@ -68,4 +68,22 @@ public sealed class ToldAtBothDoorsTests
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--document", "Daily logs", "--document", "Invoice 88"]);
         Assert.Equal(["Daily logs", "Invoice 88"], option.Take(parsed, PaperOptions.None).Documents);
     }
+
+    /// <summary>The figure that a waiver releases: nothing released is a figure too.</summary>
+    [Theory]
+    [InlineData("39,070.50", 39_070.50)]
+    [InlineData("$0.00", 0.0)]
+    [InlineData("-1.00", null)]
+    [InlineData("12,5", null)]
+    public void What_a_waiver_releases_is_read_alike_at_both_doors(string typed, double? dollars)
+    {
+        var waiver = PaperCatalogue.Find("waiver-8132")!;
+        Assert.Equal((decimal?)dollars, PaperField.Of(Told.Releases, waiver).Take([typed], PaperOptions.None, out var fault).Releases);
+        Assert.Equal(dollars is null, fault is not null);
+        var option = PaperTold.Of(Told.Releases);
+        var parsed = new System.CommandLine.RootCommand { option.Option }.Parse([$"--releases={typed}"]);
+        Assert.Equal(dollars is null, parsed.Errors.Count > 0);
+        if (dollars is not null)
+            Assert.Equal((decimal?)dollars, option.Take(parsed, PaperOptions.None).Releases);
+    }
 }

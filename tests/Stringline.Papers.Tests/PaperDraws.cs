@@ -27,11 +27,14 @@ internal static class PaperDraws
         from grounds in Gen.Enum<ReleaseGround>().Array[0, 2]
         from extension in Gen.OneOf((int?[])[null, null, 1, 30])
         from documents in MaybeText.Array[0, 2]
+        from releases in MaybeMoney
+        from again in Gen.Bool
         select new PaperOptions
         {
             Grounds = grounds, ExtensionDays = extension, Documents = [.. documents.OfType<string>()],
             Draft = draft, To = to, Through = days[0], PaymentCleared = days[1], Until = days[2], Day = days[3], Amount = money[0],
                 Disputed = money[1],
+            Releases = releases, ThroughAgain = again ? days[0] : days[1],
             Maker = texts[0], Payee = texts[1], Words = texts[2], Number = texts[3], Bonded = bonded,
         };
 
@@ -109,7 +112,40 @@ internal static class PaperDraws
             job = PaperJobs.Direct();
         options = options with { Bonded = kept == 0, ExtensionDays = kept == 0 ? null : options.ExtensionDays };
         var entries = job.Entries.Concat(more).Select((entry, index) => entry with { Index = index });
-        return (id, job with { Entries = [.. entries] }, asOf.PlusDays(days),
-            options with { Amount = kept > 0 ? options.Amount : told, Draft = draft });
+        job = job with { Entries = [.. entries] };
+        options = options with { Amount = kept > 0 ? options.Amount : told, Draft = draft };
+        return (id, job, asOf.PlusDays(days), PaperJobs.Typed(id, job, asOf.PlusDays(days), options));
     }
+
+    private static readonly Gen<Entry> EarlierWaiver = Gen.Select(Spring, Gen.Int[-30, 5], Gen.Enum<WaiverForm>(), Cents, Gen.Int[0, 3],
+        (on, back, form, amount, cleared) => (Entry)new Waived
+        {
+            Index = 0, On = on, Form = form, Amount = amount,
+            Through = form is WaiverForm.ConditionalProgress or WaiverForm.UnconditionalProgress ? on.Earliest!.Value.PlusDays(back) : null,
+            PaymentCleared = cleared == 0 ? on.Latest!.Value.PlusDays(4) : null,
+        });
+
+    private static readonly Gen<(JobFile Job, LocalDate AsOf)> Waivable = Gen.OneOf(
+        Gen.Select(LienJobGen.HalfAYear.Journal, LienJobGen.HalfAYear.AsOf),
+        from id in Gen.OneOf("waiver-8132", "waiver-8134", "waiver-8136", "waiver-8138", "payment-demand", "public-stop-payment-notice")
+        from sums in Sum.Array[0, 4]
+        from waivers in EarlierWaiver.Array[0, 2]
+        from days in Gen.Int[-20, 60]
+        let fitting = PaperJobs.For(id)
+        select (fitting.Job with
+            { Entries = [.. fitting.Job.Entries.Concat(sums).Concat(waivers).Select((entry, index) => entry with { Index = index })] },
+            fitting.AsOf.PlusDays(days)));
+
+    /// <summary>A waiver of any form on a job with sums, changes, retention and earlier waivers of any form, as a draft.</summary>
+    public static Gen<(WaiverForm Form, JobFile Job, LocalDate AsOf, PaperOptions Options)> Waivers { get; } =
+        from file in Waivable
+        from form in Gen.Enum<WaiverForm>()
+        from back in Gen.Int[-20, 120]
+        from amount in Cents
+        from kept in Gen.OneOf(Gen.Const((decimal?)null), Cents.Select(c => (decimal?)c))
+        select (form, file.Job, file.AsOf, new PaperOptions
+        {
+            Draft = true, Amount = amount, Maker = "Łukasz Masonry, Inc.", PaymentCleared = file.AsOf, Disputed = kept,
+            Through = file.AsOf.PlusDays(-back),
+        });
 }

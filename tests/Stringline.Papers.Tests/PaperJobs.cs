@@ -3,6 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
+using Stringline.Papers.Waiver;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -135,12 +136,12 @@ internal static class PaperJobs
         "proof-of-notice" => (Private(), Day("2026-03-02"), PaperOptions.None),
         "certified-mail-sheet" => (Recorded(), Day("2026-06-01"), PaperOptions.None),
         "waiver-8132" => (Private(), Day("2026-04-01"),
-            new PaperOptions { Through = Day("2026-03-27"), Amount = 12_000.50m, Maker = "Łukasz Masonry, Inc." }),
+            new PaperOptions { Through = Day("2026-03-27"), Amount = 12_000.50m, Maker = "Łukasz Masonry, Inc.", Releases = 84_250m }),
         "waiver-8134" => (Private(), Day("2026-04-20"),
-            new PaperOptions { Through = Day("2026-03-27"), Amount = 12_000.50m, PaymentCleared = Day("2026-04-15") }),
+            new PaperOptions { Through = Day("2026-03-27"), Amount = 12_000.50m, PaymentCleared = Day("2026-04-15"), Releases = 84_250m }),
         "waiver-8136" => (Private(), Day("2026-05-06"),
             new PaperOptions { Amount = 84_250m, Maker = "Łukasz Masonry, Inc.", Disputed = 1_500m }),
-        "waiver-8138" => (Private(), Day("2026-05-06"), new PaperOptions { PaymentCleared = Day("2026-05-05") }),
+        "waiver-8138" => (Private(), Day("2026-05-06"), new PaperOptions { PaymentCleared = Day("2026-05-05"), Releases = 84_250m }),
         "payment-demand" => (Private(), Day("2026-05-06"), new PaperOptions { Day = Day("2026-05-20") }),
         "stop-work-notice" => (Direct(), Day("2026-06-16"), new PaperOptions { Day = Day("2026-05-01") }),
         "security-demand" =>
@@ -207,13 +208,18 @@ internal static class PaperJobs
     public static PacketOutcome Outcome(string id, JobFile job, LocalDate asOf, PaperOptions options) =>
         Scrivener.Make(id, job, Assess(job, asOf), options);
 
+    /// <summary>What is told, and for a waiver the figure that it releases by this file: its maker has read it and typed it.</summary>
+    public static PaperOptions Typed(string id, JobFile job, LocalDate asOf, PaperOptions options) =>
+        WaiverToBe.FormOf(id) is { } form && WaiverOrder.Of(form, job, Assess(job, asOf), options).Outlook is { } outlook
+            ? options with { Releases = outlook.Released, ThroughAgain = options.Through } : options;
+
     /// <summary>The paper for its fitting job, changed or not.</summary>
     public static PacketOutcome.Made Make(string id, Func<JobFile, JobFile>? job = null, Func<PaperOptions, PaperOptions>? options = null,
         LocalDate? asOf = null)
     {
         var fitting = For(id);
-        var outcome = Outcome(id, job?.Invoke(fitting.Job) ?? fitting.Job, asOf ?? fitting.AsOf, options?.Invoke(fitting.Options)
-            ?? fitting.Options);
+        var (facts, day) = (job?.Invoke(fitting.Job) ?? fitting.Job, asOf ?? fitting.AsOf);
+        var outcome = Outcome(id, facts, day, Typed(id, facts, day, options?.Invoke(fitting.Options) ?? fitting.Options));
         if (outcome is PacketOutcome.Refused refused)
             Assert.Fail(string.Join("\n", refused.Refusals));
         var made = Assert.IsType<PacketOutcome.Made>(outcome);

@@ -124,7 +124,8 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
                 WaiverPaper.Signed(WaiverPaper.Ordered(Form(id), new Matter(job, assessment, options)), job, assessment.AsOf));
             yield return outlook.Then;
             yield return outlook.Released;
-            yield return outlook.BeyondPayment;
+            yield return outlook.Difference;
+            yield return outlook.InDoubt;
         }
     }
 

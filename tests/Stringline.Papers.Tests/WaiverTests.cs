@@ -203,6 +203,72 @@ public sealed partial class WaiverTests
         Assert.DoesNotContain("Before you sign", made.TextOf(), StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// 84,250.00 unpaid and released; a form that pays less, and an unconditional form whose payment the journal does not hold, is made
+    /// only with that figure typed.
+    /// </summary>
+    [Theory]
+    [InlineData("waiver-8132", 12_000.50, "$72,249.50 more than the payment of $12,000.50")]
+    [InlineData("waiver-8134", 84_250.0, "No cleared payment of that sum is in the journal.")]
+    [InlineData("waiver-8136", 12_000.0, "$70,750.00 more than the payment of $12,000.00")]
+    [InlineData("waiver-8138", null, "all of that is given up unpaid. No cleared payment is in the journal.")]
+    public void What_is_given_away_is_typed_first(string id, double? amount, string said)
+    {
+        Catalogue.PaperOptions Told(Catalogue.PaperOptions o, decimal? typed) =>
+            o with { Amount = (decimal?)amount ?? o.Amount, Releases = typed };
+        var released = id == "waiver-8136" ? 82_750m : 84_250m;
+        foreach (var typed in (decimal?[])[null, released - 0.01m, released + 0.01m])
+        {
+            var refusal = Assert.Single(Refusals(id, options: o => Told(o, typed)));
+            Assert.Equal(("release-not-typed", "--releases"), (refusal.Id, refusal.Where));
+            Assert.Contains($"{PaperText.Dollars(released)} is released", refusal.There, StringComparison.Ordinal);
+            Assert.Contains(said, refusal.There, StringComparison.Ordinal);
+            Assert.Contains($"--releases {released.ToString("0.00", CultureInfo.InvariantCulture)}", refusal.Right,
+                StringComparison.Ordinal);
+            Assert.Equal(typed is not null, refusal.There.Contains("Typed was", StringComparison.Ordinal));
+        }
+
+        var (job, asOf, options) = For(id);
+        var made = Assert.IsType<PacketOutcome.Made>(Outcome(id, job, asOf, Told(options, released)));
+        Assert.Equal(released, made.Outlook?.Released);
+    }
+
+    /// <summary>Neither more than is paid, nor an unconditional form without its payment: nothing is asked a second time.</summary>
+    [Fact]
+    public void A_waiver_that_gives_away_no_more_than_is_paid_asks_nothing_more()
+    {
+        var (job, asOf, options) = For("waiver-8136");
+        Assert.IsType<PacketOutcome.Made>(Outcome("waiver-8136", job, asOf, options with { Amount = 82_750m }));
+        var paid = For("waiver-8134").Job.With(new Paid { Index = 4, On = DayFact.On(Day("2026-04-14")), Amount = 84_250m });
+        var made = Assert.IsType<PacketOutcome.Made>(Outcome("waiver-8134", paid, Day("2026-04-20"),
+            For("waiver-8134").Options with { Amount = 84_250m, Releases = null }));
+        Assert.Equal(0m, made.Outlook?.Released);
+        Assert.Contains("The payment of $84,250.00 is taken off already.", made.SheetText(), StringComparison.Ordinal);
+        // Of a payment in part all that is left is given up for nothing.
+        var part = For("waiver-8134").Job.With(new Paid { Index = 4, On = DayFact.On(Day("2026-04-14")), Amount = 12_000.50m });
+        var refusal = Assert.Single(Refusals("waiver-8134", _ => part, o => o with { Releases = null }));
+        Assert.Contains("$72,249.50 is released. The payment of $12,000.50 is taken off already: all of that is more than the payment.",
+            refusal.There, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("waiver-8132", "2026-04-01")]
+    [InlineData("waiver-8134", "2026-04-20")]
+    public void A_through_date_to_come_is_given_twice(string id, string asOf)
+    {
+        var ahead = Day(asOf).PlusDays(1);
+        foreach (var again in (LocalDate?[])[null, Day(asOf), ahead.PlusDays(365)])
+        {
+            var refusal = Assert.Single(Refusals(id, options: o => o with { Through = ahead, ThroughAgain = again }));
+            Assert.Equal(("through-ahead", "--through-again"), (refusal.Id, refusal.Where));
+            Assert.Contains(PaperText.DayOfWeek(ahead), refusal.There, StringComparison.Ordinal);
+        }
+
+        var (job, day, options) = For(id);
+        Assert.IsType<PacketOutcome.Made>(Outcome(id, job, day, options with { Through = ahead, ThroughAgain = ahead }));
+        Assert.IsType<PacketOutcome.Made>(Outcome(id, job, day, options with { Through = day }));
+    }
+
     [Fact]
     public void Written_change_orders_are_named_on_the_sheet() =>
         Assert.Contains("$2,500.00, Thicker sills",

@@ -29,6 +29,8 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         Told.Payee => new(told, "payee", "To whom the check is payable; nothing: the claimant", "text"),
         Told.Disputed => new(told, "disputed", "Dollars and cents of disputed extras that it keeps", "text"),
         Told.PaymentCleared => new(told, "payment-cleared", "The day the payment cleared the bank", "date"),
+        Told.Releases => new(told, "releases", "What it releases, in dollars and cents, typed by you; only where the page asks for it", "text"),
+        Told.ThroughAgain => new(told, "through-again", "The last day of the work a second time; only where it is still to come", "date"),
         Told.Bonded => new(told, "bonded", "A bond comes with the notice", "checkbox"),
         Told.Until => new(told, "until", "The day the credit ends", "date"),
         Told.Words => new(told, "words", WordsWords(paper), "area"),
@@ -80,6 +82,11 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 return Money(text, out fault) is { } amount ? options with { Amount = amount } : options;
             case Told.Disputed:
                 return Money(text, out fault) is { } disputed ? options with { Disputed = disputed } : options;
+            case Told.Releases:
+                fault = TypedMoney.Read(text) is >= 0m ? null : $"\"{text}\" is no amount: dollars and cents, such as 12,500.00.";
+                return options with { Releases = fault is null ? TypedMoney.Read(text) : null };
+            case Told.ThroughAgain:
+                return Day(text, out fault) is { } again ? options with { ThroughAgain = again } : options;
             case Told.Through:
                 return Day(text, out fault) is { } through ? options with { Through = through } : options;
             case Told.PaymentCleared:

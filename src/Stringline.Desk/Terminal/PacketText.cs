@@ -2,6 +2,7 @@ using System.Text;
 using Stringline.Law;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Fees;
+using Stringline.Papers.Waiver;
 
 namespace Stringline.Desk.Terminal;
 
@@ -13,6 +14,8 @@ internal static class PacketText
     {
         var text = new StringBuilder();
         text.AppendLine(Assessment.Caution).AppendLine();
+        if (packet.Made.Outlook is { } outlook)
+            text.AppendLine(WaiverOutlookText.Of(outlook)).AppendLine();
         foreach (var (file, path) in packet.Made.Files.Zip(packet.Files))
             text.AppendLine($"{path}\n    {file.Title}, {file.Pages} {(file.Pages == 1 ? "page" : "pages")}");
         if (packet.Deadline is { } deadline)

@@ -42,6 +42,12 @@ public enum Told
     /// <summary><see cref="PaperOptions.PaymentCleared"/>.</summary>
     PaymentCleared,
 
+    /// <summary><see cref="PaperOptions.Releases"/>.</summary>
+    Releases,
+
+    /// <summary><see cref="PaperOptions.ThroughAgain"/>.</summary>
+    ThroughAgain,
+
     /// <summary><see cref="PaperOptions.Bonded"/>.</summary>
     Bonded,
 

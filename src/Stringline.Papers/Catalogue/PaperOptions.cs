@@ -38,6 +38,15 @@ public sealed record PaperOptions
     /// <summary>The day the payment cleared the bank, confirmed by whoever asks for an unconditional waiver.</summary>
     public LocalDate? PaymentCleared { get; init; }
 
+    /// <summary>
+    /// Dollars and cents that a waiver releases, as its maker typed them: a waiver that gives away more than it pays for is made only with
+    /// that figure.
+    /// </summary>
+    public decimal? Releases { get; init; }
+
+    /// <summary>The through date once more, where it lies ahead of the day of signing.</summary>
+    public LocalDate? ThroughAgain { get; init; }
+
     /// <summary>Whether a bond comes with the stop payment notice.</summary>
     public bool Bonded { get; init; }
 

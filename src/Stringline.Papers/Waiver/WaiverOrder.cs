@@ -13,6 +13,12 @@ namespace Stringline.Papers.Waiver;
 /// <param name="Refusals">Why it may not be made; none when it may.</param>
 public sealed record WaiverOrder(WaiverToBe Waiver, IReadOnlyList<Refusal> Refusals)
 {
+    /// <summary>Id of the refusal of a waiver whose figure was not typed.</summary>
+    public const string NotTyped = "release-not-typed";
+
+    /// <summary>What it gives away; null while nothing says how far it reaches or what is paid.</summary>
+    public WaiverOutlook? Outlook { get; init; }
+
     /// <summary>The same rules as <see cref="Scrivener.Make"/> has for the four waivers of the catalogue, without printing.</summary>
     /// <param name="form">Which form.</param>
     /// <param name="job">The facts.</param>
@@ -21,6 +27,6 @@ public sealed record WaiverOrder(WaiverToBe Waiver, IReadOnlyList<Refusal> Refus
     public static WaiverOrder Of(WaiverForm form, JobFile job, Assessment assessment, PaperOptions options)
     {
         var matter = new Matter(job, assessment, options);
-        return new WaiverOrder(WaiverPaper.Ordered(form, matter), matter.Refusals);
+        return new WaiverOrder(WaiverPaper.Ordered(form, matter), matter.Refusals) { Outlook = matter.Outlook };
     }
 }

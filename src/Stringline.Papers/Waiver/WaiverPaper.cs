@@ -13,7 +13,14 @@ internal static class WaiverPaper
 {
     /// <summary>The four papers.</summary>
     public static IEnumerable<Shelved> Papers =>
-        Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(PaperOf(form), matter => Write(form, matter)));
+        Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(PaperOf(form), matter => Write(form, matter))).Select(WithOutlook);
+
+    // Whoever makes it is told what it gives away before the files are named.
+    private static Shelved WithOutlook(Shelved waiver) => new(waiver.Paper, matter => waiver.Make(matter) switch
+    {
+        PacketOutcome.Made made => made with { Outlook = matter.Outlook },
+        var refused => refused,
+    });
 
     private static Paper PaperOf(WaiverForm form) =>
         new($"waiver-{WaiverToBe.NumberOf(form)}", WaiverLeaf.TitleOf(form), $"Civ. Code § {WaiverToBe.NumberOf(form)}", PaperUse.Sent,
@@ -21,10 +28,10 @@ internal static class WaiverPaper
 
     private static IReadOnlyList<Told> Takes(WaiverForm form) => form switch
     {
-        WaiverForm.ConditionalProgress => [Told.Through, Told.Amount, Told.Maker, Told.Payee],
-        WaiverForm.UnconditionalProgress => [Told.Through, Told.Amount, Told.PaymentCleared],
-        WaiverForm.ConditionalFinal => [Told.Amount, Told.Maker, Told.Payee, Told.Disputed],
-        WaiverForm.UnconditionalFinal => [Told.Disputed, Told.PaymentCleared],
+        WaiverForm.ConditionalProgress => [Told.Through, Told.Amount, Told.Maker, Told.Payee, Told.Releases, Told.ThroughAgain],
+        WaiverForm.UnconditionalProgress => [Told.Through, Told.Amount, Told.PaymentCleared, Told.Releases, Told.ThroughAgain],
+        WaiverForm.ConditionalFinal => [Told.Amount, Told.Maker, Told.Payee, Told.Disputed, Told.Releases],
+        WaiverForm.UnconditionalFinal => [Told.Disputed, Told.PaymentCleared, Told.Releases],
         _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
     };
 
@@ -75,15 +82,57 @@ internal static class WaiverPaper
                 "A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
         }
 
+        AskAgain(waiver, matter);
         return waiver;
     }
+
+    /// <summary>What is given away by mistake cannot be had back: it is made only once its maker has typed what it gives away.</summary>
+    private static void AskAgain(WaiverToBe waiver, Matter matter)
+    {
+        var section = $"Civ. Code § {waiver.Number}";
+        if (waiver is { IsProgress: true, Through: { } through } && through > matter.AsOf && matter.Options.ThroughAgain != through)
+        {
+            matter.Refuse("through-ahead", "--through-again",
+                $"Made on {DayOfWeek(matter.AsOf)}, it releases all work through {DayOfWeek(through)}, which is still to come."
+                + (matter.Options.ThroughAgain is { } other ? $" The day given the second time is {DayOfWeek(other)}." : ""),
+                "Give a through date no later than the last day that this payment pays for. If the day to come is meant, give it a second "
+                + "time with --through-again.", section);
+        }
+
+        // Until these are told nobody can say what it releases, or what for.
+        if ((waiver.IsProgress && waiver.Through is null) || (waiver.Form != WaiverForm.UnconditionalFinal && waiver.Amount is not > 0))
+            return;
+        var outlook = matter.Outlook = WaiverOutlook.Of(matter.Assessment, Signed(waiver, matter.Job, matter.AsOf));
+        var unseen = !waiver.IsConditional && !outlook.InJournal;
+        if (matter.Options.Releases == outlook.Released || (matter.Options.Releases is null && !unseen && !outlook.MayGoBeyond))
+            return;
+        matter.Refuse(WaiverOrder.NotTyped, "--releases",
+            WaiverOutlookText.Of(outlook)
+            + (unseen ? $" No cleared payment{(outlook.Payment is null ? "" : " of that sum")} is in the journal." : "")
+            + (matter.Options.Releases is { } typed ? $" Typed was {Dollars(typed)}: that is not what is released." : ""),
+            string.Create(CultureInfo.InvariantCulture,
+                $"If that is meant, type what is released, to the cent: --releases {outlook.Released:0.00}. If not, {Otherwise(waiver)}."),
+            section);
+    }
+
+    private static string Otherwise(WaiverToBe waiver) => waiver.Form switch
+    {
+        WaiverForm.ConditionalProgress => "give as its through date the last day of the work that this payment pays for",
+        WaiverForm.UnconditionalProgress => "give as its through date the last day of the work that this payment pays for, enter the payment "
+            + "in the journal, or use the conditional form (8132)",
+        WaiverForm.ConditionalFinal => "name the disputed extras that it is to keep, or use the form for a progress payment (8132)",
+        WaiverForm.UnconditionalFinal => "enter the payment in the journal, name the disputed extras that it is to keep, or use the "
+            + "conditional form (8136)",
+        _ => throw new ArgumentOutOfRangeException(nameof(waiver), waiver.Form, "Not a form."),
+    };
 
     private static Bundle Write(WaiverForm form, Matter matter)
     {
         var waiver = Ordered(form, matter);
+        var outlook = matter.Outlook ?? WaiverOutlook.Of(matter.Assessment, Signed(waiver, matter.Job, matter.AsOf));
         return new Bundle([WaiverLeaf.Of(waiver)], new Guide
         {
-            First = [.. Effect(waiver), .. Reckoned(waiver, matter), .. ChangeOrders(waiver, matter)],
+            First = [.. Effect(waiver), WaiverOutlookText.Of(outlook), .. ChangeOrders(waiver, matter)],
             To = matter.Facts.HiredBy is { } customer ? [customer] : [],
             Steps =
             [
@@ -99,7 +148,9 @@ internal static class WaiverPaper
             ],
             After = [$"Enter it in the job file as \"waived\" with form {waiver.Number}, its "
                 + $"day{(waiver.IsProgress ? ", through date" : "")} and "
-                + $"amount{(waiver.IsConditional ? "; once the bank has paid the check, add paymentCleared" : "")}."],
+                + $"amount{(waiver.Earlier.Count > 0 ? ", with the earlier waivers that it lists as not paid" : "")}"
+                + $"{(waiver is { IsProgress: false, Disputed: not null } ? ", with the disputed extras that it keeps" : "")}"
+                + $"{(waiver.IsConditional ? "; once the bank has paid the check, add paymentCleared" : "")}."],
         });
     }
 
@@ -125,26 +176,17 @@ internal static class WaiverPaper
             yield return $"It was made because somebody confirmed that the payment cleared the bank on {Day(cleared)}.";
     }
 
-    /// <summary>What the law makes of the demand once this paper binds, beside what it is now.</summary>
-    private static IEnumerable<string> Reckoned(WaiverToBe waiver, Matter matter)
-    {
-        var signed = Signed(waiver, matter.Job, matter.AsOf);
-        var outlook = WaiverOutlook.Of(matter.Assessment, signed);
-        var beyond = outlook is { BeyondPayment: { } more, Payment: { } payment }
-            ? $" That is {Dollars(more)} more than the payment of {Dollars(payment)}." : "";
-        yield return $"By the job file {Dollars(outlook.Now)} may be claimed now, before this payment is entered. Once this paper binds, "
-            + $"{Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released.{beyond}";
-    }
-
     /// <summary>The paper as signed on the day, and bound.</summary>
     public static Waived Signed(WaiverToBe waiver, JobFile job, LocalDate on) => new()
     {
         Index = job.Entries.Count,
         On = DayFact.On(on),
         Form = waiver.Form,
-        Through = waiver.Through,
+        Through = waiver.IsProgress ? waiver.Through : null,
         Amount = waiver.Amount,
-        Excepted = waiver.Disputed,
+        // A progress form has no line for disputed extras: what is told of them keeps nothing.
+        Excepted = waiver.IsProgress ? null : waiver.Disputed,
+        UnpaidWaivers = waiver.Form == WaiverForm.ConditionalProgress ? [.. waiver.Earlier.Select(e => e.On)] : null,
         PaymentCleared = on,
         InStatutoryForm = true,
     };

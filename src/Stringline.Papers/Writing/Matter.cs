@@ -30,6 +30,9 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     /// <summary>Names, addresses and site.</summary>
     public ClaimFacts Facts { get; } = ClaimFacts.Of(job, assessment);
 
+    /// <summary>What a waiver gives away; null on any other paper, and while nothing says how far it reaches or what is paid.</summary>
+    public WaiverOutlook? Outlook { get; set; }
+
     /// <summary>The reasons against the paper, in the order found.</summary>
     public IReadOnlyList<Refusal> Refusals => refusals;
 

@@ -1,0 +1,32 @@
+using Stringline.Law;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.Waiver;
+
+/// <summary>What a waiver gives away, in the same words on its sheet, in its refusal and at every door.</summary>
+public static class WaiverOutlookText
+{
+    /// <summary>The dollars it releases, the dollars paid, and the difference.</summary>
+    public static string Of(WaiverOutlook outlook)
+    {
+        ArgumentNullException.ThrowIfNull(outlook);
+        return $"By the job file {Dollars(outlook.Now)} may be claimed now, {(outlook.TakenOff ? "after" : "before")} this payment is entered. "
+            + $"Once this paper binds, {Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released."
+            + Against(outlook)
+            + (outlook.InDoubt > 0 ? $" Whether {Dollars(outlook.InDoubt)} more is released with it is in doubt." : "");
+    }
+
+    private static string Against(WaiverOutlook outlook) => outlook switch
+    {
+        { Payment: null, Released: 0 } => "",
+        { Payment: null } => " No payment is named for it: all of that is given up unpaid.",
+        { Payment: { } payment, TakenOff: true, Released: > 0 } =>
+            $" The payment of {Dollars(payment)} is taken off already: all of that is more than the payment.",
+        { Payment: { } payment, TakenOff: true } => $" The payment of {Dollars(payment)} is taken off already.",
+        { Payment: { } payment, Difference: > 0 and { } more } =>
+            $" That is {Dollars(more)} more than the payment of {Dollars(payment)}.",
+        { Payment: { } payment, Difference: < 0 and { } less } =>
+            $" That is {Dollars(-less)} less than the payment of {Dollars(payment)}.",
+        { Payment: { } payment } => $" The payment is {Dollars(payment)}: neither more nor less.",
+    };
+}

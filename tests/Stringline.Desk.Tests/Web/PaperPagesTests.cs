@@ -126,9 +126,37 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
             Assert.Equal(HttpStatusCode.NotFound, packet.StatusCode);
         }
 
+        // What it gives away is said in dollars, and typed: the tick alone does not make it.
         var confirmed = $"?{told}&payment-cleared=2026-07-01&confirmed=yes";
+        var asking = await desk.Page($"/job/6/papers/{paper}{confirmed}");
+        Assert.Contains("id=\"given-away\"", asking, StringComparison.Ordinal);
+        Assert.Contains("href=\"#field-releases\"", asking, StringComparison.Ordinal);
+        Assert.DoesNotContain("id=\"s-made\"", asking, StringComparison.Ordinal);
+        var figure = ReleasedFigure().Match(asking).Groups[1].Value;
+        Assert.DoesNotContain("id=\"s-made\"", await desk.Page($"/job/6/papers/{paper}{confirmed}&releases=1{figure}"), StringComparison.Ordinal);
+        using var untyped = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{confirmed}&at={at}", UriKind.Relative), TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.NotFound, untyped.StatusCode);
+        confirmed += $"&releases={figure}";
         Assert.Contains("id=\"s-made\"", await desk.Page($"/job/6/papers/{paper}{confirmed}"), StringComparison.Ordinal);
         Assert.Equal("%PDF-", Encoding.ASCII.GetString((await Bytes($"/job/6/papers/{paper}/packet.pdf{confirmed}&at={at}")).AsSpan(0, 5)));
+    }
+
+    /// <summary>Released, paid, and the difference stand in a table; a day to come is asked for a second time.</summary>
+    [Fact]
+    public async Task A_waiver_says_what_it_gives_away_and_asks_for_a_day_to_come_twice()
+    {
+        const string told = "/job/6/papers/waiver-8132?amount=100.00&maker=X&through=2099-06-01";
+        var page = await desk.Page(told);
+        Assert.Contains("$100.00", Away().Match(page).Value, StringComparison.Ordinal);
+        Assert.Contains("more than the payment of $100.00", Away().Match(page).Value, StringComparison.Ordinal);
+        Assert.Contains("Monday, June 1, 2099", page, StringComparison.Ordinal);
+        Assert.Contains("href=\"#field-through-again\"", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("2099-06-01", string.Concat(ListItem().Matches(page).Select(m => m.Value)), StringComparison.Ordinal);
+        var figure = ReleasedFigure().Match(page).Groups[1].Value;
+        var typed = $"{told}&releases={figure}";
+        Assert.DoesNotContain("id=\"s-made\"", await desk.Page(typed), StringComparison.Ordinal);
+        Assert.DoesNotContain("id=\"s-made\"", await desk.Page($"{typed}&through-again=2099-06-02"), StringComparison.Ordinal);
+        Assert.Contains("id=\"s-made\"", await desk.Page($"{typed}&through-again=2099-06-01"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -199,4 +227,13 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
 
     [GeneratedRegex("""/([^/?]+)\?""")]
     private static partial Regex FileName();
+
+    [GeneratedRegex(@"\$([\d,]+\.\d\d) is released")]
+    private static partial Regex ReleasedFigure();
+
+    [GeneratedRegex("<div class=\"note[^>]*id=\"given-away\".*?</div>", RegexOptions.Singleline)]
+    private static partial Regex Away();
+
+    [GeneratedRegex("<li>.*?</li>", RegexOptions.Singleline)]
+    private static partial Regex ListItem();
 }

@@ -3,10 +3,12 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Entering;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
+using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Waiver;
 using Stringline.Places;
 
 namespace Stringline.Desk.Pages.Job;
@@ -33,6 +35,9 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
 
     /// <summary>What is missing.</summary>
     public IReadOnlyList<Refusal> Missing { get; private set; } = [];
+
+    /// <summary>What a waiver gives away; null on any other paper, and while nothing says how far it reaches or what is paid.</summary>
+    public WaiverOutlook? Outlook { get; private set; }
 
     /// <summary>The papers; null where they are not made.</summary>
     public PacketOutcome.Made? Made { get; private set; }
@@ -75,6 +80,8 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
         Fields = [.. paper.Takes.Select(told => PaperField.Of(told, paper))];
         if (Asked.Faults.Count > 0)
             return Page();
+        if (WaiverToBe.FormOf(paper.Id) is { } form)
+            Outlook = WaiverOrder.Of(form, job.Facts, job.Assessment, Asked.Options).Outlook;
         switch (bench.Make(job, Asked))
         {
             case PacketOutcome.Refused refused:

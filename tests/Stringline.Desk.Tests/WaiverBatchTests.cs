@@ -7,7 +7,10 @@ namespace Stringline.Desk.Tests;
 /// <summary><c>stringline packet waiver --jobs FILE.csv --out DIR</c>.</summary>
 public sealed class WaiverBatchTests : IDisposable
 {
-    private const string Heads = "job,form,through,amount,maker,payee,disputed,payment-cleared";
+    private const string Heads = "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again";
+
+    // What the papers of the demo job release.
+    private const string ToMarch = ",23884.75", All = ",39505.75";
 
     private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
     private MemoryStream output = new();
@@ -30,10 +33,10 @@ public sealed class WaiverBatchTests : IDisposable
     public void One_row_of_each_form_is_made_and_each_paper_says_what_its_row_says()
     {
         Assert.Equal(CommandLine.Done, Run(Sheet(
-            "alder-court.json,8132,2026-03-20,12000.50,\"Fennimore Framing, Inc.\",,,",
-            "alder-court.json,8134,2026-03-20,11000.00,,,,2026-05-05",
-            "alder-court.json,8136,,10000.00,\"Fennimore Framing, Inc.\",Two Payees,450.25,",
-            "alder-court.json,8138,,,,,,2026-05-05")));
+            "alder-court.json,8132,2026-03-20,12000.50,\"Fennimore Framing, Inc.\",,," + ToMarch,
+            "alder-court.json,8134,2026-03-20,11000.00,,,,2026-05-05" + ToMarch,
+            "alder-court.json,8136,,10000.00,\"Fennimore Framing, Inc.\",Two Payees,450.25,,39055.50",
+            "alder-court.json,8138,,,,,,2026-05-05" + All)));
         Assert.Equal(["alder-court-8132-2026-03-20.pdf", "alder-court-8134-2026-03-20.pdf", "alder-court-8136.pdf", "alder-court-8138.pdf"], Pdfs);
         Assert.Contains("12,000.50", TextOf(Pdfs[0]), StringComparison.Ordinal);
         Assert.Contains("March20,2026", TextOf(Pdfs[0]), StringComparison.Ordinal);
@@ -56,25 +59,62 @@ public sealed class WaiverBatchTests : IDisposable
             "alder-court.json,8132,2026-02-30,\"12,00\",X,,,",
             "alder-court.json,9999,,,,,,",
             "alder-court.json,8132,2026-03-20,12000.00,木,,,",
-            "alder-court.json,8132,2026-03-21,12000.00,X,,,",
-            "alder-court.json,8132,2026-03-21,12000.00,X,,,")));
+            "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch,
+            "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch)));
         Assert.Equal(["alder-court-8132-2026-03-21.pdf"], Pdfs);
         Assert.Collection(
             Refused.Skip(1),
             r => Assert.StartsWith("2,nothere.json,8132,", r, StringComparison.Ordinal),
             r => Assert.StartsWith("3,alder-court.json,8134,payment-cleared,", r, StringComparison.Ordinal),
+            r => Assert.StartsWith("3,alder-court.json,8134,releases,", r, StringComparison.Ordinal),
             r => Assert.StartsWith("5,alder-court.json,8136,through,", r, StringComparison.Ordinal),
             r => Assert.StartsWith("6,alder-court.json,8132,through,", r, StringComparison.Ordinal),
             r => Assert.StartsWith("6,alder-court.json,8132,amount,", r, StringComparison.Ordinal),
             r => Assert.StartsWith("7,alder-court.json,9999,form,", r, StringComparison.Ordinal),
             r => Assert.Contains("U+6728", r, StringComparison.Ordinal),
+            r => Assert.StartsWith("8,alder-court.json,8132,releases,", r, StringComparison.Ordinal),
             r => Assert.Contains("It says the same as line 9.", r, StringComparison.Ordinal));
+    }
+
+    /// <summary>By job in the two lists, and in sum on the screen: released, paid, and the difference.</summary>
+    [Fact]
+    public void What_a_batch_gives_away_is_said_by_job_and_in_sum_and_typed_first()
+    {
+        string[] rows = ["alder-court.json,8132,2026-03-20,12000.50,X,,,", "alder-court.json,8134,2026-03-20,11000.00,,,,2026-05-05", "alder-court.json,8138,,,,,,2026-05-05"];
+        Assert.Equal(CommandLine.Refused, Run(Sheet(rows)));
+        Assert.Empty(Pdfs);
+        Assert.Collection(
+            Refused.Skip(1),
+            r => Assert.Contains("$23,884.75 is released. That is $11,884.25 more than the payment of $12,000.50.", r, StringComparison.Ordinal),
+            r => Assert.Contains("No cleared payment of that sum is in the journal.", r, StringComparison.Ordinal),
+            r => Assert.Contains("releases 39505.75", r, StringComparison.Ordinal));
+        Assert.Contains("they would release $87,275.25, and $23,000.50 is paid: $64,274.75 more is released than is paid, over 3 papers. More than is paid for it may be released by 3.", Shown, StringComparison.Ordinal);
+
+        Assert.Equal(CommandLine.Refused, Run(Sheet(rows[0] + ",23884.74", rows[1] + ToMarch, rows[2] + ",\"$39,505.75\"")));
+        Assert.Contains("Typed was $23,884.74", Assert.Single(Refused.Skip(1)), StringComparison.Ordinal);
+        Assert.Contains("They release $63,390.50, and $11,000.00 is paid: $52,390.50 more is released than is paid, over 2 papers. More than is paid for it may be released by 2.", Shown, StringComparison.Ordinal);
+        Assert.Contains("they would release $23,884.75, and $12,000.50 is paid: $11,884.25 more is released than is paid, over 1 paper. More than is paid for it may be released by 1.", Shown, StringComparison.Ordinal);
+        var made = File.ReadAllLines(Path.Combine(Folder, WaiverLedger.FileName));
+        Assert.EndsWith(",released,paid,released-less-paid", made[0], StringComparison.Ordinal);
+        Assert.Contains(made, l => l.EndsWith(",23884.75,11000.00,12884.75", StringComparison.Ordinal));
+        Assert.Contains(made, l => l.EndsWith(",39505.75,,39505.75", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_through_date_to_come_stands_twice_in_its_row()
+    {
+        Assert.Equal(CommandLine.Refused, Run(Sheet("alder-court.json,8132,2026-05-07,39505.75,X,,,,", "alder-court.json,8132,2026-05-08,39505.75,X,,,,,2026-05-08", "alder-court.json,8136,,39505.75,X,,,,,2026-05-08")));
+        Assert.Equal(["alder-court-8132-2026-05-08.pdf"], Pdfs);
+        Assert.Collection(
+            Refused.Skip(1),
+            r => Assert.StartsWith("2,alder-court.json,8132,through-again,", r, StringComparison.Ordinal),
+            r => Assert.StartsWith("4,alder-court.json,8136,through-again,Form 8136 has no place for it.", r, StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_second_run_makes_only_what_is_missing_spoilt_or_changed()
     {
-        string[] rows = ["alder-court.json,8132,2026-03-20,12000.00,X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,,", "alder-court.json,8132,2026-03-22,12000.00,X,,,", "alder-court.json,8138,,,,,,2026-05-05"];
+        string[] rows = ["alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-22,12000.00,X,,," + ToMarch, "alder-court.json,8138,,,,,,2026-05-05" + All];
         Assert.Equal(CommandLine.Done, Run(Sheet(rows)));
         Assert.Equal(CommandLine.Done, Run(Sheet(rows)));
         Assert.Contains("0 made, 4 there already", Shown, StringComparison.Ordinal);
@@ -82,7 +122,7 @@ public sealed class WaiverBatchTests : IDisposable
         var kept = File.GetLastWriteTimeUtc(Path.Combine(Folder, "alder-court-8138.pdf"));
         File.Delete(Path.Combine(Folder, "alder-court-8132-2026-03-20.pdf"));
         File.WriteAllBytes(Path.Combine(Folder, "alder-court-8132-2026-03-21.pdf"), File.ReadAllBytes(Path.Combine(Folder, "alder-court-8132-2026-03-21.pdf"))[..^100]);
-        rows[2] = "alder-court.json,8132,2026-03-22,12000.01,X,,,";
+        rows[2] = "alder-court.json,8132,2026-03-22,12000.01,X,,," + ToMarch;
         File.WriteAllText(Path.Combine(Folder, ".stringline-left.pdf"), "left by a run that was killed");
         Assert.Equal(CommandLine.Done, Run(Sheet(rows)));
         Assert.Contains("3 made, 1 there already", Shown, StringComparison.Ordinal);
@@ -94,7 +134,7 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_changed_job_file_makes_its_papers_anew_and_a_refused_row_tells_of_the_old_paper()
     {
-        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,,");
+        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch);
         Assert.Equal(CommandLine.Done, Run(sheet));
         var file = Path.Combine(root, "alder-court.json");
         File.WriteAllText(file, File.ReadAllText(file).Replace("Alder Court Two, LLC", "Alder Court Three, LLC", StringComparison.Ordinal));
@@ -125,7 +165,7 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_line_of_the_ledger_that_was_cut_off_spoils_no_other()
     {
-        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,,");
+        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch);
         Assert.Equal(CommandLine.Done, Run(sheet));
         var ledger = Path.Combine(Folder, WaiverLedger.FileName);
         File.WriteAllText(ledger, File.ReadAllText(ledger)[..^20]);
@@ -140,7 +180,7 @@ public sealed class WaiverBatchTests : IDisposable
     {
         var store = Path.Combine(root, "office.stringline");
         Assert.Equal(CommandLine.Done, new CommandLine(output, errors, Clock()).Run(["store", "add", "--store", store, Repository.Path("data/demo/alder-court.json")]));
-        Assert.Equal(CommandLine.Refused, Run(Sheet("alder-court,8132,2026-03-20,12000.00,X,,,", "nobody,8132,2026-03-20,12000.00,X,,,"), "--store", store));
+        Assert.Equal(CommandLine.Refused, Run(Sheet("alder-court,8132,2026-03-20,12000.00,X,,," + ToMarch, "nobody,8132,2026-03-20,12000.00,X,,,"), "--store", store));
         Assert.Equal(["alder-court-8132-2026-03-20.pdf"], Pdfs);
         Assert.Contains("The store has no job 'nobody'.", Refused[1], StringComparison.Ordinal);
     }
@@ -171,7 +211,7 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_quotation_mark_that_is_never_closed_swallows_no_row_in_silence()
     {
-        var status = Run(Sheet("alder-court.json,8132,2026-03-20,12000.00,\"X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,,"));
+        var status = Run(Sheet("alder-court.json,8132,2026-03-20,12000.00,\"X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch));
         Assert.Equal(CommandLine.Refused, status);
         Assert.Empty(Pdfs);
         Assert.StartsWith("2,", Refused[1], StringComparison.Ordinal);
@@ -182,7 +222,7 @@ public sealed class WaiverBatchTests : IDisposable
     {
         var sheet = Path.Combine(root, "sheet.csv");
         Demo();
-        File.WriteAllText(sheet, "Form;Job;Exceptions;Payment cleared\r\n8138;alder-court.json;25.00;2026-05-05\r\n", new UTF8Encoding(true));
+        File.WriteAllText(sheet, "Form;Job;Exceptions;Payment cleared;Releases\r\n8138;alder-court.json;25.00;2026-05-05;39,480.75\r\n", new UTF8Encoding(true));
         Assert.Equal(CommandLine.Done, Run(sheet));
         Assert.Equal(["alder-court-8138.pdf"], Pdfs);
     }
@@ -190,7 +230,7 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void Progress_off_a_terminal_is_a_line_at_each_tenth()
     {
-        Assert.Equal(CommandLine.Done, Run(Sheet([.. Enumerable.Range(1, 20).Select(i => $"alder-court.json,8132,2026-03-20,{i}.00,X,,,")])));
+        Assert.Equal(CommandLine.Done, Run(Sheet([.. Enumerable.Range(1, 20).Select(i => $"alder-court.json,8132,2026-03-20,{i}.00,X,,,{ToMarch}")])));
         var lines = errors.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.InRange(lines.Length, 9, 11);
         Assert.StartsWith("Waivers: 100 %", lines[^1], StringComparison.Ordinal);

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Stringline.Law;
 using Stringline.Papers;
 
 namespace Stringline.Desk.Batch;
@@ -12,6 +13,7 @@ internal sealed partial class BatchReport
     public const string FileName = "refused.csv";
 
     private readonly ConcurrentBag<(int Line, int Place, string Text)> refusals = [];
+    private readonly Lock summing = new();
     private int made;
     private int kept;
     private int refused;
@@ -29,14 +31,43 @@ internal sealed partial class BatchReport
     /// <summary>Rows on which the program itself failed.</summary>
     public int Faults => faults;
 
+    /// <summary>What the papers give away that were made or stood there already.</summary>
+    public WaiverSums Given { get; private set; } = WaiverSums.None;
+
+    /// <summary>What those would give away that wait until that figure is typed in their rows.</summary>
+    public WaiverSums Asked { get; private set; } = WaiverSums.None;
+
     /// <summary>How many rows are done.</summary>
     public int Done => made + kept + refused;
 
     /// <summary>A paper was made.</summary>
-    public void AddMade() => Interlocked.Increment(ref made);
+    public void AddMade(WaiverOutlook? outlook)
+    {
+        Interlocked.Increment(ref made);
+        Give(outlook);
+    }
 
     /// <summary>A paper stood there already.</summary>
-    public void AddKept() => Interlocked.Increment(ref kept);
+    public void AddKept(WaiverOutlook? outlook)
+    {
+        Interlocked.Increment(ref kept);
+        Give(outlook);
+    }
+
+    /// <summary>A paper waits until what it gives away is typed.</summary>
+    public void AddAsked(WaiverOutlook outlook)
+    {
+        lock (summing)
+            Asked = Asked.With(outlook);
+    }
+
+    private void Give(WaiverOutlook? outlook)
+    {
+        if (outlook is null)
+            return;
+        lock (summing)
+            Given = Given.With(outlook);
+    }
 
     /// <summary>A row is refused.</summary>
     /// <param name="row">The row.</param>

@@ -134,11 +134,13 @@ internal sealed class WaiverBatch
     private IReadOnlyList<Refusal> Write(WaiverRow row, string name, JobFile job)
     {
         var order = WaiverOrder.Of(row.Form ?? throw new ArgumentException("The row has no form.", nameof(row)), job, UseCases.Assess(job, asOf), row.Options);
+        if (order.Outlook is { } outlook && order.Refusals.Any(r => r.Id == WaiverOrder.NotTyped))
+            report.AddAsked(outlook);
         if (order.Refusals.Count > 0)
             return order.Refusals;
         if (ledger.Holds(name, order.Waiver.Fingerprint))
         {
-            report.AddKept();
+            report.AddKept(order.Outlook);
             return [];
         }
 
@@ -151,8 +153,8 @@ internal sealed class WaiverBatch
             return [.. check.Checks.Where(c => !c.Passed).Select(c => new Refusal("preflight", c.Name, c.Words, "The paper does not meet what the statute wants; it is not handed over.", c.Section))];
         if (!replace && ledger.HasAnother(name, paper.Bytes.Span))
             return [new Refusal("in-the-way", name, "A file of that name is there already with other content, and no run into this folder made it.", $"Move or rename that file, or name another folder with --out; or add {FileDrop.Replace} to replace it.", "")];
-        ledger.Put(name, paper, row, order.Waiver);
-        report.AddMade();
+        ledger.Put(name, paper, row, order);
+        report.AddMade(order.Outlook);
         return [];
     }
 

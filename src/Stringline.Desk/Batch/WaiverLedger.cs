@@ -16,7 +16,10 @@ internal sealed class WaiverLedger : IDisposable
 
     private const string TemporaryStart = ".stringline-";
 
-    private static readonly string[] Heads = ["file", "job", "form", "through", "amount", "says", "sha256"];
+    private static readonly string[] Heads = ["file", "job", "form", "through", "amount", "says", "sha256", "released", "paid", "released-less-paid"];
+
+    // A ledger of an earlier version ends here.
+    private const int FewestCells = 7;
 
     private readonly string folder;
     private readonly FileStream file;
@@ -63,15 +66,17 @@ internal sealed class WaiverLedger : IDisposable
     public bool HasFile(string name) => File.Exists(Path.Combine(folder, name));
 
     /// <summary>Puts a paper into the folder, under another name first, and then into the ledger.</summary>
-    public void Put(string name, PaperFile paper, WaiverRow row, WaiverToBe waiver)
+    public void Put(string name, PaperFile paper, WaiverRow row, WaiverOrder order)
     {
+        var waiver = order.Waiver;
         var temporary = Path.Combine(folder, TemporaryStart + name);
         using (var stream = new FileStream(temporary, FileMode.Create, FileAccess.Write))
             stream.Write(paper.Bytes.Span);
         File.Move(temporary, Path.Combine(folder, name), overwrite: true);
         var line = CsvText.Line(
             name, row.Job, waiver.Number, waiver.Through is { } through ? Exchange.DayText.Write(through) : "",
-            waiver.Amount is { } amount ? amount.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) : "", waiver.Fingerprint, Hash(paper.Bytes.Span));
+            Plain(waiver.Amount), waiver.Fingerprint, Hash(paper.Bytes.Span),
+            Plain(order.Outlook?.Released), Plain(order.Outlook?.Payment), Plain(order.Outlook?.Difference ?? order.Outlook?.Released));
         lock (writing)
         {
             file.Write(CsvText.Utf8.GetBytes(line));
@@ -87,7 +92,7 @@ internal sealed class WaiverLedger : IDisposable
         try
         {
             using var text = new StreamReader(file, CsvText.Utf8, leaveOpen: true);
-            foreach (var cells in CsvText.Read(text, ',').Skip(1).Select(r => r.Cells).Where(c => c.Length == Heads.Length))
+            foreach (var cells in CsvText.Read(text, ',').Skip(1).Select(r => r.Cells).Where(c => c.Length is FewestCells || c.Length == Heads.Length))
                 made[cells[0]] = (cells[5], cells[6]);
         }
         catch (Exception e) when (e is DecoderFallbackException or CsvHelper.CsvHelperException)
@@ -111,6 +116,8 @@ internal sealed class WaiverLedger : IDisposable
         if (last != '\n')
             file.WriteByte((byte)'\n');
     }
+
+    private static string Plain(decimal? dollars) => dollars is { } sum ? sum.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) : "";
 
     private static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

@@ -34,13 +34,13 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
             return null;
         }
 
-        decimal? Money(string head)
+        decimal? Money(string head, bool orNothing = false)
         {
             if (Text(head) is not { } text)
                 return null;
-            if (TypedMoney.AboveZero(text) is { } dollars)
+            if (TypedMoney.Read(text) is { } dollars && (orNothing ? dollars >= 0m : dollars > 0m))
                 return dollars;
-            Refuse(head, $"'{text}'", "Write dollars and cents above zero, such as 12,000.00.");
+            Refuse(head, $"'{text}'", $"Write dollars and cents{(orNothing ? "" : " above zero")}, such as 12,000.00.");
             return null;
         }
 
@@ -64,6 +64,8 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
             Payee = Text("payee"),
             Disputed = Money("disputed"),
             PaymentCleared = Day("payment-cleared"),
+            Releases = Money("releases", orNothing: true),
+            ThroughAgain = Day("through-again"),
         }, refusals);
     }
 
@@ -82,7 +84,7 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
     private static readonly (string Head, Told Told)[] Places =
     [
         ("through", Told.Through), ("amount", Told.Amount), ("maker", Told.Maker), ("payee", Told.Payee),
-        ("disputed", Told.Disputed), ("payment-cleared", Told.PaymentCleared),
+        ("disputed", Told.Disputed), ("payment-cleared", Told.PaymentCleared), ("releases", Told.Releases), ("through-again", Told.ThroughAgain),
     ];
 
     private static WaiverForm? FormOf(string text)

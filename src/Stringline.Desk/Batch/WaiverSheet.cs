@@ -7,7 +7,7 @@ namespace Stringline.Desk.Batch;
 internal sealed class WaiverSheet
 {
     /// <summary>The heads that may stand in the first line, in any order; the two first must.</summary>
-    public static readonly IReadOnlyList<string> Heads = ["job", "form", "through", "amount", "maker", "payee", "disputed", "payment-cleared"];
+    public static readonly IReadOnlyList<string> Heads = ["job", "form", "through", "amount", "maker", "payee", "disputed", "payment-cleared", "releases", "through-again"];
 
     private readonly string path;
     private readonly char delimiter;

@@ -15,7 +15,7 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
     /// <summary>Dollars and cents that it may release besides, where its words or its exceptions are in doubt.</summary>
     public decimal InDoubt { get; init; }
 
-    /// <summary>Whether the journal holds a payment of that sum, received or cleared, which no earlier unconditional form answered.</summary>
+    /// <summary>Whether the journal holds a payment of that sum, received or cleared, that answers no earlier paper.</summary>
     public bool InJournal { get; init; }
 
     /// <summary>Whether <see cref="Now"/> is already lower by the payment, since the journal holds it as received.</summary>

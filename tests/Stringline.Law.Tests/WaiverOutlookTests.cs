@@ -18,7 +18,7 @@ public sealed class WaiverOutlookTests
         Assert.Null((outlook with { Payment = null }).BeyondPayment);
     }
 
-    /// <summary>A payment that the journal holds as received has lowered the demand already: whatever is released besides is unpaid.</summary>
+    /// <summary>A payment that the journal holds as received has lowered the demand already: all that is released is unpaid.</summary>
     [Theory]
     [InlineData(4_430, 0, 2_000, 4_430, 4_430)]
     [InlineData(4_430, 4_430, 2_000, 0, null)]

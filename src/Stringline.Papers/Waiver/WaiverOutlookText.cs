@@ -10,7 +10,8 @@ public static class WaiverOutlookText
     public static string Of(WaiverOutlook outlook)
     {
         ArgumentNullException.ThrowIfNull(outlook);
-        return $"By the job file {Dollars(outlook.Now)} may be claimed now, {(outlook.TakenOff ? "after" : "before")} this payment is entered. "
+        var entered = outlook.TakenOff ? "after" : "before";
+        return $"By the job file {Dollars(outlook.Now)} may be claimed now, {entered} this payment is entered. "
             + $"Once this paper binds, {Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released."
             + Against(outlook)
             + (outlook.InDoubt > 0 ? $" Whether {Dollars(outlook.InDoubt)} more is released with it is in doubt." : "");

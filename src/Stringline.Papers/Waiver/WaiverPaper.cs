@@ -118,8 +118,8 @@ internal static class WaiverPaper
     private static string Otherwise(WaiverToBe waiver) => waiver.Form switch
     {
         WaiverForm.ConditionalProgress => "give as its through date the last day of the work that this payment pays for",
-        WaiverForm.UnconditionalProgress => "give as its through date the last day of the work that this payment pays for, enter the payment "
-            + "in the journal, or use the conditional form (8132)",
+        WaiverForm.UnconditionalProgress => "give as its through date the last day of the work that this payment pays for, enter the "
+            + "payment in the journal, or use the conditional form (8132)",
         WaiverForm.ConditionalFinal => "name the disputed extras that it is to keep, or use the form for a progress payment (8132)",
         WaiverForm.UnconditionalFinal => "enter the payment in the journal, name the disputed extras that it is to keep, or use the "
             + "conditional form (8136)",

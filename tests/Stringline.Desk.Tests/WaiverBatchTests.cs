@@ -150,7 +150,7 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_file_of_the_same_name_that_no_run_made_is_not_written_over_unless_asked()
     {
-        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,,");
+        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch);
         Directory.CreateDirectory(Folder);
         var path = Path.Combine(Folder, "alder-court-8132-2026-03-20.pdf");
         File.WriteAllText(path, "signed and scanned");

@@ -132,7 +132,8 @@ internal static class WaiverPaper
         var outlook = matter.Outlook ?? WaiverOutlook.Of(matter.Assessment, Signed(waiver, matter.Job, matter.AsOf));
         return new Bundle([WaiverLeaf.Of(waiver)], new Guide
         {
-            First = [.. Effect(waiver), WaiverOutlookText.Of(outlook), .. ChangeOrders(waiver, matter)],
+            Effect = [.. Effect(waiver), WaiverOutlookText.Of(outlook)],
+            First = [.. ChangeOrders(waiver, matter)],
             To = matter.Facts.HiredBy is { } customer ? [customer] : [],
             Steps =
             [
@@ -166,7 +167,7 @@ internal static class WaiverPaper
             ? $"Before you sign: once the bank has paid the check described, this paper gives up lien, stop payment notice and payment "
             + $"bond rights {reach} (§ {number}). Until then it gives up nothing (§ 8124(b))."
             : $"Before you sign: from the moment it is signed, paid or not, this paper gives up lien, stop payment notice and payment bond "
-            + $"rights {reach} (§ {number}). Nobody can undo that. Sign only if the money is in your account.";
+            + $"rights {reach} (§ {number}). Nobody can undo that. Do not sign it unless the money is in your account.";
         yield return waiver.IsProgress
             ? $"It keeps: retention, unpaid "
             + $"extras{(waiver.Form == WaiverForm.ConditionalProgress ? ", the earlier unpaid payments listed under (3)" : "")}, and "

@@ -6,6 +6,9 @@ namespace Stringline.Papers.Writing;
 /// <summary>What the sheet that goes with a paper must say, apart from what every such sheet says.</summary>
 internal sealed record Guide
 {
+    /// <summary>What the paper does when it is signed, said before anything else, on the sheet of a draft too.</summary>
+    public IReadOnlyList<string> Effect { get; init; } = [];
+
     /// <summary>What must be seen before anything else.</summary>
     public IReadOnlyList<string> First { get; init; } = [];
 

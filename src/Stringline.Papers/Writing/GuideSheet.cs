@@ -55,7 +55,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         List<Block> lines = [.. ForItsSigner ? OnlyADraft() : [],
             .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment),
-            .. guide.First.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" })];
+            .. Said(guide.Effect), .. Said(guide.First)];
         if (lines.Count > 0)
         {
             yield return new Framed([new Heading("First", CounterType.Head) { Before = 0, Align = Align.Left }, .. lines]) { Thickness =
@@ -67,8 +67,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> FirstOfADraft()
     {
         yield return new Framed([new Heading("First", CounterType.Head) { Before = 0, Align = Align.Left }, .. OnlyADraft(),
-            .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment)]) { Thickness = 2 };
+            .. guide.Recording is null ? [] : RecorderBlocks.CountyQuestion(matter.Assessment), .. Said(guide.Effect)]) { Thickness = 2 };
     }
+
+    private static IEnumerable<Block> Said(IReadOnlyList<string> words) =>
+        words.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" });
 
     private IEnumerable<Block> OnlyADraft()
     {

@@ -30,6 +30,8 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.ExtensionDays => Number("--days", "Days of a time extension that is claimed.", (o, v) => o with { ExtensionDays = v }),
         Told.Documents => Texts("--document", "TEXT", "A document that goes with the claim and supports it; several may be named.", (o, v) => o with { Documents = v }),
         Told.Structure => Text("--structure", "ID", "The one of several structures that the claim is on, by its id. Default: the whole work.", (o, v) => o with { Structure = v }),
+        Told.FormerOwner => Text("--former-owner", "TEXT", "Name and address of the one who transferred the property after the work began, where the owner who signs took it over.", (o, v) => o with { FormerOwner = v }),
+        Told.WholeWork => Flag("--whole-work", "The notice is for the whole work: every direct contract is complete.", o => o with { WholeWork = true }),
         Told.Grounds => Grounds("--ground", "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };

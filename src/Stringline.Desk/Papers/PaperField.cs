@@ -39,6 +39,8 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         Told.ExtensionDays => new(told, "days", "Days of a time extension claimed; nothing where only money is", "number"),
         Told.Documents => new(told, "document", "The documents that support it and go with it, one on each line", "area"),
         Told.Structure => new(told, "structure", "For one of several structures only: its short id; nothing: for the whole work", "text"),
+        Told.FormerOwner => new(told, "former-owner", "Where the owner who signs took the property over after the work began: name and address of the one who transferred it", "area"),
+        Told.WholeWork => new(told, "whole-work", "It is for the whole work: every direct contract is complete", "checkbox"),
         Told.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
@@ -59,6 +61,10 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 return options with { To = [.. typed] };
             case Told.Bonded:
                 return options with { Bonded = true };
+            case Told.WholeWork:
+                return options with { WholeWork = true };
+            case Told.FormerOwner:
+                return options with { FormerOwner = text };
             case Told.ExtensionDays:
                 fault = TypedDays.AboveZero(text) is null ? $"\"{text}\" is no number of days above zero." : null;
                 return options with { ExtensionDays = TypedDays.AboveZero(text) };

@@ -28,6 +28,25 @@ public static class StopWork
         return notice.Readings[0].Day.PlusDays(-UnpaidDays - 1);
     }
 
+    /// <summary>The first day on which the notice may be given, once notice of intent was posted in time.</summary>
+    /// <param name="notice">The finding <c>stop-work.notice-first-day</c>.</param>
+    [Rule("Civ. Code § 8832")]
+    public static LocalDate FirstDay(Finding notice)
+    {
+        ArgumentNullException.ThrowIfNull(notice);
+        return notice.Readings[0].Day;
+    }
+
+    /// <summary>The first day on which the notice may be given where notice of intent is posted on a certain day.</summary>
+    /// <param name="notice">The finding <c>stop-work.notice-first-day</c>.</param>
+    /// <param name="posted">The day of the posting.</param>
+    [Rule("Civ. Code § 8834(a)")]
+    public static LocalDate FirstDayOncePosted(Finding notice, LocalDate posted)
+    {
+        ArgumentNullException.ThrowIfNull(notice);
+        return LocalDate.Max(FirstDay(notice), posted.PlusDays(PostingDays));
+    }
+
     /// <summary>Adds the findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
     public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
@@ -118,7 +137,6 @@ public static class StopWork
     [Rule("Civ. Code § 8834(a)")]
     private static Finding Posting(FactsAsOf facts, Finding notice)
     {
-        var give = LocalDate.Max(facts.AsOf, notice.Readings[0].Day);
         var papers = facts.All<StopWorkNoticeGiven>();
         var paper = papers.Count > 0 ? papers[^1] : null;
         var given = paper is null ? null : Days.Of(paper.On);
@@ -134,7 +152,7 @@ public static class StopWork
             Band = Deadline.Band(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least 5 days before giving the notice, by {last} for a notice on {given?.Earliest ?? notice.Readings[0].Day}; posted today, the notice may be given from {LocalDate.Max(give, facts.AsOf.PlusDays(PostingDays))}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
+                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least 5 days before giving the notice, by {last} for a notice on {given?.Earliest ?? notice.Readings[0].Day}; posted today, the notice may be given from {FirstDayOncePosted(notice, facts.AsOf)}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
                 Reason.Of("Civ. Code § 8838(a)", $"Who stops work without this posting and the notice is liable for the delay."),
                 .. posted.InTime(last) switch
                 {

@@ -74,6 +74,12 @@ public enum Told
 
     /// <summary><see cref="PaperOptions.Structure"/>.</summary>
     Structure,
+
+    /// <summary><see cref="PaperOptions.FormerOwner"/>.</summary>
+    FormerOwner,
+
+    /// <summary><see cref="PaperOptions.WholeWork"/>.</summary>
+    WholeWork,
 }
 
 /// <summary>A paper that can be made from a job file.</summary>

@@ -71,6 +71,15 @@ public sealed record PaperOptions
     /// <summary>Id of the one of several structures that a claim is on; null for the whole work.</summary>
     public string? Structure { get; init; }
 
+    /// <summary>
+    /// Name and address of the one who transferred the property to the owner who signs, where that was after the work began
+    /// (Civ. Code § 8182(c)(2)).
+    /// </summary>
+    public string? FormerOwner { get; init; }
+
+    /// <summary>Whether a notice of completion is for the whole work, though the work has several direct contracts.</summary>
+    public bool WholeWork { get; init; }
+
     /// <summary>The documents that go with a claim and support it, one each.</summary>
     public IReadOnlyList<string> Documents { get; init; } = [];
 }

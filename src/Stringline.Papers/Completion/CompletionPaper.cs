@@ -17,7 +17,7 @@ internal static class CompletionPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("notice-of-completion", "Notice of Completion", "Civ. Code §§ 8102, 8182", PaperUse.Recorded, [WorkKind.Private],
             "The owner, within 15 days after the whole work is complete.")
-        { Takes = [Told.Day, Told.Words, Told.To] },
+        { Takes = [Told.Day, Told.Words, Told.To, Told.WholeWork, Told.FormerOwner] },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -45,9 +45,17 @@ internal static class CompletionPaper
         if (completed is { } done && time is not null)
             InTime(matter, done, time);
         var contract = OneContract.Of(matter);
+        if (contract is null && matter.Options is { To.Count: 0, WholeWork: false } && matter.Job.Work.SeveralDirectContracts == true)
+        {
+            matter.Refuse("which-contract", "--to, --whole-work", "The work has several direct contracts.",
+                "Name the one contractor whose contract is complete, or say that the notice is for the whole work, with every contract "
+                + "complete.", "Civ. Code §§ 8182(c)(1), 8186");
+        }
+
         var leaf = new Leaf("notice-of-completion.pdf", "Notice of Completion")
         {
             Return = new ReturnBlock(OneLine(Clean(owner?.Name) ?? ""), address ?? ""),
+            SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner"),
         };
         leaf.Head("California Civil Code section 8182");
         leaf.Say(contract is null
@@ -69,6 +77,8 @@ internal static class CompletionPaper
 
         leaf.Field("Construction lender, if any",
             [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("none known")]);
+        if (Clean(matter.Options.FormerOwner) is { } former)
+            leaf.Field("Transferor to the owner, who is a successor in interest", former);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         Signing.VerifyOwner(leaf, "notice of completion");
@@ -84,18 +94,22 @@ internal static class CompletionPaper
             ],
             Steps =
             [
-                "If whoever signs took the property over since the work began, add the name and address of the one who transferred it (§ "
-                    + "8182(c)(2)).",
-                .. contract is null && matter.Job.Work.SeveralDirectContracts != false
-                ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor with --to "
-                + "(§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
+                .. Clean(matter.Options.FormerOwner) is null
+                    ? ["If whoever signs took the property over since the work began, make the notice again with the name and address of "
+                    + "the one who transferred it: without them it has no effect (§ 8182(c)(2), (d))."] : Array.Empty<string>(),
+                .. contract is null && matter.Job.Work.SeveralDirectContracts is null
+                    ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor "
+                    + "(§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
                 "The owner, or any co-owner, signs and verifies in ink (§ 8182(b), (e)).",
             ],
             After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
                 + "preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of "
                 + "up to four units need not."],
             Recording = new Recording(RecordedPaperKind.NoticeOfCompletion, false, 0,
-                "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287)."),
+                "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287).")
+            {
+                IsOwners = true,
+            },
         });
     }
 

@@ -40,10 +40,13 @@ internal static class RecorderBlocks
     }
 
     /// <summary>The names under which the paper is expected to be indexed.</summary>
-    public static IEnumerable<Block> Names(IReadOnlyList<IndexName> names, IEnumerable<Party> owners)
+    /// <param name="names">Those of the claim.</param>
+    /// <param name="owners">The owners of the file.</param>
+    /// <param name="isOwners">Whether it is the owner's paper, which has no claimant.</param>
+    public static IEnumerable<Block> Names(IReadOnlyList<IndexName> names, IEnumerable<Party> owners, bool isOwners = false)
     {
-        yield return new Paragraph($"Owner: {List(names, IndexSide.Owner)}\nClaimant: {List(names, IndexSide.Claimant)}",
-            CounterType.Text) { Before = 2 };
+        var claimant = isOwners ? "" : $"\nClaimant: {List(names, IndexSide.Claimant)}";
+        yield return new Paragraph($"Owner: {List(names, IndexSide.Owner)}{claimant}", CounterType.Text) { Before = 2 };
         var unsaid = owners.Where(o => o.HoldsTitleAs is null).Select(o => OneLine(o.Name)).ToList();
         var more = unsaid.Count == 0 ? "" : $" The file does not say how {string.Join("; ", unsaid)} "
             + $"{(unsaid.Count == 1 ? "holds" : "hold")} title: others on the deed belong on the paper too.";

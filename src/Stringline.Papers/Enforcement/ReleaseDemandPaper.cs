@@ -31,7 +31,10 @@ internal static class ReleaseDemandPaper
                 "Add the owner who demands the release.", "Civ. Code § 8480");
         }
 
-        var leaf = new Leaf("demand-for-release.pdf", "Demand for Release of Claim of Lien");
+        var leaf = new Leaf("demand-for-release.pdf", "Demand for Release of Claim of Lien")
+        {
+            SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner"),
+        };
         leaf.Head("California Civil Code sections 8480 to 8482");
         var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section);
         var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address",

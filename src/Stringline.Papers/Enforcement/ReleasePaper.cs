@@ -66,6 +66,7 @@ internal static class ReleasePaper
                     + "says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read "
                     + "them.",
                 .. Owing(matter, partial),
+                .. Pending(matter, partial),
                 .. matter.Known.All<ReleaseDemanded>().Count > 0
                     ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney "
                     + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
@@ -135,6 +136,25 @@ internal static class ReleasePaper
 
         if (matter.Options.Words is null && matter.Options.Amount is null)
             leaf.Field("Part of the property, or amount, that is released", (string?)null);
+    }
+
+    // A release clears the record of the claim alone: the action and its notice of pendency stay until each is ended by its own paper.
+    private static IEnumerable<string> Pending(Matter matter, bool partial)
+    {
+        if (matter.Last<ActionFiled>() is not { } action)
+            yield break;
+        var named = $"The action to enforce the claim{(Clean(action.Case) is { } number ? $", case no. {number}," : "")} is entered as filed"
+            + $"{(action.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}.";
+        yield return partial
+            ? $"{named} It goes on for the rest. Have its attorney see the partial release before it is signed."
+            : $"{named} The release does not end it. Agree in writing who files the request for dismissal, when, and whether with prejudice "
+            + "(Code Civ. Proc. § 581, from memory); have its attorney see the release before it is signed.";
+        if (partial)
+            yield break;
+        yield return (matter.Known.All<LisPendensRecorded>().Count > 0 ? "The notice of pendency of action is recorded and"
+            : "A notice of pendency of action, if one is recorded,")
+            + " stays on the title until its withdrawal is recorded, signed by the one who recorded it and acknowledged (Code Civ. Proc. § "
+            + "405.50, from memory): bring both papers to the counter together.";
     }
 
     private static IEnumerable<string> Owing(Matter matter, bool partial)

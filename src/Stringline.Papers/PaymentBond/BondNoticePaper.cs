@@ -27,7 +27,7 @@ internal static class BondNoticePaper
                 PaperUse.Given, [WorkKind.Public],
                 "The claimant, to surety and principal of the public payment bond.")
             { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day" },
-            m => Write(m, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9303, 9560 and 9562",
+            m => Write(m, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9560 and 9562",
                 "public-bond-notice.pdf")),
     ];
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.PromptPayment;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
@@ -32,6 +33,13 @@ internal static class PaymentDemandPaper
 
         var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? []
             : [hirer], "Civ. Code § 8108");
+        foreach (var stranger in to.Where(p => hirer is not null && p.Id != hirer.Id))
+        {
+            matter.Refuse("not-the-debtor", "--to", $"{OneLine(stranger.Name)} did not hire the claimant and owes it nothing under a contract.",
+                $"Demand payment of {OneLine(hirer!.Name)}. Owner, lender and surety answer by their own remedies: claim of lien, stop "
+                + "payment notice, payment bond.", "");
+        }
+
         // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the
         // debt. Toward the owner the notice is for a progress payment: retention falls due by its own section.
         var owed = matter.Assessment.Owed.Demand;
@@ -101,6 +109,12 @@ internal static class PaymentDemandPaper
     private static bool ToOwner(Matter matter, IReadOnlyList<Party> to) =>
         matter.Job.Claimant.Role == ClaimantRole.DirectContractor && to.Any(p => p.Capacity == PartyCapacity.Owner);
 
+    // To the debtor nothing is conceded: what is no work is kept out of this demand and not given up.
+    private static string Why(WaterfallStep step) => step.Id == "charges-left-out"
+        ? $"{Dollars(step.Why.Children.SelectMany(c => c.Facts).OfType<Charged>().Sum(c => c.Amount))} billed for other than work: not "
+        + "included here, and not waived."
+        : step.Why.Text;
+
     /// <summary>The waterfall as it stands, one row for each step.</summary>
     private static void Reckoning(Leaf leaf, Matter matter, decimal amount)
     {
@@ -110,7 +124,7 @@ internal static class PaymentDemandPaper
         leaf.Rows(
             [new Column("Step", 0.3), new Column("Why", 0.5), new Column("Dollars", 0.2, true)],
             [
-                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, s.Why.Text, Dollars(s.Amount)]),
+                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, Why(s), Dollars(s.Amount)]),
                 ["Due", "", Dollars(waterfall.Demand)],
             ],
             lastIsSum: true);

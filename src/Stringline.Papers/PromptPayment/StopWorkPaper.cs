@@ -54,11 +54,19 @@ internal static class StopWorkPaper
         {
             To = owners,
             Manner = Addressees.Manner,
+            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(found, matter.AsOf),
+                $"if the notice of intent is posted today, {Day(matter.AsOf)}: {StopWork.PostingDays} days of posting come first (§ 8834(a)). "
+                + "Posted on another day, give it five days after that one, but not before "
+                + $"{Day(StopWork.FirstDay(found))}.") : null,
             First =
             [
                 .. overdue.Finding is { Standing: Standing.InDoubt }
                 ? [$"In doubt: {Matter.Reasons(overdue.Finding)}", .. overdue.Finding.Questions.Select(q => q.Text)]
                 : Array.Empty<string>(),
+                .. overdue is { Due: null, Finding: { } counted }
+                    ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
+                    + $"as 30 days after the demand it is {Day(StopWork.DueDay(counted))} (§ 8800). Make the notice again with the day that "
+                    + "the contract gives, or write it in before signing: the 35 days run from it."] : Array.Empty<string>(),
                 "The day above is the first on which the notice may be given, not a last one. Work may stop only after ten full days "
                     + "without payment, on the eleventh day after the notice.",
                 "Lien, stop payment notice and bond keep their own times while work is stopped.",

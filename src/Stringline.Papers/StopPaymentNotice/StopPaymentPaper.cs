@@ -65,6 +65,11 @@ internal static class StopPaymentPaper
             leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that "
                 + $"{(lender ? "you withhold construction funds" : "you withhold money due or to become due to the direct contractor")} "
                 + "sufficient to pay it, as the Civil Code provides.");
+            if (to.Count > 1)
+            {
+                leaf.Say("This notice and those given to others for the same work state one and the same claim. It is to be paid once.");
+            }
+
             Contents(leaf, matter, demand, "Civ. Code § 8502");
             if (matter.Options.Bonded && demand > 0)
             {
@@ -109,8 +114,9 @@ internal static class StopPaymentPaper
                 + "8506(b))."] : Array.Empty<string>(),
                 "Fill in a proof of notice for each mailing and keep the receipts (§ 8118).",
             ],
-            After = ["Enter it in the job file as \"stop-payment-given\" with day, to, amount and bonded. The action may begin after ten "
-                + "days and must begin within 90 days after the time to give the notice ends (§ 8550)."],
+            After = ["Enter it in the job file as \"stop-payment-given\" with day, to, amount and bonded.",
+                "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550(a), "
+                    + "(b)). Within five days after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
         });
     }
 
@@ -194,7 +200,9 @@ internal static class StopPaymentPaper
                 "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
                 "Fill in a proof of notice and keep the receipts (§ 8118)."],
             After = ["Enter it with its day, to whom, amount, and whether the $10 were paid. For work provided later give a further "
-                + "notice."],
+                + "notice.",
+                "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 9502). "
+                    + "Within five days after it is begun give the public entity notice of it (§ 9504)."],
         });
     }
 

@@ -9,6 +9,9 @@ internal sealed record Guide
     /// <summary>What the paper does when it is signed, said before anything else, on the sheet of a draft too.</summary>
     public IReadOnlyList<string> Effect { get; init; } = [];
 
+    /// <summary>The day before which the paper is not given, where a step is still missing; null takes the finding's own.</summary>
+    public NotBefore? NotBefore { get; init; }
+
     /// <summary>What must be seen before anything else.</summary>
     public IReadOnlyList<string> First { get; init; } = [];
 
@@ -28,12 +31,21 @@ internal sealed record Guide
     public Recording? Recording { get; init; }
 }
 
+/// <summary>The first day on which a paper may be given.</summary>
+/// <param name="Day">The day.</param>
+/// <param name="If">On which condition, and what stands otherwise.</param>
+internal sealed record NotBefore(LocalDate Day, string If);
+
 /// <summary>What recording a paper takes.</summary>
 /// <param name="Kind">What it is to the price list.</param>
 /// <param name="Notary">Whether it must be acknowledged; the notary's certificate is one more page (Gov. Code § 27287).</param>
 /// <param name="References">Recorded papers it refers to (Gov. Code § 27361.2).</param>
 /// <param name="Why">Why a notary is needed, or not, with its section.</param>
-internal sealed record Recording(RecordedPaperKind Kind, bool Notary, int References, string Why);
+internal sealed record Recording(RecordedPaperKind Kind, bool Notary, int References, string Why)
+{
+    /// <summary>Whether it is the owner's paper, on which the claimant of the job file has no part.</summary>
+    public bool IsOwners { get; init; }
+}
 
 /// <summary>A packet before it is printed.</summary>
 /// <param name="Leaves">The papers.</param>

@@ -105,11 +105,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         if (!last.IsDeadline)
         {
             // A day that is past reads as leave, which a draft never gives.
-            if (last.Band is { } from && !(draft && (from.Latest ?? from.Earliest).Day <= matter.AsOf))
-            {
-                yield return new Framed(new Paragraph("NOT BEFORE", CounterType.Bold) { Before = 0, WithNext = true },
-                    new Paragraph(DayOfWeek((from.Latest ?? from.Earliest).Day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 });
-            }
+            var own = last.Band is { } from ? (from.Latest ?? from.Earliest).Day : (LocalDate?)null;
+            if (draft && own > matter.AsOf)
+                yield return NotBefore(own.Value, null);
+            else if (!draft && (guide.NotBefore?.Day ?? own) is { } soonest)
+                yield return NotBefore(soonest, guide.NotBefore?.If);
 
             yield break;
         }
@@ -147,6 +147,18 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         }
 
         yield return new Framed(lines);
+    }
+
+    private static Framed NotBefore(LocalDate day, string? condition)
+    {
+        List<Block> lines =
+        [
+            new Paragraph("NOT BEFORE", CounterType.Bold) { Before = 0, WithNext = true },
+            new Paragraph(DayOfWeek(day), new TypeStyle(Face.SansBold, 24, 30)) { Before = 0 },
+        ];
+        if (condition is not null)
+            lines.Add(new Paragraph(condition, CounterType.Text) { Before = 2 });
+        return new Framed(lines);
     }
 
     private IEnumerable<Block> ByHand()
@@ -232,7 +244,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         foreach (var block in RecorderBlocks.Check(fee))
             yield return block;
         yield return new Heading("Names to be indexed", CounterType.Head) { Before = 11, Align = Align.Left };
-        foreach (var block in RecorderBlocks.Names(matter.Facts.Names, matter.Facts.Owners))
+        foreach (var block in RecorderBlocks.Names(matter.Facts.Names, matter.Facts.Owners, recording.IsOwners))
             yield return block;
     }
 

@@ -29,6 +29,9 @@ internal sealed class Leaf(string FileName, string Title)
     /// <summary>The one to whom it goes, where each of several has a paper of its own; else null.</summary>
     public Law.Facts.Party? Addressee { get; init; }
 
+    /// <summary>Name of the one who signs and gives it, where that is not the claimant of the job file; else null.</summary>
+    public string? SpeaksFor { get; init; }
+
     /// <summary>The return block, where the paper is recorded.</summary>
     public ReturnBlock? Return { get; set; }
 
@@ -175,7 +178,7 @@ internal sealed class Leaf(string FileName, string Title)
     public PaperPlan Plan(string? claimant, LocalDate made, bool draft) => new()
     {
         Title = Title,
-        Foot = claimant is null ? Title : $"{Title}, {Shortened(claimant, 60)}",
+        Foot = (SpeaksFor ?? claimant) is { } giver ? $"{Title}, {Shortened(giver, 60)}" : Title,
         Made = made,
         Return = Return,
         Draft = draft,

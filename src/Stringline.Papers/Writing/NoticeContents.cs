@@ -38,7 +38,13 @@ internal static class NoticeContents
                 $"{Section}(1)");
         }
 
-        leaf.Field(isPublic ? "Public entity" : "Owner or reputed owner", [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
+        leaf.Field((isPublic, owners.Count > 1) switch
+        {
+            (true, false) => "Public entity",
+            (true, true) => "Public entities",
+            (false, false) => "Owner or reputed owner",
+            (false, true) => "Owners or reputed owners",
+        }, [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
         leaf.Field("Direct contractor", [.. Contractors(matter)]);
         if (!isPublic)
             leaf.Field("Construction lender", [.. Lenders(matter)]);

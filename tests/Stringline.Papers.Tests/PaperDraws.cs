@@ -1,3 +1,6 @@
+global using PaperDraw = (string Id, Stringline.Law.Facts.JobFile Job, NodaTime.LocalDate AsOf,
+    Stringline.Papers.Catalogue.PaperOptions Options);
+
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
@@ -29,8 +32,10 @@ internal static class PaperDraws
         from documents in MaybeText.Array[0, 2]
         from releases in MaybeMoney
         from again in Gen.Bool
+        from whole in Gen.Bool
         select new PaperOptions
         {
+            WholeWork = whole, FormerOwner = texts[3],
             Grounds = grounds, ExtensionDays = extension, Documents = [.. documents.OfType<string>()],
             Draft = draft, To = to, Through = days[0], PaymentCleared = days[1], Until = days[2], Day = days[3], Amount = money[0],
                 Disputed = money[1],
@@ -81,13 +86,13 @@ internal static class PaperDraws
         Gen.Select(Spring, Cents, (on, amount) => (Entry)new StopPaymentReleased { Index = 0, On = on, Amount = amount }));
 
     // Any file: as a draft every paper is made, whatever stands against it.
-    private static readonly Gen<(string Id, JobFile Job, LocalDate AsOf, PaperOptions Options)> Drafts =
+    private static readonly Gen<PaperDraw> Drafts =
         from id in Gen.OneOf(PaperCatalogue.All.Select(p => p.Id).ToArray())
         from file in Files
         from options in Options
         select (id, file.Job, file.AsOf, options with { Draft = true });
 
-    private static readonly Gen<(string Id, JobFile Job, LocalDate AsOf, PaperOptions Options)> Fitting =
+    private static readonly Gen<PaperDraw> Fitting =
         from id in Gen.OneOf(PaperCatalogue.All.Select(p => p.Id).ToArray())
         from more in Sum.Array[0, 4]
         from days in Gen.Int[-3, 12]
@@ -100,10 +105,10 @@ internal static class PaperDraws
     /// The file that fits a paper with more sums entered, and the request that fits it with another sum told, or none; or any file, and a
     /// draft.
     /// </summary>
-    public static Gen<(string Id, JobFile Job, LocalDate AsOf, PaperOptions Options)> Sums { get; } =
+    public static Gen<PaperDraw> Sums { get; } =
         Gen.Frequency((3, Fitting), (1, Drafts));
 
-    private static (string Id, JobFile Job, LocalDate AsOf, PaperOptions Options) Fit(
+    private static PaperDraw Fit(
         string id, Entry[] more, int days, decimal? told, int kept, bool draft)
     {
         var (job, asOf, options) = PaperJobs.For(id);

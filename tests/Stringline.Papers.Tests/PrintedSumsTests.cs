@@ -1,4 +1,3 @@
-using System.Collections;
 using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
 using CsCheck;
@@ -9,7 +8,6 @@ using Stringline.Law.LargeProject;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;
-using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
@@ -43,7 +41,7 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
                 if (Scrivener.Make(drawn.Id, drawn.Job, assessment, drawn.Options) is not PacketOutcome.Made papers)
                     return;
                 Interlocked.Increment(ref made);
-                var known = Known(drawn.Id, drawn.Job, assessment, drawn.Options, papers);
+                var known = Known(drawn, assessment, papers);
                 foreach (var file in papers.Files)
                 {
                     foreach (var (sum, near) in In(ReadBack.Of(file.Bytes).Text))
@@ -64,44 +62,24 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
         (decimal.Parse(m.Groups[1].Value, System.Globalization.NumberStyles.Number, System.Globalization.CultureInfo.InvariantCulture),
             text[Math.Max(0, m.Index - 60)..Math.Min(text.Length, m.Index + m.Length + 20)].ReplaceLineEndings(" ")));
 
-    private static HashSet<decimal> Known(string drawnId, JobFile job, Assessment assessment, PaperOptions options,
-        PacketOutcome.Made papers)
+    private static HashSet<decimal> Known(PaperDraw drawn, Assessment assessment, PacketOutcome.Made papers)
     {
         var known = new HashSet<decimal>(Statutory);
-        foreach (var finding in assessment.Findings)
+        foreach (var value in WhatIsKnown.Of(drawn, assessment, papers).Concat(Worked(drawn, assessment).OfType<decimal>().Cast<object>()))
         {
-            Add(known, finding.Amount);
-            Says(known, finding.Why, finding.Questions);
+            if (value is decimal sum)
+                known.Add(Math.Abs(sum));
+            else if (value is string text)
+                known.UnionWith(In(text).Select(s => s.Sum));
         }
 
-        foreach (var waterfall in Enum.GetValues<Remedy>().Select(assessment.AmountOf).Append(assessment.Amount).OfType<Waterfall>())
-        {
-            foreach (var sum in (decimal[])[waterfall.Demand, waterfall.LeftOut, waterfall.InDoubt, waterfall.AtLeast, waterfall.AtMost])
-                known.Add(sum);
-            foreach (var step in waterfall.Steps)
-            {
-                Add(known, step.Amount);
-                Says(known, [step.Why], []);
-            }
-
-            Says(known, [], waterfall.Questions);
-        }
-
-        foreach (var sum in Worked(drawnId, job, assessment, options))
-            Add(known, sum);
-        Walk(known, job, 0);
-        Walk(known, options, 0);
-        // A refusal on a draft's sheet may show by an example what would be right.
-        foreach (var refusal in papers.InTheWay)
-            Text(known, refusal.Right);
-        if (papers.Fee is { } fee)
-            Walk(known, fee, 0);
         return known;
     }
 
     // What functions of the law work out from the file and from what was told.
-    private static IEnumerable<decimal?> Worked(string id, JobFile job, Assessment assessment, PaperOptions options)
+    private static IEnumerable<decimal?> Worked(PaperDraw drawn, Assessment assessment)
     {
+        var (id, job, _, options) = drawn;
         var facts = new FactsAsOf(job, assessment.AsOf);
         var owed = assessment.Owed.Demand;
         yield return PriceEstimate.Of(facts);
@@ -137,55 +115,6 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
         "waiver-8138" => WaiverForm.UnconditionalFinal,
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "No such waiver."),
     };
-
-    private static void Add(HashSet<decimal> known, decimal? sum)
-    {
-        if (sum is { } dollars)
-            known.Add(Math.Abs(dollars));
-    }
-
-    private static void Says(HashSet<decimal> known, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
-    {
-        foreach (var reason in why)
-        {
-            Text(known, reason.Text);
-            Says(known, reason.Children, []);
-        }
-
-        foreach (var question in questions)
-            Text(known, question.Text);
-    }
-
-    private static void Text(HashSet<decimal> known, string text)
-    {
-        foreach (var (sum, _) in In(text))
-            known.Add(sum);
-    }
-
-    // Every sum and every text that a record holds, however deep.
-    private static void Walk(HashSet<decimal> known, object? value, int depth)
-    {
-        switch (value)
-        {
-            case null or LocalDate or Enum or bool or int or long:
-                return;
-            case decimal sum:
-                known.Add(Math.Abs(sum));
-                return;
-            case string text:
-                Text(known, text);
-                return;
-            case IEnumerable many:
-                foreach (var one in many)
-                    Walk(known, one, depth + 1);
-                return;
-        }
-
-        if (depth > 6 || value.GetType().Namespace?.StartsWith("Stringline", StringComparison.Ordinal) != true)
-            return;
-        foreach (var property in value.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0))
-            Walk(known, property.GetValue(value), depth + 1);
-    }
 
     [GeneratedRegex(@"\$\s?(\d[\d,]*(?:\.\d\d)?)")]
     private static partial Regex Sum();

@@ -5,15 +5,14 @@ using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Stringline.Desk.Web;
 using Stringline.Store;
+using Stringline.Testing;
 
 namespace Stringline.Browser.Tests;
 
 /// <summary>A desk that is served from this process on a port of its own, on a store in a folder of its own.</summary>
 internal sealed class ServedDesk : IAsyncDisposable
 {
-    // The settings show where the office lies; a drawn name of letters in both cases may look like a word of the program's own.
-    private readonly string folder =
-        Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), $"stringline-browser-{Guid.NewGuid():n}")).FullName;
+    private readonly string folder = Scratch.Folder();
     private readonly WebApplication desk;
 
     private ServedDesk(LocalDate today)

@@ -9,7 +9,7 @@ namespace Stringline.Desk.Tests;
 /// <summary>The county is asked about on every screen and on the sheet; and a county's own closing days move its plan.</summary>
 public sealed class CountyCommandTests : IDisposable
 {
-    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+    private readonly string root = Scratch.Folder();
     private readonly MemoryStream output = new();
     private readonly StringWriter errors = new();
 

@@ -1,10 +1,11 @@
 using System.Text;
+using Stringline.Testing;
 
 namespace Stringline.Desk.Tests;
 
 public sealed class FileDropTests : IDisposable
 {
-    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+    private readonly string root = Scratch.Folder();
 
     public void Dispose() => Directory.Delete(root, recursive: true);
 

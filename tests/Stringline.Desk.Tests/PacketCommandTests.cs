@@ -9,7 +9,7 @@ namespace Stringline.Desk.Tests;
 /// <summary><c>stringline packet claim</c> over the real papers, read back with PdfPig.</summary>
 public sealed class PacketCommandTests : IDisposable
 {
-    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+    private readonly string root = Scratch.Folder();
     private readonly MemoryStream output = new();
     private readonly StringWriter errors = new();
 

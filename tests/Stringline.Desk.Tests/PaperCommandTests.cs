@@ -7,7 +7,7 @@ namespace Stringline.Desk.Tests;
 /// <summary><c>stringline packet --list</c> and <c>stringline packet ID</c> over the demo job.</summary>
 public sealed class PaperCommandTests : IDisposable
 {
-    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+    private readonly string root = Scratch.Folder();
     private readonly MemoryStream output = new();
     private readonly StringWriter errors = new();
 

@@ -9,7 +9,7 @@ public sealed class PortfolioTests : IDisposable
 {
     private static readonly LocalDate Day = new(2026, 5, 1);
 
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-portfolio-").FullName;
+    private readonly string folder = Scratch.Folder();
     private readonly IJournal journal;
     private readonly Portfolio.Portfolio portfolio;
 

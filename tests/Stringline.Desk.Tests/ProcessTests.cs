@@ -7,7 +7,7 @@ namespace Stringline.Desk.Tests;
 /// <summary>The whole program from outside: arguments in; text, errors and exit status out.</summary>
 public sealed class ProcessTests : IDisposable
 {
-    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+    private readonly string root = Scratch.Folder();
 
     private static string Demo => Repository.Path("data/demo/alder-court.json");
 

@@ -9,7 +9,7 @@ namespace Stringline.Desk.Tests;
 /// <summary>Import, list, calendar, waterfall and days as a person types them. All names are invented.</summary>
 public sealed class SheetCommandTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-sheet-commands-").FullName;
+    private readonly string folder = Scratch.Folder();
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 

@@ -6,7 +6,7 @@ namespace Stringline.Desk.Tests;
 /// <summary>The commands that keep a store, as a person types them.</summary>
 public sealed partial class StoreCommandTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-store-").FullName;
+    private readonly string folder = Scratch.Folder();
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 

@@ -12,7 +12,7 @@ public sealed class WaiverBatchTests : IDisposable
     // What the papers of the demo job release.
     private const string ToMarch = ",23884.75", All = ",39505.75";
 
-    private readonly string root = Directory.CreateTempSubdirectory("stringline-tests-").FullName;
+    private readonly string root = Scratch.Folder();
     private MemoryStream output = new();
     private StringWriter errors = new();
 

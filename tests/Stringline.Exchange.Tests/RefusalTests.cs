@@ -34,7 +34,7 @@ public sealed class RefusalTests
     [Fact]
     public void A_file_of_50_megabytes_is_refused_by_its_length_before_it_is_read()
     {
-        var path = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".json");
+        var path = Scratch.File("json");
         try
         {
             using (var stream = File.Create(path))
@@ -61,7 +61,7 @@ public sealed class RefusalTests
     [Fact]
     public void A_file_that_is_not_there_and_a_folder_are_refused()
     {
-        var missing = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N"));
+        var missing = Scratch.File("none");
         Assert.Equal(
             new Fault(missing, "", "no such file", "the path of a job file"), Assert.Single(Refused(JobFileReader.ReadFile(missing))));
         Assert.Equal(

@@ -4,6 +4,7 @@ using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -115,7 +116,7 @@ public sealed class WholeFileTests
     {
         public KeptFile(byte[] bytes) => File.WriteAllBytes(Path, bytes);
 
-        public string Path { get; } = System.IO.Path.Combine(System.IO.Path.GetTempPath(), $"{Guid.NewGuid():n}.pdf");
+        public string Path { get; } = Scratch.File("pdf");
 
         public void Dispose() => File.Delete(Path);
     }

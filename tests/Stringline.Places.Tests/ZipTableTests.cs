@@ -25,7 +25,7 @@ public sealed class ZipTableTests
     [Fact]
     public void The_tables_are_what_the_script_makes_of_the_open_data()
     {
-        var folder = Directory.CreateTempSubdirectory("stringline-zip-");
+        var folder = Directory.CreateDirectory(Scratch.Folder());
         try
         {
             NodeScript.Run("eng/zip-counties/make.js", folder.FullName);

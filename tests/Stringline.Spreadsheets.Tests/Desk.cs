@@ -4,13 +4,14 @@ using Stringline.Law.Time;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
 using Stringline.Store;
+using Stringline.Testing;
 
 namespace Stringline.Spreadsheets.Tests;
 
 /// <summary>A folder with a store and files to import; all names in them are invented.</summary>
 public sealed class Desk : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-sheets-").FullName;
+    private readonly string folder = Scratch.Folder();
     private IJournal? journal;
 
     public IJournal Journal => journal ??= Journals.Open(Path.Combine(folder, "office.stringline"), SystemClock.Instance, OpenStore.OrMake);

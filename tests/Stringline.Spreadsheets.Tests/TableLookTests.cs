@@ -1,13 +1,14 @@
 using System.Text;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Reading;
+using Stringline.Testing;
 
 namespace Stringline.Spreadsheets.Tests;
 
 /// <summary>How a table is understood before it is read, and how a person's choice of its columns is kept. The meanings are those a reader of the headers gives them.</summary>
 public sealed class TableLookTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-look-").FullName;
+    private readonly string folder = Scratch.Folder();
 
     [Fact]
     public void A_choice_by_hand_is_read_back_from_its_json_as_it_was_made()

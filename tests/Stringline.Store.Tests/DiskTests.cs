@@ -1,11 +1,12 @@
 using System.Diagnostics;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
 /// <summary>A disk that is full, or may only be read: real ones, mounted for the test, which needs root.</summary>
 public sealed class DiskTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-disk-").FullName;
+    private readonly string folder = Scratch.Folder();
     private readonly List<string> mounted = [];
 
     public void Dispose()

@@ -2,6 +2,7 @@ using System.Data.Common;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using Npgsql;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
@@ -74,7 +75,7 @@ public abstract class Place : IDisposable
 /// <summary>A SQLite file in a folder of its own.</summary>
 public sealed class SqlitePlace : Place
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-store-").FullName;
+    private readonly string folder = Scratch.Folder();
 
     public override string Address => Path.Combine(folder, "office.stringline");
 

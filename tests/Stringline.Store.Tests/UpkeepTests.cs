@@ -6,7 +6,7 @@ namespace Stringline.Store.Tests;
 /// <summary>Backup, restore, move and export, each proved by what it leaves.</summary>
 public abstract class UpkeepTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-upkeep-").FullName;
+    private readonly string folder = Scratch.Folder();
     private readonly Lazy<Place> place;
 
     protected UpkeepTests(Func<Place> make) => place = new Lazy<Place>(make);

@@ -1,6 +1,7 @@
 using Stringline.Desk.DemoOffice;
 using Stringline.Desk.Web;
 using Stringline.Store;
+using Stringline.Testing;
 
 namespace Stringline.Desk.Tests.Web;
 
@@ -11,7 +12,7 @@ public sealed class EmptyOfficeTests
     [Fact]
     public async Task An_empty_office_leads_to_a_first_job()
     {
-        var folder = Directory.CreateTempSubdirectory("stringline-desk-").FullName;
+        var folder = Scratch.Folder();
         try
         {
             await using var desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "empty.stringline"), 0), Noon);

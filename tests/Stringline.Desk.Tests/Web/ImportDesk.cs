@@ -6,6 +6,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Stringline.Desk.Importing;
 using Stringline.Desk.Web;
 using Stringline.Store;
+using Stringline.Testing;
 
 namespace Stringline.Desk.Tests.Web;
 
@@ -15,7 +16,7 @@ public sealed partial class ImportDesk : IAsyncLifetime
     /// <summary>The largest table, in bytes.</summary>
     public const int Largest = 1024 * 1024;
 
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-import-").FullName;
+    private readonly string folder = Scratch.Folder();
     private WebApplication desk = null!;
 
     /// <summary>Asks the desk; redirects are not followed.</summary>

@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Stringline.Desk.DemoOffice;
 using Stringline.Desk.Web;
 using Stringline.Store;
+using Stringline.Testing;
 
 namespace Stringline.Desk.Tests.Web;
 
@@ -13,7 +14,7 @@ public sealed class OpenDesk : IAsyncLifetime
     /// <summary>The day that the desk takes for today.</summary>
     public static readonly LocalDate Today = new(2026, 7, 15);
 
-    private readonly string folder = Directory.CreateTempSubdirectory("stringline-desk-").FullName;
+    private readonly string folder = Scratch.Folder();
     private WebApplication desk = null!;
 
     /// <summary>Asks the desk; redirects are not followed.</summary>

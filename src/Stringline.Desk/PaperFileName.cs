@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text;
 using Stringline.Papers;
+using Stringline.Papers.Catalogue;
 
 namespace Stringline.Desk;
 
 /// <summary>
-/// The name under which a paper is written: job, paper, addressee and day, in letters, digits, hyphens and underscores that every system
+/// The name under which a paper is written: job, paper, what it is about, addressee and day, in letters, digits, hyphens and underscores that every system
 /// takes: <c>alder-court_stop-payment-notice_granger-slough-bank_2026-06-22.pdf</c>.
 /// </summary>
 internal static class PaperFileName
@@ -22,12 +23,16 @@ internal static class PaperFileName
     /// <param name="file">The paper or its sheet.</param>
     /// <param name="isDraft">Whether it may not be used: a draft never takes the name of what may.</param>
     /// <param name="day">The day as of which it is made.</param>
-    public static string Of(string job, string paper, PaperFile file, bool isDraft, LocalDate day)
+    /// <param name="told">What was told with the request: two papers of one day may differ in nothing else.</param>
+    public static string Of(string job, string paper, PaperFile file, bool isDraft, LocalDate day, PaperOptions told)
     {
         var name = Path.GetFileNameWithoutExtension(file.Name);
         string?[] parts =
         [
             Stem(job, "job"), file.IsSheet ? $"{paper}-{name}" : name, isDraft ? "draft" : null,
+            told.Through is { } through ? $"through-{Exchange.DayText.Write(through)}" : null,
+            told.Structure is { } structure ? Stem($"structure {structure}", "structure") : null,
+            told.Number is { } number ? Stem($"no {number}", "number") : null,
             file.Addressee is { } to ? Stem(to, "addressee") : null, Exchange.DayText.Write(day),
         ];
         return string.Join('_', parts.OfType<string>()) + ".pdf";

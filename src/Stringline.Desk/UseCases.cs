@@ -24,11 +24,11 @@ internal static class UseCases
 
     /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
     public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string? structure, string folder, bool replace) =>
-        Prepare(path, asOf, new Place(folder, "claim", draft, replace), "claim-of-lien.last-day", (job, assessment) => ClaimPacket.Prepare(job, assessment, office: null, draft, structure));
+        Prepare(path, asOf, new Place(folder, "claim", new PaperOptions { Draft = draft, Structure = structure }, replace), "claim-of-lien.last-day", (job, assessment) => ClaimPacket.Prepare(job, assessment, office: null, draft, structure));
 
     /// <summary>Makes a paper of the catalogue with its sheet and writes both into a folder: all of it, or nothing.</summary>
     public static Outcome<WrittenPacket> PreparePaper(Paper paper, string path, LocalDate asOf, PaperOptions options, string folder, bool replace) =>
-        Prepare(path, asOf, new Place(folder, paper.Id, options.Draft, replace), paper.Deadline, (job, assessment) => Scrivener.Make(paper.Id, job, assessment, options));
+        Prepare(path, asOf, new Place(folder, paper.Id, options, replace), paper.Deadline, (job, assessment) => Scrivener.Make(paper.Id, job, assessment, options));
 
     private static Outcome<WrittenPacket> Prepare(string path, LocalDate asOf, Place place, string? deadline, Func<JobFile, Assessment, PacketOutcome> make)
     {
@@ -42,7 +42,7 @@ internal static class UseCases
                 PacketOutcome.Refused refused => new Outcome<WrittenPacket>.Refused([.. refused.Refusals.Select(r => r.ToString())]),
                 PacketOutcome.Made made => FileDrop.WriteAll(
                         place.Folder,
-                        [.. made.Files.Select(f => new FinishedFile(PaperFileName.Of(job.Name, place.Paper, f, place.IsDraft || made.InTheWay.Count > 0, asOf), f.Bytes))],
+                        [.. made.Files.Select(f => new FinishedFile(PaperFileName.Of(job.Name, place.Paper, f, place.Told.Draft || made.InTheWay.Count > 0, asOf, place.Told), f.Bytes))],
                         place.Replace)
                     .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment, deadline))),
                 _ => throw new InvalidOperationException("Neither made nor refused."),
@@ -56,7 +56,7 @@ internal static class UseCases
     public static Outcome<IReadOnlyList<string>> WriteDemo(string folder, bool replace) => FileDrop.WriteAll(folder, DemoFiles(), replace);
 
     /// <summary>Where papers go, and under which names.</summary>
-    private sealed record Place(string Folder, string Paper, bool IsDraft, bool Replace);
+    private sealed record Place(string Folder, string Paper, PaperOptions Told, bool Replace);
 
     private static List<FinishedFile> DemoFiles()
     {

@@ -53,7 +53,7 @@ public sealed class PaperCommandTests : IDisposable
         var folder = Path.Combine(root, "waiver");
         Assert.Equal(CommandLine.Done, Run("packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", "2026-03-20", "--amount", "12000.00", "--maker", "Fennimore Framing, Inc.", "--releases", "23884.75"));
         Assert.Contains("$23,884.75 is released. That is $11,884.75 more than the payment of $12,000.00.", Shown, StringComparison.Ordinal);
-        Assert.Equal(["alder-court-building-2_waiver-8132-instruction-sheet_fennimore-framing-inc_2026-05-06.pdf", "alder-court-building-2_waiver-8132_fennimore-framing-inc_2026-05-06.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_waiver-8132-instruction-sheet_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf", "alder-court-building-2_waiver-8132_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
         Assert.DoesNotContain("NOT GOOD", Shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Check for the recorder", Shown, StringComparison.Ordinal);
     }

@@ -26,7 +26,7 @@ internal static class PaperFiles
             var request = PaperRequest.Read(found, context.Request.Query);
             if (!request.MayBeMade || bench.Make(job, request) is not PacketOutcome.Made made)
                 return Results.NotFound();
-            string SavedAs(PaperFile paperFile) => PaperFileName.Of(job.Facts.Name, found.Id, paperFile, made.InTheWay.Count > 0, job.AsOf);
+            string SavedAs(PaperFile paperFile) => PaperFileName.Of(job.Facts.Name, found.Id, paperFile, made.InTheWay.Count > 0, job.AsOf, request.Options);
             if (name == Zip)
                 return Results.Bytes(Zipped(made.Files, SavedAs, job.AsOf), "application/zip", $"{found.Id}.zip");
             var file = name == Packet ? null : made.Files.FirstOrDefault(one => one.Name == name);

@@ -171,19 +171,6 @@ public sealed class ClaimPacketTests
         Assert.Contains("Çelik & Ōta Builders, Inc.", both, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_second_owner_with_an_address_is_served_too()
-    {
-        var second = new Party { Id = "p9", Capacity = PartyCapacity.Owner, Name = "Ida Quill",
-            Address = "12 Weir Street, Davis, CA 95616" };
-        var job = Served() with { Parties = [.. Served().Parties, second] };
-        Assert.Equal(("owner-not-served", "parties[3]"), Assert.Single(Kept.Refusals(job)) is var refusal ? (refusal.Id, refusal.Where)
-            : default);
-        var made = Kept.Packet("second-owner",
-            job with { Parties = [.. Served().Parties, second with { Address = null }], Work = job.Work with { Permit = null } });
-        Assert.Contains("No mailing is entered to Ida Quill", made.Sheet().Text, StringComparison.Ordinal);
-    }
-
     /// <summary>
     /// Civ. Code § 8416(c)(1): residence, place of business, the building permit's address, "or as otherwise provided in Section 8174".
     /// </summary>

@@ -37,6 +37,23 @@ public static class ServiceOfClaim
     public static string? AddressOf(Party party, Work work) =>
         Text(party.Address) ?? (party.Capacity == PartyCapacity.Owner ? Text(work.Permit?.OwnerAddress) : null);
 
+    /// <summary>
+    /// What changed, or became known, after a copy was mailed and changes what the claim states: work, changes of the price, payments, credits and
+    /// releases. A claim that states them is another paper than the one that was copied, and no affidavit can say that the copy was true.
+    /// </summary>
+    /// <param name="facts">The facts that the claim states.</param>
+    /// <param name="mailed">The day of the mailing.</param>
+    [Rule("Civ. Code § 8416(a)(7)", Sure = Sure.OurReading)]
+    public static IReadOnlyList<Entry> NewSince(FactsAsOf facts, LocalDate mailed) => [.. facts.Known.Where(entry => entry switch
+    {
+        Furnished furnished => IsAfter(furnished, mailed) || furnished.Until.Earliest > mailed,
+        Waived { Form: WaiverForm.ConditionalProgress or WaiverForm.ConditionalFinal } waived => waived.PaymentCleared > mailed,
+        Change or Paid or Credited or Waived => IsAfter(entry, mailed),
+        _ => false,
+    })];
+
+    private static bool IsAfter(Entry entry, LocalDate day) => entry.On.Earliest > day || entry.Learned > day;
+
     private static string? Text(string? written) => string.IsNullOrWhiteSpace(written) ? null : written;
 
     /// <summary>

@@ -114,24 +114,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             + $"({string.Join("; ", first.Sections.DefaultIfEmpty("Civ. Code §§ 8412, 8414"))}).", Text) { Before = 2 };
     }
 
-    private IEnumerable<Block> Unserved()
-    {
-        if (service.Done)
-            yield break;
-        yield return new Paragraph("Serve before you record: the file shows no mailing.", Large) { Before = 4 };
-        string[] steps =
-        [
-            "Sign the claim and the verification in ink on both originals, with date and place.",
-            $"Copy the whole claim, the Notice of Mechanics Lien included, and mail a copy to "
-                + $"{(facts.Owners.Count == 1 ? OneLine(facts.Owners[0].Name) : "each owner")} by registered mail, certified mail, or "
-                + "first-class mail with a certificate of mailing. No other mail, no courier, not by hand (Civ. Code § 8416(c)).",
-            "Then fill in the blanks of the proof of service affidavit on both originals; the person who mailed signs it. Keep the postal "
-                + "receipt.",
-            "Then record. Afterwards enter the mailing in the job file as claim-served, with its day, manner and article number.",
-        ];
-        for (var i = 0; i < steps.Length; i++)
-            yield return new Paragraph(steps[i], Text) { Before = 3, Indent = 18, Mark = $"{i + 1}." };
-    }
+    private IEnumerable<Block> Unserved() => new StillToServe(facts, service).Blocks;
 
     private IEnumerable<Block> OtherWarnings()
     {

@@ -17,3 +17,9 @@ internal sealed record Addressee(string Name, string? Address, string AddressIs,
 /// <param name="CannotBeServed">The owners in whose place it went to the lender or direct contractor, because they cannot be served (Civ.
 /// Code § 8416(c)(2)); null where it went to an owner.</param>
 internal sealed record Mailing(LocalDate? Day, Manner? Manner, IReadOnlyList<Addressee> To, IReadOnlyList<string>? CannotBeServed);
+
+/// <summary>A mailing of a copy that is older than what the claim states now, so that no affidavit can swear to it.</summary>
+/// <param name="Day">The day of the mailing.</param>
+/// <param name="To">To whom.</param>
+/// <param name="Newer">The last of what the claim states and the copy cannot.</param>
+internal sealed record OldCopy(LocalDate Day, IReadOnlyList<string> To, Entry Newer);

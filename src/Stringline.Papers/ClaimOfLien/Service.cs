@@ -15,11 +15,20 @@ internal sealed class Service
 
     private Service(JobFile job) => this.job = job;
 
-    /// <summary>The mailings for the affidavit: those made, or one with blanks where none was.</summary>
+    /// <summary>The mailings for the affidavits: those made, and one with blanks for the owners to whom none was.</summary>
     public IReadOnlyList<Mailing> Mailings { get; private set; } = [];
 
     /// <summary>Whether a good mailing is in the file.</summary>
     public bool Done { get; private set; }
+
+    /// <summary>The owners to whom a copy of this claim is still to be mailed before it is recorded (Civ. Code § 8416(a)(7), (c)).</summary>
+    public IReadOnlyList<Party> Left { get; private set; } = [];
+
+    /// <summary>Those of them of whom no address is known.</summary>
+    public IReadOnlyList<string> LeftWithoutAddress => [.. Left.Where(o => AddressOf(o) is null).Select(o => OneLine(o.Name))];
+
+    /// <summary>The mailings that are older than what the claim states, and are left out of the affidavits.</summary>
+    public IReadOnlyList<OldCopy> OldCopies { get; private set; } = [];
 
     /// <summary>What stands against the affidavit.</summary>
     public IReadOnlyList<Refusal> Refusals => refusals;
@@ -35,28 +44,36 @@ internal sealed class Service
     public static Service Of(JobFile job, LocalDate asOf, LocalDate? since = null)
     {
         var service = new Service(job);
-        service.Read([.. new FactsAsOf(job, asOf).All<ClaimServed>().Where(s => since is not { } day || s.On.Earliest > day)]);
+        var facts = new FactsAsOf(job, asOf);
+        service.Read(facts, [.. facts.All<ClaimServed>().Where(s => since is not { } day || s.On.Earliest > day)]);
         return service;
     }
 
-    private void Read(IReadOnlyList<ClaimServed> entries)
+    private void Read(FactsAsOf facts, IReadOnlyList<ClaimServed> entries)
     {
         var good = entries.Where(e => ServiceOfClaim.IsGoodMail(e.Manner)).ToList();
-        var sound = good.Where(Sound).ToList();
+        var mailed = good.Where(Sound).ToList();
+        var old = mailed.Select(e => (Entry: e, Newer: ServiceOfClaim.NewSince(facts, DayOf(e)))).Where(o => o.Newer.Count > 0).ToList();
+        var sound = mailed.Except(old.Select(o => o.Entry)).ToList();
+        OldCopies = [.. old.Where(o => !o.Entry.To.All(id => sound.Exists(e => e.To.Contains(id))))
+            .Select(o => new OldCopy(DayOf(o.Entry), [.. Recipients(o.Entry).Select(p => OneLine(p.Name))], o.Newer[^1]))];
         var inPlace = !sound.Exists(e => Recipients(e).Any(p => p.Capacity == PartyCapacity.Owner));
         Mailings = [.. sound
-            .GroupBy(e => $"{LawText.IsoDay(((DayFact.Exact)e.On).Day)} {e.Manner}")
+            .GroupBy(e => $"{LawText.IsoDay(DayOf(e))} {e.Manner}")
             .OrderBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => new Mailing(((DayFact.Exact)g.First().On).Day, g.First().Manner,
+            .Select(g => new Mailing(DayOf(g.First()), g.First().Manner,
                 [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace ? Owners() : null))];
         Done = Mailings.Count > 0;
         foreach (var entry in entries.Where(e => !ServiceOfClaim.IsGoodMail(e.Manner)))
             WrongManner(entry, good);
-        if (Done)
-            WhoIsLeft(good);
+        var owners = job.In(PartyCapacity.Owner).ToList();
+        if (Done && inPlace)
+            InOwnersPlace(owners);
         else
-            Mailings = [new Mailing(null, null, [.. job.In(PartyCapacity.Owner).Select(p => To(p, null))], null)];
-        if (!Done && !job.In(PartyCapacity.Owner).Any(o => AddressOf(o) is not null) && job.In(PartyCapacity.Owner).Any())
+            Left = [.. owners.Where(o => !sound.Exists(e => e.To.Contains(o.Id)))];
+        if (!Done || Left.Count > 0)
+            Mailings = [.. Mailings, new Mailing(null, null, [.. Left.Select(p => To(p, null))], null)];
+        if (!Done && owners.Count > 0 && owners.TrueForAll(o => AddressOf(o) is null))
         {
             refusals.Add(new Refusal("owner-address-missing", "parties", "No owner has an address to mail the copy to.",
                 "Add the residence or place of business as the owner's \"address\", or the owner's address on the building permit as "
@@ -65,6 +82,8 @@ internal sealed class Service
                 "Civ. Code § 8416(a)(7), (c)"));
         }
     }
+
+    private static LocalDate DayOf(ClaimServed entry) => ((DayFact.Exact)entry.On).Day;
 
     /// <summary>Whether the entry can go into an affidavit; says why not where it cannot.</summary>
     private bool Sound(ClaimServed entry)
@@ -127,7 +146,7 @@ internal sealed class Service
 
     private void WrongManner(ClaimServed entry, List<ClaimServed> good)
     {
-        var how = Words(entry.Manner);
+        var how = MannerInWords.Of(entry.Manner);
         if (entry.To.Count > 0 && entry.To.All(id => good.Exists(g => g.To.Contains(id))))
         {
             notes.Add($"The copy sent by {how} ({entry.Path}) does not count under § 8416(c) and is left out of the affidavit; the mailing "
@@ -144,16 +163,14 @@ internal sealed class Service
 
     // The lender or direct contractor takes an owner's place only where the owner cannot be served (§ 8416(c)(2)): one with an address is
     // tried first.
-    private void WhoIsLeft(List<ClaimServed> good)
+    private void InOwnersPlace(List<Party> owners)
     {
-        foreach (var owner in job.In(PartyCapacity.Owner))
+        foreach (var owner in owners)
         {
-            if (good.Exists(e => e.To.Contains(owner.Id)))
-                continue;
             if (AddressOf(owner) is not null)
             {
                 refusals.Add(new Refusal("owner-not-served", $"parties[{IndexOf(owner)}]",
-                    $"No mailing of a copy to {OneLine(owner.Name)} is entered, though the file has an address.",
+                    $"No mailing of a copy of this claim to {OneLine(owner.Name)} is entered, though the file has an address.",
                     "Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and "
                         + "enter it as \"claim-served\". A copy to the lender or direct contractor takes its place only if the owner "
                         + "cannot be served by these mails.",
@@ -161,11 +178,8 @@ internal sealed class Service
             }
             else
             {
-                notes.Add(Mailings.All(m => m.CannotBeServed is not null)
-                    ? "The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by "
-                    + "these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why."
-                    : $"No mailing is entered to {OneLine(owner.Name)}, of whom no address is known. Mail each owner a copy and have it in "
-                    + "an affidavit before recording.");
+                notes.Add("The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by "
+                    + "these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why.");
             }
         }
     }
@@ -216,20 +230,4 @@ internal sealed class Service
         };
         return party.Reputed ? "reputed " + words : words;
     }
-
-    private static string Words(Manner manner) => manner switch
-    {
-        Manner.Personal => "hand (personal delivery)",
-        Manner.CertifiedMail => "certified mail",
-        Manner.RegisteredMail => "registered mail",
-        Manner.ExpressMail => "express mail",
-        Manner.OvernightCarrier => "courier (overnight carrier)",
-        Manner.CertificateOfMailing => "first-class mail with a certificate of mailing",
-        Manner.Substituted => "leaving and mailing (substituted service)",
-        Manner.FirstClassMail => "plain first-class mail",
-        Manner.Email => "e-mail",
-        Manner.Fax => "fax",
-        Manner.Other => "another way",
-        _ => throw new ArgumentOutOfRangeException(nameof(manner), manner, "Not a manner of giving."),
-    };
 }

@@ -33,6 +33,7 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.FormerOwner => Text("--former-owner", "TEXT", "Name and address of the one who transferred the property after the work began, where the owner who signs took it over.", (o, v) => o with { FormerOwner = v }),
         Told.WholeWork => Flag("--whole-work", "The notice is for the whole work: every direct contract is complete.", o => o with { WholeWork = true }),
         Told.Grounds => Grounds("--ground", "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
+        Told.Notice => Notice("--kind", "Which notice is proved: " + string.Join(", ", ProvedNotices.All.Select(kind => kind.Word())) + ". Default: the one kind that the file tells of."),
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
 
@@ -55,6 +56,13 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { Length: > 0 } words
             ? options with { Grounds = [.. words.Select(word => (ReleaseGround)JobFileWords.ReleaseGround.IndexOf(word)!.Value)] }
             : options);
+    }
+
+    private static PaperTold Notice(string name, string description)
+    {
+        var option = new Option<string>(name) { Description = description, HelpName = "WORD" };
+        option.AcceptOnlyFromAmong([.. ProvedNotices.All.Select(kind => kind.Word())]);
+        return new PaperTold(option, (parsed, options) => parsed.GetValue(option) is { } word ? options with { Notice = ProvedNotices.Of(word) } : options);
     }
 
     private static PaperTold Number(string name, string description, Func<PaperOptions, int, PaperOptions> put)

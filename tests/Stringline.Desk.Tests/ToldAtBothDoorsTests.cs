@@ -37,6 +37,25 @@ public sealed class ToldAtBothDoorsTests
         Assert.NotEmpty(new System.CommandLine.RootCommand { option.Option }.Parse(["--ground", "too-much"]).Errors);
     }
 
+    [Fact]
+    public void Every_kind_of_notice_is_taken_by_its_word_at_both_doors_and_no_other()
+    {
+        var (field, option) = (PaperField.Of(Told.Notice, PaperCatalogue.Find("proof-of-notice")!), PaperTold.Of(Told.Notice));
+        Assert.Equal(ProvedNotices.All.Select(kind => kind.Words()), field.Choices.Select(choice => choice.Words));
+        foreach (var kind in ProvedNotices.All)
+        {
+            Assert.Equal(kind, field.Take([kind.Word()], PaperOptions.None, out var fault).Notice);
+            Assert.Null(fault);
+            var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--kind", kind.Word()]);
+            Assert.Empty(parsed.Errors);
+            Assert.Equal(kind, option.Take(parsed, PaperOptions.None).Notice);
+        }
+
+        field.Take(["love-letter"], PaperOptions.None, out var wrong);
+        Assert.NotNull(wrong);
+        Assert.NotEmpty(new System.CommandLine.RootCommand { option.Option }.Parse(["--kind", "love-letter"]).Errors);
+    }
+
     /// <summary>Days of a time extension and documents (Pub. Contract Code § 9204(c)(1)(A), (d)(1)(B)).</summary>
     [Theory]
     [InlineData("9", 9)]

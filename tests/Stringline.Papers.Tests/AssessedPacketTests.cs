@@ -10,7 +10,7 @@ public sealed class AssessedPacketTests
 {
     private static JobFile Noticed() => Demo().With(
         new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3"],
-            Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+            Manner = Manner.Personal },
         new Completed { Index = 3, On = DayFact.On(Day("2026-03-29")), By = CompletionTheory.Actual });
 
     private static Assessment Assess(JobFile job, string asOf) => Assessment.Of(job, Day(asOf), OpenDays.Statutory);

@@ -25,10 +25,16 @@ internal static class PaperJobs
         Entries =
         [
             .. Demo().Entries,
-            new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["p1", "p3", "p4"],
-                Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+            Noticed(2, "p1", "70121010000012345678"), Noticed(20, "p3", "9407111898765432101245"),
+            Noticed(21, "p4", "9407111898765432101252"),
             new Completed { Index = 3, On = DayFact.On(Day("2026-05-01")), By = CompletionTheory.Actual },
         ],
+    };
+
+    private static NoticeGiven Noticed(int index, string to, string article) => new()
+    {
+        Index = index, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = [to], Manner = Manner.CertifiedMail,
+        Article = article,
     };
 
     /// <summary>The same with nothing given or finished yet, on the fourth day of furnishing.</summary>
@@ -68,8 +74,7 @@ internal static class PaperJobs
         Entries =
         [
             .. Demo().Entries,
-            new NoticeGiven { Index = 2, On = DayFact.On(Day("2026-02-20")), Notice = NoticeKind.Preliminary, To = ["c1", "p3"],
-                Manner = Manner.CertifiedMail, Article = "70121010000012345678" },
+            Noticed(2, "c1", "70121010000012345678"), Noticed(20, "p3", "9407111898765432101245"),
             new Completed { Index = 3, On = DayFact.On(Day("2026-05-01")), By = CompletionTheory.Acceptance },
         ],
     };

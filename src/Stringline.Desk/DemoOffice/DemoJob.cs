@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Papers.Mailing;
 
 namespace Stringline.Desk.DemoOffice;
 
@@ -62,7 +63,7 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
     public DemoJob Noticed(int day)
     {
         foreach (var party in Parties().Where(party => party.Id != (ForOwner ? "p1" : "p3") && party.Capacity != PartyCapacity.Surety))
-            With(at => new NoticeGiven { Index = at, On = On(day), Notice = NoticeKind.Preliminary, To = [party.Id], Manner = Manner.CertifiedMail, Article = $"9407 1118 9876 5430 {place.Number:0000} {at:00}" });
+            With(at => new NoticeGiven { Index = at, On = On(day), Notice = NoticeKind.Preliminary, To = [party.Id], Manner = Manner.CertifiedMail, Article = ArticleNumber.Completed($"940711189876543{place.Number:0000}{at:00}") });
         return this;
     }
 
@@ -78,7 +79,7 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
     /// <summary>Adds a recorded claim of lien, and its service before.</summary>
     public DemoJob Claimed(int day, decimal amount)
     {
-        With(at => new ClaimServed { Index = at, On = On(day - 1), To = ["p1"], Manner = Manner.CertifiedMail, Article = $"9407 1118 9876 5431 {place.Number:0000} {at:00}" });
+        With(at => new ClaimServed { Index = at, On = On(day - 1), To = ["p1"], Manner = Manner.CertifiedMail, Article = ArticleNumber.Completed($"940711189876544{place.Number:0000}{at:00}") });
         return With(at => new ClaimRecorded { Index = at, On = On(day), Amount = amount, Instrument = $"{today.Year}-00{47000 + place.Number}" });
     }
 

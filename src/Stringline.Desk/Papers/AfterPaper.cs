@@ -8,7 +8,12 @@ internal static class AfterPaper
 {
     /// <summary>The links to the forms, in the order in which things happen; none where the program has no such page.</summary>
     public static IEnumerable<Way> Of(Paper paper, long job, Ways ways) =>
-        Entries(paper).Select(entry => ways.Enter(job, entry.What, entry.Words)).Append(Refused(paper, job, ways)).OfType<Way>();
+        Entries(paper).Select(entry => ways.Enter(job, entry.What, entry.Words)).Append(Proved(paper, job, ways)).Append(Refused(paper, job, ways))
+            .OfType<Way>();
+
+    private static Way? Proved(Paper paper, long job, Ways ways) => paper.ProvedAs is { } kind && ways.Has("/Job/Paper")
+        ? new Way("Then prove it: the proof of notice, filled in from what was entered", $"/job/{job}/papers/proof-of-notice?kind={kind.Word()}", "/Job/Paper")
+        : null;
 
     private static Way? Refused(Paper paper, long job, Ways ways) => paper.Use == PaperUse.Recorded && ways.Has("/Job/AfterRecording")
         ? new Way("It was refused at the counter: why, and what mends it", $"/job/{job}/after-recording?refused=yes", "/Job/AfterRecording")

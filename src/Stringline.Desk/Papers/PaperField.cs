@@ -10,13 +10,15 @@ namespace Stringline.Desk.Papers;
 /// <param name="Told">What it tells.</param>
 /// <param name="Name">Its name in the address, the same as on the command line.</param>
 /// <param name="Words">What it asks for.</param>
-/// <param name="Type">The type of its input: text, date, checkbox, area, parties or choices.</param>
+/// <param name="Type">The type of its input: text, date, checkbox, area, parties, choices or choice.</param>
 internal sealed record PaperField(Told Told, string Name, string Words, string Type)
 {
     private static readonly IReadOnlyList<Choice> Grounds = Usual.Words(JobFileWords.ReleaseGround,
         "no stop payment notice may be given for such a claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
 
-    /// <summary>What may be ticked; empty where nothing is.</summary>
+    private static readonly IReadOnlyList<Choice> Notices = [.. ProvedNotices.All.Select(kind => new Choice(kind.Word(), kind.Words()))];
+
+    /// <summary>What may be ticked or chosen; empty where nothing is.</summary>
     public IReadOnlyList<Choice> Choices { get; private init; } = [];
 
     /// <summary>The field for what a paper may be told.</summary>
@@ -42,6 +44,7 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
         Told.FormerOwner => new(told, "former-owner", "Where the owner who signs took the property over after the work began: name and address of the one who transferred it", "area"),
         Told.WholeWork => new(told, "whole-work", "It is for the whole work: every direct contract is complete", "checkbox"),
         Told.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
+        Told.Notice => new(told, "kind", "Which notice is proved; nothing: the one kind that the file tells of", "choice") { Choices = Notices },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
 
@@ -74,6 +77,9 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 // The form offers only these; an address typed by hand may say anything.
                 fault = typed.Any(word => JobFileWords.ReleaseGround.IndexOf(word) is null) ? "Tick one of these." : null;
                 return options with { Grounds = [.. typed.Select(JobFileWords.ReleaseGround.IndexOf).OfType<int>().Select(index => (ReleaseGround)index)] };
+            case Told.Notice:
+                fault = ProvedNotices.Of(text) is null ? "Choose one of these." : null;
+                return options with { Notice = ProvedNotices.Of(text) };
             case Told.Maker:
                 return options with { Maker = text };
             case Told.Payee:

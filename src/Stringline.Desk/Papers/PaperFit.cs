@@ -95,7 +95,7 @@ internal sealed record PaperFit
         bool Has<T>() where T : Entry => job.Facts.All<T>().Any();
         return paper.Id switch
         {
-            "proof-of-notice" when Has<NoticeGiven>() => "A notice is in the file; this proves it.",
+            "proof-of-notice" when job.Facts.Entries.Any(entry => ProvedNotices.Of(entry) is not null) => "A notice is in the file; this proves it.",
             "certified-mail-sheet" when Mailed(job.Facts) => "Certified mail is in the file.",
             "payment-demand" when job.Assessment.Owed.Demand > 0 => "Money is owed by the file.",
             "waiver-8132" when demand > 0 && !IsComplete(job) => "Money is owed and the work goes on: for a progress payment that is promised.",

@@ -80,6 +80,9 @@ public enum Told
 
     /// <summary><see cref="PaperOptions.WholeWork"/>.</summary>
     WholeWork,
+
+    /// <summary><see cref="PaperOptions.Notice"/>.</summary>
+    Notice,
 }
 
 /// <summary>A paper that can be made from a job file.</summary>
@@ -96,6 +99,9 @@ public sealed record Paper(string Id, string Title, string Sections, PaperUse Us
 
     /// <summary>Id of the finding whose act-by day governs the paper; null where no day does.</summary>
     public string? Deadline { get; init; }
+
+    /// <summary>As which kind of notice it is proved (Civ. Code § 8118); null where it is no such notice.</summary>
+    public ProvedNotice? ProvedAs { get; init; }
 
     /// <summary>The word for what becomes of it.</summary>
     public string UseWord => Use switch

@@ -80,6 +80,9 @@ public sealed record PaperOptions
     /// <summary>Whether a notice of completion is for the whole work, though the work has several direct contracts.</summary>
     public bool WholeWork { get; init; }
 
+    /// <summary>Which kind of notice a proof of notice is for; null for the one kind that the file tells of.</summary>
+    public ProvedNotice? Notice { get; init; }
+
     /// <summary>The documents that go with a claim and support it, one each.</summary>
     public IReadOnlyList<string> Documents { get; init; } = [];
 }

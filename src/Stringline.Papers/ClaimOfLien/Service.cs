@@ -52,7 +52,7 @@ internal sealed class Service
     private void Read(FactsAsOf facts, IReadOnlyList<ClaimServed> entries)
     {
         var good = entries.Where(e => ServiceOfClaim.IsGoodMail(e.Manner)).ToList();
-        var mailed = good.Where(Sound).ToList();
+        var mailed = good.Where(e => Sound(facts, e)).ToList();
         var old = mailed.Select(e => (Entry: e, Newer: ServiceOfClaim.NewSince(facts, DayOf(e)))).Where(o => o.Newer.Count > 0).ToList();
         var sound = mailed.Except(old.Select(o => o.Entry)).ToList();
         OldCopies = [.. old.Where(o => !o.Entry.To.All(id => sound.Exists(e => e.To.Contains(id))))
@@ -86,7 +86,7 @@ internal sealed class Service
     private static LocalDate DayOf(ClaimServed entry) => ((DayFact.Exact)entry.On).Day;
 
     /// <summary>Whether the entry can go into an affidavit; says why not where it cannot.</summary>
-    private bool Sound(ClaimServed entry)
+    private bool Sound(FactsAsOf facts, ClaimServed entry)
     {
         var before = refusals.Count;
         if (entry.On is not DayFact.Exact)
@@ -97,6 +97,8 @@ internal sealed class Service
 
         if (ArticleNumber.Refused(entry.Article, $"{entry.Path}.article", "Civ. Code § 8416(a)(7)") is { } wrong)
             refusals.Add(wrong);
+        if (SharedArticle.Refused(facts, entry, "Civ. Code § 8416(a)(7)") is { } shared)
+            refusals.Add(shared);
 
         if (entry.To.Count == 0)
         {

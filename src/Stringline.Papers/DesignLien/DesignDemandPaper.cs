@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -18,7 +19,7 @@ internal static class DesignDemandPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("design-lien-demand", "Design Professional’s Demand and Notice of Default", Section, PaperUse.Given, [WorkKind.Private],
             "A design professional to the landowner, 10 days before its claim of lien.")
-        { Takes = [Told.Words], Deadline = "design-lien.demand-last-day" },
+        { Takes = [Told.Words], Deadline = "design-lien.demand-last-day", ProvedAs = ProvedNotice.Default },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -59,7 +60,7 @@ internal static class DesignDemandPaper
             Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
                 + "notice, is safe.",
             Steps = ["Say in paragraph 2 what the owner failed to do, with --words, if it is more than not paying.",
-                "Sign and date in ink; mail one to each owner and keep the receipts."],
+                "Sign and date in ink; mail one to each owner and keep the receipts.", ProofOfNotice.Step(ProvedNotice.Default)],
             After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and \"ofDefault\": true."],
         });
     }

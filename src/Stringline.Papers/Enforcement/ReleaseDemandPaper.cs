@@ -2,6 +2,7 @@ using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -16,7 +17,7 @@ internal static class ReleaseDemandPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("release-demand", "Demand for Release of Claim of Lien", "Civ. Code §§ 8480, 8482", PaperUse.Given, [WorkKind.Private],
             "The owner, to a claimant who has not sued in time.")
-        { Takes = [Told.Words, Told.Number] },
+        { Takes = [Told.Words, Told.Number], ProvedAs = ProvedNotice.ReleaseDemand },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -55,7 +56,7 @@ internal static class ReleaseDemandPaper
         {
             Manner = Addressees.Manner,
             First = ["This is the owner’s paper. Whoever keeps the job file for the claimant makes it only to see what is coming."],
-            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).",
+            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).", ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
                 "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],
             After = ["Enter it in the job file as \"release-demanded\" with its day."],
         });

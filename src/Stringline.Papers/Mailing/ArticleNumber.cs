@@ -48,6 +48,11 @@ public static class ArticleNumber
             ? bare[(bare.Length - 22)..] : bare;
     }
 
+    /// <summary>A domestic number with the check digit that its first 21 digits ask for, as it is printed.</summary>
+    /// <param name="digits">The first 21 digits.</param>
+    public static string Completed(string digits) =>
+        Article(string.Create(CultureInfo.InvariantCulture, $"{digits}{ModuloTen(digits)}"));
+
     /// <summary>The number as it is printed.</summary>
     public static string Printed(string written) => Article(Bare(written));
 

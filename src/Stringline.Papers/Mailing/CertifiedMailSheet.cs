@@ -21,7 +21,7 @@ internal static class CertifiedMailSheet
         { Takes = [Told.To, Told.Number] },
         Write);
 
-    private sealed record Item(Party To, string What, string? On, string? Article, string Where);
+    private sealed record Item(Party To, string What, string? On, string? Article, string Where, Entry? Entry = null);
 
     private static Bundle Write(Matter matter)
     {
@@ -42,6 +42,8 @@ internal static class CertifiedMailSheet
         {
             if (ArticleNumber.Refused(item.Article, item.Where, "Civ. Code § 8118(b)") is { } wrong)
                 matter.Refuse(wrong);
+            if (item.Entry is { } entry && SharedArticle.Refused(matter.Known, entry, "Civ. Code § 8118(b)") is { } shared)
+                matter.Refuse(shared);
         }
 
         Addressees.WithAddress(matter, [.. items.Select(i => i.To).Distinct()], "Civ. Code § 8110");
@@ -91,24 +93,20 @@ internal static class CertifiedMailSheet
 
     private static List<Item> Mailed(Matter matter) =>
     [
-        .. matter.Known.Known.SelectMany(entry => entry switch
-        {
-            NoticeGiven notice when ByPost(notice.Manner) => Items(matter, entry, notice.To, Kind(notice.Notice), notice.Article),
-            ClaimServed served when ByPost(served.Manner) => Items(matter, entry, served.To, "copy of the claim of lien", served.Article),
-            _ => [],
-        }),
+        .. GivenNotice.In(matter.Known).Where(n => n.Manner is { } manner && ByPost(manner))
+            .Select(n => (n.Entry, n.To, What: n.Kind.Words(), n.Article))
+            .Concat(matter.Known.All<ClaimServed>().Where(s => ByPost(s.Manner))
+                .Select(s => ((Entry)s, s.To, What: "copy of the claim of lien", s.Article)))
+            .OrderBy(n => Place(matter, n.Item1))
+            .SelectMany(n => Items(matter, n.Item1, n.To, n.What, n.Article)),
     ];
+
+    private static int Place(Matter matter, Entry entry) => matter.Known.Known.TakeWhile(e => e != entry).Count();
 
     private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article) =>
         to.Select(matter.Job.Party).OfType<Party>()
-            .Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), $"{entry.Path}.article"));
-
-    private static string Kind(NoticeKind kind) => kind switch
-    {
-        NoticeKind.Preliminary => "preliminary notice",
-        NoticeKind.CompletionClaim => "claim for payment",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such notice."),
-    };
+            .Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), $"{entry.Path}.article",
+                entry));
 
     internal static bool ByPost(Manner manner) => manner switch
     {

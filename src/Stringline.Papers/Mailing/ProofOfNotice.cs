@@ -1,6 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
@@ -28,42 +26,46 @@ internal static class ProofOfNotice
         (Manner.Substituted, "leaving the notice and mailing a copy as Code of Civil Procedure section 415.20 provides"),
     ];
 
-    /// <summary>The paper by itself: for preliminary notices that the file shows as given, or with blanks.</summary>
+    /// <summary>The paper by itself: for the notices of one kind that the file shows as given, or with blanks.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("proof-of-notice", Title, "Civ. Code § 8118", PaperUse.Kept, [WorkKind.Private, WorkKind.Public],
-            "Whoever gave a preliminary notice, to prove it; fasten the postal receipts to it.")
-        { Takes = [Told.To] },
+            "Whoever gave a notice, of whatever kind, to prove it; fasten the postal receipts to it.")
+        { Takes = [Told.Notice, Told.To] },
         Write);
 
-    /// <summary>The preliminary notices of the file.</summary>
-    public static IReadOnlyList<NoticeGiven> Given(Matter matter) =>
-        [.. matter.Known.PreliminaryNotices.Where(n => n.On is DayFact.Exact && Giving.IsGood(n.Manner))];
+    /// <summary>The step of a sheet whose notice has its proof of notice with it.</summary>
+    public const string WithIt =
+        "Whoever gives it fills in and signs the proof of notice declaration that comes with it; fasten the postal receipts to it (Civ. "
+        + "Code § 8118).";
+
+    /// <summary>The step of any other sheet: which paper proves the notice, and for which kind it is asked for.</summary>
+    public static string Step(ProvedNotice kind) =>
+        "Whoever gives it fills in and signs a proof of notice, one for each mailing, and fastens the receipts to it"
+        + $"{(IsLeftFree(kind) ? "" : " (Civ. Code § 8118)")}: make the paper “{Title}” for the kind “{kind.Words()}”.";
+
+    // No section asks how these are given or proved (Civ. Code §§ 8128, 8308); the same proof is the safe one.
+    private static bool IsLeftFree(ProvedNotice kind) => kind is ProvedNotice.Default or ProvedNotice.StopPaymentRelease;
 
     private static Bundle Write(Matter matter)
     {
-        var isPublic = matter.Job.Work.Kind == WorkKind.Public;
-        var due = isPublic ? PublicNotice.RecipientsOf(matter.Known) : Recipients.Of(matter.Known);
-        var given = Given(matter);
-        var to = matter.Options.To.Count > 0 || given.Count == 0
-            ? Addressees.Of(matter, due)
-            : Addressees.WithAddress(matter, [.. given.SelectMany(n => n.To).Distinct().Select(matter.Job.Party).OfType<Party>()],
-                "Civ. Code § 8118(a)");
-        // A carrier's own number has no check that everybody knows.
-        foreach (var notice in given.Where(n => CertifiedMailSheet.ByPost(n.Manner) && n.To.Any(id => to.Any(p => p.Id == id))))
+        if (KindOf(matter) is not { } kind)
+            return new Bundle([new Leaf("proof-of-notice.pdf", Title)], new Guide());
+        var given = GivenNotice.In(matter.Known).Where(n => n.Kind == kind && n.CanBeProved).ToList();
+        var named = given.SelectMany(n => n.To).Distinct().ToList();
+        var to = kind == ProvedNotice.ReleaseDemand ? [] : matter.Options.To.Count == 0 && named.Count > 0
+            ? Addressees.WithAddress(matter, matter.Named(named), "Civ. Code § 8118(a)")
+            : NoticeDue.To(matter, kind);
+        foreach (var notice in given.Where(n => n.To.Any(id => to.Any(p => p.Id == id))))
+            NotMisread(matter, notice);
+        if (to.Count == 0 && matter.Clear && kind != ProvedNotice.ReleaseDemand)
         {
-            if (ArticleNumber.Refused(notice.Article, $"{notice.Path}.article", "Civ. Code § 8118(b)") is { } wrong)
-                matter.Refuse(wrong);
-        }
-
-        if (to.Count == 0 && matter.Clear)
-        {
-            matter.Refuse("nobody", "entries", "No notice is entered and none is due.",
+            matter.Refuse("nobody", "entries", $"No {kind.Words()} is entered, and the file does not say to whom one goes.",
                 "Enter the notice given, or name the persons with --to.", "Civ. Code § 8118(a)");
         }
 
-        return new Bundle([Leaf(matter, "preliminary notice", to, given)], new Guide
+        return new Bundle([Leaf(matter, kind, to, given)], new Guide
         {
-            First = [.. given.Count == 0 ? ["The file shows no preliminary notice given: day, place and manner are blanks."]
+            First = [.. given.Count == 0 ? [$"The file shows no {kind.Words()} given: day, place and manner are blanks."]
                 : Array.Empty<string>()],
             Steps =
             [
@@ -71,49 +73,89 @@ internal static class ProofOfNotice
                 "Fasten to it, for each person: the post office’s proof of payment for registered, certified or express mail, or the "
                     + "carrier’s; or a return receipt, tracking record, or the returned envelope (Civ. Code § 8118(b)).",
             ],
-            After = [isPublic
-                ? "Keep the declaration with its receipts: preliminary notice is a condition of the stop payment notice, and must be shown "
-                + "in the action on it (Civ. Code §§ 9300(c), 9500(a)(1))."
-                : "Keep the declaration with its receipts: proof of notice is itself a condition of enforcing the lien (Civ. Code § "
-                + "8410)."],
+            After = ["Keep the declaration with its receipts" + (kind == ProvedNotice.Preliminary
+                ? matter.Job.Work.Kind == WorkKind.Public
+                    ? ": preliminary notice is a condition of the stop payment notice, and must be shown in the action on it (Civ. Code §§ "
+                    + "9300(c), 9500(a)(1))."
+                    : ": proof of notice is itself a condition of enforcing the lien (Civ. Code § 8410)."
+                : ": without them nobody can show that the notice was given (Civ. Code § 8118).")],
         });
     }
 
-    /// <summary>The declaration, one part for each day and manner.</summary>
-    public static Leaf Leaf(Matter matter, string kind, IReadOnlyList<Party> to, IReadOnlyList<NoticeGiven> given)
+    // The kind that was told; else the only one that the file tells of.
+    private static ProvedNotice? KindOf(Matter matter)
+    {
+        if (matter.Options.Notice is { } told)
+            return told;
+        var kinds = GivenNotice.In(matter.Known).Select(n => n.Kind).Distinct().ToList();
+        if (kinds.Count == 1)
+            return kinds[0];
+        matter.Refuse("notice-kind-missing", "--kind", kinds.Count == 0 ? "The file tells of no notice given."
+            : $"The file tells of several kinds: {string.Join("; ", kinds.Select(k => k.Words()))}.",
+            $"Say which notice is to be proved with --kind: {string.Join("; ", ProvedNotices.All.Select(k => k.Words()))}.",
+            "Civ. Code § 8118(a)");
+        return null;
+    }
+
+    // A carrier's own number has no check that everybody knows.
+    private static void NotMisread(Matter matter, GivenNotice notice)
+    {
+        if (notice.Manner is { } manner && CertifiedMailSheet.ByPost(manner)
+            && ArticleNumber.Refused(notice.Article, $"{notice.Entry.Path}.article", "Civ. Code § 8118(b)") is { } wrong)
+            matter.Refuse(wrong);
+        if (SharedArticle.Refused(matter.Known, notice.Entry, "Civ. Code § 8118(b)") is { } shared)
+            matter.Refuse(shared);
+    }
+
+    /// <summary>The declaration for a notice that is made now: what is told of its giving is a blank.</summary>
+    public static Leaf Leaf(Matter matter, ProvedNotice kind, IReadOnlyList<Party> to) => Leaf(matter, kind, to, []);
+
+    // One part for each day and manner.
+    private static Leaf Leaf(Matter matter, ProvedNotice kind, IReadOnlyList<Party> to, IReadOnlyList<GivenNotice> given)
     {
         var leaf = new Leaf("proof-of-notice.pdf", Title);
         leaf.Head("California Civil Code section 8118");
-        leaf.Line("Type of notice", $"{char.ToUpperInvariant(kind[0])}{kind[1..]}, given by {matter.Facts.Claimant ?? "the claimant"}");
+        var words = kind.Words();
+        var isOwners = kind == ProvedNotice.ReleaseDemand;
+        var giver = isOwners ? Clean(matter.Owner?.Name) is { } owner ? OneLine(owner) : "the owner"
+            : matter.Facts.Claimant ?? "the claimant";
+        leaf.Line("Type of notice", $"{char.ToUpperInvariant(words[0])}{words[1..]}, given by {giver}");
         leaf.Line("Work", [.. ClaimPaper.Site(matter.Facts).Take(1)]);
         leaf.Line("Given by (name)", (string?)null);
-        var parts = Parts(to, given);
+        var parts = isOwners
+            ? [new Part(null, null, [new Person("", matter.Facts.Claimant ?? "", matter.Facts.Address, "claimant", null)])]
+            : Parts([.. to.Select(p => new Person(p.Id, OneLine(Clean(p.Name) ?? ""), matter.AddressOf(p), Service.CapacityOf(p), null))],
+                given);
         foreach (var part in parts)
-            Put(leaf, matter, part);
+            Put(leaf, part);
         leaf.Oath(null, "I gave the notice named above to each person named above, on the day, at the place and in the manner stated.",
             null);
         return leaf;
     }
 
-    private sealed record Part(LocalDate? Day, Manner? Manner, IReadOnlyList<(Party Party, string? Article)> To);
+    private sealed record Person(string Id, string Name, string? Address, string Capacity, string? Article);
 
-    private static List<Part> Parts(IReadOnlyList<Party> to, IReadOnlyList<NoticeGiven> given)
+    private sealed record Part(LocalDate? Day, Manner? Manner, IReadOnlyList<Person> To);
+
+    private static List<Part> Parts(IReadOnlyList<Person> to, IReadOnlyList<GivenNotice> given)
     {
+        // Where the file does not say to whom it went, it went to the only one to whom it can have gone, or nobody can say.
+        bool WentTo(GivenNotice notice, Person person) => notice.To.Count > 0 ? notice.To.Contains(person.Id) : to.Count == 1;
         List<Part> parts =
         [
-            .. given.Where(n => n.To.Any(id => to.Any(p => p.Id == id)))
-                .GroupBy(n => $"{LawText.IsoDay(((DayFact.Exact)n.On).Day)} {n.Manner}")
+            .. given.Where(n => to.Any(p => WentTo(n, p)))
+                .GroupBy(n => $"{LawText.IsoDay(n.Day!.Value)} {n.Manner}")
                 .OrderBy(g => g.Key, StringComparer.Ordinal)
-                .Select(g => new Part(((DayFact.Exact)g.First().On).Day, g.First().Manner,
-                    [.. g.SelectMany(n => to.Where(p => n.To.Contains(p.Id)).Select(p => (p, Clean(n.Article))))])),
+                .Select(g => new Part(g.First().Day, g.First().Manner,
+                    [.. g.SelectMany(n => to.Where(p => WentTo(n, p)).Select(p => p with { Article = Clean(n.Article) }))])),
         ];
-        var left = to.Where(p => !parts.Exists(part => part.To.Any(t => t.Party == p))).ToList();
+        var left = to.Where(p => !parts.Exists(part => part.To.Any(t => t.Id == p.Id))).ToList();
         if (left.Count > 0 || parts.Count == 0)
-            parts.Add(new Part(null, null, [.. left.Select(p => (p, (string?)null))]));
+            parts.Add(new Part(null, null, left));
         return parts;
     }
 
-    private static void Put(Leaf leaf, Matter matter, Part part)
+    private static void Put(Leaf leaf, Part part)
     {
         leaf.Line("Date given", part.Day is { } day ? Day(day) : null);
         leaf.Line("Place (city, state)", (string?)null);
@@ -139,8 +181,8 @@ internal static class ProofOfNotice
             [new Column("Person, and address", 0.46), new Column("Title or capacity", 0.22),
                 new Column("Article or tracking number", 0.32)],
             [.. part.To.Select(t => (IReadOnlyList<string>)[
-                $"{OneLine(Clean(t.Party.Name) ?? "")}\n{matter.AddressOf(t.Party) ?? "Address: ______________________________"}",
-                Service.CapacityOf(t.Party),
+                $"{t.Name}\n{t.Address ?? "Address: ______________________________"}",
+                t.Capacity,
                 t.Article is { } article ? Article(article) : part.Manner is Manner.Personal or Manner.Substituted ? "none"
                 : "____________________"])]);
         if (part.To.Any(t => t.Article is null) && part.Manner is not (Manner.Personal or Manner.Substituted))

@@ -2,6 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.PaymentBond;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -20,13 +21,15 @@ internal static class BondNoticePaper
             new Paper("bond-notice", "Notice to Surety and Bond Principal", "Civ. Code §§ 8102, 8612, 8614", PaperUse.Given,
                 [WorkKind.Private],
                 "The claimant, to surety and principal of the payment bond.")
-            { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day" },
+            { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day",
+                ProvedAs = ProvedNotice.Bond },
             m => Write(m, "Civ. Code § 8612", "Private works. California Civil Code sections 8102, 8612 and 8614", "bond-notice.pdf")),
         Shelved.Of(
             new Paper("public-bond-notice", "Notice to Surety and Bond Principal, Public Works", "Civ. Code §§ 8102, 9560, 9562",
                 PaperUse.Given, [WorkKind.Public],
                 "The claimant, to surety and principal of the public payment bond.")
-            { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day" },
+            { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day",
+                ProvedAs = ProvedNotice.Bond },
             m => Write(m, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9560 and 9562",
                 "public-bond-notice.pdf")),
     ];
@@ -69,7 +72,7 @@ internal static class BondNoticePaper
                 ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."]
                 : Array.Empty<string>(),
             ],
-            Steps = ["Sign and date in ink; mail one to each.", "Fill in a proof of notice and keep the receipts (§ 8118)."],
+            Steps = ["Sign and date in ink; mail one to each.", ProofOfNotice.Step(ProvedNotice.Bond)],
             After = [$"Enter it in the job file as \"bond-notice-given\" with its day and \"to\": "
                 + $"[{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}]."],
         });

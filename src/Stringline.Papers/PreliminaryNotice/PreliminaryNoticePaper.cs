@@ -22,13 +22,13 @@ internal static class PreliminaryNoticePaper
         Shelved.Of(
             new Paper("preliminary-notice", "Preliminary Notice", "Civ. Code §§ 8102, 8202", PaperUse.Given, [WorkKind.Private],
                 "The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.")
-            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day" },
+            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day", ProvedAs = ProvedNotice.Preliminary },
             m => Write(m, isPublic: false)),
         Shelved.Of(
             new Paper("public-preliminary-notice", "Preliminary Notice, Public Works", "Civ. Code §§ 8102, 9303", PaperUse.Given,
                 [WorkKind.Public],
                 "The claimant, to public entity and direct contractor, within 20 days after first furnishing.")
-            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day" },
+            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day", ProvedAs = ProvedNotice.Preliminary },
             m => Write(m, isPublic: true)),
     ];
 
@@ -60,7 +60,7 @@ internal static class PreliminaryNoticePaper
         if (!isPublic)
             Statement(leaf);
         Signing.Claimant(leaf, matter, section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, "preliminary notice", to, ProofOfNotice.Given(matter))], new Guide
+        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Preliminary, to)], new Guide
         {
             To = to,
             Manner = Addressees.Manner,
@@ -70,7 +70,7 @@ internal static class PreliminaryNoticePaper
                 $"Print {(to.Count == 1 ? "the notice" : $"the notice {to.Count} times, one for each person named")}; sign and date each "
                     + "in ink.",
                 "Make out the envelopes exactly as the addresses stand here, and mail or hand them over by the act-by day.",
-                "Fill in and sign the proof of notice declaration; fasten the postal receipts to it.",
+                ProofOfNotice.WithIt,
                 .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
                     ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § "
                     + "8202(b))."] : Array.Empty<string>(),

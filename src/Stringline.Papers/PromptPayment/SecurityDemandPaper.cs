@@ -18,7 +18,7 @@ internal static class SecurityDemandPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("security-demand", "Notice Demanding Security", "Civ. Code §§ 8102, 8710-8712", PaperUse.Given, [WorkKind.Private],
             "A direct contractor on a large project, to the owner who has given no security for payment.")
-        { Takes = [Told.Amount], Deadline = Due },
+        { Takes = [Told.Amount], Deadline = Due, ProvedAs = ProvedNotice.Security },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -58,7 +58,7 @@ internal static class SecurityDemandPaper
             ? $"{Dollars(owed.Demand)}, after deducting all just credits and offsets." : "None at this time." : null);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, Section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, "notice demanding security", owners, [])], new Guide
+        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Security, owners)], new Guide
         {
             To = owners,
             Manner = Addressees.Manner,
@@ -69,7 +69,7 @@ internal static class SecurityDemandPaper
                 "Who suspends work without this right is in breach of its contract: have counsel read the file before work stops.",
             ],
             Steps = ["Sign and date in ink; mail one to each owner.",
-                "Fill in and sign the proof of notice declaration; fasten the postal receipts to it (§ 8118)."],
+                ProofOfNotice.WithIt],
             After = ["Enter it in the job file as \"security-demanded\" with its day and manner. The assessment then says from which day "
                 + "work may be suspended."],
         });

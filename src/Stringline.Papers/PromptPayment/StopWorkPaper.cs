@@ -3,6 +3,7 @@ using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -20,7 +21,7 @@ internal static class StopWorkPaper
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("stop-work-notice", "Stop Work Notice", "Civ. Code §§ 8102, 8830-8834", PaperUse.Given, [WorkKind.Private],
             "A direct contractor unpaid for 35 days after the due day, to the owner; with the notice to be posted.")
-        { Takes = [Told.Amount, Told.Day], Deadline = Id },
+        { Takes = [Told.Amount, Told.Day], Deadline = Id, ProvedAs = ProvedNotice.StopWork },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -78,6 +79,7 @@ internal static class StopWorkPaper
                     + "the stop work notice yet.",
                 "Then give the stop work notice to the owner, and on that same day a copy of it to each subcontractor with whom you have a "
                     + "contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
+                ProofOfNotice.Step(ProvedNotice.StopWork),
                 "Enter both days. Work may stop on the eleventh day after the notice is given.",
             ],
             After =

@@ -21,7 +21,7 @@ internal static class ActionNoticePaper
         new Paper("action-notice", "Notice of Commencement of Action on Stop Payment Notice", "Civ. Code §§ 8102, 8550(e), 9504",
             PaperUse.Given, [WorkKind.Private, WorkKind.Public],
             "The claimant, within five days after suit, to everyone to whom the stop payment notice was given.")
-        { Takes = [Told.To], Deadline = Deadline },
+        { Takes = [Told.To], Deadline = Deadline, ProvedAs = ProvedNotice.Action },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -63,7 +63,7 @@ internal static class ActionNoticePaper
             NoticeContents.Demand(matter, matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, "Civ. Code § 8102(a)(6)(C)"));
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, "notice of commencement of action", to, [])], new Guide
+        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Action, to)], new Guide
         {
             To = to,
             Manner = isPublic ? $"{Addressees.Manner} It goes in the manner of a stop payment notice: to the office to which that was "
@@ -71,7 +71,7 @@ internal static class ActionNoticePaper
             First = ["It goes to each person to whom the stop payment notice was given. A miss that harms nobody is not fatal (Brewer "
                 + "Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); one is not to be risked."],
             Steps = ["Sign and date in ink; mail one to each.",
-                "Fill in and sign the proof of notice declaration; fasten the postal receipts to it (§ 8118)."],
+                ProofOfNotice.WithIt],
             After = [$"Enter it in the job file as \"action-told\" with its day, \"to\": "
                 + $"[{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}] and manner."],
         });

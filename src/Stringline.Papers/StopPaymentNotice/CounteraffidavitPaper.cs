@@ -21,7 +21,7 @@ internal static class CounteraffidavitPaper
         new Paper("counteraffidavit", "Counteraffidavit", "Civ. Code §§ 9404, 9406", PaperUse.Given, [WorkKind.Public],
             "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
             + "contractor.")
-        { Takes = [Told.Words], Deadline = Deadline },
+        { Takes = [Told.Words], Deadline = Deadline, ProvedAs = ProvedNotice.Counteraffidavit },
         Write);
 
     // The law has one such time for each affidavit.
@@ -79,7 +79,7 @@ internal static class CounteraffidavitPaper
         leaf.Field("Basis on which the affidavit is contested", basis);
         Signing.Claimant(leaf, matter, Section);
         Signing.Verify(leaf, matter, "counteraffidavit", Section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, "copy of the counteraffidavit", contractor, [])], new Guide
+        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Counteraffidavit, contractor)], new Guide
         {
             To = [.. entity, .. contractor],
             Manner = Addressees.Manner,

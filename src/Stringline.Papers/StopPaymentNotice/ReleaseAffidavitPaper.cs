@@ -21,7 +21,7 @@ internal static class ReleaseAffidavitPaper
         new Paper("release-affidavit", "Direct Contractor’s Affidavit for Release of Funds", "Civ. Code §§ 8102, 9400-9404", PaperUse.Given,
             [WorkKind.Public],
             "A direct contractor, to the public entity that withholds money on another’s stop payment notice; served with a copy.")
-        { Takes = [Told.To, Told.Grounds, Told.Words, Told.Amount, Told.Day] },
+        { Takes = [Told.To, Told.Grounds, Told.Words, Told.Amount, Told.Day], ProvedAs = ProvedNotice.ReleaseAffidavit },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -46,7 +46,7 @@ internal static class ReleaseAffidavitPaper
             "State the facts that support each ground: --words \"The notice claims ...; in fact ...\".", "Civ. Code § 9402(a)");
         var demand = Demand(matter, grounds);
         var affidavit = Affidavit(matter, entity, giver, grounds, allegation, demand);
-        return new Bundle([affidavit, ProofOfNotice.Leaf(matter, "affidavit for release of funds, with a copy of it", entity, [])],
+        return new Bundle([affidavit, ProofOfNotice.Leaf(matter, ProvedNotice.ReleaseAffidavit, entity)],
             Guide(entity));
     }
 

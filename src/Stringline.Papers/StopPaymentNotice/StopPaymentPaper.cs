@@ -7,6 +7,7 @@ using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -24,13 +25,15 @@ internal static class StopPaymentPaper
         Shelved.Of(
             new Paper("stop-payment-notice", "Stop Payment Notice", "Civ. Code §§ 8102, 8502", PaperUse.Given, [WorkKind.Private],
                 "The claimant, to the owner or the construction lender, to have money withheld.")
-            { Takes = [Told.To, Told.Bonded], Deadline = "stop-payment-notice.last-day" },
+            { Takes = [Told.To, Told.Bonded], Deadline = "stop-payment-notice.last-day",
+                ProvedAs = ProvedNotice.StopPayment },
             WritePrivate),
         Shelved.Of(
             new Paper("public-stop-payment-notice", "Stop Payment Notice, Public Works", "Civ. Code §§ 8102, 9352", PaperUse.Given,
                 [WorkKind.Public],
                 "The claimant, to the public entity, to have money withheld.")
-            { Takes = [Told.To], Deadline = "stop-payment-notice.last-day" },
+            { Takes = [Told.To], Deadline = "stop-payment-notice.last-day",
+                ProvedAs = ProvedNotice.StopPayment },
             WritePublic),
     ];
 
@@ -112,7 +115,7 @@ internal static class StopPaymentPaper
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
                 + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ "
                 + "8506(b))."] : Array.Empty<string>(),
-                "Fill in a proof of notice for each mailing and keep the receipts (§ 8118).",
+                ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],
             After = ["Enter it in the job file as \"stop-payment-given\" with day, to, amount and bonded.",
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550(a), "
@@ -198,7 +201,7 @@ internal static class StopPaymentPaper
             ],
             Steps = ["Sign and verify in ink, with date and place.",
                 "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
-                "Fill in a proof of notice and keep the receipts (§ 8118)."],
+                ProofOfNotice.Step(ProvedNotice.StopPayment)],
             After = ["Enter it with its day, to whom, amount, and whether the $10 were paid. For work provided later give a further "
                 + "notice.",
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 9502). "

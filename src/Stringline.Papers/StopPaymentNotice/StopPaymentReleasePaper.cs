@@ -2,6 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -18,7 +19,7 @@ internal static class StopPaymentReleasePaper
         new Paper("stop-payment-release", "Release of Stop Payment Notice", "Civ. Code § 8128", PaperUse.Given,
             [WorkKind.Private, WorkKind.Public],
             "The claimant, to whoever withholds, once paid in whole or in part (--amount for a reduction).")
-        { Takes = [Told.To, Told.Amount] },
+        { Takes = [Told.To, Told.Amount], ProvedAs = ProvedNotice.StopPaymentRelease },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -83,7 +84,7 @@ internal static class StopPaymentReleasePaper
             Manner = "How: any writing will do (§ 8128); send it so that its arrival can be shown.",
             First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Give it only against "
                 + "money in the bank."],
-            Steps = ["Sign and date in ink."],
+            Steps = ["Sign and date in ink.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
             After =
             [
                 "Enter it in the job file as \"stop-payment-released\" with its day"

@@ -67,11 +67,20 @@ public static class PaperText
     /// <summary>The text on one line.</summary>
     public static string OneLine(string text) => text.ReplaceLineEndings(", ");
 
-    /// <summary>The text on one line, cut with an ellipsis where it is longer than so many characters.</summary>
+    /// <summary>The text on one line, ended at a word with an ellipsis where it is longer than so many characters.</summary>
     internal static string Shortened(string text, int most)
     {
         var line = OneLine(text);
-        return line.Length <= most ? line : line[..(most - 2)].TrimEnd() + " …";
+        return line.Length <= most ? line : CutAtWord(line, most - 2);
+    }
+
+    /// <summary>The words that end within so many characters, and an ellipsis; a first word that is longer is cut where it must be.</summary>
+    internal static string CutAtWord(string line, int end)
+    {
+        if (end >= line.Length)
+            return line;
+        var cut = line[end] == ' ' ? end : line.LastIndexOf(' ', Math.Max(0, end - 1));
+        return line[..(cut > 0 ? cut : end)].TrimEnd(' ', ',', ';', '.', '(', '&') + " …";
     }
 
     private static string Words(long number)

@@ -122,7 +122,7 @@ public sealed class DesignLienPaperTests
         Assert.Contains("instrument no. 2026-0012345", made.TextOf(), StringComparison.Ordinal);
         Assert.DoesNotContain("mechanics lien", made.TextOf(), StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("8416", made.TextOf(), StringComparison.Ordinal);
-        Assert.Contains("\"satisfied\": true", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("Enter a fact, “Release recorded”: its day and instrument number, and that the debt is satisfied.", made.SheetText(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class DesignLienPaperTests
         Assert.Contains("PARTIAL SATISFACTION AND RELEASE OF LIEN", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("$50,000.00", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("$34,250.00", made.TextOf(), StringComparison.Ordinal);
-        Assert.Contains("Enter no \"release-recorded\"", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("Do not enter “Release recorded”", made.SheetText(), StringComparison.Ordinal);
         Assert.Contains(Refusals("design-lien-release", _ => DesignRecorded()), r => r.Id == "nothing-paid");
         // A claim for 90,000.00 where 84,250.00 was due: what was never due was not paid, and does not remain.
         static JobFile Above(JobFile job) =>

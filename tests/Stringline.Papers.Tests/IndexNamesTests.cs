@@ -131,4 +131,20 @@ public sealed class IndexNamesTests
     public void Where_the_file_does_not_say_how_title_is_held_the_sheet_says_so() =>
         Assert.Contains("The file does not say how Alder Court Partners, LLC holds title", Kept.Packet("unsaid", Jobs.Demo()).Sheet().Text,
             StringComparison.Ordinal);
+
+    /// <summary>A claimant who is a natural person stands in the index as an owner does.</summary>
+    [Theory]
+    [InlineData("Abel Thornquist", "Thornquist, Abel")]
+    [InlineData("Marisol Quint Jr.", "Quint, Marisol Jr.")]
+    [InlineData("Keoni de la Cruz", "de la Cruz, Keoni")]
+    [InlineData("Abel Thornquist dba Thornquist Builders", "Thornquist, Abel; Thornquist Builders")]
+    [InlineData("Nemo", "Nemo")]
+    public void A_natural_person_s_name_has_the_surname_first(string name, string indexed) => Assert.Equal(indexed, string.Join("; ",
+        IndexNames.Of(name, [], isPerson: true).Select(n => n.Indexed)));
+
+    [Fact]
+    public void The_sheet_says_owner_and_claimant_alike() => Assert.Contains("Claimant: Kāne, Keoni", Kept.Packet("person", Jobs.Demo() with
+    {
+        Claimant = Jobs.Demo().Claimant with { Name = "Keoni Kāne", Signer = new Signer("Keoni Kāne", null) },
+    }).Sheet().Text, StringComparison.Ordinal);
 }

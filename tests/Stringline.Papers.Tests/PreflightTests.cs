@@ -46,7 +46,7 @@ public sealed class PreflightTests
         { "legibility", new Forgery { Small = "words", SmallPoints = 6.5 } },
         // Civ. Code § 8416(a)(8).
         { "notice wording", new Forgery { Notice = t => t.Replace("90 days", "60 days", StringComparison.Ordinal) } },
-        { "notice wording", new Forgery { Notice = t => t.Replace("recorder’s", "recorder's", StringComparison.Ordinal) } },
+        { "notice wording", new Forgery { Notice = t => t.Replace("recorder’s", "recorders", StringComparison.Ordinal) } },
         { "notice wording", new Forgery { Notice = t => t.Replace("ATTENTION!", "Attention!", StringComparison.Ordinal) } },
         { "notice type", new Forgery { NoticePoints = 9.5 } },
         { "notice type", new Forgery { NoticeBold = false } },

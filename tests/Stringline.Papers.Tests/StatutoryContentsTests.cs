@@ -288,8 +288,8 @@ public sealed class StatutoryContentsTests
         Assert.DoesNotContain("$64,250.00", text, StringComparison.Ordinal);
         Assert.Contains(Refusals("stop-payment-release", Reduced, o => o with { Amount = 24_250m }), r => r.Id == "reduction-too-large"
             && r.There.Contains("$24,250.00", StringComparison.Ordinal));
-        Assert.Contains("\"amount\": 20000.00", Sheet(second), StringComparison.Ordinal);
-        Assert.Contains("\"stop-payment-released\"", Sheet(Make("stop-payment-release")), StringComparison.Ordinal);
+        Assert.Contains("the amount of the reduction, $20,000.00, and the notice it is for, that of May", Sheet(second), StringComparison.Ordinal);
+        Assert.Contains("Enter a fact, “Stop payment notice released or reduced”", Sheet(Make("stop-payment-release")), StringComparison.Ordinal);
     }
 
     /// <summary>Civ. Code §§ 8612, 9560: to surety and bond principal, both.</summary>
@@ -311,10 +311,11 @@ public sealed class StatutoryContentsTests
     /// Civ. Code §§ 8606(b), 8612(b): the principal is whoever the bond names; while nobody says, each who may be it is told.
     /// </summary>
     [Theory]
-    [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "[\"p5\", \"p2\"]")]
-    [InlineData("p1", "Principal: Alder Court Partners, LLC", "[\"p5\", \"p1\"]")]
-    [InlineData("p3", "Principal: Çelik & Ōta Builders, Inc.", "[\"p5\", \"p3\"]")]
-    [InlineData(null, "Principal: not known to claimant; this notice is given to each who may be it", "[\"p5\", \"p3\", \"p1\", \"p2\"]")]
+    [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "(Quayside Surety Company; Łukasz Masonry, Inc.)")]
+    [InlineData("p1", "Principal: Alder Court Partners, LLC", "(Quayside Surety Company; Alder Court Partners, LLC)")]
+    [InlineData("p3", "Principal: Çelik & Ōta Builders, Inc.", "(Quayside Surety Company; Çelik & Ōta Builders, Inc.)")]
+    [InlineData(null, "Principal: not known to claimant; this notice is given to each who may be it", "(Quayside Surety Company; Çelik & Ōta Builders, Inc.; Alder Court Partners, LLC; "
+        + "Łukasz Masonry, Inc.)")]
     public void Sections_8606_b_and_8612_b_the_principal_that_the_bond_names(string? principal, string line, string to)
     {
         var made = Make("bond-notice", j => WithPrincipal(j, principal));

@@ -111,6 +111,7 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
             Name = "Quillback Lumber & Truss, Inc.",
             Role = Role,
             Address = "875 Millrace Road\nWest Sacramento, CA 95691",
+            Telephone = "(916) 555-0142",
             HiredBy = ForOwner ? "p1" : "p3",
             Signer = DemoPlaces.Signers[place.Number % DemoPlaces.Signers.Count],
             License = Role is ClaimantRole.Supplier or ClaimantRole.EquipmentLessor

@@ -72,7 +72,7 @@ internal sealed record ClaimFacts
     public bool SignsForSelf => SignerTitle is null && Signer == Claimant;
 
     /// <summary>The names under which the recorder is expected to index the claim.</summary>
-    public IReadOnlyList<IndexName> Names => IndexNames.Of(Claimant, Owners);
+    public IReadOnlyList<IndexName> Names => IndexNames.Of(Claimant, Owners, SignsForSelf);
 
     /// <summary>The parcels named.</summary>
     public ParcelCount Parcels => ParcelCount.Of(Apn);
@@ -116,7 +116,7 @@ internal sealed record ClaimFacts
         var kind = Clean(license?.Class);
         if (role == ClaimantRole.DesignProfessional)
             return kind is null ? $"License no. {number}" : $"License no. {number}, {kind}";
-        return kind is null ? $"Contractor's license no. {number}" : $"Contractor's license no. {number}, class {kind}";
+        return kind is null ? $"Contractor’s license no. {number}" : $"Contractor’s license no. {number}, class {kind}";
     }
 
     private static string? StreetWords(Site site)

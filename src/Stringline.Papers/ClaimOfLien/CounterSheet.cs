@@ -4,6 +4,7 @@ using Stringline.Law.Reasoning;
 using Stringline.Papers.Counter;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -85,9 +86,9 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             ? "Nothing stands against the claim. Make it again, not as a draft: its sheet says what to do."
             : "Put right what stands here, then make it again, not as a draft: its sheet says what to do.", Text) { Before = 2 };
         foreach (var refusal in inTheWay.Take(shown))
-            yield return new Paragraph($"{refusal.Where}: {refusal.There}", Text) { Before = 2, Indent = 12, Mark = "•" };
+            yield return new Paragraph(RefusalInWords.There(job, assessment, refusal), Text) { Before = 2, Indent = 12, Mark = "•" };
         if (inTheWay.Count > shown)
-            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", Text) { Before = 2, Indent = 12 };
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, which stand beside the draft.", Text) { Before = 2, Indent = 12 };
     }
 
     private IEnumerable<Block> LastDayInDoubt()
@@ -126,8 +127,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
                     + "and release it by itself."],
             .. facts.Works.Count > 1 && !facts.IsDesignated
             ? [$"The work is on {facts.Works.Count} structures, each a work of its own: its time runs from its own completion (§ 8448). "
-            + "This claim does not say what is due for each, so it ranks behind other liens (§ 8446(b)). Put down the amounts "
-            + "(work.structures), an equitable split where the price is a lump sum, or make one claim for each structure."]
+            + "This claim does not say what is due for each, so it ranks behind other liens (§ 8446(b)). Put down the amount "
+            + "of each, an equitable split where the price is a lump sum, or make one claim for each structure."]
             : Array.Empty<string>(),
             .. earlier is not null ? [earlier.Warning] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
                 .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second "
@@ -136,7 +137,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             .. service.Done ? ["Before you go: the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has "
                 + "signed it, on both originals."] : Array.Empty<string>(),
         ];
-        return words.Select(w => new Paragraph(w, Text) { Before = 4, Indent = 12, Mark = "•" });
+        return words.Select(w => new Paragraph(RefusalInWords.Said(w), Text) { Before = 4, Indent = 12, Mark = "•" });
     }
 
     private IEnumerable<string> RightInDoubt()
@@ -222,8 +223,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         Section("Bring back"),
         .. Ticks(
             "The conformed copy: the second original with the recorder’s stamp.",
-            "The instrument number and the recording date: enter both in the job file as claim-recorded. The time to sue runs from that "
-                + "date.",
+            $"The instrument number and the recording date. {EntryName.Enter("claim-recorded")}both, and the amount. The time to sue runs from "
+                + "that date.",
             "The receipt. If the paper is refused: the refusal in writing, with the reason, at once."),
     ];
 

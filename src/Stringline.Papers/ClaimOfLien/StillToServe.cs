@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Counter;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -41,7 +42,7 @@ internal sealed class StillToServe(ClaimFacts facts, Service service)
                     + "or first-class mail with a certificate of mailing. No other mail, no courier, not by hand (Civ. Code § 8416(c)).",
                 $"Then fill in the blanks of the {(service.Done ? "last " : "")}proof of service affidavit on both originals; the person "
                     + "who mailed signs it. Keep the postal receipt.",
-                "Then record. Afterwards enter the mailing in the job file as claim-served, with its day, manner and article number.",
+                $"Then record. {EntryName.Enter("claim-served")}its day, how, and the article number.",
             ];
             for (var i = 0; i < steps.Length; i++)
                 yield return new Paragraph(steps[i], CounterType.Text) { Before = 3, Indent = 18, Mark = $"{i + 1}." };

@@ -23,7 +23,7 @@ internal static class RecorderBlocks
         yield return new Paragraph("Be sure of the county.", CounterType.Large) { Before = 4 };
         foreach (var line in asked.Why.Where(w => w.Applied).Select(w => $"{w.Text} ({w.Section})")
             .Concat(asked.Questions.Select(q => q.Text)))
-            yield return new Paragraph(line, CounterType.Text) { Before = 2 };
+            yield return new Paragraph(Writing.RefusalInWords.Said(line), CounterType.Text) { Before = 2 };
     }
 
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>

@@ -47,7 +47,8 @@ internal static class DesignDemandPaper
             ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
             matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant’s full name.", Section),
-            matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant’s address.", Section)]);
+            matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant’s address.", Section),
+            .. NoticeContents.Reached(matter)]);
         leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
@@ -59,9 +60,9 @@ internal static class DesignDemandPaper
             To = to,
             Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
                 + "notice, is safe.",
-            Steps = ["Say in paragraph 2 what the owner failed to do, with --words, if it is more than not paying.",
+            Steps = ["Say in paragraph 2 what the owner failed to do, in words of your own, if it is more than not paying.",
                 "Sign and date in ink; mail one to each owner and keep the receipts.", ProofOfNotice.Step(ProvedNotice.Default)],
-            After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and \"ofDefault\": true."],
+            After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom, and that it says a default has occurred."],
         });
     }
 }

@@ -63,8 +63,8 @@ internal static class ClaimRequestPaper
             ],
             After =
             [
-                "Enter it in the job file as \"claim-request-made\" with its day and amount, and the contractor’s answer as "
-                    + "\"claim-request-answered\".",
+                $"{EntryName.Enter("claim-request-made")}its day and amount; and the contractor’s answer, "
+                    + $"“{EntryName.Find("claim-request-answered")}”.",
                 "Furnish what else the contractor needs to support the claim, and take part in the conference and the mediation.",
             ],
         });

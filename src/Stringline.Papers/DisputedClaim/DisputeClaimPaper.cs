@@ -60,9 +60,9 @@ internal static class DisputeClaimPaper
             ],
             After =
             [
-                "Enter it in the job file as \"dispute-claim-sent\" with its day, amount and manner, and the day of receipt once the "
+                $"{EntryName.Enter("dispute-claim-sent")}its day, amount and how it was sent, and the day of receipt once the "
                     + "return receipt is back.",
-                "When the time to answer is over, or an answer disputes a part, demand the conference: the paper \"conference-demand\".",
+                "When the time to answer is over, or an answer disputes a part, demand the conference: the paper “Demand for Conference on Claim”.",
             ],
         });
     }

@@ -52,7 +52,7 @@ internal static class CreditPaper
             Steps = ["Claimant and owner sign before a notary.",
                 "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "
                 + "faith before it (§ 8460(b)(2))."],
-            After = ["Enter it in the job file as \"credit-recorded\" with its day, \"until\" and instrument number."],
+            After = [$"{EntryName.Enter("credit-recorded")}its day, the day the credit ends, and instrument number."],
             Recording = new Recording(RecordedPaperKind.Other, true, 1,
                 "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one "
                 + "(Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),

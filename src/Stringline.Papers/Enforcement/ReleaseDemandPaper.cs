@@ -58,7 +58,7 @@ internal static class ReleaseDemandPaper
             First = ["This is the owner’s paper. Whoever keeps the job file for the claimant makes it only to see what is coming."],
             Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).", ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
                 "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],
-            After = ["Enter it in the job file as \"release-demanded\" with its day."],
+            After = [$"{EntryName.Enter("release-demanded")}its day."],
         });
     }
 

@@ -73,9 +73,9 @@ internal static class ReleasePaper
             ],
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
             After = [partial
-                ? "Keep the stamped copy. Enter no \"release-recorded\": that entry gives up the whole claim."
-                : "Enter it in the job file as \"release-recorded\" with its day and instrument number, and \"satisfied\": true only if "
-                + "the paper says that the debt is."],
+                ? $"Keep the stamped copy. Do not enter “{EntryName.Find("release-recorded")}”: that gives up the whole claim."
+                : $"{EntryName.Enter("release-recorded")}its day and instrument number, and that the debt is satisfied only if the paper "
+                + "says so."],
             Recording = new Recording(RecordedPaperKind.Release, true, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
                 + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),

@@ -14,10 +14,12 @@ public static partial class IndexNames
     /// <summary>The names of a paper that burdens owners in favor of a claimant, owners first, each name once.</summary>
     /// <param name="claimant">The claimant's name as the paper gives it; null leaves it out.</param>
     /// <param name="owners">The owners.</param>
-    public static IReadOnlyList<IndexName> Of(string? claimant, IEnumerable<Party> owners) =>
+    /// <param name="isPerson">Whether the claimant is a natural person, whose entry has the surname first, as an owner's.</param>
+    public static IReadOnlyList<IndexName> Of(string? claimant, IEnumerable<Party> owners, bool isPerson = false) =>
     [
         .. owners.SelectMany(OfOwner)
-            .Concat(claimant is null ? [] : OfEntity(claimant).Select(name => new IndexName(IndexSide.Claimant, name, name)))
+            .Concat(claimant is null ? [] : OfEntity(claimant)
+                .Select((name, i) => new IndexName(IndexSide.Claimant, isPerson && i == 0 ? SurnameFirst(name) : name, name)))
             .DistinctBy(name => $"{name.Side} {name.Indexed.ToUpperInvariant()}"),
     ];
 
@@ -92,6 +94,26 @@ public static partial class IndexNames
                 suffix }.Where(part => part.Length > 0)),
             string.Join(' ', new[] { given, surname, suffix }.Where(part => part.Length > 0)));
     }
+
+    // The last word, with the particles before it and the suffix behind: a file says of its own claimant only the whole name.
+    private static string SurnameFirst(string name)
+    {
+        List<string> words = [.. name.Split(' ', StringSplitOptions.RemoveEmptyEntries)];
+        var suffix = words.Count > 2 && Suffixes.Contains(words[^1].Trim('.', ',').ToUpperInvariant()) ? words[^1] : null;
+        if (suffix is not null)
+            words.RemoveAt(words.Count - 1);
+        var at = words.Count - 1;
+        while (at > 1 && Particles.Contains(words[at - 1].ToLowerInvariant()))
+            at--;
+        return at < 1 ? name : string.Join(' ', new[] { string.Join(' ', words.Skip(at)).TrimEnd(',') + ",", string.Join(' ', words.Take(at)),
+            suffix }.OfType<string>());
+    }
+
+    private static readonly HashSet<string> Suffixes = ["JR", "SR", "II", "III", "IV"];
+
+    private static readonly HashSet<string> Particles =
+        ["de", "del", "la", "las", "los", "da", "das", "do", "dos", "di", "du", "le", "van", "von", "der", "den", "ten", "ter", "bin",
+            "ibn", "al", "y"];
 
     private static IEnumerable<IndexName> Entity(string? name) =>
         Clean(name) is { } clean ? [new IndexName(IndexSide.Owner, OneLine(clean), OneLine(clean))] : [];

@@ -11,12 +11,63 @@ internal sealed record Placed(Strip Strip, double Top);
 /// </summary>
 internal static class Flow
 {
+    /// <summary>Fewer lines than these are not left alone on a page.</summary>
+    private const int LeastLines = 3;
+
     /// <summary>Lays out the strips.</summary>
     /// <param name="strips">All strips of the paper in order.</param>
     /// <param name="firstTop">Top of the text on the first page, points.</param>
     /// <param name="top">Top of the text on every other page, points.</param>
     /// <param name="bottom">Bottom of the text on every page, points.</param>
     public static IReadOnlyList<IReadOnlyList<Placed>> OntoPages(IReadOnlyList<Strip> strips, double firstTop, double top, double bottom)
+    {
+        var laid = Lay(strips, firstTop, top, bottom);
+        // Each turn moves one break up, so there are no more turns than strips.
+        for (var turns = strips.Count; turns > 0 && Fuller(strips, laid) is { } begin; turns--)
+        {
+            strips = [.. strips.Select((s, i) => i == begin ? s with { OnNewPage = true } : s)];
+            laid = Lay(strips, firstTop, top, bottom);
+        }
+
+        return laid;
+    }
+
+    // The strip with which a nearly empty page would begin so that it has lines enough; null where no page is so empty, or none can be
+    // helped by its page before.
+    private static int? Fuller(IReadOnlyList<Strip> strips, List<List<Placed>> pages)
+    {
+        var end = strips.Count;
+        for (var page = pages.Count - 1; page > 0; page--)
+        {
+            var begin = end - pages[page].Count(p => !p.Strip.IsAgain);
+            if (LinesOf(strips, begin, end) < LeastLines && !strips[begin].OnNewPage)
+            {
+                var first = begin - pages[page - 1].Count(p => !p.Strip.IsAgain);
+                for (var at = begin - 1; at > first; at--)
+                {
+                    if (MayBreak(strips, at) && LinesOf(strips, at, end) >= LeastLines && LinesOf(strips, first, at) >= LeastLines)
+                        return at;
+                }
+            }
+
+            end = begin;
+        }
+
+        return null;
+    }
+
+    private static bool MayBreak(IReadOnlyList<Strip> strips, int at) =>
+        strips[at - 1].ToNext == Glue.None && !strips[at].ToPrevious && !strips[at].OnNewPage;
+
+    private static int LinesOf(IReadOnlyList<Strip> strips, int from, int to)
+    {
+        var lines = 0;
+        for (var i = from; i < to; i++)
+            lines += strips[i].Lines;
+        return lines;
+    }
+
+    private static List<List<Placed>> Lay(IReadOnlyList<Strip> strips, double firstTop, double top, double bottom)
     {
         var pages = new List<List<Placed>> { new() };
         var y = firstTop;
@@ -41,10 +92,22 @@ internal static class Flow
             {
                 if (pages[^1].Count > 0 && y + strip.Before + strip.Height > bottom + 0.01)
                     NewPage();
-                y += pages[^1].Count == 0 ? 0 : strip.Before;
-                pages[^1].Add(new Placed(strip, y));
-                y += strip.Height;
+                var isFirst = pages[^1].Count == 0;
+                if (isFirst)
+                {
+                    foreach (var again in strip.Again)
+                        Put(again with { IsAgain = true }, pages[^1].Count > 0);
+                }
+
+                Put(strip, !isFirst || strip.Again.Count > 0);
             }
+        }
+
+        void Put(Strip strip, bool below)
+        {
+            y += below ? strip.Before : 0;
+            pages[^1].Add(new Placed(strip, y));
+            y += strip.Height;
         }
 
         void NewPage()

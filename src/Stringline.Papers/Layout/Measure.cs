@@ -44,12 +44,13 @@ internal sealed class Measure
 
     /// <summary>
     /// The text in lines no wider than <paramref name="width"/>. It breaks at spaces and at the text's own line ends;
-    /// a word wider than the line is broken where the line is full. No letter is lost or added, save spaces at a break.
+    /// a word wider than the line is broken where the line is full. No letter is lost or added, save spaces at a break; see
+    /// <see cref="Typography"/> for how it is set.
     /// </summary>
     public IReadOnlyList<string> Lines(string text, TypeStyle style, double width)
     {
         var lines = new List<string>();
-        foreach (var paragraph in text.ReplaceLineEndings("\n").Split('\n'))
+        foreach (var paragraph in Typography.Of(text).ReplaceLineEndings("\n").Split('\n'))
             Break(paragraph, style, width, lines);
         return lines;
     }

@@ -70,26 +70,33 @@ internal static class Press
         }
 
         foreach (var (strip, top) in placed)
-            ink.Put(strip, Sheet.Left, top);
+        {
+            // A head that a table's next page says again is said once to one who hears the paper read.
+            if (strip.IsAgain)
+                ink.Aside(() => strip.Draw(ink, Sheet.Left, top));
+            else
+                ink.Put(strip, Sheet.Left, top);
+        }
+
         ink.End();
         var folio = string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}");
         ink.Aside(() =>
         {
-            ink.Text(Fitted(plan.Foot, Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left,
+            ink.Text(Fitted(Typography.Of(plan.Foot), Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left,
                 Sheet.FootBaseline, plan.FootStyle);
             ink.TextEndingAt(folio, Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
         });
     }
 
-    // The foot only says which paper the sheet belongs to; a long name in it is cut before it reaches the page number.
+    // The foot only says which paper the sheet belongs to; a long name in it ends at a word before it reaches the page number.
     private static string Fitted(string foot, double room, Measure measure, TypeStyle style)
     {
         if (measure.Width(foot, style) <= room)
             return foot;
         var end = foot.Length;
-        while (end > 0 && measure.Width(foot[..end].TrimEnd() + "…", style) > room)
+        while (end > 0 && measure.Width(PaperText.CutAtWord(foot, end), style) > room)
             end--;
-        return foot[..end].TrimEnd() + "…";
+        return PaperText.CutAtWord(foot, end);
     }
 
     /// <summary>The same plan gets the same id: a hash of title, foot and day, not a random number.</summary>

@@ -31,6 +31,15 @@ internal sealed record Strip
     /// <summary>Begins a new page.</summary>
     public bool OnNewPage { get; init; }
 
+    /// <summary>How many lines it is to the eye: a signature block and a frame are several.</summary>
+    public int Lines { get; init; } = 1;
+
+    /// <summary>What is set again above it where it comes to stand first on a page, as a table's head; empty where nothing is.</summary>
+    public IReadOnlyList<Strip> Again { get; init; } = [];
+
+    /// <summary>Whether it is set again, having been said before.</summary>
+    public bool IsAgain { get; init; }
+
     /// <summary>What it is to one who hears the paper read; null until its block says.</summary>
     public Part? Part { get; init; }
 

@@ -74,7 +74,7 @@ internal static class CertifiedMailSheet
                     + "notices need registered, certified or express mail (Civ. Code § 8110).",
                 "Write each article number here before the envelopes leave your hand.",
             ],
-            After = ["Enter each number in the job file as \"article\" of its mailing, and keep the receipts with the declaration that "
+            After = ["Enter each number as the article number of its mailing, and keep the receipts with the declaration that "
                 + "proves it (Civ. Code § 8118(b))."],
         });
     }

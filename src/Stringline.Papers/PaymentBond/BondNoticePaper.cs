@@ -61,7 +61,7 @@ internal static class BondNoticePaper
             [
                 "The notice goes to the surety and to the bond principal, both. One of them is not enough.",
                 .. isKnown ? Array.Empty<string>() : ["Who the principal is stands on the bond: an owner, a direct contractor or a "
-                    + "subcontractor may be it (§ 8606(b)). Until the file says (work.paymentBond.principal), give the notice to each of "
+                    + "subcontractor may be it (§ 8606(b)). Until the file says who it is, give the notice to each of "
                     + "them."],
                 "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
                     + "99 Cal.App.4th 1193).",
@@ -73,8 +73,7 @@ internal static class BondNoticePaper
                 : Array.Empty<string>(),
             ],
             Steps = ["Sign and date in ink; mail one to each.", ProofOfNotice.Step(ProvedNotice.Bond)],
-            After = [$"Enter it in the job file as \"bond-notice-given\" with its day and \"to\": "
-                + $"[{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}]."],
+            After = [$"{EntryName.Enter("bond-notice-given")}its day, how, and to whom ({Addressees.Names(to)})."],
         });
     }
 

@@ -91,7 +91,7 @@ internal static class FileChecks
         var at = 0;
         foreach (var text in texts)
         {
-            var sought = PaperPreflight.Squeeze(text);
+            var sought = PaperPreflight.AsSet(text);
             var found = whole.IndexOf(sought, at, StringComparison.Ordinal);
             if (found < 0)
                 return new PreflightCheck(Name, false, $"'{PaperText.Shortened(text, 60)}' does not stand where it was laid out", "");

@@ -123,8 +123,8 @@ public static class PaperPreflight
         var block = read.Pages[0].Words.Where(w => w.Baseline < Sheet.RecorderBand && w.Right <= Sheet.ReturnBlockRight)
             .Select(w => w.Text);
         var there = Squeeze(string.Concat(block));
-        var name = there.Contains(Squeeze(recorded.ReturnName), StringComparison.Ordinal);
-        var address = there.Contains(Squeeze(recorded.ReturnAddress), StringComparison.Ordinal);
+        var name = there.Contains(AsSet(recorded.ReturnName), StringComparison.Ordinal);
+        var address = there.Contains(AsSet(recorded.ReturnAddress), StringComparison.Ordinal);
         var heads = there.Contains("RECORDINGREQUESTEDBY", StringComparison.Ordinal)
             && there.Contains("WHENRECORDEDMAILTO", StringComparison.Ordinal);
         return new PreflightCheck("return block", name && address && heads,
@@ -139,7 +139,7 @@ public static class PaperPreflight
         var first = read.Pages[0].Lines.FirstOrDefault(l => l[0].Baseline > Sheet.RecorderBand);
         var title = first is null ? "" : string.Join(' ', first.Select(w => w.Text));
         var below = first is null ? 0 : first[0].Baseline - Sheet.RecorderBand;
-        var good = title == recorded.Title && below <= 36;
+        var good = title == Typography.Of(recorded.Title) && below <= 36;
         return new PreflightCheck("title", good,
             good ? $"'{title}' stands directly below the recorder’s space"
             : $"'{title}' stands {below:0} points below the recorder’s space; '{recorded.Title}' within 36 would be right",
@@ -199,7 +199,7 @@ public static class PaperPreflight
     /// <summary>How many signature rules of the page have the name typed directly under them, on one line or several.</summary>
     private static int RulesOver(ReadPage page, string name)
     {
-        var sought = Squeeze(name);
+        var sought = AsSet(name);
         return page.Shapes.Count(s => s.IsRule && Squeeze(string.Concat(page.Words
             .Where(w => w.Left >= s.Left - 1 && w.Right <= s.Right + 1 && w.Baseline > s.Top && w.Baseline < s.Top + 70)
             .Select(w => w.Text))).StartsWith(sought, StringComparison.Ordinal));
@@ -208,7 +208,7 @@ public static class PaperPreflight
     private static PreflightCheck Held(ReadBack read, IReadOnlyList<string> texts)
     {
         var whole = read.Columns();
-        var missing = texts.Where(t => !whole.Contains(Squeeze(t), StringComparison.Ordinal)).ToList();
+        var missing = texts.Where(t => !whole.Contains(AsSet(t), StringComparison.Ordinal)).ToList();
         return new PreflightCheck("names and facts", missing.Count == 0,
             missing.Count == 0 ? "every name and fact is read back whole" : $"not read back: {string.Join("; ", missing)}",
             "Gov. Code §§ 27201(a), 27288.1");
@@ -221,6 +221,9 @@ public static class PaperPreflight
         return new PreflightCheck(draft ? "DRAFT on each page" : "no DRAFT", good, $"DRAFT stands on {marked} of {read.Pages.Count} pages",
             "");
     }
+
+    /// <summary>A text as it is expected to be read back: set, and without white space.</summary>
+    internal static string AsSet(string text) => Squeeze(Typography.Of(text));
 
     internal static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 

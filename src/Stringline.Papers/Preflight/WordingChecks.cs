@@ -7,7 +7,7 @@ internal static class WordingChecks
     public static IEnumerable<PreflightCheck> Of(ReadBack read, PaperExpectations expected)
     {
         var wording = expected.Wording ?? throw new ArgumentException("No wording is expected.", nameof(expected));
-        var sought = wording.Body.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        var sought = Layout.Typography.Of(wording.Body).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
         var words = read.Body.ToList();
         var exact = Find(words, sought, StringComparison.Ordinal);
         var found = exact ?? Find(words, sought, StringComparison.OrdinalIgnoreCase);

@@ -48,6 +48,9 @@ internal static class PreliminaryNoticePaper
         var leaf = new Leaf(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
         leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304"
             : "California Civil Code sections 8102 and 8200 to 8204");
+        // No section says where the statement stands (Civ. Code § 8202(a)(3)): what an owner must read comes before the particulars.
+        if (!isPublic)
+            Statement(leaf);
         Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation
             ? "Attention: disbursing officer" : null);
         NoticeContents.Put(leaf, matter, "General description of work");
@@ -57,8 +60,6 @@ internal static class PreliminaryNoticePaper
         leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price
             ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
         leaf.Field("Demand to date", ToDate(matter.Assessment.Owed));
-        if (!isPublic)
-            Statement(leaf);
         Signing.Claimant(leaf, matter, section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Preliminary, to)], new Guide
         {
@@ -77,12 +78,13 @@ internal static class PreliminaryNoticePaper
             ],
             After =
             [
-                $"Enter it in the job file as \"notice-given\" with its day, \"to\": [{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}], "
-                    + "manner, article numbers, the estimate it states and how that was reached. Keep the paper that shows how.",
+                $"{EntryName.Enter("notice-given")}its day, to whom ({Addressees.Names(to)}), how, "
+                    + "article number, the estimate it states and how that was reached; one for each envelope. Keep the paper that shows how.",
                 .. isPublic ? Array.Empty<string>()
                 : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is "
                 + "recorded on the property (Civ. Code § 8214); ask the office for its price. It gives notice to nobody, moves no day, and "
-                + "may be destroyed after two years: keep searching the index. Enter it as \"notice-filed\"."],
+                + "may be destroyed after two years: keep searching the index. "
+                + $"{EntryName.Enter("notice-filed")}its day and instrument number."],
             ],
         });
     }

@@ -85,7 +85,7 @@ internal static class PaymentDemandPaper
                     + "after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
             ],
             Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
-            After = ["Enter it in the job file as \"payment-demanded\" with its day, amount, \"to\" and manner."],
+            After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom and how."],
         });
     }
 

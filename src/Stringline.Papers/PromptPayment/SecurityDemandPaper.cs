@@ -70,7 +70,7 @@ internal static class SecurityDemandPaper
             ],
             Steps = ["Sign and date in ink; mail one to each owner.",
                 ProofOfNotice.WithIt],
-            After = ["Enter it in the job file as \"security-demanded\" with its day and manner. The assessment then says from which day "
+            After = [$"{EntryName.Enter("security-demanded")}its day and how it was given. The assessment then says from which day "
                 + "work may be suspended."],
         });
     }

@@ -84,8 +84,7 @@ internal static class StopWorkPaper
             ],
             After =
             [
-                "Enter it in the job file as \"stop-work-notice-given\" with its day, the day of the posting (posted), and to whom it and "
-                    + "its copies went.",
+                $"{EntryName.Enter("stop-work-notice-given")}its day, the day of the posting, and to whom it and its copies went.",
                 "When the matter is settled or the notice is cancelled, post that at the same places and tell the subcontractors (§ 8840).",
             ],
         });

@@ -72,8 +72,7 @@ internal static class ActionNoticePaper
                 + "Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); one is not to be risked."],
             Steps = ["Sign and date in ink; mail one to each.",
                 ProofOfNotice.WithIt],
-            After = [$"Enter it in the job file as \"action-told\" with its day, \"to\": "
-                + $"[{string.Join(", ", to.Select(p => $"\"{p.Id}\""))}] and manner."],
+            After = [$"{EntryName.Enter("action-told")}its day, to whom ({Addressees.Names(to)}) and how."],
         });
     }
 

@@ -100,7 +100,7 @@ internal static class CounteraffidavitPaper
                     + "in and signs the proof of service.",
                 "Then serve the counteraffidavit on the public entity together with that proof of service.",
             ],
-            After = ["Enter it in the job file as \"counteraffidavit-served\" with its day, \"to\", manner and \"proof\": true. Either "
+            After = [$"{EntryName.Enter("counteraffidavit-served")}its day, on whom, how, and that the proof went with it. Either "
                 + "side may then sue for a declaration of rights (§ 9408)."],
         });
     }

@@ -73,6 +73,7 @@ internal static class ReleaseAffidavitPaper
             matter.Need(
                 matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the direct contractor's full name.",
                 "Civ. Code § 8102(a)(5)"),
+            .. NoticeContents.Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Work under the direct contract", matter.Need(
             matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what work the direct contract is for.",

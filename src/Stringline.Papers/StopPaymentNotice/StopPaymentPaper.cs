@@ -104,7 +104,7 @@ internal static class StopPaymentPaper
                 .. InDoubt(matter, "stop-payment-notice.lender"),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) && !matter.Options.Bonded
                     ? ["A lender may choose not to withhold on a notice without a bond (§ 8536). With a bond of 125 percent of the claim "
-                    + "from an admitted surety it must: make the paper with --bonded."] : Array.Empty<string>(),
+                    + "from an admitted surety it must: make the paper again and say that a bond comes with it."] : Array.Empty<string>(),
             ],
             Steps =
             [
@@ -117,7 +117,7 @@ internal static class StopPaymentPaper
                 + "8506(b))."] : Array.Empty<string>(),
                 ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],
-            After = ["Enter it in the job file as \"stop-payment-given\" with day, to, amount and bonded.",
+            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether a bond came with it.",
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550(a), "
                     + "(b)). Within five days after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
         });
@@ -202,8 +202,8 @@ internal static class StopPaymentPaper
             Steps = ["Sign and verify in ink, with date and place.",
                 "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
                 ProofOfNotice.Step(ProvedNotice.StopPayment)],
-            After = ["Enter it with its day, to whom, amount, and whether the $10 were paid. For work provided later give a further "
-                + "notice.",
+            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the $10 were paid. For work "
+                    + "provided later give a further notice.",
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 9502). "
                     + "Within five days after it is begun give the public entity notice of it (§ 9504)."],
         });

@@ -57,7 +57,7 @@ internal static class StopPaymentReleasePaper
             ? "Reduction of Stop Payment Notice" : "Release of Stop Payment Notice");
         leaf.Head("California Civil Code section 8128");
         Addressees.Put(leaf, matter, to);
-        leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
+        leaf.Field("Claimant", [$"{matter.Facts.Claimant}\n{matter.Facts.Address}", .. NoticeContents.Reached(matter)]);
         var when = day is { } d ? $"on {Day(d)}" : "on the day written here: ______________";
         var since = stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "";
         leaf.Field("Stop payment notice", $"given {when}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{since}");
@@ -87,10 +87,9 @@ internal static class StopPaymentReleasePaper
             Steps = ["Sign and date in ink.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
             After =
             [
-                "Enter it in the job file as \"stop-payment-released\" with its day"
-                    + (matter.Options.Amount is { } entered
-                        ? string.Create(CultureInfo.InvariantCulture, $" and \"amount\": {entered:0.00}") : "")
-                    + (given?.Id is { } of ? $", \"of\": \"{of}\"" : "") + ".",
+                $"{EntryName.Enter("stop-payment-released")}its day"
+                    + (matter.Options.Amount is { } entered ? $", the amount of the reduction, {Dollars(entered)}," : "")
+                    + $" and the notice it is for{(day is { } notice ? $", that of {Day(notice)}" : "")}.",
                 "Other rights stay, and a new notice may follow while its time runs (§ 8128).",
             ],
         });

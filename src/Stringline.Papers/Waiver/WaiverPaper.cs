@@ -143,15 +143,15 @@ internal static class WaiverPaper
                 ? ["The two lines of exception (3) are empty because the file shows no earlier conditional waiver that is unpaid."]
                 : Array.Empty<string>(),
                 .. !waiver.IsProgress && waiver.Disputed is null
-                    ? ["The line for disputed extras is empty: nothing is kept. If an extra is in dispute, make the paper again with "
-                    + "--disputed and its amount."] : Array.Empty<string>(),
+                    ? ["The line for disputed extras is empty: nothing is kept. If an extra is in dispute, make the paper again and "
+                    + "say its amount."] : Array.Empty<string>(),
                 "Sign in ink, write the date of signature, and keep a copy.",
             ],
-            After = [$"Enter it in the job file as \"waived\" with form {waiver.Number}, its "
+            After = [$"{EntryName.Enter("waived")}the form of section {waiver.Number}, its "
                 + $"day{(waiver.IsProgress ? ", through date" : "")} and "
                 + $"amount{(waiver.Earlier.Count > 0 ? ", with the earlier waivers that it lists as not paid" : "")}"
                 + $"{(waiver is { IsProgress: false, Disputed: not null } ? ", with the disputed extras that it keeps" : "")}"
-                + $"{(waiver.IsConditional ? "; once the bank has paid the check, add paymentCleared" : "")}."],
+                + $"{(waiver.IsConditional ? "; once the bank has paid the check, correct it with the day on which the check cleared" : "")}."],
         });
     }
 

@@ -43,6 +43,12 @@ internal static class Addressees
         return parties;
     }
 
+    private const int Named = 5;
+
+    /// <summary>Their names for a sheet; of many their number.</summary>
+    public static string Names(IReadOnlyList<Party> to) => to.Count > Named ? $"the {to.Count} named above"
+        : string.Join("; ", to.Select(p => OneLine(Clean(p.Name) ?? "")));
+
     /// <summary>The persons a notice is directed to, as its first lines.</summary>
     public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, string? attention = null)
     {

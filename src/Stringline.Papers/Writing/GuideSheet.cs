@@ -71,7 +71,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     }
 
     private static IEnumerable<Block> Said(IReadOnlyList<string> words) =>
-        words.Select(w => new Paragraph(w, CounterType.Text) { Before = 4, Indent = 12, Mark = "•" });
+        words.Select(w => new Paragraph(RefusalInWords.Said(w), CounterType.Text) { Before = 4, Indent = 12, Mark = "•" });
 
     private IEnumerable<Block> OnlyADraft()
     {
@@ -87,13 +87,13 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
         foreach (var refusal in inTheWay.Take(shown))
         {
-            yield return new Paragraph($"{refusal.Where}: {refusal.There} {refusal.Right}", CounterType.Text) { Before = 2, Indent = 12,
+            yield return new Paragraph(RefusalInWords.Whole(matter.Job, matter.Assessment, refusal), CounterType.Text) { Before = 2, Indent = 12,
                 Mark = "•" };
         }
 
         if (inTheWay.Count > shown)
         {
-            yield return new Paragraph($"and {inTheWay.Count - shown} more, which the command lists.", CounterType.Text) { Before = 2,
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, which stand beside the draft.", CounterType.Text) { Before = 2,
                 Indent = 12 };
         }
     }
@@ -240,7 +240,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         yield return new Heading($"The check: {Dollars(fee.Total)}, estimated", CounterType.Head) { Before = 11, Align = Align.Left };
         if (recording.Notary)
-            yield return new Paragraph("The notary’s certificate is counted as one page.", CounterType.Text) { Before = 2 };
+            yield return new Paragraph("The notary’s certificate is counted as one page.", CounterType.Text) { Before = 2,
+                WithNext = true };
         foreach (var block in RecorderBlocks.Check(fee))
             yield return block;
         yield return new Heading("Names to be indexed", CounterType.Head) { Before = 11, Align = Align.Left };

@@ -67,9 +67,20 @@ internal static class NoticeContents
             $"{Section}(5)");
         leaf.Field(label, [
             name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
+            .. Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Relationship", Relationship(matter));
     }
+
+    /// <summary>Telephone and e-mail of the claimant, the first thing that whoever gets a notice looks for; none where the file has none.</summary>
+    public static IReadOnlyList<string> Reached(Matter matter) =>
+        (Clean(matter.Job.Claimant.Telephone), Clean(matter.Job.Claimant.Email)) switch
+        {
+            (null, null) => [],
+            ({ } telephone, null) => [$"Telephone {OneLine(telephone)}"],
+            (null, { } email) => [$"E-mail {OneLine(email)}"],
+            ({ } telephone, { } email) => [$"Telephone {OneLine(telephone)}, e-mail {OneLine(email)}"],
+        };
 
     /// <summary>Name, capacity and address of a person.</summary>
     public static string Person(Matter matter, Party party) =>

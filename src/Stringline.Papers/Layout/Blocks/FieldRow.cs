@@ -31,7 +31,10 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     /// <summary>Type of the label.</summary>
     public TypeStyle LabelStyle { get; init; } = TypeStyle.BodyBold;
 
-    private sealed record Line(string? Text, bool Begins);
+    /// <summary>So many lines that were written as lines, such as name and address, are never cut.</summary>
+    private const int WholeLines = 8;
+
+    private sealed record Line(string? Text, bool Begins, bool Clings);
 
     /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)
@@ -39,48 +42,52 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
         var gap = LabelWidth > 0 ? 12.0 : 0;
         var numberWidth = Number is null ? 0 : 18;
         var labels = measure.Lines(Label, LabelStyle, LabelWidth - numberWidth);
-        var values = new List<Line>();
-        foreach (var value in Values)
+        List<Line> values = [.. Values.SelectMany(value => Lines(measure, value, width - LabelWidth - gap))];
+        var used = 0.0;
+        for (var i = 0; i < values.Count; i++)
         {
-            if (value is null)
-            {
-                values.Add(new Line(null, true));
-                continue;
-            }
-
-            var lines = measure.Lines(value, Style, width - LabelWidth - gap);
-            for (var i = 0; i < lines.Count; i++)
-                values.Add(new Line(lines[i], i == 0));
-        }
-
-        var count = Math.Max(labels.Count, values.Count);
-        for (var i = 0; i < count; i++)
-        {
-            var label = i < labels.Count ? labels[i] : null;
-            var number = i == 0 ? Number : null;
-            var written = i < values.Count ? values[i].Text : null;
-            var blank = i < values.Count && written is null;
-            var apart = i > 0 && i < values.Count && (values[i].Begins || blank) ? Between : 0;
-            var style = i == 0 ? FirstStyle ?? Style : Style;
+            var (written, begins, clings) = values[i];
+            var (first, blank) = (i == 0, written is null);
+            var style = first ? FirstStyle ?? Style : Style;
+            var lift = blank ? BlankHeight - Style.Pitch - 2 : 0;
             var height = blank ? BlankHeight : Style.Pitch;
+            var before = first ? Before : begins ? Between : 0;
+            used += (first ? 0 : before) + height;
+            // The label is set line under line at its own pitch, whatever stands beside it: it all hangs on the first line.
+            var labelled = (values[0].Text is null ? BlankHeight - Style.Pitch - 2 : 0) + (labels.Count * LabelStyle.Pitch);
+            var last = i == values.Count - 1;
             yield return new Strip
             {
-                Height = height,
-                Before = i == 0 ? Before : apart,
-                ToNext = Clings.Line(i, count) || i < labels.Count - 1 ? Glue.Fast : Glue.None,
+                Height = last ? height + Math.Max(0, labelled - used) : height,
+                Before = before,
+                ToNext = !last && (clings || used < labelled) ? Glue.Fast : Glue.None,
                 Draw = (ink, x, y) =>
                 {
-                    var baseline = y + Clings.Baseline(Style) + (blank ? BlankHeight - Style.Pitch - 2 : 0);
-                    if (number is not null)
-                        ink.Text(number, x, baseline, LabelStyle);
-                    if (label is not null)
-                        ink.Text(label, x + numberWidth, baseline, LabelStyle);
+                    var baseline = y + Clings.Baseline(Style) + lift;
+                    if (first && Number is not null)
+                        ink.Text(Number, x, baseline, LabelStyle);
+                    for (var line = 0; first && line < labels.Count; line++)
+                        ink.Text(labels[line], x + numberWidth, baseline + (line * LabelStyle.Pitch), LabelStyle);
                     if (written is not null)
                         ink.Text(written, x + LabelWidth + gap, baseline, style);
-                    if (blank)
+                    else
                         ink.Rule(x + LabelWidth + gap, x + width, baseline + 2);
                 },
             };
         }
+    }
+
+    private IEnumerable<Line> Lines(Measure measure, string? value, double width)
+    {
+        if (value is null)
+        {
+            yield return new Line(null, true, false);
+            yield break;
+        }
+
+        var lines = measure.Lines(value, Style, width);
+        var isWhole = lines.Count <= WholeLines && value.Contains('\n', StringComparison.Ordinal);
+        for (var i = 0; i < lines.Count; i++)
+            yield return new Line(lines[i], i == 0, i < lines.Count - 1 && (isWhole || Layout.Clings.Line(i, lines.Count)));
     }
 }

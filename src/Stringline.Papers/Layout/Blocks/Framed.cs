@@ -30,6 +30,7 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
         yield return new Strip
         {
             Before = Before,
+            Lines = strips.Sum(s => s.Lines),
             Part = Part.None,
             Height = inside + (2 * Pad) - 2,
             Draw = (ink, x, y) =>

@@ -34,6 +34,7 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
         {
             Height = Math.Max(leftHeight, Room + ToSecond + 2 + small.Pitch),
             Before = Before,
+            Lines = 3,
             ToPrevious = true,
             Draw = (ink, x, y) =>
             {

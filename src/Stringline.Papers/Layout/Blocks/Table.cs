@@ -28,12 +28,20 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
     /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
-        foreach (var strip in Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle))
-            yield return strip with { ToNext = Glue.Fast, Before = strip.Before == 0 ? 0 : Before };
+        List<Strip> head = [.. Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle)
+            .Select(s => s with { ToNext = Glue.Fast, Before = s.Before == 0 ? 0 : Before })];
+        foreach (var strip in head)
+            yield return strip;
         for (var i = 0; i < Rows.Count; i++)
         {
-            foreach (var strip in Row(measure, width, Rows[i], LastIsSum && i == Rows.Count - 1 ? HeadStyle : Style))
-                yield return strip;
+            // The first row clings to the head, and a sum to the row above it; any other may begin a page, under the head again.
+            var isSum = LastIsSum && i == Rows.Count - 1;
+            var isFirst = true;
+            foreach (var strip in Row(measure, width, Rows[i], isSum ? HeadStyle : Style))
+            {
+                yield return strip with { Again = isFirst && i > 0 ? head : [], ToPrevious = isFirst && isSum };
+                isFirst = false;
+            }
         }
     }
 

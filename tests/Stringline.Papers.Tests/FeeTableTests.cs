@@ -20,8 +20,8 @@ public sealed class FeeTableTests
             new() { Paper = Release, Pages = 2 }, 95m },
         { "notice of completion, likewise: 14 + 3 + 3 + 75; § 27388(a)(1)", "Merced", new() { Paper = NoticeOfCompletion, Pages = 2 },
             95m },
-        { "notice of completion, first page not read, so 15: 15 + 10 + 75; § 27388(a)(1)", "Riverside",
-            new() { Paper = NoticeOfCompletion, Pages = 1 }, 100m },
+        { "notice of completion, first page not read, so 16: 16 + 10 + 75; § 27388(a)(1)", "Riverside",
+            new() { Paper = NoticeOfCompletion, Pages = 1 }, 101m },
         { "claim that is not on the office's list: 14 + 0 + 75; § 27388(a)(1)", "Shasta", new() { Pages = 1 }, 89m },
         { "fraud fee not read, so 10: 13 + 10 + 75; § 27388(a)(1)", "Solano", new() { Pages = 1 }, 98m },
         { "ten names cost nothing: 14 + 10 + 75; § 27361.8", "Marin", new() { Pages = 1, Names = 10 }, 99m },
@@ -30,7 +30,7 @@ public sealed class FeeTableTests
         { "eleven names at the county's own $4: 15 + 3 + 75 + 4; § 27361.8", "Los Angeles", new() { Pages = 1, Names = 11 }, 97m },
         { "eleven names at the county's own $4, covenant fee: 15 + 10 + 75 + 2 + 4; §§ 27361.8, 27388.2", "Yolo",
             new() { Pages = 1, Names = 11 }, 106m },
-        { "eleven names at $7, the rest not read: 15 + 10 + 75 + 7; § 27361.8", "San Diego", new() { Pages = 1, Names = 11 }, 107m },
+        { "eleven names at $7, the rest not read: 16 + 10 + 75 + 7; § 27361.8", "San Diego", new() { Pages = 1, Names = 11 }, 108m },
         { "two titles: 2×13 + 3 + 2×10 + 2×75; §§ 27361.1, 27388.1(a)(1)", "Kern", new() { Pages = 2, Titles = 2 }, 199m },
         { "four parcels, counted up to three: 13 + 10 + 225; § 27388.1(a)(1)", "Kern", new() { Pages = 1, Parcels = 4 }, 248m },
         { "two titles on two parcels, at most three: 2×13 + 2×10 + 225; §§ 27361.1, 27388.1(a)(1)", "Kern",
@@ -42,7 +42,7 @@ public sealed class FeeTableTests
             new() { Paper = Other, Pages = 1, Exemption = HomesFeeExemption.OwnerOccupier }, 25m },
         { "the $225 are reached already: 13 + 10; § 27388.1(a)(1)", "Kern", new() { Pages = 1, Exemption = HomesFeeExemption.CapReached },
             23m },
-        { "nothing read of the county: 15 + 3 + 10 + 75, the most the sections allow", "Alpine", new() { Pages = 2 }, 103m },
+        { "no price read of the county: 16 + 3 + 10 + 75, the highest that any county prints", "Alpine", new() { Pages = 2 }, 104m },
         { "conformed copy at $1 a page: 15 + 4×3 + 3 + 75 + 5; the county's price", "Santa Cruz", new() { Pages = 5, ConformedCopy = true },
             110m },
         { "notice to three persons, conformed copy: 15 + 2×3 + 10 + 75 + 2 + 3×20 + 3; §§ 27297.5, 27387", "Yolo",
@@ -100,4 +100,79 @@ public sealed class FeeTableTests
         Assert.Contains(RecordingFee.Of(RecorderTable.For("Kern", Jobs.Day("2026-11-30")),
             new FeeRequest { Pages = 1, Exemption = HomesFeeExemption.NotRealProperty }).WhatCouldChangeIt,
             d => d.Contains("stands on the first page or a cover page", StringComparison.Ordinal));
+
+    // AB 2224 of 2026 was not read as passed: $15 and $4 in the place of $10 and $3. Nobody knows which holds from 2027, so that the dearer
+    // is reckoned, with the cheaper told.
+    [Theory]
+    [InlineData("2026-12-31", 106)] // 15 + 2×3 + 10 + 75
+    [InlineData("2027-01-01", 113)] // 20 + 2×4 + 10 + 75
+    public void From_2027_the_dearer_reading_is_reckoned(string on, int total)
+    {
+        var fee = RecordingFee.Of(RecorderTable.For("Santa Clara", Jobs.Day(on)), new FeeRequest { Pages = 3 });
+        Assert.Equal(total, fee.Total);
+        Assert.Equal(total == 113, fee.Part("base")!.Why.Contains("$15.00 if a bill of 2026 (AB 2224) is not law", StringComparison.Ordinal));
+        Assert.Equal(total == 113, fee.Part("extra-pages")!.Why.Contains("$3.00 if a bill", StringComparison.Ordinal));
+    }
+
+    // A page printed under the law of 2027 has its prices, whichever they are.
+    [Fact]
+    public void A_price_printed_under_the_law_of_2027_is_taken_as_it_is()
+    {
+        var office = RecorderTable.Of(RecorderRows.Read("county,field,value,source,date_on_page,date_read,from,to,remark\n"
+            + "Kern,base,14,a.example,2027-01-04,2027-01-05,,,\nKern,extra_page,3,a.example,2026-12-20,2027-01-05,2027-01-01,,"), "Kern",
+            Jobs.Day("2027-02-01"));
+        var fee = RecordingFee.Of(office, new FeeRequest { Pages = 2 });
+        Assert.Equal((14m, 3m, false, false),
+            (fee.Part("base")!.Amount, fee.Part("extra-pages")!.Amount, fee.Part("base")!.Ask, fee.Part("extra-pages")!.Ask));
+    }
+
+    // A last day in the new year: what is to be at hand is the sum of that day too. Yolo's dated prices: 15 + 3 + 10 + 75 + 2 = 105; on
+    // 2027-01-08 20 + 4 + 10 + 75 + 2 = 111.
+    [Fact]
+    public void What_is_to_be_at_hand_reaches_to_the_last_day()
+    {
+        var yolo = RecorderTable.For("Yolo", Jobs.Day("2026-12-20"));
+        Assert.Equal((105m, 105m), Sums(RecordingFee.Of(yolo, new FeeRequest { Pages = 2, Until = Jobs.Day("2026-12-31") })));
+        var later = RecordingFee.Of(yolo, new FeeRequest { Pages = 2, Until = Jobs.Day("2027-01-08") });
+        Assert.Equal((105m, 111m), Sums(later));
+        Assert.Equal(Jobs.Day("2027-01-08"), later.DearerOn);
+    }
+
+    // Los Angeles, nothing dated: 15 + 3 + 3 + 75 + 9; at most 16 + 3 + 10 + 75 + 20 and 2 for the covenant fee, which was not read.
+    // Santa Clara's undated prices are the highest but for the first page: 15 + 3 + 10 + 75; at most 16 + 3 + 10 + 75 + 2.
+    [Theory]
+    [InlineData("Los Angeles", 1, 105, 126)]
+    [InlineData("Santa Clara", 0, 103, 106)]
+    public void Where_it_says_ask_the_highest_of_any_county_is_put_at_hand(string county, int debtors, int total, int most) =>
+        Assert.Equal((total, most), Sums(RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")),
+            new FeeRequest { Pages = 2, NamesAtEachAddress = debtors == 0 ? [] : [debtors] })));
+
+    /// <summary>Every county, several shapes of paper: what is at hand is never less than what is reckoned, nor than the dated prices.</summary>
+    [Fact]
+    public void What_is_at_hand_is_never_short()
+    {
+        foreach (var day in (string[])["2026-11-30", "2027-03-01", "2031-01-01"])
+        {
+            foreach (var office in RecorderTable.All(Jobs.Day(day)))
+            {
+                foreach (var request in (FeeRequest[])[new() { Pages = 1 }, new() { Pages = 7, Parcels = 3, Names = 61, References = 3,
+                    NamesAtEachAddress = [1, 5], ConformedCopy = true }])
+                {
+                    var fee = RecordingFee.Of(office, request);
+                    Assert.True(fee.AtMost >= fee.Total, $"{office.County} on {day}: {fee.AtMost} under {fee.Total}");
+                    Assert.All(fee.Parts, p => Assert.True(p.Most == p.Amount || (p.Ask && p.Most > p.Amount), $"{office.County}: {p}"));
+                }
+            }
+        }
+    }
+
+    /// <summary>Gov. Code § 27361.4(a), older text: a dollar for archives or a trusted system, until 2026-01-01. Said once.</summary>
+    [Theory]
+    [InlineData("Marin", 1)]
+    [InlineData("Glenn", 0)]
+    public void The_dollar_for_archives_is_told_once_where_a_price_was_read(string county, int times) =>
+        Assert.Equal(times, RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), new FeeRequest { Pages = 1 })
+            .WhatCouldChangeIt.Count(d => d.Contains("§ 27361.4(a)", StringComparison.Ordinal)));
+
+    private static (decimal, decimal) Sums(FeeEstimate fee) => (fee.Total, fee.AtMost);
 }

@@ -5,53 +5,61 @@ namespace Stringline.Papers.Tests;
 
 public sealed class RecorderTableTests
 {
-    private const string Head =
-        "county,valid_from,seat,base,extra_page,fraud,fraud_on_others,parcels_counted,covenant,names_per_ten,further_reference,"
-        + "notice_first,notice_next,notice_group,conformed_copy,conformed_per_page,hours,source,date_on_page,date_read,note";
-    private const string Good =
-        "Kern,,Bakersfield,13,3,10,,yes,,,,,,,3,,,assessor.co.kern.ca.us,2018 or later,2026-11-25,\"a note, with a comma\"";
+    private const string Head = "county,field,value,source,date_on_page,date_read,from,to,remark";
+    private const string Good = "Kern,base,13,assessor.co.kern.ca.us/record.php,2018 (or later),2026-11-29,2018-01-01,,\"a remark, with a comma\"";
+
+    private static RecorderOffice Office(string county, params string[] rows) =>
+        RecorderTable.Of(RecorderRows.Read($"{Head}\n{string.Join('\n', rows)}"), county, Jobs.Day("2026-11-30"));
+
+    private static RecorderOffice Shipped(string county) => RecorderTable.For(county, Jobs.Day("2026-11-30"));
 
     [Fact]
     public void A_row_is_read_cell_by_cell()
     {
-        var row = Assert.Single(RecorderTable.Parse($"{Head}\n{Good}\n"));
-        Assert.Equal(("Kern", 13m, 3m, 10m, true), (row.County, row.Base, row.ExtraPage, row.Fraud, row.ParcelsCounted));
-        Assert.Equal(("a note, with a comma", 1), (row.Note, row.NoticeGroup));
-        Assert.Null(row.Covenant);
+        var fact = Assert.Single(RecorderRows.Read($"{Head}\n{Good}\n"));
+        Assert.Equal(new RecorderFact("Kern", RecorderField.Base, "13", "assessor.co.kern.ca.us/record.php", "2018 (or later)",
+            Jobs.Day("2026-11-29"), Jobs.Day("2018-01-01"), null, "a remark, with a comma"), fact);
+        Assert.Equal((13m, Jobs.Day("2018-01-01"), "assessor.co.kern.ca.us"), (fact.Dollars!.Value, fact.PageDay!.Value, fact.Site));
     }
 
-    /// <summary>Each field broken once; the message names line, column, what is there and what would be right.</summary>
+    /// <summary>Each cell broken once; the message names line, field, what is there and what would be right.</summary>
     [Theory]
-    [InlineData("Kern,,B", "Clark,,B", "Line 2, county: 'Clark' is there; one of the 58 counties would be right.")]
-    [InlineData(",13,", ",13.005,", "Line 2, base: '13.005' is there; dollars")]
-    [InlineData(",13,", ",-13,", "Line 2, base: '-13' is there; dollars")]
-    [InlineData(",13,", ",$13,", "Line 2, base: '$13' is there; dollars")]
-    [InlineData("yes", "often", "Line 2, parcels_counted: 'often' is there; yes, no or nothing would be right.")]
-    [InlineData("2026-11-25", "25 Nov", "Line 2, date_read: '25 Nov' is there; a day such as 2026-11-25 would be right.")]
-    [InlineData("assessor.co.kern.ca.us", "", "Line 2, source: '' is there; words would be right.")]
-    [InlineData("2018 or later", "", "Line 2, date_on_page: '' is there; words would be right.")]
-    [InlineData(",,3,,,a", ",0,3,,,a", "Line 2, notice_group: '0' is there; a whole number above 0 would be right.")]
-    [InlineData("assessor.co.kern.ca.us", "from memory",
-        "Line 2, date_on_page: '2018 or later' is there; nothing, as the source is from memory, would be right.")]
+    [InlineData("Kern,", "Clark,", "Line 2, county: 'Clark' is there; one of the 58 counties, or California, would be right.")]
+    [InlineData(",base,", ",first page,", "Line 2, field: 'first page' is there; one of city, counter, branch,")]
+    [InlineData(",13,", ",13.005,", "Line 2, Kern, base, value: '13.005' is there; dollars")]
+    [InlineData(",13,", ",-13,", "Line 2, Kern, base, value: '-13' is there; dollars")]
+    [InlineData(",13,", ",$13,", "Line 2, Kern, base, value: '$13' is there; dollars")]
+    [InlineData(",13,", ",,", "Line 2, Kern, base, value: '' is there; words would be right.")]
+    [InlineData("base,13", "parcels_counted,often", "Line 2, Kern, parcels_counted, value: 'often' is there; yes or no would be right.")]
+    [InlineData("base,13", "notice_group,0", "Line 2, Kern, notice_group, value: '0' is there; a whole number above 0 would be right.")]
+    [InlineData("2026-11-29", "29 Nov", "Line 2, Kern, base, date_read: '29 Nov' is there; a day such as 2026-11-25 would be right.")]
+    [InlineData("assessor.co.kern.ca.us/record.php", "", "Line 2, Kern, base, source: '' is there; words would be right.")]
+    [InlineData("2018 (or later)", "", "Line 2, Kern, base, date_on_page: '' is there; words would be right.")]
+    [InlineData("2018 (or later)", "lately", "Line 2, Kern, base, date_on_page: 'lately' is there; a day, month or year such as")]
+    [InlineData("2018 (or later)", "2018-13", "Line 2, Kern, base, date_on_page: '2018-13' is there; a day, month or year such as")]
+    [InlineData("assessor.co.kern.ca.us/record.php", "from memory",
+        "Line 2, Kern, base, date_on_page: '2018 (or later)' is there; nothing, as the source is from memory, would be right.")]
+    [InlineData("2018-01-01,,", "2027,,", "Line 2, Kern, base, from: '2027' is there; a day such as 2026-11-25 would be right.")]
+    [InlineData("2018-01-01,,", "2018-01-01,2017-12-31,",
+        "Line 2, Kern, base, to: '2017-12-31' is there; the same day as \"from\" or a later one would be right.")]
     [InlineData("comma\"", "comma", "Line 2: a quoted cell must end")]
-    [InlineData("Kern,,", "Kern,,,", "Line 2: 22 cells are there; 21 would be right.")]
-    [InlineData("Kern,,", "Kern,2027,", "Line 2, valid_from: '2027' is there; a day such as 2026-11-25 would be right.")]
+    [InlineData("2018-01-01,,", "2018-01-01,,,", "Line 2: 10 cells are there; 9 would be right.")]
     public void A_broken_row_is_refused(string there, string instead, string message)
     {
         var broken = Good.Replace(there, instead, StringComparison.Ordinal);
         Assert.NotEqual(Good, broken);
-        Assert.Contains(message, Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head}\n{broken}")).Message,
+        Assert.Contains(message, Assert.Throws<FormatException>(() => RecorderRows.Read($"{Head}\n{broken}")).Message,
             StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_county_has_one_row() =>
-        Assert.Contains("Kern has a row already",
-            Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head}\n{Good}\n{Good}")).Message, StringComparison.Ordinal);
+    public void The_same_fact_of_the_same_page_stands_there_once() =>
+        Assert.Contains("Line 3, Kern, base: the same value of the same page stands there already",
+            Assert.Throws<FormatException>(() => RecorderRows.Read($"{Head}\n{Good}\n{Good}")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Other_columns_are_refused() =>
-        Assert.StartsWith("Line 1:", Assert.Throws<FormatException>(() => RecorderTable.Parse($"{Head},extra\n{Good}")).Message,
+        Assert.StartsWith("Line 1:", Assert.Throws<FormatException>(() => RecorderRows.Read($"{Head},extra\n{Good}")).Message,
             StringComparison.Ordinal);
 
     /// <summary>California has 58 counties (Gov. Code §§ 23101-23158, from memory).</summary>
@@ -60,7 +68,9 @@ public sealed class RecorderTableTests
     {
         Assert.Equal(58, Counties.All.Count);
         Assert.Equal(Counties.All.Order(StringComparer.Ordinal), Counties.All);
-        Assert.All(Counties.All, c => Assert.Equal(c, RecorderTable.For(c, Jobs.Day("2026-11-30")).County));
+        Assert.Equal(Counties.All, RecorderTable.All(Jobs.Day("2026-11-30")).Select(o => o.County));
+        Assert.All(RecorderTable.All(Jobs.Day("2026-11-30")), o => Assert.NotNull(o.Place ?? o.Words(RecorderField.Phone)
+            ?? o.Words(RecorderField.Hours) ?? o.Words(RecorderField.Payee)));
     }
 
     [Theory]
@@ -76,34 +86,59 @@ public sealed class RecorderTableTests
     [InlineData(null)]
     public void Anything_else_is_no_county(string? written) => Assert.Null(Counties.Find(written));
 
-    /// <summary>Thirty-eight counties' pages were read on 2026-11-29; of the others there is no price.</summary>
+    /// <summary>Of fifty counties a page was read on 2026-11-29; of the others nothing, and the city is from memory.</summary>
     [Fact]
-    public void Every_county_has_a_row_that_names_its_source_or_says_from_memory()
+    public void Every_fact_names_its_page_or_says_from_memory()
     {
-        Assert.Equal(Counties.All, RecorderTable.All.Select(r => r.County));
-        Assert.Equal(38, RecorderTable.All.Count(r => r.DateRead == Jobs.Day("2026-11-29")));
-        Assert.All(RecorderTable.All.Where(r => r.IsFromMemory), r => Assert.Equal(
-            new RecorderOffice { County = r.County, Seat = r.Seat, Source = "from memory", Note = r.Note }, r));
-        Assert.All(RecorderTable.All, r => Assert.NotNull(r.Seat));
+        string[] nothing = ["Glenn", "Imperial", "Lake", "Plumas", "San Joaquin", "Siskiyou", "Tehama", "Tulare"];
+        Assert.Equal(nothing, RecorderTable.All(Jobs.Day("2026-11-30")).Where(o => o.IsFromMemory).Select(o => o.County));
+        Assert.All(RecorderTable.Facts.Where(f => f.IsFromMemory), f => Assert.Equal(RecorderField.City, f.Field));
+        Assert.All(RecorderTable.Facts.Where(f => !f.IsFromMemory), f => Assert.Equal(Jobs.Day("2026-11-29"), f.DateRead));
     }
 
-    // Prices of 2027 are added as a row; until that day the row before it is in force, whichever stands first.
+    // A page that bears no day could be of any year; one of more than five years is asked about; the day itself is still young enough.
+    [Theory]
+    [InlineData("2021-11-30", false)]
+    [InlineData("2021-11-29", true)]
+    [InlineData("2022", false)]
+    [InlineData("2021", true)]
+    [InlineData("2021-12 (effective)", false)]
+    [InlineData("undated", true)]
+    [InlineData("undated (current site)", true)]
+    public void What_is_old_or_without_a_date_is_asked(string date, bool ask) =>
+        Assert.Equal(ask, Office("Kern", $"Kern,base,13,kern.example,{date},2026-11-29,,,").Asks(RecorderField.Base));
+
+    // Two pages that agree: the dated one vouches. Two that do not: the newer of two dated ones has it; beside one without a date the
+    // dearer is taken and asked.
+    [Theory]
+    [InlineData("13", "2022", "13", "undated", 13, false)]
+    [InlineData("13", "2022", "14", "undated", 14, true)]
+    [InlineData("15", "2022", "14", "undated", 15, true)]
+    [InlineData("15", "2015", "14", "2022", 14, false)]
+    [InlineData("14", "2022", "15", "2022", 15, true)]
+    [InlineData("14", "undated", "15", "undated (older)", 15, true)]
+    public void Pages_that_disagree_are_asked_and_the_dearer_is_taken(string one, string of, string other, string ofOther, int taken, bool ask)
+    {
+        string[] rows = [$"Kern,base,{one},a.example,{of},2026-11-29,,,", $"Kern,base,{other},b.example,{ofOther},2026-11-29,,,"];
+        foreach (var order in (string[][])[rows, [.. rows.Reverse()]])
+            Assert.Equal((taken, ask), (Office("Kern", order).Base, Office("Kern", order).Asks(RecorderField.Base)));
+    }
+
+    [Fact]
+    public void What_was_not_read_is_asked() => Assert.True(Office("Kern", Good).Asks(RecorderField.Payee));
+
+    // Prices of 2027 are added as a row; until that day the one before it holds, whichever stands first.
     [Theory]
     [InlineData("2026-12-31", 13)]
     [InlineData("2027-01-01", 15)]
     [InlineData("2027-06-30", 15)]
-    [InlineData("2027-07-01", 16)]
-    public void A_later_row_of_a_county_is_in_force_from_its_day(string on, int basePrice)
+    [InlineData("2027-07-01", null)]
+    public void A_fact_holds_from_its_day_to_its_day(string on, int? price)
     {
-        var later = Good.Replace("Kern,,Bakersfield,13,", "Kern,2027-01-01,Bakersfield,15,", StringComparison.Ordinal);
-        var latest = Good.Replace("Kern,,Bakersfield,13,", "Kern,2027-07-01,Bakersfield,16,", StringComparison.Ordinal);
-        foreach (var order in (string[][])[[Good, later, latest], [latest, later, Good], [later, Good, latest]])
-        {
-            Assert.Equal(basePrice,
-                RecorderTable.InForce(RecorderTable.Parse($"{Head}\n{string.Join('\n', order)}"), "Kern", Jobs.Day(on)).Base);
-        }
-
-        Assert.Null(RecorderTable.InForce(RecorderTable.Parse($"{Head}\n{later}"), "Kern", Jobs.Day("2026-12-31")).Base);
+        string[] rows = ["Kern,base,13,a.example,2026-01-01,2026-11-29,,2026-12-31,",
+            "Kern,base,15,a.example,2026-11-01,2026-11-29,2027-01-01,2027-06-30,"];
+        foreach (var order in (string[][])[rows, [.. rows.Reverse()]])
+            Assert.Equal(price, RecorderTable.Of(RecorderRows.Read($"{Head}\n{string.Join('\n', order)}"), "Kern", Jobs.Day(on)).Base);
     }
 
     // As the offices' own pages have it; where two pages conflict the newer.
@@ -120,8 +155,9 @@ public sealed class RecorderTableTests
     [InlineData("San Francisco", 14.0, 3.0, 0.0)]
     public void First_page_further_page_and_fraud_fee_are_those_that_were_read(string county, double? first, double? further, double? fraud)
     {
-        var office = RecorderTable.For(county, Jobs.Day("2026-11-30"));
-        Assert.Equal(((decimal?)first, (decimal?)further, (decimal?)fraud), (office.Base, office.ExtraPage, office.Fraud));
+        var office = Shipped(county);
+        Assert.Equal(((decimal?)first, (decimal?)further, (decimal?)fraud),
+            (office.Base, office.ExtraPage, office.Dollars(RecorderField.Fraud)));
     }
 
     [Theory]
@@ -137,8 +173,45 @@ public sealed class RecorderTableTests
     public void So_are_the_prices_of_notices_names_and_references(string county, double first, double? next, double? names,
         double? reference)
     {
-        var office = RecorderTable.For(county, Jobs.Day("2026-11-30"));
+        var office = Shipped(county);
         Assert.Equal(((decimal?)first, (decimal?)next, (decimal?)names, (decimal?)reference),
-            (office.NoticeFirst, office.NoticeNext, office.NamesPerTen, office.FurtherReference));
+            (office.Dollars(RecorderField.NoticeFirst), office.Dollars(RecorderField.NoticeNext), office.Dollars(RecorderField.NamesPerTen),
+            office.Dollars(RecorderField.FurtherReference)));
+    }
+
+    // As the offices' own pages have it: Los Angeles records in Norwalk.
+    [Theory]
+    [InlineData("Los Angeles", RecorderField.Counter, "12400 East Imperial Highway, Norwalk, CA 90650")]
+    [InlineData("Kern", RecorderField.RecordUntil, "2 p.m.")]
+    [InlineData("San Francisco", RecorderField.Payee, "SF Assessor-Recorder")]
+    [InlineData("San Diego", RecorderField.Payee, "San Diego Recorder/County Clerk")]
+    [InlineData("Yuba", RecorderField.Phone, "(530) 749-7850")]
+    [InlineData("Yolo", RecorderField.Payee, null)]
+    public void So_are_street_hour_payee_and_telephone(string county, RecorderField field, string? words) =>
+        Assert.Equal(words, Shipped(county).Words(field));
+
+    /// <summary>What stands in for a price that was not read, or may have risen, is no lower than what any county was read to print.</summary>
+    [Fact]
+    public void No_county_prints_more_than_what_is_put_at_hand()
+    {
+        var most = new Dictionary<RecorderField, decimal>
+        {
+            [RecorderField.Base] = RecordingFee.HighestBase,
+            [RecorderField.ExtraPage] = RecordingFee.HighestExtraPage,
+            [RecorderField.Fraud] = RecordingFee.HighestFraud,
+            [RecorderField.FraudOnOthers] = RecordingFee.HighestFraud,
+            [RecorderField.Covenant] = RecordingFee.HighestCovenant,
+            [RecorderField.NamesPerTen] = RecordingFee.HighestNames,
+            [RecorderField.FurtherReference] = RecordingFee.HighestReference,
+            [RecorderField.NoticeFirst] = RecordingFee.HighestNotice,
+            [RecorderField.NoticeNext] = RecordingFee.HighestNotice,
+            [RecorderField.ConformedCopy] = RecordingFee.HighestCopy,
+            [RecorderField.ConformedPerPage] = RecordingFee.HighestCopy,
+        };
+        var prices = RecorderTable.Facts.Where(f => f.County != RecorderTable.Statewide
+            && f.Field is >= RecorderField.Base and not (RecorderField.ParcelsCounted or RecorderField.NoticeGroup or RecorderField.Note)).ToList();
+        Assert.All(prices, f => Assert.InRange(f.Dollars!.Value, 0, most[f.Field]));
+        Assert.All(most.Where(m => m.Key != RecorderField.FraudOnOthers), m => Assert.Equal(m.Value, prices.Where(f => f.Field == m.Key
+            || (m.Key == RecorderField.ConformedCopy && f.Field == RecorderField.ConformedPerPage)).Max(f => f.Dollars)!.Value));
     }
 }

@@ -3,7 +3,7 @@ using Stringline.Papers.Fees;
 namespace Stringline.Papers.Tests;
 
 /// <summary>
-/// Sums worked by hand from the prices on the offices' own pages (named in data/recorders.csv, read 2026-11-25):
+/// Sums worked by hand from the prices on the offices' own pages (named in data/recorders.csv, read 2026-11-29):
 /// the expected totals were added up outside the program.
 /// </summary>
 public sealed class RecordingFeeTests
@@ -79,12 +79,14 @@ public sealed class RecordingFeeTests
         Assert.Equal((2m, 2m), (fee.Part("references")?.Amount, fee.Part("penalty-print")?.Amount));
     }
 
-    /// <summary>Gov. Code §§ 27361, 27361.4, 27388, 27388.1: 15 + 2×3 + 10 + 75, the most that they allow.</summary>
+    /// <summary>
+    /// 16, the highest first page that a county prints (Colusa, since 2023-04-17), + 2×3 + 10 + 75: Gov. Code §§ 27361, 27388, 27388.1.
+    /// </summary>
     [Fact]
     public void A_county_of_which_no_schedule_was_read_pays_the_most_and_it_is_said()
     {
         var fee = RecordingFee.Of(RecorderTable.For("Alpine", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 3 });
-        Assert.Equal(106m, fee.Total);
+        Assert.Equal(107m, fee.Total);
         Assert.Contains("No schedule of Alpine County was read", fee.Source, StringComparison.Ordinal);
         Assert.Contains("Call the office", fee.Source, StringComparison.Ordinal);
     }
@@ -92,13 +94,14 @@ public sealed class RecordingFeeTests
     [Fact]
     public void The_parts_add_up_and_each_has_section_and_reason()
     {
-        foreach (var office in RecorderTable.All)
+        foreach (var office in RecorderTable.All(Jobs.Day("2026-11-30")))
         {
             var fee = RecordingFee.Of(office,
                 new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
             Assert.Equal(fee.Parts.Sum(p => p.Amount), fee.Total);
             Assert.All(fee.Parts, p => Assert.False(p.Section.Length == 0 || p.Why.Length == 0 || p.Words.Length == 0));
-            Assert.Contains(office.IsFromMemory ? "from memory" : "read 2026-11-29", fee.Source, StringComparison.Ordinal);
+            Assert.Contains(office.IsFromMemory ? "from memory" : office.HasPrices ? "read November 29, 2026" : "No schedule of", fee.Source,
+                StringComparison.Ordinal);
         }
     }
 

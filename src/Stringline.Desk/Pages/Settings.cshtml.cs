@@ -72,6 +72,6 @@ internal sealed class SettingsModel(Office office) : PageModel
     {
         var counties = office.Journal.Choices(MostCounties).Counties;
         Used = [.. counties.Where(county => Law.Facts.Counties.Find(county) is not null).Select(county => RecorderTable.For(county, office.Today))];
-        Others = [.. RecorderTable.All.Where(row => !counties.Contains(row.County))];
+        Others = [.. RecorderTable.All(office.Today).Where(row => !counties.Contains(row.County))];
     }
 }

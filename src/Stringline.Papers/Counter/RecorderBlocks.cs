@@ -29,8 +29,9 @@ internal static class RecorderBlocks
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
     public static IEnumerable<Block> Where(RecorderOffice office)
     {
-        var seat = office.Seat is { } town ? $", in {town} (from memory)" : "";
-        yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060){seat}. Hours: {office.Hours ?? "ask"}.",
+        var place = office.Place is { } where ? $", {where}" : "";
+        yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060){place}. Hours: "
+            + $"{office.Words(RecorderField.Hours) ?? "ask"}.",
             CounterType.Text) { Before = 2 };
         if (office.IsFromMemory)
         {

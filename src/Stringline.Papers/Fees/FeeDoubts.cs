@@ -8,29 +8,44 @@ internal static class FeeDoubts
     /// <summary>The doubts, those about this office first.</summary>
     public static IReadOnlyList<string> Of(RecorderOffice office, FeeRequest request) =>
     [
-        .. Parcels(request), .. Notes(office), .. NotRead(office, request), .. Counting(request),
-        "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as passed) $15 "
-            + "for the first page and $4 for each further may apply, and the prices for more than ten names and for further references may "
-            + "be gone (Gov. Code § 27361).",
+        .. Parcels(request), .. office.Notes.Select(n => $"{office.County}: {n}"), .. NotRead(office, request), .. Counting(request),
+        .. Archive(office), Bill(office.On),
         "A printed back counts as a page; a page of another size costs $3 for every page (Gov. Code § 27361(a)(2)).",
     ];
 
-    private static IEnumerable<string> Notes(RecorderOffice office)
+    // The dollar for archives or a trusted system is in the older text of § 27361.4(a) and not in the one since 2026 (both read in copies).
+    private static IEnumerable<string> Archive(RecorderOffice office)
     {
-        if (office.Note is { } note)
-            yield return $"{office.County}: {note}";
+        if (office.Fact(RecorderField.Base) is { } fact && !(fact.PageDay >= ArchiveDollarEnds))
+        {
+            yield return "The first page’s price stands on a page older than 2026 or without a date: one dollar of it, for archives, may "
+                + "have ended on January 1, 2026 (Gov. Code § 27361.4(a)).";
+        }
+    }
+
+    private static readonly LocalDate ArchiveDollarEnds = new(2026, 1, 1);
+
+    private static string Bill(LocalDate? on)
+    {
+        var dearer = RecorderTable.StatuteOf(RecorderField.Base, on).Count > 1;
+        return (dearer
+            ? "Prices change, often on January 1 or July 1. By a bill of 2026 (AB 2224, not read as passed) $15 for the first page and $4 "
+            + "for each further may apply from 2027: they are figured in, and it may be less. "
+            : "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as "
+            + "passed) $15 for the first page and $4 for each further may apply. ")
+            + "The prices for more than ten names and for further references may be gone (Gov. Code § 27361).";
     }
 
     private static IEnumerable<string> Parcels(FeeRequest request)
     {
         if (request.ParcelsTold is { Unread: { } unread })
         {
-            yield return $"How many parcels “{OneLine(unread)}” names could not be read: the homes fee is reckoned at its most, "
+            yield return $"How many parcels “{OneLine(unread)}” names could not be read: the homes fee is figured at its most, "
                 + $"{RecordingFee.MostHomes} times. Count them, or list each number (Gov. Code § 27388.1(a)(1)).";
         }
         else if (request.ParcelsTold is { Ranged: true })
         {
-            yield return $"{request.Parcels} parcels are reckoned from the range given: count them on the assessor’s map (Gov. Code § "
+            yield return $"{request.Parcels} parcels are counted from the range given: count them on the assessor’s map (Gov. Code § "
                 + "27388.1(a)(1)).";
         }
     }
@@ -39,27 +54,29 @@ internal static class FeeDoubts
     {
         if (office.ParcelsCounted is null && request.Parcels > 1)
         {
-            yield return $"The homes fee, {Dollars(RecordingFee.Homes)} for each parcel or once for the title: reckoned for each parcel "
+            yield return $"The homes fee, {Dollars(RecordingFee.Homes)} for each parcel or once for the title: figured for each parcel "
                 + "(Gov. Code § 27388.1(a)(1)).";
         }
 
-        if (office.NoticeFirst is null && request.NamesAtEachAddress.Count > 0)
-            yield return "A fee for the recorder’s notice of involuntary lien, whose price was not read (Gov. Code §§ 27297.5, 27387).";
-        if (office.Covenant is null && request.Exemption is null)
-        {
-            yield return "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read "
-                + "(Gov. Code § 27388.2).";
+        if (office.Fact(RecorderField.NoticeFirst) is null && request.NamesAtEachAddress.Count > 0)
+            {
+            yield return "A fee for the recorder’s notice of involuntary lien, whose price was not read: up to "
+                + $"{Dollars(RecordingFee.HighestNotice)} for each name elsewhere (Gov. Code §§ 27297.5, 27387).";
         }
-        else if (request.Exemption is null)
+
+        if (request.Exemption is null)
         {
-            yield return $"The restrictive covenant fee of {Dollars(office.Covenant!.Value)}: whether it is still charged from 2027 was "
-                + "not read (Gov. Code § 27388.2).";
+            yield return office.Dollars(RecorderField.Covenant) is { } covenant
+                ? $"The restrictive covenant fee of {Dollars(covenant)}: whether it is still charged from 2027 was not read (Gov. Code § "
+                + "27388.2)."
+                : "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read (Gov. Code "
+                + "§ 27388.2).";
         }
     }
 
     private static IEnumerable<string> Counting(FeeRequest request)
     {
-        yield return $"Names: {request.Names} are reckoned; an aka or dba may count too, and each ten after ten cost more (Gov. Code § "
+        yield return $"Names: {request.Names} are counted; an aka or dba may count too, and each ten after ten cost more (Gov. Code § "
             + "27361.8).";
         if (request.References > 0)
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";

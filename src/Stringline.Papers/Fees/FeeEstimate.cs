@@ -7,7 +7,16 @@ namespace Stringline.Papers.Fees;
 /// <param name="Amount">Dollars and cents.</param>
 /// <param name="Section">The section it rests on.</param>
 /// <param name="Why">The arithmetic, and where the price comes from.</param>
-public sealed record FeePart(string Id, string Words, decimal Amount, string Section, string Why);
+public sealed record FeePart(string Id, string Words, decimal Amount, string Section, string Why)
+{
+    /// <summary>
+    /// Whether its price must be asked: it was not read, or on no page with a date of the last five years, or pages disagree.
+    /// </summary>
+    public bool Ask { get; init; }
+
+    /// <summary>The most it may come to where its price must be asked; else the amount.</summary>
+    public decimal Most { get; init; } = Amount;
+}
 
 /// <summary>What recording a document is estimated to cost. The recorder decides.</summary>
 /// <param name="Office">The office and its prices.</param>
@@ -20,6 +29,15 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
     /// <summary>What could change the fee at the counter, each in a sentence with its section.</summary>
     public IReadOnlyList<string> WhatCouldChangeIt { get; init; } = [];
 
+    /// <summary>
+    /// What it is not expected to pass: wherever a price must be asked, the highest that any county prints, and on a later day that was
+    /// named the dearer reading of the law. So much should be at hand, since a short check turns a paper back.
+    /// </summary>
+    public decimal AtMost { get; init; }
+
+    /// <summary>The later day on which it may cost so much more; null where no later day that was named is the dearer one.</summary>
+    public LocalDate? DearerOn { get; init; }
+
     /// <summary>Dollars and cents.</summary>
     public decimal Total => Parts.Sum(p => p.Amount);
 
@@ -28,9 +46,22 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
 
     /// <summary>Where the prices come from, in a sentence.</summary>
     public string Source => Office.IsFromMemory
-        ? $"No schedule of {Office.County} County was read; what this sheet says of the office is from memory. The highest prices the "
-        + "statutes allow are taken. Call the office before you go: ask every price, the hours and where to hand it in."
-        : $"Prices as published on {Office.Source}, {Office.DateOnPage}; read {Law.Reasoning.LawText.IsoDay(DateRead)}.";
+        ? $"No schedule of {Office.County} County was read; what this sheet says of the office is from memory. The highest prices that "
+        + "any county prints are taken. Call the office before you go: ask every price, the hours and where to hand it in."
+        : !Office.HasPrices
+        ? $"No schedule of {Office.County} County was read. The highest prices that any county prints are taken. Call the office before "
+        + "you go: ask every price."
+        : $"Prices as published on {Sites}; read {PaperText.Day(DateRead)}.";
+
+    private string Sites
+    {
+        get
+        {
+            const int shown = 3;
+            var sites = Office.PriceSources;
+            return string.Join("; ", sites.Take(shown)) + (sites.Count > shown ? $" and {sites.Count - shown} more" : "");
+        }
+    }
 
     private LocalDate DateRead => Office.DateRead ?? throw new InvalidOperationException("A row with a source has the day it was read.");
 }

@@ -1,82 +1,101 @@
 namespace Stringline.Papers.Fees;
 
 /// <summary>
-/// A county recorder's published prices as they were read. Amounts are dollars and cents;
-/// null means the page read does not say.
+/// A county recorder's office and its published prices as they were read, on a day. Amounts are dollars and cents;
+/// null means that no page read says.
 /// </summary>
 public sealed record RecorderOffice
 {
     /// <summary>The county, such as <c>Yolo</c>.</summary>
     public required string County { get; init; }
 
-    /// <summary>The first day on which these prices are in force; null where they were in force when they were read.</summary>
-    public LocalDate? ValidFrom { get; init; }
+    /// <summary>The day on which the facts hold; null where no day was asked for, and every price is to be asked.</summary>
+    public LocalDate? On { get; init; }
 
-    /// <summary>Where the office is: the county seat, from memory.</summary>
-    public string? Seat { get; init; }
+    /// <summary>All that was read of it and holds on that day, in the order of the table.</summary>
+    public IReadOnlyList<RecorderFact> Facts { get; init; } = [];
+
+    /// <summary>Where the counter is; the city alone, from memory, where no street was read.</summary>
+    public string? Place => Words(RecorderField.Counter) ?? (Words(RecorderField.City) is { } city ? $"{city} (from memory)" : null);
 
     /// <summary>Recording and indexing the first page of one title (Gov. Code §§ 27361, 27361.4), without fraud and homes fees.</summary>
-    public decimal? Base { get; init; }
+    public decimal? Base => Dollars(RecorderField.Base);
 
     /// <summary>Each further page (Gov. Code § 27361(a)(1)).</summary>
-    public decimal? ExtraPage { get; init; }
-
-    /// <summary>Real estate fraud fee on a mechanics lien (Gov. Code § 27388); 0 where the county's list leaves it out.</summary>
-    public decimal? Fraud { get; init; }
-
-    /// <summary>
-    /// Fraud fee on the papers of the county's own list where that list leaves mechanics liens out; the list was not read whole, so a
-    /// paper other than a claim of lien may be on it. Null where the fee on a mechanics lien is the list's fee.
-    /// </summary>
-    public decimal? FraudOnOthers { get; init; }
+    public decimal? ExtraPage => Dollars(RecorderField.ExtraPage);
 
     /// <summary>Whether the homes fee (Gov. Code § 27388.1) is counted for each parcel.</summary>
-    public bool? ParcelsCounted { get; init; }
+    public bool? ParcelsCounted => Words(RecorderField.ParcelsCounted) is { } said ? said == "yes" : null;
 
-    /// <summary>Restrictive covenant fee (Gov. Code § 27388.2).</summary>
-    public decimal? Covenant { get; init; }
-
-    /// <summary>Each ten names, or part of ten, after the first ten (Gov. Code § 27361.8).</summary>
-    public decimal? NamesPerTen { get; init; }
-
-    /// <summary>Each reference to a recorded paper beyond the first (Gov. Code § 27361.2).</summary>
-    public decimal? FurtherReference { get; init; }
-
-    /// <summary>Notice of involuntary lien (Gov. Code §§ 27297.5, 27387): the first group of names at one address.</summary>
-    public decimal? NoticeFirst { get; init; }
-
-    /// <summary>The same: each further group.</summary>
-    public decimal? NoticeNext { get; init; }
-
-    /// <summary>Names in a group; 1 where every name is charged.</summary>
-    public int NoticeGroup { get; init; } = 1;
-
-    /// <summary>Conformed copy, flat.</summary>
-    public decimal? ConformedCopy { get; init; }
-
-    /// <summary>Conformed copy, each page.</summary>
-    public decimal? ConformedPerPage { get; init; }
-
-    /// <summary>Hours, as far as the page read gives them.</summary>
-    public string? Hours { get; init; }
-
-    /// <summary>The page read; <c>from memory</c> for a county of which no schedule was read.</summary>
-    public string? Source { get; init; }
-
-    /// <summary>The date the page bears, in words.</summary>
-    public string? DateOnPage { get; init; }
-
-    /// <summary>The day it was read; null for a row from memory.</summary>
-    public LocalDate? DateRead { get; init; }
+    /// <summary>Names in a group for the notice of involuntary lien; 1 where every name is charged.</summary>
+    public int NoticeGroup => Words(RecorderField.NoticeGroup) is { } group ? int.Parse(group, CultureInfo.InvariantCulture) : 1;
 
     /// <summary>Whether no page of the office was read, so that the person must call.</summary>
-    public bool IsFromMemory => DateRead is null;
+    public bool IsFromMemory => Facts.All(f => f.IsFromMemory);
 
-    /// <summary>What must be known about the row.</summary>
-    public string? Note { get; init; }
+    /// <summary>Whether a price was read.</summary>
+    public bool HasPrices => Facts.Any(f => RecorderFields.Kind(f.Field) == RecorderValue.Dollars);
+
+    /// <summary>The last day on which a page of the office was read; null where none was.</summary>
+    public LocalDate? DateRead => Facts.Max(f => f.DateRead);
+
+    /// <summary>The sites on which the prices were read, each with the dates its pages bear; empty where none was read.</summary>
+    public IReadOnlyList<string> PriceSources =>
+    [
+        .. Enum.GetValues<RecorderField>().Where(RecorderFields.IsPrice).Select(Fact).OfType<RecorderFact>()
+            .GroupBy(f => f.Site).Select(site => $"{site.Key}, {string.Join(" and ", site.Select(f => f.DateInWords).Distinct())}"),
+    ];
+
+    /// <summary>What must be known beside the prices.</summary>
+    public IEnumerable<string> Notes => Facts.Where(f => f.Field == RecorderField.Note).Select(f => f.Value);
 
     /// <summary>The office's name.</summary>
     public string Name => County == "San Francisco"
         ? "Recorder of the City and County of San Francisco"
         : $"County Recorder, {County} County";
+
+    /// <summary>
+    /// The fact that is acted on. Of prices the newest page has it, unless a page without a date says more: then the dearer, as a short
+    /// check turns a paper back. Of anything else the one that stands first in the table.
+    /// </summary>
+    public RecorderFact? Fact(RecorderField field)
+    {
+        var standing = Standing(field);
+        return RecorderFields.Kind(field) switch
+        {
+            RecorderValue.Dollars => standing.MaxBy(f => f.Dollars),
+            RecorderValue.YesNo => standing.Find(f => f.Value == "yes") ?? standing.FirstOrDefault(),
+            RecorderValue.Count or RecorderValue.Words => standing.FirstOrDefault(),
+            var other => throw new InvalidOperationException($"No such kind of value: {other}."),
+        };
+    }
+
+    /// <summary>The words of the fact that is acted on; null where none was read.</summary>
+    public string? Words(RecorderField field) => Fact(field)?.Value;
+
+    /// <summary>The dollars of the fact that is acted on; null where none was read.</summary>
+    public decimal? Dollars(RecorderField field) => Fact(field)?.Dollars;
+
+    /// <summary>All other words that pages have for the field.</summary>
+    public IEnumerable<string> Otherwise(RecorderField field) =>
+        Standing(field).Select(f => f.Value).Distinct(StringComparer.Ordinal).Where(v => v != Words(field));
+
+    /// <summary>
+    /// Whether the office must be asked: nothing was read, or only on pages that bear no date or one more than five years before the day,
+    /// or two pages disagree and neither is the newer.
+    /// </summary>
+    public bool Asks(RecorderField field)
+    {
+        var standing = Standing(field);
+        return On is not { } on || !standing.Exists(f => f.IsFresh(on))
+            || (!RecorderFields.HasSeveral(field) && standing.Select(f => f.Value).Distinct(StringComparer.Ordinal).Count() > 1);
+    }
+
+    // Of dated pages the newest; one without a date may be newer than any.
+    private List<RecorderFact> Standing(RecorderField field)
+    {
+        var read = Facts.Where(f => f.Field == field).ToList();
+        var newest = read.Max(f => f.PageDay);
+        return [.. read.Where(f => f.PageDay is null || f.PageDay == newest)];
+    }
 }

@@ -4,12 +4,15 @@ namespace Stringline.Papers.Fees;
 
 /// <summary>
 /// Recording fees of a paper that is recorded against real property (Gov. Code §§ 27361-27361.8, 27388-27388.2).
-/// Where an office's price was not read, the highest the statutes allow stands in: a short cheque turns a paper back.
+/// Where an office's price was not read, the highest that any county prints stands in: a short check turns a paper back.
 /// </summary>
 public static class RecordingFee
 {
-    /// <summary>Highest base: $10 (§ 27361(a)) and five county additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).</summary>
-    public const decimal HighestBase = 15;
+    /// <summary>
+    /// Highest base that any county was read to print: $10 (§ 27361(a)) and six dollars of the county's own, though only five additions of
+    /// $1 were read (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).
+    /// </summary>
+    public const decimal HighestBase = 16;
 
     /// <summary>The page alone, of any county: not more than $10 (Gov. Code § 27361(a)(1)).</summary>
     private const decimal RecordingAlone = 10;
@@ -19,6 +22,21 @@ public static class RecordingFee
 
     /// <summary>Fraud fee: not more than $10 (Gov. Code § 27388(a)(1)).</summary>
     public const decimal HighestFraud = 10;
+
+    /// <summary>Restrictive covenant fee, where the county took it up (Gov. Code § 27388.2).</summary>
+    public const decimal HighestCovenant = 2;
+
+    /// <summary>Each further ten names: the highest that any county was read to print.</summary>
+    public const decimal HighestNames = 10;
+
+    /// <summary>Each further reference: the same.</summary>
+    public const decimal HighestReference = 4;
+
+    /// <summary>Each notice of involuntary lien: the same.</summary>
+    public const decimal HighestNotice = 20;
+
+    /// <summary>A conformed copy, for the whole or each page: the same.</summary>
+    public const decimal HighestCopy = 6;
 
     /// <summary>Homes fee (Gov. Code § 27388.1(a)(1)).</summary>
     public const decimal Homes = 75;
@@ -44,55 +62,70 @@ public static class RecordingFee
             CovenantFee(office, request), NonstandardPages(request), PenaltyPrint(request), ManyNames(office, request),
             ManyReferences(office, request), LienNotice(office, request), Conformed(office, request),
         ];
-        return new FeeEstimate(office, [.. parts.Where(p => p.Amount > 0)]) { Exemption = request.Exemption,
-            WhatCouldChangeIt = FeeDoubts.Of(office, request) };
+        IReadOnlyList<FeePart> all = [.. parts];
+        var most = all.Sum(p => p.Most);
+        var later = request.Until is { } until && office.On is { } on && until > on
+            ? Of(RecorderTable.For(office.County, until), request with { Until = null }).AtMost : most;
+        return new FeeEstimate(office, [.. all.Where(p => p.Amount > 0)])
+        {
+            Exemption = request.Exemption,
+            WhatCouldChangeIt = FeeDoubts.Of(office, request),
+            AtMost = Math.Max(most, later),
+            DearerOn = later > most ? request.Until : null,
+        };
     }
 
     private static FeePart FirstPage(RecorderOffice office, FeeRequest request)
     {
-        var price = office.Base ?? HighestBase;
-        return new FeePart("base", "Recording, first page", price * request.Titles,
+        var price = Price.Capped(office, RecorderField.Base, HighestBase, HighestBase);
+        return Part("base", "Recording, first page", price, request.Titles,
             request.Titles > 1 ? "Gov. Code §§ 27361, 27361.1, 27361.4" : "Gov. Code §§ 27361, 27361.4",
-            Times(request.Titles, "title", price) + Made(price)
-            + (request.Titles > 1 ? "; a further title is charged as a further paper" : "") + NotRead(office.Base));
+            Times(request.Titles, "title", price.Taken) + Made(price)
+            + (request.Titles > 1 ? "; a further title is charged as a further paper" : "") + NotRead(price));
     }
 
     /// <summary>
     /// What the base is made of: $10 at most for the page, and the county's own additions of $1 (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).
     /// </summary>
-    private static string Made(decimal price) => price > RecordingAlone
-        ? $", {Dollars(price - RecordingAlone)} of it the county’s"
-        : "";
+    private static string Made(Price price)
+    {
+        var own = price.Taken - price.UnderTheBill - RecordingAlone;
+        return own > 0 ? $", {Dollars(own)} of it the county’s" : "";
+    }
 
     private static FeePart ExtraPages(RecorderOffice office, FeeRequest request)
     {
-        var price = office.ExtraPage ?? HighestExtraPage;
-        return new FeePart("extra-pages", "Further pages", price * (request.Pages - 1), "Gov. Code § 27361(a)(1)",
-            $"{Times(request.Pages - 1, "page", price)}, beyond the first{NotRead(office.ExtraPage)}");
+        var price = Price.Capped(office, RecorderField.ExtraPage, HighestExtraPage, HighestExtraPage);
+        return Part("extra-pages", "Further pages", price, request.Pages - 1, "Gov. Code § 27361(a)(1)",
+            $"{Times(request.Pages - 1, "page", price.Taken)}, beyond the first{NotRead(price)}");
     }
 
     private static FeePart FraudFee(RecorderOffice office, FeeRequest request)
     {
         var onClaim = request.Paper == RecordedPaperKind.ClaimOfLien;
-        var price = (onClaim ? office.Fraud : office.FraudOnOthers ?? office.Fraud) ?? HighestFraud;
-        var doubt = onClaim ? "" : office.FraudOnOthers is not null ? "; whether the office’s list names this paper was not read"
-            : office.Fraud is not null ? "; the price read is that on a mechanics lien" : "";
-        return new FeePart("fraud", "Real estate fraud fee", price * request.Titles, "Gov. Code § 27388(a)(1)",
-            $"{Times(request.Titles, "title", price)}{doubt}{NotRead(office.Fraud)}");
+        var others = office.Dollars(RecorderField.FraudOnOthers) is not null;
+        var price = Price.Of(office, onClaim || !others ? RecorderField.Fraud : RecorderField.FraudOnOthers, HighestFraud, HighestFraud);
+        var doubt = onClaim ? "" : others ? "; whether the office’s list names this paper was not read"
+            : price.Read ? "; the price read is that on a mechanics lien" : "";
+        return Part("fraud", "Real estate fraud fee", price, request.Titles, "Gov. Code § 27388(a)(1)",
+            $"{Times(request.Titles, "title", price.Taken)}{doubt}{NotRead(price)}");
     }
 
     private static FeePart HomesFee(RecorderOffice office, FeeRequest request)
     {
         var counted = office.ParcelsCounted ?? true;
-        var units = request.Exemption is not null ? 0 : Math.Min(MostHomes, request.Titles * (counted ? request.Parcels : 1));
+        var most = request.Exemption is not null ? 0 : Math.Min(MostHomes, request.Titles * request.Parcels);
+        var units = request.Exemption is not null ? 0 : counted ? most : Math.Min(MostHomes, request.Titles);
+        var ask = request.Parcels > 1 && office.Asks(RecorderField.ParcelsCounted);
         return new FeePart("homes", "Building Homes and Jobs Act fee", Homes * units, "Gov. Code § 27388.1(a)(1)",
             $"{Times(units, counted ? "title and parcel" : "title", Homes)}, at most three; no exemption "
-            + $"fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}");
+            + $"fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}")
+        { Ask = ask, Most = Homes * (ask ? most : units) };
     }
 
     private static FeePart CovenantFee(RecorderOffice office, FeeRequest request) =>
-        new("covenant", "Restrictive covenant fee", request.Exemption is not null ? 0 : office.Covenant ?? 0, "Gov. Code § 27388.2",
-            "taken once, for the first page");
+        Part("covenant", "Restrictive covenant fee", Price.Of(office, RecorderField.Covenant, 0, HighestCovenant),
+            request.Exemption is not null ? 0 : 1, "Gov. Code § 27388.2", "taken once, for the first page");
 
     private static FeePart NonstandardPages(FeeRequest request) =>
         new("nonstandard", "Page of another size", request.NonstandardPages > 0 ? Nonstandard * request.Pages : 0,
@@ -105,42 +138,51 @@ public static class RecordingFee
     private static FeePart ManyNames(RecorderOffice office, FeeRequest request)
     {
         var groups = request.Names > 10 ? (request.Names - 10 + 9) / 10 : 0;
-        var price = office.NamesPerTen ?? 1;
-        return new FeePart("names", "More than ten names", price * groups, "Gov. Code § 27361.8",
-            $"{Times(groups, "further ten names", price)}, for {request.Names} names");
+        var price = Price.Of(office, RecorderField.NamesPerTen, 1, HighestNames);
+        return Part("names", "More than ten names", price, groups, "Gov. Code § 27361.8",
+            $"{Times(groups, "further ten names", price.Taken)}, for {request.Names} names");
     }
 
     private static FeePart ManyReferences(RecorderOffice office, FeeRequest request)
     {
         var further = Math.Max(0, request.References - 1);
-        var price = office.FurtherReference ?? 1;
-        return new FeePart("references", "References to recorded papers", price * further, "Gov. Code § 27361.2",
-            Times(further, "further reference", price));
+        var price = Price.Of(office, RecorderField.FurtherReference, 1, HighestReference);
+        return Part("references", "References to recorded papers", price, further, "Gov. Code § 27361.2",
+            Times(further, "further reference", price.Taken));
     }
 
     private static FeePart LienNotice(RecorderOffice office, FeeRequest request)
     {
         var groups = request.NamesAtEachAddress.Sum(n => (n + office.NoticeGroup - 1) / office.NoticeGroup);
-        var first = office.NoticeFirst ?? 0;
-        var next = office.NoticeNext ?? first;
-        var amount = groups == 0 ? 0 : first + (next * (groups - 1));
-        return new FeePart("lien-notice", "Recorder's notice of involuntary lien", amount, "Gov. Code §§ 27297.5, 27387",
-            $"{Dollars(first)} for the first"
-            + (groups > 1 ? $", {Dollars(next)} for each of {groups - 1} more" : "")
+        var first = Price.Of(office, RecorderField.NoticeFirst, 0, HighestNotice);
+        var next = office.Dollars(RecorderField.NoticeNext) is null ? first
+            : Price.Of(office, RecorderField.NoticeNext, 0, HighestNotice);
+        return new FeePart("lien-notice", "Recorder’s notice of involuntary lien", OfGroups(groups, first.Taken, next.Taken),
+            "Gov. Code §§ 27297.5, 27387",
+            $"{Dollars(first.Taken)} for the first"
+            + (groups > 1 ? $", {Dollars(next.Taken)} for each of {groups - 1} more" : "")
             + (request.ServedWithCertificateOfMailing ? ""
-                : "; falls away if the office takes the proof of service by registered or certified mail in the claim instead"));
+                : "; falls away if the office takes the claim’s proof of service by registered or certified mail"))
+        { Ask = first.Ask || next.Ask, Most = OfGroups(groups, first.Most, next.Most) };
     }
+
+    private static decimal OfGroups(int groups, decimal first, decimal next) => groups == 0 ? 0 : first + (next * (groups - 1));
 
     private static FeePart Conformed(RecorderOffice office, FeeRequest request)
     {
-        var amount = request.ConformedCopy ? (office.ConformedCopy ?? 0) + ((office.ConformedPerPage ?? 0) * request.Pages) : 0;
-        return new FeePart("conformed-copy", "Conformed copy", amount, "county price",
-            office.ConformedPerPage is { } each ? Times(request.Pages, "page", each) : "for one copy");
+        var each = office.Dollars(RecorderField.ConformedPerPage) is not null;
+        var price = Price.Of(office, each ? RecorderField.ConformedPerPage : RecorderField.ConformedCopy, 0, HighestCopy);
+        return Part("conformed-copy", "Conformed copy", price, !request.ConformedCopy ? 0 : each ? request.Pages : 1, "county price",
+            each ? Times(request.Pages, "page", price.Taken) : "for one copy");
     }
+
+    private static FeePart Part(string id, string words, Price price, int count, string section, string why) =>
+        new(id, words, price.Taken * count, section, why) { Ask = price.Ask, Most = price.Most * count };
 
     private static string Times(int count, string unit, decimal price) =>
         $"{count} {unit}{(count == 1 || unit.EndsWith('s') ? "" : "s")} at {Dollars(price)}";
 
-    private static string NotRead(decimal? price) =>
-        price is null ? "; the office's price was not read, this is the most the statute allows" : "";
+    private static string NotRead(Price price) =>
+        (price.Read ? "" : "; the office’s price was not read, this is the highest that any county prints")
+        + (price.UnderTheBill > 0 ? $"; {Dollars(price.Taken - price.UnderTheBill)} if a bill of 2026 (AB 2224) is not law" : "");
 }

@@ -1,0 +1,136 @@
+using NodaTime.Text;
+using Stringline.Law.Facts;
+
+namespace Stringline.Papers.Fees;
+
+/// <summary>Reads the table of recorders. A wrong row is refused with its line, its field, what is there and what would be right.</summary>
+internal static class RecorderRows
+{
+    /// <summary>The source of a fact of which no page was read; such a row has neither date_on_page nor date_read.</summary>
+    public const string FromMemory = "from memory";
+
+    private static readonly string[] Columns =
+        ["county", "field", "value", "source", "date_on_page", "date_read", "from", "to", "remark"];
+
+    /// <summary>Reads a table in the form of the shipped one.</summary>
+    /// <exception cref="FormatException">A line is not of that form.</exception>
+    public static IReadOnlyList<RecorderFact> Read(string csv)
+    {
+        var lines = csv.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        if (lines.Length == 0 || !Cells(lines[0], 1).SequenceEqual(Columns))
+            throw new FormatException($"Line 1: the columns must be {string.Join(',', Columns)}.");
+        var facts = new List<RecorderFact>(lines.Length);
+        var seen = new HashSet<(string, RecorderField, string, string, string?, LocalDate?)>();
+        for (var i = 1; i < lines.Length; i++)
+        {
+            var fact = new Row(Cells(lines[i], i + 1), i + 1).Fact();
+            if (!seen.Add((fact.County, fact.Field, fact.Value, fact.Source, fact.DateOnPage, fact.From)))
+            {
+                throw new FormatException($"Line {i + 1}, {fact.County}, {RecorderFields.NameOf(fact.Field)}: the same value of the same "
+                    + "page stands there already. One row for each fact and page.");
+            }
+
+            facts.Add(fact);
+        }
+
+        return facts;
+    }
+
+    private static List<string> Cells(string line, int number)
+    {
+        var cells = new List<string>(Columns.Length);
+        for (var at = 0; at <= line.Length;)
+        {
+            if (at < line.Length && line[at] == '"')
+            {
+                var end = line.IndexOf('"', at + 1);
+                if (end < 0 || (end + 1 < line.Length && line[end + 1] != ','))
+                {
+                    throw new FormatException($"Line {number}: a quoted cell must end with a quote before the next comma, and hold no "
+                        + "quote.");
+                }
+
+                cells.Add(line[(at + 1)..end]);
+                at = end + 2;
+            }
+            else
+            {
+                var end = line.IndexOf(',', at);
+                end = end < 0 ? line.Length : end;
+                cells.Add(line[at..end]);
+                at = end + 1;
+            }
+        }
+
+        return cells;
+    }
+
+    private sealed class Row(List<string> cells, int number)
+    {
+        private string where = $"Line {number}";
+
+        public RecorderFact Fact()
+        {
+            if (cells.Count != Columns.Length)
+                throw new FormatException($"Line {number}: {cells.Count} cells are there; {Columns.Length} would be right.");
+            var county = County();
+            var field = RecorderFields.Find(Text("field") ?? "")
+                ?? throw Wrong("field", $"one of {string.Join(", ", RecorderFields.Names)}");
+            where = $"Line {number}, {county}, {RecorderFields.NameOf(field)}";
+            var source = Needed("source");
+            var memory = source == FromMemory;
+            var (from, to) = (Day("from"), Day("to"));
+            if (to < from)
+                throw Wrong("to", "the same day as \"from\" or a later one");
+            return new RecorderFact(county, field, Value(field), source,
+                memory ? Empty("date_on_page") : DateOnPage(), memory ? EmptyDay() : Day("date_read") ?? throw Wrong("date_read",
+                "a day such as 2026-11-25"), from, to, Text("remark"));
+        }
+
+        private string Value(RecorderField field)
+        {
+            var value = Needed("value");
+            return RecorderFields.Kind(field) switch
+            {
+                RecorderValue.Words => value,
+                RecorderValue.YesNo => value is "yes" or "no" ? value : throw Wrong("value", "yes or no"),
+                RecorderValue.Count => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0
+                    ? value : throw Wrong("value", "a whole number above 0"),
+                RecorderValue.Dollars => decimal.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var sum)
+                    && decimal.Round(sum, 2) == sum
+                    ? value : throw Wrong("value", "dollars with at most two places, such as 14 or 14.50"),
+                var other => throw new InvalidOperationException($"No such kind of value: {other}."),
+            };
+        }
+
+        private string County() => Text("county") is RecorderTable.Statewide ? RecorderTable.Statewide
+            : Counties.Find(Text("county")) ?? throw Wrong("county", $"one of the 58 counties, or {RecorderTable.Statewide},");
+
+        private string DateOnPage() => Needed("date_on_page") is var date && RecorderFact.IsDate(date) ? date
+            : throw Wrong("date_on_page", "a day, month or year such as 2026-01-31, 2026-01 or 2026, or undated, with words in brackets,");
+
+        private string? Text(string column)
+        {
+            var cell = cells[Array.IndexOf(Columns, column)].Trim();
+            return cell.Length == 0 ? null : cell;
+        }
+
+        private string Needed(string column) => Text(column) ?? throw Wrong(column, "words");
+
+        private string? Empty(string column) =>
+            Text(column) is null ? null : throw Wrong(column, $"nothing, as the source is {FromMemory},");
+
+        private LocalDate? EmptyDay() => Empty("date_read") is null ? null : throw new InvalidOperationException("Not empty.");
+
+        private LocalDate? Day(string column)
+        {
+            if (Text(column) is not { } cell)
+                return null;
+            var parsed = LocalDatePattern.Iso.Parse(cell);
+            return parsed.Success ? parsed.Value : throw Wrong(column, "a day such as 2026-11-25");
+        }
+
+        private FormatException Wrong(string column, string right) =>
+            new($"{where}, {column}: '{Text(column)}' is there; {right} would be right.");
+    }
+}

@@ -48,8 +48,12 @@ public static class ClaimPacket
         var recorder = office
             ?? (facts.County is { } county ? RecorderTable.For(county, assessment.AsOf)
             : new RecorderOffice { County = "(county not named)" });
-        var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with { References = earlier is null ? 0 : 1 });
-        var toldAtTheCounter = new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft);
+        var fee = RecordingFee.Of(recorder, Request(facts, service, claim.Pages) with
+        {
+            References = earlier is null ? 0 : 1,
+            Until = assessment.Find(earlier?.Deadline ?? ClaimPaper.Deadline)?.ActBy,
+        });
+        var toldAtTheCounter = new CounterSheet(job, assessment, facts, service, fee, claim.Pages, refusals, earlier).Plan(draft, measure);
         if (Writing.Binding.UnsetOnSheet(toldAtTheCounter, refusals) is { } unset)
         {
             if (!draft)

@@ -105,7 +105,8 @@ internal static class CompletionPaper
             After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
                 + "preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of "
                 + "up to four units need not."],
-            Recording = new Recording(RecordedPaperKind.NoticeOfCompletion, false, 0,
+            ActBy = time?.PlanOn,
+            Recording = new Recording(RecordedPaperKind.NoticeOfCompletion, 0, 0,
                 "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287).")
             {
                 IsOwners = true,

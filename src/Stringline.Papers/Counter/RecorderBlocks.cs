@@ -16,67 +16,78 @@ internal static class RecorderBlocks
     private const string CountyFinding = "site.county";
 
     /// <summary>The question which county the site lies in, where the assessment asks it: to be seen first.</summary>
-    public static IEnumerable<Block> CountyQuestion(Assessment assessment)
+    public static IEnumerable<Block> CountyQuestion(Assessment assessment, Closeness set)
     {
         if (assessment.Find(CountyFinding) is not { } asked)
             yield break;
-        yield return new Paragraph("Be sure of the county.", CounterType.Large) { Before = 4 };
+        yield return new Paragraph("Be sure of the county.", set.Large) { Before = 4 };
         foreach (var line in asked.Why.Where(w => w.Applied).Select(w => $"{w.Text} ({w.Section})")
-            .Concat(asked.Questions.Select(q => q.Text)))
-            yield return new Paragraph(Writing.RefusalInWords.Said(line), CounterType.Text) { Before = 2 };
+            .Concat(asked.Questions.Select(q => q.Text)).Take(set.CountyLines))
+            yield return new Paragraph(Shortened(Writing.RefusalInWords.Said(line), 240), set.Text) { Before = 2 };
     }
 
-    /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
-    public static IEnumerable<Block> Where(RecorderOffice office)
-    {
-        var place = office.Place is { } where ? $", {where}" : "";
-        yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060){place}. Hours: "
-            + $"{office.Words(RecorderField.Hours) ?? "ask"}.",
-            CounterType.Text) { Before = 2 };
-        if (office.IsFromMemory)
-        {
-            yield return new Paragraph("Nothing that this office publishes was read. Call it before you go.",
-                CounterType.Bold) { Before = 2 };
-        }
-    }
-
-    /// <summary>The names under which the paper is expected to be indexed.</summary>
+    /// <summary>The names under which the paper is expected to be indexed: the first of many, since the paper has them all.</summary>
     /// <param name="names">Those of the claim.</param>
     /// <param name="owners">The owners of the file.</param>
+    /// <param name="set">How close the sheet is set.</param>
     /// <param name="isOwners">Whether it is the owner's paper, which has no claimant.</param>
-    public static IEnumerable<Block> Names(IReadOnlyList<IndexName> names, IEnumerable<Party> owners, bool isOwners = false)
+    public static IEnumerable<Block> Names(IReadOnlyList<IndexName> names, IEnumerable<Party> owners, Closeness set, bool isOwners = false)
     {
-        var claimant = isOwners ? "" : $"\nClaimant: {List(names, IndexSide.Claimant)}";
-        yield return new Paragraph($"Owner: {List(names, IndexSide.Owner)}{claimant}", CounterType.Text) { Before = 2 };
+        var claimant = isOwners ? "" : $"\nClaimant: {List(names, IndexSide.Claimant, set)}";
+        yield return new Paragraph($"Owner: {List(names, IndexSide.Owner, set)}{claimant}", set.Text) { Before = 2 };
         var unsaid = owners.Where(o => o.HoldsTitleAs is null).Select(o => OneLine(o.Name)).ToList();
-        var more = unsaid.Count == 0 ? "" : $" The file does not say how {string.Join("; ", unsaid)} "
-            + $"{(unsaid.Count == 1 ? "holds" : "hold")} title: others on the deed belong on the paper too.";
+        var more = unsaid.Count == 0 ? "" : $" The file does not say how "
+            + (unsaid.Count == 1 ? $"{Some(unsaid, set)} holds" : $"{unsaid.Count} of the owners hold")
+            + " title: others on the deed belong on the paper too.";
         yield return new Paragraph($"As of record (Gov. Code § 27288.1); surname first, trustees and trust: common practice, no "
-            + $"source.{more}", CounterType.Small) { Before = 2 };
+            + $"source.{more}", set.Fine) { Before = 2 };
     }
 
     /// <summary>The check with its parts, and what could change it at the counter.</summary>
-    public static IEnumerable<Block> Check(FeeEstimate fee)
+    public static IEnumerable<Block> Check(FeeEstimate fee, Closeness set)
     {
-        yield return new Paragraph(fee.Source, fee.Office.IsFromMemory ? CounterType.Bold : CounterType.Text) { Before = 2,
-            WithNext = true };
+        yield return new Paragraph(fee.Source, fee.Office.HasPrices ? set.Fine : set.Bold) { Before = 2, WithNext = true };
         yield return new Together(new Table(
-            [new Column("Part", 0.25), new Column("Reckoned", 0.64), new Column("Dollars", 0.11, true)],
-            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[p.Words, $"{p.Why} ({p.Section})", Dollars(p.Amount)]),
-                ["Total", "", Dollars(fee.Total)]])
-        { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 4, LastIsSum = true });
+            [new Column("Part, and how it is figured", 0.66), new Column("Gov. Code", 0.2), new Column("Dollars", 0.14, true)],
+            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[$"{p.Words}: {p.Why}", Section(p), $"{(p.Ask ? "ask " : "")}{Dollars(p.Amount)}"]),
+                [fee.AtMost > fee.Total ? $"Total; {Dollars(fee.AtMost)} at most, with each price in doubt at the highest any county prints" : "Total",
+                    "", Dollars(fee.Total)]])
+        { Style = set.Fine, HeadStyle = set.FineBold, Before = 2, LastIsSum = true });
         if (fee.Exemption is { } exemption)
         {
-            yield return new Paragraph($"No homes fee is reckoned. The first page or a cover page must say: {exemption.Wording}.",
-                CounterType.Bold) { Before = 4 };
+            yield return new Paragraph($"No homes fee is figured in. The first page or a cover page must say: {exemption.Wording}.",
+                set.Bold) { Before = 4 };
         }
 
-        yield return new Paragraph("What could change it at the counter: ask, or take a second check", CounterType.Bold) { Before = 6,
+        yield return new Paragraph("What could change it at the counter: ask, or take a second check", set.Bold) { Before = 4,
             WithNext = true };
-        foreach (var doubt in fee.WhatCouldChangeIt)
-            yield return new Paragraph(doubt, CounterType.Small) { Before = 1.5, Indent = 12, Mark = "•" };
+        foreach (var doubt in fee.WhatCouldChangeIt.Take(set.Doubts))
+            yield return new Paragraph(Shortened(doubt, set.DoubtLength), set.Fine) { Before = 1, Indent = 12, Mark = "•" };
+        if (fee.WhatCouldChangeIt.Count > set.Doubts)
+        {
+            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more, which the program lists with the fee.", set.Fine)
+            { Before = 1, Indent = 12 };
+        }
     }
 
-    private static string List(IReadOnlyList<IndexName> names, IndexSide side) =>
-        string.Join("; ", names.Where(n => n.Side == side).Select(n => n.Indexed).DefaultIfEmpty("not named"));
+    private static string Section(FeePart part) => part.Section.Replace("Gov. Code ", "", StringComparison.Ordinal);
+
+    private static string List(IReadOnlyList<IndexName> names, IndexSide side, Closeness set) =>
+        Some([.. names.Where(n => n.Side == side).Select(n => n.Indexed).DefaultIfEmpty("not named")], set);
+
+    // At most about two lines: a sheet of two pages must hold whatever the paper holds.
+    private static string Some(List<string> names, Closeness set)
+    {
+        var room = set.NamesLength;
+        var shown = new List<string>();
+        foreach (var name in names)
+        {
+            if (shown.Count > 0 && shown.Sum(s => s.Length + 2) + name.Length > room)
+                break;
+            shown.Add(Shortened(name, room));
+        }
+
+        return string.Join("; ", shown)
+            + (names.Count > shown.Count ? $"; and {names.Count - shown.Count} more, as the paper has them" : "");
+    }
 }

@@ -169,7 +169,7 @@ internal static class DesignLienPaper
                 + "8319; the paper “Claim of Mechanics Lien, Converted”).",
             "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); the paper of that name).",
         ],
-        Recording = new Recording(RecordedPaperKind.Other, true, 0,
+        Recording = new Recording(RecordedPaperKind.Other, 1, 0,
             "Gov. Code § 27287 spares a claim of lien under § 8416 the notary. This is no such claim, so it is prepared to be "
             + "acknowledged, which is the safer reading; ask the office."),
     };

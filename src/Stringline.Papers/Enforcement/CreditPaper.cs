@@ -49,11 +49,11 @@ internal static class CreditPaper
         {
             First = [.. Reach(matter, until),
                 "The section does not say who signs. Have the owner sign too: the credit is one to which both agree (our advice)."],
-            Steps = ["Claimant and owner sign before a notary.",
+            Steps = ["Claimant and owner sign before a notary: together before one, or each apart, with a certificate page for each signing.",
                 "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "
                 + "faith before it (§ 8460(b)(2))."],
             After = [$"{EntryName.Enter("credit-recorded")}its day, the day the credit ends, and instrument number."],
-            Recording = new Recording(RecordedPaperKind.Other, true, 1,
+            Recording = new Recording(RecordedPaperKind.Other, 2, 1,
                 "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one "
                 + "(Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),
         });

@@ -78,7 +78,7 @@ internal static class LisPendensPaper
             ],
             After = [$"{EntryName.Enter("lis-pendens-recorded")}its day and instrument number, and say that it was mailed first and that the proof was recorded with "
                 + "it."],
-            Recording = new Recording(RecordedPaperKind.Other, false, 1,
+            Recording = new Recording(RecordedPaperKind.Other, 0, 1,
                 "No notary (common practice, no source; ask the office). The proof of service and any exhibit are further pages, not "
                 + "counted here."),
         }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.",

@@ -76,7 +76,7 @@ internal static class ReleasePaper
                 ? $"Keep the stamped copy. Do not enter “{EntryName.Find("release-recorded")}”: that gives up the whole claim."
                 : $"{EntryName.Enter("release-recorded")}its day and instrument number, and that the debt is satisfied only if the paper "
                 + "says so."],
-            Recording = new Recording(RecordedPaperKind.Release, true, 1,
+            Recording = new Recording(RecordedPaperKind.Release, 1, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
                 + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
         });

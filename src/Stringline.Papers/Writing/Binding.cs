@@ -39,9 +39,9 @@ internal static class Binding
             reports.Add(PaperPreflight.Check(files[^1], leaf.Expected(printed.Pages, draft)));
         }
 
-        var fee = bundle.Guide.Recording is { } recording ? Fee(matter, recording, files[0].Pages) : null;
+        var fee = bundle.Guide.Recording is { } recording ? Fee(matter, recording, files[0].Pages, Until(paper, matter, bundle)) : null;
         var sheet = new GuideSheet(paper, matter, bundle, files, fee, inTheWay);
-        var plan = sheet.Plan(draft);
+        var plan = sheet.Plan(draft, measure);
         if (UnsetOnSheet(plan, inTheWay) is { } unset)
         {
             if (!matter.Options.Draft)
@@ -64,19 +64,23 @@ internal static class Binding
         new("preflight", $"{report.Paper}: {check.Name}", check.Words,
             "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
-    private static FeeEstimate Fee(Matter matter, Recording recording, int pages) => RecordingFee.Of(
+    private static LocalDate? Until(Paper paper, Matter matter, Bundle bundle) =>
+        bundle.Guide.ActBy ?? (paper.Deadline is { } id ? matter.Assessment.Find(id)?.ActBy : null);
+
+    private static FeeEstimate Fee(Matter matter, Recording recording, int pages, LocalDate? until) => RecordingFee.Of(
         matter.Options.Office
         ?? (matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf)
         : new RecorderOffice { County = "(county not named)" }),
         new FeeRequest
         {
             Paper = recording.Kind,
-            Pages = pages + (recording.Notary ? 1 : 0),
+            Pages = pages + recording.Certificates,
             Parcels = matter.Facts.Parcels.Count,
             ParcelsTold = matter.Facts.Parcels,
             Names = Math.Max(2, matter.Facts.Names.Count),
             References = recording.References,
             ConformedCopy = true,
+            Until = until,
         });
 
     private static void CheckLetters(Matter matter, Bundle bundle)

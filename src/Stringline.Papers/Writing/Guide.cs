@@ -29,6 +29,9 @@ internal sealed record Guide
 
     /// <summary>What recording it takes; null for a paper that is not recorded.</summary>
     public Recording? Recording { get; init; }
+
+    /// <summary>The law’s day to act by, of a paper whose last day is no finding of the file; else null.</summary>
+    public LocalDate? ActBy { get; init; }
 }
 
 /// <summary>The first day on which a paper may be given.</summary>
@@ -38,10 +41,11 @@ internal sealed record NotBefore(LocalDate Day, string If);
 
 /// <summary>What recording a paper takes.</summary>
 /// <param name="Kind">What it is to the price list.</param>
-/// <param name="Notary">Whether it must be acknowledged; the notary's certificate is one more page (Gov. Code § 27287).</param>
+/// <param name="Certificates">Pages of notaries’ certificates reckoned where it must be acknowledged (Gov. Code § 27287), one for each that
+/// may sign apart; else 0.</param>
 /// <param name="References">Recorded papers it refers to (Gov. Code § 27361.2).</param>
 /// <param name="Why">Why a notary is needed, or not, with its section.</param>
-internal sealed record Recording(RecordedPaperKind Kind, bool Notary, int References, string Why)
+internal sealed record Recording(RecordedPaperKind Kind, int Certificates, int References, string Why)
 {
     /// <summary>Whether it is the owner's paper, on which the claimant of the job file has no part.</summary>
     public bool IsOwners { get; init; }

@@ -1,0 +1,97 @@
+using Stringline.Papers.Layout;
+
+namespace Stringline.Papers.Counter;
+
+/// <summary>
+/// How close a counter sheet is set. It has two pages at most, the first with all that the window asks for; what is long is set closer,
+/// and then shortened where the paper itself or the program has the rest, until it fits.
+/// </summary>
+internal sealed record Closeness
+{
+    /// <summary>The pages that whoever stands at the counter is to carry, at most.</summary>
+    public const int Pages = 2;
+
+    private Closeness(double points, double pitch, double fine, double large, double day)
+    {
+        Large = new TypeStyle(Face.SansBold, large, large * 1.22);
+        Day = new TypeStyle(Face.SansBold, day, day + 4);
+        Text = new TypeStyle(Face.Sans, points, pitch);
+        Bold = Text with { Face = Face.SansBold };
+        Head = new TypeStyle(Face.SansBold, points + 2, pitch + 2);
+        Fine = new TypeStyle(Face.Sans, fine, fine * 1.22);
+        FineBold = Fine with { Face = Face.SansBold };
+    }
+
+    /// <summary>From wide to close.</summary>
+    public static IReadOnlyList<Closeness> FromWide { get; } =
+    [
+        new(9.5, 12, 8.5, 14, 28) { Warnings = 7, WarningLength = 380, Readings = 6, CountyLines = 3, Doubts = 20, DoubtLength = 420,
+            NamesLength = 170 },
+        new(9, 11.2, 8.25, 14, 28) { Warnings = 5, WarningLength = 260, Readings = 4, CountyLines = 2, Doubts = 9, DoubtLength = 320,
+            NamesLength = 140 },
+        new(8.5, 10, 8, 12, 22) { Warnings = 3, WarningLength = 180, Readings = 2, CountyLines = 1, Doubts = 3, DoubtLength = 200,
+            NamesLength = 80, StepsLast = true },
+    ];
+
+    /// <summary>Running text.</summary>
+    public TypeStyle Text { get; }
+
+    /// <summary>The same in boldface.</summary>
+    public TypeStyle Bold { get; }
+
+    /// <summary>Heading of a section.</summary>
+    public TypeStyle Head { get; }
+
+    /// <summary>What must be seen first.</summary>
+    public TypeStyle Large { get; }
+
+    /// <summary>The day to act by.</summary>
+    public TypeStyle Day { get; }
+
+    /// <summary>The sum and what could change it, for the desk and not for the window.</summary>
+    public TypeStyle Fine { get; }
+
+    /// <summary>The same in boldface.</summary>
+    public TypeStyle FineBold { get; }
+
+    /// <summary>How many warnings are told.</summary>
+    public required int Warnings { get; init; }
+
+    /// <summary>How many letters of each.</summary>
+    public required int WarningLength { get; init; }
+
+    /// <summary>How many readings of the facts are told.</summary>
+    public required int Readings { get; init; }
+
+    /// <summary>How many sentences on the county.</summary>
+    public required int CountyLines { get; init; }
+
+    /// <summary>How many doubts of the fee, those about this office first.</summary>
+    public required int Doubts { get; init; }
+
+    /// <summary>How many letters of each.</summary>
+    public required int DoubtLength { get; init; }
+
+    /// <summary>How many letters of the names to be indexed.</summary>
+    public required int NamesLength { get; init; }
+
+    /// <summary>Whether the steps before the counter stand behind what the window asks for.</summary>
+    public bool StepsLast { get; init; }
+
+    /// <summary>The widest setting in which the window’s blocks have one page and all have two; else the closest.</summary>
+    /// <param name="window">The blocks that the first page is to hold.</param>
+    /// <param name="all">All blocks.</param>
+    /// <param name="measure">The measure.</param>
+    public static Closeness Fitting(
+        Func<Closeness, IEnumerable<Block>> window, Func<Closeness, IEnumerable<Block>> all, Measure measure) =>
+        FromWide.FirstOrDefault(c => Count(window(c), measure) == 1 && Count(all(c), measure) <= Pages) ?? FromWide[^1];
+
+    private static int Count(IEnumerable<Block> blocks, Measure measure) => Flow.OntoPages(
+        [.. blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth))], Sheet.Top, Sheet.Top, Sheet.Bottom).Count;
+
+    /// <summary>A heading of a section.</summary>
+    public Heading Section(string words) => new(words, Head) { Before = 5, Align = Align.Left };
+
+    /// <summary>A point of a list.</summary>
+    public Paragraph Point(string words, string mark = "•") => new(words, Text) { Before = 1.5, Indent = 14, Mark = mark };
+}

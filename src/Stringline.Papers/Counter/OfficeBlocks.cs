@@ -1,0 +1,107 @@
+using Stringline.Papers.Fees;
+using Stringline.Papers.Layout;
+using static Stringline.Papers.PaperText;
+
+namespace Stringline.Papers.Counter;
+
+/// <summary>
+/// What is known of the office to whoever goes there. What was not read is asked for and never invented; what stands on an old page, or on
+/// one without a date, says so beside it.
+/// </summary>
+internal static class OfficeBlocks
+{
+    /// <summary>Until when a paper is taken that day: to be seen with the day itself.</summary>
+    public static Block LastTime(RecorderOffice office) => new Paragraph(
+        office.Words(RecorderField.RecordUntil) is { } time
+            ? $"At the counter by {Sentence(time, Why(office, RecorderField.RecordUntil))}"
+            : office.Words(RecorderField.Hours) is { } hours
+            ? $"Last time at the counter: not read. Hours are {hours}, recording may stop earlier: call and ask."
+            : "Last time at the counter: not read. Call and ask.",
+        new TypeStyle(Face.SansBold, 11.5, 15)) { Before = 3 };
+
+    /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
+    public static IEnumerable<Block> Where(RecorderOffice office, Closeness set)
+    {
+        RecorderField[] told = [RecorderField.Counter, RecorderField.Phone, RecorderField.Hours, RecorderField.Payee, RecorderField.Payment];
+        yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060)", set.Text) { Before = 2, WithNext = true };
+        yield return new Paragraph(office.Words(RecorderField.Counter) is { } counter ? counter + Asked(office, RecorderField.Counter)
+            : office.Place is { } city ? $"in {city}; street: ask" : "street: ask", set.Bold) { Before = 0, WithNext = true };
+        var hours = office.Words(RecorderField.Hours) is { } open ? Sentence(open, Asked(office, RecorderField.Hours)) : "ask.";
+        yield return new Paragraph(
+            $"Telephone: {office.Words(RecorderField.Phone) ?? "ask"}. Hours: {hours}"
+            + (office.Words(RecorderField.SameDay) is { } same ? " " + same : "")
+            + (told.Any(f => Asked(office, f).Length > 0)
+                ? $" “Ask”: a page without a date, or more than {RecorderFact.YearsToTrust} years old." : ""), set.Text)
+        { Before = 0 };
+        if (office.IsFromMemory)
+        {
+            yield return new Paragraph("Nothing that this office publishes was read. Call it before you go.", set.Bold) { Before = 2 };
+        }
+    }
+
+    /// <summary>The check to bring: to whom, how much, how much more to have at hand, what else is taken.</summary>
+    public static IEnumerable<Block> CheckToBring(FeeEstimate fee, Closeness set)
+    {
+        var office = fee.Office;
+        var others = office.Otherwise(RecorderField.Payee).Select(o => $" or “{o}”").ToList();
+        yield return new Paragraph(
+            (office.Words(RecorderField.Payee) is { } payee
+                ? $"Payable to “{payee}”{string.Concat(others)}{(others.Count > 0 ? " (ask which)" : Asked(office, RecorderField.Payee))}."
+                : "Payable to: ask for the exact payee, which was not read.")
+            + (fee.AtMost > fee.Total ? $" Have {Dollars(fee.AtMost)} at hand: what says “ask” on page 2, and what was not read, "
+                + $"may cost more{(fee.DearerOn is { } later ? $", and so may {Day(later)}" : "")}." : "")
+            + " A short check is the commonest reason for a rejection."
+            + (office.Words(RecorderField.Payment) is { } payment ? $" {Sentence(payment, Asked(office, RecorderField.Payment))}"
+                : " Ask what else is taken: card, cash, a check “not to exceed” a sum."),
+            set.Text) { Before = 2 };
+    }
+
+    /// <summary>Copy and envelope, as far as a page has them.</summary>
+    public static string CopyToBringBack(RecorderOffice office) =>
+        (office.Words(RecorderField.Copies) is { } copies ? $"{Sentence(copies, Asked(office, RecorderField.Copies))} " : "")
+        + $"{office.Words(RecorderField.Envelope) ?? "A self-addressed stamped envelope for what comes back by mail"}.";
+
+    /// <summary>Mail and electronic recording, and when neither will do.</summary>
+    public static IEnumerable<Block> OtherWays(RecorderOffice office, Closeness set)
+    {
+        var branches = office.Facts.Where(f => f.Field == RecorderField.Branch).Select(f => f.Value).ToList();
+        if (branches.Count > 0)
+            yield return set.Point($"Other counters (ask): {string.Join("; ", branches)}.");
+        var mail = office.Words(RecorderField.Mail) is { } address ? $"{address}{Asked(office, RecorderField.Mail)}" : "ask for the address";
+        var courier = office.Words(RecorderField.Courier) is { } overnight ? $" Overnight: {overnight}." : "";
+        var back = office.Words(RecorderField.MailBack) is { } weeks ? $" The original comes back in {weeks}."
+            : " Ask how long mail waits.";
+        yield return set.Point($"By mail: {mail}.{courier}{back} Mailed is not recorded: never for a last day.");
+        var system = office.Words(RecorderField.Electronic) is { } electronic
+            ? $" Here: {char.ToLowerInvariant(electronic[0])}{electronic[1..]}" : "";
+        yield return set.Point("Electronically: not by you, but through a title insurer, an underwritten title company, an institutional lender "
+            + $"or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before the last "
+            + "day, and plan no last day of 2027 or later on it: a wider rule was to end on January 1, 2027.");
+    }
+
+    /// <summary>What to say and which paper to ask for when the counter will not take it.</summary>
+    public static IEnumerable<Block> Refused(Closeness set)
+    {
+        yield return set.Point("Say: “The recorder takes a paper that a statute lets be recorded, if it can be indexed, meets the format and "
+            + "can be copied. Whether it is good in law is not for the recorder to judge: Government Code section 27201(a).”");
+        yield return set.Point("If it is the form of page 1: put a cover page that conforms in front, one page more (§ 27361.6). If it is "
+            + "money: pay the rest.");
+        yield return set.Point("Otherwise ask for the refusal in writing, on the office’s form, with the reason (§§ 27203, 27204), and call your "
+            + "office from the window.");
+    }
+
+    // A mark behind what must be asked; nothing where a young page has it.
+    private static string Asked(RecorderOffice office, RecorderField field) =>
+        office.Fact(field) is not null && office.Asks(field) ? " (ask)" : "";
+
+    // The same with the reason.
+    private static string Why(RecorderOffice office, RecorderField field) =>
+        office.Fact(field) is not { } fact || !office.Asks(field) ? ""
+        : fact.PageDay is { } day ? $" (ask: page of {day.Year.ToString(CultureInfo.InvariantCulture)})" : " (ask: page without a date)";
+
+    private static string Sentence(string words, string mark)
+    {
+        var said = words.EndsWith(".m.", StringComparison.Ordinal) && mark.Length > 0 ? words : words.TrimEnd('.');
+        return $"{said}{mark}.";
+    }
+}

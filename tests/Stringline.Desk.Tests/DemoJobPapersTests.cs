@@ -3,6 +3,7 @@ using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Waiver;
 using Stringline.Testing;
 
@@ -77,11 +78,36 @@ public sealed class DemoJobPapersTests
             Assert.Fail(string.Join("\n", refused.Refusals));
         var made = Assert.IsType<PacketOutcome.Made>(outcome);
         Assert.All(made.Preflight, r => Assert.True(r.Passed, r.ToString()));
+        if (made.Fee is not null)
+            Assert.All(made.Files.Where(f => f.IsSheet), f => Assert.InRange(f.Pages, 1, 2));
         Assert.All(made.InTheWay, r => Assert.Equal("for-the-attorney", r.Id));
         if (Kept is null)
             return;
         foreach (var printed in made.Files)
             File.WriteAllBytes(Path.Combine(Directory.CreateDirectory(Kept).FullName, $"{job}--{paper}--{printed.Name}"), printed.Bytes.ToArray());
+    }
+
+    public static TheoryData<string, string> Claims() =>
+        [.. Fitting.Where(f => f.Papers.Contains("claim")).Select(f => new TheoryDataRow<string, string>(f.Job, f.AsOf))];
+
+    /// <summary>
+    /// Whoever stands at the window has two pages at most, in the counties of which most was read too, and in one of which nothing was.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Claims))]
+    public void The_counter_sheet_of_a_demo_job_has_two_pages_wherever_most_or_nothing_was_read(string job, string asOf)
+    {
+        var day = LocalDatePattern.Iso.Parse(asOf).Value;
+        foreach (var county in Counties.All.OrderByDescending(c => RecorderTable.For(c, day).Facts.Sum(f => f.Value.Length)).Take(8).Append("Glenn"))
+        {
+            var file = Read(job);
+            file = file with { Work = file.Work with { Site = file.Work.Site with { County = county } } };
+            // The job's town lies elsewhere, which the sheet then asks about.
+            var outcome = Scrivener.Make("claim", file, UseCases.Assess(file, day), new PaperOptions { Draft = false });
+            var made = Assert.IsType<PacketOutcome.Made>(outcome);
+            var sheet = Assert.Single(made.Files, f => f.IsSheet);
+            Assert.True(sheet.Pages <= 2, $"{job} in {county}: {sheet.Pages} pages");
+        }
     }
 
     /// <summary>A row for every paper, or the reason why none of the five jobs comes to need it.</summary>

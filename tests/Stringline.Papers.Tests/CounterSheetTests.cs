@@ -57,13 +57,15 @@ public sealed class CounterSheetTests
     }
 
     public static TheoryData<string> Recorded() =>
-        [.. PaperCatalogue.All.Where(p => p.Use == PaperUse.Recorded && !p.Id.Contains("claim", StringComparison.Ordinal)).Select(p => p.Id)];
+        [.. PaperCatalogue.All.Where(p => p.Use == PaperUse.Recorded && !p.Id.Contains("claim", StringComparison.Ordinal))
+            .Select(p => p.Id)];
 
     [Theory]
     [MemberData(nameof(Recorded))]
     public void So_has_that_of_any_other_recorded_paper(string id)
     {
-        foreach (var county in (string[])["Yolo", "Los Angeles", "Glenn", "San Francisco", "Kern", "Sacramento", "San Bernardino", "Humboldt"])
+        foreach (var county in (string[])["Yolo", "Los Angeles", "Glenn", "San Francisco", "Kern", "Sacramento", "San Bernardino",
+            "Humboldt"])
         {
             foreach (var many in (bool[])[false, true])
             {
@@ -158,13 +160,13 @@ public sealed class CounterSheetTests
     {
         var facts = ClaimFacts.Of(job, assessment);
         var service = Service.Of(job, assessment.AsOf);
-        var fee = RecordingFee.Of(RecorderTable.For(facts.County!, assessment.AsOf), new FeeRequest { Pages = 9, Parcels = facts.Parcels.Count,
-            ParcelsTold = facts.Parcels, Names = facts.Names.Count, References = 2, ConformedCopy = true,
+        var fee = RecordingFee.Of(RecorderTable.For(facts.County!, assessment.AsOf), new FeeRequest { Pages = 9,
+            Parcels = facts.Parcels.Count, ParcelsTold = facts.Parcels, Names = facts.Names.Count, References = 2, ConformedCopy = true,
             NamesAtEachAddress = [facts.Owners.Count], Until = Day("2027-01-08") });
-        EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal) ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345",
-            Day("2026-05-20"), []) : null;
+        EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal)
+            ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20"), []) : null;
         IReadOnlyList<Refusal> refusals = draft
-            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", "parties[12].address", LongText, "Add it.", "Civ. Code § 8416"))] : [];
+            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", "parties[12].address", LongText, "Add it.", ""))] : [];
         var printed = Press.Print(new CounterSheet(job, assessment, facts, service, fee, 9, refusals, earlier).Plan(draft, new Measure()));
         Kept.Keep($"counter-{facts.County}-{name}.pdf", new PaperFile("counter-sheet.pdf", "Counter sheet", printed.Pages, printed.Bytes));
         return ReadBack.Of(printed.Bytes);
@@ -183,7 +185,8 @@ public sealed class CounterSheetTests
         _ => throw new ArgumentOutOfRangeException(nameof(shape), shape, "No such shape."),
     };
 
-    private static JobFile At(JobFile job, string county) => job with { Work = job.Work with { Site = job.Work.Site with { County = county } } };
+    private static JobFile At(JobFile job, string county) =>
+        job with { Work = job.Work with { Site = job.Work.Site with { County = county } } };
 
     // Sixty-one owners of three lines each, ranges of parcels, several structures, a long name of the job.
     private static JobFile Crowded(JobFile job) => job with
@@ -202,12 +205,13 @@ public sealed class CounterSheetTests
         ],
     };
 
-    private static string Owner(int i) => $"Theodora Marguerite Ibáñez-Örn and Wilhelmina Constance D’Ångström, as trustees of the Ibáñez-Örn "
+    private static string Owner(int i) =>
+        $"Theodora Marguerite Ibáñez-Örn and Wilhelmina Constance D’Ångström, as trustees of the Ibáñez-Örn "
         + $"and D’Ångström Family Revocable Living Trust number {i}, dated the first day of February 1998 and restated in full thereafter";
 
     private static Assessment Doubtful(JobFile job) => job.Assessed(12_345.67m,
-        LastDay(Standing.InDoubt, [.. Enumerable.Range(0, 9).Select(i => new Reading($"{LongText[..150]} ({i})", Day("2026-06-27").PlusDays(i),
-            Day("2026-06-29").PlusDays(i)))]),
+        LastDay(Standing.InDoubt, [.. Enumerable.Range(0, 9).Select(i =>
+            new Reading($"{LongText[..150]} ({i})", Day("2026-06-27").PlusDays(i), Day("2026-06-29").PlusDays(i)))]),
         FirstDay(Standing.NotYet, new Reading("the day after the last delivery", Day("2026-05-11"))),
         Right(Standing.InDoubt) with { Why = [.. Enumerable.Repeat(Reason.Of("Civ. Code § 8400", $"{LongText}"), 4)] })
         is var made ? made with

@@ -110,7 +110,8 @@ public sealed class FeeTableTests
     {
         var fee = RecordingFee.Of(RecorderTable.For("Santa Clara", Jobs.Day(on)), new FeeRequest { Pages = 3 });
         Assert.Equal(total, fee.Total);
-        Assert.Equal(total == 113, fee.Part("base")!.Why.Contains("$15.00 if a bill of 2026 (AB 2224) is not law", StringComparison.Ordinal));
+        Assert.Equal(total == 113, fee.Part("base")!.Why.Contains("$15.00 if a bill of 2026 (AB 2224) is not law",
+            StringComparison.Ordinal));
         Assert.Equal(total == 113, fee.Part("extra-pages")!.Why.Contains("$3.00 if a bill", StringComparison.Ordinal));
     }
 
@@ -147,7 +148,7 @@ public sealed class FeeTableTests
         Assert.Equal((total, most), Sums(RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")),
             new FeeRequest { Pages = 2, NamesAtEachAddress = debtors == 0 ? [] : [debtors] })));
 
-    /// <summary>Every county, several shapes of paper: what is at hand is never less than what is reckoned, nor than the dated prices.</summary>
+    /// <summary>Every county, several shapes of paper: what is at hand is never less than what is reckoned.</summary>
     [Fact]
     public void What_is_at_hand_is_never_short()
     {

@@ -92,7 +92,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>A draft gives nobody leave: what stands against it, and no step to take with it.</summary>
     private IEnumerable<Block> FirstOfADraft(Closeness set)
     {
-        yield return new Framed([new Heading("First", set.Head) { Before = 0, Align = Align.Left }, .. OnlyADraft(set), .. LastDayInDoubt(set),
+        yield return new Framed([new Heading("First", set.Head) { Before = 0, Align = Align.Left }, .. OnlyADraft(set),
+            .. LastDayInDoubt(set),
             .. RecorderBlocks.CountyQuestion(assessment, set)]) { Thickness = 2, Before = 6 };
     }
 
@@ -104,9 +105,9 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             ? "Nothing stands against the claim. Make it again, not as a draft: its sheet says what to do."
             : "Put right what stands here, then make it again, not as a draft: its sheet says what to do.", set.Text) { Before = 2 };
         foreach (var refusal in inTheWay.Take(shown))
-            yield return new Paragraph(Shortened(RefusalInWords.There(job, assessment, refusal), 300), set.Text) { Before = 2, Indent = 12, Mark = "•" };
+            yield return set.Point(Shortened(RefusalInWords.There(job, assessment, refusal), 300));
         if (inTheWay.Count > shown)
-            yield return new Paragraph($"and {inTheWay.Count - shown} more, which stand beside the draft.", set.Text) { Before = 2, Indent = 12 };
+            yield return set.Point($"and {inTheWay.Count - shown} more, which stand beside the draft.", "");
     }
 
     private IEnumerable<Block> LastDayInDoubt(Closeness set)
@@ -133,23 +134,6 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             + $"({string.Join("; ", first.Sections.DefaultIfEmpty("Civ. Code §§ 8412, 8414"))}).", set.Text) { Before = 2 };
     }
 
-    /// <summary>The steps in their order, from signing to what comes back from the counter.</summary>
-    private IEnumerable<Block> InThisOrder(Closeness set)
-    {
-        yield return set.Section("In this order");
-        var steps = (IReadOnlyList<string>)
-        [
-            .. serve.Head is null ? AlreadyServed() : serve.Steps,
-            $"Hand in two originals, {claimPages} page{(claimPages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches (Gov. "
-                + "Code § 27201(b)(1)): one to be recorded, one to be stamped. No notary, no acknowledgment page (Civ. Code § 8416(b)). "
-                + "Anyone may carry them.",
-            $"Bring back the stamped copy, the instrument number with the date, and the receipt. {OfficeBlocks.CopyToBringBack(fee.Office)} "
-                + $"{EntryName.Enter("claim-recorded")}number, date and amount. The time to sue runs from that date.",
-        ];
-        for (var i = 0; i < steps.Count; i++)
-            yield return set.Point(steps[i], $"{i + 1}.");
-    }
-
     private IEnumerable<Block> Unserved(Closeness set)
     {
         if (serve.Head is not { } head)
@@ -159,14 +143,14 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             yield return new Paragraph(Shortened(words, 420), set.Bold) { Before = 2 };
     }
 
-    private static string[] AlreadyServed() =>
+    private IEnumerable<Block> InThisOrder(Closeness set) =>
     [
-        "Sign claim and verification in ink on both originals, with date and place, if that is not done.",
-        "See that the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals. If the "
-            + "copy went first-class, the stamped certificate of mailing is kept with the file.",
+        set.Section("In this order"),
+        .. ClaimSteps.Of(serve, fee.Office, claimPages).Select((step, i) => set.Point(step, $"{i + 1}.")),
     ];
 
-    private static IEnumerable<Block> Refused(Closeness set) => [set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)];
+    private static IEnumerable<Block> Refused(Closeness set) =>
+        [set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)];
 
     private IEnumerable<Block> AlsoRead(Closeness set)
     {
@@ -234,9 +218,11 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private IEnumerable<Block> CheckToBring(Closeness set) =>
         [set.Section($"The check: {Dollars(fee.Total)}, estimated"), .. OfficeBlocks.CheckToBring(fee, set)];
 
-    private IEnumerable<Block> Names(Closeness set) => [set.Section("Names the recorder will index"), .. RecorderBlocks.Names(facts.Names, facts.Owners, set)];
+    private IEnumerable<Block> Names(Closeness set) =>
+        [set.Section("Names the recorder will index"), .. RecorderBlocks.Names(facts.Names, facts.Owners, set)];
 
-    private IEnumerable<Block> Check(Closeness set) => [set.Section($"How {Dollars(fee.Total)} is figured"), .. RecorderBlocks.Check(fee, set)];
+    private IEnumerable<Block> Check(Closeness set) =>
+        [set.Section($"How {Dollars(fee.Total)} is figured"), .. RecorderBlocks.Check(fee, set)];
 
     private IEnumerable<Block> BeforeYouGo(Closeness set) =>
     [

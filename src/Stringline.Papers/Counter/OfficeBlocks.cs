@@ -22,7 +22,7 @@ internal static class OfficeBlocks
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
     public static IEnumerable<Block> Where(RecorderOffice office, Closeness set)
     {
-        RecorderField[] told = [RecorderField.Counter, RecorderField.Phone, RecorderField.Hours, RecorderField.Payee, RecorderField.Payment];
+        RecorderField[] told = [RecorderField.Counter, RecorderField.Hours, RecorderField.Payee, RecorderField.Payment];
         yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060)", set.Text) { Before = 2, WithNext = true };
         yield return new Paragraph(office.Words(RecorderField.Counter) is { } counter ? counter + Asked(office, RecorderField.Counter)
             : office.Place is { } city ? $"in {city}; street: ask" : "street: ask", set.Bold) { Before = 0, WithNext = true };
@@ -67,27 +67,27 @@ internal static class OfficeBlocks
         var branches = office.Facts.Where(f => f.Field == RecorderField.Branch).Select(f => f.Value).ToList();
         if (branches.Count > 0)
             yield return set.Point($"Other counters (ask): {string.Join("; ", branches)}.");
-        var mail = office.Words(RecorderField.Mail) is { } address ? $"{address}{Asked(office, RecorderField.Mail)}" : "ask for the address";
+        var mail = office.Words(RecorderField.Mail) is { } address ? address + Asked(office, RecorderField.Mail) : "ask for the address";
         var courier = office.Words(RecorderField.Courier) is { } overnight ? $" Overnight: {overnight}." : "";
         var back = office.Words(RecorderField.MailBack) is { } weeks ? $" The original comes back in {weeks}."
             : " Ask how long mail waits.";
         yield return set.Point($"By mail: {mail}.{courier}{back} Mailed is not recorded: never for a last day.");
         var system = office.Words(RecorderField.Electronic) is { } electronic
             ? $" Here: {char.ToLowerInvariant(electronic[0])}{electronic[1..]}" : "";
-        yield return set.Point("Electronically: not by you, but through a title insurer, an underwritten title company, an institutional lender "
-            + $"or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before the last "
+        yield return set.Point("Electronically: not by you, but through a title insurer, an underwritten title company, an institutional "
+            + $"lender or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before the last "
             + "day, and plan no last day of 2027 or later on it: a wider rule was to end on January 1, 2027.");
     }
 
     /// <summary>What to say and which paper to ask for when the counter will not take it.</summary>
     public static IEnumerable<Block> Refused(Closeness set)
     {
-        yield return set.Point("Say: “The recorder takes a paper that a statute lets be recorded, if it can be indexed, meets the format and "
-            + "can be copied. Whether it is good in law is not for the recorder to judge: Government Code section 27201(a).”");
+        yield return set.Point("Say: “The recorder takes a paper that a statute lets be recorded, if it can be indexed, meets the format "
+            + "and can be copied. Whether it is good in law is not for the recorder to judge: Government Code section 27201(a).”");
         yield return set.Point("If it is the form of page 1: put a cover page that conforms in front, one page more (§ 27361.6). If it is "
             + "money: pay the rest.");
-        yield return set.Point("Otherwise ask for the refusal in writing, on the office’s form, with the reason (§§ 27203, 27204), and call your "
-            + "office from the window.");
+        yield return set.Point("Otherwise ask for the refusal in writing, on the office’s form, with the reason (§§ 27203, 27204), and call "
+            + "your office from the window.");
     }
 
     // A mark behind what must be asked; nothing where a young page has it.

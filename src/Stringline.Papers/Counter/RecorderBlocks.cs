@@ -49,8 +49,10 @@ internal static class RecorderBlocks
         yield return new Paragraph(fee.Source, fee.Office.HasPrices ? set.Fine : set.Bold) { Before = 2, WithNext = true };
         yield return new Together(new Table(
             [new Column("Part, and how it is figured", 0.66), new Column("Gov. Code", 0.2), new Column("Dollars", 0.14, true)],
-            [.. fee.Parts.Select(p => (IReadOnlyList<string>)[$"{p.Words}: {p.Why}", Section(p), $"{(p.Ask ? "ask " : "")}{Dollars(p.Amount)}"]),
-                [fee.AtMost > fee.Total ? $"Total; {Dollars(fee.AtMost)} at most, with each price in doubt at the highest any county prints" : "Total",
+            [.. fee.Parts.Select(p => (IReadOnlyList<string>)
+                [$"{p.Words}: {p.Why}", Section(p), $"{(p.Ask ? "ask " : "")}{Dollars(p.Amount)}"]),
+                [fee.AtMost > fee.Total
+                    ? $"Total; {Dollars(fee.AtMost)} if each price in doubt is the highest any county prints" : "Total",
                     "", Dollars(fee.Total)]])
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 2, LastIsSum = true });
         if (fee.Exemption is { } exemption)
@@ -65,8 +67,8 @@ internal static class RecorderBlocks
             yield return new Paragraph(Shortened(doubt, set.DoubtLength), set.Fine) { Before = 1, Indent = 12, Mark = "•" };
         if (fee.WhatCouldChangeIt.Count > set.Doubts)
         {
-            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more, which the program lists with the fee.", set.Fine)
-            { Before = 1, Indent = 12 };
+            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more, which the program lists with the fee.",
+                set.Fine) { Before = 1, Indent = 12 };
         }
     }
 

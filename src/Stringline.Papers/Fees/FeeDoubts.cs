@@ -69,8 +69,8 @@ internal static class FeeDoubts
             yield return office.Dollars(RecorderField.Covenant) is { } covenant
                 ? $"The restrictive covenant fee of {Dollars(covenant)}: whether it is still charged from 2027 was not read (Gov. Code § "
                 + "27388.2)."
-                : "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read (Gov. Code "
-                + "§ 27388.2).";
+                : "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read (Gov. "
+                + "Code § 27388.2).";
         }
     }
 

@@ -48,6 +48,6 @@ public sealed record FeeRequest
     /// <summary>Whether a conformed copy is asked for.</summary>
     public bool ConformedCopy { get; init; }
 
-    /// <summary>The last day on which it may be recorded, where that is later than the day of the prices; null where none is known.</summary>
+    /// <summary>The last day on which it may be recorded, where later than the day of the prices; null where none is known.</summary>
     public LocalDate? Until { get; init; }
 }

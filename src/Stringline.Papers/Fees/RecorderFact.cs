@@ -14,8 +14,8 @@ namespace Stringline.Papers.Fees;
 /// <param name="To">The last day on which it holds; null where no end was read.</param>
 /// <param name="Remark">What else the page says of it, or another page.</param>
 public sealed partial record RecorderFact(
-    string County, RecorderField Field, string Value, string Source, string? DateOnPage, LocalDate? DateRead, LocalDate? From, LocalDate? To,
-    string? Remark)
+    string County, RecorderField Field, string Value, string Source, string? DateOnPage, LocalDate? DateRead, LocalDate? From,
+    LocalDate? To, string? Remark)
 {
     /// <summary>A page that bears an older date than this is asked about.</summary>
     public const int YearsToTrust = 5;
@@ -28,7 +28,9 @@ public sealed partial record RecorderFact(
     /// <summary>The day the page bears, the earliest where only month or year is there; null where it bears none.</summary>
     public LocalDate? PageDay => DateOnPage is null ? null : DayOf(DateOnPage);
 
-    /// <summary>The date the page bears, as a paper says it: <c>August 1, 2023 (effective)</c>, <c>2014</c>, <c>undated (current site)</c>.</summary>
+    /// <summary>
+    /// The date the page bears, as a paper says it: <c>August 1, 2023 (effective)</c>, <c>2014</c>, <c>undated (current site)</c>.
+    /// </summary>
     public string? DateInWords => DateOnPage is { } written && PageDay is { } day && Form().Match(written).Groups[1].Value is { } date
         ? (date.Length == 10 ? PaperText.Day(day) : date.Length == 7 ? Month.Format(day) : date) + written[date.Length..] : DateOnPage;
 

@@ -61,13 +61,14 @@ public sealed record RecorderOffice
     public RecorderFact? Fact(RecorderField field)
     {
         var standing = Standing(field);
-        return RecorderFields.Kind(field) switch
+        var taken = RecorderFields.Kind(field) switch
         {
             RecorderValue.Dollars => standing.MaxBy(f => f.Dollars),
             RecorderValue.YesNo => standing.Find(f => f.Value == "yes") ?? standing.FirstOrDefault(),
             RecorderValue.Count or RecorderValue.Words => standing.FirstOrDefault(),
             var other => throw new InvalidOperationException($"No such kind of value: {other}."),
         };
+        return standing.Find(f => f.Value == taken?.Value && f.PageDay is not null) ?? taken;
     }
 
     /// <summary>The words of the fact that is acted on; null where none was read.</summary>

@@ -74,7 +74,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> Top(bool draft) =>
     [
         new Heading($"{Titled(draft)}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
-        new Paragraph($"{(set is null ? OneLine(matter.Job.Name) : Shortened(matter.Job.Name, 110))}, as of {Day(matter.AsOf)}. {paper.Sections}.", TextType) { Before = 3 },
+        new Paragraph($"{(set is null ? OneLine(matter.Job.Name) : Shortened(matter.Job.Name, 110))}, as of {Day(matter.AsOf)}. "
+            + $"{paper.Sections}.", TextType) { Before = 3 },
         new Paragraph(Assessment.Caution, BoldType.At(9)) { Before = 5 },
     ];
 
@@ -125,7 +126,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         }
     }
 
-    private IReadOnlyList<Block> Days(bool draft) => [.. new DayToKeep(paper, matter, guide, draft ? null : fee?.Office, draft, set).Blocks];
+    private IReadOnlyList<Block> Days(bool draft) =>
+        [.. new DayToKeep(paper, matter, guide, draft ? null : fee?.Office, draft, set).Blocks];
 
     private IEnumerable<Block> ByHand()
     {

@@ -1,0 +1,27 @@
+using Stringline.Papers.Counter;
+using Stringline.Papers.Fees;
+using Stringline.Papers.Writing;
+
+namespace Stringline.Papers.ClaimOfLien;
+
+/// <summary>The steps with a claim in their order, from signing to what comes back from the counter (Civ. Code § 8416).</summary>
+internal static class ClaimSteps
+{
+    /// <summary>The steps: with the mailing where the file shows none.</summary>
+    public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages) =>
+    [
+        .. serve.Head is null ? Served : serve.Steps,
+        $"Hand in two originals, {pages} page{(pages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches (Gov. Code § "
+            + "27201(b)(1)): one to be recorded, one to be stamped. No notary, no acknowledgment page (Civ. Code § 8416(b)). Anyone may "
+            + "carry them.",
+        $"Bring back the stamped copy, the instrument number with the date, and the receipt. {OfficeBlocks.CopyToBringBack(office)} "
+            + $"{EntryName.Enter("claim-recorded")}number, date and amount. The time to sue runs from that date.",
+    ];
+
+    private static string[] Served { get; } =
+    [
+        "Sign claim and verification in ink on both originals, with date and place, if that is not done.",
+        "See that the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals. "
+            + "If the copy went first-class, the stamped certificate of mailing is kept with the file.",
+    ];
+}

@@ -50,7 +50,7 @@ public sealed record Assessment
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
 
     /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
-    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, noticeIsDue);
+    public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, noticeIsDue, AsOf);
 
     private IReadOnlyList<NextStep>? next;
     private Amounts? amounts;
@@ -123,6 +123,7 @@ public sealed record Assessment
         Conditions.Apply(findings);
         if (isPublic)
             IndexWatch.AddTo(findings, facts, plan, calendar);
+        NothingDue.Apply(findings, facts, amounts);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);
@@ -195,6 +196,8 @@ public sealed record Assessment
         OwnersSecurity.AddTo(findings, facts);
         Conditions.Apply(findings);
         IndexWatch.AddTo(findings, facts, plan, calendar);
+        // After the watch: the index is watched for the next delivery too.
+        NothingDue.Apply(findings, facts, amounts);
         PastSafeDay.Apply(findings, facts.AsOf);
         if (Assumptions.Of(facts) is { } assumed)
             findings.Add(assumed);

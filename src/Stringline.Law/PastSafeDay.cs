@@ -15,7 +15,7 @@ internal static class PastSafeDay
         for (var i = 0; i < findings.Count; i++)
         {
             if (findings[i] is { IsDeadline: true, Standing: Standing.Open or Standing.NotYet, ActBy: { } actBy } finding && actBy < asOf)
-                findings[i] = finding with { Standing = Standing.InDoubt, Why = [Past(finding, actBy), .. finding.Why] };
+                findings[i] = finding with { Standing = Standing.InDoubt, IsOnlyPastSafeDay = true, Why = [Past(finding, actBy), .. finding.Why] };
         }
     }
 

@@ -48,9 +48,6 @@ internal sealed record HeldRight(Holding By, bool IsHeld, string Finding, Standi
 /// <param name="Rights">The rights that live, each kind once.</param>
 internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldRight> Rights)
 {
-    // What these steps take off is owed all the same: it may only not be claimed, or was counted elsewhere.
-    private static readonly string[] NotPayment = ["outside-reach", "paid-elsewhere", "waived", "charges-left-out", "overpaid"];
-
     /// <summary>Dollars and cents that a recorded or given right holds on a day: the most that one of them reaches.</summary>
     public decimal HeldOn(LocalDate day) => Most(isHeld: true, day);
 
@@ -62,10 +59,8 @@ internal sealed record Hold(decimal Owed, decimal Claimable, IReadOnlyList<HeldR
     /// <summary>What an assessment says of it.</summary>
     public static Hold Of(Assessment assessment)
     {
-        var debt = assessment.Owed;
-        var owed = debt.LeftOut + debt.Steps.Where(step => !NotPayment.Contains(step.Id)).Sum(step => step.Amount);
         HeldRight[] rights = [.. ((HeldRight?[])[Lien(assessment), StopPayment(assessment), Bond(assessment)]).OfType<HeldRight>()];
-        return new Hold(Math.Max(owed, debt.Demand), rights.Select(right => right.Dollars).Append(assessment.Amount.Demand).Max(), rights);
+        return new Hold(assessment.Owed.InAll, rights.Select(right => right.Dollars).Append(assessment.Amount.Demand).Max(), rights);
     }
 
     private static decimal By(Assessment assessment, Remedy remedy) => assessment.AmountOf(remedy)?.Demand ?? 0m;

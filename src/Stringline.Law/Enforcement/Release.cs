@@ -32,8 +32,8 @@ public static class Release
             yield return hearing;
         if (suits.Counts is not { } claim || suits.Released == Verdict.Yes)
             yield break;
-        if (IsPaid(demand))
-            yield return WhenPaid(claim);
+        if (demand.IsPaid)
+            yield return WhenPaid(facts, suits, claim, timeToSue, calendar);
         else if (claim.Amount is { } claimed && Overstated.DueWhenRecorded(facts, claim, demand) is var due && demand.Demand > 0 && demand.Demand < Math.Min(claimed, due))
             yield return Partial(claim, Math.Min(claimed, due), demand.Demand);
     }
@@ -66,31 +66,53 @@ public static class Release
         return null;
     }
 
-    // Nothing left because it was paid, credited or waived; not because nothing is priced, lies out of reach or is barred.
-    private static bool IsPaid(Waterfall demand)
+    /// <summary>
+    /// A claim that is paid is released: the recorded claim no longer states a demand that is due. The Code sets no day; ours is the last on which
+    /// the owner, who must first give ten days' notice, cannot have petitioned yet: counted from its notice, else from the payment.
+    /// </summary>
+    [Rule("Civ. Code § 8416(a)(1)", Sure = Sure.OurReading)]
+    [Rule("Civ. Code § 8482", Sure = Sure.OurReading)]
+    private static Finding WhenPaid(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim, Finding timeToSue, OpenDays calendar)
     {
-        if (demand.AtMost != 0 || demand.InDoubt != 0 || demand.IsUnknown)
-            return false;
-        var paid = false;
-        foreach (var step in demand.Steps)
-        {
-            if (step is { Id: "outside-reach" or "outside-direct-contract" or "barred", Amount: < 0 })
-                return false;
-            paid |= step is { Id: "paid" or "credited" or "waived", Amount: < 0 };
-        }
-
-        return paid;
+        var paid = PaidOn(facts) ?? facts.AsOf;
+        var asked = suits.Leading is { } leading ? Asked(facts, leading) : null;
+        var beforePetition = asked?.On.Earliest is { } on ? LocalDate.Max(paid, Period.LastDay(on, DemandDays).PlusDays(-1)) : Period.LastDay(paid, DemandDays).PlusDays(-1);
+        var reading = Deadline.Own(
+            asked is null ? "our target: as if the owner gave its ten days’ notice on the day it paid" : "the day before the owner may petition, ten days after its notice",
+            beforePetition, calendar);
+        return Deadline.Finding(
+            "release.when-paid", "Release the claim", Deadline.StandingOf(facts.AsOf, [reading], null, endFirm: false), [reading], calendar,
+            () =>
+            [
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim]),
+                asked is null
+                    ? Reason.Of("Civ. Code § 8482", $"The owner must give ten days’ notice before it petitions for a release order, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)). No notice is in the file; the target is reckoned as if it came on the day of payment, {paid}.")
+                    : Reason.Of("Civ. Code § 8482", $"Release demanded {Days.Of(asked.On)}: ten days after its notice the owner may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)).", [asked]),
+                timeToSue.Band is { } runs && timeToSue.Standing is not (Standing.Kept or Standing.Done)
+                    ? Reason.Of("Civ. Code § 8480(a)", $"No petition lies before {runs.Earliest.Day.PlusDays(1)}, the day after the time to sue. That is no reason to wait: nothing is due any more.")
+                    : Reason.Of("Civ. Code § 8480(a)", $"A petition lies only where no action was brought in time; a paid claim is released all the same, and an action on it is dismissed."),
+            ],
+            endKnown: true);
     }
 
-    /// <summary>A claim that is paid is released: the recorded claim no longer states a demand that is due. Our rule.</summary>
-    [Rule("Civ. Code § 8416(a)(1)", Sure = Sure.OurReading)]
-    private static Finding WhenPaid(ClaimRecorded claim) => new()
+    // The day on which the last of it was paid, credited or waived.
+    private static LocalDate? PaidOn(FactsAsOf facts)
     {
-        Id = "release.when-paid",
-        Title = "Release the claim",
-        Standing = Standing.Open,
-        Why = [Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim])],
-    };
+        LocalDate? last = null;
+        foreach (var entry in facts.Known)
+        {
+            var day = entry switch
+            {
+                Paid or Credited => entry.On.Earliest,
+                Waived waived => waived.PaymentCleared ?? entry.On.Earliest,
+                _ => null,
+            };
+            if (day is { } on && !(on < last))
+                last = on;
+        }
+
+        return last;
+    }
 
     [Rule("Civ. Code § 8416(a)(1)", Sure = Sure.OurReading)]
     private static Finding Partial(ClaimRecorded claim, decimal claimed, decimal left) => new()

@@ -49,6 +49,12 @@ public sealed class Amounts
     /// <summary>The demand by a remedy within the reach of the preliminary notice, whatever a court set free.</summary>
     internal decimal WithinReach(Remedy remedy) => Barred(Demand.Of(facts, reach, remedy)).Demand;
 
+    /// <summary>Dollars and cents owed on the job, whether or not they may be claimed; null where the file does not give what the work was worth.</summary>
+    public decimal? Owed => IsUnknown ? null : Of(Remedy.Debt)?.InAll ?? Of(Main)!.InAll;
+
+    /// <summary>The price agreed in the contract; null where none is.</summary>
+    public decimal? AgreedPrice => facts.Job.Contract.Price;
+
     /// <summary>Whether the file does not give what the work was worth.</summary>
     public bool IsUnknown => Of(Main)!.IsUnknown;
 

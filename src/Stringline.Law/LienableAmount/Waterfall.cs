@@ -49,6 +49,40 @@ public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Step
         init => atMost = value;
     }
 
+    // What these steps take off is owed all the same: it may only not be claimed, or was counted elsewhere.
+    private static readonly string[] NotPayment = ["outside-reach", "paid-elsewhere", "waived", "charges-left-out", "overpaid"];
+
+    /// <summary>What is owed in all, whether or not it may be claimed by this remedy.</summary>
+    public decimal InAll
+    {
+        get
+        {
+            var sum = LeftOut;
+            foreach (var step in Steps)
+                sum += Array.IndexOf(NotPayment, step.Id) < 0 ? step.Amount : 0m;
+            return Math.Max(sum, Demand);
+        }
+    }
+
+    /// <summary>Whether nothing is left because it was paid, credited or waived; not because nothing is priced, lies out of reach or is barred.</summary>
+    internal bool IsPaid
+    {
+        get
+        {
+            if (AtMost != 0 || InDoubt != 0 || IsUnknown)
+                return false;
+            var paid = false;
+            foreach (var step in Steps)
+            {
+                if (step is { Id: "outside-reach" or "outside-direct-contract" or "barred", Amount: < 0 })
+                    return false;
+                paid |= step is { Id: "paid" or "credited" or "waived", Amount: < 0 };
+            }
+
+            return paid;
+        }
+    }
+
     /// <summary>What would settle or change it.</summary>
     public IReadOnlyList<Question> Questions { get; init; } = [];
 

@@ -13,6 +13,12 @@ public sealed record NextStep(string Finding, string Do, LocalDate ActBy, Standi
     /// <summary>Dollars and cents that hang on it; null where the file does not say what is owed.</summary>
     public decimal? AtStake { get; init; }
 
+    /// <summary>What is owed on the job, and what of it the step can still save; null for a watch.</summary>
+    public Stakes? Stakes { get; init; }
+
+    /// <summary>What is left of the right where its planned day is past; null where it is not.</summary>
+    public Outlook? Outlook { get; init; }
+
     /// <summary>The earliest reading's name, which sets the day.</summary>
     public string? Reading { get; init; }
 }

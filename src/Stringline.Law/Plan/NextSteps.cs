@@ -22,6 +22,7 @@ public static class NextSteps
         ("prosecution.service-last-day", "Serve the summons and the complaint", Remedy.Lien),
         ("prosecution.last-day", "Bring the action to trial", Remedy.Lien),
         ("prosecution.five-years", "Bring the action to trial before its outer limit", Remedy.Lien),
+        ("release.when-paid", "Record the release of the claim", Remedy.Lien),
         ("release.answer-by", "Answer the owner's demand for release", Remedy.Lien),
         ("release.hearing", "Answer the petition for release before the hearing", Remedy.Lien),
         ("release-bond.action-last-day", "Sue on the release bond", Remedy.Lien),
@@ -62,7 +63,8 @@ public static class NextSteps
     /// <param name="findings">The findings of an assessment.</param>
     /// <param name="amounts">What hangs on each remedy; null where nothing is known of it.</param>
     /// <param name="noticeIsDue">Whether preliminary notice is due to somebody who was not given it.</param>
-    public static IReadOnlyList<NextStep> Of(IReadOnlyList<Finding> findings, Amounts? amounts, bool noticeIsDue)
+    /// <param name="asOf">The day of asking.</param>
+    public static IReadOnlyList<NextStep> Of(IReadOnlyList<Finding> findings, Amounts? amounts, bool noticeIsDue, LocalDate asOf)
     {
         var steps = new List<NextStep>();
         foreach (var finding in findings)
@@ -72,13 +74,26 @@ public static class NextSteps
             if (finding.Id == Watching)
             {
                 if (IsUseful(finding, findings, AtStake(amounts, null), noticeIsDue))
-                    steps.Add(new NextStep(Watching, finding.Title, actBy, finding.Standing, Watch: true) { Reading = finding.Band?.Earliest.Name });
+                {
+                    steps.Add(new NextStep(Watching, finding.Title, actBy, finding.Standing, Watch: true)
+                    {
+                        Reading = finding.Band?.Earliest.Name, Outlook = Outlook.Of(finding, asOf),
+                    });
+                }
             }
             else if (Act(finding.Id) is { } act)
             {
                 var owed = AtStake(amounts, act.By);
                 if (IsUseful(finding, findings, owed, noticeIsDue))
-                    steps.Add(new NextStep(finding.Id, act.Do, actBy, finding.Standing) { AtStake = owed, Reading = finding.Band?.Earliest.Name });
+                {
+                    steps.Add(new NextStep(finding.Id, act.Do, actBy, finding.Standing)
+                    {
+                        AtStake = owed,
+                        Stakes = new Stakes(amounts?.Owed, owed, amounts?.AgreedPrice),
+                        Reading = finding.Band?.Earliest.Name,
+                        Outlook = Outlook.Of(finding, asOf),
+                    });
+                }
             }
         }
 
@@ -121,7 +136,7 @@ public static class NextSteps
     private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch
     {
         "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
-        "release.answer-by" or "release.hearing" => Lives(finding),
+        "release.when-paid" or "release.answer-by" or "release.hearing" => Lives(finding),
         "claim-of-lien.last-day" => owed != 0 && Lives(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
         "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
         "credit.enforcement-last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),

@@ -34,6 +34,9 @@ public sealed record Finding
     /// <summary>Whether the days of the readings are last days of a deadline; else they are days as such.</summary>
     public bool IsDeadline { get; init; }
 
+    /// <summary>Whether it is in doubt for one reason only: its day to plan on is past, and its last day is not.</summary>
+    public bool IsOnlyPastSafeDay { get; init; }
+
     /// <summary>Every open reading, earliest first.</summary>
     public IReadOnlyList<Reading> Readings { get; init; } = [];
 

@@ -78,13 +78,13 @@ public sealed class MoneyOutDaysTests
         Assert.Null(new JobBuilder().PublicWork().Completed("2025-10-22", CompletionTheory.Acceptance).On(asOf).Find("stop-payment-notice.money-out"));
     }
 
-    // Paid in full nothing can be claimed, yet the time to give runs and what stands below it follows it.
+    // Paid in full nothing can be claimed and none is to be given (Civ. Code § 9352(c)), yet the time to give runs, and the index is watched for it.
     [Fact]
     [Proves("Civ. Code § 9356(a)")]
     public void What_follows_the_time_to_give_follows_its_standing_and_not_that_of_the_amount()
     {
         var paid = Job().Paid("2025-11-03", 20000m).Completed("2025-10-22", CompletionTheory.Acceptance).On("2025-11-10");
-        Assert.Equal((Standing.Open, Standing.NotYet), (paid.Get("stop-payment-notice.last-day").Standing, paid.Get("stop-payment-notice.amount").Standing));
+        Assert.Equal((Standing.Done, Standing.NotYet), (paid.Get("stop-payment-notice.last-day").Standing, paid.Get("stop-payment-notice.amount").Standing));
         Assert.NotNull(paid.Find("stop-payment-notice.money-out"));
         Assert.Contains("Civ. Code § 9356(a)", paid.Get("index-watch.next-day").Sections);
     }

@@ -76,6 +76,16 @@ internal sealed class Matter
 
     public IReadOnlyList<Party> In(PartyCapacity capacity) => Job.In(capacity);
 
+    /// <summary>Whether what came in may cover everything provided so far: a stop payment notice then has nothing to claim (Civ. Code §§ 8502(c), 9352(c)).</summary>
+    public bool IsPaidInFull
+    {
+        get
+        {
+            var received = Of<Paid>().Sum(paid => paid.Amount) + Of<Credited>().Sum(credited => credited.Amount);
+            return received > 0 && (received >= Work.Sum(work => work.Amount ?? 0m) || received >= Job.Contract.Price + Of<Change>().Sum(change => change.Amount));
+        }
+    }
+
     /// <summary>The claimant's preliminary notices.</summary>
     public NoticeGiven[] Notices => [.. Of<NoticeGiven>().Where(n => n.Notice == NoticeKind.Preliminary)];
 

@@ -10,10 +10,17 @@ internal static class SecondReader
     /// </summary>
     public static Func<World, Answer>? Of(string id, WorkKind kind)
     {
-        if (Remedy(id, kind) is not { } remedy
+        if (id is "stop-payment-notice.last-day" or "stop-payment-notice.owner" or "stop-payment-notice.lender" && Remedy(id, kind) is { } give)
+            return Limited(id, kind, w => w.Matter.IsPaidInFull ? give(w) with { May = May.Anything, Last = null } : give(w));
+        return Limited(id, kind, Remedy(id, kind));
+    }
+
+    private static Func<World, Answer>? Limited(string id, WorkKind kind, Func<World, Answer>? read)
+    {
+        if (read is not { } remedy
             || id is "licence" or "preliminary-notice.last-day" or "preliminary-notice.reaches-back-to" or "completion.day"
                 || kind == WorkKind.Federal)
-            return Remedy(id, kind);
+            return read;
         return w =>
         {
             var answer = remedy(w);

@@ -16,6 +16,18 @@ public sealed record AssessedStep(string What, string Do, string Remedy, LocalDa
     /// <summary>Dollars and cents that hang on it; null where no amount is known.</summary>
     public decimal? AtStake { get; init; }
 
+    /// <summary>Dollars and cents owed on the job; null where no amount is known.</summary>
+    public decimal? Owed { get; init; }
+
+    /// <summary>What is owed and what of it the step can still save, in words; null for a watch.</summary>
+    public string? Stakes { get; init; }
+
+    /// <summary>What is left of the right, where its planned day was past on the day of asking: alive, arguable, late. Null where it was not.</summary>
+    public string? Left { get; init; }
+
+    /// <summary>The same in sentences, with its days.</summary>
+    public string? Outlook { get; init; }
+
     /// <summary>The reading that sets the day; null where there is only one.</summary>
     public string? Reading { get; init; }
 
@@ -71,7 +83,8 @@ public sealed record StepLine(long Job, string Name, string Key, string Customer
 /// <param name="Steps">How many steps, watches not counted.</param>
 /// <param name="Jobs">How many jobs whose most pressing step lies in it.</param>
 /// <param name="Dollars">Dollars and cents at stake on those jobs; each job counts once.</param>
-public sealed record StepTotal(long Steps, long Jobs, decimal Dollars);
+/// <param name="Owed">Dollars and cents owed on those jobs; each job counts once.</param>
+public sealed record StepTotal(long Steps, long Jobs, decimal Dollars, decimal Owed);
 
 /// <summary>Searches of a county's index that are due.</summary>
 /// <param name="County">The county.</param>

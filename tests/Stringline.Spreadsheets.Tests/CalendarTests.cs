@@ -12,7 +12,7 @@ public sealed class CalendarTests
 
     private static readonly CalendarDay Day = new("2026-114; B, \\x", "claim-of-lien.last-day", new LocalDate(2026, 6, 26), "Record the claim of lien", "Peña Court; 2, with a name that is long enough to be folded over the line, Muñoz & Söhne 木", 7)
     {
-        AtStake = 12345.67m,
+        Stakes = "owed $12,345.67, all of it at stake",
         Remedy = "Claim of lien",
         County = "Yolo",
         Section = "Civ. Code § 8414",
@@ -30,7 +30,7 @@ public sealed class CalendarTests
         Assert.Equal(new DateOnly(2026, 6, 26), read.Start!.Date);
         Assert.Equal(new DateOnly(2026, 6, 27), read.End!.Date);
         Assert.Equal("Record the claim of lien: " + Day.Name, read.Summary);
-        Assert.Contains("At stake: $12,345.67.", read.Description, StringComparison.Ordinal);
+        Assert.Contains("Money: owed $12,345.67, all of it at stake.", read.Description, StringComparison.Ordinal);
         Assert.Contains(Day.Job, read.Description, StringComparison.Ordinal);
         Assert.Contains(Assessment.Caution, read.Description, StringComparison.Ordinal);
         Assert.Equal(7, read.Sequence);
@@ -57,6 +57,10 @@ public sealed class CalendarTests
         Assert.Equal(new DateOnly(2026, 6, 1), read.Start!.Date);
         Assert.StartsWith("At once: ", read.Summary, StringComparison.Ordinal);
         Assert.Contains("by 2026-05-29", read.Description, StringComparison.Ordinal);
+        Assert.Contains("act at once", read.Description, StringComparison.Ordinal);
+        var told = Read(Day with { Day = new LocalDate(2026, 5, 29), Outlook = "Planned day past. The law’s last day is today, 2026-06-01 (Mon)." });
+        Assert.Contains("The law’s last day is today", told.Description, StringComparison.Ordinal);
+        Assert.DoesNotContain("act at once", told.Description, StringComparison.Ordinal);
         Assert.Empty(read.Alarms);
     }
 

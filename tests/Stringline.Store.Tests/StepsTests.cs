@@ -52,7 +52,7 @@ public abstract class StepsTests : IDisposable
         {
             bool In(AssessedStep step) => !step.Watch && step.ActBy >= from && step.ActBy <= through;
             var leads = jobs.Select(job => job.Steps.FirstOrDefault(step => !step.Watch)).OfType<AssessedStep>().Where(In).ToList();
-            Assert.Equal(new StepTotal(jobs.Sum(job => job.Steps.Count(In)), leads.Count, leads.Sum(step => step.AtStake ?? 0)), total);
+            Assert.Equal(new StepTotal(jobs.Sum(job => job.Steps.Count(In)), leads.Count, leads.Sum(step => step.AtStake ?? 0), leads.Sum(step => step.Owed ?? 0)), total);
         }
     }
 
@@ -118,6 +118,10 @@ public abstract class StepsTests : IDisposable
             yield return new($"claim-{i}", "Record", i == 0 ? "Claim of lien" : "Payment bond", Day.PlusDays((job * 5 % 13) + i - 2), Standing.InDoubt)
             {
                 AtStake = job % 5 == 0 ? null : job * 7 % 11 * 100.01m,
+                Owed = job % 5 == 0 ? null : job * 13 % 17 * 100.03m,
+                Stakes = job % 5 == 0 ? "no amount yet" : "owed $1.00",
+                Left = i == 0 ? "arguable" : null,
+                Outlook = i == 0 ? "Planned day past." : null,
                 Section = "Civ. Code § 8414",
             };
         }

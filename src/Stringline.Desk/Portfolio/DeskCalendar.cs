@@ -18,7 +18,8 @@ internal static class DeskCalendar
         return CalendarText.Write(
             Exports.All(journal, filter).Where(line => !line.Step.Watch).OrderBy(line => line.Step.ActBy).ThenBy(line => line.Job).Select(line => new CalendarDay(line.Key, line.Step.What, line.Step.ActBy, line.Step.Do, line.Name, Revision(line.Job))
             {
-                AtStake = line.Step.AtStake,
+                Stakes = line.Step.Stakes,
+                Outlook = line.Step.Outlook,
                 Remedy = line.Step.Remedy,
                 County = line.County,
                 Section = line.Step.Section,

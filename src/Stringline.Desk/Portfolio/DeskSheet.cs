@@ -10,8 +10,8 @@ internal static class DeskSheet
 {
     private static readonly SheetColumn[] Columns =
     [
-        new("act by", Look.Day), new("overdue"), new("what to do", Width: 40), new("remedy", Width: 24), new("standing"), new("job", Width: 34), new("key"), new("customer", Width: 30),
-        new("county"), new("signer", Width: 24), new("at stake", Look.Money), new("reading", Width: 40), new("section", Width: 28), new("as of", Look.Day),
+        new("act by", Look.Day), new("overdue"), new("what is left of it"), new("until when", Width: 60), new("what to do", Width: 40), new("remedy", Width: 24), new("standing"), new("job", Width: 34), new("key"), new("customer", Width: 30),
+        new("county"), new("signer", Width: 24), new("owed", Look.Money), new("at stake", Look.Money), new("owed and at stake", Width: 50), new("reading", Width: 40), new("section", Width: 28), new("as of", Look.Day),
     ];
 
     /// <summary>The heads of its columns.</summary>
@@ -25,8 +25,8 @@ internal static class DeskSheet
 
     private static IReadOnlyList<Cell> Row(StepLine line) =>
     [
-        Cell.Of(line.Step.ActBy), Cell.Of(Overdue(line)), Cell.Of(line.Step.Do), Cell.Of(line.Step.Remedy), Cell.Of(line.Step.Standing.Word()), Cell.Of(line.Name), Cell.Of(line.Key),
-        Cell.Of(line.Customer), Cell.Of(line.County), Cell.Of(line.Person), line.Step.AtStake is { } dollars ? Cell.Of(dollars) : default,
-        Cell.Of(line.Step.Reading), Cell.Of(line.Step.Section), Cell.Of(line.AsOf),
+        Cell.Of(line.Step.ActBy), Cell.Of(Overdue(line)), Cell.Of(line.Step.Left), Cell.Of(line.Step.Outlook), Cell.Of(line.Step.Do), Cell.Of(line.Step.Remedy), Cell.Of(line.Step.Standing.Word()), Cell.Of(line.Name), Cell.Of(line.Key),
+        Cell.Of(line.Customer), Cell.Of(line.County), Cell.Of(line.Person),
+        line.Step.Owed is { } owed ? Cell.Of(owed) : default, line.Step.AtStake is { } dollars ? Cell.Of(dollars) : default, Cell.Of(line.Step.Stakes), Cell.Of(line.Step.Reading), Cell.Of(line.Step.Section), Cell.Of(line.AsOf),
     ];
 }

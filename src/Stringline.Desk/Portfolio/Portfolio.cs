@@ -101,6 +101,10 @@ internal sealed class Portfolio(IJournal journal)
         {
             Watch = step.Watch,
             AtStake = step.AtStake,
+            Owed = step.Stakes?.Owed,
+            Stakes = step.Stakes?.Text(step.Finding),
+            Left = step.Outlook?.Word,
+            Outlook = step.Outlook?.Text,
             Reading = step.Reading,
             Section = finding?.Sections is [var first, ..] ? first : null,
         };

@@ -69,11 +69,13 @@ internal static class Exports
         var step = line.Step;
         string?[] cells =
         [
-            LawText.IsoDay(step.ActBy), DeskSheet.Overdue(line), step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
-            step.AtStake?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture), step.Reading, step.Section, LawText.IsoDay(line.AsOf),
+            LawText.IsoDay(step.ActBy), DeskSheet.Overdue(line), step.Left, step.Outlook, step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
+            Dollars(step.Owed), Dollars(step.AtStake), step.Stakes, step.Reading, step.Section, LawText.IsoDay(line.AsOf),
         ];
         return string.Join(',', cells.Select(Cell)) + "\r\n";
     }
+
+    private static string? Dollars(decimal? dollars) => dollars?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
 
     // A cell that a spreadsheet would take for a formula is led by an apostrophe: names come from other people.
     private static string Cell(string? text)

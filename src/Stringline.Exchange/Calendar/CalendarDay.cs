@@ -9,8 +9,11 @@ namespace Stringline.Exchange.Calendar;
 /// <param name="Revision">A number that grows whenever the job changes: that of its last change in the journal.</param>
 public sealed record CalendarDay(string Job, string Finding, LocalDate Day, string Do, string Name, long Revision)
 {
-    /// <summary>Dollars and cents that hang on it; null where no amount is known.</summary>
-    public decimal? AtStake { get; init; }
+    /// <summary>What is owed and what of it is at stake, in words; null where nothing is.</summary>
+    public string? Stakes { get; init; }
+
+    /// <summary>What is left of the right, where its planned day is past; null where it is not.</summary>
+    public string? Outlook { get; init; }
 
     /// <summary>The remedy, in words.</summary>
     public string? Remedy { get; init; }

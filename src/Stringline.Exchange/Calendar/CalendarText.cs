@@ -79,9 +79,9 @@ public static class CalendarText
     {
         var lines = new List<string> { $"{day.Do} by {LawText.IsoDay(day.Day)}." };
         if (isPast)
-            lines.Add("That day is past. What can still be had goes with time: act at once.");
-        if (day.AtStake is { } dollars)
-            lines.Add($"At stake: ${dollars.ToString("#,##0.00", CultureInfo.InvariantCulture)}.");
+            lines.Add(day.Outlook ?? "That day is past. What can still be had goes with time: act at once.");
+        if (day.Stakes is { Length: > 0 } stakes)
+            lines.Add($"Money: {stakes}.");
         if (day.Reading is { Length: > 0 } reading)
             lines.Add($"The day is set by the reading: {reading}.");
         if (day.Section is { Length: > 0 } section)

@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Cells;
 
@@ -36,19 +37,20 @@ public static class LawSheets
         return new(
             "Days",
             [
-                new("finding", Width: 30), new("what", Width: 40), new("standing"), new("act by", Look.Day), new("reading", Width: 40), new("day", Look.Day),
+                new("finding", Width: 30), new("what", Width: 40), new("standing"), new("act by", Look.Day), new("what is left of it", Width: 60), new("reading", Width: 40), new("day", Look.Day),
                 new("rolled", Look.Day), new("sections", Width: 60),
             ],
-            assessment.Findings.Where(finding => finding.ActBy is not null || finding.Readings.Count > 0).SelectMany(Rows));
+            assessment.Findings.Where(finding => finding.ActBy is not null || finding.Readings.Count > 0).SelectMany(finding => Rows(finding, assessment.AsOf)));
     }
 
-    private static IEnumerable<IReadOnlyList<Cell>> Rows(Finding finding)
+    private static IEnumerable<IReadOnlyList<Cell>> Rows(Finding finding, LocalDate asOf)
     {
         var sections = Cell.Of(string.Join("; ", finding.Sections));
+        var left = Cell.Of(Outlook.Of(finding, asOf)?.Text);
         Law.Reasoning.Reading?[] readings = finding.Readings.Count == 0 ? [null] : [.. finding.Readings];
         return readings.Select(reading => (IReadOnlyList<Cell>)
         [
-            Cell.Of(finding.Id), Cell.Of(finding.Title), Cell.Of(finding.Standing.Word()), Day(finding.ActBy), Cell.Of(reading?.Name), Day(reading?.Day), Day(reading?.Rolled), sections,
+            Cell.Of(finding.Id), Cell.Of(finding.Title), Cell.Of(finding.Standing.Word()), Day(finding.ActBy), left, Cell.Of(reading?.Name), Day(reading?.Day), Day(reading?.Rolled), sections,
         ]);
     }
 

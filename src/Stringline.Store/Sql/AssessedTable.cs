@@ -36,7 +36,7 @@ internal static class AssessedTable
             numbers: ["at_stake"],
             $"on conflict (job) do update set {string.Join(", ", RowColumns.Skip(1).Select(column => $"{column} = excluded.{column}"))}");
         using var erase = RowReading.Command(connection, transaction, "delete from steps where job = @job", ("@job", 0L));
-        using var insert = new RowStatement(connection, transaction, "steps", StepsTable.RowColumns, numbers: []);
+        using var insert = new RowStatement(connection, transaction, "steps", StepsTable.RowColumns, numbers: ["owed"]);
         foreach (var job in jobs)
         {
             write.Run(Values(job));

@@ -17,7 +17,7 @@ internal static class StepsTable
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
-            select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section, a.as_of
+            select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section, a.as_of, s.left_of_it, s.outlook, s.stakes, s.owed
             from (
               select * from steps s where {(query.Watch is null ? "" : "s.watch = @watch and ")}s.act_by >= @from and s.act_by <= @through{Where(command, query.Filter)}
               order by s.act_by, s.weight desc, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job join assessed a on a.job = s.job
@@ -39,6 +39,10 @@ internal static class StepsTable
                 AtStake = reader.GetInt64(13) == 1 ? reader.GetInt64(12) / 100m : null,
                 Reading = reader.IsDBNull(14) ? null : reader.GetString(14),
                 Section = reader.IsDBNull(15) ? null : reader.GetString(15),
+                Left = reader.IsDBNull(17) ? null : reader.GetString(17),
+                Outlook = reader.IsDBNull(18) ? null : reader.GetString(18),
+                Stakes = reader.IsDBNull(19) ? null : reader.GetString(19),
+                Owed = reader.IsDBNull(20) ? null : reader.GetInt64(20) / 100m,
             };
             lines.Add(new StepLine(reader.GetInt64(0), reader.GetString(1), reader.GetString(2), reader.GetString(3), reader.GetString(4), reader.GetString(5), step, AssessedTable.Day(reader.GetString(16))));
         }
@@ -60,13 +64,13 @@ internal static class StepsTable
         span.Append(CultureInfo.InvariantCulture, $" else {ends.Count} end");
         command.CommandText =
             $"""
-            select {span} as span, count(*), cast(sum(s.lead) as bigint), cast(sum(s.lead * s.weight) as bigint)
+            select {span} as span, count(*), cast(sum(s.lead) as bigint), cast(sum(s.lead * s.weight) as bigint), cast(sum(s.lead * coalesce(s.owed, 0)) as bigint)
             from steps s where s.watch = 0{Where(command, filter)} group by 1
             """;
-        var totals = Enumerable.Repeat(new StepTotal(0, 0, 0m), ends.Count + 1).ToArray();
+        var totals = Enumerable.Repeat(new StepTotal(0, 0, 0m, 0m), ends.Count + 1).ToArray();
         using var reader = command.ExecuteReader();
         while (reader.Read())
-            totals[reader.GetInt32(0)] = new StepTotal(reader.GetInt64(1), reader.GetInt64(2), reader.GetInt64(3) / 100m);
+            totals[reader.GetInt32(0)] = new StepTotal(reader.GetInt64(1), reader.GetInt64(2), reader.GetInt64(3) / 100m, reader.GetInt64(4) / 100m);
         return totals;
     }
 
@@ -142,6 +146,7 @@ internal static class StepsTable
     public static IReadOnlyList<string> RowColumns { get; } =
     [
         "job", "ordinal", "watch", "lead", "act_by", "weight", "priced", "what", "act", "remedy", "standing", "reading", "section", "customer", "county", "person",
+        "left_of_it", "outlook", "stakes", "owed",
     ];
 
     /// <summary>What is written of the steps of a job, a row for each: numbers as long, texts, or null.</summary>
@@ -156,6 +161,7 @@ internal static class StepsTable
                 job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy), AssessedTable.Cents(step.AtStake) ?? 0L,
                 step.AtStake is null ? 0L : 1L, step.What, step.Do, step.Remedy, step.Standing.Word(), step.Reading, step.Section,
                 job.Customer ?? "", job.County ?? "", job.Person ?? "",
+                step.Left, step.Outlook, step.Stakes, AssessedTable.Cents(step.Owed),
             ];
             if (!step.Watch)
                 lead = 0;

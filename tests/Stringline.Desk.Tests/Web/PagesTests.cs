@@ -137,7 +137,7 @@ public sealed partial class PagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [GeneratedRegex("""<td data-label="Job"><a href="/job/\d+">([^<]+)</a>""")]
     private static partial Regex JobLink();
 
-    [GeneratedRegex("""<strong class="money">([^<]+)</strong> hangs""")]
+    [GeneratedRegex("""<strong class="money">([^<]+)</strong> at stake""")]
     private static partial Regex Sum();
 
     [GeneratedRegex("""href="/law#([^"]+)["]""")]

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Entering;
 using Stringline.Desk.Settings;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
@@ -24,6 +25,9 @@ internal sealed class NewJobModel(Office office) : PageModel
     /// <summary>What the store refuses, where it is no single field.</summary>
     public IReadOnlyList<string> Refused { get; private set; } = [];
 
+    /// <summary>What is asked about the county; null where nothing is.</summary>
+    public CountyDoubt? Doubt { get; private set; }
+
     /// <summary>Who signs for the office, to be offered while typing.</summary>
     public IReadOnlyList<OfficeSigner> Signers => office.Settings.Signers;
 
@@ -34,6 +38,12 @@ internal sealed class NewJobModel(Office office) : PageModel
         Faults = faults;
         if (job is null)
             return Page();
+        if (CountyDoubt.Of(job.Work.Site) is { } doubt && !doubt.IsConfirmedBy(Request.Form[Typed.Lead + CountyDoubt.Field]))
+        {
+            Doubt = doubt;
+            return Page();
+        }
+
         if (job.Claimant.Signer is { Title: null } signer && Signers.FirstOrDefault(known => known.Name == signer.Name) is { } offered)
             job = job with { Claimant = job.Claimant with { Signer = signer with { Title = offered.Title } } };
         var number = string.IsNullOrWhiteSpace(Form.Number) ? NumberOfOurOwn() : Form.Number.Trim();

@@ -52,6 +52,9 @@ internal sealed class FileModel(Office office) : PageModel
     /// <summary>What others wrote while the form was open.</summary>
     public IReadOnlyList<string> Between { get; private set; } = [];
 
+    /// <summary>What is asked about the county; null where nothing is.</summary>
+    public CountyDoubt? Doubt { get; private set; }
+
     /// <summary>Whether nothing was changed.</summary>
     public bool IsSame { get; private set; }
 
@@ -105,6 +108,13 @@ internal sealed class FileModel(Office office) : PageModel
         if (JournalText.Head(job).AsSpan().SequenceEqual(JournalText.Head(Job.Facts)))
         {
             IsSame = true;
+            return Page();
+        }
+
+        // Asked where county, ZIP or city was changed; what stood so before is asked on the job’s page.
+        if (CountyDoubt.Of(job.Work.Site) is { } doubt && !doubt.IsAlso(Job.Facts.Work.Site) && !doubt.IsConfirmedBy(Typed[CountyDoubt.Field]))
+        {
+            Doubt = doubt;
             return Page();
         }
 

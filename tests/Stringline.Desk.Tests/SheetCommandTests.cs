@@ -24,7 +24,7 @@ public sealed class SheetCommandTests : IDisposable
         var first = await Tool.Run([.. import, "--save-mapping", At("map.json")]);
         Assert.Equal(1, first.Status);
         Assert.Contains("4 of 4 rows accounted for", first.Output, StringComparison.Ordinal);
-        Assert.Contains("line 3: \"4/31/2026\" under \"Delivery Date\"; should be: a day of the calendar: April 2026 has 30 days", first.Output, StringComparison.Ordinal);
+        Assert.Contains("line 3: \"4/31/2026\" under \"Delivery Date\"; it should be a day of the calendar: April 2026 has 30 days", first.Output, StringComparison.Ordinal);
         Assert.Contains("1 jobs added", first.Output, StringComparison.Ordinal);
         Assert.True(File.Exists(At("invoices.refused.csv")));
         Assert.Contains("0 changes written", (await Tool.Run([.. import, "--mapping", At("map.json")])).Output, StringComparison.Ordinal);

@@ -34,6 +34,7 @@ public sealed class Desk : IDisposable
         County = "Yolo",
         CustomerIs = PartyCapacity.Subcontractor,
         Work = WorkKind.Private,
+        Confirmed = ImportQuestions.Ids,
     };
 
     public ImportReport Import(ImportRequest request) => new SheetImport(Journal, OpenDays.Statutory).Run(request);

@@ -71,7 +71,7 @@ public sealed class InvoiceImportTests : IDisposable
         Assert.Equal(1, report.Files[0].New);
         var refused = Assert.Single(report.Files[0].Refused);
         Assert.Equal(3, refused.Line);
-        Assert.Contains("no day under \"Delivery Date\"", refused.Why, StringComparison.Ordinal);
+        Assert.Contains("No day under \"Delivery Date\"", refused.Why, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public sealed class InvoiceImportTests : IDisposable
         Assert.Equal("refused line,refused because,Job No.,Job Name,Customer,Inv #,Delivery Date,Amount,Description", lines[0]);
         Assert.StartsWith("2,", lines[1], StringComparison.Ordinal);
         Assert.Contains("13/45/2026", lines[1], StringComparison.Ordinal);
-        Assert.Contains("should be: an amount such as", lines[2], StringComparison.Ordinal);
+        Assert.Contains("it should be an amount such as", lines[2], StringComparison.Ordinal);
         Assert.EndsWith(".refused.csv", report.RefusedFiles[0], StringComparison.Ordinal);
 
         File.WriteAllText(report.RefusedFiles[0], string.Join('\n', lines).Replace("13/45/2026", "3/2/2026", StringComparison.Ordinal).Replace(",\"1,23\",", ",123,", StringComparison.Ordinal));
@@ -230,7 +230,7 @@ public sealed class InvoiceImportTests : IDisposable
     {
         var report = desk.Import("a.csv", Plain + "114,A,H,INV-1,3/2/2026,10,2\" pipe\n114,A,H,INV-2,3/2/2026,10,pipe\n");
         Assert.Equal(1, report.Files[0].New);
-        Assert.Contains("a stray quote", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
+        Assert.Contains("A stray quote", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
         var open = Plain + "114,A,H,INV-3,3/2/2026,10,\"pipe\n" + string.Concat(Enumerable.Range(4, 60).Select(i => $"114,A,H,INV-{i},3/2/2026,10,pipe\n"));
         var error = Assert.Throws<SheetException>(() => desk.Import("b.csv", open));
         Assert.Contains("not closed", error.Message, StringComparison.Ordinal);
@@ -300,7 +300,7 @@ public sealed class InvoiceImportTests : IDisposable
         var longKey = new string('9', Journals.LongestName + 1);
         var report = desk.Import("a.csv", Plain + $"{longKey},A,H,INV-1,3/2/2026,10,x\n115,B,H,INV-2,3/2/2026,10,x\n");
         Assert.Equal(1, report.Files[0].New);
-        Assert.Contains("the journal refuses job", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
+        Assert.Contains("The journal refuses job", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
         Assert.True(desk.Journal.Check().IsWhole);
     }
 

@@ -3,6 +3,8 @@ namespace Stringline.Desk.Importing;
 /// <summary>Says on a page what a refusal says for the command line: the page has fields where that has options.</summary>
 internal static class DeskWords
 {
+    private const string Look = "look with --dry-run";
+
     // The longer before the shorter that it holds.
     private static readonly (string Option, string Field)[] All =
     [
@@ -26,6 +28,8 @@ internal static class DeskWords
     {
         if (folder is not null)
             text = text.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
+        if (text.IndexOf(Look, StringComparison.Ordinal) is >= 0 and var at)
+            text = text[..at] + "look again, and confirm what is right";
         foreach (var (option, field) in All)
             text = text.Replace(option, field, StringComparison.Ordinal);
         return text;

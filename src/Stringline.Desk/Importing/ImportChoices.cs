@@ -23,6 +23,9 @@ public sealed class ImportChoices
     /// <summary>The kind of work where the table does not say.</summary>
     public string? Work { get; set; }
 
+    /// <summary>Which questions of the look were confirmed.</summary>
+    public IReadOnlyList<string> Confirmed { get; set; } = [];
+
     /// <summary>What the customer of a claimant can be.</summary>
     public static IReadOnlyList<string> Customers { get; } = ["owner", "direct-contractor", "subcontractor", "supplier"];
 
@@ -52,8 +55,11 @@ public sealed class ImportChoices
     /// <param name="who">Who records it.</param>
     /// <param name="mapping">How it is read.</param>
     /// <param name="dryRun">Whether to look only.</param>
-    internal ImportRequest Request(string path, string who, ColumnMapping mapping, bool dryRun) => new([path], who)
+    /// <param name="today">Today.</param>
+    internal ImportRequest Request(string path, string who, ColumnMapping mapping, bool dryRun, LocalDate today) => new([path], who)
     {
+        Today = today,
+        Confirmed = [.. Confirmed],
         Mapping = mapping,
         DryRun = dryRun,
         RefusedFilesOfDryRun = true,

@@ -9,7 +9,7 @@ using Stringline.Store;
 namespace Stringline.Desk.Importing;
 
 /// <summary>Works on one table at a time for a store: looks, or writes in one transaction. It goes on when the page is left, and stops with the desk.</summary>
-internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, WaitingTables tables, PortfolioRefresh refresh, ILogger<ImportRuns> log) : IHostedService
+internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, WaitingTables tables, PortfolioRefresh refresh, DeskDay day, ILogger<ImportRuns> log) : IHostedService
 {
     private readonly Lock gate = new();
     private ImportRun? current;
@@ -56,7 +56,7 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
             if (TryLock() is not { } held)
                 return "Another desk on this store is importing just now, and a store takes one import at a time. Nothing was begun. Try again when it is done.";
             var mapping = state.Mapping is null ? ColumnMapping.None : MappingJson.Read(System.Text.Encoding.UTF8.GetBytes(state.Mapping), state.File);
-            var request = state.Choices.Request(tables.PathOf(state), options.Who, mapping, dryRun: !write);
+            var request = state.Choices.Request(tables.PathOf(state), options.Who, mapping, dryRun: !write, day.Today);
             state = state with { Step = write ? ImportStep.Writing : ImportStep.Looking, Trouble = null };
             tables.Keep(state);
             var run = current = new ImportRun(state.Id, state.File, write, state.Told?.Rows ?? state.AboutRows);

@@ -62,6 +62,9 @@ internal sealed record ImportTold
     /// <summary>What was taken to be so since no column says it.</summary>
     public required IReadOnlyList<string> Assumed { get; init; }
 
+    /// <summary>What is asked before it is written. A look that was kept by an earlier version asked nothing.</summary>
+    public IReadOnlyList<ImportQuestion> Questions { get; init; } = [];
+
     /// <summary>The rows in the counts; the same as <see cref="Rows"/>.</summary>
     public long Accounted => New + Changed + Unchanged + Refused + Blank + Ignored.Sum(row => row.Count);
 
@@ -87,6 +90,7 @@ internal sealed record ImportTold
             NewJobs = [.. report.NewJobs.Take(MostJobs)],
             Payments = [.. report.Across.Take(MostPayments).Select(ToldPayment.Of)],
             AllPayments = report.Across.Count,
+            Questions = report.Questions,
             Assumed = [.. report.Assumed.Select(DeskWords.Of)],
         };
     }

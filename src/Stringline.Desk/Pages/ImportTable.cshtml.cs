@@ -36,6 +36,10 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
     [BindProperty]
     public string? Name { get; set; }
 
+    /// <summary>Which questions of the look are confirmed.</summary>
+    [BindProperty]
+    public IReadOnlyList<string> Confirmed { get; set; } = [];
+
     /// <summary>What the table does not say.</summary>
     [BindProperty]
     public ImportChoices Choices { get; set; } = new();
@@ -67,8 +71,8 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
     /// <summary>How many columns are shown.</summary>
     public int Shown => Math.Min(Look?.Width ?? 0, MostColumns);
 
-    /// <summary>Whether it is a workbook.</summary>
-    public bool IsWorkbook => !State.File.EndsWith(".csv", StringComparison.Ordinal);
+    /// <summary>The sheets of a workbook; none of a file of text.</summary>
+    public IReadOnlyList<string> Sheets { get; private set; } = [];
 
     /// <summary>Whether there are refused rows to download.</summary>
     public bool HasRefusedFile => tables.RefusedOf(State) is not null;
@@ -107,7 +111,7 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
             case "look" when State.Step is ImportStep.Looked or ImportStep.Broken:
                 return Begin(write: false);
             case "write" when State.Step == ImportStep.Looked:
-                return Begin(write: true);
+                return Write();
             case "back" when State.Step is ImportStep.Looked or ImportStep.Broken:
                 tables.Keep(State with { Step = ImportStep.Received, Trouble = null });
                 return Back();
@@ -141,7 +145,10 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
         {
             Mapping = state.Mapping is null ? ColumnMapping.None : MappingJson.Read(Encoding.UTF8.GetBytes(state.Mapping), state.File);
             if (state.Step == ImportStep.Received)
+            {
+                Sheets = new SheetFile(tables.PathOf(state)).Sheets();
                 Look = TableLook.At(new SheetFile(tables.PathOf(state), Mapping.Sheet), Mapping);
+            }
         }
         catch (SheetException e)
         {
@@ -176,7 +183,7 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
         {
             Meanings = Chosen(said);
             if (Faults.Count == 0)
-                given = Look.Chosen(said, Meanings, given);
+                given = Look.Chosen(said, Meanings, given) with { Types = TypesChosen() };
         }
         else
         {
@@ -221,6 +228,21 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
         return Back();
     }
 
+    private Dictionary<string, RowKind> TypesChosen()
+    {
+        var types = new Dictionary<string, RowKind>(StringComparer.Ordinal);
+        for (var i = 0; i < Look!.Types.Count; i++)
+        {
+            if (RowKinds.Read(Request.Form[TypeFieldOf(i)]) is { } kind)
+                types[Look.Types[i].Type] = kind;
+        }
+
+        return types;
+    }
+
+    /// <summary>The field of a type.</summary>
+    public static string TypeFieldOf(int place) => FormattableString.Invariant($"type{place}");
+
     private Dictionary<int, Column> Chosen(TableKind kind)
     {
         var chosen = new Dictionary<int, Column>();
@@ -241,6 +263,20 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
         }
 
         return chosen;
+    }
+
+    // Nothing is written while a question of the look is open.
+    private IActionResult Write()
+    {
+        if (State.Told!.Questions.Any(question => !Confirmed.Contains(question.Id)))
+        {
+            Refused = "Nothing was written. Each question below must be confirmed first; where the answer is no, fix the file or how it is read.";
+            Prepare();
+            return Page();
+        }
+
+        State.Choices.Confirmed = [.. State.Told.Questions.Select(question => question.Id)];
+        return Begin(write: true);
     }
 
     private IActionResult Begin(bool write)

@@ -21,6 +21,8 @@ internal static class ImportText
             File(text, file, dryRun);
         if (report.Across.Count > 0)
             Across(text, report.Across);
+        foreach (var question in report.Questions)
+            Question(text, question, dryRun);
         foreach (var assumed in report.Assumed)
             text.Append(assumed).Append('\n');
         foreach (var path in report.RefusedFiles)
@@ -51,6 +53,15 @@ internal static class ImportText
             text.Append(CultureInfo.InvariantCulture, $"  line {refused.Line}: {refused.Why}\n");
         if (file.Refused.Count > MostShown)
             text.Append(CultureInfo.InvariantCulture, $"  ... and {file.Refused.Count - MostShown:N0} more\n");
+    }
+
+    private static void Question(StringBuilder text, ImportQuestion question, bool dryRun)
+    {
+        text.Append("Is that right? ").Append(question.Text).Append(dryRun ? $" If it is: --confirm {question.Id}\n" : " (confirmed)\n");
+        foreach (var row in question.Lines)
+            text.Append(CultureInfo.InvariantCulture, $"  line {row.Line}{(row.Told.Length > 0 ? ": " + row.Told : "")}\n");
+        if (question.Count > question.Lines.Count)
+            text.Append(CultureInfo.InvariantCulture, $"  ... and {question.Count - question.Lines.Count:N0} more\n");
     }
 
     private static void Across(StringBuilder text, IReadOnlyList<AcrossReport> payments)

@@ -123,4 +123,7 @@ public enum Column
 
     /// <summary>The lender's e-mail address.</summary>
     LenderEmail,
+
+    /// <summary>Whether a row is an invoice, a credit memo or a payment.</summary>
+    RowType,
 }

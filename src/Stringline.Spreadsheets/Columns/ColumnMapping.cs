@@ -14,6 +14,22 @@ public sealed record ColumnMapping
     /// <summary>The header of a column, as the file writes it, or <c>column F</c>; an empty text for a column that no header stands for. Columns not named here are known by their words.</summary>
     public IReadOnlyDictionary<Column, string> Headers { get; init; } = new Dictionary<Column, string>();
 
+    /// <summary>What a row is by its type, as the column of types writes it. Types not named here are known by their words.</summary>
+    public IReadOnlyDictionary<string, RowKind> Types { get; init; } = new Dictionary<string, RowKind>();
+
+    /// <summary>What a row of that type is; null where nobody has said.</summary>
+    public RowKind? KindOf(string type)
+    {
+        var folded = ColumnWords.Fold(type);
+        foreach (var (known, kind) in Types)
+        {
+            if (ColumnWords.Fold(known) == folded)
+                return kind;
+        }
+
+        return RowKinds.Of(type);
+    }
+
     /// <summary>In which order the parts of a day stand.</summary>
     public DayOrder Days { get; init; }
 

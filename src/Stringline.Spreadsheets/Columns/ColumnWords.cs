@@ -15,10 +15,10 @@ internal static class ColumnWords
         (Column.CustomerTelephone, [TableKind.Jobs, TableKind.Invoices], ["customer telephone", "customer phone", "customer telephone number", "customer phone number", "client telephone", "client phone", "client telephone number", "client phone number", "bill to telephone", "bill to phone", "bill to telephone number", "bill to phone number"]),
         (Column.CustomerEmail, [TableKind.Jobs, TableKind.Invoices], ["customer e mail", "customer email", "customer e mail address", "customer email address", "client e mail", "client email", "client e mail address", "client email address", "bill to e mail", "bill to email", "bill to e mail address", "bill to email address"]),
         (Column.CustomerIs, [TableKind.Jobs, TableKind.Invoices], ["customer is", "customer role", "customer type", "customer capacity"]),
-        (Column.Street, [TableKind.Jobs, TableKind.Invoices], ["job address", "site address", "job site address", "project address", "job street", "site street", "ship to address", "delivery address", "street"]),
-        (Column.City, [TableKind.Jobs, TableKind.Invoices], ["job city", "site city", "project city", "ship to city", "city"]),
-        (Column.Zip, [TableKind.Jobs, TableKind.Invoices], ["job zip", "site zip", "project zip", "job zip code", "site zip code", "ship to zip", "zip code", "zip", "postal code"]),
-        (Column.County, [TableKind.Jobs, TableKind.Invoices], ["job county", "site county", "project county", "county"]),
+        (Column.Street, [TableKind.Jobs, TableKind.Invoices], ["job address", "site address", "job site address", "jobsite address", "project address", "job street", "site street", "ship to address", "delivery address", "street"]),
+        (Column.City, [TableKind.Jobs, TableKind.Invoices], ["job city", "site city", "job site city", "jobsite city", "project city", "ship to city", "city"]),
+        (Column.Zip, [TableKind.Jobs, TableKind.Invoices], ["job zip", "site zip", "job site zip", "jobsite zip", "project zip", "job zip code", "site zip code", "ship to zip", "zip code", "zip", "postal code"]),
+        (Column.County, [TableKind.Jobs, TableKind.Invoices], ["job county", "site county", "job site county", "jobsite county", "project county", "county"]),
         (Column.Apn, [TableKind.Jobs, TableKind.Invoices], ["apn", "parcel number", "assessors parcel number", "parcel"]),
         (Column.Owner, [TableKind.Jobs, TableKind.Invoices], ["owner name", "property owner", "reputed owner", "owner"]),
         (Column.OwnerAddress, [TableKind.Jobs, TableKind.Invoices], ["owner address", "property owner address"]),
@@ -39,7 +39,8 @@ internal static class ColumnWords
         (Column.InvoiceDay, [TableKind.Invoices], ["invoice date", "date of invoice", "billing date", "bill date", "document date", "date"]),
         (Column.Furnished, [TableKind.Invoices], ["date furnished", "furnished", "furnished from", "delivery date", "date delivered", "delivered", "ship date", "date shipped", "shipped", "service date", "date of service", "work date", "date worked", "from date", "from"]),
         (Column.Until, [TableKind.Invoices], ["furnished until", "furnished to", "service through", "through date", "work through", "through", "to date", "until"]),
-        (Column.Amount, [TableKind.Invoices], ["invoice amount", "invoice total", "amount billed", "billed amount", "billed", "total amount", "amount", "net amount", "total"]),
+        (Column.Amount, [TableKind.Invoices], ["invoice amount", "invoice total", "amount billed", "billed amount", "billed", "total amount", "extended amount", "extended price", "extension", "amount", "net amount", "total"]),
+        (Column.RowType, [TableKind.Invoices], ["row type", "transaction type", "document type", "order type", "entry type", "invoice type", "type"]),
         (Column.Text, [TableKind.Invoices, TableKind.Payments], ["description", "item description", "memo", "details", "item", "notes"]),
         (Column.Payment, [TableKind.Payments], ["payment number", "receipt number", "check number", "cheque number", "payment id", "transaction number", "transaction id", "reference number", "reference"]),
         (Column.PaidDay, [TableKind.Payments], ["payment date", "date paid", "date received", "received date", "receipt date", "check date", "deposit date", "paid date", "date"]),
@@ -52,6 +53,7 @@ internal static class ColumnWords
         ["no"] = "number", ["num"] = "number", ["nbr"] = "number", ["nr"] = "number", ["inv"] = "invoice", ["amt"] = "amount", ["cust"] = "customer",
         ["proj"] = "project", ["desc"] = "description", ["addr"] = "address", ["dt"] = "date", ["pmt"] = "payment", ["ck"] = "check", ["chk"] = "check",
         ["ref"] = "reference", ["doc"] = "document", ["trans"] = "transaction", ["co"] = "county", ["del"] = "delivery", ["svc"] = "service", ["day"] = "date",
+        ["cnty"] = "county", ["ext"] = "extended", ["typ"] = "type", ["ord"] = "order", ["trx"] = "transaction", ["txn"] = "transaction",
     };
 
     /// <summary>Where in the list of a column's words a header stands, from 0; null where it is not among them.</summary>

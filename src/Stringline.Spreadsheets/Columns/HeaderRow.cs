@@ -93,13 +93,26 @@ public sealed class HeaderRow
             if (fit.Count > 1)
                 throw Refuse(file, row, "headers that could be those of invoices or of payments", "which of them, said with --as invoices or --as payments");
             if (fit.Count == 1)
-                return fit[0];
+                return WithTypes(fit[0], first, mapping);
         }
 
         var wanted = mapping.Kind is { } kind1
             ? string.Join(", ", ColumnWords.Needed(kind1).Select(column => ColumnWords.Example(column, kind1)))
             : "Job number, Invoice number and Amount (invoices), or Payment date and Amount paid (payments), or Job number (jobs)";
         throw new SheetException(new Fault(file, "", $"no row of headers among the first {MostRowsAbove} rows", $"a row with {wanted}; other words can be given with --mapping"));
+    }
+
+    // A column called "Type" may tell of lumber and steel: found by its header alone it counts only where it holds a type of row that is known.
+    private static HeaderRow WithTypes(HeaderRow header, IReadOnlyList<SheetRow> first, ColumnMapping mapping)
+    {
+        if (!header.Has(Column.RowType) || mapping.Headers.ContainsKey(Column.RowType)
+            || first.Any(row => row.Line > header.Row.Line && header.Of(row, Column.RowType) is { IsEmpty: false } cell && mapping.KindOf(cell.ToString()) is not null))
+        {
+            return header;
+        }
+
+        header.places.Remove(Column.RowType);
+        return header;
     }
 
     private static bool ShowsPayments(HeaderRow header) =>

@@ -30,6 +30,14 @@ public static class MappingJson
             foreach (var (column, header) in mapping.Headers.OrderBy(pair => pair.Key))
                 json.WriteString(Word(column), header);
             json.WriteEndObject();
+            if (mapping.Types.Count > 0)
+            {
+                json.WriteStartObject("types");
+                foreach (var (type, means) in mapping.Types.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+                    json.WriteString(type, RowKinds.Word(means));
+                json.WriteEndObject();
+            }
+
             json.WriteEndObject();
         }
 
@@ -48,6 +56,7 @@ public static class MappingJson
             using var json = JsonDocument.Parse(utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8);
             var mapping = new ColumnMapping();
             var headers = new Dictionary<Column, string>();
+            var types = new Dictionary<string, RowKind>(StringComparer.Ordinal);
             var format = "";
             if (json.RootElement.ValueKind != JsonValueKind.Object)
                 throw Refuse(file, "", "no object", "JSON text in braces { }");
@@ -75,12 +84,16 @@ public static class MappingJson
                         }
 
                         break;
+                    case "types" when field.Value.ValueKind == JsonValueKind.Object:
+                        foreach (var type in field.Value.EnumerateObject())
+                            types[type.Name] = Find(file, "types." + type.Name, Text(file, type), Enum.GetValues<RowKind>(), RowKinds.Word);
+                        break;
                     default:
-                        throw Refuse(file, field.Name, "a field that a mapping has not", "format, rows, days, sheet, columns");
+                        throw Refuse(file, field.Name, "a field that a mapping has not", "format, rows, days, sheet, columns, types");
                 }
             }
 
-            return format == Format ? mapping with { Headers = headers } : throw Refuse(file, "format", $"\"{format}\"", $"\"{Format}\"");
+            return format == Format ? mapping with { Headers = headers, Types = types } : throw Refuse(file, "format", $"\"{format}\"", $"\"{Format}\"");
         }
         catch (JsonException e)
         {

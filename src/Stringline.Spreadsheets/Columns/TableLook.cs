@@ -7,6 +7,10 @@ namespace Stringline.Spreadsheets.Columns;
 public sealed record TableLook
 {
     private const int MostShown = 5;
+    private const int MostTypes = 20;
+
+    // Types that come only after so many rows are known by their words, or their rows are refused with the reason.
+    private const int MostRowsForTypes = 20_000;
 
     private TableLook()
     {
@@ -23,6 +27,9 @@ public sealed record TableLook
 
     /// <summary>What each column is understood as, by its place from 0; a column that is not used is not here.</summary>
     public IReadOnlyDictionary<int, Column> Meanings { get; private init; } = new Dictionary<int, Column>();
+
+    /// <summary>The types that the column of types holds, as written, each once, with what a row of it is; null where nobody has said.</summary>
+    public IReadOnlyList<(string Type, RowKind? Kind)> Types { get; private init; } = [];
 
     /// <summary>Why the table cannot be read so; null where it can.</summary>
     public SheetException? Unclear { get; private init; }
@@ -49,6 +56,7 @@ public sealed record TableLook
                 Rows = Under(rows, found.Row),
                 Kind = found.Kind,
                 Meanings = found.Places.ToDictionary(pair => pair.Value, pair => pair.Key),
+                Types = TypesOf(file, found, mapping),
             };
         }
         catch (SheetException unclear)
@@ -102,6 +110,13 @@ public sealed record TableLook
     /// <summary>The letters of a column, as a spreadsheet names it.</summary>
     /// <param name="place">From 0.</param>
     public static string Letters(int place) => HeaderRow.Letters(place);
+
+    private static List<(string Type, RowKind? Kind)> TypesOf(SheetFile file, HeaderRow header, ColumnMapping mapping) => !header.Has(Column.RowType) ? [] :
+    [
+        .. file.Rows().Where(row => row.Line > header.Row.Line && !header.IsRepeatedIn(row)).Take(MostRowsForTypes)
+            .Select(row => header.Of(row, Column.RowType)).Where(cell => !cell.IsEmpty).Select(cell => cell.ToString())
+            .DistinctBy(ColumnWords.Fold).Take(MostTypes).Select(type => (type, mapping.KindOf(type))),
+    ];
 
     private static bool IsName(string header) => header.Length > 0 && !header.StartsWith("column ", StringComparison.Ordinal);
 

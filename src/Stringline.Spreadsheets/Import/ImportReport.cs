@@ -83,6 +83,9 @@ public sealed record AcrossPart(string Job, decimal Amount, AppliedTo Why, Local
 public sealed record ImportReport(
     IReadOnlyList<FileReport> Files, long JobsAdded, long JobsExtended, long Changes, IReadOnlyList<AcrossReport> Across, IReadOnlyList<string> Assumed)
 {
+    /// <summary>What is asked before it is written; where it was written, what was confirmed.</summary>
+    public IReadOnlyList<ImportQuestion> Questions { get; init; } = [];
+
     /// <summary>The files of refused rows that were written.</summary>
     public IReadOnlyList<string> RefusedFiles { get; init; } = [];
 

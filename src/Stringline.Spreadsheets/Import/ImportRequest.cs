@@ -17,6 +17,12 @@ public sealed record ImportRequest(IReadOnlyList<string> Files, string Who)
     /// <summary>Whether a dry run too writes the files of refused rows.</summary>
     public bool RefusedFilesOfDryRun { get; init; }
 
+    /// <summary>Which questions of <see cref="ImportQuestions"/> a person has confirmed; where another is asked, nothing is written.</summary>
+    public IReadOnlyCollection<string> Confirmed { get; init; } = [];
+
+    /// <summary>Today, by which days far ahead or back are asked about; null where they are not.</summary>
+    public LocalDate? Today { get; init; }
+
     /// <summary>Name of the claimant.</summary>
     public string? Claimant { get; init; }
 

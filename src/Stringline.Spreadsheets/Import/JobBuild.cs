@@ -1,4 +1,6 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Time;
+using Stringline.Spreadsheets.Columns;
 
 namespace Stringline.Spreadsheets.Import;
 
@@ -11,6 +13,9 @@ internal sealed class Taken
 
     public Dictionary<TableRows, long> Unchanged { get; } = [];
 
+    /// <summary>What is asked before it is written.</summary>
+    public ImportQuestions Questions { get; } = new();
+
     /// <summary>Keys of the jobs that are new.</summary>
     public List<string> NewJobs { get; } = [];
 
@@ -18,7 +23,7 @@ internal sealed class Taken
 }
 
 /// <summary>Makes the job file that a store is to be brought to, of what it has and what the tables say.</summary>
-internal sealed class JobBuild(ImportRequest request, ISet<string> assumed)
+internal sealed class JobBuild(ImportRequest request, ISet<string> assumed, OpenDays calendar)
 {
     private readonly JobHead heads = new(request);
 
@@ -33,27 +38,57 @@ internal sealed class JobBuild(ImportRequest request, ISet<string> assumed)
             return null;
         var entries = new List<Entry>(head.Entries);
         var keys = new EntryKeys(entries);
+        var added = new List<(TableRows Table, int Line, Entry Entry)>();
         foreach (var row in draft.Invoices)
         {
-            if (!row.Table.IsRefused(row.Line))
-                Put(entries, keys, row.Table, row.Line, EntryKeys.Invoice(row.Invoice), Invoice(row), row.Invoice, taken, counts: true);
+            if (row.Table.IsRefused(row.Line))
+                continue;
+            var id = IdOf(keys, EntryKeys.Invoice(row.Invoice), EntryKeys.Payment(row.Invoice), row.IsCredit || row.Table.Header.Has(Column.RowType));
+            Put(entries, keys, new Rowed(row.Table, row.Line, id, Invoice(row), row.Invoice) { AsksNegative = row is { Amount: < 0, IsCredit: false } }, taken, added);
         }
 
         foreach (var row in draft.Payments)
         {
             if (row.Table.IsRefused(row.Line))
                 continue;
-            if (row.Toward is { } toward && keys.WithRef(toward) is null)
+            var directed = row.Toward ?? (IsTowardItsInvoice(draft, keys, row) ? row.Number : null);
+            if (directed is { } toward && keys.WithRef(toward) is null)
             {
-                row.Table.Refuse(row.Line, $"a payment toward \"{toward}\", which job {draft.Key} does not have; should be: the number of an invoice of that job, imported first or in the same import");
+                row.Table.Refuse(row.Line, $"a payment toward \"{toward}\", which job {draft.Key} does not have; it should be the number of an invoice of that job, imported first or in the same import");
                 continue;
             }
 
-            var paid = new Paid { Index = 0, On = DayFact.On(row.On), Amount = row.Amount, From = row.From, Toward = row.Toward };
-            Put(entries, keys, row.Table, row.Line, EntryKeys.Payment(row.Key), paid, null, taken, row.Counts);
+            var paid = new Paid { Index = 0, On = DayFact.On(row.On), Amount = row.Amount, From = row.From, Toward = directed };
+            var id = IdOf(keys, EntryKeys.Payment(row.Key), EntryKeys.Invoice(row.Number ?? ""), row.Number is not null && directed is null);
+            Put(entries, keys, new Rowed(row.Table, row.Line, id, paid, null) { Counts = row.Counts }, taken, added);
         }
 
-        return head with { Entries = entries };
+        var job = head with { Entries = entries };
+        if (added.Count > 0)
+            AskUnlikely(job, added, taken.Questions);
+        return job;
+    }
+
+    // A ledger may write beside a payment the number of the invoice that it pays; a row with the invoice's own day and sum was that invoice before.
+    private static bool IsTowardItsInvoice(JobDraft draft, EntryKeys keys, PaymentRow row) => row.Number is { } number
+        && (draft.Invoices.Exists(invoice => invoice.Invoice == number && !invoice.Table.IsRefused(invoice.Line))
+            || (keys.Of(EntryKeys.Invoice(number)) is [.., Furnished stored] && (stored.Amount != row.Amount || stored.On != DayFact.On(row.On))));
+
+    // A row of a ledger that was imported as another kind before is known by the id that it had then.
+    private static string IdOf(EntryKeys keys, string own, string other, bool mayBeOther) =>
+        mayBeOther && keys.Of(own).Count == 0 && keys.Of(other).Count > 0 ? other : own;
+
+    private void AskUnlikely(JobFile job, List<(TableRows Table, int Line, Entry Entry)> added, ImportQuestions questions)
+    {
+        var unlikely = new Unlikely(job, request.Today ?? LocalDate.MinIsoValue.PlusYears(20), calendar);
+        foreach (var (_, line, entry) in added)
+        {
+            foreach (var fact in unlikely.Of(entry))
+            {
+                if (request.Today is not null || fact.Id is not ("far-ahead" or "far-back"))
+                    questions.Ask(fact.Id, line, fact.Text);
+            }
+        }
     }
 
     private JobFile? Head(JobDraft draft, JobFile? stored, Taken taken)
@@ -97,26 +132,40 @@ internal sealed class JobBuild(ImportRequest request, ISet<string> assumed)
     /// <summary>Whether the heads of two job files say the same.</summary>
     public static bool Same(JobFile a, JobFile b) => Exchange.JournalText.Head(a).AsSpan().SequenceEqual(Exchange.JournalText.Head(b));
 
-    private static Entry Invoice(InvoiceRow row) => row.Amount < 0
-        ? new Credited { Index = 0, On = DayFact.On(row.On), Amount = -row.Amount, Text = row.Text is null ? $"Credit {row.Invoice}" : $"Credit {row.Invoice}: {row.Text}" }
+    private static Entry Invoice(InvoiceRow row) => row.Amount < 0 || row.IsCredit
+        ? new Credited { Index = 0, On = DayFact.On(row.On), Amount = Math.Abs(row.Amount), Text = row.Text is null ? $"Credit {row.Invoice}" : $"Credit {row.Invoice}: {row.Text}" }
         : new Furnished { Index = 0, On = DayFact.On(row.On), Until = DayFact.On(row.Until ?? row.On), Amount = row.Amount, Text = row.Text, Ref = row.Invoice };
 
-    private static void Put(List<Entry> entries, EntryKeys keys, TableRows table, int line, string id, Entry entry, string? reference, Taken taken, bool counts)
+    /// <summary>What a row makes.</summary>
+    /// <param name="Table">Its table.</param>
+    /// <param name="Line">Its line.</param>
+    /// <param name="Id">The id of its first entry.</param>
+    /// <param name="Entry">The entry.</param>
+    /// <param name="Reference">The reference by which an entry made by hand is known; null where none is.</param>
+    private sealed record Rowed(TableRows Table, int Line, string Id, Entry Entry, string? Reference)
     {
-        var made = keys.Of(id);
+        public bool AsksNegative { get; init; }
+
+        public bool Counts { get; init; } = true;
+    }
+
+    private static void Put(List<Entry> entries, EntryKeys keys, Rowed row, Taken taken, List<(TableRows Table, int Line, Entry Entry)> added)
+    {
+        var (table, line, entry) = (row.Table, row.Line, row.Entry);
+        var made = keys.Of(row.Id);
         if (made.Count == 0)
         {
-            if (reference is not null && keys.WithRef(reference) is { } byHand)
+            if (row.Reference is not null && keys.WithRef(row.Reference) is { } byHand)
             {
                 if (!IsSame(byHand, entry))
-                    table.Refuse(line, $"the job has \"{reference}\" already, entered by hand with another day, amount or text; should be: the same, or a correction by hand");
-                else if (counts)
+                    table.Refuse(line, $"the job has \"{row.Reference}\" already, entered by hand with another day, amount or text; it should be the same, or be corrected by hand");
+                else if (row.Counts)
                     Taken.Count(taken.Unchanged, table);
                 return;
             }
 
-            Add(entry with { Index = entries.Count, Id = id });
-            if (counts)
+            Add(entry with { Index = entries.Count, Id = row.Id });
+            if (row.Counts)
                 Taken.Count(taken.New, table);
             return;
         }
@@ -124,26 +173,39 @@ internal sealed class JobBuild(ImportRequest request, ISet<string> assumed)
         var last = made[^1];
         if (IsSame(last, entry))
         {
-            if (counts)
+            if (row.Counts)
                 Taken.Count(taken.Unchanged, table);
         }
         else if (keys.Replacing(last) is { } later)
         {
-            table.Refuse(line, $"differs from what was imported before, and that was {(later is Withdrawn ? "withdrawn" : "corrected")} by hand since ({later.Path}); should be: a correction by hand");
+            table.Refuse(line, $"differs from what was imported before, and that was {(later is Withdrawn ? "taken back" : "corrected")} by hand since ({later.Path}); it should be corrected by hand");
         }
         else
         {
-            Add(entry with { Index = entries.Count, Id = EntryKeys.Version(id, made.Count), Supersedes = last.Id });
-            if (counts)
+            if (last.GetType() != entry.GetType())
+                taken.Questions.Ask(ImportQuestions.ChangedKind, line, $"{Kind(last)} before, {Kind(entry)} now");
+            Add(entry with { Index = entries.Count, Id = EntryKeys.Version(row.Id, made.Count), Supersedes = last.Id });
+            if (row.Counts)
                 Taken.Count(taken.Changed, table);
         }
 
-        void Add(Entry added)
+        void Add(Entry made)
         {
-            entries.Add(added);
-            keys.Add(added);
+            if (row.AsksNegative)
+                taken.Questions.Ask(ImportQuestions.Negative, line);
+            entries.Add(made);
+            keys.Add(made);
+            added.Add((table, line, made));
         }
     }
+
+    private static string Kind(Entry entry) => entry switch
+    {
+        Furnished => "an invoice",
+        Credited => "a credit",
+        Paid => "a payment",
+        _ => "another entry",
+    };
 
     // Equal in all that a row can say: its place, its name and what it replaces are the journal's.
     private static bool IsSame(Entry stored, Entry row) =>

@@ -50,7 +50,7 @@ internal sealed class JobDraft(string key)
             FirstHead ??= (table, row.Line);
             var known = head[At(column)];
             if (known is not null && known != text && ColumnWords.Fold(known) != ColumnWords.Fold(text))
-                return FormattableString.Invariant($"\"{text}\" under \"{table.Name(column)}\", where job {Key} has \"{known}\" from line {FirstHead.Value.Line} of {FirstHead.Value.Table.File}; should be: the same on every row of a job");
+                return FormattableString.Invariant($"\"{text}\" under \"{table.Name(column)}\", where job {Key} has \"{known}\" from line {FirstHead.Value.Line} of {FirstHead.Value.Table.Called}; it should be the same on every row of a job");
             head[At(column)] ??= text;
         }
 

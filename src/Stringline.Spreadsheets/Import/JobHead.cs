@@ -30,13 +30,13 @@ internal sealed class JobHead(ImportRequest request)
         var county = County(draft.Head(Column.County) ?? request.County);
         var kind = draft.Head(Column.WorkKind) is { } word ? Word(JobFileWords.Kind, word) : (int?)request.Work;
         if (draft.HeadRows.Find(row => row.Table.IsRefused(row.Line)) is { Table: { } table } refused)
-            missing = FormattableString.Invariant($"job {draft.Key} is not in the store, and the row that describes it (line {refused.Line} of {table.File}) is refused");
+            missing = FormattableString.Invariant($"job {draft.Key} is not in the store, and the row that describes it (line {refused.Line} of {table.Called}) is refused");
         else if (request.Claimant is null || request.Role is null)
-            missing = $"job {draft.Key} is not in the store, and nothing says who claims; should be: --claimant and --role, or the job added first";
+            missing = $"job {draft.Key} is not in the store, and nothing says who claims; give --claimant and --role, or add the job first";
         else if (county is null)
-            missing = $"job {draft.Key} is not in the store, and its county is {(draft.Head(Column.County) is { } text ? $"\"{text}\"" : "not said")}; should be: one of California's 58 counties under \"County\", or --county";
+            missing = $"job {draft.Key} is not in the store, and its county is {(draft.Head(Column.County) is { } text ? $"\"{text}\"" : "not said")}; it should be one of California's 58 counties under \"County\", or --county";
         else if (draft.Head(Column.WorkKind) is { } work && kind is null)
-            missing = $"job {draft.Key} is a work of kind \"{work}\"; should be: {string.Join(", ", JobFileWords.Kind.Words)}";
+            missing = $"job {draft.Key} is a work of kind \"{work}\"; it should be {string.Join(", ", JobFileWords.Kind.Words)}";
         else if (Parties(draft, out var parties) is { } fault)
             missing = fault;
         else
@@ -67,7 +67,7 @@ internal sealed class JobHead(ImportRequest request)
         var site = job.Work.Site;
         var county = draft.Head(Column.County) is { } said ? County(said) : site.County;
         if (county is null)
-            fault = $"\"{draft.Head(Column.County)}\" under \"County\"; should be: one of California's 58 counties";
+            fault = $"\"{draft.Head(Column.County)}\" under \"County\"; it should be one of California's 58 counties";
         var parties = job.Parties.ToList();
         var hiredBy = job.Claimant.HiredBy;
         if (draft.Head(Column.Customer) is not null)
@@ -141,8 +141,8 @@ internal sealed class JobHead(ImportRequest request)
         draft.Head(Column.CustomerIs) is { } word ? (PartyCapacity?)Word(JobFileWords.Capacity, word) : request.CustomerIs;
 
     private static string CapacityMissing(JobDraft draft) => draft.Head(Column.CustomerIs) is { } word
-        ? $"\"{word}\" as what the customer is on the work; should be: owner, direct-contractor, subcontractor or supplier"
-        : $"job {draft.Key} has a customer, and nothing says what it is on the work; should be: owner, direct-contractor, subcontractor or supplier under \"Customer is\", or --customer-is";
+        ? $"\"{word}\" as what the customer is on the work; it should be owner, direct-contractor, subcontractor or supplier"
+        : $"job {draft.Key} has a customer, and nothing says what it is on the work; it should be owner, direct-contractor, subcontractor or supplier under \"Customer is\", or --customer-is";
 
     private static void Rename(List<Party> parties, int place, PartyColumns columns, JobDraft draft)
     {
@@ -180,7 +180,7 @@ internal sealed class JobHead(ImportRequest request)
         return free;
     }
 
-    private static string? County(string? name)
+    internal static string? County(string? name)
     {
         if (name is null)
             return null;

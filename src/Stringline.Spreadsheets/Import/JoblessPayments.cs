@@ -77,8 +77,8 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
             Give(fit[0], row);
         else
             row.Table.Refuse(row.Line, fit.Count == 0
-                ? $"a payment toward \"{row.Toward}\", which no job has; should be: the number of an invoice that is in the store or in this import"
-                : $"a payment toward \"{row.Toward}\", an invoice of several jobs ({string.Join(", ", fit.Take(5))}); should be: the job's number too");
+                ? $"a payment toward \"{row.Toward}\", which no job has; it should be the number of an invoice that is in the store or in this import"
+                : $"a payment toward \"{row.Toward}\", an invoice of several jobs ({string.Join(", ", fit.Take(5))}); it should be the job's number too");
     }
 
     private void ByLaw(PaymentRow row, string? customer, List<string> keys)
@@ -86,8 +86,8 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
         if (keys.Count == 0)
         {
             row.Table.Refuse(row.Line, customer is null
-                ? "a payment that names no job, no invoice and no customer; should be: one of them"
-                : $"a payment by \"{customer}\", who is the customer of no job; should be: the name of a customer as the store has it, or the job's number");
+                ? "a payment that names no job, no invoice and no customer; it should be one of them"
+                : $"a payment by \"{customer}\", who is the customer of no job; it should be the name of a customer as the store has it, or the job's number");
             return;
         }
 
@@ -102,7 +102,7 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
             }
             else
             {
-                row.Table.Refuse(row.Line, $"a payment that was imported before with another day or sum, and applied to {string.Join(", ", before.Select(part => part.Key))}; should be: a correction by hand, with the debtor's consent (Civ. Code § 1479)");
+                row.Table.Refuse(row.Line, $"a payment that was imported before with another day or sum, and applied to {string.Join(", ", before.Select(part => part.Key))}; it should be a correction by hand, with the debtor's consent (Civ. Code § 1479)");
             }
 
             return;
@@ -112,7 +112,7 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
         var applied = AcrossJobs.Of(files, row.On, row.Amount, calendar);
         if (applied.Left > 0)
         {
-            row.Table.Refuse(row.Line, $"a payment that exceeds by {Exchange.MoneyText.Write(applied.Left)} all that \"{customer}\" owed on that day on its {keys.Count} jobs; should be: the job or invoice it is for");
+            row.Table.Refuse(row.Line, $"a payment that exceeds by {Exchange.MoneyText.Write(applied.Left)} all that \"{customer}\" owed on that day on its {keys.Count} jobs; it should be the job or invoice it is for");
             return;
         }
 

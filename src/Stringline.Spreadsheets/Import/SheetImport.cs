@@ -32,7 +32,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         foreach (var table in tables.OrderBy(table => table.Header.Kind))
             reading.Read(table);
         var assumed = new HashSet<string>(StringComparer.Ordinal);
-        var build = new JobBuild(request, assumed);
+        var build = new JobBuild(request, assumed, calendar);
         var payments = new JoblessPayments(journal, reading, build, calendar);
         payments.Apply();
 
@@ -41,15 +41,30 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         for (var round = 0; round < MostRounds; round++)
         {
             var taken = new Taken();
-            var jobs = Jobs(reading, build, ids, taken, progress);
+            var jobs = Confirmed(Jobs(reading, build, ids, taken, progress), taken, request);
             var put = request.DryRun ? Look(jobs, ids) : journal.PutMany(jobs, request.Who, Written(progress, reading.Drafts.Count));
             if (put.Faults.Count == 0)
-                return Report(tables, taken, put, payments.Across, assumed) with { RefusedFiles = refused.Finish(), NewJobs = taken.NewJobs };
+                return Report(tables, taken, put, payments.Across, assumed) with { RefusedFiles = refused.Finish(), NewJobs = taken.NewJobs, Questions = taken.Questions.All };
             foreach (var faults in put.Faults.GroupBy(fault => fault.File))
                 Refuse(reading.Drafts[faults.Key], faults.First());
         }
 
         throw new SheetException(new Fault(string.Join(", ", request.Files), "", "thousands of jobs that the journal refuses", "rows that make up job files in order; see --dry-run"));
+    }
+
+    // What is asked is known once the last job was made, while the transaction is still open: thrown then, it takes everything back.
+    private static IEnumerable<KeyedJob> Confirmed(IEnumerable<KeyedJob> jobs, Taken taken, ImportRequest request)
+    {
+        foreach (var job in jobs)
+            yield return job;
+        List<ImportQuestion> open = request.DryRun ? [] : [.. taken.Questions.All.Where(question => !request.Confirmed.Contains(question.Id))];
+        if (open.Count > 0)
+        {
+            throw new SheetException(new Fault(
+                string.Join(", ", request.Files.Select(Path.GetFileName)), "",
+                string.Join(" ", open.Select(question => question.Text)),
+                $"confirmed first: look with --dry-run, and confirm what is right with {string.Join(" ", open.Select(question => "--confirm " + question.Id))}"));
+        }
     }
 
     private IEnumerable<KeyedJob> Jobs(TableReading reading, JobBuild build, Dictionary<string, long> ids, Taken taken, IProgress<ImportProgress>? progress)
@@ -96,7 +111,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
 
     private static void Refuse(JobDraft draft, Fault fault)
     {
-        var why = $"the journal refuses job {draft.Key}: {fault.Path} {fault.Found}; should be: {fault.Expected}";
+        var why = $"the journal refuses job {draft.Key}: {fault.Path} {fault.Found}; it should be {fault.Expected}";
         foreach (var (table, line) in draft.HeadRows)
             table.Refuse(line, why);
         foreach (var row in draft.Invoices)

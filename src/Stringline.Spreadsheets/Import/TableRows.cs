@@ -11,7 +11,7 @@ internal sealed class TableRows
 
     private readonly SheetFile source;
     private readonly ColumnMapping mapping;
-    private readonly SortedDictionary<int, string> refused = [];
+    private readonly SortedDictionary<int, List<string>> refused = [];
     private readonly List<IgnoredRow> ignored = [];
     private readonly Dictionary<Column, DayOrderSeen> seen = [];
     private long blank;
@@ -40,8 +40,23 @@ internal sealed class TableRows
     /// <summary>Whether a row was refused.</summary>
     public bool IsRefused(int line) => refused.ContainsKey(line);
 
-    /// <summary>Refuses a row; the first reason stands.</summary>
-    public void Refuse(int line, string why) => refused.TryAdd(line, why);
+    /// <summary>Refuses a row; where it is refused for several reasons all of them are told.</summary>
+    public void Refuse(int line, string why)
+    {
+        if (!refused.TryGetValue(line, out var reasons))
+            refused[line] = reasons = new List<string>(1);
+        if (!reasons.Contains(why))
+            reasons.Add(why);
+    }
+
+    /// <summary>The file's name, without the folder in which it lies.</summary>
+    public string Called => Path.GetFileName(File);
+
+    /// <summary>Leaves a row of data out, as what its type says.</summary>
+    public void LeaveOut(int line, string type) => ignored.Add(new IgnoredRow(line, $"of the type \"{type}\""));
+
+    /// <summary>What a row of invoices is by its type: an invoice where no column says otherwise. Null where nobody has said what the type means.</summary>
+    public RowKind? TypeOf(SheetRow row) => Text(row, Column.RowType) is { } type ? mapping.KindOf(type) : RowKind.Invoice;
 
     /// <summary>The rows of data, once; all others are counted as what they are.</summary>
     public IEnumerable<SheetRow> Data()
@@ -56,7 +71,7 @@ internal sealed class TableRows
             else if (row.Line == Header.Row.Line)
                 Ignore(row, "the headers");
             else if (row.Broken is { } broken)
-                Refuse(row.Line, $"{broken}; should be: every quote doubled inside a quoted cell, or none");
+                Refuse(row.Line, $"{broken}; it should be every quote doubled inside a quoted cell, or none");
             else if (Header.IsRepeatedIn(row))
                 Ignore(row, "the headers again");
             else if (IsTotals(row))
@@ -68,7 +83,7 @@ internal sealed class TableRows
         foreach (var days in seen.Values.Where(days => days.IsInDoubt))
         {
             foreach (var line in days.BothWays)
-                Refuse(line, FormattableString.Invariant($"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; should be: \"days\": \"day-first\" or \"month-first\" in a mapping"));
+                Refuse(line, FormattableString.Invariant($"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; it should be \"days\": \"day-first\" or \"month-first\" in a mapping"));
         }
     }
 
@@ -87,7 +102,7 @@ internal sealed class TableRows
         }
 
         if (reading.Expected is { } expected)
-            Refuse(row.Line, $"\"{cell}\" under \"{Name(column)}\"; should be: {expected}");
+            Refuse(row.Line, $"\"{cell}\" under \"{Name(column)}\"; it should be {expected}");
         return reading.Day;
     }
 
@@ -99,7 +114,7 @@ internal sealed class TableRows
             return null;
         if (MoneyCell.Read(cell, out var dollars) is not { } expected)
             return dollars;
-        Refuse(row.Line, $"\"{cell}\" under \"{Name(column)}\"; should be: {expected}");
+        Refuse(row.Line, $"\"{cell}\" under \"{Name(column)}\"; it should be {expected}");
         return null;
     }
 
@@ -118,7 +133,7 @@ internal sealed class TableRows
         New = @new,
         Changed = changed,
         Unchanged = unchanged,
-        Refused = [.. refused.Select(pair => new RefusedRow(pair.Key, pair.Value))],
+        Refused = [.. refused.Select(pair => new RefusedRow(pair.Key, Why(pair.Key)))],
         Blank = blank,
         Ignored = ignored,
         ColumnsNotUsed = Header.NotUsed,
@@ -128,7 +143,9 @@ internal sealed class TableRows
 
     /// <summary>The refused rows as the file has them: a second reading, so that nothing is kept of the others.</summary>
     public IEnumerable<(SheetRow Row, string Why)> RefusedRows() =>
-        refused.Count == 0 ? [] : source.Rows().Where(row => refused.ContainsKey(row.Line)).Select(row => (row, refused[row.Line]));
+        refused.Count == 0 ? [] : source.Rows().Where(row => refused.ContainsKey(row.Line)).Select(row => (row, Why(row.Line)));
+
+    private string Why(int line) => string.Join(" ", refused[line].Select(why => char.ToUpperInvariant(why[0]) + why[1..] + "."));
 
     private void Ignore(SheetRow row, string words)
     {

@@ -17,6 +17,14 @@ public sealed record SheetFile(string Path, string? Sheet = null)
             yield return row;
     }
 
+    /// <summary>The names of the sheets of a workbook, in its order; none of a file of text.</summary>
+    /// <exception cref="SheetException">The file cannot be read.</exception>
+    public IReadOnlyList<string> Sheets()
+    {
+        using var stream = Open();
+        return Workbook.IsOne(stream) ? Workbook.Names(stream, Path) : [];
+    }
+
     private FileStream Open()
     {
         try

@@ -18,6 +18,17 @@ internal static class Workbook
         return head[..length].StartsWith("PK\u0003\u0004"u8) || head[..length].StartsWith((ReadOnlySpan<byte>)[0xD0, 0xCF, 0x11, 0xE0]);
     }
 
+    public static IReadOnlyList<string> Names(Stream stream, string path)
+    {
+        Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
+        using var reader = Careful(() => ExcelReaderFactory.CreateReader(stream, new ExcelReaderConfiguration { LeaveOpen = true }), path);
+        var names = new List<string>();
+        do
+            names.Add(reader.Name);
+        while (Careful(reader.NextResult, path));
+        return names;
+    }
+
     public static IEnumerable<SheetRow> Rows(Stream stream, string path, string? sheet)
     {
         Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);

@@ -4,6 +4,7 @@ using Stringline.Desk.Entering;
 using Stringline.Desk.Web;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Places;
 using Stringline.Store;
 
 namespace Stringline.Desk.Pages.Job;
@@ -74,6 +75,9 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
 
     /// <summary>What a waiver does; null for other entries.</summary>
     public string? WaiverTold { get; private set; }
+
+    /// <summary>What is unlikely about the entry, for the person to look at again; nothing is refused for it.</summary>
+    public IReadOnlyList<UnlikelyFact> Unlikely { get; private set; } = [];
 
     /// <summary>What others wrote while the form was open.</summary>
     public IReadOnlyList<string> Since { get; private set; } = [];
@@ -200,6 +204,7 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
         var after = office.Assess(job, Today);
         Draft = entry;
         Changes = WhatChanges.Between(Job.Assessment, after);
+        Unlikely = [.. new Unlikely(job, Today, CountyClosings.Calendar(job.Work.Site.County)).Of(entry)];
         WaiverTold = WaiverWords.Of(entry, after);
         Expected = Job.Stored.Tip.Sequence;
         ModelState.Clear();

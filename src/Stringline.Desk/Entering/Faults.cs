@@ -17,6 +17,16 @@ internal sealed class Faults
     /// <summary>What is wrong with a field; null where nothing is.</summary>
     public string? Of(string field) => byField.GetValueOrDefault(field);
 
+    /// <summary>Every fault with its field.</summary>
+    public IEnumerable<(string Field, string Text)> All => byField.Select(pair => (pair.Key, pair.Value));
+
+    /// <summary>Takes note of all that another holds.</summary>
+    public void AddAll(Faults others)
+    {
+        foreach (var (field, text) in others.All)
+            Add(field, text);
+    }
+
     /// <summary>Takes note; of several faults of one field the first stays, for the whole form all do.</summary>
     public void Add(string field, string text)
     {

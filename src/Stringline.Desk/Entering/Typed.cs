@@ -25,6 +25,17 @@ internal sealed class Typed
     /// <summary>Sets a field.</summary>
     public void Set(string field, params IReadOnlyList<string> answers) => values[field] = answers;
 
+    /// <summary>The same with some fields answered otherwise.</summary>
+    public Typed With(params IReadOnlyList<(string Field, IReadOnlyList<string> Answers)> others)
+    {
+        var typed = new Typed();
+        foreach (var (field, answers) in values)
+            typed.values[field] = answers;
+        foreach (var (field, answers) in others)
+            typed.values[field] = answers;
+        return typed;
+    }
+
     /// <summary>What a browser sent.</summary>
     public static Typed Of(IFormCollection form)
     {

@@ -7,9 +7,19 @@ namespace Stringline.Desk.Papers;
 internal static class AfterPaper
 {
     /// <summary>The links to the forms, in the order in which things happen; none where the program has no such page.</summary>
-    public static IEnumerable<Way> Of(Paper paper, long job, Ways ways) =>
-        Entries(paper).Select(entry => ways.Enter(job, entry.What, entry.Words)).Append(Proved(paper, job, ways)).Append(Refused(paper, job, ways))
-            .OfType<Way>();
+    public static IEnumerable<Way> Of(Paper paper, PaperOptions options, OpenJob job, Ways ways) =>
+        Entries(paper).Select(entry => Filled(ways.Enter(job.Id, entry.What, entry.Words), entry.What, paper, options, job))
+            .Append(Proved(paper, job.Id, ways)).Append(Refused(paper, job.Id, ways)).OfType<Way>();
+
+    private static Way? Filled(Way? way, string what, Paper paper, PaperOptions options, OpenJob job)
+    {
+        if (way is null)
+            return null;
+        var query = new QueryString();
+        foreach (var (field, value) in Prefilled.Of(what, paper, options, job))
+            query = query.Add(Prefilled.Lead + field, value);
+        return query.HasValue ? way with { Address = $"{way.Address}&{query.Value![1..]}" } : way;
+    }
 
     private static Way? Proved(Paper paper, long job, Ways ways) => paper.ProvedAs is { } kind && ways.Has("/Job/Paper")
         ? new Way("Then prove it: the proof of notice, filled in from what was entered", $"/job/{job}/papers/proof-of-notice?kind={kind.Word()}", "/Job/Paper")

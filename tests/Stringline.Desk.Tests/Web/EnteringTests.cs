@@ -19,6 +19,7 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public async Task Each_kind_is_entered_through_its_form_and_read_back_equal(string what)
     {
         var (before, meant) = Generated(what);
+        meant = WithArticle(meant);
         var id = Put(before);
         var form = new FilledForm(desk, $"/job/{id}/enter?what={what}");
         foreach (var (field, value) in Typed.Of(meant).Typed.All)
@@ -158,6 +159,21 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     private long Put(JobFile job) => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), job))).Job;
 
     // The first generated entry of the kind, with the generated file as it is before it. Nothing can have been learned after today.
+    // A drawn number of a mailing is none of the post office's; that such a one is refused has tests of its own.
+    private static Entry WithArticle(Entry meant)
+    {
+        const string number = "9407 1000 0000 0000 0000 09";
+        return meant switch
+        {
+            NoticeGiven { Article: not null } e => e with { Article = number },
+            ClaimServed { Article: not null } e => e with { Article = number },
+            StopPaymentGiven { Article: not null } e => e with { Article = number },
+            BondNoticeGiven { Article: not null } e => e with { Article = number },
+            PaymentDemanded { Article: not null } e => e with { Article = number },
+            _ => meant,
+        };
+    }
+
     private static (JobFile Before, Entry Meant) Generated(string what)
     {
         (JobFile, Entry)? found = null;

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Entering;
+using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
@@ -67,8 +68,12 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
     /// <summary>Why the older entry cannot be corrected; null where it can.</summary>
     public string? Closed { get; private set; }
 
-    /// <summary>The entry as it would be written; null where the form is shown.</summary>
-    public Entry? Draft { get; private set; }
+    /// <summary>The entries as they would be written, one for each article number; none where the form is shown.</summary>
+    public IReadOnlyList<Entry> Drafts { get; private set; } = [];
+
+    /// <summary>How many entries were just written; 1 where the address does not say.</summary>
+    [BindProperty(SupportsGet = true)]
+    public int Count { get; set; } = 1;
 
     /// <summary>What it changes.</summary>
     public WhatChanges? Changes { get; private set; }
@@ -104,17 +109,17 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
         await TakePapersAsync().ConfigureAwait(false);
         if (Closed is not null || Step == "back")
             return Page();
-        var draft = EntryDraft.Of(Job.Facts, Form, Typed, Today, Supersedes);
-        if (draft.Job is not { } job || draft.Entry is not { } entry)
+        var draft = EntryDrafts.Of(Job.Facts, Form, Typed, Today, Supersedes);
+        if (draft.Job is not { } job)
             return Refuse(draft.Faults);
         if (!Faults.None)
             return Page();
         if (Step == "save" && Expected == Job.Stored.Tip.Sequence)
-            return Save(entry);
-        if (Step == "save" && WrittenSince.Holds(Job.Stored, Expected, entry))
-            return Redirect($"/job/{Id}/enter?written={LastAlike(entry)}&again=1");
+            return Save(draft.Entries);
+        if (Step == "save" && draft.Entries.All(entry => WrittenSince.Holds(Job.Stored, Expected, entry)))
+            return Redirect($"/job/{Id}/enter?written={LastAlike(draft.Entries[0]) + 1 - draft.Entries.Count}{Several(draft.Entries)}&again=1");
         Since = WrittenSince.Of(Job.Stored, Expected);
-        return Show(job, entry);
+        return Show(job, draft.Entries);
     }
 
     /// <summary>What earlier entries of the job said in a field, last first, to be offered while typing.</summary>
@@ -169,6 +174,14 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
         var last = Job.Facts.Entries.Reverse().Select(Typed.Of).FirstOrDefault(entry => entry.What == form.What).Typed;
         foreach (var asked in form.Fields.Where(asked => asked.Repeats && last is not null))
             typed.Set(asked.Name, last![asked.Name]);
+
+        // What the paper said that was just made stands before what was entered last.
+        foreach (var asked in form.Fields)
+        {
+            if (Request.Query.TryGetValue(Prefilled.Lead + asked.Name, out var told))
+                typed.Set(asked.Name, [.. told.OfType<string>()]);
+        }
+
         return typed;
     }
 
@@ -190,41 +203,39 @@ internal sealed class EnterModel(Office office, WaitingProofs waiting) : PageMod
 
     private PageResult Refuse(Faults faults)
     {
-        foreach (var field in Form!.Fields.Select(asked => asked.Name).Append("").Append(WhenTyped.Choice).Append(EntryDraft.Learned.Name))
-        {
-            if (faults.Of(field) is { } fault)
-                Faults.Add(field, fault);
-        }
-
+        Faults.AddAll(faults);
         return Page();
     }
 
-    private PageResult Show(JobFile job, Entry entry)
+    private PageResult Show(JobFile job, IReadOnlyList<Entry> entries)
     {
         var after = office.Assess(job, Today);
-        Draft = entry;
+        Drafts = entries;
         Changes = WhatChanges.Between(Job.Assessment, after);
-        Unlikely = [.. new Unlikely(job, Today, CountyClosings.Calendar(job.Work.Site.County)).Of(entry)];
-        WaiverTold = WaiverWords.Of(entry, after);
+        var unlikely = new Unlikely(job, Today, CountyClosings.Calendar(job.Work.Site.County));
+        Unlikely = [.. entries.SelectMany(unlikely.Of).Distinct()];
+        WaiverTold = WaiverWords.Of(entries[0], after);
         Expected = Job.Stored.Tip.Sequence;
         ModelState.Clear();
         return Page();
     }
 
-    private IActionResult Save(Entry entry)
+    private static string Several(IReadOnlyList<Entry> entries) => entries.Count == 1 ? "" : FormattableString.Invariant($"&count={entries.Count}");
+
+    private IActionResult Save(IReadOnlyList<Entry> entries)
     {
-        var change = new JobChange.Happened(entry) { Proofs = [.. Papers.Select(paper => paper.Proof)] };
-        switch (office.Append(Id, Expected, change))
+        JobChange[] changes = [.. entries.Select(entry => new JobChange.Happened(entry) { Proofs = [.. Papers.Select(paper => paper.Proof)] })];
+        switch (office.Append(Id, Expected, changes))
         {
             case AppendOutcome.Appended:
                 waiting.Release(Papers.Select(paper => paper.Token));
-                return Redirect($"/job/{Id}/enter?written={entry.Index}");
+                return Redirect($"/job/{Id}/enter?written={entries[0].Index}{Several(entries)}");
             case AppendOutcome.SomeoneWroteFirst:
                 // Between our reading and our writing: look again at what there is now.
                 Open();
                 Since = WrittenSince.Of(Job.Stored, Expected);
-                var draft = EntryDraft.Of(Job.Facts, Form!, Typed, Today, Supersedes);
-                return draft.Job is { } job ? Show(job, draft.Entry!) : Refuse(draft.Faults);
+                var draft = EntryDrafts.Of(Job.Facts, Form!, Typed, Today, Supersedes);
+                return draft.Job is { } job ? Show(job, draft.Entries) : Refuse(draft.Faults);
             case AppendOutcome.Refused refused:
                 foreach (var fault in refused.Faults)
                     Faults.Add("", $"{fault.Path}: {fault.Found}; it should be {fault.Expected}.");

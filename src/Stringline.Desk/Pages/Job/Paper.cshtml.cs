@@ -64,7 +64,7 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
     public Way? Mend(Refusal refusal) => MendAt.Of(refusal, Job, ways);
 
     /// <summary>Where what happened with the paper is entered.</summary>
-    public IReadOnlyList<Way> Afterwards => [.. AfterPaper.Of(Asked.Paper, Id, ways)];
+    public IReadOnlyList<Way> Afterwards => [.. AfterPaper.Of(Asked.Paper, Asked.Options, Job, ways)];
 
     /// <summary>The address of one of the files.</summary>
     public string Address(string file) => $"/job/{Id}/papers/{Asked.Paper.Id}/{Uri.EscapeDataString(file)}{Asked.Query(Job.Stored.Tip.Sequence)}";

@@ -11,7 +11,11 @@ namespace Stringline.Desk.Entering;
 /// <param name="Before">As it is.</param>
 /// <param name="After">As it would be.</param>
 /// <param name="Moves">By how much, in words; empty where that cannot be said in days or dollars.</param>
-internal sealed record Changed(string What, string? Finding, string Aspect, string Before, string After, string Moves);
+internal sealed record Changed(string What, string? Finding, string Aspect, string Before, string After, string Moves)
+{
+    /// <summary>Why it stands so then; empty where the row says it all.</summary>
+    public string Why { get; init; } = "";
+}
 
 /// <summary>What an assessment says that another does not: before an entry and after it.</summary>
 /// <param name="Rows">What changes, the amount first.</param>
@@ -62,7 +66,8 @@ internal sealed record WhatChanges(IReadOnlyList<Changed> Rows, int PlanSteps)
     private static void Compare(List<Changed> rows, Finding? was, Finding? now)
     {
         var (title, id) = ((now ?? was)!.Title, (now ?? was)!.Id);
-        Text("standing", was?.Standing.Word(), now?.Standing.Word(), "");
+        if (was?.Standing != now?.Standing)
+            rows.Add(new Changed(title, id, "standing", was?.Standing.Word() ?? Nothing, now?.Standing.Word() ?? Nothing, "") { Why = Reason(was, now) });
         Text("act by", Day(was?.ActBy), Day(now?.ActBy), was?.ActBy is { } a && now?.ActBy is { } b ? Days(a, b) : "");
         Text("days", was is null ? null : FindingWords.Band(was), now is null ? null : FindingWords.Band(now), "");
         if (was?.Amount != now?.Amount)
@@ -73,6 +78,15 @@ internal sealed record WhatChanges(IReadOnlyList<Changed> Rows, int PlanSteps)
             if ((older ?? "") != (newer ?? ""))
                 rows.Add(new Changed(title, id, aspect, string.IsNullOrEmpty(older) ? Nothing : older, string.IsNullOrEmpty(newer) ? Nothing : newer, moves));
         }
+    }
+
+    // The reason that was not there before; a right that is whole needs none.
+    private static string Reason(Finding? was, Finding? now)
+    {
+        if (now is not { Standing: Standing.InDoubt or Standing.Lost or Standing.Narrowed, Why: { Count: > 0 } why })
+            return "";
+        var before = was?.Why.Select(reason => reason.Text).ToHashSet(StringComparer.Ordinal) ?? [];
+        return (why.FirstOrDefault(reason => reason.Applied && !before.Contains(reason.Text)) ?? why[0]).Text;
     }
 
     private static void Dollars(List<Changed> rows, string what, decimal was, decimal now)

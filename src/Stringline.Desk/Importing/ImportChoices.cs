@@ -36,11 +36,11 @@ public sealed class ImportChoices
         if (Blank(Claimant) is { } name && (name.Length > 200 || name.Any(char.IsControl)))
             faults[nameof(Claimant)] = "Your firm's full name, as it signs: one line of at most 200 letters.";
         if (Blank(Claimant) is not null && Blank(Role) is null)
-            faults[nameof(Role)] = "What your firm is on these jobs.";
+            faults[nameof(Role)] = "Choose one, such as subcontractor or supplier.";
         if (Blank(Role) is { } role && JobFileWords.Role.IndexOf(role) is null)
             faults[nameof(Role)] = "One of the roles in the list.";
         if (Blank(Claimant) is null && Blank(Role) is not null)
-            faults[nameof(Claimant)] = "Your firm's full name, as it signs.";
+            faults[nameof(Claimant)] = "Enter the full name, as it signs.";
         if (Blank(County) is { } county && Counties.Find(county) is null)
             faults[nameof(County)] = "One of California's 58 counties, or nothing.";
         if (Blank(CustomerIs) is { } customer && !Customers.Contains(customer))

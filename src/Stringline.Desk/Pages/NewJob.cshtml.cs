@@ -125,23 +125,23 @@ public sealed class NewJobForm
             return text?.Trim() ?? "";
         }
 
-        var name = Need(nameof(Name), Name, "A name by which you will find the job again.");
+        var name = Need(nameof(Name), Name, "Enter a name by which you will find the job again.");
         if (!string.IsNullOrWhiteSpace(Number) && Names.Fault(Number.Trim()) is { } right)
             faults[nameof(Number)] = $"It should be {right}.";
-        var claimant = Need(nameof(Claimant), Claimant, "Your firm's full name, as it signs.");
-        var customer = Need(nameof(Customer), Customer, "The full name of the one who ordered from you.");
+        var claimant = Need(nameof(Claimant), Claimant, "Enter the full name, as it signs.");
+        var customer = Need(nameof(Customer), Customer, "Enter the full name, as on the order or contract.");
         var county = Counties.Find(County);
         if (county is null)
-            faults[nameof(County)] = "One of California's 58 counties: the one in which the site lies.";
+            faults[nameof(County)] = "Choose one of California's 58 counties.";
         var kind = JobFileWords.Kind.IndexOf(Kind);
         if (kind is null)
-            faults[nameof(Kind)] = "Private, public or federal work.";
+            faults[nameof(Kind)] = "Choose private, public or federal.";
         var role = JobFileWords.Role.IndexOf(Role);
         if (role is null)
-            faults[nameof(Role)] = "What you are on this job.";
+            faults[nameof(Role)] = "Choose one, such as subcontractor or supplier.";
         var capacity = JobFileWords.Capacity.IndexOf(CustomerIs);
         if (capacity is null)
-            faults[nameof(CustomerIs)] = "What the one who ordered is on this job.";
+            faults[nameof(CustomerIs)] = "Choose one, such as owner or direct contractor.";
         decimal? price = null;
         if (!string.IsNullOrWhiteSpace(Price))
         {

@@ -114,10 +114,10 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
 
     private static string ToWords(Paper paper) => paper.Id switch
     {
-        "claim-request" => "The direct contractor under whose contract the work was done; nobody ticked: the file’s",
-        "notice-of-completion" => "For one direct contract only: its contractor; nobody ticked: for the whole work",
+        "claim-request" => "The direct contractor under whose contract the work was done; leave unchecked for the one in the file",
+        "notice-of-completion" => "For one direct contract only: its contractor; leave unchecked for the whole work",
         "release-affidavit" => "Who gave the stop payment notice",
-        _ => "To whom it goes; nobody ticked: those whom the law names",
+        _ => "To whom it goes; leave unchecked to send to everyone the law requires",
     };
 
     private static string AmountWords(Paper paper) => paper.Id switch

@@ -102,11 +102,20 @@ public sealed class JobLifeTests(Chromium chromium)
         await Choose(page, ("Which notice", "preliminary"), ("How", "certified-mail"));
         foreach (var name in (string[])["Alder Court Partners, LP", "Marrow & Pike Builders, Inc."])
             await page.GetByRole(AriaRole.Checkbox, new() { Name = name }).CheckAsync();
-        await Fill(page, ("Article number", "9407 1118 9876 5430 0001 01"));
+        await page.Locator("[name='f-article.p2']").FillAsync("9407 1118 9876 5430 0001 06");
+
+        // Publication 97 of the Postal Service: the last digit is a check digit, modulo 10. One mistyped digit is said beside its field.
+        await page.Locator("[name='f-article.p3']").FillAsync("9407 1118 9876 5430 0001 07");
+        await Press(page, "See what it changes");
+        await Assertions.Expect(page.Locator("[id='fault-article.p3']")).ToContainTextAsync("A digit is mistyped");
+        await page.Locator("[name='f-article.p3']").FillAsync("9407 1118 9876 5430 0002 05");
         await page.Locator("#f-proof").SetInputFilesAsync(Receipt);
         await Write(page);
+
+        // Each mailing is an entry with its own number.
+        Assert.Equal(2, await page.Locator("[role=status] a[href*='#entry-']").CountAsync());
         await visit.Go("/job/1");
-        Assert.True(await page.Locator(".journal").GetByRole(AriaRole.Link, new() { Name = Receipt.Name }).IsVisibleAsync());
+        Assert.Equal(2, await page.Locator(".journal").GetByRole(AriaRole.Link, new() { Name = Receipt.Name }).CountAsync());
     }
 
     // As the accounting system gives it: the number of the job, which the search shows, and one row an invoice.
@@ -201,10 +210,11 @@ public sealed class JobLifeTests(Chromium chromium)
         Assert.Contains("17,250.50", words, StringComparison.Ordinal);
         Assert.Contains("Alder Court Partners, LP", words, StringComparison.Ordinal);
 
+        // The form knows from the paper to whom the copy goes and how.
         await page.GetByRole(AriaRole.Link, new() { Name = "The copy was mailed to the owner" }).ClickAsync();
-        await page.GetByRole(AriaRole.Checkbox, new() { Name = "Alder Court Partners, LP" }).CheckAsync();
-        await Choose(page, ("How", "certified-mail"));
-        await Fill(page, ("Article number", "9407 1118 9876 5430 0001 02"));
+        await Assertions.Expect(page.GetByRole(AriaRole.Checkbox, new() { Name = "Alder Court Partners, LP" })).ToBeCheckedAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Combobox, new() { Name = "How" }).First).ToHaveValueAsync("certified-mail");
+        await page.Locator("[name='f-article.p2']").FillAsync("9407 1118 9876 5430 0003 04");
         await Write(page);
     }
 
@@ -248,6 +258,12 @@ public sealed class JobLifeTests(Chromium chromium)
         await Enters(visit, "paid", form => Fill(form, ("Amount", "17,250.50")));
         await visit.Go("/job/1/amount");
         Assert.Contains("$0.00", await page.InnerTextAsync(".demand"), StringComparison.Ordinal);
+
+        // Civ. Code § 8482: the owner must give ten days' notice before it petitions. The release is a step until it is recorded.
+        await visit.Go("/");
+        Assert.Contains("Record the release of the claim", await page.InnerTextAsync("main"), StringComparison.Ordinal);
+        await visit.Go("/job/1");
+        Assert.Contains(Said(new LocalDate(2027, 1, 29)), await page.InnerTextAsync("section[aria-labelledby=s-next]"), StringComparison.Ordinal);
         await visit.Go("/job/1/papers/release");
         Assert.Contains("it gives up the claim of lien", await page.InnerTextAsync("#effect"), StringComparison.Ordinal);
         await Enters(visit, "release-recorded", async form =>

@@ -74,7 +74,7 @@ public static class PaperText
         return line.Length <= most ? line : CutAtWord(line, most - 2);
     }
 
-    /// <summary>The words that end within so many characters, and an ellipsis; a first word that is longer is cut where it must be.</summary>
+    /// <summary>The words that end within so many characters, and an ellipsis; a longer first word is cut where it must be.</summary>
     internal static string CutAtWord(string line, int end)
     {
         if (end >= line.Length)

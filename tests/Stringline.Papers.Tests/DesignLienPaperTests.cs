@@ -122,7 +122,8 @@ public sealed class DesignLienPaperTests
         Assert.Contains("instrument no. 2026-0012345", made.TextOf(), StringComparison.Ordinal);
         Assert.DoesNotContain("mechanics lien", made.TextOf(), StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("8416", made.TextOf(), StringComparison.Ordinal);
-        Assert.Contains("Enter a fact, “Release recorded”: its day and instrument number, and that the debt is satisfied.", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("Enter a fact, “Release recorded”: its day and instrument number, and that the debt is satisfied.",
+            made.SheetText(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -45,7 +45,8 @@ public sealed class FlowTests
             [
                 .. Enumerable.Range(1, before).Select(i => (Block)new Paragraph($"Line {i}", TypeStyle.Body) { Before = 0 }),
                 new FieldRow("To", "Ida Quill\n12 Weir Street\nUnit 9\nDavis, CA 95616"),
-                new FieldRow("Site", "418 Alder Court", "County of Yolo", string.Join(' ', Enumerable.Repeat("thence South 14 degrees", 60))),
+                new FieldRow("Site", "418 Alder Court", "County of Yolo",
+                    string.Join(' ', Enumerable.Repeat("thence South 14 degrees", 60))),
                 .. Enumerable.Range(1, 40).Select(i => (Block)new Paragraph($"After {i}", TypeStyle.Body) { Before = 0 }),
             ]);
             Assert.Single(read.Pages, p => Lines(p).Any(l => l.Contains("Ida Quill", StringComparison.Ordinal))

@@ -79,7 +79,8 @@ public sealed class LayoutLintTests
         [
             .. job.Parties,
             .. Enumerable.Range(1, job.Work.Kind == WorkKind.Public ? 0 : owners).Select(i => new Party { Id = $"o{i}",
-                Capacity = PartyCapacity.Owner, Name = $"Owner O'Number {i}", Address = $"{i} Cordage Way\nUnit {i}\nDavis, CA {95000 + i}" }),
+                Capacity = PartyCapacity.Owner, Name = $"Owner O'Number {i}",
+                Address = $"{i} Cordage Way\nUnit {i}\nDavis, CA {95000 + i}" }),
         ],
     };
 

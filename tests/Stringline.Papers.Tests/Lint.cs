@@ -100,6 +100,7 @@ internal static partial class Lint
     [GeneratedRegex(@"(?<![\d-])\d{4}-\d\d-\d\d(?![\d-])")]
     private static partial Regex IsoDay();
 
-    [GeneratedRegex(@"(?<!\S)--[a-z]+|[”""]: ?(?:true|false|\[|[“""])|\b[a-z]+[A-Z][a-zA-Z]*\b|\b(?:entries|parties)\[\d|\b(?:work|claimant|contract|parties)\.[a-z]")]
+    [GeneratedRegex(@"(?<!\S)--[a-z]+|[”""]: ?(?:true|false|\[|[“""])|\b[a-z]+[A-Z][a-zA-Z]*\b|\b(?:entries|parties)\[\d"
+        + @"|\b(?:work|claimant|contract|parties)\.[a-z]")]
     private static partial Regex Code();
 }

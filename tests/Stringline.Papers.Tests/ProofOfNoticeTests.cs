@@ -139,7 +139,7 @@ public sealed class ProofOfNoticeTests
     public void The_proof_that_comes_with_a_new_notice_is_blank() => Assert.DoesNotContain("2026",
         Make("preliminary-notice", _ => Private(), asOf: Day("2026-03-10")).TextOf(1), StringComparison.Ordinal);
 
-    /// <summary>Whoever gets a notice first looks for a number to call; the owner's own demand for release is not the claimant's paper.</summary>
+    /// <summary>Whoever gets a notice looks for a number to call; the owner's demand for release is not the claimant's paper.</summary>
     [Theory]
     [MemberData(nameof(GivenPapers))]
     public void A_paper_that_the_claimant_gives_says_how_to_reach_it(string id)

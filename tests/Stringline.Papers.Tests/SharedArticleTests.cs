@@ -46,7 +46,7 @@ public sealed class SharedArticleTests
         Assert.Contains(refusals, r => r is { Id: "article-number-shared", Section: "Civ. Code § 8416(a)(7)" });
     }
 
-    /// <summary>Two who live together are reached by one envelope, however their address is broken into lines; so are two papers in it.</summary>
+    /// <summary>Two at one address are reached by one envelope, however the address is broken into lines, with two papers in it.</summary>
     [Fact]
     public void One_envelope_may_be_for_two_at_one_address_and_hold_two_papers()
     {

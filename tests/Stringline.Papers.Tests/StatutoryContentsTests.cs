@@ -288,8 +288,10 @@ public sealed class StatutoryContentsTests
         Assert.DoesNotContain("$64,250.00", text, StringComparison.Ordinal);
         Assert.Contains(Refusals("stop-payment-release", Reduced, o => o with { Amount = 24_250m }), r => r.Id == "reduction-too-large"
             && r.There.Contains("$24,250.00", StringComparison.Ordinal));
-        Assert.Contains("the amount of the reduction, $20,000.00, and the notice it is for, that of May", Sheet(second), StringComparison.Ordinal);
-        Assert.Contains("Enter a fact, “Stop payment notice released or reduced”", Sheet(Make("stop-payment-release")), StringComparison.Ordinal);
+        Assert.Contains("the amount of the reduction, $20,000.00, and the notice it is for, that of May",
+            Sheet(second), StringComparison.Ordinal);
+        Assert.Contains("Enter a fact, “Stop payment notice released or reduced”",
+            Sheet(Make("stop-payment-release")), StringComparison.Ordinal);
     }
 
     /// <summary>Civ. Code §§ 8612, 9560: to surety and bond principal, both.</summary>
@@ -314,7 +316,8 @@ public sealed class StatutoryContentsTests
     [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "(Quayside Surety Company; Łukasz Masonry, Inc.)")]
     [InlineData("p1", "Principal: Alder Court Partners, LLC", "(Quayside Surety Company; Alder Court Partners, LLC)")]
     [InlineData("p3", "Principal: Çelik & Ōta Builders, Inc.", "(Quayside Surety Company; Çelik & Ōta Builders, Inc.)")]
-    [InlineData(null, "Principal: not known to claimant; this notice is given to each who may be it", "(Quayside Surety Company; Çelik & Ōta Builders, Inc.; Alder Court Partners, LLC; "
+    [InlineData(null, "Principal: not known to claimant; this notice is given to each who may be it",
+        "(Quayside Surety Company; Çelik & Ōta Builders, Inc.; Alder Court Partners, LLC; "
         + "Łukasz Masonry, Inc.)")]
     public void Sections_8606_b_and_8612_b_the_principal_that_the_bond_names(string? principal, string line, string to)
     {
@@ -467,7 +470,11 @@ public sealed class StatutoryContentsTests
         var paid = job.With(new Paid { Index = 4, On = DayFact.On(Day("2026-04-15")), Amount = 10_000m });
         var made = Make("payment-demand", _ => paid);
         foreach (var step in Assess(paid, asOf).Amount.Steps)
-            Assert.Contains(PaperText.Dollars(step.Amount), made.TextOf(), StringComparison.Ordinal);
+        {
+            Assert.Contains(step.Amount < 0 ? $"({PaperText.Dollars(-step.Amount)})" : PaperText.Dollars(step.Amount), made.TextOf(),
+                StringComparison.Ordinal);
+        }
+
         Assert.Contains("Due $74,250.00", made.TextOf(), StringComparison.Ordinal);
     }
 
@@ -481,6 +488,7 @@ public sealed class StatutoryContentsTests
                 "Direct contractor under contract with", "Cut limestone", "$84,250.00"],
             item => Assert.Contains(item, made.TextOf(), StringComparison.Ordinal));
         Assert.Contains("30 days", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("for the kind “notice demanding payment”", made.SheetText(), StringComparison.Ordinal);
     }
 
     /// <summary>

@@ -36,7 +36,8 @@ public sealed class TypographyTests
 
     [Fact]
     public void What_is_set_stays_as_it_is_and_no_letter_or_figure_outside_a_day_changes() =>
-        Gen.String[Gen.OneOf(Gen.Char['a', 'z'], Gen.Char['0', '9'], Gen.Const(' '), Gen.Const('\''), Gen.Const('"'), Gen.Const('-')), 0, 40]
+        Gen.String[Gen.OneOf(Gen.Char['a', 'z'], Gen.Char['0', '9'], Gen.Const(' '), Gen.Const('\''), Gen.Const('"'),
+            Gen.Const('-')), 0, 40]
             .Sample(text =>
         {
             var set = Typography.Of(text);

@@ -38,8 +38,8 @@ public static class ServiceOfClaim
         Text(party.Address) ?? (party.Capacity == PartyCapacity.Owner ? Text(work.Permit?.OwnerAddress) : null);
 
     /// <summary>
-    /// What changed, or became known, after a copy was mailed and changes what the claim states: work, changes of the price, payments, credits and
-    /// releases. A claim that states them is another paper than the one that was copied, and no affidavit can say that the copy was true.
+    /// What changed, or became known, after a copy was mailed and changes what the claim states: work, changes of the price, payments,
+    /// credits and releases. A claim that states them is another paper than the one that was copied, and no affidavit can say that the copy was true.
     /// </summary>
     /// <param name="facts">The facts that the claim states.</param>
     /// <param name="mailed">The day of the mailing.</param>

@@ -76,7 +76,8 @@ public static class ProvedNotices
     public static string Words(this ProvedNotice kind) => Names(kind).Words;
 
     /// <summary>The kind with that word; null where none has it.</summary>
-    public static ProvedNotice? Of(string word) => All.Where(kind => kind.Word() == word).Select(kind => (ProvedNotice?)kind).FirstOrDefault();
+    public static ProvedNotice? Of(string word) => All.Where(kind => kind.Word() == word)
+        .Select(kind => (ProvedNotice?)kind).FirstOrDefault();
 
     /// <summary>The kind of notice that an entry tells of; null where it tells of none that this file's side gave.</summary>
     public static ProvedNotice? Of(Entry entry) => entry switch

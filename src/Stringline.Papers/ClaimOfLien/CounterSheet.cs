@@ -107,7 +107,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         foreach (var refusal in inTheWay.Take(shown))
             yield return set.Point(Shortened(RefusalInWords.There(job, assessment, refusal), 300));
         if (inTheWay.Count > shown)
-            yield return set.Point($"and {inTheWay.Count - shown} more, which stand beside the draft.", "");
+            yield return set.Point($"and {inTheWay.Count - shown} more, listed where the draft was made.", "");
     }
 
     private IEnumerable<Block> LastDayInDoubt(Closeness set)

@@ -21,7 +21,7 @@ internal sealed class Service
     /// <summary>Whether a good mailing is in the file.</summary>
     public bool Done { get; private set; }
 
-    /// <summary>The owners to whom a copy of this claim is still to be mailed before it is recorded (Civ. Code § 8416(a)(7), (c)).</summary>
+    /// <summary>The owners to whom a copy is still to be mailed before the claim is recorded (Civ. Code § 8416(a)(7), (c)).</summary>
     public IReadOnlyList<Party> Left { get; private set; } = [];
 
     /// <summary>Those of them of whom no address is known.</summary>
@@ -180,8 +180,8 @@ internal sealed class Service
             }
             else
             {
-                notes.Add("The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served by "
-                    + "these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why.");
+                notes.Add("The copy went to the lender or direct contractor, not to an owner. That is good only if no owner can be served "
+                    + "by these mails (§ 8416(c)(2)): the affidavit has blanks for the address tried and for why.");
             }
         }
     }

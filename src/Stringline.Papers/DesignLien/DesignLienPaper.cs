@@ -167,7 +167,8 @@ internal static class DesignLienPaper
             "The lien ends 90 days after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it "
                 + "ended by commencement, record a mechanics lien within 30 days that says it is a converted design professional lien (§ "
                 + "8319; the paper “Claim of Mechanics Lien, Converted”).",
-            "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); the paper of that name).",
+            "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); the paper “Satisfaction and "
+                + "Release of Design Professional’s Lien”).",
         ],
         Recording = new Recording(RecordedPaperKind.Other, 1, 0,
             "Gov. Code § 27287 spares a claim of lien under § 8416 the notary. This is no such claim, so it is prepared to be "

@@ -91,8 +91,8 @@ internal static class DesignReleasePaper
             Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
             After = [full
                 ? $"{EntryName.Enter("release-recorded")}its day and instrument number, and that the debt is satisfied."
-                : $"Keep the stamped copy. Do not enter “{EntryName.Find("release-recorded")}”: that gives up the whole lien. The time to sue for the rest "
-                + "goes on."],
+                : $"Keep the stamped copy. Do not enter “{EntryName.Find("release-recorded")}”: that gives up the whole lien. "
+                + "The time to sue for the rest goes on."],
             Recording = new Recording(RecordedPaperKind.Release, 1, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
                 + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),

@@ -66,8 +66,10 @@ internal static class ConferenceDemandPaper
             Steps = ["Sign in ink.", "Mail one to each named above; write the article number of the receipt on your copy."],
             After =
             [
-                $"{EntryName.Enter("conference-demanded")}its day and how it was sent; and once it was held, “{EntryName.Find("conference-held")}”.",
-                "After the conference name in writing what you still dispute, by the paper “Disputed Portion of Claim for Mediation”: that part goes to mediation.",
+                $"{EntryName.Enter("conference-demanded")}its day and how it was sent; "
+                    + $"and once it was held, “{EntryName.Find("conference-held")}”.",
+                "After the conference name in writing what you still dispute, by the paper “Disputed Portion of Claim for "
+                    + "Mediation”: that part goes to mediation.",
             ],
         });
     }

@@ -62,7 +62,8 @@ internal static class DisputeClaimPaper
             [
                 $"{EntryName.Enter("dispute-claim-sent")}its day, amount and how it was sent, and the day of receipt once the "
                     + "return receipt is back.",
-                "When the time to answer is over, or an answer disputes a part, demand the conference: the paper “Demand for Conference on Claim”.",
+                "When the time to answer is over, or an answer disputes a part, demand the conference: the paper “Demand for "
+                    + "Conference on Claim”.",
             ],
         });
     }

@@ -76,8 +76,8 @@ internal static class LisPendensPaper
                 "Right after recording, file a copy in the action; mail one in the same way to each adverse party who is joined later "
                     + "(Code Civ. Proc. § 405.22).",
             ],
-            After = [$"{EntryName.Enter("lis-pendens-recorded")}its day and instrument number, and say that it was mailed first and that the proof was recorded with "
-                + "it."],
+            After = [$"{EntryName.Enter("lis-pendens-recorded")}its day and instrument number, and say that it was mailed "
+                + "first and that the proof was recorded with it."],
             Recording = new Recording(RecordedPaperKind.Other, 0, 1,
                 "No notary (common practice, no source; ask the office). The proof of service and any exhibit are further pages, not "
                 + "counted here."),

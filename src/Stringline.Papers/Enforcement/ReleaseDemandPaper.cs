@@ -56,7 +56,8 @@ internal static class ReleaseDemandPaper
         {
             Manner = Addressees.Manner,
             First = ["This is the owner’s paper. Whoever keeps the job file for the claimant makes it only to see what is coming."],
-            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).", ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
+            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).",
+                ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
                 "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],
             After = [$"{EntryName.Enter("release-demanded")}its day."],
         });

@@ -105,8 +105,8 @@ public static partial class IndexNames
         var at = words.Count - 1;
         while (at > 1 && Particles.Contains(words[at - 1].ToLowerInvariant()))
             at--;
-        return at < 1 ? name : string.Join(' ', new[] { string.Join(' ', words.Skip(at)).TrimEnd(',') + ",", string.Join(' ', words.Take(at)),
-            suffix }.OfType<string>());
+        var surname = string.Join(' ', words.Skip(at)).TrimEnd(',') + ",";
+        return at < 1 ? name : string.Join(' ', new[] { surname, string.Join(' ', words.Take(at)), suffix }.OfType<string>());
     }
 
     private static readonly HashSet<string> Suffixes = ["JR", "SR", "II", "III", "IV"];

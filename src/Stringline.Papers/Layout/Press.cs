@@ -82,8 +82,8 @@ internal static class Press
         var folio = string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}");
         ink.Aside(() =>
         {
-            ink.Text(Fitted(Typography.Of(plan.Foot), Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12, measure, plan.FootStyle), Sheet.Left,
-                Sheet.FootBaseline, plan.FootStyle);
+            var room = Sheet.TextWidth - measure.Width(folio, plan.FootStyle) - 12;
+            ink.Text(Fitted(Typography.Of(plan.Foot), room, measure, plan.FootStyle), Sheet.Left, Sheet.FootBaseline, plan.FootStyle);
             ink.TextEndingAt(folio, Sheet.Right, Sheet.FootBaseline, plan.FootStyle);
         });
     }

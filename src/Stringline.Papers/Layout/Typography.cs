@@ -41,7 +41,8 @@ internal static partial class Typography
             }
             else if (set[i] == '\'')
             {
-                var begins = (char.IsWhiteSpace(before) || before is '(' or '[' or '“') && !char.IsAsciiDigit(after) && !char.IsWhiteSpace(after);
+                var begins = (char.IsWhiteSpace(before) || before is '(' or '[' or '“') && !char.IsAsciiDigit(after)
+                    && !char.IsWhiteSpace(after);
                 set[i] = begins ? '‘' : char.IsAsciiDigit(before) && !char.IsLetter(after) ? '′' : '’';
             }
         }

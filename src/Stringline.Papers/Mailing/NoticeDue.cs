@@ -30,7 +30,8 @@ internal static class NoticeDue
         ProvedNotice.StopPayment when matter.Job.Work.Kind == WorkKind.Private =>
             [.. matter.In(PartyCapacity.Owner), .. matter.In(PartyCapacity.ConstructionLender)],
         ProvedNotice.StopPayment or ProvedNotice.ReleaseAffidavit => matter.In(PartyCapacity.PublicEntity),
-        ProvedNotice.Bond => [.. matter.Job.Party(matter.Job.Work.PaymentBond?.Surety) is { } surety ? [surety] : matter.In(PartyCapacity.Surety),
+        ProvedNotice.Bond =>
+            [.. matter.Job.Party(matter.Job.Work.PaymentBond?.Surety) is { } surety ? [surety] : matter.In(PartyCapacity.Surety),
             .. BondClaim.ToldAsPrincipal(matter.Known, out _)],
         ProvedNotice.Counteraffidavit => matter.In(PartyCapacity.DirectContractor),
         ProvedNotice.Hearing => [.. matter.In(PartyCapacity.PublicEntity), .. matter.In(PartyCapacity.DirectContractor)],

@@ -79,7 +79,8 @@ internal static class PreliminaryNoticePaper
             After =
             [
                 $"{EntryName.Enter("notice-given")}its day, to whom ({Addressees.Names(to)}), how, "
-                    + "article number, the estimate it states and how that was reached; one for each envelope. Keep the paper that shows how.",
+                    + "article number, the estimate it states and how that was reached; one for each envelope. Keep the paper that "
+                    + "shows how.",
                 .. isPublic ? Array.Empty<string>()
                 : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is "
                 + "recorded on the property (Civ. Code § 8214); ask the office for its price. It gives notice to nobody, moves no day, and "

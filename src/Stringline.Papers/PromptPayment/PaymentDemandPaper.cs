@@ -3,6 +3,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Law.PromptPayment;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
+using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -19,7 +20,7 @@ internal static class PaymentDemandPaper
         new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50", PaperUse.Sent,
             [WorkKind.Private, WorkKind.Public],
             "The claimant, to the one who hired it, with the steps from the price to the sum demanded.")
-        { Takes = [Told.To, Told.Amount, Told.Day] },
+        { Takes = [Told.To, Told.Amount, Told.Day], ProvedAs = ProvedNotice.PaymentDemand },
         Write);
 
     private static Bundle Write(Matter matter)
@@ -84,7 +85,8 @@ internal static class PaymentDemandPaper
                 .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; "
                     + "after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
             ],
-            Steps = ["Compare the reckoning with your ledger, line by line, before signing."],
+            Steps = ["Compare the reckoning with your ledger, line by line, before signing.",
+                .. ToOwner(matter, to) ? [ProofOfNotice.Step(ProvedNotice.PaymentDemand)] : Array.Empty<string>()],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom and how."],
         });
     }
@@ -120,11 +122,12 @@ internal static class PaymentDemandPaper
     {
         var waterfall = matter.Assessment.Owed;
         leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS RECKONED", TypeStyle.Heading) { Before = 0 }));
-        leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; a minus sign takes off.");
+        leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; what stands in parentheses is taken off.");
         leaf.Rows(
             [new Column("Step", 0.3), new Column("Why", 0.5), new Column("Dollars", 0.2, true)],
             [
-                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, Why(s), Dollars(s.Amount)]),
+                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, Why(s),
+                    s.Amount < 0 ? $"({Dollars(-s.Amount)})" : Dollars(s.Amount)]),
                 ["Due", "", Dollars(waterfall.Demand)],
             ],
             lastIsSum: true);

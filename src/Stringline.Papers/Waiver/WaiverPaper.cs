@@ -151,7 +151,7 @@ internal static class WaiverPaper
                 + $"day{(waiver.IsProgress ? ", through date" : "")} and "
                 + $"amount{(waiver.Earlier.Count > 0 ? ", with the earlier waivers that it lists as not paid" : "")}"
                 + $"{(waiver is { IsProgress: false, Disputed: not null } ? ", with the disputed extras that it keeps" : "")}"
-                + $"{(waiver.IsConditional ? "; once the bank has paid the check, correct it with the day on which the check cleared" : "")}."],
+                + $"{(waiver.IsConditional ? "; once the check has cleared, correct it with that day" : "")}."],
         });
     }
 

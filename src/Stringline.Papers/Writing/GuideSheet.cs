@@ -121,7 +121,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
         if (inTheWay.Count > shown)
         {
-            yield return new Paragraph($"and {inTheWay.Count - shown} more, which stand beside the draft.", TextType) { Before = 2,
+            yield return new Paragraph($"and {inTheWay.Count - shown} more, listed where the draft was made.", TextType) { Before = 2,
                 Indent = 12 };
         }
     }

@@ -72,7 +72,7 @@ internal static class NoticeContents
         leaf.Field("Relationship", Relationship(matter));
     }
 
-    /// <summary>Telephone and e-mail of the claimant, the first thing that whoever gets a notice looks for; none where the file has none.</summary>
+    /// <summary>Telephone and e-mail of the claimant, which whoever gets a notice looks for first; none where the file has none.</summary>
     public static IReadOnlyList<string> Reached(Matter matter) =>
         (Clean(matter.Job.Claimant.Telephone), Clean(matter.Job.Claimant.Email)) switch
         {

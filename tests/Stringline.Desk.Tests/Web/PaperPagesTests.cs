@@ -57,6 +57,18 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         Assert.Contains("/job/1/papers?for=claim-of-lien.last-day", await desk.Page("/job/1"), StringComparison.Ordinal);
     }
 
+    /// <summary>The kind of notice is chosen by its words; what is chosen stays chosen, and leads from the notice itself.</summary>
+    [Fact]
+    public async Task A_proof_of_notice_asks_for_its_kind_in_words()
+    {
+        var page = WebUtility.HtmlDecode(await desk.Page("/job/1/papers/proof-of-notice?kind=stop-payment"));
+        Assert.Contains("Which notice is proved", page, StringComparison.Ordinal);
+        foreach (var kind in ProvedNotices.All)
+            Assert.Matches($"<option value=\"{kind.Word()}\"[^>]*>{Regex.Escape(kind.Words())}</option>", page);
+        Assert.Single(Regex.Matches(page, "<option[^>]* selected"));
+        Assert.Contains("/job/1/papers/proof-of-notice?kind=stop-payment", await desk.Page("/job/1/papers/stop-payment-notice"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_made_paper_is_shown_opened_saved_printed_and_packed_as_the_same_bytes()
     {

@@ -34,6 +34,9 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     /// <summary>So many lines that were written as lines, such as name and address, are never cut.</summary>
     private const int WholeLines = 8;
 
+    /// <summary>A row of no more lines is never cut: a sum stays with what is said of it.</summary>
+    private const int WholeRow = 4;
+
     private sealed record Line(string? Text, bool Begins, bool Clings);
 
     /// <inheritdoc/>
@@ -60,7 +63,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
             {
                 Height = last ? height + Math.Max(0, labelled - used) : height,
                 Before = before,
-                ToNext = !last && (clings || used < labelled) ? Glue.Fast : Glue.None,
+                ToNext = !last && (clings || used < labelled || values.Count <= WholeRow) ? Glue.Fast : Glue.None,
                 Draw = (ink, x, y) =>
                 {
                     var baseline = y + Clings.Baseline(Style) + lift;

@@ -98,6 +98,12 @@ public sealed class CounterSheetTests
         Assert.DoesNotContain("http", sheet.Text, StringComparison.Ordinal);
     }
 
+    // The office's own page: without parcel number and street on page 1 the paper is not recorded.
+    [Fact]
+    public void What_an_office_wants_of_a_page_is_told() =>
+        Assert.Contains("This office wants: Parcel number and street address must stand on page 1, or the paper is not recorded.",
+            Sheet("san-francisco", At(Demo(), "San Francisco"), Demo().Assessed(), draft: false).Text, StringComparison.Ordinal);
+
     [Fact]
     public void Prices_that_must_be_asked_say_so_beside_the_sum_and_the_most_stands_on_page_one()
     {

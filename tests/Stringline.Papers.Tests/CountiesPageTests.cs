@@ -17,7 +17,7 @@ public sealed class CountiesPageTests
     private static readonly (RecorderField Field, string Words)[] AtTheWindow =
     [
         (RecorderField.Counter, "street"), (Phone, "telephone"), (RecordUntil, "last time"), (Hours, "hours"), (Payee, "payee"), (Payment, "what is taken"),
-        (Envelope, "envelope"), (Copies, "copies"), (Mail, "mail"), (MailBack, "time by mail"), (Electronic, "electronic system"),
+        (Envelope, "envelope"), (Copies, "copies"), (Mail, "mail"), (MailBack, "time by mail"), (Electronic, "electronic system"), (FirstPage, "page 1"),
     ];
 
     private static readonly (RecorderField Field, string Words)[] Prices =

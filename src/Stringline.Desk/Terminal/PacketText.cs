@@ -42,8 +42,10 @@ internal static class PacketText
     private static void Fee(StringBuilder text, FeeEstimate fee)
     {
         text.AppendLine().AppendLine($"Check for the recorder, estimated: {LawText.Money(fee.Total)}");
+        if (fee.AtMost > fee.Total)
+            text.AppendLine($"    Have {LawText.Money(fee.AtMost)} at hand: a price that must be asked, or was not read, may be higher.");
         foreach (var part in fee.Parts)
-            text.AppendLine($"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
+            text.AppendLine($"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Ask ? " (ask)" : "")}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
     }
 
     private static void Days(StringBuilder text, Assessment assessment, string deadline)

@@ -64,6 +64,8 @@ internal static class OfficeBlocks
     /// <summary>Mail and electronic recording, and when neither will do.</summary>
     public static IEnumerable<Block> OtherWays(RecorderOffice office, Closeness set)
     {
+        if (office.Words(RecorderField.FirstPage) is { } page)
+            yield return set.Point($"This office wants: {Sentence(page, Asked(office, RecorderField.FirstPage))}");
         var branches = office.Facts.Where(f => f.Field == RecorderField.Branch).Select(f => f.Value).ToList();
         if (branches.Count > 0)
             yield return set.Point($"Other counters (ask): {string.Join("; ", branches)}.");

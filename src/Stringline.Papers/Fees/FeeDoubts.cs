@@ -33,7 +33,7 @@ internal static class FeeDoubts
             + "for each further may apply from 2027: they are figured in, and it may be less. "
             : "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as "
             + "passed) $15 for the first page and $4 for each further may apply. ")
-            + "The prices for more than ten names and for further references may be gone (Gov. Code § 27361).";
+            + "The surcharges for page size, print, more than ten names and further references may be gone (Gov. Code § 27361).";
     }
 
     private static IEnumerable<string> Parcels(FeeRequest request)

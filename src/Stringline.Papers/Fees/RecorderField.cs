@@ -50,6 +50,9 @@ public enum RecorderField
     /// <summary>Which system takes electronic recordings.</summary>
     Electronic,
 
+    /// <summary>What the office wants of a page beyond the sections.</summary>
+    FirstPage,
+
     /// <summary>Recording and indexing the first page of one title (Gov. Code §§ 27361, 27361.4), without fraud and homes fees.</summary>
     Base,
 

@@ -56,6 +56,16 @@ public sealed class WholeFileTests
         Assert.Contains("NOTICE OF MECHANICS LIEN", parts, StringComparison.Ordinal);
     }
 
+    /// <summary>A cell of several lines is heard whole, and not line by line with its neighbors (PDF 32000-1, 14.8.4.3.4).</summary>
+    [Fact]
+    public void A_table_is_told_by_rows_heads_and_cells()
+    {
+        using var kept = new KeptFile(PaperJobs.Make("proof-of-notice").Files[0].Bytes.ToArray());
+        var parts = Run("pdfinfo", "-struct-text", kept.Path).Said;
+        Assert.Matches("Table \\(block\\)\\s+TR\\s+TH\\s+\"Person, and address", parts);
+        Assert.Matches("TD\\s+\"Alder Court Partners, LLC 77 Cordage Way Davis, CA 95616 \"\\s+TD\\s+\"reputed owner", parts);
+    }
+
     [Fact]
     public void The_same_paper_made_twice_has_the_same_bytes() => Assert.All(
         PaperJobs.Make("claim").Files.Zip(PaperJobs.Make("claim").Files),

@@ -6,16 +6,59 @@ namespace Stringline.Papers.Layout;
 /// <summary>What can be put on a page: text on a baseline, rules, boxes. Points, origin top left.</summary>
 internal sealed class Ink(XGraphics graphics, Measure measure, StructureBuilder told)
 {
+    private readonly List<Action> rules = [];
     private Part? at;
 
-    /// <summary>Draws a strip as the part of the paper that it is.</summary>
-    public void Put(Strip strip, double x, double y)
+    /// <summary>Draws strips, one below the other, as the parts of the paper that they are.</summary>
+    /// <param name="strips">Each with its top.</param>
+    /// <param name="x">Their left edge.</param>
+    public void Put(IReadOnlyList<Placed> strips, double x)
+    {
+        for (var i = 0; i < strips.Count; i++)
+        {
+            if (strips[i].Strip.Row is not { } row)
+            {
+                Put(strips[i].Strip, x, strips[i].Top);
+                continue;
+            }
+
+            var first = i;
+            while (i + 1 < strips.Count && strips[i + 1].Strip.Row == row)
+                i++;
+            Put(row, [.. strips.Skip(first).Take(i - first + 1)], x);
+        }
+    }
+
+    private void Put(Strip strip, double x, double y)
     {
         if (strip.Part == Part.None)
             End();
         else if (strip.Part is { } part && part != at)
             Begin(part);
         strip.Draw(this, x, y);
+    }
+
+    // A table is told row by row and cell by cell (PDF 32000-1, 14.8.4.3.4); its rules are drawn once it has ended, since they say nothing.
+    private void Put(TableRow row, List<Placed> lines, double x)
+    {
+        if (lines[0].Strip.Part is { } part && part != at)
+        {
+            End();
+            told.BeginElement(PdfBlockLevelElementTag.Table);
+            at = part;
+        }
+
+        told.BeginElement(PdfBlockLevelElementTag.TableRow);
+        for (var cell = 0; cell < lines[0].Strip.Cells.Count; cell++)
+        {
+            told.BeginElement(row.IsHead ? PdfBlockLevelElementTag.TableHeaderCell : PdfBlockLevelElementTag.TableDataCell);
+            foreach (var (strip, top) in lines)
+                strip.Cells[cell](this, x, top);
+            told.End();
+        }
+
+        told.End();
+        rules.AddRange(lines.Select(line => (Action)(() => line.Strip.Draw(this, x, line.Top))));
     }
 
     /// <summary>Begins a part; what is drawn until it ends belongs to it.</summary>
@@ -39,6 +82,11 @@ internal sealed class Ink(XGraphics graphics, Measure measure, StructureBuilder 
             return;
         told.End();
         at = null;
+        if (rules.Count == 0)
+            return;
+        Action[] drawn = [.. rules];
+        rules.Clear();
+        Aside(() => Array.ForEach(drawn, draw => draw()));
     }
 
     /// <summary>Draws what is no part of what the paper says: rules, frames, running feet.</summary>

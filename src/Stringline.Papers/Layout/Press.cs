@@ -69,15 +69,7 @@ internal static class Press
             ink.Aside(() => ink.Rule(Sheet.ReturnBlockRight, Sheet.Right, Sheet.RecorderBand + 4));
         }
 
-        foreach (var (strip, top) in placed)
-        {
-            // A head that a table's next page says again is said once to one who hears the paper read.
-            if (strip.IsAgain)
-                ink.Aside(() => strip.Draw(ink, Sheet.Left, top));
-            else
-                ink.Put(strip, Sheet.Left, top);
-        }
-
+        ink.Put(placed, Sheet.Left);
         ink.End();
         var folio = string.Create(CultureInfo.InvariantCulture, $"Page {number + 1} of {count}");
         ink.Aside(() =>

@@ -43,8 +43,22 @@ internal sealed record Strip
     /// <summary>What it is to one who hears the paper read; null until its block says.</summary>
     public Part? Part { get; init; }
 
-    /// <summary>Draws it with its left edge at x and its top at y.</summary>
+    /// <summary>Draws it with its left edge at x and its top at y; of a table’s row, what is no text of its cells.</summary>
     public required Action<Ink, double, double> Draw { get; init; }
+
+    /// <summary>The row of a table of which this is a line; null for any other strip.</summary>
+    public TableRow? Row { get; init; }
+
+    /// <summary>What each cell of that row has on this line, drawn as <see cref="Draw"/> is.</summary>
+    public IReadOnlyList<Action<Ink, double, double>> Cells { get; init; } = [];
+}
+
+/// <summary>A row of a table, however many lines it takes: its cells are read one after the other, not line by line.</summary>
+/// <param name="isHead">Whether it holds the heads of the columns.</param>
+internal sealed class TableRow(bool isHead)
+{
+    /// <summary>Whether it holds the heads of the columns.</summary>
+    public bool IsHead => isHead;
 }
 
 /// <summary>A building block of a paper.</summary>

@@ -37,12 +37,14 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
             {
                 ink.Aside(() => ink.Frame(x, y, width, inside + (2 * Pad) - 2, Thickness));
                 var top = y + Pad - 1 - strips[0].Before;
+                List<Placed> placed = [];
                 foreach (var strip in strips)
                 {
-                    top += strip.Before;
-                    ink.Put(strip, x + Pad, top);
-                    top += strip.Height;
+                    placed.Add(new Placed(strip, top + strip.Before));
+                    top += strip.Before + strip.Height;
                 }
+
+                ink.Put(placed, x + Pad);
             },
         };
     }

@@ -28,7 +28,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
     /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)
     {
-        List<Strip> head = [.. Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle)
+        List<Strip> head = [.. Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle, isHead: true)
             .Select(s => s with { ToNext = Glue.Fast, Before = s.Before == 0 ? 0 : Before })];
         foreach (var strip in head)
             yield return strip;
@@ -47,7 +47,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
 
     private sealed record Cell(double Left, double Wide, bool AtRight, IReadOnlyList<string> Lines);
 
-    private IEnumerable<Strip> Row(Measure measure, double width, IReadOnlyList<string> cells, TypeStyle style)
+    private IEnumerable<Strip> Row(Measure measure, double width, IReadOnlyList<string> cells, TypeStyle style, bool isHead = false)
     {
         const double gutter = 10;
         var columns = new List<Cell>();
@@ -60,6 +60,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
             count = Math.Max(count, columns[i].Lines.Count);
         }
 
+        var row = new TableRow(isHead);
         for (var i = 0; i < count; i++)
         {
             var line = i;
@@ -69,21 +70,25 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
                 Height = style.Pitch + (last ? Pad + 1 : 0),
                 Before = i == 0 ? Pad : 0,
                 ToNext = !last && (count <= 10 || Clings.Line(i, count)) ? Glue.Fast : Glue.None,
+                Row = row,
+                Cells = [.. columns.Select(c => (Action<Ink, double, double>)((ink, x, y) => Put(ink, c, line, x, y, style)))],
                 Draw = (ink, x, y) =>
                 {
-                    foreach (var column in columns)
-                    {
-                        var baseline = y + Clings.Baseline(style);
-                        if (line < column.Lines.Count && column.AtRight)
-                            ink.TextEndingAt(column.Lines[line], x + column.Left + column.Wide, baseline, style);
-                        else if (line < column.Lines.Count)
-                            ink.Text(column.Lines[line], x + column.Left, baseline, style);
-                    }
-
                     if (last)
                         ink.Rule(x, x + width, y + style.Pitch + Pad);
                 },
             };
         }
+    }
+
+    private static void Put(Ink ink, Cell cell, int line, double x, double y, TypeStyle style)
+    {
+        var baseline = y + Clings.Baseline(style);
+        if (line >= cell.Lines.Count)
+            return;
+        if (cell.AtRight)
+            ink.TextEndingAt(cell.Lines[line], x + cell.Left + cell.Wide, baseline, style);
+        else
+            ink.Text(cell.Lines[line], x + cell.Left, baseline, style);
     }
 }

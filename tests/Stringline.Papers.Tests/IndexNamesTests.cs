@@ -147,4 +147,14 @@ public sealed class IndexNamesTests
     {
         Claimant = Jobs.Demo().Claimant with { Name = "Keoni Kāne", Signer = new Signer("Keoni Kāne", null) },
     }).Sheet().Text, StringComparison.Ordinal);
+
+    /// <summary>An owner whom the file calls a natural person too, where it says nothing of the title; never two in one name.</summary>
+    [Theory]
+    [InlineData("Ida Quill", true, "Quill, Ida")]
+    [InlineData("Ida Quill", null, "Ida Quill")]
+    [InlineData("Ida Quill and Ruth Quill", true, "Ida Quill and Ruth Quill")]
+    [InlineData("Ida Quill, trustee of the Quill Trust", true, "Ida Quill, trustee of the Quill Trust")]
+    public void An_owner_who_is_a_natural_person_has_the_surname_first(string name, bool? isPerson, string indexed) =>
+        Assert.Equal([indexed], IndexNames.OfOwner(new Party { Id = "o", Capacity = PartyCapacity.Owner, Name = name,
+            NaturalPerson = isPerson }).Select(n => n.Indexed));
 }

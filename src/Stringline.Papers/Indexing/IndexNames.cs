@@ -27,7 +27,9 @@ public static partial class IndexNames
     public static IReadOnlyList<IndexName> OfOwner(Party owner)
     {
         ArgumentNullException.ThrowIfNull(owner);
-        var asWritten = OfEntity(owner.Name).Select(name => new IndexName(IndexSide.Owner, name, name));
+        var isPerson = owner.NaturalPerson == true && !Several().IsMatch(owner.Name);
+        var asWritten = OfEntity(owner.Name)
+            .Select((name, i) => new IndexName(IndexSide.Owner, isPerson && i == 0 ? SurnameFirst(name) : name, name));
         if (owner.HoldsTitleAs is not { } holding)
             return [.. asWritten];
         var persons = holding.Persons.Select(Person);
@@ -129,6 +131,10 @@ public static partial class IndexNames
         names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
 
     private static string Line(string text) => Clean(text) is { } clean ? OneLine(clean) : "";
+
+    // Two persons in one name, or words of title behind it.
+    [GeneratedRegex(@"[,;&]|\s(?:and|trustees?|estate)\s", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Several();
 
     [GeneratedRegex(
         @"[,;]?\s+(?:aka|a/k/a|a\.k\.a\.|dba|d/b/a|d\.b\.a\.|also known as|doing business as)\s+",

@@ -97,11 +97,9 @@ internal static class CertifiedMailSheet
             .Select(n => (n.Entry, n.To, What: n.Kind.Words(), n.Article))
             .Concat(matter.Known.All<ClaimServed>().Where(s => ByPost(s.Manner))
                 .Select(s => ((Entry)s, s.To, What: "copy of the claim of lien", s.Article)))
-            .OrderBy(n => Place(matter, n.Item1))
+            .OrderBy(n => GivenNotice.Order(matter.Known, n.Item1, n.To))
             .SelectMany(n => Items(matter, n.Item1, n.To, n.What, n.Article)),
     ];
-
-    private static int Place(Matter matter, Entry entry) => matter.Known.Known.TakeWhile(e => e != entry).Count();
 
     private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article) =>
         to.Select(matter.Job.Party).OfType<Party>()

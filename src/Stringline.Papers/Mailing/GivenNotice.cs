@@ -18,8 +18,13 @@ internal sealed record GivenNotice(ProvedNotice Kind, Entry Entry, IReadOnlyList
     /// <summary>Whether day and manner can be sworn to: an exact day, and no manner in which no notice is given.</summary>
     public bool CanBeProved => Day is not null && (Manner is not { } manner || Giving.IsGood(manner));
 
-    /// <summary>The notices known, earliest first.</summary>
-    public static IReadOnlyList<GivenNotice> In(FactsAsOf facts) => [.. facts.Known.Select(Of).OfType<GivenNotice>()];
+    /// <summary>The notices known, earliest first, and of one day in the order in which the file names the parties.</summary>
+    public static IReadOnlyList<GivenNotice> In(FactsAsOf facts) =>
+        [.. facts.Known.Select(Of).OfType<GivenNotice>().OrderBy(n => Order(facts, n.Entry, n.To))];
+
+    /// <summary>Where a mailing stands among others.</summary>
+    public static (LocalDate Day, int Party) Order(FactsAsOf facts, Entry entry, IReadOnlyList<string> to) =>
+        (entry.On.Earliest ?? LocalDate.MinIsoValue, facts.Job.Parties.TakeWhile(p => to.Count > 0 && p.Id != to[0]).Count());
 
     private static GivenNotice? Of(Entry entry) => ProvedNotices.Of(entry) is { } kind ? entry switch
     {

@@ -101,7 +101,7 @@ public sealed class CounterSheetTests
     // The office's own page: without parcel number and street on page 1 the paper is not recorded.
     [Fact]
     public void What_an_office_wants_of_a_page_is_told() =>
-        Assert.Contains("This office wants: Parcel number and street address must stand on page 1, or the paper is not recorded.",
+        Assert.Contains("This office wants: parcel number and street address must stand on page 1, or the paper is not recorded.",
             Sheet("san-francisco", At(Demo(), "San Francisco"), Demo().Assessed(), draft: false).Text, StringComparison.Ordinal);
 
     [Fact]

@@ -49,7 +49,7 @@ internal static class OfficeBlocks
                 ? $"Payable to “{payee}”{string.Concat(others)}{(others.Count > 0 ? " (ask which)" : Asked(office, RecorderField.Payee))}."
                 : "Payable to: ask for the exact payee, which was not read.")
             + (fee.AtMost > fee.Total ? $" Have {Dollars(fee.AtMost)} at hand: what says “ask” on page 2, and what was not read, "
-                + $"may cost more{(fee.DearerOn is { } later ? $", and so may {Day(later)}" : "")}." : "")
+                + $"may cost more{(fee.DearerOn is { } later ? $", and so may recording on {Day(later)}" : "")}." : "")
             + " A short check is the commonest reason for a rejection."
             + (office.Words(RecorderField.Payment) is { } payment ? $" {Sentence(payment, Asked(office, RecorderField.Payment))}"
                 : " Ask what else is taken: card, cash, a check “not to exceed” a sum."),
@@ -65,7 +65,7 @@ internal static class OfficeBlocks
     public static IEnumerable<Block> OtherWays(RecorderOffice office, Closeness set)
     {
         if (office.Words(RecorderField.FirstPage) is { } page)
-            yield return set.Point($"This office wants: {Sentence(page, Asked(office, RecorderField.FirstPage))}");
+            yield return set.Point($"This office wants: {Small(Sentence(page, Asked(office, RecorderField.FirstPage)))}");
         var branches = office.Facts.Where(f => f.Field == RecorderField.Branch).Select(f => f.Value).ToList();
         if (branches.Count > 0)
             yield return set.Point($"Other counters (ask): {string.Join("; ", branches)}.");
@@ -75,7 +75,7 @@ internal static class OfficeBlocks
             : " Ask how long mail waits.";
         yield return set.Point($"By mail: {mail}.{courier}{back} Mailed is not recorded: never for a last day.");
         var system = office.Words(RecorderField.Electronic) is { } electronic
-            ? $" Here: {char.ToLowerInvariant(electronic[0])}{electronic[1..]}" : "";
+            ? $" Here: {Small(electronic)}" : "";
         yield return set.Point("Electronically: not by you, but through a title insurer, an underwritten title company, an institutional "
             + $"lender or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before the last "
             + "day, and plan no last day of 2027 or later on it: a wider rule was to end on January 1, 2027.");
@@ -100,6 +100,8 @@ internal static class OfficeBlocks
     private static string Why(RecorderOffice office, RecorderField field) =>
         office.Fact(field) is not { } fact || !office.Asks(field) ? ""
         : fact.PageDay is { } day ? $" (ask: page of {day.Year.ToString(CultureInfo.InvariantCulture)})" : " (ask: page without a date)";
+
+    private static string Small(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 
     private static string Sentence(string words, string mark)
     {

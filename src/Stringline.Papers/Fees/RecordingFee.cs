@@ -118,7 +118,7 @@ public static class RecordingFee
         var units = request.Exemption is not null ? 0 : counted ? most : Math.Min(MostHomes, request.Titles);
         var ask = request.Parcels > 1 && office.Asks(RecorderField.ParcelsCounted);
         return new FeePart("homes", "Building Homes and Jobs Act fee", Homes * units, "Gov. Code § 27388.1(a)(1)",
-            $"{Times(units, counted ? "title and parcel" : "title", Homes)}, at most three; no exemption "
+            $"{Dollars(Homes)} for each {(counted ? "title and parcel" : "title")}, {units} of at most three; no exemption "
             + $"fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}")
         { Ask = ask, Most = Homes * (ask ? most : units) };
     }

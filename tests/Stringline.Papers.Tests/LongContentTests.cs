@@ -20,7 +20,7 @@ public sealed class LongContentTests
         var name = Gen.Select(word, Gen.Int[1, 5], (n, times) => string.Join(" & ", Enumerable.Repeat(n, times)));
         var text = word.Array[1, 250].Select(w => string.Join(' ', w));
         Gen.Select(name, name, text, text, Gen.Int[1, 9]).Sample((claimant, owner, work, legal, owners) =>
-            PaperJobs.Make(id, job => job with
+            AtMostTwoPagesAtTheCounter(PaperJobs.Make(id, job => job with
             {
                 Claimant = job.Claimant with { Name = claimant, Signer = new Signer(owner, "President and Chief Executive Officer") },
                 Contract = job.Contract with { Work = work },
@@ -32,7 +32,13 @@ public sealed class LongContentTests
                         .Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"{owner} {i}",
                         Address = "1 Cordage Way\nDavis, CA 95616" }),
                 ],
-            }),
+            })),
             iter: 6, threads: 1);
+    }
+
+    private static void AtMostTwoPagesAtTheCounter(PacketOutcome.Made made)
+    {
+        if (made.Fee is not null)
+            Assert.All(made.Files.Where(f => f.IsSheet), f => Assert.InRange(f.Pages, 1, 2));
     }
 }

@@ -73,6 +73,8 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
                     c => Assert.True(c.Passed
                     || (unreadable && c.Name is not ("no overlap" or "side margins" or "inside the page" or "pages")), $"{id}: {c}"));
                 Assert.All(made.Files, f => Assert.True(f.Pages > 0 && f.Bytes.Length > 1000, $"{id}: {f.Name}"));
+                Assert.All(made.Files.Where(f => f.IsSheet && made.Fee is not null),
+                    f => Assert.True(f.Pages <= 2, $"{id}: a counter sheet of {f.Pages} pages"));
                 if (!options.Draft)
                 {
                     Assert.True(made.InTheWay.All(r => r.Id == "for-the-attorney"),

@@ -115,7 +115,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
         foreach (var refusal in inTheWay.Take(shown))
         {
-            yield return new Paragraph(RefusalInWords.Whole(matter.Job, matter.Assessment, refusal), TextType) { Before = 2, Indent = 12,
+            var said = RefusalInWords.Whole(matter.Job, matter.Assessment, refusal);
+            yield return new Paragraph(set is null ? said : Shortened(said, 300), TextType) { Before = 2, Indent = 12,
                 Mark = "•" };
         }
 

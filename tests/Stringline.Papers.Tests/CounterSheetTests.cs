@@ -145,6 +145,14 @@ public sealed class CounterSheetTests
         Assert.Contains("The notary’s certificate is counted as one page", PaperJobs.Make("release").SheetText(), StringComparison.Ordinal);
     }
 
+    /// <summary>Civ. Code § 8214: a preliminary notice may be filed; the price is the office’s own (marincounty.org, 2022-01-01).</summary>
+    [Theory]
+    [InlineData("Kern", "ask the office for its price")]
+    [InlineData("Marin", "its price was read as $50.00, January 1, 2022 (effective). It gives notice")]
+    [InlineData("Yolo", "its price was read as $40.00, undated (current site): ask. It gives notice")]
+    public void The_price_of_filing_a_preliminary_notice_is_told_or_asked(string county, string words) =>
+        Assert.Contains(words, PaperJobs.Make("preliminary-notice", j => At(j, county)).SheetText(), StringComparison.Ordinal);
+
     private static void HasTheWindow(string of, ReadBack sheet, RecorderOffice office)
     {
         var first = First(sheet);

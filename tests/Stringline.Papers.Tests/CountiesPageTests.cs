@@ -23,7 +23,7 @@ public sealed class CountiesPageTests
     private static readonly (RecorderField Field, string Words)[] Prices =
     [
         (Base, "first page"), (ExtraPage, "further page"), (Fraud, "fraud"), (ParcelsCounted, "parcels counted"), (Covenant, "covenant"),
-        (NamesPerTen, "ten names"), (FurtherReference, "reference"), (NoticeFirst, "lien notice"), (ConformedCopy, "copy"),
+        (NamesPerTen, "ten names"), (FurtherReference, "reference"), (NoticeFirst, "lien notice"), (ConformedCopy, "copy"), (FiledNotice, "filed notice"),
     ];
 
     [Fact]

@@ -11,6 +11,7 @@ using Stringline.Law.PromptPayment;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Preflight;
 using Stringline.Papers.Waiver;
 using Stringline.Papers.Writing;
@@ -73,6 +74,9 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
                 known.UnionWith(In(text).Select(s => s.Sum));
         }
 
+        if (drawn.Job.Work.Site.County is { } county && Counties.Find(county) is not null
+            && RecorderTable.For(county, assessment.AsOf).Dollars(RecorderField.FiledNotice) is { } filing)
+            known.Add(filing);
         return known;
     }
 

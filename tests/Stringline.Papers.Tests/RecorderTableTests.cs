@@ -186,6 +186,17 @@ public sealed class RecorderTableTests
             office.Dollars(RecorderField.FurtherReference)));
     }
 
+    // As the offices' own pages have it; San Diego's ordinance of 2023 is the newest of the dated ones (Civ. Code § 8214; Gov. Code § 27361.9).
+    [Theory]
+    [InlineData("San Diego", 23.0, false)]
+    [InlineData("Marin", 50.0, false)]
+    [InlineData("Santa Cruz", 35.0, true)]
+    [InlineData("Placer", 54.0, true)]
+    [InlineData("Kern", null, true)]
+    public void So_is_the_price_of_filing_a_preliminary_notice(string county, double? price, bool ask) =>
+        Assert.Equal(((decimal?)price, ask),
+            (Shipped(county).Dollars(RecorderField.FiledNotice), Shipped(county).Asks(RecorderField.FiledNotice)));
+
     // As the offices' own pages have it: Los Angeles records in Norwalk.
     [Theory]
     [InlineData("Los Angeles", RecorderField.Counter, "12400 East Imperial Highway, Norwalk, CA 90650")]
@@ -216,7 +227,7 @@ public sealed class RecorderTableTests
             [RecorderField.ConformedPerPage] = RecordingFee.HighestCopy,
         };
         var prices = RecorderTable.Facts.Where(f => f.County != RecorderTable.Statewide
-            && f.Dollars is not null).ToList();
+            && f.Dollars is not null && f.Field != RecorderField.FiledNotice).ToList();
         Assert.All(prices, f => Assert.InRange(f.Dollars!.Value, 0, most[f.Field]));
         Assert.All(most.Where(m => m.Key != RecorderField.FraudOnOthers), m => Assert.Equal(m.Value, prices.Where(f => f.Field == m.Key
             || (m.Key == RecorderField.ConformedCopy && f.Field == RecorderField.ConformedPerPage)).Max(f => f.Dollars)!.Value));

@@ -95,6 +95,9 @@ public enum RecorderField
     /// <summary>Conformed copy, each page.</summary>
     ConformedPerPage,
 
+    /// <summary>Filing a preliminary notice, which is not recorded (Civ. Code § 8214).</summary>
+    FiledNotice,
+
     /// <summary>What must be known beside the prices.</summary>
     Note,
 }
@@ -142,8 +145,8 @@ internal static class RecorderFields
         _ => RecorderValue.Words,
     };
 
-    /// <summary>Whether it is a price, or says how one is counted.</summary>
-    public static bool IsPrice(RecorderField field) => Kind(field) != RecorderValue.Words;
+    /// <summary>Whether it is a price of recording, or says how one is counted.</summary>
+    public static bool IsPrice(RecorderField field) => Kind(field) != RecorderValue.Words && field != RecorderField.FiledNotice;
 
     /// <summary>Whether an office may have several at once, each beside the other.</summary>
     public static bool HasSeveral(RecorderField field) => field is RecorderField.Branch or RecorderField.Note;

@@ -34,7 +34,7 @@ public sealed record RecorderOffice
     public bool IsFromMemory => Facts.All(f => f.IsFromMemory);
 
     /// <summary>Whether a price was read.</summary>
-    public bool HasPrices => Facts.Any(f => RecorderFields.Kind(f.Field) == RecorderValue.Dollars);
+    public bool HasPrices => Facts.Any(f => f.Dollars is not null && RecorderFields.IsPrice(f.Field));
 
     /// <summary>The last day on which a page of the office was read; null where none was.</summary>
     public LocalDate? DateRead => Facts.Max(f => f.DateRead);

@@ -3,6 +3,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Prescribed;
@@ -83,11 +84,20 @@ internal static class PreliminaryNoticePaper
                     + "shows how.",
                 .. isPublic ? Array.Empty<string>()
                 : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is "
-                + "recorded on the property (Civ. Code § 8214); ask the office for its price. It gives notice to nobody, moves no day, and "
+                + $"recorded on the property (Civ. Code § 8214); {Price(matter)}. It gives notice to nobody, moves no day, and "
                 + "may be destroyed after two years: keep searching the index. "
                 + $"{EntryName.Enter("notice-filed")}its day and instrument number."],
             ],
         });
+    }
+
+    // What the office was read to take for filing; asked where that was not read, or not lately.
+    private static string Price(Matter matter)
+    {
+        var office = matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf) : null;
+        return office?.Fact(RecorderField.FiledNotice) is { Dollars: { } price } fact
+            ? $"its price was read as {Dollars(price)}, {fact.DateInWords}{(office.Asks(RecorderField.FiledNotice) ? ": ask" : "")}"
+            : "ask the office for its price";
     }
 
     // Civ. Code § 8102(a)(6)(C) asks every claimant's notice for the demand, if any.

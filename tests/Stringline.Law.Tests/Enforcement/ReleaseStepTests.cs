@@ -40,7 +40,7 @@ public sealed class ReleaseStepTests
         var paid = Job().Paid("2026-06-15", 1000m);
         var late = Step(paid, "2026-12-01")!;
         Assert.Equal(Standing.InDoubt, late.Standing);
-        Assert.Equal("Planned day past. The last day before the owner could petition for a release, 2026-06-24 (Wed), is past too.", late.Outlook!.Text);
+        Assert.Equal("Late. Planned day past. The last day before the owner could petition for a release, 2026-06-24 (Wed), is past too.", late.Outlook!.Text);
         Assert.Null(Step(paid.ReleaseRecorded("2026-06-22", true), "2026-06-23"));
         Assert.Null(Step(Job().Paid("2026-06-15", 999m), "2026-06-16"));
     }

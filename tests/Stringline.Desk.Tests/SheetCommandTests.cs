@@ -17,7 +17,7 @@ public sealed class SheetCommandTests : IDisposable
     public async Task Invoices_are_imported_assessed_listed_and_put_in_a_calendar()
     {
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n114,Hobart Framing,INV-2,4/31/2026,5\nTotal,,,,\"1,239.50\"\n");
-        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor"];
+        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
         var dry = await Tool.Run([.. import, "--dry-run"]);
         Assert.Contains("1 jobs would be added", dry.Output, StringComparison.Ordinal);
         Assert.False(File.Exists(At("office")));
@@ -39,6 +39,21 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Contains("Demand,", await Said("waterfall", "114", "--store", At("office"), "--as-of", "2026-05-01"), StringComparison.Ordinal);
         Assert.Contains("preliminary-notice.last-day", await Said("days", "114", "--store", At("office"), "--as-of", "2026-05-01"), StringComparison.Ordinal);
         Assert.Contains("no job \"115\"", (await Tool.Run("days", "115", "--store", At("office"))).Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_an_import_asks_is_told_by_a_look_and_confirmed_before_anything_is_written()
+    {
+        File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,100\n114,Hobart Framing,INV-2,4/21/2026,-5\n");
+        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
+        var dry = await Tool.Run([.. import, "--dry-run"]);
+        Assert.Contains("Is that right? 1 row with negative amounts would be entered as credits. If it is: --confirm negative-amounts\n  line 3\n", dry.Output, StringComparison.Ordinal);
+        var asked = await Tool.Run(import);
+        Assert.Equal(1, asked.Status);
+        Assert.Contains("--confirm negative-amounts", asked.Errors, StringComparison.Ordinal);
+        Assert.Contains("1 jobs would be added", (await Tool.Run([.. import, "--dry-run"])).Output, StringComparison.Ordinal);
+        Assert.Contains("1 jobs added", await Said([.. import, "--confirm", "negative-amounts"]), StringComparison.Ordinal);
+        Assert.Equal(2, (await Tool.Run([.. import, "--confirm", "everything"])).Status);
     }
 
     [Fact]
@@ -79,7 +94,7 @@ public sealed class SheetCommandTests : IDisposable
     {
         (string, string)[] here = [("STRINGLINE_STORE", At("office"))];
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n");
-        Assert.Equal(0, (await Tool.RunWith(here, "import", At("invoices.csv"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor")).Status);
+        Assert.Equal(0, (await Tool.RunWith(here, "import", At("invoices.csv"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--as-of", "2026-05-01", "--customer-is", "subcontractor")).Status);
         Assert.StartsWith("1 of 1 jobs assessed", (await Tool.RunWith(here, "assess", "--all", "--as-of", "2026-05-01")).Output, StringComparison.Ordinal);
         Assert.Contains("Give the preliminary notice", (await Tool.RunWith(here, "list", "--as-of", "2026-05-01", "--csv", "-")).Output, StringComparison.Ordinal);
         Assert.Contains("1", (await Tool.RunWith(here, "store", "check")).Output, StringComparison.Ordinal);

@@ -31,6 +31,7 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         Description = "Say that what a look asks about is right; again for more. The look names each question.", HelpName = "QUESTION", AllowMultipleArgumentsPerToken = true,
     };
 
+    private readonly Option<string> asOf = CommandLine.AsOf();
     private readonly Option<string> who = new("--who") { Description = "Who records it. Default: the user's name.", HelpName = "NAME", DefaultValueFactory = _ => Environment.UserName };
     private readonly Option<string?> claimant = new("--claimant") { Description = "For new jobs: the claimant's name.", HelpName = "NAME" };
     private readonly Option<string?> role = Words("--role", "For new jobs: what the claimant is", JobFileWords.Role.Words);
@@ -43,7 +44,7 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
     {
         var command = new Command("import", "Take jobs, invoices and payments from CSV or XLSX. A second time it changes nothing; refused rows go to NAME.refused.csv.")
         {
-            files, store, kind, mapping, saveMapping, dryRun, confirm, who, claimant, role, county, customerIs, work,
+            files, store, kind, mapping, saveMapping, dryRun, confirm, asOf, who, claimant, role, county, customerIs, work,
         };
         confirm.AcceptOnlyFromAmong([.. ImportQuestions.Ids]);
         command.SetAction(Run);
@@ -81,7 +82,7 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         Mapping = Mapping(parsed),
         DryRun = parsed.GetValue(dryRun),
         Confirmed = parsed.GetValue(confirm) ?? [],
-        Today = CommandLine.DayOf(null, clock),
+        Today = CommandLine.DayOf(parsed.GetValue(asOf), clock),
         Claimant = parsed.GetValue(claimant),
         Role = (ClaimantRole?)JobFileWords.Role.IndexOf(parsed.GetValue(role)),
         County = parsed.GetValue(county),

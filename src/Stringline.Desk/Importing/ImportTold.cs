@@ -63,7 +63,7 @@ internal sealed record ImportTold
     public required IReadOnlyList<string> Assumed { get; init; }
 
     /// <summary>What is asked before it is written. A look that was kept by an earlier version asked nothing.</summary>
-    public IReadOnlyList<ImportQuestion> Questions { get; init; } = [];
+    public IReadOnlyList<ImportQuestion> Questions { get => field ?? []; init; }
 
     /// <summary>The rows in the counts; the same as <see cref="Rows"/>.</summary>
     public long Accounted => New + Changed + Unchanged + Refused + Blank + Ignored.Sum(row => row.Count);

@@ -35,6 +35,8 @@ public sealed class Unlikely
     private readonly IReadOnlyList<Entry> counting;
     private readonly Lazy<Dictionary<(LocalDate On, decimal Amount), List<Furnished>>> byDayAndAmount;
     private readonly Lazy<Dictionary<string, int>> byRef;
+    private readonly Lazy<(decimal Owed, decimal Paid, bool Unpriced)> sums;
+    private readonly Lazy<(LocalDate? Ended, LocalDate? LastDelivery)> ends;
 
     /// <summary>Makes ready for the entries of a job.</summary>
     /// <param name="job">The job file with the entries that are asked about.</param>
@@ -48,6 +50,8 @@ public sealed class Unlikely
         byDayAndAmount = new(() => Deliveries.Where(entry => entry is { On: DayFact.Exact, Amount: not null })
             .GroupBy(entry => (entry.On.Earliest!.Value, entry.Amount!.Value)).ToDictionary(group => group.Key, group => group.ToList()));
         byRef = new(() => Deliveries.Where(entry => entry.Ref is not null).GroupBy(entry => entry.Ref!).ToDictionary(group => group.Key, group => group.Count(), StringComparer.Ordinal));
+        sums = new(Sums);
+        ends = new(() => (counting.OfType<FurnishingEnded>().Select(ended => ended.On.Latest).Max(), Deliveries.Select(furnished => furnished.Until.Earliest).Max()));
     }
 
     /// <summary>The ids of all questions.</summary>
@@ -115,15 +119,16 @@ public sealed class Unlikely
         : null;
 
     // Where something was furnished without a price nobody can say what was ever owed.
-    private string? PaidTooMuch(Entry entry)
+    private string? PaidTooMuch(Entry entry) => entry is Paid && sums.Value is { Unpriced: false } all && all.Paid > all.Owed
+        ? Write($"With it {all.Paid} was paid, more than the {all.Owed} ever owed on this job.")
+        : null;
+
+    private (decimal Owed, decimal Paid, bool Unpriced) Sums()
     {
-        if (entry is not Paid || Deliveries.Any(furnished => furnished.Amount is null))
-            return null;
         var owed = Math.Max(
             Deliveries.Sum(furnished => furnished.Amount ?? 0m) + counting.OfType<Charged>().Sum(charged => charged.Amount),
             (contract.Price ?? 0m) + counting.OfType<Change>().Sum(change => change.Amount));
-        var paid = counting.OfType<Paid>().Sum(payment => payment.Amount);
-        return paid > owed ? Write($"With it {paid} was paid, more than the {owed} ever owed on this job.") : null;
+        return (owed, counting.OfType<Paid>().Sum(payment => payment.Amount), Deliveries.Any(furnished => furnished.Amount is null));
     }
 
     private string? SameDelivery(Entry entry)
@@ -138,18 +143,14 @@ public sealed class Unlikely
             : null;
     }
 
-    private string? AfterTheLast(Entry entry)
+    private string? AfterTheLast(Entry entry) => entry switch
     {
-        switch (entry)
-        {
-            case Furnished furnished when counting.OfType<FurnishingEnded>().Select(ended => ended.On.Latest).Where(day => day < furnished.On.Earliest).Max() is { } last:
-                return Write($"The last delivery is said to have been on {last}; this one is of {furnished.On.Earliest}.");
-            case FurnishingEnded ended when Deliveries.Select(furnished => furnished.Until.Earliest).Where(day => day > ended.On.Latest).Max() is { } later:
-                return Write($"The last delivery is said to have been on {ended.On.Latest}, but one of {later} is entered.");
-            default:
-                return null;
-        }
-    }
+        Furnished furnished when ends.Value.Ended < furnished.On.Earliest =>
+            Write($"The last delivery is said to have been on {ends.Value.Ended}; this one is of {furnished.On.Earliest}."),
+        FurnishingEnded ended when ends.Value.LastDelivery > ended.On.Latest =>
+            Write($"The last delivery is said to have been on {ended.On.Latest}, but one of {ends.Value.LastDelivery} is entered."),
+        _ => null,
+    };
 
     private string? FarAhead(Entry entry) => entry.On.Latest is { } day && day > today.PlusDays(FarAheadDays)
         ? Write($"{day} is more than a year ahead.")

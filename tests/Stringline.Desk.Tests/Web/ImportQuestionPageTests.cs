@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using Stringline.Law.Facts;
+using Stringline.Spreadsheets.Writing;
 
 namespace Stringline.Desk.Tests.Web;
 
@@ -22,6 +23,14 @@ public sealed class ImportQuestionPageTests(ImportDesk desk) : IClassFixture<Imp
     ];
 
     private static byte[] Text(string job) => Encoding.UTF8.GetBytes(Ledger.Replace("{0}", job, StringComparison.Ordinal));
+
+    [Fact]
+    public async Task The_sheets_of_a_workbook_are_a_list()
+    {
+        using var workbook = new MemoryStream();
+        await SheetWriter.WriteXlsxAsync(workbook, new Sheet("July deliveries", [new("Job number"), new("Invoice number"), new("Ship date"), new("Amount")], []), ["A note."]);
+        Assert.Contains("""<option value="July deliveries">July deliveries</option>""", await desk.Page(await desk.Give("book.xlsx", workbook.ToArray())), StringComparison.Ordinal);
+    }
 
     [Fact]
     public async Task Types_are_said_on_the_page_and_negative_amounts_wait_for_a_yes()

@@ -62,6 +62,7 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         var id = Put("agreed-only", new JobBuilder().Price(48_500m).Furnished("2026-07-10"));
         Assert.Contains("agreed price $48,500.00", await desk.Page($"/job/{id}"), StringComparison.Ordinal);
+        Assert.DoesNotContain("<strong class=\"money\">$0.00</strong> owed", await desk.Page("/"), StringComparison.Ordinal);
     }
 
     [Fact]

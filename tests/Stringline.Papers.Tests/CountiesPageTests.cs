@@ -96,7 +96,7 @@ public sealed class CountiesPageTests
 
     private static string Told(RecorderOffice office, RecorderField field, string? otherwise = null) => office.Fact(field) is { } fact
         ? $"{fact.Value} ({fact.DateOnPage?.Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal)})"
-        + (office.Asks(field) ? " **ask**" : "")
+        + string.Concat(office.Otherwise(field).Select(o => $" or {o}")) + (office.Asks(field) ? " **ask**" : "")
         : otherwise ?? "";
 
     private static string NotRead(RecorderOffice office, (RecorderField Field, string Words)[] fields) => string.Join(", ",

@@ -17,13 +17,20 @@ public sealed class TypographyTests
     [InlineData("Lot \"B 2\" of 1998", "Lot “B 2” of 1998")]
     [InlineData("the '90s", "the ’90s")]
     [InlineData("complete on 2026-06-27 (Sat), at the latest", "complete on Saturday, June 27, 2026, at the latest")]
-    [InlineData("paid 2026-06-27.", "paid June 27, 2026.")]
+    [InlineData("proposal 2026-06-27.", "proposal 2026-06-27.")]
     [InlineData("no. 2026-0012345", "no. 2026-0012345")]
     [InlineData("APN 027-310-014-000", "APN 027-310-014-000")]
     [InlineData("2026-13-45", "2026-13-45")]
     [InlineData("Civ. Code §§ 8102, 8830-8834", "Civ. Code §§ 8102, 8830–8834")]
     [InlineData("call 530-555-0142", "call 530-555-0142")]
     public void A_text_is_set(string written, string set) => Assert.Equal(set, Typography.Of(written));
+
+    /// <summary>The words of a sheet are ours; those of a paper may be a person's, and name a proposal by its number.</summary>
+    [Theory]
+    [InlineData("paid 2026-06-27.", "paid June 27, 2026.")]
+    [InlineData("no. 2026-0012345", "no. 2026-0012345")]
+    [InlineData("2026-13-45", "2026-13-45")]
+    public void On_a_sheet_every_day_is_in_words(string written, string set) => Assert.Equal(set, Typography.Of(written, onSheet: true));
 
     /// <summary>Prescribed wording is data, word for word: setting changes no letter of it.</summary>
     [Fact]

@@ -50,7 +50,7 @@ internal sealed class Measure
     public IReadOnlyList<string> Lines(string text, TypeStyle style, double width)
     {
         var lines = new List<string>();
-        foreach (var paragraph in Typography.Of(text).ReplaceLineEndings("\n").Split('\n'))
+        foreach (var paragraph in Typography.Of(text, style.Face is Face.Sans or Face.SansBold).ReplaceLineEndings("\n").Split('\n'))
             Break(paragraph, style, width, lines);
         return lines;
     }

@@ -11,13 +11,16 @@ namespace Stringline.Papers.Layout;
 internal static partial class Typography
 {
     /// <summary>The text as it is set.</summary>
-    public static string Of(string text)
+    /// <param name="text">The text.</param>
+    /// <param name="onSheet">Whether it stands on a sheet, whose words are ours: there every day is put in words. On a paper only one with
+    /// its weekday is, which the law wrote: "2026-05-12" may be the number of a proposal.</param>
+    public static string Of(string text, bool onSheet = false)
     {
         ArgumentNullException.ThrowIfNull(text);
         if (text.AsSpan().IndexOfAny('\'', '"') < 0 && text.AsSpan().IndexOfAny('-', '§') < 0)
             return text;
         if (text.Contains('-', StringComparison.Ordinal))
-            text = Range().Replace(IsoDay().Replace(text, Worded), "–");
+            text = Range().Replace((onSheet ? IsoDay() : NamedDay()).Replace(text, Worded), "–");
         return text.AsSpan().IndexOfAny('\'', '"') < 0 ? text : Curly(text);
     }
 
@@ -53,6 +56,9 @@ internal static partial class Typography
     // A day in a file's order, with its weekday or without; an instrument number, "2026-0012345", is none.
     [GeneratedRegex(@"(?<![\d-])(\d{4}-\d\d-\d\d)(?![\d-])( \((?:Mon|Tue|Wed|Thu|Fri|Sat|Sun)\))?")]
     private static partial Regex IsoDay();
+
+    [GeneratedRegex(@"(?<![\d-])(\d{4}-\d\d-\d\d)( \((?:Mon|Tue|Wed|Thu|Fri|Sat|Sun)\))")]
+    private static partial Regex NamedDay();
 
     [GeneratedRegex(@"(?<=§§ [^§]{0,60}\d)-(?=\d)")]
     private static partial Regex Range();

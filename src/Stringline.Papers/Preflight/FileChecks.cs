@@ -94,6 +94,8 @@ internal static class FileChecks
             var sought = PaperPreflight.AsSet(text);
             var found = whole.IndexOf(sought, at, StringComparison.Ordinal);
             if (found < 0)
+                found = whole.IndexOf(sought = PaperPreflight.AsSet(text, onSheet: true), at, StringComparison.Ordinal);
+            if (found < 0)
                 return new PreflightCheck(Name, false, $"'{PaperText.Shortened(text, 60)}' does not stand where it was laid out", "");
             at = found + sought.Length;
         }

@@ -223,7 +223,9 @@ public static class PaperPreflight
     }
 
     /// <summary>A text as it is expected to be read back: set, and without white space.</summary>
-    internal static string AsSet(string text) => Squeeze(Typography.Of(text));
+    /// <param name="text">The text.</param>
+    /// <param name="onSheet">Whether on a sheet.</param>
+    internal static string AsSet(string text, bool onSheet = false) => Squeeze(Typography.Of(text, onSheet));
 
     internal static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Customers;
 using Stringline.Desk.Web;
+using Stringline.Store;
 
 namespace Stringline.Desk.Pages;
 
@@ -33,6 +34,13 @@ internal sealed class CustomerModel(Office office) : PageModel
             return kept;
         });
 
+    private const int MostOverdue = 5000;
+
+    private Dictionary<(long Job, string Finding), string> left = [];
+
+    /// <summary>Whether a right whose planned day is past is alive, arguable or late, and until when; null where its day is not past.</summary>
+    public string? LeftOf(Lapse lapse) => left.GetValueOrDefault((lapse.Job.Job.Id, lapse.Right.Finding));
+
     /// <summary>Shows it.</summary>
     public IActionResult OnGet()
     {
@@ -40,6 +48,9 @@ internal sealed class CustomerModel(Office office) : PageModel
             return NotFound();
         Book = book;
         Weeks = CustomerWeeks.Of(book, office);
+        var overdue = new StepQuery(new StepFilter { Customer = Name }, new LocalDate(1, 1, 1), Today.PlusDays(-1), MostOverdue);
+        left = office.Journal.Steps(overdue).Where(line => line.Step.Outlook is not null)
+            .DistinctBy(line => (line.Job, line.Step.What)).ToDictionary(line => (line.Job, line.Step.What), line => line.Step.Outlook!);
         return Page();
     }
 }

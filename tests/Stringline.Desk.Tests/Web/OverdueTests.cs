@@ -47,6 +47,16 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
         }
     }
 
+    // Civ. Code § 8414(b)(1): 90 days after 10 April 2026 is 9 July, past on 15 July; after 24 April it is 23 July. Of two completions the claim is arguable.
+    [Fact]
+    public async Task The_customers_page_says_what_is_left_of_a_right_in_doubt()
+    {
+        Put("customer-overdue", new JobBuilder().PartyWith("direct", party => party with { Name = "Overdue & Sons" }).Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-30")
+            .Completed("2026-04-10", CompletionTheory.Actual, contested: true).Completed("2026-04-24"));
+        var line = Assert.Single(desk.Journal.Steps(new StepQuery(new StepFilter { Customer = "Overdue & Sons" }, new LocalDate(1, 1, 1), OpenDesk.Today.PlusDays(-1), 10)), line => line.Step.What == "claim-of-lien.last-day");
+        Assert.Contains(line.Step.Outlook!, WebUtility.HtmlDecode(await desk.Page("/customer?name=Overdue%20%26%20Sons")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_notice_that_reaches_nothing_so_far_shows_what_is_owed_in_its_row_and_in_the_sum()
     {

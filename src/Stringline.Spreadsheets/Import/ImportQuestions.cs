@@ -1,5 +1,5 @@
 using System.Globalization;
-using Stringline.Law.Facts;
+using Stringline.Law.Plan;
 
 namespace Stringline.Spreadsheets.Import;
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Plan;
 using Stringline.Law.Time;
 using Stringline.Spreadsheets.Columns;
 

@@ -4,6 +4,7 @@ using Stringline.Desk.Entering;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
 using Stringline.Law.Facts;
+using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
 using Stringline.Places;
 using Stringline.Store;

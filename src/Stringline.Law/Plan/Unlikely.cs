@@ -1,7 +1,8 @@
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
-namespace Stringline.Law.Facts;
+namespace Stringline.Law.Plan;
 
 /// <summary>Something about an entry that can be so and seldom is: a person is asked whether it is right. Nothing is refused for it.</summary>
 /// <param name="Id">Which question of the table it is.</param>

@@ -1,7 +1,8 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Plan;
 using Stringline.Law.Time;
 
-namespace Stringline.Law.Tests.Facts;
+namespace Stringline.Law.Tests.Plan;
 
 /// <summary>
 /// Every question of the table is asked of an entry that calls for it and of none that does not. That recorders close on the day after Thanksgiving is theirs

@@ -21,6 +21,9 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
     private const int Papers = 300;
     private const int DaysOfPosting = 5;
 
+    // Gov. Code § 27391: the day on which the wider rule of who may record electronically was to end.
+    private static readonly LocalDate[] Statutory = [new(2027, 1, 1)];
+
     private static readonly LocalDatePattern Long = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
 
     [Fact]
@@ -54,7 +57,7 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
 
     private static HashSet<LocalDate> Known(PaperDraw drawn, Assessment assessment, PacketOutcome.Made papers)
     {
-        var known = new HashSet<LocalDate>();
+        var known = new HashSet<LocalDate>(Statutory);
         foreach (var value in WhatIsKnown.Of(drawn, assessment, papers).Concat(Worked(drawn, assessment)))
         {
             if (value is LocalDate day)

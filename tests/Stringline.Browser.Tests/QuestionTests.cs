@@ -3,7 +3,9 @@ using Microsoft.Playwright;
 
 namespace Stringline.Browser.Tests;
 
-/// <summary>What is asked before it is saved: a county that its ZIP speaks against, an unlikely entry, and rows of a table that are seldom right.</summary>
+/// <summary>
+/// What is asked before it is saved: a county that its ZIP speaks against, an unlikely entry, and rows of a table that are seldom right.
+/// </summary>
 public sealed class QuestionTests(Chromium chromium)
 {
     private static readonly LocalDate Today = new(2026, 11, 30);
@@ -15,7 +17,8 @@ public sealed class QuestionTests(Chromium chromium)
         await using var visit = await chromium.Visit(desk);
         var page = visit.Page;
         await visit.Go("/jobs/new");
-        foreach (var (name, text) in ((string, string)[])[("Name", "Plover Yard"), ("Zip", "92101"), ("Claimant", "Marlpit Lumber Co."), ("Customer", "Brushline Builders Inc.")])
+        foreach (var (name, text) in ((string, string)[])[("Name", "Plover Yard"), ("Zip", "92101"), ("Claimant", "Marlpit Lumber Co."),
+            ("Customer", "Brushline Builders Inc.")])
             await page.Locator($"[name='Form.{name}']").FillAsync(text);
         foreach (var (name, word) in ((string, string)[])[("County", "Yolo"), ("Role", "supplier"), ("CustomerIs", "direct-contractor")])
             await page.Locator($"[name='Form.{name}']").SelectOptionAsync(word);
@@ -66,10 +69,13 @@ public sealed class QuestionTests(Chromium chromium)
         await Press(page, "Write it");
         await page.GetByText("Written: 1 job added").First.WaitForAsync();
 
-        // 4,310.55 less a credit of 310.55 and a payment of 600.00. No notice was given, and a late one reaches back 20 days (Civ. Code § 8204(a)).
+        // 4,310.55 less a credit of 310.55 and a payment of 600.00. No notice was given, and a late one reaches back 20 days (Civ. Code §
+        // 8204(a)).
         await visit.Go("/job/1");
-        Assert.Contains("owed $3,400.00; a notice mailed today reaches $0.00 of it, and all later deliveries", await page.InnerTextAsync("main"), StringComparison.Ordinal);
+        Assert.Contains("owed $3,400.00; a notice mailed today reaches $0.00 of it, and all later deliveries",
+            await page.InnerTextAsync("main"), StringComparison.Ordinal);
     }
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+    private static Task Press(IPage page, string button) =>
+        page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
 }

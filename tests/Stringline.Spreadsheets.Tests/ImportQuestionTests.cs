@@ -7,7 +7,9 @@ using Stringline.Spreadsheets.Writing;
 
 namespace Stringline.Spreadsheets.Tests;
 
-/// <summary>Rows that can be right and seldom are: told before anything is written, and confirmed by a person. All names are invented.</summary>
+/// <summary>
+/// Rows that can be right and seldom are: told before anything is written, and confirmed by a person. All names are invented.
+/// </summary>
 public sealed class ImportQuestionTests : IDisposable
 {
     private const string Heads = "Job#;Project Name;Jobsite Addr;Jobsite City;Zip;Cnty;Sold To;Ord Typ;Inv #;Inv Dt;Ship Dt;Ext Amt\n";
@@ -21,14 +23,16 @@ public sealed class ImportQuestionTests : IDisposable
         + "J-2003;No county house;1 Nowhere;Reno;89501;Washoe;Who Knows;INV;88011;13/45/2026;02/30/2026;12,x\n";
 
     // The same without a word on what the rows are: the column of types is not used.
-    private static readonly ColumnMapping Untyped = ColumnMapping.None with { Headers = new Dictionary<Column, string> { [Column.RowType] = "" } };
+    private static readonly ColumnMapping Untyped = ColumnMapping.None with { Headers = new Dictionary<Column,
+        string> { [Column.RowType] = "" } };
 
     private readonly Desk desk = new();
 
     public void Dispose() => desk.Dispose();
 
     private ImportRequest Request(string text, ColumnMapping? mapping = null) =>
-        Desk.Request(desk.File("ledger.csv", text)) with { County = null, Mapping = mapping ?? ColumnMapping.None, Confirmed = [], Today = new LocalDate(2026, 11, 29) };
+        Desk.Request(desk.File("ledger.csv", text)) with { County = null, Mapping = mapping ?? ColumnMapping.None, Confirmed = [],
+            Today = new LocalDate(2026, 11, 29) };
 
     [Fact]
     public void Headers_of_a_ledger_are_known_and_show_invoices()
@@ -37,8 +41,10 @@ public sealed class ImportQuestionTests : IDisposable
         Assert.Equal(TableKind.Invoices, file.Kind);
         Assert.Equal(
             [
-                (Column.Job, "Job#"), (Column.JobName, "Project Name"), (Column.Street, "Jobsite Addr"), (Column.City, "Jobsite City"), (Column.Zip, "Zip"), (Column.County, "Cnty"),
-                (Column.Customer, "Sold To"), (Column.RowType, "Ord Typ"), (Column.Invoice, "Inv #"), (Column.InvoiceDay, "Inv Dt"), (Column.Furnished, "Ship Dt"), (Column.Amount, "Ext Amt"),
+                (Column.Job, "Job#"), (Column.JobName, "Project Name"), (Column.Street, "Jobsite Addr"), (Column.City, "Jobsite City"),
+                    (Column.Zip, "Zip"), (Column.County, "Cnty"),
+                (Column.Customer, "Sold To"), (Column.RowType, "Ord Typ"), (Column.Invoice, "Inv #"), (Column.InvoiceDay, "Inv Dt"),
+                    (Column.Furnished, "Ship Dt"), (Column.Amount, "Ext Amt"),
             ],
             file.Columns);
         Assert.Empty(file.ColumnsNotUsed);
@@ -77,7 +83,8 @@ public sealed class ImportQuestionTests : IDisposable
     {
         desk.Import(Request(Ledger, Untyped) with { Confirmed = [ImportQuestions.Negative] });
         var question = Assert.Single(desk.Import(Request(Ledger) with { DryRun = true }).Questions);
-        Assert.Equal((ImportQuestions.ChangedKind, new AskedRow(6, "a credit before, a payment now")), (question.Id, Assert.Single(question.Lines)));
+        Assert.Equal((ImportQuestions.ChangedKind, new AskedRow(6, "a credit before, a payment now")),
+            (question.Id, Assert.Single(question.Lines)));
         Assert.Throws<SheetException>(() => desk.Import(Request(Ledger)));
         desk.Import(Request(Ledger) with { Confirmed = [ImportQuestions.ChangedKind] });
         Assert.Equal(600m, Assert.Single(desk.Entries("J-2002").OfType<Paid>()).Amount);
@@ -98,7 +105,8 @@ public sealed class ImportQuestionTests : IDisposable
     {
         var text = Ledger.Replace(";PMT;", ";ZAHLUNG;", StringComparison.Ordinal).Replace(";CM;", ";X9;", StringComparison.Ordinal);
         Assert.Equal([4, 6, 7], desk.Import(Request(text) with { DryRun = true }).Files[0].Refused.Select(row => row.Line));
-        var mapping = ColumnMapping.None with { Types = new Dictionary<string, RowKind> { ["Zahlung"] = RowKind.Payment, ["X9"] = RowKind.LeftOut } };
+        var mapping = ColumnMapping.None with { Types = new Dictionary<string,
+            RowKind> { ["Zahlung"] = RowKind.Payment, ["X9"] = RowKind.LeftOut } };
         var read = MappingJson.Read(MappingJson.Write(mapping), "m.json");
         var report = desk.Import(Request(text, read));
         Assert.Equal([7], report.Files[0].Refused.Select(row => row.Line));
@@ -124,13 +132,15 @@ public sealed class ImportQuestionTests : IDisposable
         Assert.DoesNotContain("should be:", refused.Why, StringComparison.Ordinal);
         var twice = Ledger.Replace(";88002;", ";88001;", StringComparison.Ordinal);
         var second = desk.Import(Request(twice) with { DryRun = true }).Files[0].Refused[0];
-        Assert.Equal("Invoice \"88001\" of job J-2001 stands on line 2 of ledger.csv already; there should be one row per invoice.", second.Why);
+        Assert.Equal("Invoice \"88001\" of job J-2001 stands on line 2 of ledger.csv already; there should be one row per invoice.",
+            second.Why);
     }
 
     [Fact]
     public void What_is_unlikely_is_asked_before_it_is_written()
     {
-        var text = Ledger.Replace("-600.00", "-6000.00", StringComparison.Ordinal).Replace("10/02/26", "10/02/1999", StringComparison.Ordinal);
+        var text = Ledger.Replace("-600.00", "-6000.00", StringComparison.Ordinal).Replace("10/02/26", "10/02/1999",
+            StringComparison.Ordinal);
         var report = desk.Import(Request(text) with { DryRun = true });
         Assert.Equal(["paid-too-much", "far-back"], report.Questions.Select(question => question.Id));
         Assert.Equal([6, 2], report.Questions.Select(question => Assert.Single(question.Lines).Line));
@@ -141,7 +151,8 @@ public sealed class ImportQuestionTests : IDisposable
     [Fact]
     public void A_column_of_types_that_are_no_types_of_rows_is_not_used()
     {
-        var file = desk.Import(Request(Heads.Replace("Ord Typ", "Type", StringComparison.Ordinal) + "J-1;A;1 A St;Fresno;93720;Fresno;Tule;LUMBER;88001;10/05/26;10/02/26;100\n")).Files[0];
+        var file = desk.Import(Request(Heads.Replace("Ord Typ", "Type",
+            StringComparison.Ordinal) + "J-1;A;1 A St;Fresno;93720;Fresno;Tule;LUMBER;88001;10/05/26;10/02/26;100\n")).Files[0];
         Assert.Equal(1, file.New);
         Assert.Equal(["Type"], file.ColumnsNotUsed);
     }

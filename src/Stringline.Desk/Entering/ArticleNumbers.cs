@@ -5,8 +5,8 @@ using Stringline.Papers.Mailing;
 namespace Stringline.Desk.Entering;
 
 /// <summary>
-/// One article number for each addressee: each mailing has its own, so that what went to several is written as an entry for each number. What went without
-/// a number, or under one for all, is one entry.
+/// One article number for each addressee: each mailing has its own, so that what went to several is written as an entry for each number.
+/// What went without a number, or under one for all, is one entry.
 /// </summary>
 internal static class ArticleNumbers
 {
@@ -16,10 +16,12 @@ internal static class ArticleNumbers
     private const string To = "to";
     private const string How = "manner";
 
-    private static readonly string[] Postal = [.. ((Manner[])[Manner.CertifiedMail, Manner.RegisteredMail, Manner.ExpressMail]).Select(JobFileWords.Word)];
+    private static readonly string[] Postal = [.. ((Manner[])[Manner.CertifiedMail, Manner.RegisteredMail,
+        Manner.ExpressMail]).Select(JobFileWords.Word)];
 
     /// <summary>Whether a form asks for a number of each addressee.</summary>
-    public static bool AreAskedBy(EntryForm form) => form.Fields.Any(asked => asked.Name == Field) && form.Fields.Any(asked => asked.Name == To);
+    public static bool AreAskedBy(EntryForm form) => form.Fields.Any(asked => asked.Name == Field)
+        && form.Fields.Any(asked => asked.Name == To);
 
     /// <summary>The field of one addressee's number.</summary>
     public static string Of(Party party) => $"{Field}.{party.Id}";
@@ -52,7 +54,8 @@ internal static class ArticleNumbers
                 groups.Add((number, [party.Id]));
         }
 
-        return groups.TrueForAll(group => group.Number.Length == 0) ? [typed] : [.. groups.Select(group => typed.With((To, group.To), (Field, [group.Number])))];
+        return groups.TrueForAll(group => group.Number.Length == 0) ? [typed]
+            : [.. groups.Select(group => typed.With((To, group.To), (Field, [group.Number])))];
     }
 
     private static void Check(string field, Typed typed, Faults faults)

@@ -3,7 +3,9 @@ using Stringline.Places;
 
 namespace Stringline.Desk.Entering;
 
-/// <summary>What is asked beside the county of a form where the site's ZIP or city speaks of another: a question that a person confirms, no refusal.</summary>
+/// <summary>
+/// What is asked beside the county of a form where the site's ZIP or city speaks of another: a question that a person confirms, no refusal.
+/// </summary>
 /// <param name="Question">What is asked.</param>
 /// <param name="Site">The site about which it is asked: what was confirmed of one site is no answer for another.</param>
 internal sealed record CountyDoubt(string Question, string Site)
@@ -14,7 +16,9 @@ internal sealed record CountyDoubt(string Question, string Site)
     /// <summary>The doubt; null where they do not disagree: a ZIP that lies in several counties is asked about on the job's page.</summary>
     public static CountyDoubt? Of(Site site) => SiteCounty.Of(site) switch
     {
-        CountyAnswer.DoesNotFit other => Asked(site, $"{other.By} is in {Or(other.Counties)} County by our tables, not in {site.County}. The county decides the recorder."),
+        CountyAnswer.DoesNotFit other => Asked(
+            site,
+            $"{other.By} is in {Or(other.Counties)} County by our tables, not in {site.County}. The county decides the recorder."),
         _ => null,
     };
 

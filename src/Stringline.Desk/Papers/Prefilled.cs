@@ -10,7 +10,10 @@ using Stringline.Papers.Waiver;
 
 namespace Stringline.Desk.Papers;
 
-/// <summary>What a paper that was just made says of the entry that follows it: addressees, kind, sums, manner. The form shows it, and a person may change all of it.</summary>
+/// <summary>
+/// What a paper that was just made says of the entry that follows it: addressees, kind, sums, manner. The form shows it, and a person may
+/// change all of it.
+/// </summary>
 internal static class Prefilled
 {
     /// <summary>What stands before the name of a field in an address.</summary>
@@ -49,7 +52,8 @@ internal static class Prefilled
                 if (job.Assessment.AmountOf(Remedy.PaymentBond) is { IsUnknown: false, Demand: > 0 and var claimed })
                     yield return ("amount", MoneyText.Write(claimed));
                 break;
-            case "claim-recorded" when job.Assessment.Amount is { IsUnknown: false, Demand: > 0 and var demand } && paper.Id != "design-lien":
+            case "claim-recorded" when job.Assessment.Amount is { IsUnknown: false, Demand: > 0 and var demand }
+                && paper.Id != "design-lien":
                 yield return ("amount", MoneyText.Write(demand));
                 break;
             case "waived":
@@ -82,7 +86,8 @@ internal static class Prefilled
             return options.To;
         return (what, paper.Id) switch
         {
-            ("notice-given", "preliminary-notice") => Ids([.. Recipients.Of(facts).SelectMany(recipient => recipient.AnyOf), .. Recipients.NotYetKnown(facts)]),
+            ("notice-given", "preliminary-notice") =>
+                Ids([.. Recipients.Of(facts).SelectMany(recipient => recipient.AnyOf), .. Recipients.NotYetKnown(facts)]),
             ("notice-given", "public-preliminary-notice") => Ids(PublicNotice.RecipientsOf(facts).SelectMany(recipient => recipient.AnyOf)),
             ("claim-served", _) => Ids(facts.Job.In(PartyCapacity.Owner)),
             _ => [],

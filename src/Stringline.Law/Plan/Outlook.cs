@@ -57,7 +57,8 @@ public sealed record Outlook(Chance Chance, string Text)
         if (actBy >= asOf)
             return null;
         if (finding.Id == IndexWatch.Id)
-            return Said(Chance.Late, $"Late. Planned day past. Nothing is lost by that day itself, but a notice recorded meanwhile may be unseen: search today.");
+            return Said(Chance.Late,
+                $"Late. Planned day past. Nothing is lost by that day itself, but a notice recorded since may be unseen: search today.");
         var last = band.Earliest.Day;
         if (finding.Id == Notice && last < asOf)
             return LateNotice(band.Earliest, asOf);
@@ -66,7 +67,8 @@ public sealed record Outlook(Chance Chance, string Text)
         return new Outlook(chance, string.Join(' ', Sentences(finding, band, asOf, chance)));
     }
 
-    private static Outlook? Gone(Finding finding, Band band, LocalDate asOf) => band.Latest is { } latest && asOf > (latest.Rolled ?? latest.Day)
+    private static Outlook? Gone(Finding finding, Band band, LocalDate asOf) => band.Latest is { } latest
+        && asOf > (latest.Rolled ?? latest.Day)
         ? Said(Chance.Lost, $"Lost: the last day on every reading, {latest.Day}, is past.")
         : Said(Chance.Lost, $"Lost: {finding.Why[0].Text}");
 
@@ -74,8 +76,11 @@ public sealed record Outlook(Chance Chance, string Text)
     private static Outlook LateNotice(Reading first, LocalDate asOf)
     {
         var roll = first.Rolled is { } rolled && rolled >= asOf ? Write($"; that it rolls to {rolled} is an argument only") : "";
-        return Said(Chance.Late, $"Late. Planned day past. The 20 days ended on {first.Day}{roll}. A notice given today covers what was furnished from {asOf.PlusDays(-Reach.LookBackDays)} on, and all that comes later.");
+        return Said(Chance.Late,
+            $"Late. Planned day past. The 20 days ended on {first.Day}{roll}. {Covers(asOf.PlusDays(-Reach.LookBackDays))}");
     }
+
+    private static string Covers(LocalDate from) => Write($"A notice given today covers what was furnished from {from} on, and all that comes later.");
 
     private static IEnumerable<string> Sentences(Finding finding, Band band, LocalDate asOf, Chance chance)
     {

@@ -2,7 +2,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Plan;
 
-/// <summary>What hangs on a step: what is owed on the job, and what of it the step can still save. Two figures, never one that hides the other.</summary>
+/// <summary>
+/// What hangs on a step: what is owed on the job, and what of it the step can still save. Two figures, never one that hides the other.
+/// </summary>
 /// <param name="Owed">Dollars and cents owed, by whatever road; null where the file does not say what the work was worth.</param>
 /// <param name="Saves">Dollars and cents that the step reaches today; null where nobody can say.</param>
 /// <param name="AgreedPrice">The price agreed in the contract; null where none is.</param>

@@ -4,14 +4,16 @@ using Stringline.Law.Time;
 
 namespace Stringline.Law.Plan;
 
-/// <summary>Something about an entry that can be so and seldom is: a person is asked whether it is right. Nothing is refused for it.</summary>
+/// <summary>
+/// Something about an entry that can be so and seldom is: a person is asked whether it is right. Nothing is refused for it.
+/// </summary>
 /// <param name="Id">Which question of the table it is.</param>
 /// <param name="Text">What is unlikely, in a sentence.</param>
 public sealed record UnlikelyFact(string Id, string Text);
 
 /// <summary>
-/// The one table of questions about entries that are unlikely, for forms and for imports alike. It knows facts and days on which offices are closed, and no
-/// rule of law hangs on it.
+/// The one table of questions about entries that are unlikely, for forms and for imports alike. It knows facts and days on which offices
+/// are closed, and no rule of law hangs on it.
 /// </summary>
 public sealed class Unlikely
 {
@@ -50,9 +52,13 @@ public sealed class Unlikely
         counting = new FactsAsOf(job, new LocalDate(9990, 1, 1)).Known;
         byDayAndAmount = new(() => Deliveries.Where(entry => entry is { On: DayFact.Exact, Amount: not null })
             .GroupBy(entry => (entry.On.Earliest!.Value, entry.Amount!.Value)).ToDictionary(group => group.Key, group => group.ToList()));
-        byRef = new(() => Deliveries.Where(entry => entry.Ref is not null).GroupBy(entry => entry.Ref!).ToDictionary(group => group.Key, group => group.Count(), StringComparer.Ordinal));
+        byRef = new(() =>
+            Deliveries.Where(entry => entry.Ref is not null).GroupBy(entry => entry.Ref!).ToDictionary(group => group.Key, group =>
+            group.Count(), StringComparer.Ordinal));
         sums = new(Sums);
-        ends = new(() => (counting.OfType<FurnishingEnded>().Select(ended => ended.On.Latest).Max(), Deliveries.Select(furnished => furnished.Until.Earliest).Max()));
+        ends = new(() =>
+            (counting.OfType<FurnishingEnded>().Select(ended => ended.On.Latest).Max(),
+            Deliveries.Select(furnished => furnished.Until.Earliest).Max()));
     }
 
     /// <summary>The ids of all questions.</summary>
@@ -80,7 +86,8 @@ public sealed class Unlikely
     {
         var office = entry switch
         {
-            ClaimRecorded or CreditRecorded or LisPendensRecorded or ReleaseRecorded or ReleaseBondRecorded or OwnerRecorded or NonresponsibilityRecorded or NoticeFiled => "county recorder",
+            ClaimRecorded or CreditRecorded or LisPendensRecorded or ReleaseRecorded or ReleaseBondRecorded => "county recorder",
+            OwnerRecorded or NonresponsibilityRecorded or NoticeFiled => "county recorder",
             ActionFiled or ReleaseOrdered => "court",
             _ => null,
         };
@@ -109,7 +116,8 @@ public sealed class Unlikely
             Manner.CertificateOfMailing => "A certificate of mailing",
             _ => null,
         };
-        return words is not null && entry.On is DayFact.Exact { Day: var day } && HasNoPost(day) ? Write($"{words} on {day}, a day on which post offices are closed.") : null;
+        return words is not null && entry.On is DayFact.Exact { Day: var day } && HasNoPost(day)
+            ? Write($"{words} on {day}, a day on which post offices are closed.") : null;
     }
 
     private static bool HasNoPost(LocalDate day) =>
@@ -138,7 +146,8 @@ public sealed class Unlikely
             return null;
         if (furnished.Ref is { } name && byRef.Value.GetValueOrDefault(name) > 1)
             return $"“{name}” is entered already.";
-        return furnished is { On: DayFact.Exact { Day: var day }, Amount: { } amount } && byDayAndAmount.Value.GetValueOrDefault((day, amount)) is { Count: > 1 } alike
+        return furnished is { On: DayFact.Exact { Day: var day }, Amount: { } amount }
+            && byDayAndAmount.Value.GetValueOrDefault((day, amount)) is { Count: > 1 } alike
             && alike.Any(other => !ReferenceEquals(other, furnished) && other != furnished && (other.Ref is null || furnished.Ref is null))
             ? Write($"A delivery of {day} for {amount} is entered already.")
             : null;

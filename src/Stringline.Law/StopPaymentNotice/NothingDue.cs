@@ -4,10 +4,14 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.StopPaymentNotice;
 
-/// <summary>A stop payment notice claims only what is due for work provided through its day: where all of it was paid, none is to be given.</summary>
+/// <summary>
+/// A stop payment notice claims only what is due for work provided through its day: where all of it was paid, none is to be given.
+/// </summary>
 internal static class NothingDue
 {
-    /// <summary>Ends what was still to be given where everything furnished so far was paid or credited. The next delivery begins it anew.</summary>
+    /// <summary>
+    /// Ends what was still to be given where everything furnished so far was paid or credited. The next delivery begins it anew.
+    /// </summary>
     /// <param name="findings">The findings of the assessment, each no better than what it needs.</param>
     /// <param name="facts">The facts.</param>
     /// <param name="amounts">The amounts by remedy.</param>
@@ -25,7 +29,8 @@ internal static class NothingDue
         var section = facts.Job.Work.Kind == WorkKind.Public ? "Civ. Code § 9352(c)" : "Civ. Code § 8502(c)";
         for (var i = 0; i < findings.Count; i++)
         {
-            if (findings[i] is { Standing: Standing.Open or Standing.NotYet or Standing.InDoubt or Standing.Narrowed } finding && IsToGive(finding.Id))
+            if (findings[i] is { Standing: Standing.Open or Standing.NotYet or Standing.InDoubt or Standing.Narrowed } finding
+                && IsToGive(finding.Id))
                 findings[i] = finding with { Standing = Standing.Done, Why = [Why(section), .. finding.Why] };
         }
     }
@@ -34,5 +39,5 @@ internal static class NothingDue
         || id.StartsWith(LendersRows.IdOf(0), StringComparison.Ordinal);
 
     private static Reason Why(string section) => Reason.Of(section,
-        $"Everything furnished so far was paid or credited: a stop payment notice may claim only what is due for work provided through its day, and nothing is. The next unpaid delivery opens it again.");
+        $"All furnished so far was paid or credited, and the notice claims only what is due for it. The next unpaid delivery opens it again.");
 }

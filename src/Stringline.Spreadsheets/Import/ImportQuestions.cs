@@ -3,7 +3,9 @@ using Stringline.Law.Plan;
 
 namespace Stringline.Spreadsheets.Import;
 
-/// <summary>What an import asks before it writes: rows that can be right and seldom are. Nothing is written until each is confirmed.</summary>
+/// <summary>
+/// What an import asks before it writes: rows that can be right and seldom are. Nothing is written until each is confirmed.
+/// </summary>
 /// <param name="Id">By which it is confirmed.</param>
 /// <param name="Text">What would happen, in a sentence, with the number of rows.</param>
 /// <param name="Lines">The first lines that it is about, with what is unlikely of each where that is more than the text.</param>

@@ -5,20 +5,25 @@ using Stringline.Store;
 
 namespace Stringline.Desk.Tests.Web;
 
-/// <summary>Where county and ZIP disagree it is asked at the field and confirmed there. ZIP 92101 is San Diego's by the post office's own tables.</summary>
+/// <summary>
+/// Where county and ZIP disagree it is asked at the field and confirmed there. ZIP 92101 is San Diego's by the post office's own tables.
+/// </summary>
 public sealed class CountyDoubtTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     private static readonly (string Name, string Value)[] Job =
     [
-        ("Form.Name", "Doubtful Court"), ("Form.Kind", "private"), ("Form.Zip", "92101"), ("Form.County", "Yolo"), ("Form.Claimant", "Marlpit Lumber Co."),
+        ("Form.Name", "Doubtful Court"), ("Form.Kind", "private"), ("Form.Zip", "92101"), ("Form.County", "Yolo"),
+            ("Form.Claimant", "Marlpit Lumber Co."),
         ("Form.Role", "supplier"), ("Form.Customer", "Brushline Builders Inc."), ("Form.CustomerIs", "direct-contractor"),
     ];
 
     private async Task<(HttpStatusCode Status, string Page)> Post(params IEnumerable<(string Name, string Value)> more)
     {
         var hidden = FilledForm.Hidden(await desk.Page("/jobs/new"));
-        using var content = new FormUrlEncodedContent([.. hidden, .. Job.Concat(more).Select(field => new KeyValuePair<string, string>(field.Name, field.Value))]);
-        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), content, TestContext.Current.CancellationToken);
+        using var content = new FormUrlEncodedContent([.. hidden,
+            .. Job.Concat(more).Select(field => new KeyValuePair<string, string>(field.Name, field.Value))]);
+        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), content,
+            TestContext.Current.CancellationToken);
         return (answer.StatusCode, WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)));
     }
 
@@ -28,7 +33,8 @@ public sealed class CountyDoubtTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var jobs = desk.Journal.CountJobs();
         var (status, page) = await Post();
         Assert.Equal(HttpStatusCode.OK, status);
-        Assert.Contains("ZIP 92101 is in San Diego County by our tables, not in Yolo. The county decides the recorder. Is that right?", page, StringComparison.Ordinal);
+        Assert.Contains("ZIP 92101 is in San Diego County by our tables, not in Yolo. The county decides the recorder. Is that right?",
+            page, StringComparison.Ordinal);
         Assert.DoesNotContain("checked", page[page.IndexOf("county-doubt", StringComparison.Ordinal)..], StringComparison.Ordinal);
         Assert.Equal(jobs, desk.Journal.CountJobs());
         var (other, _) = await Post(("f-county-confirmed", "Yolo|92102|"));

@@ -5,7 +5,9 @@ using Stringline.Spreadsheets.Writing;
 
 namespace Stringline.Desk.Tests.Web;
 
-/// <summary>What an import asks before it writes, on the page: told with its lines, confirmed by a tick, and nothing written without it.</summary>
+/// <summary>
+/// What an import asks before it writes, on the page: told with its lines, confirmed by a tick, and nothing written without it.
+/// </summary>
 public sealed class ImportQuestionPageTests(ImportDesk desk) : IClassFixture<ImportDesk>
 {
     private const string Ledger = """
@@ -19,7 +21,8 @@ public sealed class ImportQuestionPageTests(ImportDesk desk) : IClassFixture<Imp
 
     private static readonly KeyValuePair<string, string>[] Firm =
     [
-        new("Choices.Claimant", "Marlpit Lumber Co."), new("Choices.Role", "supplier"), new("Choices.CustomerIs", "direct-contractor"), new("Choices.Work", "private"),
+        new("Choices.Claimant", "Marlpit Lumber Co."), new("Choices.Role", "supplier"), new("Choices.CustomerIs", "direct-contractor"),
+            new("Choices.Work", "private"),
     ];
 
     private static byte[] Text(string job) => Encoding.UTF8.GetBytes(Ledger.Replace("{0}", job, StringComparison.Ordinal));
@@ -28,7 +31,8 @@ public sealed class ImportQuestionPageTests(ImportDesk desk) : IClassFixture<Imp
     public async Task The_sheets_of_a_workbook_are_a_list()
     {
         using var workbook = new MemoryStream();
-        await SheetWriter.WriteXlsxAsync(workbook, new Sheet("July deliveries", [new("Job number"), new("Invoice number"), new("Ship date"), new("Amount")], []), ["A note."]);
+        await SheetWriter.WriteXlsxAsync(workbook,
+            new Sheet("July deliveries", [new("Job number"), new("Invoice number"), new("Ship date"), new("Amount")], []), ["A note."]);
         Assert.Contains("""<option value="July deliveries">July deliveries</option>""", await desk.Page(await desk.Give("book.xlsx", workbook.ToArray())), StringComparison.Ordinal);
     }
 

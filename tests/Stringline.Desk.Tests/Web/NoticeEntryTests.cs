@@ -7,8 +7,8 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests.Web;
 
 /// <summary>
-/// The entry after a paper knows what was printed, and every addressee has an article number of its own. The numbers are made here: their last digit is the
-/// check digit of Publication 97 of the Postal Service (modulo 10, weights 3 and 1 from the right).
+/// The entry after a paper knows what was printed, and every addressee has an article number of its own. The numbers are made here: their
+/// last digit is the check digit of Publication 97 of the Postal Service (modulo 10, weights 3 and 1 from the right).
 /// </summary>
 public sealed partial class NoticeEntryTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
@@ -17,8 +17,10 @@ public sealed partial class NoticeEntryTests(OpenDesk desk) : IClassFixture<Open
 
     private long Put(string key)
     {
-        var job = new JobBuilder().Furnished("2026-07-06", 9_000m, "T-1").Price(48_500m).Claimant(c => c with { Address = "3 Yard Rd, Davis, CA 95616", Signer = new Signer("Ida Marl", "Credit manager") })
-            .Work(w => w with { Site = new Site { County = "Yolo", Street = "1 Quay St", City = "Davis", Zip = "95616" } }).Contract(c => c with { Work = "Framing lumber" });
+        var job = new JobBuilder().Furnished("2026-07-06", 9_000m, "T-1").Price(48_500m).Claimant(c =>
+            c with { Address = "3 Yard Rd, Davis, CA 95616", Signer = new Signer("Ida Marl", "Credit manager") })
+            .Work(w => w with { Site = new Site { County = "Yolo", Street = "1 Quay St", City = "Davis", Zip = "95616" } }).Contract(c =>
+                c with { Work = "Framing lumber" });
         return Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(key, job.Build()))).Job;
     }
 
@@ -45,8 +47,10 @@ public sealed partial class NoticeEntryTests(OpenDesk desk) : IClassFixture<Open
         Assert.DoesNotContain("""name="f-article" """, page, StringComparison.Ordinal);
     }
 
-    private static FilledForm Notice(OpenDesk desk, long id) => new FilledForm(desk, $"/job/{id}/enter?what=notice-given").With("f-when", "on").With("f-when-on", "2026-07-14")
-        .With("f-notice", "preliminary").With("f-manner", "certified-mail").With("f-to", "owner").With("f-to", "direct").With("f-estimate", "48,500.00");
+    private static FilledForm Notice(OpenDesk desk, long id) =>
+        new FilledForm(desk, $"/job/{id}/enter?what=notice-given").With("f-when", "on").With("f-when-on", "2026-07-14")
+        .With("f-notice", "preliminary").With("f-manner", "certified-mail").With("f-to", "owner").With("f-to", "direct").With("f-estimate",
+            "48,500.00");
 
     [Fact]
     public async Task Each_addressee_gets_an_entry_with_its_own_number()
@@ -54,7 +58,8 @@ public sealed partial class NoticeEntryTests(OpenDesk desk) : IClassFixture<Open
         var id = Put("numbers");
         var form = Notice(desk, id).With("f-article.owner", ToOwner).With("f-article.direct", ToContractor);
         var preview = await form.Look();
-        Assert.Contains(ToOwner.Replace(" ", "", StringComparison.Ordinal), preview.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains(ToOwner.Replace(" ", "", StringComparison.Ordinal), preview.Replace(" ", "", StringComparison.Ordinal),
+            StringComparison.Ordinal);
         Assert.EndsWith("&count=2", await form.Confirm(preview), StringComparison.Ordinal);
         var given = desk.Office.Open(id)!.Facts.Entries.OfType<NoticeGiven>().ToList();
         Assert.Equal([("owner", ToOwner), ("direct", ToContractor)], given.Select(notice => (Assert.Single(notice.To), notice.Article!)));
@@ -91,7 +96,8 @@ public sealed partial class NoticeEntryTests(OpenDesk desk) : IClassFixture<Open
     {
         var id = Put("unticked");
         var form = new FilledForm(desk, $"/job/{id}/enter?what=notice-given").With("f-when", "on").With("f-when-on", "2026-07-14")
-            .With("f-notice", "preliminary").With("f-manner", "certified-mail").With("f-to", "owner").With("f-article.direct", ToContractor);
+            .With("f-notice", "preliminary").With("f-manner", "certified-mail").With("f-to", "owner").With("f-article.direct",
+                ToContractor);
         Assert.Contains("is not checked above", await form.Look(), StringComparison.Ordinal);
     }
 
@@ -100,7 +106,8 @@ public sealed partial class NoticeEntryTests(OpenDesk desk) : IClassFixture<Open
     {
         var id = Put("carrier");
         await new FilledForm(desk, $"/job/{id}/enter?what=notice-given").With("f-when", "on").With("f-when-on", "2026-07-14")
-            .With("f-notice", "preliminary").With("f-manner", "overnight-carrier").With("f-to", "owner").With("f-article.owner", "1Z 999").Save();
+            .With("f-notice", "preliminary").With("f-manner", "overnight-carrier").With("f-to", "owner").With("f-article.owner",
+                "1Z 999").Save();
         Assert.Equal("1Z 999", Assert.Single(desk.Office.Open(id)!.Facts.Entries.OfType<NoticeGiven>()).Article);
     }
 

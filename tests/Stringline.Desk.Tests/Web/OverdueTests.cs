@@ -7,8 +7,8 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests.Web;
 
 /// <summary>
-/// What is left of an overdue right, what is owed and what a step can save are said alike by the list, the job's page, the spreadsheets and the calendar; the
-/// words are those of the law, which has tests of its own.
+/// What is left of an overdue right, what is owed and what a step can save are said alike by the list, the job's page, the spreadsheets and
+/// the calendar; the words are those of the law, which has tests of its own.
 /// </summary>
 public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
@@ -22,7 +22,8 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
 
     private static JobBuilder Late() => new JobBuilder().Furnished("2026-06-01", 4_310.55m).Furnished("2026-06-10", 1_899.55m);
 
-    private static JobBuilder Paid() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-02").Completed("2026-05-04")
+    private static JobBuilder Paid() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-02").Completed("2026-05-04")
         .ClaimRecorded("2026-06-01", 1_000m).Paid("2026-07-13", 1_000m);
 
     [Fact]
@@ -33,7 +34,8 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
         Assert.NotEmpty(overdue);
         var list = WebUtility.HtmlDecode(await desk.Page("/?only=now"));
         var csv = await desk.Page("/desk.csv");
-        var calendar = (await desk.Page("/calendar.ics")).Replace("\r\n ", "", StringComparison.Ordinal).Replace("\\", "", StringComparison.Ordinal);
+        var calendar = (await desk.Page("/calendar.ics")).Replace("\r\n ", "", StringComparison.Ordinal).Replace("\\", "",
+            StringComparison.Ordinal);
         var sheet = DeskSheet.Of(desk.Journal.Steps(new StepQuery(All, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 1000))).Rows
             .SelectMany(row => row).Select(cell => cell.ToString()).ToHashSet();
         foreach (var line in overdue)
@@ -47,14 +49,19 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
         }
     }
 
-    // Civ. Code § 8414(b)(1): 90 days after 10 April 2026 is 9 July, past on 15 July; after 24 April it is 23 July. Of two completions the claim is arguable.
+    // Civ. Code § 8414(b)(1): 90 days after 10 April 2026 is 9 July, past on 15 July; after 24 April it is 23 July. Of two completions the
+    // claim is arguable.
     [Fact]
     public async Task The_customers_page_says_what_is_left_of_a_right_in_doubt()
     {
-        Put("customer-overdue", new JobBuilder().PartyWith("direct", party => party with { Name = "Overdue & Sons" }).Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-30")
+        Put("customer-overdue",
+            new JobBuilder().PartyWith("direct", party =>
+            party with { Name = "Overdue & Sons" }).Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-30")
             .Completed("2026-04-10", CompletionTheory.Actual, contested: true).Completed("2026-04-24"));
-        var line = Assert.Single(desk.Journal.Steps(new StepQuery(new StepFilter { Customer = "Overdue & Sons" }, new LocalDate(1, 1, 1), OpenDesk.Today.PlusDays(-1), 10)), line => line.Step.What == "claim-of-lien.last-day");
-        Assert.Contains(line.Step.Outlook!, WebUtility.HtmlDecode(await desk.Page("/customer?name=Overdue%20%26%20Sons")), StringComparison.Ordinal);
+        var line = Assert.Single(desk.Journal.Steps(new StepQuery(new StepFilter { Customer = "Overdue & Sons" }, new LocalDate(1, 1, 1),
+            OpenDesk.Today.PlusDays(-1), 10)), line => line.Step.What == "claim-of-lien.last-day");
+        Assert.Contains(line.Step.Outlook!, WebUtility.HtmlDecode(await desk.Page("/customer?name=Overdue%20%26%20Sons")),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -62,7 +69,8 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         Put("nothing-in-reach", Late().Claimant(c => c with { Signer = new Signer("Ida Marl", null) }));
         var page = WebUtility.HtmlDecode(await desk.Page("/?person=Ida%20Marl"));
-        Assert.Contains("owed $6,210.10; a notice mailed today reaches $0.00 of it, and all later deliveries", page, StringComparison.Ordinal);
+        Assert.Contains("owed $6,210.10; a notice mailed today reaches $0.00 of it, and all later deliveries", page,
+            StringComparison.Ordinal);
         Assert.Contains("""<strong class="money">$6,210.10</strong> owed on 1 job""", page, StringComparison.Ordinal);
         Assert.DoesNotContain(">$0.00</span>", page, StringComparison.Ordinal);
     }
@@ -97,7 +105,8 @@ public sealed class OverdueTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [Fact]
     public void The_exports_go_by_day_and_of_one_day_by_dollars()
     {
-        var lines = Stringline.Desk.Web.Exports.All(desk.Journal, All).Select(line => (line.Step.ActBy, Dollars: -(line.Step.AtStake ?? 0m))).ToList();
+        var lines = Stringline.Desk.Web.Exports.All(desk.Journal, All).Select(line =>
+            (line.Step.ActBy, Dollars: -(line.Step.AtStake ?? 0m))).ToList();
         Assert.Equal(lines.OrderBy(line => line.ActBy).ThenBy(line => line.Dollars), lines);
     }
 }

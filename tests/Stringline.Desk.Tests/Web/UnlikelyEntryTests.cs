@@ -4,10 +4,15 @@ using Stringline.Testing;
 
 namespace Stringline.Desk.Tests.Web;
 
-/// <summary>An unlikely entry is asked about in the preview and can be written all the same. The questions have tests of their own, over the whole table.</summary>
+/// <summary>
+/// An unlikely entry is asked about in the preview and can be written all the same. The questions have tests of their own, over the whole
+/// table.
+/// </summary>
 public sealed class UnlikelyEntryTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
-    private long Put(string key) => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(key, new JobBuilder().Furnished("2026-06-01", 1_000m, "T-1").Build()))).Job;
+    private long Put(string key) =>
+        Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(key,
+        new JobBuilder().Furnished("2026-06-01", 1_000m, "T-1").Build()))).Job;
 
     [Theory]
     // Independence Day 2026 is a Saturday; the offices keep it on Friday the 3rd.
@@ -35,7 +40,8 @@ public sealed class UnlikelyEntryTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public async Task What_is_likely_is_not_asked_about()
     {
         var id = Put("likely");
-        var form = new FilledForm(desk, $"/job/{id}/enter?what=paid").With("f-when", "on").With("f-when-on", "2026-07-06").With("f-amount", "1,000.00");
+        var form = new FilledForm(desk, $"/job/{id}/enter?what=paid").With("f-when", "on").With("f-when-on", "2026-07-06").With("f-amount",
+            "1,000.00");
         Assert.DoesNotContain("Is that right?", await form.Look(), StringComparison.Ordinal);
     }
 }

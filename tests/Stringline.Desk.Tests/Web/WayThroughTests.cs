@@ -11,7 +11,8 @@ public sealed partial class WayThroughTests(OpenDesk desk) : IClassFixture<OpenD
 {
     private long Put(string key, JobBuilder job) => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(key, job.Build()))).Job;
 
-    private static JobBuilder Completed() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-02").Completed("2026-05-04");
+    private static JobBuilder Completed() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1_000m).Ended("2026-03-02").Completed("2026-05-04");
 
     [Fact]
     public async Task Before_the_recording_the_counter_comes_first_and_after_it_what_can_be_done()
@@ -21,7 +22,8 @@ public sealed partial class WayThroughTests(OpenDesk desk) : IClassFixture<OpenD
         Assert.Contains(recorded, before, StringComparison.Ordinal);
         var after = await desk.Page($"/job/{Put("recorded", Completed().ClaimRecorded("2026-06-01", 1_000m))}/after-recording");
         Assert.DoesNotContain(recorded, after, StringComparison.Ordinal);
-        Assert.InRange(after.IndexOf("What can be done now", StringComparison.Ordinal), 1, after.IndexOf("At the counter again", StringComparison.Ordinal));
+        Assert.InRange(after.IndexOf("What can be done now", StringComparison.Ordinal), 1,
+            after.IndexOf("At the counter again", StringComparison.Ordinal));
         Assert.Contains("Another claim was recorded", after, StringComparison.Ordinal);
     }
 
@@ -34,8 +36,11 @@ public sealed partial class WayThroughTests(OpenDesk desk) : IClassFixture<OpenD
             .With("f-when-first", "2026-07-10").With("f-when-last", "2026-07-14").With("f-until", "2026-09-01").Look());
         var words = Markup().Replace(preview, "");
         var open = desk.Office.Open(id)!;
-        var after = desk.Office.Assess(open.Facts with { Entries = [.. open.Facts.Entries, new CreditRecorded { Index = open.Facts.Entries.Count, On = new DayFact.Between(new(2026, 7, 10), new(2026, 7, 14)), Until = new(2026, 9, 1) }] }, OpenDesk.Today);
-        var doubted = Stringline.Desk.Entering.WhatChanges.Between(open.Assessment, after).Rows.Where(row => row is { Aspect: "standing", After: "in doubt" or "lost" or "narrowed" }).ToList();
+        var after = desk.Office.Assess(open.Facts with { Entries = [.. open.Facts.Entries,
+            new CreditRecorded { Index = open.Facts.Entries.Count, On = new DayFact.Between(new(2026, 7, 10), new(2026, 7, 14)),
+            Until = new(2026, 9, 1) }] }, OpenDesk.Today);
+        var doubted = Stringline.Desk.Entering.WhatChanges.Between(open.Assessment, after).Rows.Where(row =>
+            row is { Aspect: "standing", After: "in doubt" or "lost" or "narrowed" }).ToList();
         Assert.NotEmpty(doubted);
         Assert.All(doubted, row =>
         {
@@ -47,7 +52,8 @@ public sealed partial class WayThroughTests(OpenDesk desk) : IClassFixture<OpenD
     [Fact]
     public async Task What_is_missing_for_a_paper_is_still_needed_and_nobody_checked_means_everyone()
     {
-        var id = Put("still-needed", new JobBuilder().Furnished("2026-07-06", 1_000m).NoParty("direct").Role(ClaimantRole.Supplier, "owner"));
+        var id = Put("still-needed",
+            new JobBuilder().Furnished("2026-07-06", 1_000m).NoParty("direct").Role(ClaimantRole.Supplier, "owner"));
         var page = await desk.Page($"/job/{id}/papers/preliminary-notice");
         Assert.Contains("Still needed", page, StringComparison.Ordinal);
         Assert.Contains("leave unchecked to send to everyone the law requires", page, StringComparison.Ordinal);
@@ -58,7 +64,8 @@ public sealed partial class WayThroughTests(OpenDesk desk) : IClassFixture<OpenD
     {
         var hidden = FilledForm.Hidden(await desk.Page("/jobs/new"));
         using var content = new FormUrlEncodedContent(hidden);
-        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), content, TestContext.Current.CancellationToken);
+        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), content,
+            TestContext.Current.CancellationToken);
         var page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
         foreach (var field in (string[])["Role", "CustomerIs", "County", "Claimant", "Customer", "Name"])
             Assert.Matches($"""id="fault-{field}">(Choose|Enter) """, page);

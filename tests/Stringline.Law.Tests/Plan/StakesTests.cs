@@ -7,7 +7,8 @@ namespace Stringline.Law.Tests.Plan;
 /// <summary>What is owed and what a step can still save are two figures. Civ. Code § 8204(a): a late notice reaches back 20 days.</summary>
 public sealed class StakesTests
 {
-    private static NextStep Notice(JobBuilder job, string asOf) => job.On(asOf).Next.Single(step => step.Finding == "preliminary-notice.last-day");
+    private static NextStep Notice(JobBuilder job, string asOf) =>
+        job.On(asOf).Next.Single(step => step.Finding == "preliminary-notice.last-day");
 
     private static string Text(NextStep step) => step.Stakes!.Text(step.Finding);
 
@@ -15,7 +16,8 @@ public sealed class StakesTests
     [Proves("Civ. Code § 8204(a)")]
     public void A_notice_that_reaches_nothing_furnished_so_far_still_says_what_is_owed() => Assert.Equal(
         "owed $6,210.10; a notice mailed today reaches $0.00 of it, and all later deliveries",
-        Text(Notice(new JobBuilder().Furnished("2026-10-02", 4_310.55m).Furnished("2026-10-19", 2_210.10m).Credited("2026-10-25", 310.55m), "2026-11-29")));
+        Text(Notice(new JobBuilder().Furnished("2026-10-02", 4_310.55m).Furnished("2026-10-19", 2_210.10m).Credited("2026-10-25", 310.55m),
+            "2026-11-29")));
 
     [Fact]
     [Proves("Civ. Code § 8204(a)")]
@@ -31,12 +33,14 @@ public sealed class StakesTests
     [Fact]
     public void A_claim_for_all_that_is_owed_says_so_once() => Assert.Equal(
         "owed $9,000.00, all of it at stake",
-        Text(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 9_000m).On("2026-05-04").Next.First(step => step.Finding == "claim-of-lien.last-day")));
+        Text(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 9_000m).On("2026-05-04").Next.First(step =>
+            step.Finding == "claim-of-lien.last-day")));
 
     [Fact]
     public void The_agreed_price_stands_where_nothing_was_priced_yet()
     {
-        Assert.Contains("agreed price $48,500.00", Text(Notice(new JobBuilder().Price(48_500m).Furnished("2026-03-02"), "2026-03-10")), StringComparison.Ordinal);
+        Assert.Contains("agreed price $48,500.00", Text(Notice(new JobBuilder().Price(48_500m).Furnished("2026-03-02"), "2026-03-10")),
+            StringComparison.Ordinal);
         Assert.Equal("no amount yet", new Stakes(null, null, null).Text("claim-of-lien.last-day"));
     }
 

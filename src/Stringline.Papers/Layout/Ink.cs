@@ -16,9 +16,14 @@ internal sealed class Ink(XGraphics graphics, Measure measure, StructureBuilder 
     {
         for (var i = 0; i < strips.Count; i++)
         {
-            if (strips[i].Strip.Row is not { } row)
+            var (strip, top) = strips[i];
+            if (strip.Row is not { } row)
             {
-                Put(strips[i].Strip, x, strips[i].Top);
+                // A label that is said again over a page is said once to one who hears the paper read.
+                if (strip.IsAgain)
+                    Aside(() => strip.Draw(this, x, top));
+                else
+                    Put(strip, x, top);
                 continue;
             }
 

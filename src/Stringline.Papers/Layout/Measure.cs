@@ -76,13 +76,19 @@ internal sealed class Measure
         lines.Add(line);
     }
 
-    /// <summary>The words; a section sign stays with its number.</summary>
+    private static readonly string[] Months =
+        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+
+    /// <summary>The words; a section sign stays with its number, and a month with its day.</summary>
     private static IEnumerable<string> Words(string paragraph)
     {
         var held = "";
-        foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (var i = 0; i < words.Length; i++)
         {
-            if (word.EndsWith('§'))
+            var word = words[i];
+            if (word.EndsWith('§') || (i + 1 < words.Length && char.IsAsciiDigit(words[i + 1][0])
+                && Array.Exists(Months, month => word.EndsWith(month, StringComparison.Ordinal))))
             {
                 held += word + " ";
                 continue;

@@ -156,7 +156,7 @@ internal sealed class Leaf(string FileName, string Title)
         together.Add(new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is "
             + "true and correct.", TypeStyle.Body));
         together.Add(new Signature(name, under));
-        blocks.Add(new Together(together));
+        blocks.Add(new Together(together) { WithPrevious = heading is null });
     }
 
     private void Signer(string? name, IReadOnlyList<string> under)

@@ -34,8 +34,8 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     /// <summary>So many lines that were written as lines, such as name and address, are never cut.</summary>
     private const int WholeLines = 8;
 
-    /// <summary>A row of no more lines is never cut: a sum stays with what is said of it.</summary>
-    private const int WholeRow = 4;
+    /// <summary>A row of no more lines is never cut: a sum stays with what is said of it, a site with its description.</summary>
+    private const int WholeRow = 10;
 
     private sealed record Line(string? Text, bool Begins, bool Clings);
 
@@ -45,6 +45,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
         var gap = LabelWidth > 0 ? 12.0 : 0;
         var numberWidth = Number is null ? 0 : 18;
         var labels = measure.Lines(Label, LabelStyle, LabelWidth - numberWidth);
+        var again = Again(measure, numberWidth);
         List<Line> values = [.. Values.SelectMany(value => Lines(measure, value, width - LabelWidth - gap))];
         var used = 0.0;
         for (var i = 0; i < values.Count; i++)
@@ -63,6 +64,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
             {
                 Height = last ? height + Math.Max(0, labelled - used) : height,
                 Before = before,
+                Again = first || again is null ? [] : [again],
                 ToNext = !last && (clings || used < labelled || values.Count <= WholeRow) ? Glue.Fast : Glue.None,
                 Draw = (ink, x, y) =>
                 {
@@ -78,6 +80,26 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
                 },
             };
         }
+    }
+
+    // What goes on over a page says whose it is; a row without a label has nothing to say.
+    private Strip? Again(Measure measure, double numberWidth)
+    {
+        if (LabelWidth <= 0 || Label.Length == 0)
+            return null;
+        var lines = measure.Lines($"{Label}, continued", LabelStyle, LabelWidth - numberWidth);
+        return new Strip
+        {
+            Height = (lines.Count * LabelStyle.Pitch) + Between,
+            ToNext = Glue.Fast,
+            Draw = (ink, x, y) =>
+            {
+                if (Number is not null)
+                    ink.Text(Number, x, y + Clings.Baseline(LabelStyle), LabelStyle);
+                for (var line = 0; line < lines.Count; line++)
+                    ink.Text(lines[line], x + numberWidth, y + Clings.Baseline(LabelStyle) + (line * LabelStyle.Pitch), LabelStyle);
+            },
+        };
     }
 
     private IEnumerable<Line> Lines(Measure measure, string? value, double width)

@@ -18,7 +18,23 @@ internal sealed record Heading(string Text, TypeStyle Style) : Block
     protected override int Level => Style == TypeStyle.Title ? 1 : 2;
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
-        new Paragraph(Text, Style) { Before = Before, Align = Align, WithNext = true }.Cut(measure, width)
-            .Select(s => s with { ToNext = Glue.Fast, Part = null });
+    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    {
+        var inset = Align == Align.Center ? (width - Balanced(measure, width)) / 2 : 0;
+        return new Paragraph(Text, Style) { Before = Before, Align = Align, WithNext = true }.Cut(measure, width - (2 * inset))
+            .Select(s => s with { ToNext = Glue.Fast, Part = null, Draw = (ink, x, y) => s.Draw(ink, x + inset, y) });
+    }
+
+    // The least width in which the words take no more lines: no single word is left over for the last.
+    private double Balanced(Measure measure, double width)
+    {
+        const double step = 6;
+        var lines = measure.Lines(Text, Style, width).Count;
+        if (lines < 2)
+            return width;
+        var least = width;
+        while (least > step && measure.Lines(Text, Style, least - step).Count == lines)
+            least -= step;
+        return least;
+    }
 }

@@ -61,8 +61,11 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
 /// <summary>Rules that all lines of text share.</summary>
 internal static class Clings
 {
+    // A paragraph of no more lines is never cut.
+    private const int WholeParagraph = 5;
+
     /// <summary>Whether a line clings to the next so that no page begins or ends with a single line of a longer text.</summary>
-    public static bool Line(int line, int count) => line < count - 1 && (count <= 3 || line == 0 || line == count - 2);
+    public static bool Line(int line, int count) => line < count - 1 && (count <= WholeParagraph || line == 0 || line == count - 2);
 
     /// <summary>Distance from a line's top to its baseline in points: ascenders and accents stay inside the line.</summary>
     public static double Baseline(TypeStyle style) => (style.Pitch + (0.72 * style.Points)) / 2;

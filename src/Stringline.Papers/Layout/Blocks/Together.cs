@@ -4,6 +4,9 @@ namespace Stringline.Papers.Layout;
 /// <param name="Blocks">The blocks.</param>
 internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
 {
+    /// <summary>Whether they take the last line before them along to another page: an oath is not read without what is sworn.</summary>
+    public bool WithPrevious { get; init; }
+
     /// <inheritdoc/>
     public override IEnumerable<string> Says => Blocks.SelectMany(b => b.Says);
 
@@ -15,7 +18,7 @@ internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
         {
             if (waiting is not null)
                 yield return waiting with { ToNext = waiting.ToNext == Glue.None ? Glue.Group : waiting.ToNext };
-            waiting = strip;
+            waiting = waiting is null && WithPrevious ? strip with { ToPrevious = true } : strip;
         }
 
         if (waiting is not null)

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
 using CsCheck;
 using NodaTime.Text;
@@ -6,9 +5,6 @@ using Stringline.Law;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.PromptPayment;
-using Stringline.Law.Time;
-using Stringline.Papers.Catalogue;
-using Stringline.Papers.Preflight;
 
 namespace Stringline.Papers.Tests;
 
@@ -18,7 +14,6 @@ namespace Stringline.Papers.Tests;
 /// </summary>
 public sealed partial class PrintedDaysTests(ITestOutputHelper output)
 {
-    private const int Papers = 300;
     private const int DaysOfPosting = 5;
 
     // Gov. Code § 27391: the day on which the wider rule of who may record electronically was to end.
@@ -27,33 +22,8 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
     private static readonly LocalDatePattern Long = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
 
     [Fact]
-    public void Every_day_on_a_paper_is_the_law_s_the_file_s_told_or_that_of_a_price()
-    {
-        var faults = new ConcurrentDictionary<string, int>();
-        var (made, days) = (0, 0);
-        PaperDraws.Sums.Sample(
-            drawn =>
-            {
-                var assessment = Assessment.Of(drawn.Job, drawn.AsOf, OpenDays.Statutory);
-                if (Scrivener.Make(drawn.Id, drawn.Job, assessment, drawn.Options) is not PacketOutcome.Made papers)
-                    return;
-                Interlocked.Increment(ref made);
-                var known = Known(drawn, assessment, papers);
-                foreach (var file in papers.Files)
-                {
-                    foreach (var (day, near) in In(ReadBack.Of(file.Bytes).Text))
-                    {
-                        Interlocked.Increment(ref days);
-                        if (!known.Contains(day))
-                            faults.AddOrUpdate($"{drawn.Id}, {file.Name}: {near}", 1, static (_, n) => n + 1);
-                    }
-                }
-            },
-            iter: Papers);
-        output.WriteLine($"{made} papers made, {days} days read");
-        Assert.True(made > Papers / 2 && days > made, $"{made} papers with {days} days are too few to say anything.");
-        Assert.True(faults.IsEmpty, string.Join('\n', faults.OrderByDescending(f => f.Value).Take(60).Select(f => $"{f.Value,4} {f.Key}")));
-    }
+    public void Every_day_on_a_paper_is_the_law_s_the_file_s_told_or_that_of_a_price() =>
+        PrintedValues.AreKnown(output, "days", In, Known);
 
     private static HashSet<LocalDate> Known(PaperDraw drawn, Assessment assessment, PacketOutcome.Made papers)
     {

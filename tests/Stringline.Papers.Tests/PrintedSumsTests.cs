@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
 using CsCheck;
 using Stringline.Law;
@@ -9,10 +8,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;
 using Stringline.Law.StopPaymentNotice;
-using Stringline.Law.Time;
-using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
-using Stringline.Papers.Preflight;
 using Stringline.Papers.Waiver;
 using Stringline.Papers.Writing;
 
@@ -24,40 +20,13 @@ namespace Stringline.Papers.Tests;
 /// </summary>
 public sealed partial class PrintedSumsTests(ITestOutputHelper output)
 {
-    private const int Papers = 300;
-
     // In the words of the statutes: § 9362's ten dollars, and the limits of Civ. Code §§ 8318, 8700 and Pub. Contract Code § 20104.
     private static readonly HashSet<decimal> Statutory =
         [10m, 50_000m, 100_000m, 375_000m, OwnersSecurity.FeePrice, OwnersSecurity.LesserPrice];
 
     [Fact]
-    public void Every_sum_on_a_paper_is_the_law_s_the_file_s_told_or_a_fee()
-    {
-        var faults = new ConcurrentDictionary<string, int>();
-        var (made, sums) = (0, 0);
-        PaperDraws.Sums.Sample(
-            drawn =>
-            {
-                var assessment = Assessment.Of(drawn.Job, drawn.AsOf, OpenDays.Statutory);
-                if (Scrivener.Make(drawn.Id, drawn.Job, assessment, drawn.Options) is not PacketOutcome.Made papers)
-                    return;
-                Interlocked.Increment(ref made);
-                var known = Known(drawn, assessment, papers);
-                foreach (var file in papers.Files)
-                {
-                    foreach (var (sum, near) in In(ReadBack.Of(file.Bytes).Text))
-                    {
-                        Interlocked.Increment(ref sums);
-                        if (!known.Contains(sum))
-                            faults.AddOrUpdate($"{drawn.Id}, {file.Name}: {near}", 1, static (_, n) => n + 1);
-                    }
-                }
-            },
-            iter: Papers);
-        output.WriteLine($"{made} papers made, {sums} sums read");
-        Assert.True(made > Papers / 2 && sums > made, $"{made} papers with {sums} sums are too few to say anything.");
-        Assert.True(faults.IsEmpty, string.Join('\n', faults.OrderByDescending(f => f.Value).Take(60).Select(f => $"{f.Value,4} {f.Key}")));
-    }
+    public void Every_sum_on_a_paper_is_the_law_s_the_file_s_told_or_a_fee() =>
+        PrintedValues.AreKnown(output, "sums", In, Known);
 
     private static IEnumerable<(decimal Sum, string Near)> In(string text) => Sum().Matches(text).Select(m =>
         (decimal.Parse(m.Groups[1].Value, System.Globalization.NumberStyles.Number, System.Globalization.CultureInfo.InvariantCulture),

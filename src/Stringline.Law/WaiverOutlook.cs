@@ -15,6 +15,9 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
     /// <summary>Dollars and cents that it may release besides, where its words or its exceptions are in doubt.</summary>
     public decimal InDoubt { get; init; }
 
+    /// <summary>Why that is in doubt, each reason in the words of a clause; empty where nothing is in doubt.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+
     /// <summary>Whether the journal holds a payment of that sum, received or cleared, that answers no earlier paper.</summary>
     public bool InJournal { get; init; }
 
@@ -45,6 +48,7 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
         return new WaiverOutlook(assessment.Amount.Demand, after.Demand, paper.Amount)
         {
             InDoubt = Doubt(after, paper),
+            Doubts = [.. after.Waivers.Where(w => w.Waiver.Index == paper.Index).SelectMany(Reasons)],
             InJournal = received || cleared,
             TakenOff = received,
         };
@@ -56,6 +60,25 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
         var surely = after.Waivers.Where(w => w.Binds).Select(w => w.Released).DefaultIfEmpty().Max();
         var most = after.Waivers.Where(w => w.Waiver.Index == paper.Index).Select(w => w.AtMost).DefaultIfEmpty().Max();
         return Math.Clamp(most - surely, 0m, after.Demand);
+    }
+
+    // The law's own measures of the doubt, one clause for each that is open.
+    private static IEnumerable<string> Reasons(WaiverEffect effect)
+    {
+        if (effect.Reach.AcrossALine > 0)
+        {
+            yield return "some of the work was provided over days on both sides of the last day that the form reaches, and the file does "
+                + "not split its price";
+        }
+
+        if (effect.Reach.AfterSigning > 0)
+            yield return "its words reach work provided after it is signed, which may not be given up in advance (Civ. Code § 8122)";
+        if (effect.Exceptions.Retention > 0)
+            yield return "some of the retention may be held from work that the form does not reach";
+        if (effect.Exceptions.Extras > 0)
+            yield return "one sentence of the form keeps extras and another releases written change orders that it does not list";
+        if (effect.Exceptions.Earlier > 0)
+            yield return "the file does not say whether the form lists the earlier conditional waivers that are not paid";
     }
 
     // A conditional form comes before its payment: one of the same sum in the journal is another's. Each payment answers one paper.

@@ -10,17 +10,24 @@ public static class WaiverOutlookText
     public static string Of(WaiverOutlook outlook)
     {
         ArgumentNullException.ThrowIfNull(outlook);
-        var entered = outlook.TakenOff ? "after" : "before";
-        return $"By the job file {Dollars(outlook.Now)} may be claimed now, {entered} this payment is entered. "
+        var entered = outlook switch
+        {
+            { Payment: null } => "",
+            { TakenOff: true } => ", after this payment is entered",
+            _ => ", before this payment is entered",
+        };
+        return $"By the job file {Dollars(outlook.Now)} may be claimed now{entered}. "
             + $"Once this paper binds, {Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released."
             + Against(outlook)
-            + (outlook.InDoubt > 0 ? $" Whether {Dollars(outlook.InDoubt)} more is released with it is in doubt." : "");
+            + (outlook.InDoubt > 0 ? $" Whether {Dollars(outlook.InDoubt)} more is released with it is in doubt"
+                + $"{(outlook.Doubts.Count == 0 ? "" : ": ")}{string.Join("; ", outlook.Doubts)}." : "");
     }
 
     private static string Against(WaiverOutlook outlook) => outlook switch
     {
         { Payment: null, Released: 0 } => "",
-        { Payment: null } => " No payment is named for it: all of that is given up unpaid.",
+        { Payment: null } => " The form states that you were paid in full; the file does not show it: by the file all of that is "
+            + "given up unpaid.",
         { Payment: { } payment, TakenOff: true, Released: > 0 } =>
             $" The payment of {Dollars(payment)} is taken off already: all of that is more than the payment.",
         { Payment: { } payment, TakenOff: true } => $" The payment of {Dollars(payment)} is taken off already.",

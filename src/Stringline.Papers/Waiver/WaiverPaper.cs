@@ -130,51 +130,7 @@ internal static class WaiverPaper
     {
         var waiver = Ordered(form, matter);
         var outlook = matter.Outlook ?? WaiverOutlook.Of(matter.Assessment, Signed(waiver, matter.Job, matter.AsOf));
-        return new Bundle([WaiverLeaf.Of(waiver)], new Guide
-        {
-            Effect = [.. Effect(waiver), WaiverOutlookText.Of(outlook)],
-            First = [.. ChangeOrders(waiver, matter)],
-            To = matter.Facts.HiredBy is { } customer ? [customer] : [],
-            Steps =
-            [
-                "Compare every filled-in line with the check and with your own books before signing. The words of the form are the "
-                    + "statute’s: strike out or add nothing.",
-                .. waiver.Earlier.Count == 0 && form == WaiverForm.ConditionalProgress
-                ? ["The two lines of exception (3) are empty because the file shows no earlier conditional waiver that is unpaid."]
-                : Array.Empty<string>(),
-                .. !waiver.IsProgress && waiver.Disputed is null
-                    ? ["The line for disputed extras is empty: nothing is kept. If an extra is in dispute, make the paper again and "
-                    + "say its amount."] : Array.Empty<string>(),
-                "Sign in ink, write the date of signature, and keep a copy.",
-            ],
-            After = [$"{EntryName.Enter("waived")}the form of section {waiver.Number}, its "
-                + $"day{(waiver.IsProgress ? ", through date" : "")} and "
-                + $"amount{(waiver.Earlier.Count > 0 ? ", with the earlier waivers that it lists as not paid" : "")}"
-                + $"{(waiver is { IsProgress: false, Disputed: not null } ? ", with the disputed extras that it keeps" : "")}"
-                + $"{(waiver.IsConditional ? "; once the check has cleared, correct it with that day" : "")}."],
-        });
-    }
-
-    /// <summary>What the form does to rights, in words.</summary>
-    private static IEnumerable<string> Effect(WaiverToBe waiver)
-    {
-        var number = waiver.Number;
-        var reach = waiver.IsProgress
-            ? $"for everything furnished through {(waiver.Through is { } through ? Day(through) : "the through date")}, whether this "
-            + "payment pays for all of it or not"
-            : "for the whole job";
-        yield return waiver.IsConditional
-            ? $"Before you sign: once the bank has paid the check described, this paper gives up lien, stop payment notice and payment "
-            + $"bond rights {reach} (§ {number}). Until then it gives up nothing (§ 8124(b))."
-            : $"Before you sign: from the moment it is signed, paid or not, this paper gives up lien, stop payment notice and payment bond "
-            + $"rights {reach} (§ {number}). Nobody can undo that. Do not sign it unless the money is in your account.";
-        yield return waiver.IsProgress
-            ? $"It keeps: retention, unpaid "
-            + $"extras{(waiver.Form == WaiverForm.ConditionalProgress ? ", the earlier unpaid payments listed under (3)" : "")}, and "
-            + "contract rights."
-            : "It keeps nothing but the disputed extras in the amount written on it: no retention, and no line for contract rights.";
-        if (waiver.PaymentCleared is { } cleared && !waiver.IsConditional)
-            yield return $"It was made because somebody confirmed that the payment cleared the bank on {Day(cleared)}.";
+        return new Bundle([WaiverLeaf.Of(waiver)], WaiverGuide.Of(waiver, matter, outlook));
     }
 
     /// <summary>The paper as signed on the day, and bound.</summary>
@@ -191,17 +147,6 @@ internal static class WaiverPaper
         PaymentCleared = on,
         InStatutoryForm = true,
     };
-
-    private static IEnumerable<string> ChangeOrders(WaiverToBe waiver, Matter matter)
-    {
-        var written = matter.Known.All<Change>().Where(c => c is { Agreed: true, Amount: > 0 }).ToList();
-        if (written.Count == 0)
-            yield break;
-        var listed = string.Join("; ", written.Select(c =>
-            $"{Dollars(c.Amount)}{(Clean(c.Text) is { } text ? $", {OneLine(text)}" : "")}"));
-        yield return "Written change orders signed before this paper are released with it unless they are listed as an exception "
-            + $"(§ {waiver.Number}): {listed}. “Extras” in the form does not clearly save them.";
-    }
 
     /// <summary>The conditional waiver of the same kind whose payment has cleared, latest first.</summary>
     private static Waived? ClearedInFile(WaiverForm form, Matter matter)

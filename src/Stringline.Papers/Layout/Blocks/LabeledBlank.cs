@@ -12,6 +12,9 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
     /// <summary>Least length of a rule to be written on, points.</summary>
     private const double LeastRule = 130;
 
+    /// <summary>Most of the width that a label may take with its value beside it on every line.</summary>
+    private const double MostBeside = 0.6;
+
     /// <summary>White above in points.</summary>
     public double Before { get; init; } = 3;
 
@@ -31,14 +34,32 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
 
     private IEnumerable<Strip> Written(Measure measure, double width, string value)
     {
-        var lead = measure.Width(Label.TrimEnd(' '), Style) + (Label.EndsWith(' ') ? measure.Width(" ", Style) : 0);
-        if (lead > width * 0.6)
-        {
-            foreach (var strip in new Paragraph(Label + value, Style) { Before = 0, WithNext = WithNext }.Cut(measure, width))
-                yield return strip;
-            yield break;
-        }
+        // The sign of dollars at the label's end belongs to the figures: it is set as they are.
+        var dollars = Label.EndsWith('$');
+        var (label, filled) = dollars ? (Label[..^1], "$" + value) : (Label, value);
+        var lead = Wide(measure, label);
+        if (lead <= width * MostBeside)
+            return Beside(measure, width, label, lead, filled);
+        var lines = measure.Lines(label, Style, width).ToList();
+        var last = Wide(measure, lines[^1] + (label.EndsWith(' ') ? " " : ""));
+        return last + measure.Width(filled, ValueStyle) > width
+            ? [.. Above(lines), .. Beside(measure, width, "", 0, filled)]
+            : [.. Above(lines[..^1]), .. Beside(measure, width, lines[^1] + (label.EndsWith(' ') ? " " : ""), last, filled)];
+    }
 
+    private double Wide(Measure measure, string label) =>
+        measure.Width(label.TrimEnd(' '), Style) + (label.EndsWith(' ') ? measure.Width(" ", Style) : 0);
+
+    // The lines of a label that stand above the one with the value.
+    private IEnumerable<Strip> Above(IEnumerable<string> lines) => lines.Select(line => new Strip
+    {
+        Height = Style.Pitch,
+        ToNext = Glue.Fast,
+        Draw = (ink, x, y) => ink.Text(line, x, y + Clings.Baseline(Style), Style),
+    });
+
+    private IEnumerable<Strip> Beside(Measure measure, double width, string label, double lead, string value)
+    {
         var lines = measure.Lines(value, ValueStyle, width - lead);
         for (var i = 0; i < lines.Count; i++)
         {
@@ -49,8 +70,8 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
                 ToNext = Clings.Line(i, lines.Count) || (WithNext && i == lines.Count - 1) ? Glue.Fast : Glue.None,
                 Draw = (ink, x, y) =>
                 {
-                    if (first)
-                        ink.Exactly(Label, x, y + Clings.Baseline(Style), Style);
+                    if (first && label.Length > 0)
+                        ink.Exactly(label, x, y + Clings.Baseline(Style), Style);
                     ink.Text(line, x + lead, y + Clings.Baseline(Style), ValueStyle);
                 },
             };

@@ -83,7 +83,7 @@ public sealed class ArticleNumberTests
     {
         var text = Make("certified-mail-sheet").TextOf();
         Assert.Contains("9407 1118 9876 5432 1012 38", text, StringComparison.Ordinal);
-        Assert.Contains("copy of the claim of", text, StringComparison.Ordinal);
+        Assert.Contains("Copy of the claim of", text, StringComparison.Ordinal);
         Assert.Contains("Granger Slough Bank (construction", text, StringComparison.Ordinal);
     }
 }

@@ -113,7 +113,7 @@ public sealed class StatutoryContentsTests
     {
         Holds("public-stop-payment-notice", "A check for $10, payable to you, is enclosed");
         var sheet = Make("public-stop-payment-notice").SheetText();
-        Assert.Contains("forfeits its share of the money withheld", sheet, StringComparison.Ordinal);
+        Assert.Contains("forfeits the share of the money withheld", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("forfeits the fund and the bond", sheet, StringComparison.Ordinal);
     }
 
@@ -133,7 +133,7 @@ public sealed class StatutoryContentsTests
     {
         var made = Make("stop-work-notice");
         var posted = made.TextOf(1);
-        foreach (var item in (string[])["77 Cordage Way", "none known", "Cut limestone, sills, copings and mortar",
+        foreach (var item in (string[])["77 Cordage Way", "None known", "Cut limestone, sills, copings and mortar",
             "Direct contractor under contract with", "after deducting all just credits and offsets"])
             Assert.Contains(item, posted, StringComparison.Ordinal);
         Assert.Contains("after deducting all just credits and offsets", made.TextOf(), StringComparison.Ordinal);
@@ -456,7 +456,7 @@ public sealed class StatutoryContentsTests
     public void Sections_8832_and_8834()
     {
         Holds("stop-work-notice", "within 35 days after it was due under a written contract");
-        Holds("stop-work-notice", "if it is not paid within 10 days after this notice is given");
+        Holds("stop-work-notice", "claimant will stop work if not paid within 10 days after this notice is given");
         Holds("stop-work-notice", "$40,000.00");
         Holds("stop-work-notice", "NOTICE OF INTENT TO STOP WORK", file: 1);
         Assert.Contains("at least 5 days before", Make("stop-work-notice").SheetText(), StringComparison.Ordinal);
@@ -484,7 +484,7 @@ public sealed class StatutoryContentsTests
     {
         var made = Make("payment-demand", _ => Direct().With(new FurnishingEnded { Index = 2, On = DayFact.On(Day("2026-03-27")) }));
         Assert.All(
-            (string[])["sections 8102 and 8800", "77 Cordage Way", "the claimant", "none known", "418 Alder Court",
+            (string[])["sections 8102 and 8800", "77 Cordage Way", "Direct contractor Quarrymen’s Supply Company, Inc., 2200 Plumb Street", "None known", "418 Alder Court",
                 "Direct contractor under contract with", "Cut limestone", "$84,250.00"],
             item => Assert.Contains(item, made.TextOf(), StringComparison.Ordinal));
         Assert.Contains("30 days", made.SheetText(), StringComparison.Ordinal);

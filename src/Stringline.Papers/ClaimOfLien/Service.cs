@@ -213,12 +213,16 @@ internal sealed class Service
 
     private int IndexOf(Party party) => job.Parties.TakeWhile(p => p != party).Count();
 
+    /// <summary>Whether one party of the file is several persons who hold title together, such as a couple.</summary>
+    public static bool IsSeveral(Party party) =>
+        party.HoldsTitleAs is { Form: TitleForm.Individual or TitleForm.JointTenants, Persons.Count: > 1 };
+
     /// <summary>The capacity in words.</summary>
     public static string CapacityOf(Party party)
     {
         var words = party.Capacity switch
         {
-            PartyCapacity.Owner => "owner",
+            PartyCapacity.Owner => IsSeveral(party) ? "owners" : "owner",
             PartyCapacity.DirectContractor => "direct contractor",
             PartyCapacity.Subcontractor => "subcontractor",
             PartyCapacity.ConstructionLender => "construction lender",

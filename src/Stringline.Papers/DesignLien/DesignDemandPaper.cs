@@ -39,16 +39,17 @@ internal static class DesignDemandPaper
         leaf.Head("California Civil Code section 8304");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for services under its written contract "
+        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for services under a written contract "
             + "with the landowner, and gives notice of the default stated in paragraph 2. If it is not paid, a claim of design "
             + "professional’s lien may be recorded against the property 10 days or more after this notice is given.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, DesignLienPaper.Amount(matter), Section));
         leaf.Field("Default", Clean(matter.Options.Words)
             ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
-            matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant’s full name.", Section),
-            matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant’s address.", Section),
-            .. NoticeContents.Reached(matter)]);
+            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant’s full name.", Section),
+                matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant’s address.", Section)),
+            .. NoticeContents.Reached(matter),
+            .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
@@ -60,9 +61,13 @@ internal static class DesignDemandPaper
             To = to,
             Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
                 + "notice, is safe.",
-            Steps = ["Say in paragraph 2 what the owner failed to do, in words of your own, if it is more than not paying.",
+            Steps = [Clean(matter.Options.Words) is null ? "Paragraph 2 says that the amount is due and not paid. If the owner failed in more than "
+                + "that, make the paper again and say it in words of your own."
+                : "Paragraph 2 holds the default in your own words. Be sure that it is still true.",
                 "Sign and date in ink; mail one to each owner and keep the receipts.", ProofOfNotice.Step(ProvedNotice.Default)],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom, and that it says a default has occurred."],
         });
     }
+
+    private static string? Lines(string? name, string? address) => name is null ? null : address is null ? name : $"{name}\n{address}";
 }

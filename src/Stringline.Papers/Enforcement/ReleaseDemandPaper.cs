@@ -55,7 +55,8 @@ internal static class ReleaseDemandPaper
         return new Bundle([leaf], new Guide
         {
             Manner = Addressees.Manner,
-            First = ["This is the owner’s paper. Whoever keeps the job file for the claimant makes it only to see what is coming."],
+            First = ["This is the owner’s paper: the owner signs it, not the claimant. A claimant may print it to see what such a demand "
+                + "would say."],
             Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).",
                 ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
                 "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],

@@ -51,7 +51,9 @@ internal static class CertifiedMailSheet
         leaf.Head("Registered, certified and express mail, and certificates of mailing");
         leaf.Line("Sender", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Line("Job", OneLine(matter.Job.Name));
-        leaf.Line("Deposited on (date)", (string?)null);
+        var days = items.Select(i => i.On).Distinct().ToList();
+        leaf.Line("Deposited on (date)", days is [{ } only] ? only : days.Count > 1 && days.TrueForAll(d => d is not null)
+            ? "On the days shown here" : null);
         leaf.Rows(
             [new Column("Addressee", 0.4), new Column("What, and day", 0.25), new Column("Article number", 0.35)],
             [.. items.Select(i => (IReadOnlyList<string>)[
@@ -60,9 +62,9 @@ internal static class CertifiedMailSheet
                 string.Join("\n", new[] { i.What, i.On }.Where(t => !string.IsNullOrEmpty(t)).DefaultIfEmpty("____________________")),
                 i.Article is { } article ? ArticleNumber.Printed(article) : "________________________"])]);
         if (items.Any(i => i.Article is null))
-            leaf.Blank("article numbers, copied from the labels");
+            leaf.Blank("Article numbers, copied from the labels");
         leaf.Line("Mailed by (name)", (string?)null);
-        leaf.Line("Post office’s stamp or initials", (string?)null);
+        leaf.Add(new StampRoom("Post office’s stamp or initials"));
         return new Bundle([leaf], new Guide
         {
             First = ["Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and most "
@@ -72,7 +74,9 @@ internal static class CertifiedMailSheet
                 "Certified mail: ask for the postmark on the receipt of each article, and for a return receipt where one is wanted.",
                 "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other "
                     + "notices need registered, certified or express mail (Civ. Code § 8110).",
-                "Write each article number here before the envelopes leave your hand.",
+                items.Any(i => i.Article is null) ? "Write each article number here before the envelopes leave your hand."
+                    : "Compare each printed article number with the label before the envelopes leave your hand.",
+                "Have the post office stamp or initial the sheet in the box at its foot.",
             ],
             After = ["Enter each number as the article number of its mailing, and keep the receipts with the declaration that "
                 + "proves it (Civ. Code § 8118(b))."],
@@ -94,12 +98,14 @@ internal static class CertifiedMailSheet
     private static List<Item> Mailed(Matter matter) =>
     [
         .. GivenNotice.In(matter.Known).Where(n => n.Manner is { } manner && ByPost(manner))
-            .Select(n => (n.Entry, n.To, What: n.Kind.Words(), n.Article))
+            .Select(n => (n.Entry, n.To, What: Capital(n.Kind.Words()), n.Article))
             .Concat(matter.Known.All<ClaimServed>().Where(s => ByPost(s.Manner))
-                .Select(s => ((Entry)s, s.To, What: "copy of the claim of lien", s.Article)))
+                .Select(s => ((Entry)s, s.To, What: "Copy of the claim of lien", s.Article)))
             .OrderBy(n => GivenNotice.Order(matter.Known, n.Item1, n.To))
             .SelectMany(n => Items(matter, n.Item1, n.To, n.What, n.Article)),
     ];
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article) =>
         to.Select(matter.Job.Party).OfType<Party>()

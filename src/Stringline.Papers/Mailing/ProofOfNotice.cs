@@ -120,7 +120,7 @@ internal static class ProofOfNotice
         var giver = isOwners ? Clean(matter.Owner?.Name) is { } owner ? OneLine(owner) : "the owner"
             : matter.Facts.Claimant ?? "the claimant";
         leaf.Line("Type of notice", $"{char.ToUpperInvariant(words[0])}{words[1..]}, given by {giver}");
-        leaf.Line("Work", [.. ClaimPaper.Site(matter.Facts).Take(1)]);
+        leaf.Line("Site", [.. ClaimPaper.Site(matter.Facts).Take(1)]);
         leaf.Line("Given by (name)", (string?)null);
         var parts = isOwners
             ? [new Part(null, null, [new Person("", matter.Facts.Claimant ?? "", matter.Facts.Address, "claimant", null)])]
@@ -159,11 +159,11 @@ internal static class ProofOfNotice
     {
         leaf.Line("Date given", part.Day is { } day ? Day(day) : null);
         leaf.Line("Place (city, state)", (string?)null);
-        leaf.Line("Manner", "as marked here:");
+        leaf.Line("Manner", "As marked here:");
         foreach (var (manner, words) in Ways)
             leaf.Add(new TickBox(words, part.Manner == manner) { Indent = 154, Before = 2 });
         if (part.Manner is null)
-            leaf.Blank("the box of the manner used");
+            leaf.Blank("The box of the manner used");
         leaf.Lead(part.Manner switch
         {
             Manner.Personal => "On that day and at that place I handed the notice to each person named here:",
@@ -186,6 +186,6 @@ internal static class ProofOfNotice
                 t.Article is { } article ? Article(article) : part.Manner is Manner.Personal or Manner.Substituted ? "none"
                 : "____________________"])]);
         if (part.To.Any(t => t.Article is null) && part.Manner is not (Manner.Personal or Manner.Substituted))
-            leaf.Blank("article or tracking numbers");
+            leaf.Blank("Article or tracking numbers");
     }
 }

@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PaymentBond;
 using Stringline.Papers.Catalogue;
+using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
@@ -41,8 +42,10 @@ internal static class BondNoticePaper
         IReadOnlyList<Party> to = Addressees.WithAddress(matter, [.. sureties, .. principals], "Civ. Code § 8108");
         var leaf = new Leaf(file, "Notice to Surety and Bond Principal");
         leaf.Head(heads);
-        Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim against the payment bond for the work described here.");
+        string Capacity(Party party) => Service.CapacityOf(party)
+            + (isKnown && principals.Contains(party) ? " and bond principal" : "");
+        Addressees.Put(leaf, matter, to, capacity: Capacity);
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim against the payment bond for the work described here.");
         leaf.Field("Claimant’s demand", TypeStyle.BodyBold,
             NoticeContents.Demand(matter, BondClaim.Of(matter.Known).Demand, "Civ. Code § 8102(a)(6)(C)"));
         leaf.Field("Bond", [
@@ -56,6 +59,7 @@ internal static class BondNoticePaper
         return new Bundle([leaf], new Guide
         {
             To = to,
+            Capacity = Capacity,
             Manner = Addressees.Manner,
             First =
             [
@@ -68,11 +72,13 @@ internal static class BondNoticePaper
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
                 "For one without a contract with the contractor this late road may be closed where the subcontractor it supplied was paid "
                     + "or terminated: ask counsel.",
+                .. matter.Assessment.Find("payment-bond.notice-last-day") is { ActBy: null, Band: null } free
+                ? [$"No act-by day is shown. {Matter.Reasons(free)}"] : Array.Empty<string>(),
                 .. matter.Assessment.Find("preliminary-notice.last-day") is { Standing: Law.Reasoning.Standing.Kept }
                 ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."]
                 : Array.Empty<string>(),
             ],
-            Steps = ["Sign and date in ink; mail one to each.", ProofOfNotice.Step(ProvedNotice.Bond)],
+            Steps = ["Sign and date in ink. Mail one to each person named above, or hand it over.", ProofOfNotice.Step(ProvedNotice.Bond)],
             After = [$"{EntryName.Enter("bond-notice-given")}its day, how, and to whom ({Addressees.Names(to)})."],
         });
     }

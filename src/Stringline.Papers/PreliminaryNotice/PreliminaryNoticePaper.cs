@@ -83,8 +83,8 @@ internal static class PreliminaryNoticePaper
                     + "article number, the estimate it states and how that was reached; one for each envelope. Keep the paper that "
                     + "shows how.",
                 .. isPublic ? Array.Empty<string>()
-                : ["You may file a copy with the county recorder, who then mails you word when a notice of completion or cessation is "
-                + $"recorded on the property (Civ. Code § 8214); {Price(matter)}. It gives notice to nobody, moves no day, and "
+                : ["You may file a copy with the county recorder, who then notifies you by mail when a notice of completion or cessation is "
+                + $"recorded on the property (Civ. Code § 8214); {Price(matter)}. It gives notice to nobody, changes no deadline, and "
                 + "may be destroyed after two years: keep searching the index. "
                 + $"{EntryName.Enter("notice-filed")}its day and instrument number."],
             ],
@@ -132,15 +132,21 @@ internal static class PreliminaryNoticePaper
                 + $"Code § {(isPublic ? "9300(a)" : "8200(a)")}).";
         }
 
+        foreach (var counted in WorkAhead.Counted(matter, "The demand to date"))
+            yield return counted;
+
         if (matter.Known.PreliminaryNotices.Count > 0)
         {
-            yield return "The file shows a preliminary notice given already. One notice to each person covers all work under one hirer "
-                + "(Civ. Code § 8206); be sure that another is meant.";
+            yield return "The file shows a preliminary notice given already. "
+                + (isPublic ? "Be sure that another is meant."
+                : "One notice to each person covers all work that you provide for the same subcontractor or other customer "
+                + "(Civ. Code § 8206); be sure that another is meant.");
         }
 
-        if (isPublic)
+        if (isPublic && matter.Job.Work.Body is null or PublicBody.GeneralServices or PublicBody.Transportation)
         {
-            yield return "On work of the Department of Public Works or of General Services the notice goes to the disbursing officer of "
+            yield return (matter.Job.Work.Body is null ? "The file does not say what kind of public body it is. " : "")
+                + "On work of the State’s Department of Public Works or Department of General Services the notice goes to the disbursing officer of "
                 + "the department (Civ. Code § 9302).";
         }
     }

@@ -10,7 +10,7 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.PromptPayment;
 
 /// <summary>
-/// A demand for payment with the whole reckoning attached. A direct contractor's to the owner is also the notice demanding payment
+/// A demand for payment with the whole calculation attached. A direct contractor's to the owner is also the notice demanding payment
 /// from which the 30 days run (Civ. Code § 8800), so it says what § 8102 asks for.
 /// </summary>
 internal static class PaymentDemandPaper
@@ -42,23 +42,34 @@ internal static class PaymentDemandPaper
         }
 
         // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the
-        // debt. Toward the owner the notice is for a progress payment: retention falls due by its own section.
-        var owed = matter.Assessment.Owed.Demand;
+        // debt. Toward the owner the notice is for a progress payment: retention falls due by its own section. Of work that still goes on
+        // only who demands knows what was provided: unless told, it is left out.
+        var ahead = WorkAhead.In(matter);
+        var table = matter.Options.Amount is null ? WorkAhead.OwedWithout(matter, ahead) : matter.Assessment.Owed;
+        var owed = table.Demand;
         var reckoned = ToOwner(matter, to) ? MoneyDue.WithoutRetention(matter.Known, owed) : owed;
         var amount = matter.Options.Amount ?? reckoned;
+        if (amount <= 0 && ahead.Count > 0 && matter.Options.Amount is null && matter.Assessment.Owed.Demand > 0)
+        {
+            matter.Refuse("only-work-ahead", "--amount",
+                $"All that is unpaid is {WorkAhead.Words(ahead)}, which goes on after {Day(matter.AsOf)}.",
+                "A demand is for work that was provided: say with --amount what is due for it so far, or enter the part that was provided "
+                + "as an entry of its own.", ToOwner(matter, to) ? "Civ. Code § 8800" : "");
+        }
+
         if (amount > reckoned)
             matter.Refuse("more-than-reckoned", "--amount",
                 $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.",
-                reckoned == owed ? "Demand no more than the reckoning shows, or enter what is missing."
-                : "Demand no more than the reckoning shows without the retention withheld, which falls due by another section, or enter "
+                reckoned == owed ? "Demand no more than the calculation shows, or enter what is missing."
+                : "Demand no more than the calculation shows without the retention withheld, which falls due by another section, or enter "
                 + "what is missing.", reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
         var leaf = new Leaf("demand-for-payment.pdf", "Demand for Payment");
-        leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With the reckoning of what is due");
+        leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With a calculation of what is due");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that it "
-            + $"provided{(ToOwner(matter, to) ? " under its direct contract" : "")}. The table on the page that follows shows how it is "
-            + "reckoned. If any part is disputed, please say in writing which part and why, and pay the rest.");
+        leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that the claimant "
+            + $"provided{(ToOwner(matter, to) ? " under the direct contract" : "")}. The table on the page that follows shows how it is "
+            + "calculated. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
         if (reckoned != owed)
         {
@@ -66,29 +77,72 @@ internal static class PaymentDemandPaper
                 $"Retention withheld, {Dollars(MoneyDue.RetentionIn(matter.Known, owed))}, which falls due under Civil Code section 8812.");
         }
 
-        leaf.Field("To be paid", matter.Options.Day is { } day ? $"by {Day(day)}" : "now");
+        leaf.Field("To be paid", matter.Options.Day is { } day ? $"By {DayOfWeek(day)}" : "Now");
         if (ToOwner(matter, to))
             NoticeContents.Put(leaf, matter);
         else
             Contents(leaf, matter);
-        Signing.Claimant(leaf, matter, matter.Job.Work.Kind == WorkKind.Public ? "Pub. Contract Code § 20104.50" : "Civ. Code § 8800");
-        Reckoning(leaf, matter, amount);
+        Signing.Claimant(leaf, matter, Applies(matter, to));
+        Calculation(leaf, matter, table, amount);
         return new Bundle([leaf], new Guide
         {
             To = to,
+            Sections = Applies(matter, to),
             Manner = ToOwner(matter, to) ? Addressees.Manner
                 : "How: by any means whose arrival can be shown. Certified mail is a good one.",
             First =
             [
-                "The reckoning leaves out interest, finance charges, delay and fees. If you claim them too, say so in a letter of its own.",
+                .. Ahead(matter, ahead),
+                .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
+                "The calculation leaves out interest, finance charges, delay and fees. If you claim them too, say so in a letter of its own.",
                 .. FromWhen(matter),
-                .. ToOwner(matter, to) ? ["From the day this notice is given the owner has 30 days, unless the contract says otherwise; "
-                    + "after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."] : Array.Empty<string>(),
+                .. ToOwner(matter, to) ? [$"From the day this notice is given the owner has {MoneyDue.OwnerProgressDays} days, unless the "
+                    + "contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."]
+                    : Array.Empty<string>(),
+                .. Sooner(matter, to),
             ],
-            Steps = ["Compare the reckoning with your ledger, line by line, before signing.",
+            Steps = ["Compare the calculation with your ledger, line by line, before signing.",
+                "Sign in ink, and write the date and place of signing.",
+                $"Send it{(ToOwner(matter, to) ? ", or hand it over," : "")} to {Addressees.Names(to)} in one of the ways named above, and "
+                    + "keep the receipt.",
                 .. ToOwner(matter, to) ? [ProofOfNotice.Step(ProvedNotice.PaymentDemand)] : Array.Empty<string>()],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom and how."],
         });
+    }
+
+    /// <summary>The sections of this demand: a claimant whom no section names writes a letter.</summary>
+    private static string Applies(Matter matter, IReadOnlyList<Party> to) =>
+        ToOwner(matter, to) ? matter.Job.Work.Kind == WorkKind.Public ? "" : "Civ. Code §§ 8102, 8800"
+        : matter.Job is { Work.Kind: WorkKind.Public, Claimant.Role: ClaimantRole.DirectContractor } ? matter.Job.Work.Body switch
+        {
+            PublicBody.Local => "Pub. Contract Code § 20104.50",
+            PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation => "Pub. Contract Code § 10261.5",
+            PublicBody.StateUniversity or PublicBody.UniversityOrCourt or null => "Pub. Contract Code §§ 10261.5, 20104.50",
+            _ => throw new InvalidOperationException($"No such public body: {matter.Job.Work.Body}."),
+        }
+        : "";
+
+    private static IEnumerable<string> Ahead(Matter matter, IReadOnlyList<Furnished> ahead)
+    {
+        if (ahead.Count == 0)
+            yield break;
+        yield return matter.Options.Amount is null
+            ? $"Left out: {WorkAhead.Words(ahead)}, which goes on after {Day(matter.AsOf)}. A demand is for work that was provided. If part "
+            + "of it is due now, make the paper again and say the amount, or enter the part provided as an entry of its own."
+            : $"The calculation counts {WorkAhead.Words(ahead)} whole, though part of it is still to be provided. Be sure that the amount "
+            + "demanded is for work provided by now.";
+    }
+
+    // A day sooner than the section's is a wish.
+    private static IEnumerable<string> Sooner(Matter matter, IReadOnlyList<Party> to)
+    {
+        var thirty = matter.AsOf.PlusDays(MoneyDue.OwnerProgressDays);
+        if (ToOwner(matter, to) && (matter.Options.Day ?? matter.AsOf) < thirty)
+        {
+            yield return $"The paper asks to be paid {(matter.Options.Day is { } day ? $"by {Day(day)}" : "now")}. That is a request only: the "
+                + $"{MoneyDue.OwnerProgressDays} days of § 8800 end on {Day(thirty)} at the soonest, if the notice is given today, unless "
+                + "the contract says otherwise. Until then nothing is overdue.";
+        }
     }
 
     // On public work the demand starts other times than those of the Civil Code's private works.
@@ -114,14 +168,13 @@ internal static class PaymentDemandPaper
     // To the debtor nothing is conceded: what is no work is kept out of this demand and not given up.
     private static string Why(WaterfallStep step) => step.Id == "charges-left-out"
         ? $"{Dollars(step.Why.Children.SelectMany(c => c.Facts).OfType<Charged>().Sum(c => c.Amount))} billed for other than work: not "
-        + "included here, and not waived."
+        + "included here, and not waived. It was never added above, so nothing is taken off."
         : step.Why.Text;
 
     /// <summary>The waterfall as it stands, one row for each step.</summary>
-    private static void Reckoning(Leaf leaf, Matter matter, decimal amount)
+    private static void Calculation(Leaf leaf, Matter matter, Waterfall waterfall, decimal amount)
     {
-        var waterfall = matter.Assessment.Owed;
-        leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS RECKONED", TypeStyle.Heading) { Before = 0 }));
+        leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS CALCULATED", TypeStyle.Heading) { Before = 0 }));
         leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; what stands in parentheses is taken off.");
         leaf.Rows(
             [new Column("Step", 0.3), new Column("Why", 0.5), new Column("Dollars", 0.2, true)],

@@ -68,24 +68,26 @@ internal static class StopWorkPaper
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
                     + $"as 30 days after the demand it is {Day(StopWork.DueDay(counted))} (§ 8800). Make the notice again with the day that "
                     + "the contract gives, or write it in before signing: the 35 days run from it."] : Array.Empty<string>(),
-                "The day above is the first on which the notice may be given, not a last one. Work may stop only after ten full days "
+                "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only after ten full days "
                     + "without payment, on the eleventh day after the notice.",
                 "Lien, stop payment notice and bond keep their own times while work is stopped.",
             ],
             Steps =
             [
-                $"First post the notice of intent at the site, in a conspicuous place, and at its main office, if there is one, at least "
+                "Sign the notice of intent in ink, and write on it the day of posting and the day on or after which the stop work notice "
+                    + "will be given.",
+                $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
                     + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
                     + "the stop work notice yet.",
-                "Then give the stop work notice to the owner, and on that same day a copy of it to each subcontractor with whom you have a "
+                "Then sign the stop work notice in ink, with date and place, and give it to the owner, and on that same day a copy of it to each subcontractor with whom you have a "
                     + "contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),
-                "Enter both days. Work may stop on the eleventh day after the notice is given.",
+                "Work may stop on the eleventh day after the notice is given.",
             ],
             After =
             [
                 $"{EntryName.Enter("stop-work-notice-given")}its day, the day of the posting, and to whom it and its copies went.",
-                "When the matter is settled or the notice is cancelled, post that at the same places and tell the subcontractors (§ 8840).",
+                "When the matter is settled or the notice is canceled, post that at the same places and tell the subcontractors (§ 8840).",
             ],
         });
     }
@@ -97,7 +99,7 @@ internal static class StopWorkPaper
         Addressees.Put(leaf, matter, owners);
         leaf.Say($"{matter.Facts.Claimant}, the direct contractor, has not been paid the amount stated here within {StopWork.UnpaidDays} "
             + "days after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct "
-            + $"contractor. Claimant gives notice that it will stop work if it is not paid within {StopWork.NoticeDays} days after this "
+            + $"contractor. Claimant gives notice that claimant will stop work if not paid within {StopWork.NoticeDays} days after this "
             + "notice is given.");
         leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(overdue.Amount));
         if (overdue.Demanded.Count > 0)

@@ -65,7 +65,7 @@ internal static class StopPaymentPaper
             Addressees.Put(leaf, matter, [party], lender
                 ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds"
                 : null);
-            leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that "
+            leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that "
                 + $"{(lender ? "you withhold construction funds" : "you withhold money due or to become due to the direct contractor")} "
                 + "sufficient to pay it, as the Civil Code provides.");
             if (to.Count > 1)
@@ -98,8 +98,10 @@ internal static class StopPaymentPaper
             Manner = Addressees.Manner,
             First =
             [
-                "Claim only what is due for work provided through the day of the notice. One who wilfully gives a false notice, or "
+                "Claim only what is due for work provided through the day of the notice. One who willfully gives a false notice, or "
                     + "includes work not provided, forfeits the fund and the lien (§ 8504).",
+                .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.AmountOf(Remedy.StopPaymentNotice)
+                    ?? matter.Assessment.Amount, matter.Assessment.Owed),
                 .. Once(matter), .. LenderMissed(matter), .. InDoubt(matter, "stop-payment-notice.owner"),
                 .. InDoubt(matter, "stop-payment-notice.lender"),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) && !matter.Options.Bonded
@@ -115,6 +117,7 @@ internal static class StopPaymentPaper
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
                 + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ "
                 + "8506(b))."] : Array.Empty<string>(),
+                Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],
             After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether a bond came with it.",
@@ -180,7 +183,7 @@ internal static class StopPaymentPaper
         var leaf = new Leaf("public-stop-payment-notice.pdf", "Stop Payment Notice");
         leaf.Head("Public works. California Civil Code sections 8102 and 9350 to 9362");
         Addressees.Put(leaf, matter, to, Attention(matter));
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of its claim and demands that you withhold from the direct contractor "
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that you withhold from the direct contractor "
             + "money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
         Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
         leaf.Say("A check for $10, payable to you, is enclosed, so that you give notice of the time within which an action is to be "
@@ -193,16 +196,19 @@ internal static class StopPaymentPaper
             Manner = Addressees.Manner,
             First =
             [
-                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). One who wilfully gives a false notice "
-                    + "forfeits its share of the money withheld (§ 9454).",
+                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). One who willfully gives a false notice "
+                    + "forfeits the share of the money withheld (§ 9454).",
+                .. WhichOfficer(matter),
                 "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue "
                     + "runs (§ 9362). If you enclose none, strike out that sentence.",
+                .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
                 .. Once(matter),
             ],
             Steps = ["Sign and verify in ink, with date and place.",
                 "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
+                Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment)],
-            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the $10 were paid. For work "
+            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the $10 was paid. For work "
                     + "provided later give a further notice.",
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 9502). "
                     + "Within five days after it is begun give the public entity notice of it (§ 9504)."],
@@ -222,13 +228,28 @@ internal static class StopPaymentPaper
         }
     }
 
+    // Each notice is made out to one of them.
+    private static string Send(IReadOnlyList<Party> to) =>
+        (to.Count > 1 ? "Each numbered notice goes to its own addressee, whose name stands on it. Mail or hand over every one of them "
+        : "Mail it or hand it over ") + "by the act-by day.";
+
+    // Who the officer is depends on what the body is; the file need not say.
+    private static IEnumerable<string> WhichOfficer(Matter matter)
+    {
+        if (matter.Job.Work.Body is null)
+        {
+            yield return "The file does not say what kind of public body it is. On a contract of the State the notice goes to the director "
+                + "of the department that awarded it; on any other to the controller, auditor or other disbursing officer whose duty it "
+                + "is to pay, or to the board or other body that awarded it (§ 9354(b)). Address the envelope so.";
+        }
+    }
+
     private static string Attention(Matter matter) => matter.Job.Work.Body switch
     {
         PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation => "Attention: Director",
         PublicBody.Local or PublicBody.StateUniversity or PublicBody.UniversityOrCourt =>
             "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract",
-        null => "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the "
-            + "contract; on a state contract, the director of the department that awarded it",
+        null => "Attention: the officer or body named in section 9354, subdivision (b), of the Civil Code",
         _ => throw new InvalidOperationException($"No such public body: {matter.Job.Work.Body}."),
     };
 

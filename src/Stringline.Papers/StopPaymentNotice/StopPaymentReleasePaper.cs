@@ -60,7 +60,7 @@ internal static class StopPaymentReleasePaper
         leaf.Field("Claimant", [$"{matter.Facts.Claimant}\n{matter.Facts.Address}", .. NoticeContents.Reached(matter)]);
         var when = day is { } d ? $"on {Day(d)}" : "on the day written here: ______________";
         var since = stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "";
-        leaf.Field("Stop payment notice", $"given {when}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{since}");
+        leaf.Field("Stop payment notice", $"Given {when}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{since}");
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         if (reduced)
         {
@@ -72,8 +72,8 @@ internal static class StopPaymentReleasePaper
         }
         else
         {
-            leaf.Say("Claimant releases the stop payment notice described above entirely. Nothing is to be withheld on account of it any "
-                + "more.");
+            leaf.Say("Claimant releases the stop payment notice described above entirely. Nothing is to be withheld on account of it "
+                + "from now on.");
         }
 
         leaf.Say("This release concerns the stop payment notice only. It releases no other right of claimant.");

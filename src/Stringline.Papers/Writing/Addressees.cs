@@ -11,7 +11,7 @@ internal static class Addressees
     /// <summary>How a notice of these parts is given.</summary>
     public const string Manner =
         "How: by hand; or by registered mail, certified mail, express mail, or overnight by an express service carrier; or left and mailed "
-            + "as Code Civ. Proc. § 415.20 has it (Civ. Code §§ 8106, 8110). Not by ordinary first-class mail, e-mail or fax. Mail counts "
+            + "as Code Civ. Proc. § 415.20 provides (Civ. Code §§ 8106, 8110). Not by ordinary first-class mail, e-mail or fax. Mail counts "
             + "from the day it is deposited (Civ. Code § 8116(b)). Keep the postal or carrier’s receipt: without it the notice cannot be "
             + "proved (Civ. Code § 8118(b)).";
 
@@ -50,12 +50,13 @@ internal static class Addressees
         : string.Join("; ", to.Select(p => OneLine(Clean(p.Name) ?? "")));
 
     /// <summary>The persons a notice is directed to, as its first lines.</summary>
-    public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, string? attention = null)
+    public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, string? attention = null,
+        Func<Party, string>? capacity = null)
     {
-        leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention)).DefaultIfEmpty(null)]);
+        leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention, capacity ?? Service.CapacityOf)).DefaultIfEmpty(null)]);
     }
 
-    private static string Lines(Matter matter, Party party, string? attention) =>
-        $"{OneLine(Clean(party.Name) ?? "")}, {Service.CapacityOf(party)}{(attention is null ? "" : $"\n{attention}")}"
+    private static string Lines(Matter matter, Party party, string? attention, Func<Party, string> capacity) =>
+        $"{OneLine(Clean(party.Name) ?? "")}, {capacity(party)}{(attention is null ? "" : $"\n{attention}")}"
         + (matter.AddressOf(party) is { } address ? "\n" + OneLine(address) : "");
 }

@@ -6,6 +6,9 @@ namespace Stringline.Papers.Writing;
 /// <summary>What the sheet that goes with a paper must say, apart from what every such sheet says.</summary>
 internal sealed record Guide
 {
+    /// <summary>The sections that apply on this job, where not all of the paper's do; null takes the paper's own.</summary>
+    public string? Sections { get; init; }
+
     /// <summary>What the paper does when it is signed, said before anything else, on the sheet of a draft too.</summary>
     public IReadOnlyList<string> Effect { get; init; } = [];
 
@@ -17,6 +20,9 @@ internal sealed record Guide
 
     /// <summary>To whom the paper goes.</summary>
     public IReadOnlyList<Party> To { get; init; } = [];
+
+    /// <summary>What they are to this paper, where that is more than their capacity on the job; null takes the capacity.</summary>
+    public Func<Party, string>? Capacity { get; init; }
 
     /// <summary>In which manner it goes to them, with its section.</summary>
     public string? Manner { get; init; }

@@ -74,8 +74,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> Top(bool draft) =>
     [
         new Heading($"{Titled(draft)}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
-        new Paragraph($"{(set is null ? OneLine(matter.Job.Name) : Shortened(matter.Job.Name, 110))}, as of {Day(matter.AsOf)}. "
-            + $"{paper.Sections}.", TextType) { Before = 3 },
+        new Paragraph($"{(set is null ? OneLine(matter.Job.Name) : Shortened(matter.Job.Name, 110))}, as of {Day(matter.AsOf)}."
+            + (guide.Sections ?? paper.Sections) switch { "" => "", var sections => $" {sections}." }, TextType) { Before = 3 },
         new Paragraph(Assessment.Caution, BoldType.At(9)) { Before = 5 },
     ];
 
@@ -132,8 +132,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
     private IEnumerable<Block> ByHand()
     {
-        var blanks = bundle.Leaves.SelectMany(l => l.Blanks.Select(b => bundle.Leaves.Count == 1 ? b : $"{l.Title}: {b}")).Distinct()
-            .ToList();
+        var blanks = bundle.Leaves.Count == 1 ? bundle.Leaves[0].Blanks
+            : [.. bundle.Leaves.Where(l => l.Blanks.Count > 0).Select(l => $"{l.Title}: {string.Join("; ", l.Blanks)}").Distinct()];
         if (blanks.Count == 0)
             yield break;
         yield return new Heading("Fill in by hand, in ink", HeadType) { Before = HeadRoom, Align = Align.Left };
@@ -151,7 +151,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             yield return new Table(
                 [new Column("Name", 0.4), new Column("Capacity", 0.2), new Column("Address", 0.4)],
                 [.. guide.To.Select(p =>
-                    (IReadOnlyList<string>)[OneLine(Clean(p.Name) ?? ""), Service.CapacityOf(p), matter.AddressOf(p)
+                    (IReadOnlyList<string>)[OneLine(Clean(p.Name) ?? ""), (guide.Capacity ?? Service.CapacityOf)(p), matter.AddressOf(p)
                     ?? "find it: see Civ. Code § 8108"])])
             { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 3 };
         }

@@ -163,7 +163,8 @@ internal sealed class Leaf(string FileName, string Title)
     {
         if (name is null)
         {
-            Blank("name of the signer");
+            foreach (var line in (string[])["Signature", "Name, printed", .. under, "Date of signing", "Signed at (city, state)"])
+                Blank(line);
         }
         else
         {

@@ -38,7 +38,7 @@ internal static class NoticeContents
                 $"{Section}(1)");
         }
 
-        leaf.Field((isPublic, owners.Count > 1) switch
+        leaf.Field((isPublic, owners.Count > 1 || owners.Any(Service.IsSeveral)) switch
         {
             (true, false) => "Public entity",
             (true, true) => "Public entities",
@@ -53,7 +53,7 @@ internal static class NoticeContents
 
     /// <summary>Name and address of each construction lender (paragraph (3)).</summary>
     public static IEnumerable<string?> Lenders(Matter matter) =>
-        matter.In(PartyCapacity.ConstructionLender).Select(p => (string?)Person(matter, p)).DefaultIfEmpty("none known");
+        matter.In(PartyCapacity.ConstructionLender).Select(p => (string?)Person(matter, p)).DefaultIfEmpty("None known");
 
     /// <summary>Paragraph (5): name, address, and relationship of the claimant who gives the notice.</summary>
     /// <param name="leaf">The paper.</param>
@@ -148,10 +148,14 @@ internal static class NoticeContents
     public static IEnumerable<string?> Contractors(Matter matter)
     {
         if (matter.Job.Claimant.Role == ClaimantRole.DirectContractor)
-            return ["the claimant"];
+            return [GiverLines(matter)];
         return matter.In(PartyCapacity.DirectContractor).Select(p => (string?)Person(matter, p))
-            .DefaultIfEmpty("not known to the giver of this notice");
+            .DefaultIfEmpty("Not known to the giver of this notice");
     }
+
+    // Paragraph (2) asks for name and address, whoever gives the notice.
+    private static string GiverLines(Matter matter) =>
+        OneLine(string.Join(", ", new[] { matter.Facts.Claimant, matter.Facts.Address }.OfType<string>().DefaultIfEmpty("The claimant")));
 
     private static string Relationship(Matter matter)
     {

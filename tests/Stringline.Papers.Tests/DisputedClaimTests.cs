@@ -260,7 +260,7 @@ public sealed class DisputedClaimTests
     /// </summary>
     [Theory]
     [InlineData("California Public Contract Code section 9204, subdivision (d)(2)(B)")]
-    [InlineData("identifies in writing the portion of its claim that remains in dispute")]
+    [InlineData("identifies in writing the portion of claimant’s claim that remains in dispute")]
     [InlineData("submitted to nonbinding mediation, the associated costs to be shared equally")]
     [InlineData("on a mediator within 10 business days after this identification")]
     [InlineData("sent on May 21, 2026, for $31,600.00; received on May 26, 2026")]

@@ -6,7 +6,7 @@ using static Stringline.Papers.Tests.PaperJobs;
 
 namespace Stringline.Papers.Tests;
 
-/// <summary>The words of given and sent papers and their sheets: whom they name, what they call them, what they leave to be filled in.</summary>
+/// <summary>Words of given and sent papers and their sheets: whom they name, what they call them, what is left to fill in.</summary>
 public sealed class GivenPaperWordsTests
 {
     /// <summary>Civ. Code §§ 9302(b), 9354(b): who the officer is hangs on what the body is.</summary>
@@ -17,7 +17,8 @@ public sealed class GivenPaperWordsTests
     public void The_officer_is_spoken_of_where_it_may_matter(PublicBody? body, bool asked, bool disbursing)
     {
         JobFile With(JobFile job) => job with { Work = job.Work with { Body = body } };
-        Assert.Equal(asked, Make("public-stop-payment-notice", With).SheetText().Contains("what kind of public body", StringComparison.Ordinal));
+        Assert.Equal(asked, Make("public-stop-payment-notice", With).SheetText().Contains("what kind of public "
+            + "body", StringComparison.Ordinal));
         Assert.Equal(disbursing, Make("public-preliminary-notice", With).SheetText()
             .Contains("Department of General Services", StringComparison.Ordinal));
     }
@@ -129,8 +130,11 @@ public sealed class GivenPaperWordsTests
         Assert.DoesNotContain("Write each article number", made.SheetText(), StringComparison.Ordinal);
         var blank = Make("certified-mail-sheet", options: o => o with { To = ["p1"] });
         Assert.Contains("Write each article number", blank.SheetText(), StringComparison.Ordinal);
-        var one = Make("certified-mail-sheet", job => job with { Entries = [.. job.Entries.Where(e => e is not ClaimServed && (e is not NoticeGiven n
-            || n.On == DayFact.On(Day("2026-02-20"))))] });
+        var one = Make("certified-mail-sheet", job => job with
+        {
+            Entries = [.. job.Entries.Where(e => e is not ClaimServed
+                && (e is not NoticeGiven n || n.On == DayFact.On(Day("2026-02-20"))))],
+        });
         Assert.Contains("Deposited on (date) February 20, 2026", one.TextOf(), StringComparison.Ordinal);
     }
 

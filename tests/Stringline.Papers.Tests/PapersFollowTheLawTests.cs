@@ -71,7 +71,7 @@ public sealed class PapersFollowTheLawTests
     {
         var made = Assert.IsType<PacketOutcome.Made>(Outcome("stop-work-notice", Billed(null, Demand("2025-10-06", 20_000m)),
             Day("2026-01-20"), PaperOptions.None));
-        Assert.Contains("Payment was due on", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("Due on", made.SheetText(), StringComparison.Ordinal);
         Assert.False(made.Says("November 5, 2025"));
     }
 

@@ -94,7 +94,7 @@ public sealed class ReleaseAffidavitTests
     public void Sections_9402_and_9404_a_copy_goes_with_it()
     {
         var sheet = string.Join(' ', Make(Id).SheetText().Split('\n', ' '));
-        Assert.Contains("TOGETHER WITH A COPY", sheet, StringComparison.Ordinal);
+        Assert.Contains("together with a copy", sheet, StringComparison.Ordinal);
         Assert.Contains("10 to 20 days", sheet, StringComparison.Ordinal);
     }
 

@@ -316,7 +316,7 @@ public sealed class StatutoryContentsTests
     [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "(Quayside Surety Company; Łukasz Masonry, Inc.)")]
     [InlineData("p1", "Principal: Alder Court Partners, LLC", "(Quayside Surety Company; Alder Court Partners, LLC)")]
     [InlineData("p3", "Principal: Çelik & Ōta Builders, Inc.", "(Quayside Surety Company; Çelik & Ōta Builders, Inc.)")]
-    [InlineData(null, "Principal: not known to claimant; this notice is given to each who may be it",
+    [InlineData(null, "Principal: not known to claimant; this notice is given to each person who may be the principal",
         "(Quayside Surety Company; Çelik & Ōta Builders, Inc.; Alder Court Partners, LLC; "
         + "Łukasz Masonry, Inc.)")]
     public void Sections_8606_b_and_8612_b_the_principal_that_the_bond_names(string? principal, string line, string to)
@@ -484,7 +484,8 @@ public sealed class StatutoryContentsTests
     {
         var made = Make("payment-demand", _ => Direct().With(new FurnishingEnded { Index = 2, On = DayFact.On(Day("2026-03-27")) }));
         Assert.All(
-            (string[])["sections 8102 and 8800", "77 Cordage Way", "Direct contractor Quarrymen’s Supply Company, Inc., 2200 Plumb Street", "None known", "418 Alder Court",
+            (string[])["sections 8102 and 8800", "77 Cordage Way", "Direct contractor Quarrymen’s Supply Company, Inc., 2200 Plumb "
+                + "Street", "None known", "418 Alder Court",
                 "Direct contractor under contract with", "Cut limestone", "$84,250.00"],
             item => Assert.Contains(item, made.TextOf(), StringComparison.Ordinal));
         Assert.Contains("30 days", made.SheetText(), StringComparison.Ordinal);
@@ -510,7 +511,7 @@ public sealed class StatutoryContentsTests
     /// § 8102.
     /// </summary>
     [Theory]
-    [InlineData("commenced an action to enforce payment of the claim stated in its stop payment notice")]
+    [InlineData("commenced an action to enforce payment of the claim stated in claimant’s stop payment notice")]
     [InlineData("CV-2026-0377")]
     [InlineData("June 15, 2026")]
     [InlineData("Alder Court Partners, LLC, reputed owner")]

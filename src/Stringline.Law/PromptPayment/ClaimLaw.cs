@@ -62,7 +62,7 @@ internal sealed class ClaimLaw
         if (isOld && isNew != Verdict.Yes)
             why.Add(Reason.Of("Pub. Contract Code § 20104.2", $"Toward a local agency, for a claim of {GreatestClaim} or less, the older procedure is left: it answers within {StatementDays} days of receipt a claim below {GreaterClaim}, and within {StatementDaysOfGreaterClaim} days a greater one."));
         if (facts.Job.Work.Body is null)
-            questions.Add(new Question("Which public body contracted for the work? Some State departments have a procedure of their own. (work.body)"));
+            questions.Add(new Question("Which public body contracted for the work? Some state departments have a procedure of their own. (work.body)"));
         return new ClaimLaw(isNew, isOld, amount > GreaterClaim ? StatementDaysOfGreaterClaim : StatementDays, why, questions);
     }
 
@@ -89,8 +89,8 @@ internal sealed class ClaimLaw
         {
             verdict = Verdict.Open;
             questions.Add(facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-                ? new Question("On which day was the contract made? The section applies to contracts since 1 January 2017. (contract.on)")
-                : new Question("On which day was the direct contract made? The section applies to contracts since 1 January 2017. (work.directContract.on)"));
+                ? new Question("On which day was the contract made? The section applies to contracts since January 1, 2017. (contract.on)")
+                : new Question("On which day was the direct contract made? The section applies to contracts since January 1, 2017. (work.directContract.on)"));
         }
 
         if (facts.Job.Work.Body == PublicBody.State)
@@ -101,14 +101,14 @@ internal sealed class ClaimLaw
 
         if (on > Until)
         {
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The claim is of {on!.Value}, and the section as read ends with {Until}; whether a bill of 2026 (SB 339, SB 33) took that end away was not known when this was written: check."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The claim is of {on!.Value}, and the section as read ends with {Until}; whether a bill of 2026 (SB 339, SB 33) removed that end date was not known when this was written: check."));
             return Verdict.Open;
         }
 
         if (facts.AsOf > Until)
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ended with {Until}, unless a bill of 2026 (SB 339, SB 33) took that end away: check. A claim made before keeps its argument that the section governs it."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ended with {Until}, unless a bill of 2026 (SB 339, SB 33) removed that end date: check. A claim made before keeps its argument that the section governs it."));
         else
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ends with {Until}, unless a bill of 2026 (SB 339, SB 33) takes that end away: have what it gives done before."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ends with {Until}, unless a bill of 2026 (SB 339, SB 33) removes that end date: do what it calls for before then."));
         return verdict;
     }
 

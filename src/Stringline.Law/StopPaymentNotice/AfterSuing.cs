@@ -35,7 +35,7 @@ internal static class AfterSuing
         {
             var why = new List<Reason>
             {
-                Reason.Of(law.Tell, $"Within five days after the action was filed, tell those to whom the stop payment notice was given. A miss that harms nobody is not fatal (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [action]),
+                Reason.Of(law.Tell, $"Within five days after the action was filed, tell those to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [action]),
             };
             foreach (var paper in facts.All<ActionTold>())
             {

@@ -128,5 +128,5 @@ internal static class OwnersRow
 
     private static readonly Reason OwnerWithholds = Reason.Of("Civ. Code § 8506(a)", $"Given to the owner or the owner's architect; the owner then withholds from the direct contractor enough to pay the claim as stated (Civ. Code § 8522(a)).");
 
-    private static readonly Reason OwnerDemands = Reason.Of("Civ. Code § 8520(b)", $"If the owner demands a stop payment notice, give it at once: who does not loses the lien. The Code sets no number of days.");
+    private static readonly Reason OwnerDemands = Reason.Of("Civ. Code § 8520(b)", $"If the owner demands a stop payment notice, give it at once: a claimant that does not give it loses the lien. The Code sets no number of days.");
 }

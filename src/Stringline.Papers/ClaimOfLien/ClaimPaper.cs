@@ -116,7 +116,8 @@ internal static class ClaimPaper
             facts.OnStructure,
             facts.County is { } county ? (county == "San Francisco" ? "City and County of San Francisco" : $"County of {county}")
                 + ", State of California" : null,
-            facts.Apn is { } apn ? $"Assessor’s parcel {(facts.Parcels is { Count: > 1, Unread: null } ? "numbers" : "number")}: {OneLine(apn)}" : null,
+            facts.Apn is { } apn ? $"Assessor’s parcel {(facts.Parcels is { Count: > 1, Unread: null } ? "numbers" : "number")}: "
+                + $"{OneLine(apn)}" : null,
             facts.Legal is { } legal ? $"Legal description: {legal}" : null,
         }.OfType<string>();
 

@@ -63,7 +63,8 @@ internal static class ConferenceDemandPaper
                 "What is still in dispute after the conference goes to nonbinding mediation; whoever agrees to go to court at once does so "
                     + "in writing, after the claim was received.",
             ],
-            Steps = ["Sign in ink.", "Mail one to each named above; write the article number of the receipt on your copy."],
+            Steps = ["Sign in ink, with date and place.", "Mail one to each named above; write the article number of the receipt on "
+                + "your copy."],
             After =
             [
                 $"{EntryName.Enter("conference-demanded")}its day and how it was sent; "
@@ -77,7 +78,7 @@ internal static class ConferenceDemandPaper
     private static Leaf Demand(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, Finding? says,
         string? issues)
     {
-        var leaf = new Leaf("demand-for-conference.pdf", "Demand for Informal Conference");
+        var leaf = new Leaf("demand-for-conference.pdf", "Demand for Conference on Claim");
         leaf.Head($"{procedure.Statute}, {procedure.Conference}");
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");

@@ -14,7 +14,7 @@ internal static class DisputeClaimPaper
 {
     /// <summary>How the claim, and the demand for a conference, go.</summary>
     public const string Manner =
-        "How: by registered or certified mail, return receipt requested; sent otherwise it is none in the sense of the section. Keep the "
+        "How: by registered or certified mail, return receipt requested; sent any other way it does not count under the section. Keep the "
             + "postal receipt and the return receipt: the days run from the day it was received.";
 
     /// <summary>The paper.</summary>
@@ -55,7 +55,8 @@ internal static class DisputeClaimPaper
             ],
             Steps =
             [
-                "Compare each sum and day with the documents, then sign in ink, and enclose a copy of every document in the list.",
+                "Compare each sum and day with the documents, then sign in ink, with date and place, and enclose a copy of every "
+                    + "document in the list.",
                 "Mail one to each named above; write the article number of the receipt on your copy.",
             ],
             After =
@@ -70,7 +71,7 @@ internal static class DisputeClaimPaper
 
     private static Leaf Claim(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, ClaimBody body)
     {
-        var leaf = new Leaf("claim.pdf", "Claim");
+        var leaf = new Leaf("claim.pdf", "Claim under the Claims Procedure");
         leaf.Head($"{procedure.Statute}, {procedure.Sent}");
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");

@@ -63,7 +63,8 @@ internal static class DisputedPortionPaper
                 $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
                     + "still due, and name nothing that it grants.",
             ],
-            Steps = ["Sign in ink.", "Mail one to each named above; write the article number of the receipt on your copy."],
+            Steps = ["Sign in ink, with date and place.", "Mail one to each named above; write the article number of the receipt on "
+                + "your copy."],
             After =
             [
                 "Agree on a mediator in the ten business days after this paper; have counsel take part in the mediation.",
@@ -78,12 +79,13 @@ internal static class DisputedPortionPaper
     private static Leaf Portion(
         Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, ConferenceHeld? held, string? issues)
     {
-        var leaf = new Leaf("disputed-portion.pdf", "Disputed Portion of Claim");
+        var leaf = new Leaf("disputed-portion.pdf", "Disputed Portion of Claim for Mediation");
         leaf.Head($"{procedure.Statute}, {procedure.Mediation}");
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");
         Addressees.Put(leaf, matter, payers);
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of its claim that remains in dispute after the "
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of claimant’s claim that remains in dispute "
+            + "after the "
             + "conference. It is submitted to nonbinding mediation, the associated costs to be shared equally. Please agree with claimant "
             + "on a mediator within 10 business days after this identification.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));

@@ -40,8 +40,9 @@ internal static class ReleaseDemandPaper
         var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.", section);
         var address = matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address",
             "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section);
+        leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("To", $"{name}, claimant\n{address}");
-        leaf.Field("Owner, who gives this notice", owner is null ? null : NoticeContents.Person(matter, owner));
+        leaf.Field("Owner, who gives this notice", owner is null ? null : NoticeContents.Person(matter, owner with { Reputed = false }));
         leaf.Field("Direct contractor", [.. NoticeContents.Contractors(matter)]);
         leaf.Field("Construction lender", [.. NoticeContents.Lenders(matter)]);
         leaf.Field("Claim of lien", $"Claim of mechanics lien "
@@ -57,9 +58,11 @@ internal static class ReleaseDemandPaper
             Manner = Addressees.Manner,
             First = ["This is the owner’s paper: the owner signs it, not the claimant. A claimant may print it to see what such a demand "
                 + "would say."],
-            Steps = ["The owner signs and gives it to the claimant at an address of § 8108(e).",
+            Steps = ["The owner signs it in ink, with date and place.",
+                "The owner gives it to the claimant, by hand or by mail, at the claimant’s address on the claim of lien, on its notices or "
+                + "in the license board’s records (§ 8108(e)).",
                 ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
-                "Count ten days from the day it is given: before they are over no petition may be filed (§ 8482)."],
+                "Count ten days from the day it is given: no petition may be filed until they have passed (§ 8482)."],
             After = [$"{EntryName.Enter("release-demanded")}its day."],
         });
     }

@@ -44,6 +44,7 @@ internal static class BondNoticePaper
         leaf.Head(heads);
         string Capacity(Party party) => Service.CapacityOf(party)
             + (isKnown && principals.Contains(party) ? " and bond principal" : "");
+        leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to, capacity: Capacity);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim against the payment bond for the work described here.");
         leaf.Field("Claimant’s demand", TypeStyle.BodyBold,
@@ -51,8 +52,8 @@ internal static class BondNoticePaper
         leaf.Field("Bond", [
             $"Surety: {string.Join("; ", sureties.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
             isKnown ? $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}"
-                : "Principal: not known to claimant; this notice is given to each who may be it",
-            matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recording not known to claimant"]);
+                : "Principal: not known to claimant; this notice is given to each person who may be the principal",
+            matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recording: not known to claimant"]);
         leaf.Field("Bond number", matter.Options.Number);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
@@ -70,7 +71,8 @@ internal static class BondNoticePaper
                 "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
                     + "99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
-                "For one without a contract with the contractor this late road may be closed where the subcontractor it supplied was paid "
+                "For one without a contract with the contractor this later way to claim may be closed where the subcontractor it "
+                    + "supplied was paid "
                     + "or terminated: ask counsel.",
                 .. matter.Assessment.Find("payment-bond.notice-last-day") is { ActBy: null, Band: null } free
                 ? [$"No act-by day is shown. {Matter.Reasons(free)}"] : Array.Empty<string>(),

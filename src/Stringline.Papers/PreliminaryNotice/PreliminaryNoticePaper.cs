@@ -52,6 +52,7 @@ internal static class PreliminaryNoticePaper
         // No section says where the statement stands (Civ. Code § 8202(a)(3)): what an owner must read comes before the particulars.
         if (!isPublic)
             Statement(leaf);
+        leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation
             ? "Attention: disbursing officer" : null);
         NoticeContents.Put(leaf, matter, "General description of work");
@@ -69,7 +70,8 @@ internal static class PreliminaryNoticePaper
             First = [.. First(matter, to, isPublic)],
             Steps =
             [
-                $"Print {(to.Count == 1 ? "the notice" : $"the notice {to.Count} times, one for each person named")}; sign and date each "
+                $"Print {(to.Count == 1 ? "the notice" : $"{to.Count} copies of the notice, one for each person named")}; sign and "
+                    + "date each "
                     + "in ink.",
                 "Make out the envelopes exactly as the addresses stand here, and mail or hand them over by the act-by day.",
                 ProofOfNotice.WithIt,
@@ -83,7 +85,8 @@ internal static class PreliminaryNoticePaper
                     + "article number, the estimate it states and how that was reached; one for each envelope. Keep the paper that "
                     + "shows how.",
                 .. isPublic ? Array.Empty<string>()
-                : ["You may file a copy with the county recorder, who then notifies you by mail when a notice of completion or cessation is "
+                : ["You may file a copy with the county recorder, who then notifies you by mail when a notice of completion or "
+                    + "cessation is "
                 + $"recorded on the property (Civ. Code § 8214); {Price(matter)}. It gives notice to nobody, changes no deadline, and "
                 + "may be destroyed after two years: keep searching the index. "
                 + $"{EntryName.Enter("notice-filed")}its day and instrument number."],
@@ -146,7 +149,8 @@ internal static class PreliminaryNoticePaper
         if (isPublic && matter.Job.Work.Body is null or PublicBody.GeneralServices or PublicBody.Transportation)
         {
             yield return (matter.Job.Work.Body is null ? "The file does not say what kind of public body it is. " : "")
-                + "On work of the State’s Department of Public Works or Department of General Services the notice goes to the disbursing officer of "
+                + "On work of the State’s Department of Public Works or Department of General Services the notice goes to the "
+                + "disbursing officer of "
                 + "the department (Civ. Code § 9302).";
         }
     }

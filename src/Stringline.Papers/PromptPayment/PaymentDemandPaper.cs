@@ -68,7 +68,7 @@ internal static class PaymentDemandPaper
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} demands payment of the amount stated in paragraph 1 for work that the claimant "
-            + $"provided{(ToOwner(matter, to) ? " under the direct contract" : "")}. The table on the page that follows shows how it is "
+            + $"provided{(ToOwner(matter, to) ? " under the direct contract" : "")}. The table at the end shows how it is "
             + "calculated. If any part is disputed, please say in writing which part and why, and pay the rest.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, amount, "Civ. Code § 8102(a)(6)(C)"));
         if (reckoned != owed)
@@ -94,7 +94,7 @@ internal static class PaymentDemandPaper
             [
                 .. Ahead(matter, ahead),
                 .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
-                "The calculation leaves out interest, finance charges, delay and fees. If you claim them too, say so in a letter of its own.",
+                "The calculation leaves out interest, finance charges, delay and fees. If you claim them too, say so in a separate letter.",
                 .. FromWhen(matter),
                 .. ToOwner(matter, to) ? [$"From the day this notice is given the owner has {MoneyDue.OwnerProgressDays} days, unless the "
                     + "contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."]
@@ -103,8 +103,8 @@ internal static class PaymentDemandPaper
             ],
             Steps = ["Compare the calculation with your ledger, line by line, before signing.",
                 "Sign in ink, and write the date and place of signing.",
-                $"Send it{(ToOwner(matter, to) ? ", or hand it over," : "")} to {Addressees.Names(to)} in one of the ways named above, and "
-                    + "keep the receipt.",
+                $"Send it{(ToOwner(matter, to) ? ", or hand it over," : "")} to {Addressees.Names(to)} "
+                    + $"{(ToOwner(matter, to) ? "in one of the ways named above" : "so that its arrival can be shown")}, and keep the receipt.",
                 .. ToOwner(matter, to) ? [ProofOfNotice.Step(ProvedNotice.PaymentDemand)] : Array.Empty<string>()],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom and how."],
         });
@@ -127,7 +127,8 @@ internal static class PaymentDemandPaper
         if (ahead.Count == 0)
             yield break;
         yield return matter.Options.Amount is null
-            ? $"Left out: {WorkAhead.Words(ahead)}, which goes on after {Day(matter.AsOf)}. A demand is for work that was provided. If part "
+            ? $"Left out: {WorkAhead.Words(ahead)}, which goes on after {Day(matter.AsOf)}. A demand is for work that was provided. "
+                + "If part "
             + "of it is due now, make the paper again and say the amount, or enter the part provided as an entry of its own."
             : $"The calculation counts {WorkAhead.Words(ahead)} whole, though part of it is still to be provided. Be sure that the amount "
             + "demanded is for work provided by now.";
@@ -139,7 +140,8 @@ internal static class PaymentDemandPaper
         var thirty = matter.AsOf.PlusDays(MoneyDue.OwnerProgressDays);
         if (ToOwner(matter, to) && (matter.Options.Day ?? matter.AsOf) < thirty)
         {
-            yield return $"The paper asks to be paid {(matter.Options.Day is { } day ? $"by {Day(day)}" : "now")}. That is a request only: the "
+            yield return $"The paper asks to be paid {(matter.Options.Day is { } day ? $"by {Day(day)}" : "now")}. That is a request "
+                + "only: the "
                 + $"{MoneyDue.OwnerProgressDays} days of § 8800 end on {Day(thirty)} at the soonest, if the notice is given today, unless "
                 + "the contract says otherwise. Until then nothing is overdue.";
         }
@@ -157,7 +159,7 @@ internal static class PaymentDemandPaper
     /// <summary>What a letter to another hirer says: no section asks for more.</summary>
     private static void Contents(Leaf leaf, Matter matter)
     {
-        NoticeContents.Giver(leaf, matter);
+        NoticeContents.Giver(leaf, matter, "Claimant");
         leaf.Field("Work provided", matter.Facts.Work);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
     }
@@ -175,7 +177,7 @@ internal static class PaymentDemandPaper
     private static void Calculation(Leaf leaf, Matter matter, Waterfall waterfall, decimal amount)
     {
         leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS CALCULATED", TypeStyle.Heading) { Before = 0 }));
-        leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; what stands in parentheses is taken off.");
+        leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; amounts in parentheses are subtracted.");
         leaf.Rows(
             [new Column("Step", 0.3), new Column("Why", 0.5), new Column("Dollars", 0.2, true)],
             [

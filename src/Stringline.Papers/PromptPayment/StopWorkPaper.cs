@@ -68,7 +68,8 @@ internal static class StopWorkPaper
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
                     + $"as 30 days after the demand it is {Day(StopWork.DueDay(counted))} (§ 8800). Make the notice again with the day that "
                     + "the contract gives, or write it in before signing: the 35 days run from it."] : Array.Empty<string>(),
-                "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only after ten full days "
+                "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only "
+                    + "after ten full days "
                     + "without payment, on the eleventh day after the notice.",
                 "Lien, stop payment notice and bond keep their own times while work is stopped.",
             ],
@@ -79,7 +80,8 @@ internal static class StopWorkPaper
                 $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
                     + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
                     + "the stop work notice yet.",
-                "Then sign the stop work notice in ink, with date and place, and give it to the owner, and on that same day a copy of it to each subcontractor with whom you have a "
+                "Then sign the stop work notice in ink, with date and place, and give it to the owner, and on that same day a copy of "
+                    + "it to each subcontractor with whom you have a "
                     + "contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),
                 "Work may stop on the eleventh day after the notice is given.",
@@ -96,19 +98,21 @@ internal static class StopWorkPaper
     {
         var leaf = new Leaf("stop-work-notice.pdf", "Stop Work Notice");
         leaf.Head("California Civil Code sections 8102 and 8830 to 8848");
+        leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, owners);
-        leaf.Say($"{matter.Facts.Claimant}, the direct contractor, has not been paid the amount stated here within {StopWork.UnpaidDays} "
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”), the direct contractor, has not been paid the amount stated here within "
+            + $"{StopWork.UnpaidDays} "
             + "days after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct "
             + $"contractor. Claimant gives notice that claimant will stop work if not paid within {StopWork.NoticeDays} days after this "
             + "notice is given.");
         leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(overdue.Amount));
         if (overdue.Demanded.Count > 0)
         {
-            leaf.Field("Payment was demanded on", overdue.Demanded.Select(Day).ToArray() is { Length: > 0 } days ? string.Join("; ", days)
+            leaf.Field("Demanded on", overdue.Demanded.Select(Day).ToArray() is { Length: > 0 } days ? string.Join("; ", days)
                 : null);
         }
 
-        leaf.Field("Payment was due on", overdue.Due is { } day ? Day(day) : null);
+        leaf.Field("Due on", overdue.Due is { } day ? Day(day) : null);
         leaf.Field("Contract", matter.Job.Contract.On is { } made ? $"Written contract of {Day(made)}" : "Written contract");
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, "Civ. Code § 8832");

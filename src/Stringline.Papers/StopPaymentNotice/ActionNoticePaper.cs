@@ -53,8 +53,8 @@ internal static class ActionNoticePaper
             : "California Civil Code sections 8102 and 8550, subdivision (e)");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice that it has commenced an action to enforce payment of the claim "
-            + "stated in its stop payment notice.");
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice that claimant has commenced an action to enforce payment of the "
+            + "claim stated in claimant’s stop payment notice.");
         leaf.Field("Court", court);
         leaf.Field("Case number", number);
         leaf.Field("Commenced on", action?.On is DayFact.Exact on ? Day(on.Day) : null);
@@ -68,9 +68,10 @@ internal static class ActionNoticePaper
             To = to,
             Manner = isPublic ? $"{Addressees.Manner} It goes in the manner of a stop payment notice: to the office to which that was "
                 + "given (§§ 9354, 9504)." : Addressees.Manner,
-            First = ["It goes to each person to whom the stop payment notice was given. A miss that harms nobody is not fatal (Brewer "
-                + "Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); one is not to be risked."],
-            Steps = ["Sign and date in ink; mail one to each.",
+            First = [.. WhatDiffers.FromNotice(matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, given),
+                "It goes to each person to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody "
+                + "(Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); do not risk it."],
+            Steps = ["Sign and date in ink. Mail one to each person named above, or hand it over.",
                 ProofOfNotice.WithIt],
             After = [$"{EntryName.Enter("action-told")}its day, to whom ({Addressees.Names(to)}) and how."],
         });

@@ -75,16 +75,17 @@ internal static class CounteraffidavitPaper
         leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Assessment.Amount.Demand, Section));
         leaf.Field("Amount of which release is demanded", affidavit is null ? null : affidavit.Amount is { } demanded ? Dollars(demanded)
             : "All that is withheld under the stop payment notice");
-        NoticeContents.Put(leaf, matter);
+        NoticeContents.Put(leaf, matter, giver: "Claimant");
         leaf.Field("Basis on which the affidavit is contested", basis);
         Signing.Claimant(leaf, matter, Section);
         Signing.Verify(leaf, matter, "counteraffidavit", Section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Counteraffidavit, contractor)], new Guide
         {
             To = [.. entity, .. contractor],
-            Manner = Addressees.Manner,
+            Manner = Addressees.MannerToArrive,
             First =
             [
+                .. WhatDiffers.FromNotice(matter.Assessment.Amount.Demand, notice is null ? [] : [notice]),
                 affidavit?.AnswerBy is { } last
                     ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: "
                     + "otherwise the money is released at once (§ 9406(b))."
@@ -95,10 +96,10 @@ internal static class CounteraffidavitPaper
             ],
             Steps =
             [
-                "Sign and verify in ink.",
+                "Sign and verify in ink, with date and place.",
                 "First serve a copy on the direct contractor, at the address stated in its affidavit (§ 9402(c)); whoever serves it fills "
-                    + "in and signs the proof of service.",
-                "Then serve the counteraffidavit on the public entity together with that proof of service.",
+                    + "in and signs the proof of notice declaration that comes with it.",
+                "Then serve the counteraffidavit on the public entity together with that declaration, which is the proof of service.",
             ],
             After = [$"{EntryName.Enter("counteraffidavit-served")}its day, on whom, how, and that the proof went with it. Either "
                 + "side may then sue for a declaration of rights (§ 9408)."],

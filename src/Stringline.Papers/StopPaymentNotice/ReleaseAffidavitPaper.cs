@@ -54,7 +54,7 @@ internal static class ReleaseAffidavitPaper
         Matter matter, IReadOnlyList<Party> entity, Party? giver, IReadOnlyList<ReleaseGround> grounds, string? allegation,
         IReadOnlyList<string?> demand)
     {
-        var leaf = new Leaf("affidavit-for-release.pdf", "Affidavit for Release of Funds");
+        var leaf = new Leaf("affidavit-for-release.pdf", "Direct Contractor’s Affidavit for Release of Funds");
         leaf.Head("Public works. California Civil Code sections 9400 to 9404");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, entity);
@@ -179,9 +179,10 @@ internal static class ReleaseAffidavitPaper
         Steps =
         [
             "Compare every fact with the stop payment notice and the papers that show it, then sign and verify in ink.",
-            "Serve on the public entity the affidavit TOGETHER WITH A COPY of it (§ 9402). The entity serves the copy on the claimant, "
+            "Serve on the public entity the affidavit together with a copy of it (§ 9402). The entity serves the copy on the claimant, "
                 + "with a notice of 10 to 20 days to answer (§ 9404).",
-            "Whoever serves it fills in and signs the proof of service; fasten the postal receipts to it (§ 8118).",
+            "Whoever serves it fills in and signs the proof of notice declaration that comes with it; fasten the postal receipts to "
+                + "it (§ 8118).",
         ],
         After =
         [

@@ -34,7 +34,7 @@ internal static class StopPaymentPaper
                 "The claimant, to the public entity, to have money withheld.")
             { Takes = [Told.To], Deadline = "stop-payment-notice.last-day",
                 ProvedAs = ProvedNotice.StopPayment },
-            WritePublic),
+            PublicStopPaymentPaper.Write),
     ];
 
     private static Bundle WritePrivate(Matter matter)
@@ -62,9 +62,8 @@ internal static class StopPaymentPaper
                 : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice") { Addressee = party };
             leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and "
                 + $"{(lender ? "8500 to 8538" : "8500 to 8522")}");
-            Addressees.Put(leaf, matter, [party], lender
-                ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds"
-                : null);
+            leaf.Line("Date", Day(matter.AsOf));
+            Addressees.Put(leaf, matter, [party], AttentionOf(party));
             leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that "
                 + $"{(lender ? "you withhold construction funds" : "you withhold money due or to become due to the direct contractor")} "
                 + "sufficient to pay it, as the Civil Code provides.");
@@ -95,6 +94,7 @@ internal static class StopPaymentPaper
         return new Bundle(leaves, new Guide
         {
             To = to,
+            Attention = AttentionOf,
             Manner = Addressees.Manner,
             First =
             [
@@ -167,57 +167,9 @@ internal static class StopPaymentPaper
         }
     }
 
-    private static Bundle WritePublic(Matter matter)
-    {
-        var to = Addressees.Of(matter,
-            [new Recipient(PartyCapacity.PublicEntity, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 9354")]);
-        foreach (var party in to.Where(p => p.Capacity != PartyCapacity.PublicEntity))
-        {
-            matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.",
-                "A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the "
-                + "contract.", "Civ. Code § 9354(b)");
-        }
-
-        matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
-        NoticeFirst(matter, "Civ. Code § 9300(a), (c)");
-        var leaf = new Leaf("public-stop-payment-notice.pdf", "Stop Payment Notice");
-        leaf.Head("Public works. California Civil Code sections 8102 and 9350 to 9362");
-        Addressees.Put(leaf, matter, to, Attention(matter));
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that you withhold from the direct contractor "
-            + "money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
-        Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
-        leaf.Say("A check for $10, payable to you, is enclosed, so that you give notice of the time within which an action is to be "
-            + "commenced (Civil Code section 9362).");
-        Signing.Claimant(leaf, matter, "Civ. Code § 9352(a)");
-        Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 9352(a)");
-        return new Bundle([leaf], new Guide
-        {
-            To = to,
-            Manner = Addressees.Manner,
-            First =
-            [
-                "Claim only what is due for work provided through the day of the notice (§ 9352(c)). One who willfully gives a false notice "
-                    + "forfeits the share of the money withheld (§ 9454).",
-                .. WhichOfficer(matter),
-                "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue "
-                    + "runs (§ 9362). If you enclose none, strike out that sentence.",
-                .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
-                .. Once(matter),
-            ],
-            Steps = ["Sign and verify in ink, with date and place.",
-                "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
-                Send(to),
-                ProofOfNotice.Step(ProvedNotice.StopPayment)],
-            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the $10 was paid. For work "
-                    + "provided later give a further notice.",
-                "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 9502). "
-                    + "Within five days after it is begun give the public entity notice of it (§ 9504)."],
-        });
-    }
-
     // Before the preliminary notice a stop payment notice is void. Where only a lender was missed, opinions may differ, and the sheet says
     // so.
-    private static void NoticeFirst(Matter matter, string section)
+    internal static void NoticeFirst(Matter matter, string section)
     {
         var missing = matter.Assessment.NoticeDueTo.Where(r => r.Who != PartyCapacity.ConstructionLender).ToList();
         if (missing.Count > 0)
@@ -228,32 +180,15 @@ internal static class StopPaymentPaper
         }
     }
 
+    private static string? AttentionOf(Party party) => party.Capacity == PartyCapacity.ConstructionLender
+        ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds" : null;
+
     // Each notice is made out to one of them.
-    private static string Send(IReadOnlyList<Party> to) =>
+    internal static string Send(IReadOnlyList<Party> to) =>
         (to.Count > 1 ? "Each numbered notice goes to its own addressee, whose name stands on it. Mail or hand over every one of them "
         : "Mail it or hand it over ") + "by the act-by day.";
 
-    // Who the officer is depends on what the body is; the file need not say.
-    private static IEnumerable<string> WhichOfficer(Matter matter)
-    {
-        if (matter.Job.Work.Body is null)
-        {
-            yield return "The file does not say what kind of public body it is. On a contract of the State the notice goes to the director "
-                + "of the department that awarded it; on any other to the controller, auditor or other disbursing officer whose duty it "
-                + "is to pay, or to the board or other body that awarded it (§ 9354(b)). Address the envelope so.";
-        }
-    }
-
-    private static string Attention(Matter matter) => matter.Job.Work.Body switch
-    {
-        PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation => "Attention: Director",
-        PublicBody.Local or PublicBody.StateUniversity or PublicBody.UniversityOrCourt =>
-            "Attention: controller, auditor or other disbursing officer whose duty it is to pay, or the body that awarded the contract",
-        null => "Attention: the officer or body named in section 9354, subdivision (b), of the Civil Code",
-        _ => throw new InvalidOperationException($"No such public body: {matter.Job.Work.Body}."),
-    };
-
-    private static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
+    internal static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
     {
         leaf.Field("Amount claimed", TypeStyle.BodyBold,
             NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
@@ -271,6 +206,7 @@ internal static class StopPaymentPaper
     {
         var leaf = new Leaf(fileName, "Request for Notice of Election") { Addressee = lender };
         leaf.Head("California Civil Code section 8538");
+        leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, [lender], "Attention: manager or other responsible person");
         leaf.Say($"With this request {matter.Facts.Claimant} gives you a stop payment notice for work at "
             + $"{matter.Facts.Street ?? matter.Facts.Legal}. If you elect not to withhold construction funds in response to it, claimant "
@@ -280,14 +216,20 @@ internal static class StopPaymentPaper
         return leaf;
     }
 
-    private static IEnumerable<string> Once(Matter matter) => matter.Known.All<StopPaymentGiven>()
+    internal static IEnumerable<string> Once(Matter matter) => matter.Known.All<StopPaymentGiven>()
         .Select(n => $"The file shows a stop payment notice given{(n.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}. Be sure that "
             + "another is meant.");
 
-    private static IEnumerable<string> LenderMissed(Matter matter) =>
-        matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender)
-        .Select(r => $"The file shows no preliminary notice given to the {r.Words}. Give it first: without it a notice to that lender is "
-            + "void, and one to the owner is in doubt (§§ 8200(a), 8508(a)).");
+    private static IEnumerable<string> LenderMissed(Matter matter)
+    {
+        if (matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender).Select(r => r.Words).ToList()
+            is { Count: > 0 } missed)
+        {
+            yield return $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missed)}. Give it first: "
+                + "without "
+                + "it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), 8508(a)).";
+        }
+    }
 
     private static IEnumerable<string> InDoubt(Matter matter, string finding)
     {

@@ -56,6 +56,7 @@ internal static class StopPaymentReleasePaper
         var leaf = new Leaf(reduced ? "reduction-of-stop-payment-notice.pdf" : "release-of-stop-payment-notice.pdf", reduced
             ? "Reduction of Stop Payment Notice" : "Release of Stop Payment Notice");
         leaf.Head("California Civil Code section 8128");
+        leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
         leaf.Field("Claimant", [$"{matter.Facts.Claimant}\n{matter.Facts.Address}", .. NoticeContents.Reached(matter)]);
         var when = day is { } d ? $"on {Day(d)}" : "on the day written here: ______________";
@@ -83,8 +84,9 @@ internal static class StopPaymentReleasePaper
             To = to,
             Manner = "How: any writing will do (§ 8128); send it so that its arrival can be shown.",
             First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Give it only against "
-                + "money in the bank."],
-            Steps = ["Sign and date in ink.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
+                + "money in the bank.", .. Others(matter, given)],
+            Steps = ["Sign and date in ink.", "Hand it over, or mail it so that its arrival can be "
+                + "shown.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
             After =
             [
                 $"{EntryName.Enter("stop-payment-released")}its day"
@@ -94,4 +96,12 @@ internal static class StopPaymentReleasePaper
             ],
         });
     }
+
+    // Whoever holds money on another notice goes on withholding it.
+    private static IEnumerable<string> Others(Matter matter, StopPaymentGiven? given) => matter.Known.All<StopPaymentGiven>()
+        .Where(n => given is not null && n != given && n.On == given.On)
+        .Select(n => "Another stop payment notice was given that day, to "
+            + $"{string.Join("; ", n.To.Select(id => OneLine(Clean(matter.Job.Party(id)?.Name) ?? id)))}. This paper does not release "
+            + "it: if "
+            + "it is to be released too, make a paper for it, named by the one to whom it was given.");
 }

@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Papers.ClaimOfLien;
+using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -9,11 +10,17 @@ namespace Stringline.Papers.Writing;
 internal static class Addressees
 {
     /// <summary>How a notice of these parts is given.</summary>
-    public const string Manner =
+    public const string Manner = Ways + " Mail counts from the day it is deposited (Civ. Code § 8116(b))." + Receipt;
+
+    /// <summary>How a paper is served that must have arrived by its day: the day of deposit is no help.</summary>
+    public const string MannerToArrive = Ways + " Allow for the mail: it must be there by the day." + Receipt;
+
+    private const string Ways =
         "How: by hand; or by registered mail, certified mail, express mail, or overnight by an express service carrier; or left and mailed "
-            + "as Code Civ. Proc. § 415.20 provides (Civ. Code §§ 8106, 8110). Not by ordinary first-class mail, e-mail or fax. Mail counts "
-            + "from the day it is deposited (Civ. Code § 8116(b)). Keep the postal or carrier’s receipt: without it the notice cannot be "
-            + "proved (Civ. Code § 8118(b)).";
+            + "as Code Civ. Proc. § 415.20 provides (Civ. Code §§ 8106, 8110). Not by ordinary first-class mail, e-mail or fax.";
+
+    private const string Receipt =
+        " Keep the postal or carrier’s receipt: without it the notice cannot be proved (Civ. Code § 8118(b)).";
 
     /// <summary>Those whom the law names.</summary>
     public static IReadOnlyList<Party> Of(Matter matter, IReadOnlyList<Recipient> recipients)
@@ -56,7 +63,17 @@ internal static class Addressees
         leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention, capacity ?? Service.CapacityOf)).DefaultIfEmpty(null)]);
     }
 
+    /// <summary>The trustees of a trust or the representatives of an estate, who are the ones to receive; null for any other.</summary>
+    public static string? HeldBy(Party party) =>
+        party.HoldsTitleAs is { Form: TitleForm.Trust or TitleForm.Estate, Persons.Count: > 0 } ? IndexNames.TitleWords(party) : null;
+
+    /// <summary>The line to the officer; null where the address has a line of its own.</summary>
+    public static string? Attention(Matter matter, Party party, string? attention) =>
+        matter.AddressOf(party) is { } address && (address.Contains("attention", StringComparison.OrdinalIgnoreCase)
+            || address.Contains("attn", StringComparison.OrdinalIgnoreCase)) ? null : attention;
+
     private static string Lines(Matter matter, Party party, string? attention, Func<Party, string> capacity) =>
-        $"{OneLine(Clean(party.Name) ?? "")}, {capacity(party)}{(attention is null ? "" : $"\n{attention}")}"
+        $"{OneLine(Clean(party.Name) ?? "")}, {capacity(party)}{(HeldBy(party) is { } persons ? $"\n{persons}" : "")}"
+        + (Attention(matter, party, attention) is { } line ? $"\n{line}" : "")
         + (matter.AddressOf(party) is { } address ? "\n" + OneLine(address) : "");
 }

@@ -24,6 +24,9 @@ internal sealed record Guide
     /// <summary>What they are to this paper, where that is more than their capacity on the job; null takes the capacity.</summary>
     public Func<Party, string>? Capacity { get; init; }
 
+    /// <summary>The line of the envelope that names the officer who must receive it; null where there is none.</summary>
+    public Func<Party, string?>? Attention { get; init; }
+
     /// <summary>In which manner it goes to them, with its section.</summary>
     public string? Manner { get; init; }
 

@@ -1,4 +1,5 @@
 using Stringline.Law;
+using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Counter;
@@ -146,16 +147,24 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (guide.To.Count > 0)
         {
-            yield return new Heading(guide.To.Count == 1 ? "To whom" : $"To whom: {guide.To.Count} copies", HeadType) { Before = HeadRoom,
+            yield return new Heading(guide.To.Count == 1 ? "To whom"
+                : bundle.Leaves.Any(l => l.Addressee is not null) ? $"To whom: {guide.To.Count} notices, one addressed to each"
+                : $"To whom: {guide.To.Count} copies", HeadType) { Before = HeadRoom,
                 Align = Align.Left };
             yield return new Table(
                 [new Column("Name", 0.4), new Column("Capacity", 0.2), new Column("Address", 0.4)],
-                [.. guide.To.Select(p =>
-                    (IReadOnlyList<string>)[OneLine(Clean(p.Name) ?? ""), (guide.Capacity ?? Service.CapacityOf)(p), matter.AddressOf(p)
-                    ?? "find it: see Civ. Code § 8108"])])
+                [.. guide.To.Select(Addressed)])
             { Style = CounterType.Small, HeadStyle = CounterType.Small with { Face = Face.SansBold }, Before = 3 };
         }
     }
+
+    private IReadOnlyList<string> Addressed(Party party) =>
+    [
+        $"{OneLine(Clean(party.Name) ?? "")}{(Addressees.HeldBy(party) is { } held ? $"\n{held}" : "")}",
+        (guide.Capacity ?? Service.CapacityOf)(party),
+        (Addressees.Attention(matter, party, guide.Attention?.Invoke(party)) is { } officer ? $"{officer}\n" : "")
+            + (matter.AddressOf(party) ?? "find it: see Civ. Code § 8108"),
+    ];
 
     private IEnumerable<Block> To()
     {

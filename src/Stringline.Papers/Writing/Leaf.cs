@@ -179,7 +179,13 @@ internal sealed class Leaf(string FileName, string Title)
     public PaperPlan Plan(string? claimant, LocalDate made, bool draft) => new()
     {
         Title = Title,
-        Foot = (SpeaksFor ?? claimant) is { } giver ? $"{Title}, {Shortened(giver, 60)}" : Title,
+        Foot = (Addressee, SpeaksFor ?? claimant) switch
+        {
+            (null, null) => Title,
+            (null, { } giver) => $"{Title}, {Shortened(giver, 60)}",
+            ({ } to, null) => $"{Title} to {Shortened(OneLine(to.Name), 40)}",
+            ({ } to, { } giver) => $"{Title} to {Shortened(OneLine(to.Name), 40)}, from {Shortened(giver, 40)}",
+        },
         Made = made,
         Return = Return,
         Draft = draft,

@@ -11,15 +11,17 @@ namespace Stringline.Papers.Writing;
 internal static class NoticeContents
 {
     private const string Section = "Civ. Code § 8102(a)";
+    private const string GivesThis = "Claimant, who gives this notice";
 
     /// <summary>Puts paragraphs (1) to (5), and (6)(A) and (B), on a notice that the claimant gives.</summary>
     /// <param name="leaf">The paper.</param>
     /// <param name="matter">The matter.</param>
     /// <param name="work">The label of the statement of work.</param>
-    public static void Put(Leaf leaf, Matter matter, string work = "Work provided")
+    /// <param name="giver">The label of the claimant's name and address.</param>
+    public static void Put(Leaf leaf, Matter matter, string work = "Work provided", string giver = GivesThis)
     {
         People(leaf, matter);
-        Giver(leaf, matter);
+        Giver(leaf, matter, giver);
         leaf.Field(work, matter.Need(matter.Facts.Work, "work-missing", "contract.work",
             "Say in a few words what work is provided or to be provided.", $"{Section}(6)(A)"));
         leaf.Field("Provided to or for", Hirer(matter));
@@ -59,7 +61,7 @@ internal static class NoticeContents
     /// <param name="leaf">The paper.</param>
     /// <param name="matter">The matter.</param>
     /// <param name="label">The label of name and address.</param>
-    public static void Giver(Leaf leaf, Matter matter, string label = "Claimant, who gives this notice")
+    public static void Giver(Leaf leaf, Matter matter, string label = GivesThis)
     {
         var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.",
             $"{Section}(5)");

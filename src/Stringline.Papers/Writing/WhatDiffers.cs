@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using static Stringline.Papers.PaperText;
 
@@ -19,6 +20,14 @@ internal static class WhatDiffers
         yield return $"{Remedies(claimed.Remedy)} reaches {Dollars(claimed.Demand)}; owed under the contract is {Dollars(owed.Demand)}. "
             + $"What makes the difference: {string.Join("; ", steps.Select(s => $"{s.Title}, {Signed(s.By)}"))}.";
     }
+
+    /// <summary>A line for each stop payment notice whose amount a later paper does not repeat.</summary>
+    /// <param name="stated">What the later paper states.</param>
+    /// <param name="given">The notices.</param>
+    public static IEnumerable<string> FromNotice(decimal stated, IEnumerable<StopPaymentGiven> given) =>
+        given.Where(g => g.Amount is { } amount && amount != stated).Select(g =>
+            $"The amount differs: this paper states {Dollars(stated)}, the stop payment notice "
+            + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)} " : "")}{Dollars(g.Amount!.Value)}. Be sure why before you sign.");
 
     private static WaterfallStep? Step(Waterfall waterfall, string id) => waterfall.Steps.FirstOrDefault(s => s.Id == id);
 

@@ -23,7 +23,8 @@ internal static class WorkAhead
 
     /// <summary>What it is, for a sheet: each sum with its days.</summary>
     public static string Words(IReadOnlyList<Furnished> ahead) => string.Join("; ", ahead.Select(f =>
-        $"{Dollars(f.Amount!.Value)} for work {(f.On.Latest is { } from ? $"from {Day(from)} " : "")}through {Day(f.Until.Latest!.Value)}"));
+        $"{Dollars(f.Amount!.Value)} for work {(f.On.Latest is { } from ? $"from {Day(from)} " : "")}through "
+            + $"{Day(f.Until.Latest!.Value)}"));
 
     /// <summary>The warning of a paper whose amount counts it whole; nothing where there is none.</summary>
     /// <param name="matter">The matter.</param>

@@ -57,6 +57,10 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
                 }
 
                 break;
+            // § 8800(a): the owner's thirty days, if the demand is given that day.
+            case "payment-demand":
+                yield return MoneyDue.OwnersLastDay(asOf);
+                break;
             // §§ 8832, 8834(a): the due day, and five days of posting before the notice.
             case "stop-work-notice":
                 yield return asOf.PlusDays(DaysOfPosting);

@@ -92,6 +92,11 @@ public static class MoneyDue
         return findings;
     }
 
+    /// <summary>The last of the owner's 30 days after a notice that demands payment (Civ. Code § 8800(a)), not rolled.</summary>
+    /// <param name="given">The day on which the notice is complete.</param>
+    /// <returns>The 30th day after it; a later one only where the contract says so in writing.</returns>
+    public static LocalDate OwnersLastDay(LocalDate given) => Period.LastDay(given, OwnerProgressDays);
+
     /// <summary>
     /// What of a sum that is owed can be a progress payment: retention that was withheld falls due by its own sections and is no part of it. What
     /// was paid is taken to answer progress payments first, which fall due earlier.

@@ -137,7 +137,7 @@ internal static class PaymentDemandPaper
     // A day sooner than the section's is a wish.
     private static IEnumerable<string> Sooner(Matter matter, IReadOnlyList<Party> to)
     {
-        var thirty = matter.AsOf.PlusDays(MoneyDue.OwnerProgressDays);
+        var thirty = MoneyDue.OwnersLastDay(matter.AsOf);
         if (ToOwner(matter, to) && (matter.Options.Day ?? matter.AsOf) < thirty)
         {
             yield return $"The paper asks to be paid {(matter.Options.Day is { } day ? $"by {Day(day)}" : "now")}. That is a request "

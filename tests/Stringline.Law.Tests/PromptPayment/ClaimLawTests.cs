@@ -54,7 +54,7 @@ public sealed class ClaimLawTests
     [InlineData("2025-07-14", PublicBody.Transportation, "2026-11-25", "2026-10-05", "9204(c)(3)", null)]
     [InlineData("2025-07-14", PublicBody.GeneralServices, "2026-11-25", "2026-10-05", "9204(c)(3)", null)]
     [InlineData("2025-07-14", PublicBody.State, "2026-11-25", "2026-10-05", null, "High-Speed Rail Authority")]
-    [InlineData("2025-07-14", PublicBody.Local, "2026-12-31", "2026-10-05", null, "have what it gives done before")]
+    [InlineData("2025-07-14", PublicBody.Local, "2026-12-31", "2026-10-05", null, "do what it calls for before then")]
     [InlineData("2025-07-14", PublicBody.Local, "2027-01-01", "2026-12-31", null, "keeps its argument")]
     [InlineData("2025-07-14", PublicBody.Local, "2027-01-05", "2027-01-01", null, "was not known when this was written")]
     [Proves("Pub. Contract Code § 9204(g)")]
@@ -65,8 +65,8 @@ public sealed class ClaimLawTests
         var statement = Statement(made, body, null, "18400", asOf, received: received);
         foreach (var section in (string[])["9204(g)", "9204(c)(3)"])
             Assert.Equal(section == ruledOut, statement.RuledOut($"Pub. Contract Code § {section}"));
-        foreach (var words in (string[])["High-Speed Rail Authority", "have what it gives done before", "keeps its argument", "was not known when this was written"])
-            Assert.Equal(words == says || (body == PublicBody.State && words == "have what it gives done before"), statement.Says(words));
+        foreach (var words in (string[])["High-Speed Rail Authority", "do what it calls for before then", "keeps its argument", "was not known when this was written"])
+            Assert.Equal(words == says || (body == PublicBody.State && words == "do what it calls for before then"), statement.Says(words));
     }
 
     // The day that counts is that of the direct contract, which for a subcontractor is not its own.

@@ -74,6 +74,25 @@ public static class PaperText
         return line.Length <= most ? line : CutAtWord(line, most - 2);
     }
 
+    /// <summary>
+    /// The whole sentences that end within so many characters, and an ellipsis where more follow; a longer first sentence is cut at a word.
+    /// </summary>
+    internal static string Sentences(string text, int most)
+    {
+        var line = OneLine(text);
+        if (line.Length <= most)
+            return line;
+        // A sentence ends before a capital letter: "Civ. Code" and "Dr. Ibarra" do not end where they have fewer letters than a word.
+        for (var end = most - 2; end > most / 3; end--)
+        {
+            if (line[end] == ' ' && line[end - 1] is '.' or '?' or '!' && end + 1 < line.Length && char.IsUpper(line[end + 1])
+                && line.LastIndexOf(' ', end - 1) is var from && end - from > 4 && line[..end].Count(c => c == '(') == line[..end].Count(c => c == ')'))
+                return line[..end] + " …";
+        }
+
+        return CutAtWord(line, most - 2);
+    }
+
     /// <summary>The words that end within so many characters, and an ellipsis; a longer first word is cut where it must be.</summary>
     internal static string CutAtWord(string line, int end)
     {

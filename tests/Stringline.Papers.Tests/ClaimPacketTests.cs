@@ -209,7 +209,7 @@ public sealed class ClaimPacketTests
             Demo().Work with { Site = Demo().Work.Site with { County = "Yolo" } } };
         var part = Kept.Packet($"notice-fee-{manner}", job).Fee!.Part("lien-notice");
         Assert.NotNull(part);
-        Assert.Equal(fallsAway, part.Why.Contains("falls away", StringComparison.Ordinal));
+        Assert.Equal(fallsAway, part.Why.Contains("not charged if the office accepts", StringComparison.Ordinal));
     }
 
     /// <summary>

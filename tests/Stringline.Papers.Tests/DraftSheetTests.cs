@@ -45,8 +45,8 @@ public sealed partial class DraftSheetTests
     public void A_paper_that_the_attorney_completes_has_the_steps_for_the_attorney()
     {
         var sheet = PaperJobs.Make("notice-of-pendency").SheetText();
-        Assert.Contains("Only a draft", sheet, StringComparison.Ordinal);
-        Assert.Contains("What is done by the one who completes and signs it", sheet, StringComparison.Ordinal);
+        Assert.Contains("A draft for the attorney. Until the attorney has completed and signed it", sheet, StringComparison.Ordinal);
+        Assert.Contains("What the attorney’s office does, in this order", sheet, StringComparison.Ordinal);
     }
 
     private static void IsOfADraft(string sheet)

@@ -69,7 +69,7 @@ public sealed class ParcelCountTests
     /// <summary>13 + 10 + 3×3 + 225 in Kern, which counts parcels: the most.</summary>
     [Theory]
     [InlineData("042-181-007 to 042-181-009", "3 parcels are counted")]
-    [InlineData("042-181-007 et al.", "How many parcels “042-181-007 et al.” names could not be read")]
+    [InlineData("042-181-007 et al.", "How many parcels “042-181-007 et al.” names is not clear")]
     public void The_counter_sheet_says_what_was_reckoned(string apn, string words)
     {
         var job = Demo() with { Work = Demo().Work with

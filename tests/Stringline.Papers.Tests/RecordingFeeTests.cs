@@ -87,7 +87,7 @@ public sealed class RecordingFeeTests
     {
         var fee = RecordingFee.Of(RecorderTable.For("Alpine", Jobs.Day("2026-11-30")), new FeeRequest { Pages = 3 });
         Assert.Equal(107m, fee.Total);
-        Assert.Contains("No schedule of Alpine County was read", fee.Source, StringComparison.Ordinal);
+        Assert.Contains("No price list of Alpine County was found", fee.Source, StringComparison.Ordinal);
         Assert.Contains("Call the office", fee.Source, StringComparison.Ordinal);
     }
 
@@ -100,7 +100,7 @@ public sealed class RecordingFeeTests
                 new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
             Assert.Equal(fee.Parts.Sum(p => p.Amount), fee.Total);
             Assert.All(fee.Parts, p => Assert.False(p.Section.Length == 0 || p.Why.Length == 0 || p.Words.Length == 0));
-            Assert.Contains(office.IsFromMemory ? "from memory" : office.HasPrices ? "read November 29, 2026" : "No schedule of", fee.Source,
+            Assert.Contains(office.IsFromMemory ? "not verified" : office.HasPrices ? "checked November 29, 2026" : "No price list of", fee.Source,
                 StringComparison.Ordinal);
         }
     }

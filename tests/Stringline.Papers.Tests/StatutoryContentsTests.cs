@@ -155,7 +155,7 @@ public sealed class StatutoryContentsTests
         var pendency = Assert.IsType<PacketOutcome.Made>(Outcome("notice-of-pendency", Sued(), Day("2026-08-05"),
             new PaperOptions { Draft = true }));
         Assert.Contains("void as to that party or owner", pendency.SheetText(), StringComparison.Ordinal);
-        Assert.Contains("judge of the court", pendency.TextOf(), StringComparison.Ordinal);
+        Assert.Contains("judge’s approval, date", pendency.TextOf(), StringComparison.Ordinal);
     }
 
     /// <summary>Civ. Code § 8102(a)(6)(C): the demand after credits and offsets, where there is one.</summary>

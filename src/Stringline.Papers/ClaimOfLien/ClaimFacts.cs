@@ -49,11 +49,6 @@ internal sealed record ClaimFacts
     public required decimal Demand { get; init; }
 
     /// <summary>
-    /// Whether one of those whom papers name is only reputed to be what it is called: that is stated on belief (Code Civ. Proc. § 446(a)).
-    /// </summary>
-    public required bool SaysReputed { get; init; }
-
-    /// <summary>
     /// The works of improvement where there are several, each with what is due for it (Civ. Code § 8446(b)); empty where there is one.
     /// </summary>
     public required IReadOnlyList<(string Text, decimal? Share)> Works { get; init; }
@@ -70,6 +65,9 @@ internal sealed record ClaimFacts
 
     /// <summary>Whether the claimant is a natural person who signs for himself or herself.</summary>
     public bool SignsForSelf => SignerTitle is null && Signer == Claimant;
+
+    /// <summary>Whether more than one owns.</summary>
+    public bool SeveralOwners => IndexNames.AreSeveral(Owners);
 
     /// <summary>The names under which the recorder is expected to index the claim.</summary>
     public IReadOnlyList<IndexName> Names => IndexNames.Of(Claimant, Owners, SignsForSelf);
@@ -90,7 +88,6 @@ internal sealed record ClaimFacts
             SignerTitle = Line(claimant.Signer?.Title),
             License = LicenseWords(claimant.License, claimant.Role),
             Owners = [.. job.In(PartyCapacity.Owner).Where(o => Clean(o.Name) is not null)],
-            SaysReputed = job.Parties.Any(p => p.Reputed),
             Work = Clean(job.Contract.Work),
             HiredBy = claimant.HiredBy is null ? null : job.Party(claimant.HiredBy),
             Street = StreetWords(site),

@@ -35,14 +35,17 @@ internal static class ClaimPaper
         Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
         Blocks =
         [
-            .. Head(facts, earlier), .. Contents(facts), .. Signed(facts), Verification(facts),
+            .. Head(facts, earlier), .. Contents(facts), .. Signed(facts), Verification(facts, service, earlier),
             Notice(PrescribedText.NoticeOfMechanicsLien),
-            .. service.Mailings.Select(m => ServiceAffidavit.Blocks(m)),
+            .. service.Mailings.Select(m => ServiceAffidavit.Blocks(m, TitleOf(earlier))),
         ],
     };
 
     /// <summary>The title of a claim, or of one that stands on another.</summary>
     public static string TitleOf(EarlierClaim? earlier) => earlier?.PaperTitle ?? Title;
+
+    /// <summary>What a sentence calls it: <c>amended claim of mechanics lien</c>.</summary>
+    public static string NameOf(EarlierClaim? earlier) => $"{(earlier is null ? "" : earlier.Kind + " ")}claim of mechanics lien";
 
     private static IEnumerable<Block> Head(ClaimFacts facts, EarlierClaim? earlier) =>
     [
@@ -59,7 +62,7 @@ internal static class ClaimPaper
         yield return new FieldRow("Claimant’s demand", facts.Demand > 0
             ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."]
             : [null]) { Number = "1.", FirstStyle = TypeStyle.BodyBold };
-        yield return new FieldRow(facts.Owners.Count == 1 ? "Owner or reputed owner" : "Owners or reputed owners",
+        yield return new FieldRow(facts.SeveralOwners ? "Owners or reputed owners" : "Owner or reputed owner",
             [.. Owners(facts)]) { Number = "2." };
         yield return new FieldRow("Kind of work furnished by claimant", facts.Work) { Number = "3." };
         yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
@@ -79,32 +82,39 @@ internal static class ClaimPaper
                 [.. facts.Works.Select(w => $"{Dollars(w.Share!.Value)}: {OneLine(w.Text)}")]) { Number = "7." };
         }
 
-        yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit on the pages that "
-            + "follow are part of this claim.", TypeStyle.Body) { Before = 9 };
+        yield return new Paragraph("The verification, the Notice of Mechanics Lien and the proof of service affidavit that follow "
+            + "are part of this claim.", TypeStyle.Body) { Before = 9 };
     }
 
     private static string? Lines(params IReadOnlyList<string?> parts) => Clean(string.Join('\n', parts));
 
-    /// <summary>Each name on a line of its own: the recorder indexes it (Gov. Code § 27288.1(a)).</summary>
+    /// <summary>
+    /// Each name on a line of its own: the recorder indexes it (Gov. Code § 27288.1(a)). That it is the name of record is said only where
+    /// the file has how title is held, and of nobody who is only reputed to own.
+    /// </summary>
     private static IEnumerable<string?> Owners(ClaimFacts facts)
     {
         if (facts.Owners.Count == 0)
             return [null];
         var names = facts.Owners.Select(o =>
             $"{OneLine(Clean(o.Name) ?? "")} "
-            + $"({Service.CapacityOf(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
+            + $"({Capacity(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
         return
         [
             .. names,
-            facts.Owners.Count == 1
-                ? "This is the name in which the interest appears of record, as far as claimant knows."
-                : "These are the names in which the interest appears of record, as far as claimant knows.",
+            .. facts.Owners.Any(o => o.Reputed || o.HoldsTitleAs is null) ? [] : (string[])[facts.SeveralOwners
+                ? "These are the names in which the interest appears of record, as far as claimant knows."
+                : "This is the name in which the interest appears of record, as far as claimant knows."],
         ];
     }
 
+    // Two persons in one entry of the file are owners, and no owner.
+    private static string Capacity(Party party) =>
+        Service.CapacityOf(party) + (party.Capacity == PartyCapacity.Owner && IndexNames.AreSeveral([party]) ? "s" : "");
+
     internal static string Hirer(Party hirer)
     {
-        var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})";
+        var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Capacity(hirer)})";
         return Clean(hirer.Address) is { } address ? $"{name}\n{OneLine(address)}" : name;
     }
 
@@ -141,22 +151,31 @@ internal static class ClaimPaper
     /// Verified by the claimant, or by an agent within the agent's authority (Civ. Code §§ 8066, 8416(a)). The form of the oath is that of
     /// Code Civ. Proc. §§ 446 and 2015.5.
     /// </summary>
-    private static Together Verification(ClaimFacts facts)
+    private static Together Verification(ClaimFacts facts, Service service, EarlierClaim? earlier)
     {
+        var paper = NameOf(earlier);
         var who = facts.SignsForSelf
-            ? "I am the claimant named in the foregoing claim of mechanics lien."
+            ? $"I am the claimant named in the foregoing {paper}."
             : facts.SignerTitle is { } title
-                ? $"I am {title} of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized to "
+                ? $"I am {title} of {facts.Claimant}, the claimant named in the foregoing {paper}, and I am authorized to "
                 + "make this verification for the claimant."
-                : $"I am the agent of {facts.Claimant}, the claimant named in the foregoing claim of mechanics lien, and I am authorized "
+                : $"I am the agent of {facts.Claimant}, the claimant named in the foregoing {paper}, and I am authorized "
                 + "to make this verification for the claimant.";
         return new Together(
             new Heading("VERIFICATION", TypeStyle.Heading) { Before = 20 },
-            new Paragraph($"{who} I have read the claim and know its contents. {Signing.OfKnowledge(facts.SaysReputed)}", TypeStyle.Body),
+            new Paragraph($"{who} I have read the {(earlier is null ? "" : earlier.Kind + " ")}claim and know its contents. "
+                + Signing.OfKnowledge(SaysReputed(facts, service)), TypeStyle.Body),
             new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and "
                 + "correct.", TypeStyle.Body),
             new Signature(facts.Signer, [.. Under(facts)]));
     }
+
+    /// <summary>
+    /// Whether one whom this claim names, its affidavit included, is only reputed to be what it is called: that is stated on belief (Code
+    /// Civ. Proc. § 446(a)).
+    /// </summary>
+    private static bool SaysReputed(ClaimFacts facts, Service service) => facts.Owners.Any(o => o.Reputed) || facts.HiredBy?.Reputed == true
+        || service.Mailings.SelectMany(m => m.To).Any(t => t.Capacity.StartsWith("reputed", StringComparison.Ordinal));
 
     /// <summary>
     /// The notice, letter for letter, in boldface of at least ten points (Civ. Code § 8416(a)(8)); its own first two lines are its

@@ -40,7 +40,12 @@ internal static class ClaimWarnings
         if (assessment.Find("lien-right") is { Standing: Standing.InDoubt or Standing.Narrowed } right)
         {
             yield return $"The right to a lien is {right.Standing.Word()}. "
-                + $"{string.Join(" ", right.Why.Where(w => w.Applied).Select(w => w.Text))}";
+                + $"{string.Join(" ", right.Why.Where(w => w.Applied).Select(w => Because(assessment, w.Text)))}";
         }
     }
+
+    // Of another finding the right only says how it stands; why, and what would settle it, that finding says.
+    private static string Because(Assessment assessment, string text) =>
+        assessment.Findings.FirstOrDefault(f => f.Id != "lien-right" && text == $"{f.Title}: {f.Standing.Word()}.") is not { } leg ? text
+            : string.Join(" ", [text, .. leg.Why.Where(w => w.Applied).Select(w => w.Text), .. leg.Questions.Select(q => q.Text)]);
 }

@@ -21,13 +21,6 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     /// <summary>File name.</summary>
     public const string FileName = "counter-sheet.pdf";
 
-    private string What => earlier switch
-    {
-        null => "claim of mechanics lien",
-        Amendment => "amended claim of mechanics lien",
-        _ => "converted claim of mechanics lien",
-    };
-
     private readonly Finding? last = assessment.Find(earlier?.Deadline ?? ClaimPaper.Deadline);
     private readonly IReadOnlyList<string> warned = ClaimWarnings.Of(job, assessment, facts, service, earlier);
     private readonly StillToServe serve = new(facts, service);
@@ -39,7 +32,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         var set = Closeness.Fitting(c => Window(draft, c), c => All(draft, c), measure);
         return new PaperPlan
         {
-            Title = $"{Titled(draft)}: {What}",
+            Title = $"{Titled(draft)}: {ClaimPaper.TitleOf(earlier)}",
             Foot = $"{Titled(draft)}, not to be recorded. {Shortened(job.Name, 50)}",
             FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
             Made = assessment.AsOf,
@@ -50,19 +43,20 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
 
     private IEnumerable<Block> All(bool draft, Closeness set) => draft
         ? [.. Window(draft, set), .. Readings(set), .. Names(set), .. Check(set)]
-        : [.. Window(draft, set), .. AlsoRead(set), .. Readings(set), .. BeforeYouGo(set), .. Names(set), .. Check(set)];
+        : [.. Window(draft, set), .. AlsoRead(set), .. Readings(set), .. set.FirstThings ? [] : BeforeYouGo(set),
+            .. set.Part(OtherWays(set)), .. Names(set), .. Check(set)];
 
     /// <summary>What the first page holds.</summary>
     private IEnumerable<Block> Window(bool draft, Closeness set) => draft
         ? [.. Top(draft, set), .. FirstOfADraft(set), .. Days(draft, set), .. Where(set)]
-        : [.. Top(draft, set), .. First(set), .. Days(draft, set), .. Where(set), .. CheckToBring(set), .. InThisOrder(set),
-            .. Refused(set)];
+        : [.. Top(draft, set), .. First(set), .. Days(draft, set), .. Where(set), .. CheckToBring(set),
+            .. set.FirstThings ? BeforeYouGo(set) : [], .. set.Part(InThisOrder(set)), .. Refused(set)];
 
     private static string Titled(bool draft) => draft ? $"{Title} of a draft" : Title;
 
     private IEnumerable<Block> Top(bool draft, Closeness set) =>
     [
-        new Heading($"{Titled(draft)}: {What}", new TypeStyle(Face.SansBold, 15, 19)) { Before = 0, Align = Align.Left },
+        new Heading($"{Titled(draft)}: {ClaimPaper.TitleOf(earlier)}", new TypeStyle(Face.SansBold, 15, 19)) { Before = 0, Align = Align.Left },
         new Paragraph($"{Shortened(job.Name, 90)}, as of {Day(assessment.AsOf)}\n"
             + $"{Shortened(facts.Claimant ?? "Claimant not named", 90)}: {Dollars(facts.Demand)}", set.Text) { Before = 2 },
         new Paragraph(Assessment.Caution, set.Bold.At(8.5)) { Before = 3 },
@@ -78,7 +72,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         ];
         if (warned.Count > 0)
         {
-            warnings.Add(new Paragraph($"Read “Also read this” below before you go: {warned.Count} "
+            warnings.Add(new Paragraph($"Read “Also read this” {(set.IsLast ? "below" : "on page 2")} before you go: {warned.Count} "
                 + $"{(warned.Count == 1 ? "point" : "points")} on this claim.", set.Bold) { Before = 3 });
         }
 
@@ -140,7 +134,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             yield break;
         yield return new Paragraph(head, set.Large) { Before = 2 };
         foreach (var words in serve.Doubts)
-            yield return new Paragraph(Shortened(words, 420), set.Bold) { Before = 2 };
+            yield return new Paragraph(Sentences(words, set.IsLast ? 300 : 420), set.Bold) { Before = 2 };
     }
 
     private IEnumerable<Block> InThisOrder(Closeness set) =>
@@ -152,15 +146,16 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private static IEnumerable<Block> Refused(Closeness set) =>
         [set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)];
 
+    // The first page says that it stands on the second.
     private IEnumerable<Block> AlsoRead(Closeness set)
     {
         if (warned.Count == 0)
             yield break;
-        yield return set.Section("Also read this");
+        yield return set.IsLast ? set.Section("Also read this") : new OnNewPage(set.Section("Also read this"));
         foreach (var words in warned.Take(set.Warnings))
-            yield return set.Point(Shortened(RefusalInWords.Said(words), set.WarningLength));
+            yield return set.Point(Sentences(RefusalInWords.Said(words), set.WarningLength));
         if (warned.Count > set.Warnings)
-            yield return set.Point($"and {warned.Count - set.Warnings} more, which the assessment lists.", "");
+            yield return set.Point($"and {warned.Count - set.Warnings} more: see the job’s assessment.", "");
     }
 
     private IEnumerable<Block> Days(bool draft, Closeness set)
@@ -183,29 +178,40 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
 
         if (!draft)
             lines.Add(OfficeBlocks.LastTime(fee.Office));
-        if (last?.Band is { } band)
-        {
-            var reading = last.Readings.Count == 1
-                ? $" Reading: {Shortened(last.Readings[0].Name, 110)}. {Roll(last.Readings[0])}".TrimEnd() : "";
-            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}.{reading}"
-                + (draft ? "" : " It must be recorded by then, not only mailed or handed in."), set.Text) { Before = 2 });
-        }
-
+        lines.AddRange(LastDay(draft, set));
         yield return new Framed(lines) { Before = 6 };
+    }
+
+    // The day itself only where it is another than the one to act by.
+    private IEnumerable<Block> LastDay(bool draft, Closeness set)
+    {
+        if (last?.Band is not { } band)
+            yield break;
+        var earliest = band.Earliest;
+        var differs = last.ActBy != earliest.Day ? $"Last day: {DayOfWeek(earliest.Day)}. " : "";
+        var reading = last.Readings.Count > 1
+            ? set.IsLast ? "The readings stand on page 2." : $"Reading: {Shortened(earliest.Name, 110)}, the earliest of {last.Readings.Count}; {(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
+            : $"Reading: {Shortened(earliest.Name, set.IsLast ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
+        yield return new Paragraph($"{differs}{reading}"
+            + (draft ? "" : " It must be recorded by then, not only mailed or handed in."), set.Text) { Before = 2 };
     }
 
     private IEnumerable<Block> Readings(Closeness set)
     {
         if (last is not { Readings.Count: > 1 })
             yield break;
+        if (!set.IsLast)
+            yield return set.Section("The last day, by how the facts are read");
+        if (!set.IsLast)
+            yield return new Paragraph("“Act by” on page 1 keeps the earliest of them.", set.Text) { Before = 1, WithNext = true };
         yield return new Table(
             [new Column("Reading of the facts", 0.5), new Column("Last day", 0.5)],
-            [.. last.Readings.Take(set.Readings).Select(r => (IReadOnlyList<string>)[Shortened(r.Name, 54),
+            [.. last.Readings.Take(set.Readings).Select(r => (IReadOnlyList<string>)[Shortened(r.Name, set.Readings > 6 ? 160 : 54),
                 DayOfWeek(r.Day) + (r.Rolled is { } rolled ? $"; rolls to {Day(rolled)}: an argument only" : "")])])
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 4 };
         if (last.Readings.Count > set.Readings)
         {
-            yield return new Paragraph($"and {last.Readings.Count - set.Readings} more, which the assessment lists.", set.Fine) { Before =
+            yield return new Paragraph($"and {last.Readings.Count - set.Readings} more: see the job’s assessment.", set.Fine) { Before =
                 1 };
         }
     }
@@ -219,12 +225,12 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         [set.Section($"The check: {Dollars(fee.Total)}, estimated"), .. OfficeBlocks.CheckToBring(fee, set)];
 
     private IEnumerable<Block> Names(Closeness set) =>
-        [set.Section("Names the recorder will index"), .. RecorderBlocks.Names(facts.Names, facts.Owners, set)];
+        [set.Section(RecorderBlocks.NamesHeading), .. RecorderBlocks.Names(facts.Names, facts.Owners, set)];
 
     private IEnumerable<Block> Check(Closeness set) =>
         [set.Section($"How {Dollars(fee.Total)} is figured"), .. RecorderBlocks.Check(fee, set)];
 
-    private IEnumerable<Block> BeforeYouGo(Closeness set) =>
+    private IEnumerable<Block> BeforeYouGo(Closeness set) => set.Part(
     [
         set.Section("Before you go"),
         .. Ticks(set,
@@ -235,8 +241,10 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             $"The site lies in {facts.County ?? "the county of this recorder"}"
                 + $"{(facts.County is null or "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: "
                 + "record in each."),
-        .. OfficeBlocks.OtherWays(fee.Office, set),
-    ];
+    ]);
+
+    private IEnumerable<Block> OtherWays(Closeness set) =>
+        [set.Section(OfficeBlocks.OtherWaysHeading), .. OfficeBlocks.OtherWays(fee.Office, set)];
 
     private static IEnumerable<Block> Ticks(Closeness set, params IReadOnlyList<string> lines) =>
         lines.Select(l => new TickBox(l, false) { Style = set.Text, Before = 1.5 });

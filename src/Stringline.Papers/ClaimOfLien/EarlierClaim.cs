@@ -9,6 +9,9 @@ internal abstract record EarlierClaim(string Words, LocalDate? MailedAfter, IRea
     /// <summary>The new claim's title.</summary>
     public abstract string PaperTitle { get; }
 
+    /// <summary>What sets the new claim apart from a first one, in a sentence: <c>amended</c>.</summary>
+    public abstract string Kind { get; }
+
     /// <summary>The new claim's file.</summary>
     public abstract string FileName { get; }
 
@@ -39,6 +42,9 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
     public override string PaperTitle => Title;
 
     /// <inheritdoc/>
+    public override string Kind => "amended";
+
+    /// <inheritdoc/>
     public override string FileName => "amended-claim-of-mechanics-lien.pdf";
 
     /// <inheritdoc/>
@@ -47,7 +53,7 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
     /// <inheritdoc/>
     public override string Warning =>
         "An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether "
-        + "one recorded later reaches back to the first is not settled here (from memory): ask counsel. Until the first claim is released, "
+        + "one recorded later reaches back to the first has not been verified here: ask counsel. Until the first claim is released, "
         + "plan to sue by its day, not by the later day of this one.";
 }
 
@@ -64,6 +70,9 @@ internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal 
 
     /// <inheritdoc/>
     public override string PaperTitle => Title;
+
+    /// <inheritdoc/>
+    public override string Kind => "converted";
 
     /// <inheritdoc/>
     public override string FileName => "converted-claim-of-mechanics-lien.pdf";

@@ -12,11 +12,13 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ServiceAffidavit
 {
     /// <summary>Its blocks, kept on one page as long as one page holds them.</summary>
-    public static Together Blocks(Mailing mailing) => new(
+    /// <param name="mailing">The mailing.</param>
+    /// <param name="title">Title of the claim whose copy was mailed.</param>
+    public static Together Blocks(Mailing mailing, string title) => new(
     [
         new Heading("PROOF OF SERVICE AFFIDAVIT", TypeStyle.Heading) { Before = 24 },
         new Heading("Civil Code section 8416, subdivisions (a)(7) and (c)", TypeStyle.Body) { Before = 0 },
-        new Paragraph("I served a true copy of the foregoing Claim of Mechanics Lien, together with the Notice of Mechanics Lien that is "
+        new Paragraph($"I served a true copy of the foregoing {title}, together with the Notice of Mechanics Lien that is "
             + "part of it, as follows:", TypeStyle.Body) { Before = 10 },
         new FieldRow("Served by (name)", (string?)null),
         new FieldRow("Date of deposit", mailing.Day is { } day ? Day(day) : null),

@@ -55,16 +55,16 @@ internal static class CompletionPaper
         var leaf = new Leaf("notice-of-completion.pdf", "Notice of Completion")
         {
             Return = new ReturnBlock(OneLine(Clean(owner?.Name) ?? ""), address ?? ""),
-            SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner"),
+            SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner") + Others(matter.In(PartyCapacity.Owner).Count - 1),
         };
         leaf.Head("California Civil Code section 8182");
         leaf.Say(contract is null
             ? "Notice is given that the work of improvement described here has been completed."
             : "Notice is given that the direct contract described in paragraphs 4 and 5, for a portion of the work of improvement "
             + "described here, has been completed (Civil Code section 8186).");
-        leaf.Field("Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}")
+        leaf.Field(matter.Facts.SeveralOwners ? "Owners" : "Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}")
             .DefaultIfEmpty(null)]);
-        leaf.Field("Nature of the owner’s interest in the property", Clean(matter.Options.Words));
+        leaf.Field($"Nature of the {(matter.Facts.SeveralOwners ? "owners’" : "owner’s")} interest in the property", Clean(matter.Options.Words));
         leaf.Field("Date of completion", completed is { } on ? Day(on) : null);
         leaf.Field(contract is null ? "Direct contractor" : "Direct contractor under the contract that is completed", contract is null
             ? Contractors(matter) : [contract.Contractor]);
@@ -80,13 +80,13 @@ internal static class CompletionPaper
         if (Clean(matter.Options.FormerOwner) is { } former)
             leaf.Field("Transferor to the owner, who is a successor in interest", former);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
-        leaf.Sign(null, "Owner, or title and authority to sign for the owner");
-        Signing.VerifyOwner(leaf, "notice of completion");
+        leaf.Sign(null, $"Owner, or title and authority to sign for {(matter.Facts.SeveralOwners ? "an" : "the")} owner");
+        Signing.VerifyOwner(leaf, "notice of completion", matter.Facts.SeveralOwners);
         return new Bundle([leaf], new Guide
         {
             First =
             [
-                "This is the owner’s paper. It is made from a claimant’s job file to rehearse the job, or for an owner who keeps one.",
+                "This is the owner’s paper: the owner signs and records it. It was filled in from this job’s file; have the owner check every line.",
                 .. completed is { } c && time is not null ? When(matter, c, time) : [],
                 contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "
                     + "who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong "
@@ -113,6 +113,8 @@ internal static class CompletionPaper
             },
         });
     }
+
+    private static string Others(int count) => count < 1 ? "" : count == 1 ? " and another owner" : $" and {count} other owners";
 
     // The first that nobody contests: completion occurs once, on the first day on which one of the ways of § 8180(a) is there.
     private static LocalDate? OfFile(Matter matter) => matter.Known.All<Completed>()

@@ -22,16 +22,32 @@ internal sealed record Closeness
         FineBold = Fine with { Face = Face.SansBold };
     }
 
-    /// <summary>From wide to close.</summary>
+    private const int Whole = int.MaxValue;
+
+    /// <summary>
+    /// From wide to close, everything whole first: a small letter is better than a warning that ends in the middle.
+    /// </summary>
     public static IReadOnlyList<Closeness> FromWide { get; } =
     [
+        AllOf(9.5, 12, 8.5, 14, 28) with { FirstThings = true },
+        AllOf(9, 11.2, 8.25, 14, 28) with { FirstThings = true },
+        AllOf(8.5, 10, 8, 14, 28) with { FirstThings = true },
+        AllOf(9.5, 12, 8.5, 14, 28),
+        AllOf(9, 11.2, 8.25, 14, 28) with { StepsLast = true },
+        AllOf(8.5, 10, 8, 12, 22) with { StepsLast = true },
         new(9.5, 12, 8.5, 14, 28) { Warnings = 7, WarningLength = 380, Readings = 6, CountyLines = 3, Doubts = 20, DoubtLength = 420,
             NamesLength = 170 },
         new(9, 11.2, 8.25, 14, 28) { Warnings = 5, WarningLength = 260, Readings = 4, CountyLines = 2, Doubts = 9, DoubtLength = 320,
             NamesLength = 140 },
         new(8.5, 10, 8, 12, 22) { Warnings = 3, WarningLength = 180, Readings = 2, CountyLines = 1, Doubts = 3, DoubtLength = 200,
             NamesLength = 80, StepsLast = true },
+        new(8, 9.4, 7.5, 12, 22) { Warnings = 3, WarningLength = 180, Readings = 2, CountyLines = 1, Doubts = 3, DoubtLength = 200,
+            NamesLength = 80, StepsLast = true },
     ];
+
+    private static Closeness AllOf(double points, double pitch, double fine, double large, double day) =>
+        new(points, pitch, fine, large, day) { Warnings = Whole, WarningLength = Whole, Readings = Whole, CountyLines = Whole, Doubts = Whole,
+            DoubtLength = Whole, NamesLength = Whole };
 
     /// <summary>Running text.</summary>
     public TypeStyle Text { get; }
@@ -78,6 +94,9 @@ internal sealed record Closeness
     /// <summary>Whether the steps before the counter stand behind what the window asks for.</summary>
     public bool StepsLast { get; init; }
 
+    /// <summary>Whether what is done before one goes stands on the first page, before the steps.</summary>
+    public bool FirstThings { get; init; }
+
     /// <summary>The widest setting in which the window’s blocks have one page and all have two; else the closest.</summary>
     /// <param name="window">The blocks that the first page is to hold.</param>
     /// <param name="all">All blocks.</param>
@@ -88,6 +107,13 @@ internal sealed record Closeness
 
     private static int Count(IEnumerable<Block> blocks, Measure measure) => Flow.OntoPages(
         [.. blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth))], Sheet.Top, Sheet.Top, Sheet.Bottom).Count;
+
+    /// <summary>Whether even shortened text has little room, so that nothing is kept together.</summary>
+    public bool IsLast => NamesLength == FromWide[^1].NamesLength;
+
+    /// <summary>A list under its heading, on one page while there is room: one that begins on the next has its heading there.</summary>
+    public IEnumerable<Block> Part(IEnumerable<Block> blocks) =>
+        IsLast ? blocks : blocks.ToList() is { Count: > 0 } all ? [new Together(all)] : [];
 
     /// <summary>A heading of a section.</summary>
     public Heading Section(string words) => new(words, Head) { Before = 5, Align = Align.Left };

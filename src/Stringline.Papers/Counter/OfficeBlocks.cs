@@ -10,14 +10,17 @@ namespace Stringline.Papers.Counter;
 /// </summary>
 internal static class OfficeBlocks
 {
+    /// <summary>Heading over mail and electronic recording.</summary>
+    public const string OtherWaysHeading = "Other ways in";
+
     /// <summary>Until when a paper is taken that day: to be seen with the day itself.</summary>
-    public static Block LastTime(RecorderOffice office) => new Paragraph(
+    public static Block LastTime(RecorderOffice office, TypeStyle? style = null) => new Paragraph(
         office.Words(RecorderField.RecordUntil) is { } time
             ? $"At the counter by {Sentence(time, Why(office, RecorderField.RecordUntil))}"
             : office.Words(RecorderField.Hours) is { } hours
-            ? $"Last time at the counter: not read. Hours are {hours}, recording may stop earlier: call and ask."
-            : "Last time at the counter: not read. Call and ask.",
-        new TypeStyle(Face.SansBold, 11.5, 15)) { Before = 3 };
+            ? $"Last time at the counter: not verified. Hours are {hours}, and recording may stop earlier: call and ask."
+            : "Last time at the counter: not verified. Call and ask.",
+        style ?? new TypeStyle(Face.SansBold, 11.5, 15)) { Before = style is null ? 3 : 1 };
 
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
     public static IEnumerable<Block> Where(RecorderOffice office, Closeness set)
@@ -25,17 +28,17 @@ internal static class OfficeBlocks
         RecorderField[] told = [RecorderField.Counter, RecorderField.Hours, RecorderField.Payee, RecorderField.Payment];
         yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060)", set.Text) { Before = 2, WithNext = true };
         yield return new Paragraph(office.Words(RecorderField.Counter) is { } counter ? counter + Asked(office, RecorderField.Counter)
-            : office.Place is { } city ? $"in {city}; street: ask" : "street: ask", set.Bold) { Before = 0, WithNext = true };
+            : office.Place is { } city ? $"{city}; street: ask" : "street: ask", set.Bold) { Before = 0, WithNext = true };
         var hours = office.Words(RecorderField.Hours) is { } open ? Sentence(open, Asked(office, RecorderField.Hours)) : "ask.";
         yield return new Paragraph(
             $"Telephone: {office.Words(RecorderField.Phone) ?? "ask"}. Hours: {hours}"
             + (office.Words(RecorderField.SameDay) is { } same ? " " + same : "")
             + (told.Any(f => Asked(office, f).Length > 0)
-                ? $" “Ask”: a page without a date, or more than {RecorderFact.YearsToTrust} years old." : ""), set.Text)
+                ? $" “(ask)”: confirm, the page is undated or over {RecorderFact.YearsToTrust} years old." : ""), set.Text)
         { Before = 0 };
         if (office.IsFromMemory)
         {
-            yield return new Paragraph("Nothing that this office publishes was read. Call it before you go.", set.Bold) { Before = 2 };
+            yield return new Paragraph("Nothing published by this office was found. Call it before you go.", set.Bold) { Before = 2 };
         }
     }
 
@@ -47,19 +50,26 @@ internal static class OfficeBlocks
         yield return new Paragraph(
             (office.Words(RecorderField.Payee) is { } payee
                 ? $"Payable to “{payee}”{string.Concat(others)}{(others.Count > 0 ? " (ask which)" : Asked(office, RecorderField.Payee))}."
-                : "Payable to: ask for the exact payee, which was not read.")
-            + (fee.AtMost > fee.Total ? $" Have {Dollars(fee.AtMost)} at hand: what says “ask” on page 2, and what was not read, "
-                + $"may cost more{(fee.DearerOn is { } later ? $", and so may recording on {Day(later)}" : "")}." : "")
-            + " A short check is the commonest reason for a rejection."
+                : "Payable to: not verified, ask for the exact payee.")
+            + (fee.AtMost > fee.Total ? $" Be ready to pay {Dollars(fee.AtMost)}: prices marked “ask” on page 2 may be higher"
+                + $"{(fee.DearerOn is { } later ? $", or on {Day(later)}" : "")}." : "")
+            + (set.IsLast ? "" : Notice(fee))
+            + " A short check is the most common reason for a rejection."
             + (office.Words(RecorderField.Payment) is { } payment ? $" {Sentence(payment, Asked(office, RecorderField.Payment))}"
                 : " Ask what else is taken: card, cash, a check “not to exceed” a sum."),
             set.Text) { Before = 2 };
     }
 
+    // Often the greater part of the sum, and not charged where the office needs to send no notice of its own (Gov. Code § 27297.5).
+    private static string Notice(FeeEstimate fee) => fee.Part("lien-notice") is { Amount: > 0 } notice && fee.ProofSparesNotice
+        ? $" {Dollars(notice.Amount)} of it is for the recorder’s notice of involuntary lien, which is not "
+            + "charged if the office accepts the claim’s proof of service instead. Ask."
+        : "";
+
     /// <summary>Copy and envelope, as far as a page has them.</summary>
     public static string CopyToBringBack(RecorderOffice office) =>
         (office.Words(RecorderField.Copies) is { } copies ? $"{Sentence(copies, Asked(office, RecorderField.Copies))} " : "")
-        + $"{office.Words(RecorderField.Envelope) ?? "A self-addressed stamped envelope for what comes back by mail"}.";
+        + $"Bring {Small(office.Words(RecorderField.Envelope) ?? "A self-addressed stamped envelope for what comes back by mail")}.";
 
     /// <summary>Mail and electronic recording, and when neither will do.</summary>
     public static IEnumerable<Block> OtherWays(RecorderOffice office, Closeness set)
@@ -78,7 +88,7 @@ internal static class OfficeBlocks
             ? $" Here: {Small(electronic)}" : "";
         yield return set.Point("Electronically: not by you, but through a title insurer, an underwritten title company, an institutional "
             + $"lender or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before the last "
-            + "day, and plan no last day of 2027 or later on it: a wider rule was to end on January 1, 2027.");
+            + "day, and do not rely on it for a last day in 2027 or later: a wider rule was to end with 2026.");
     }
 
     /// <summary>What to say and which paper to ask for when the counter will not take it.</summary>
@@ -86,8 +96,8 @@ internal static class OfficeBlocks
     {
         yield return set.Point("Say: “The recorder takes a paper that a statute lets be recorded, if it can be indexed, meets the format "
             + "and can be copied. Whether it is good in law is not for the recorder to judge: Government Code section 27201(a).”");
-        yield return set.Point("If it is the form of page 1: put a cover page that conforms in front, one page more (§ 27361.6). If it is "
-            + "money: pay the rest.");
+        yield return set.Point("If the form of page 1 is the reason: put a cover page that conforms in front, one page more (§ 27361.6). If it is "
+            + "the fee: pay the difference.");
         yield return set.Point("Otherwise ask for the refusal in writing, on the office’s form, with the reason (§§ 27203, 27204), and call "
             + "your office from the window.");
     }
@@ -99,7 +109,7 @@ internal static class OfficeBlocks
     // The same with the reason.
     private static string Why(RecorderOffice office, RecorderField field) =>
         office.Fact(field) is not { } fact || !office.Asks(field) ? ""
-        : fact.PageDay is { } day ? $" (ask: page of {day.Year.ToString(CultureInfo.InvariantCulture)})" : " (ask: page without a date)";
+        : fact.PageDay is { } day ? $" (page of {day.Year.ToString(CultureInfo.InvariantCulture)}: call and ask)" : " (page undated: call and ask)";
 
     private static string Small(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 

@@ -12,6 +12,9 @@ namespace Stringline.Papers.Counter;
 /// </summary>
 internal static class RecorderBlocks
 {
+    /// <summary>Heading over the names.</summary>
+    public const string NamesHeading = "Names the recorder will index";
+
     /// <summary>The finding that asks whether the site lies in the county named.</summary>
     private const string CountyFinding = "site.county";
 
@@ -35,9 +38,10 @@ internal static class RecorderBlocks
     {
         var claimant = isOwners ? "" : $"\nClaimant: {List(names, IndexSide.Claimant, set)}";
         yield return new Paragraph($"Owner: {List(names, IndexSide.Owner, set)}{claimant}", set.Text) { Before = 2 };
-        var unsaid = owners.Where(o => o.HoldsTitleAs is null).Select(o => OneLine(o.Name)).ToList();
+        var all = owners.ToList();
+        var unsaid = all.Where(o => o.HoldsTitleAs is null).Select(o => OneLine(o.Name)).ToList();
         var more = unsaid.Count == 0 ? "" : $" The file does not say how "
-            + (unsaid.Count == 1 ? $"{Some(unsaid, set)} holds" : $"{unsaid.Count} of the owners hold")
+            + (unsaid.Count == 1 ? $"{Some(unsaid, set)} holds" : unsaid.Count == all.Count ? "the owners hold" : $"{unsaid.Count} of the owners hold")
             + " title: others on the deed belong on the paper too.";
         yield return new Paragraph($"As of record (Gov. Code § 27288.1); surname first, trustees and trust: common practice, no "
             + $"source.{more}", set.Fine) { Before = 2 };
@@ -51,10 +55,13 @@ internal static class RecorderBlocks
             [new Column("Part, and how it is figured", 0.66), new Column("Gov. Code", 0.2), new Column("Dollars", 0.14, true)],
             [.. fee.Parts.Select(p => (IReadOnlyList<string>)
                 [$"{p.Words}: {p.Why}", Section(p), $"{(p.Ask ? "ask " : "")}{Dollars(p.Amount)}"]),
-                [fee.AtMost > fee.Total
-                    ? $"Total; {Dollars(fee.AtMost)} if each price in doubt is the highest any county prints" : "Total",
-                    "", Dollars(fee.Total)]])
+                .. NoCopy(fee), ["Total", "", Dollars(fee.Total)]])
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 2, LastIsSum = true });
+        if (fee.AtMost > fee.Total && !set.IsLast)
+        {
+            yield return new Paragraph($"It may come to {Dollars(fee.AtMost)}, where these cost the most that any county prints. {AtMost(fee)}.", set.Fine) { Before = 2 };
+        }
+
         if (fee.Exemption is { } exemption)
         {
             yield return new Paragraph($"No homes fee is figured in. The first page or a cover page must say: {exemption.Wording}.",
@@ -64,20 +71,32 @@ internal static class RecorderBlocks
         yield return new Paragraph("What could change it at the counter: ask, or take a second check", set.Bold) { Before = 4,
             WithNext = true };
         foreach (var doubt in fee.WhatCouldChangeIt.Take(set.Doubts))
-            yield return new Paragraph(Shortened(doubt, set.DoubtLength), set.Fine) { Before = 1, Indent = 12, Mark = "•" };
+            yield return new Paragraph(Sentences(doubt, set.DoubtLength), set.Fine) { Before = 1, Indent = 12, Mark = "•" };
         if (fee.WhatCouldChangeIt.Count > set.Doubts)
         {
-            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more, which the program lists with the fee.",
+            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more: see the fee of this paper.",
                 set.Fine) { Before = 1, Indent = 12 };
         }
     }
+
+    private static IEnumerable<IReadOnlyList<string>> NoCopy(FeeEstimate fee) =>
+        fee.Unpriced.Where(p => p.Id == "conformed-copy")
+            .Select(p => (IReadOnlyList<string>)[$"{p.Words}: no price for it was found", p.Section, "ask"]);
+
+    // What stands between the total and the most, in words.
+    private static string AtMost(FeeEstimate fee) => string.Join("; ", (IEnumerable<string>)
+    [
+        .. fee.Parts.Where(p => p.Most > p.Amount).Select(p => $"{p.Words}: {Dollars(p.Most)} instead of {Dollars(p.Amount)}"),
+        .. fee.Unpriced.Select(p => $"{p.Words}: up to {Dollars(p.Most)}"),
+        .. fee.DearerOn is { } later ? [$"higher prices on {Day(later)}"] : Array.Empty<string>(),
+    ]);
 
     private static string Section(FeePart part) => part.Section.Replace("Gov. Code ", "", StringComparison.Ordinal);
 
     private static string List(IReadOnlyList<IndexName> names, IndexSide side, Closeness set) =>
         Some([.. names.Where(n => n.Side == side).Select(n => n.Indexed).DefaultIfEmpty("not named")], set);
 
-    // At most about two lines: a sheet of two pages must hold whatever the paper holds.
+    // All of them where there is room: a sheet of two pages must hold whatever the paper holds.
     private static string Some(List<string> names, Closeness set)
     {
         var room = set.NamesLength;
@@ -86,7 +105,7 @@ internal static class RecorderBlocks
         {
             if (shown.Count > 0 && shown.Sum(s => s.Length + 2) + name.Length > room)
                 break;
-            shown.Add(Shortened(name, room));
+            shown.Add(set.IsLast ? Shortened(name, room) : name);
         }
 
         return string.Join("; ", shown)

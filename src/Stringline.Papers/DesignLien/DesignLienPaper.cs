@@ -139,27 +139,33 @@ internal static class DesignLienPaper
     }
 
     private static string? Contract(Matter matter) =>
-        matter.Job.Contract.On is { } on ? $"Written contract with the landowner of {Day(on)}" : matter.Job.Contract.Written == true
-            ? "Written contract with the landowner" : null;
+        matter.Job.Contract.On is { } on ? $"Written contract of {Day(on)}, with {Landowner(matter)}" : matter.Job.Contract.Written == true
+            ? $"Written contract with {Landowner(matter)}" : null;
+
+    private static string Landowner(Matter matter) => matter.Facts.SeveralOwners ? "the landowners" : "the landowner";
+
+    private static IReadOnlyList<Question> Unsure(Matter matter) => matter.Assessment.Find("design-lien.right")?.Questions ?? [];
 
     private static Guide Guide(Matter matter) => new()
     {
+        ForWhat = $"{OneLine(matter.Facts.Claimant ?? "Claimant not named")}: {Dollars(Amount(matter))}",
         First =
         [
-            "Look at the site on the morning you record. Once work has commenced there is no such lien; the mechanics lien of § 8400 takes "
-                + "its place (§§ 8304, 8306, 8310).",
+            "Do not sign unless you have seen that the work has not commenced: the claim says so under oath"
+                + $"{(Unsure(matter).Any() ? ", and the file leaves it open" : "")}. Look at the site again on the morning you record. Once work "
+                + "has commenced there is no such lien; the mechanics lien of § 8400 takes its place (§§ 8304, 8306, 8310).",
             "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
             "There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under $100,000 (§ "
                 + "8318).",
-            .. matter.Assessment.Find("design-lien.right")?.Questions.Select(q => "The file leaves open: " + q.Text) ?? [],
+            .. Unsure(matter).Select(q => "The file leaves open: " + q.Text),
         ],
         Steps =
         [
-            "Sign and verify in ink before a notary.",
+            "Sign the claim and the verification in ink, and have a notary acknowledge the signature.",
             "Record in the county of the site, at least 10 days after the notice of the demand and no later than 90 days after you knew or "
                 + "had reason to know that the work will not be commenced (§§ 8304, 8312).",
-            "No section has a copy served on the owner; mail one by certified mail all the same, as § 8416 would ask for.",
+            "No section requires that a copy be served on the owner; mail one by certified mail anyway, as § 8416 requires for a mechanics lien.",
         ],
         After =
         [
@@ -171,7 +177,7 @@ internal static class DesignLienPaper
                 + "Release of Design Professional’s Lien”).",
         ],
         Recording = new Recording(RecordedPaperKind.Other, 1, 0,
-            "Gov. Code § 27287 spares a claim of lien under § 8416 the notary. This is no such claim, so it is prepared to be "
-            + "acknowledged, which is the safer reading; ask the office."),
+            "Gov. Code § 27287 lets a claim of lien under § 8416 be recorded without a notary. This is not such a claim, so it is prepared to "
+            + "be acknowledged, which is the safer reading; ask the office."),
     };
 }

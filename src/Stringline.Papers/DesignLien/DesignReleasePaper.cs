@@ -62,7 +62,7 @@ internal static class DesignReleasePaper
         leaf.Field("Lien", $"Claim of design professional’s lien "
             + $"{RecordedClaims.Words(claim, matter)}{(amount is { } sum ? $", in the amount of {Dollars(sum)}" : "")}");
         leaf.Field("Design professional", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
-        leaf.Field(matter.Facts.Owners.Count == 1 ? "Landowner" : "Landowners", RecordedClaims.Owners(matter));
+        leaf.Field(matter.Facts.SeveralOwners ? "Landowners" : "Landowner", RecordedClaims.Owners(matter));
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         if (full)
         {
@@ -88,11 +88,11 @@ internal static class DesignReleasePaper
                 ? [$"By the job file {Dollars(DesignLienPaper.Amount(matter))} of the fee is not paid. Be sure that the whole is meant."]
                 : Array.Empty<string>(),
             ],
-            Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
+            Steps = ["Sign before a notary, who asks every signer for identification."],
             After = [full
                 ? $"{EntryName.Enter("release-recorded")}its day and instrument number, and that the debt is satisfied."
                 : $"Keep the stamped copy. Do not enter “{EntryName.Find("release-recorded")}”: that gives up the whole lien. "
-                + "The time to sue for the rest goes on."],
+                + "The time to sue for the rest keeps running."],
             Recording = new Recording(RecordedPaperKind.Release, 1, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
                 + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),

@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
+using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -43,10 +44,11 @@ internal static class LisPendensPaper
 
         var leaf = new Leaf("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code section 8461; Code of Civil Procedure sections 405.20 and following");
+        leaf.Line("Attorney for plaintiff: bar number, address, telephone", null, null);
         leaf.Field("Court", court);
         leaf.Field("Case number", number);
         leaf.Field("Plaintiff", matter.Facts.Claimant);
-        leaf.Field(matter.Facts.Owners.Count == 1 ? "Defendant who owns the property" : "Defendants who own the property",
+        leaf.Field(matter.Facts.SeveralOwners ? "Defendants who own the property" : "Defendant who owns the property",
             RecordedClaims.Owners(matter));
         leaf.Field("Other defendants", (string?)null);
         leaf.Field("Action", $"The action was commenced {(action?.On is DayFact.Exact on ? $"on {Day(on.Day)}" : "on ______________")}. It "
@@ -55,8 +57,9 @@ internal static class LisPendensPaper
             + "alleges a real property claim.");
         leaf.Field("Property affected", [.. NoticeContents.Site(matter)]);
         leaf.Say("Notice is given that the action described above is pending and affects title to that real property.");
-        leaf.Sign(null, "Attorney for plaintiff: State Bar number");
-        leaf.Line("Approved for a plaintiff without an attorney (Code Civ. Proc. § 405.21), judge of the court", (string?)null);
+        leaf.Add(new Signature(null) { Before = 4 });
+        leaf.Blank("Attorney’s name, printed");
+        leaf.Line("If no attorney signs: judge’s approval, date", (string?)null);
         return new Bundle([leaf], new Guide
         {
             First =
@@ -67,21 +70,23 @@ internal static class LisPendensPaper
             ],
             Steps =
             [
-                "The attorney completes the caption, the defendants and the description, and signs.",
+                "The attorney fills in what is blank, checks the defendants and the description, and signs.",
                 "Before recording, mail a copy by registered or certified mail, return receipt requested, to all known addresses of the "
                     + "adverse parties and of all owners of record as the latest assessment roll shows them. For one whose address nobody "
                     + "knows, record a declaration under penalty of perjury that says so (Code Civ. Proc. § 405.22).",
-                "Record a proof of that service with it, in the form of Code Civ. Proc. § 1013a: without it the notice is void as to that "
-                    + "party or owner (Code Civ. Proc. § 405.23).",
+                "The person who mailed signs a proof of that service, in the form of Code Civ. Proc. § 1013a.",
+                "Only then record the notice, with the proof of service attached: without the mailing and the proof the notice is void as "
+                    + "to that party or owner (Code Civ. Proc. § 405.23).",
                 "Right after recording, file a copy in the action; mail one in the same way to each adverse party who is joined later "
                     + "(Code Civ. Proc. § 405.22).",
             ],
             After = [$"{EntryName.Enter("lis-pendens-recorded")}its day and instrument number, and say that it was mailed "
                 + "first and that the proof was recorded with it."],
-            Recording = new Recording(RecordedPaperKind.Other, 0, 1,
-                "No notary (common practice, no source; ask the office). The proof of service and any exhibit are further pages, not "
-                + "counted here."),
+            Recording = new Recording(RecordedPaperKind.Other, 0, 1, "No notary (common practice, no source; ask the office).")
+            {
+                ProofPages = 1,
+            },
         }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.",
-            "The draft is for the attorney to complete; this program never makes the paper itself.", "Code Civ. Proc. § 405.21"));
+            "The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
     }
 }

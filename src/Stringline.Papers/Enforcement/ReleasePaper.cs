@@ -44,9 +44,9 @@ internal static class ReleasePaper
         };
         leaf.Head("Claim of lien under California Civil Code section 8416");
         var amount = claim.Amount is { } sum ? $", in the amount of {Dollars(sum)}" : "";
-        leaf.Field("Claim of lien released", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{amount}");
+        leaf.Field(partial ? "Claim of lien partially released" : "Claim of lien released", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{amount}");
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
-        leaf.Field(matter.Facts.Owners.Count == 1 ? "Owner of the property" : "Owners of the property", RecordedClaims.Owners(matter));
+        leaf.Field(matter.Facts.SeveralOwners ? "Owners of the property" : "Owner of the property", RecordedClaims.Owners(matter));
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         if (!partial)
         {
@@ -60,7 +60,7 @@ internal static class ReleasePaper
         {
             First =
             [
-                partial ? "The part that is not released stays bound, and the time to sue goes on."
+                partial ? "The part that is not released stays bound, and the time to sue keeps running."
                     : "Once recorded, the claim is gone. Give it only against money in the bank, or because the claim has expired.",
                 "The paper does not say that the debt is satisfied. A new claim within its time stays possible only so long as no release "
                     + "says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read "
@@ -71,7 +71,7 @@ internal static class ReleasePaper
                     ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney "
                     + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
-            Steps = ["Sign before a notary. Whoever signs for a company brings proof of identity."],
+            Steps = ["Sign before a notary, who asks every signer for identification."],
             After = [partial
                 ? $"Keep the stamped copy. Do not enter “{EntryName.Find("release-recorded")}”: that gives up the whole claim."
                 : $"{EntryName.Enter("release-recorded")}its day and instrument number, and that the debt is satisfied only if the paper "

@@ -1,14 +1,15 @@
+using System.Text.RegularExpressions;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Fees;
 
 /// <summary>What could change a fee at the counter. The recorder decides; a short check turns a paper back.</summary>
-internal static class FeeDoubts
+internal static partial class FeeDoubts
 {
     /// <summary>The doubts, those about this office first.</summary>
     public static IReadOnlyList<string> Of(RecorderOffice office, FeeRequest request) =>
     [
-        .. Parcels(request), .. office.Notes.Select(n => $"{office.County}: {n}"), .. NotRead(office, request), .. Counting(request),
+        .. Parcels(request), .. Notes(office, request), .. NotRead(office, request), .. Counting(request),
         .. Archive(office), Bill(office.On),
         "A printed back counts as a page; a page of another size costs $3 for every page (Gov. Code § 27361(a)(2)).",
     ];
@@ -18,7 +19,7 @@ internal static class FeeDoubts
     {
         if (office.Fact(RecorderField.Base) is { } fact && !(fact.PageDay >= ArchiveDollarEnds))
         {
-            yield return "The first page’s price stands on a page older than 2026 or without a date: one dollar of it, for archives, may "
+            yield return "The first page’s price comes from a page older than 2026 or without a date: one dollar of it, for archives, may "
                 + "have ended on January 1, 2026 (Gov. Code § 27361.4(a)).";
         }
     }
@@ -29,18 +30,33 @@ internal static class FeeDoubts
     {
         var dearer = RecorderTable.StatuteOf(RecorderField.Base, on).Count > 1;
         return (dearer
-            ? "Prices change, often on January 1 or July 1. By a bill of 2026 (AB 2224, not read as passed) $15 for the first page and $4 "
+            ? "Prices change, often on January 1 or July 1. By a bill of 2026 (AB 2224, not confirmed as law) $15 for the first page and $4 "
             + "for each further may apply from 2027: they are figured in, and it may be less. "
-            : "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not read as "
-            + "passed) $15 for the first page and $4 for each further may apply. ")
+            : "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not confirmed "
+            + "as law) $15 for the first page and $4 for each further may apply. ")
             + "The surcharges for page size, print, more than ten names and further references may be gone (Gov. Code § 27361).";
     }
+
+    // What an office says of its notice of a lien has no place with a paper that brings none.
+    private static IEnumerable<string> Notes(RecorderOffice office, FeeRequest request)
+    {
+        foreach (var note in office.Notes)
+        {
+            var said = request.NamesAtEachAddress.Count > 0 ? note : string.Join(' ', SentenceEnd().Split(note)
+                .Where(s => !s.Contains("otice fee", StringComparison.Ordinal) && !s.Contains("involuntary", StringComparison.Ordinal)));
+            if (said.Length > 0)
+                yield return $"{office.County}: {said}";
+        }
+    }
+
+    [GeneratedRegex(@"(?<=\.) (?=\p{Lu})", RegexOptions.CultureInvariant)]
+    private static partial Regex SentenceEnd();
 
     private static IEnumerable<string> Parcels(FeeRequest request)
     {
         if (request.ParcelsTold is { Unread: { } unread })
         {
-            yield return $"How many parcels “{OneLine(unread)}” names could not be read: the homes fee is figured at its most, "
+            yield return $"How many parcels “{OneLine(unread)}” names is not clear: the homes fee is figured at its most, "
                 + $"{RecordingFee.MostHomes} times. Count them, or list each number (Gov. Code § 27388.1(a)(1)).";
         }
         else if (request.ParcelsTold is { Ranged: true })
@@ -60,24 +76,23 @@ internal static class FeeDoubts
 
         if (office.Fact(RecorderField.NoticeFirst) is null && request.NamesAtEachAddress.Count > 0)
             {
-            yield return "A fee for the recorder’s notice of involuntary lien, whose price was not read: up to "
-                + $"{Dollars(RecordingFee.HighestNotice)} for each name elsewhere (Gov. Code §§ 27297.5, 27387).";
+            yield return "A fee for the recorder’s notice of involuntary lien, at a price not found: up to "
+                + $"{Dollars(RecordingFee.HighestNotice)} for each name in other counties (Gov. Code §§ 27297.5, 27387).";
         }
 
         if (request.Exemption is null)
         {
             yield return office.Dollars(RecorderField.Covenant) is { } covenant
-                ? $"The restrictive covenant fee of {Dollars(covenant)}: whether it is still charged from 2027 was not read (Gov. Code § "
-                + "27388.2)."
-                : "A $2 restrictive covenant fee where the county took it up; whether it is still charged from 2027 was not read (Gov. "
-                + "Code § 27388.2).";
+                ? $"The restrictive covenant fee of {Dollars(covenant)}: ask whether it is still charged from 2027 (Gov. Code § 27388.2)."
+                : "A $2 restrictive covenant fee where the county adopted it; ask whether it is still charged from 2027 (Gov. Code "
+                + "§ 27388.2).";
         }
     }
 
     private static IEnumerable<string> Counting(FeeRequest request)
     {
-        yield return $"Names: {request.Names} are counted; an aka or dba may count too, and each ten after ten cost more (Gov. Code § "
-            + "27361.8).";
+        yield return $"Names: {request.Names} are counted; an aka or dba may count too, and each group of ten after the first ten costs more (Gov. "
+            + "Code § 27361.8).";
         if (request.References > 0)
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";
         if (request.Exemption is { } exemption)

@@ -38,6 +38,14 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
     /// <summary>The later day on which it may cost so much more; null where no later day that was named is the dearer one.</summary>
     public LocalDate? DearerOn { get; init; }
 
+    /// <summary>
+    /// What may be charged at a price that was not found, so that nothing of it is in the total: each with the most it may come to.
+    /// </summary>
+    public IReadOnlyList<FeePart> Unpriced { get; init; } = [];
+
+    /// <summary>Whether the office may take the paper's proof of service in place of its own notice of a lien.</summary>
+    public bool ProofSparesNotice { get; init; }
+
     /// <summary>Dollars and cents.</summary>
     public decimal Total => Parts.Sum(p => p.Amount);
 
@@ -46,12 +54,12 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
 
     /// <summary>Where the prices come from, in a sentence.</summary>
     public string Source => Office.IsFromMemory
-        ? $"No schedule of {Office.County} County was read; what this sheet says of the office is from memory. The highest prices that "
-        + "any county prints are taken. Call the office before you go: ask every price, the hours and where to hand it in."
+        ? $"No price list of {Office.County} County was found, and what this sheet says of the office is not verified. Each price is the "
+        + "highest that any county prints. Call the office before you go: ask every price, the hours and where to hand it in."
         : !Office.HasPrices
-        ? $"No schedule of {Office.County} County was read. The highest prices that any county prints are taken. Call the office before "
+        ? $"No price list of {Office.County} County was found. Each price is the highest that any county prints. Call the office before "
         + "you go: ask every price."
-        : $"Prices as published on {Sites}; read {PaperText.Day(DateRead)}.";
+        : $"Prices as published on {Sites}; checked {PaperText.Day(DateRead)}.";
 
     private string Sites
     {

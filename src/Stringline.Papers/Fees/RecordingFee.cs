@@ -69,6 +69,8 @@ public static class RecordingFee
         return new FeeEstimate(office, [.. all.Where(p => p.Amount > 0)])
         {
             Exemption = request.Exemption,
+            ProofSparesNotice = !request.ServedWithCertificateOfMailing,
+            Unpriced = [.. all.Where(p => p.Amount == 0 && p.Most > 0)],
             WhatCouldChangeIt = FeeDoubts.Of(office, request),
             AtMost = Math.Max(most, later),
             DearerOn = later > most ? request.Until : null,
@@ -90,7 +92,7 @@ public static class RecordingFee
     private static string Made(Price price)
     {
         var own = price.Taken - price.UnderTheBill - RecordingAlone;
-        return own > 0 ? $", {Dollars(own)} of it the county’s" : "";
+        return own > 0 ? $", {Dollars(own)} of it added by the county" : "";
     }
 
     private static FeePart ExtraPages(RecorderOffice office, FeeRequest request)
@@ -105,8 +107,8 @@ public static class RecordingFee
         var onClaim = request.Paper == RecordedPaperKind.ClaimOfLien;
         var others = office.Dollars(RecorderField.FraudOnOthers) is not null;
         var price = Price.Of(office, onClaim || !others ? RecorderField.Fraud : RecorderField.FraudOnOthers, HighestFraud, HighestFraud);
-        var doubt = onClaim ? "" : others ? "; whether the office’s list names this paper was not read"
-            : price.Read ? "; the price read is that on a mechanics lien" : "";
+        var doubt = onClaim ? "" : others ? "; ask whether the office charges it on this paper"
+            : price.Read ? "; that is the price for a mechanics lien, ask for this paper’s" : "";
         return Part("fraud", "Real estate fraud fee", price, request.Titles, "Gov. Code § 27388(a)(1)",
             $"{Times(request.Titles, "title", price.Taken)}{doubt}{NotRead(price)}");
     }
@@ -118,8 +120,8 @@ public static class RecordingFee
         var units = request.Exemption is not null ? 0 : counted ? most : Math.Min(MostHomes, request.Titles);
         var ask = request.Parcels > 1 && office.Asks(RecorderField.ParcelsCounted);
         return new FeePart("homes", "Building Homes and Jobs Act fee", Homes * units, "Gov. Code § 27388.1(a)(1)",
-            $"{Dollars(Homes)} for each {(counted ? "title and parcel" : "title")}, {units} of at most three; no exemption "
-            + $"fits{(office.ParcelsCounted is null ? "; whether parcels are counted was not read" : "")}")
+            $"{Dollars(Homes)} for each {(counted ? "title and parcel" : "title")}, {(units == MostHomes ? "three times, the most" : $"{units} of at most three")}; no exemption "
+            + $"fits{(office.ParcelsCounted is null ? "; ask whether each parcel is counted" : "")}")
         { Ask = ask, Most = Homes * (ask ? most : units) };
     }
 
@@ -140,7 +142,7 @@ public static class RecordingFee
         var groups = request.Names > 10 ? (request.Names - 10 + 9) / 10 : 0;
         var price = Price.Of(office, RecorderField.NamesPerTen, 1, HighestNames);
         return Part("names", "More than ten names", price, groups, "Gov. Code § 27361.8",
-            $"{Times(groups, "further ten names", price.Taken)}, for {request.Names} names");
+            $"{Times(groups, "further group of ten", price.Taken)}, for {request.Names} names");
     }
 
     private static FeePart ManyReferences(RecorderOffice office, FeeRequest request)
@@ -160,9 +162,10 @@ public static class RecordingFee
         return new FeePart("lien-notice", "Recorder’s notice of involuntary lien", OfGroups(groups, first.Taken, next.Taken),
             "Gov. Code §§ 27297.5, 27387",
             $"{Dollars(first.Taken)} for the first"
-            + (groups > 1 ? $", {Dollars(next.Taken)} for each of {groups - 1} more" : "")
+            + (groups == 2 ? $", {Dollars(next.Taken)} for the second"
+                : groups > 2 ? $", {Dollars(next.Taken)} for each of {groups - 1} more" : "")
             + (request.ServedWithCertificateOfMailing ? ""
-                : "; falls away if the office takes the claim’s proof of service by registered or certified mail"))
+                : "; not charged if the office accepts the claim’s proof of service by registered or certified mail"))
         { Ask = first.Ask || next.Ask, Most = OfGroups(groups, first.Most, next.Most) };
     }
 
@@ -180,9 +183,12 @@ public static class RecordingFee
         new(id, words, price.Taken * count, section, why) { Ask = price.Ask, Most = price.Most * count };
 
     private static string Times(int count, string unit, decimal price) =>
-        $"{count} {unit}{(count == 1 || unit.EndsWith('s') ? "" : "s")} at {Dollars(price)}";
+        $"{count} {Several(count, unit)} at {Dollars(price)}";
+
+    private static string Several(int count, string unit) => count == 1 ? unit
+        : unit.Contains(" of ", StringComparison.Ordinal) ? unit.Replace(" of ", "s of ", StringComparison.Ordinal) : unit + "s";
 
     private static string NotRead(Price price) =>
-        (price.Read ? "" : "; the office’s price was not read, this is the highest that any county prints")
+        (price.Read ? "" : "; this office’s price was not found, the highest that any county prints is used")
         + (price.UnderTheBill > 0 ? $"; {Dollars(price.Taken - price.UnderTheBill)} if a bill of 2026 (AB 2224) is not law" : "");
 }

@@ -32,12 +32,12 @@ public static partial class IndexNames
             .Select((name, i) => new IndexName(IndexSide.Owner, isPerson && i == 0 ? SurnameFirst(name) : name, name));
         if (owner.HoldsTitleAs is not { } holding)
             return [.. asWritten];
-        var persons = holding.Persons.Select(Person);
+        var persons = holding.Persons.Select(p => Person(p, owner.Name));
         return holding.Form switch
         {
             TitleForm.Individual or TitleForm.JointTenants => [.. persons],
             TitleForm.Trust => [.. persons, .. Clean(holding.Trust) is null ? asWritten : Entity(holding.Trust)],
-            TitleForm.Estate => [.. holding.Decedent is { } decedent ? [OfEstate(decedent)] : asWritten, .. persons],
+            TitleForm.Estate => [.. holding.Decedent is { } decedent ? [OfEstate(decedent, owner.Name)] : asWritten, .. persons],
             TitleForm.Company or TitleForm.PublicEntity => [.. asWritten],
             _ => throw new ArgumentOutOfRangeException(nameof(owner), holding.Form, "Not a form of title."),
         };
@@ -49,7 +49,7 @@ public static partial class IndexNames
         ArgumentNullException.ThrowIfNull(owner);
         if (owner.HoldsTitleAs is not { } holding)
             return Line(owner.Name);
-        var persons = And([.. holding.Persons.Select(p => Person(p).Written)]);
+        var persons = And([.. holding.Persons.Select(p => Person(p, owner.Name).Written)]);
         return holding.Form switch
         {
             TitleForm.Individual => persons,
@@ -58,7 +58,7 @@ public static partial class IndexNames
                 + $"{The(Line(Clean(holding.Trust) ?? owner.Name))}",
             TitleForm.Estate when holding.Decedent is { } decedent =>
                 (persons.Length == 0 ? "" : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of ")
-                + $"the estate of {Person(decedent).Written}, deceased",
+                + $"the estate of {Person(decedent, owner.Name).Written}, deceased",
             TitleForm.Estate => persons.Length == 0 ? Line(owner.Name)
                 : $"{persons}, {(holding.Persons.Count == 1 ? "representative" : "representatives")} of {The(Line(owner.Name))}",
             TitleForm.Company or TitleForm.PublicEntity => Line(owner.Name),
@@ -79,13 +79,47 @@ public static partial class IndexNames
     }
 
     // The entry of an estate keeps the word: the dead own nothing.
-    private static IndexName OfEstate(TitleHolder decedent)
+    private static IndexName OfEstate(TitleHolder decedent, string owner)
     {
-        var name = Person(decedent);
+        var name = Person(decedent, owner);
         return name with { Indexed = $"{name.Indexed}, Estate of" };
     }
 
-    private static IndexName Person(TitleHolder person)
+    /// <summary>Whether more than one owns: several parties, or several persons in one, who are not the trustees of one trust.</summary>
+    public static bool AreSeveral(IReadOnlyCollection<Party> owners)
+    {
+        ArgumentNullException.ThrowIfNull(owners);
+        return owners.Count > 1 || owners.Any(o => Persons(o).Count > 1);
+    }
+
+    /// <summary>The persons who own in their own right, as the owner's name has them; empty where the file does not say, or none does.</summary>
+    public static IReadOnlyList<string> Persons(Party owner)
+    {
+        ArgumentNullException.ThrowIfNull(owner);
+        return owner.HoldsTitleAs is { Form: TitleForm.Individual or TitleForm.JointTenants } holding
+            ? [.. holding.Persons.Select(p => Person(p, owner.Name).Written)] : [];
+    }
+
+    // The owner's name may have the surname first; a paper writes it as the name has it.
+    private static string AsNamed(string person, string owner)
+    {
+        var own = person.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var words = Line(owner).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var sorted = own.Select(Bare).Order(StringComparer.OrdinalIgnoreCase).ToArray();
+        for (var from = 0; from + own.Length <= words.Length; from++)
+        {
+            var there = words[from..(from + own.Length)];
+            if (there.SkipLast(1).All(w => !w.EndsWith(',') && !w.EndsWith(';'))
+                && there.Select(Bare).Order(StringComparer.OrdinalIgnoreCase).SequenceEqual(sorted, StringComparer.OrdinalIgnoreCase))
+                return string.Join(' ', there).TrimEnd(',', ';');
+        }
+
+        return person;
+
+        static string Bare(string word) => word.Trim(',', ';');
+    }
+
+    private static IndexName Person(TitleHolder person, string owner)
     {
         if (Clean(person.Entity) is { } entity)
             return new IndexName(IndexSide.Owner, OneLine(entity), OneLine(entity));
@@ -94,7 +128,7 @@ public static partial class IndexNames
             IndexSide.Owner,
             string.Join(' ', new[] { given.Length + suffix.Length > 0 ? surname + "," : surname, given,
                 suffix }.Where(part => part.Length > 0)),
-            string.Join(' ', new[] { given, surname, suffix }.Where(part => part.Length > 0)));
+            AsNamed(string.Join(' ', new[] { given, surname, suffix }.Where(part => part.Length > 0)), owner));
     }
 
     // The last word, with the particles before it and the suffix behind: a file says of its own claimant only the whole name.

@@ -17,6 +17,7 @@ internal static partial class Typography
     public static string Of(string text, bool onSheet = false)
     {
         ArgumentNullException.ThrowIfNull(text);
+        text = LatinComposition.Of(text);
         if (text.AsSpan().IndexOfAny('\'', '"') < 0 && text.AsSpan().IndexOfAny('-', '§') < 0)
             return text;
         if (text.Contains('-', StringComparison.Ordinal))

@@ -74,10 +74,11 @@ internal static class Binding
         new FeeRequest
         {
             Paper = recording.Kind,
-            Pages = pages + recording.Certificates,
+            Pages = pages + recording.Certificates + recording.ProofPages,
             Parcels = matter.Facts.Parcels.Count,
             ParcelsTold = matter.Facts.Parcels,
-            Names = Math.Max(2, matter.Facts.Names.Count),
+            Names = recording.IsOwners ? Math.Max(1, matter.Facts.Names.Count(n => n.Side == Indexing.IndexSide.Owner))
+                : Math.Max(2, matter.Facts.Names.Count),
             References = recording.References,
             ConformedCopy = true,
             Until = until,

@@ -54,7 +54,8 @@ internal sealed class DayToKeep(Paper paper, Matter matter, Guide guide, Recorde
         List<Block> lines = [.. ActBy(last.ActBy)];
         if (last.Band is { } band)
         {
-            lines.Add(new Paragraph($"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{Name(band.Earliest)}”.", Text)
+            lines.Add(new Paragraph(last.ActBy == band.Earliest.Day ? $"Reading: {Name(band.Earliest)}."
+                : $"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{Name(band.Earliest)}”.", Text)
             { Before = 3 });
             if (band.Latest is { } latest && latest.Day != band.Earliest.Day)
             {

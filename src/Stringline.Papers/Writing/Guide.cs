@@ -12,6 +12,9 @@ internal sealed record Guide
     /// <summary>What the paper does when it is signed, said before anything else, on the sheet of a draft too.</summary>
     public IReadOnlyList<string> Effect { get; init; } = [];
 
+    /// <summary>Who claims how much, in a line under the title of the sheet; null where nothing is claimed.</summary>
+    public string? ForWhat { get; init; }
+
     /// <summary>The day before which the paper is not given, where a step is still missing; null takes the finding's own.</summary>
     public NotBefore? NotBefore { get; init; }
 
@@ -50,7 +53,7 @@ internal sealed record NotBefore(LocalDate Day, string If);
 
 /// <summary>What recording a paper takes.</summary>
 /// <param name="Kind">What it is to the price list.</param>
-/// <param name="Certificates">Pages of notaries’ certificates reckoned where it must be acknowledged (Gov. Code § 27287), one for each that
+/// <param name="Certificates">Pages of notaries’ certificates counted where it must be acknowledged (Gov. Code § 27287), one for each that
 /// may sign apart; else 0.</param>
 /// <param name="References">Recorded papers it refers to (Gov. Code § 27361.2).</param>
 /// <param name="Why">Why a notary is needed, or not, with its section.</param>
@@ -58,6 +61,9 @@ internal sealed record Recording(RecordedPaperKind Kind, int Certificates, int R
 {
     /// <summary>Whether it is the owner's paper, on which the claimant of the job file has no part.</summary>
     public bool IsOwners { get; init; }
+
+    /// <summary>Pages of a proof of service that is always recorded with the paper, at the least; else 0.</summary>
+    public int ProofPages { get; init; }
 }
 
 /// <summary>A packet before it is printed.</summary>

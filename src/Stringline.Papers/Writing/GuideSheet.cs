@@ -38,7 +38,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (guide.Recording is not null && set is null)
         {
-            var fitting = Closeness.Fitting(c => Set(c).Window(draft), c => Set(c).All(draft), measure);
+            // Nobody goes to the window with a draft: what its signer does comes first, and the sheet's first page holds that.
+            var fitting = Closeness.Fitting(c => ForItsSigner ? [] : Set(c).Window(draft), c => Set(c).All(draft), measure);
             return Set(fitting).Plan(draft, measure);
         }
 
@@ -62,8 +63,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             : [.. Top(draft), .. First(), .. Days(false), .. ByHand(), .. To(), .. Steps(), .. After()]
         : draft && !ForItsSigner
         ? [.. Window(draft), .. Named(), .. CheckAndNames(recording, fee, set)]
-        : [.. Window(draft), .. set.StepsLast ? [.. ByHand(), .. Steps()] : Array.Empty<Block>(), .. After(), .. To(),
-            set.Section("Other ways in"), .. OfficeBlocks.OtherWays(fee.Office, set), .. CheckAndNames(recording, fee, set)];
+        : [.. Window(draft), .. set.StepsLast && !ForItsSigner ? [.. ByHand(), .. Steps()] : Array.Empty<Block>(), .. After(), .. To(),
+            .. set.Part([set.Section(OfficeBlocks.OtherWaysHeading), .. OfficeBlocks.OtherWays(fee.Office, set)]), .. CheckAndNames(recording, fee, set)];
 
     /// <summary>
     /// Whether nothing stands against the paper but that somebody else completes and signs it: the steps are for that one.
@@ -77,6 +78,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         new Heading($"{Titled(draft)}: {paper.Title}", new TypeStyle(Face.SansBold, 16, 21)) { Before = 0, Align = Align.Left },
         new Paragraph($"{(set is null ? OneLine(matter.Job.Name) : Shortened(matter.Job.Name, 110))}, as of {Day(matter.AsOf)}."
             + (guide.Sections ?? paper.Sections) switch { "" => "", var sections => $" {sections}." }, TextType) { Before = 3 },
+        .. guide.ForWhat is { } what ? (Block[])[new Paragraph(what, TextType) { Before = 2 }] : [],
         new Paragraph(Assessment.Caution, BoldType.At(9)) { Before = 5 },
     ];
 
@@ -105,7 +107,10 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> OnlyADraft()
     {
         const int shown = 8;
-        yield return new Paragraph("Only a draft. Not to be signed, given or recorded.", LargeType) { Before = 2 };
+        yield return new Paragraph(ForItsSigner ? "A draft for the attorney. Until the attorney has completed and signed it, it is not to be "
+            + "given or recorded." : "Only a draft. Not to be signed, given or recorded.", LargeType) { Before = 2 };
+        if (ForItsSigner)
+            yield break;
         if (bundle.AlwaysDraft is null)
         {
             yield return new Paragraph(inTheWay.Count == 0
@@ -117,7 +122,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         foreach (var refusal in inTheWay.Take(shown))
         {
             var said = RefusalInWords.Whole(matter.Job, matter.Assessment, refusal);
-            yield return new Paragraph(set is null ? said : Shortened(said, 300), TextType) { Before = 2, Indent = 12,
+            yield return new Paragraph(set is null ? said : Sentences(said, 300), TextType) { Before = 2, Indent = 12,
                 Mark = "•" };
         }
 
@@ -137,9 +142,11 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             : [.. bundle.Leaves.Where(l => l.Blanks.Count > 0).Select(l => $"{l.Title}: {string.Join("; ", l.Blanks)}").Distinct()];
         if (blanks.Count == 0)
             yield break;
-        yield return new Heading("Fill in by hand, in ink", HeadType) { Before = HeadRoom, Align = Align.Left };
-        foreach (var blank in blanks)
-            yield return Tick(blank);
+        List<Block> list = [new Heading(ForItsSigner ? "For the attorney to fill in" : "Fill in by hand, in ink", HeadType)
+            { Before = HeadRoom, Align = Align.Left }];
+        list.AddRange(blanks.Select(Tick));
+        foreach (var block in Kept(list))
+            yield return block;
     }
 
     /// <summary>To whom the paper goes.</summary>
@@ -175,7 +182,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     }
 
     private IEnumerable<Block> Steps() =>
-        List(ForItsSigner ? "What is done by the one who completes and signs it" : "What to do", guide.Steps);
+        List(ForItsSigner ? "What the attorney’s office does, in this order" : "What to do", guide.Steps);
 
     private IEnumerable<Block> After() => List("Afterwards", guide.After);
 
@@ -183,10 +190,12 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     {
         if (words.Count == 0)
             yield break;
-        yield return new Heading(heading, HeadType) { Before = HeadRoom, Align = Align.Left };
-        foreach (var line in words)
-            yield return Tick(line);
+        List<Block> list = [new Heading(heading, HeadType) { Before = HeadRoom, Align = Align.Left }, .. words.Select(Tick)];
+        foreach (var block in Kept(list))
+            yield return block;
     }
+
+    private IEnumerable<Block> Kept(IEnumerable<Block> list) => set is null ? list : set.Part(list);
 
     /// <summary>What the first page of a counter sheet holds.</summary>
     private IEnumerable<Block> Window(bool draft) => guide.Recording is not { } recording || fee is null || set is null ? []
@@ -195,16 +204,17 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         :
         [
             .. Top(draft), .. First(), .. Days(false),
+            .. ForItsSigner ? (Block[])[.. ByHand(), .. Steps()] : [],
             set.Section("Where"), .. OfficeBlocks.Where(fee.Office, set),
-            .. Days(false).Any() ? [] : (Block[])[OfficeBlocks.LastTime(fee.Office)],
+            .. Days(false).Any() ? [] : (Block[])[OfficeBlocks.LastTime(fee.Office, set.Bold)],
             set.Section($"The check: {Dollars(fee.Total)}, estimated"), .. OfficeBlocks.CheckToBring(fee, set),
-            .. set.StepsLast ? [] : (Block[])[.. ByHand(), .. Steps()],
+            .. set.StepsLast || ForItsSigner ? [] : (Block[])[.. ByHand(), .. Steps()],
             .. HandIn(recording, fee, set), set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set),
         ];
 
     private IEnumerable<Block> HandIn(Recording recording, FeeEstimate fee, Closeness set) =>
     [
-        set.Section("Hand in"),
+        set.Section(ForItsSigner ? "Hand in, once the attorney has signed and the copies are mailed" : "Hand in"),
         Tick($"Two originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be "
             + "stamped and kept. White paper 8½ by 11 inches, one side, printed at actual size. Anyone may carry them."),
         Tick(recording.Why),
@@ -214,7 +224,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
     private IEnumerable<Block> CheckAndNames(Recording recording, FeeEstimate fee, Closeness set)
     {
-        yield return set.Section("Names to be indexed");
+        yield return set.Section(RecorderBlocks.NamesHeading);
         foreach (var block in RecorderBlocks.Names(matter.Facts.Names, matter.Facts.Owners, set, recording.IsOwners))
             yield return block;
         yield return set.Section($"How {Dollars(fee.Total)} is figured");
@@ -223,6 +233,12 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             yield return new Paragraph(recording.Certificates == 1 ? "The notary’s certificate is counted as one page."
                 : $"{recording.Certificates} certificate pages are counted, as the signers may sign apart; together before one notary they "
                 + "may need one.", set.Text) { Before = 2 };
+        }
+
+        if (recording.ProofPages > 0)
+        {
+            yield return new Paragraph("The proof of service is counted as one page; each further page of it, and each exhibit, costs more.",
+                set.Text) { Before = 2 };
         }
 
         foreach (var block in RecorderBlocks.Check(fee, set))

@@ -1,3 +1,5 @@
+using Stringline.Papers.Layout;
+
 namespace Stringline.Papers.Writing;
 
 /// <summary>How the claimant signs, and verifies (Civ. Code § 8066: an agent may, within the agent's authority).</summary>
@@ -25,7 +27,7 @@ internal static class Signing
             ? $"I am the {called} named in the foregoing {paper}."
             : $"I am {facts.SignerTitle ?? "the agent"} of {facts.Claimant}, the {called} named in the foregoing {paper}, and I am "
             + $"authorized to make this verification for the {called}.";
-        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. {OfKnowledge(matter.Facts.SaysReputed)}",
+        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. {OfKnowledge(SaysReputed(leaf))}",
             Signer(matter, section), Under(matter, called));
     }
 
@@ -39,11 +41,28 @@ internal static class Signing
         + "belief, and as to that I believe it to be true."
         : "The statements in it are true of my own knowledge.";
 
+    // What the paper was given to say so far: it comes before its oath.
+    private static bool SaysReputed(Leaf leaf) => leaf.Texts.Any(t => t.Contains("(reputed ", StringComparison.Ordinal));
+
     /// <summary>The owner's verification; the job file is the claimant's and does not know who signs for the owner.</summary>
-    public static void VerifyOwner(Leaf leaf, string paper) =>
-        leaf.Oath("VERIFICATION", $"I am the owner named in the foregoing {paper}, or I am authorized to make this verification for the "
-            + $"owner. I have read the {paper} and know its contents. The statements in it are true of my own knowledge.", null,
-            "Owner, or title and authority to sign for the owner");
+    /// <param name="leaf">The paper.</param>
+    /// <param name="paper">What the paper is called.</param>
+    /// <param name="several">Whether the paper names several owners.</param>
+    public static void VerifyOwner(Leaf leaf, string paper, bool several)
+    {
+        leaf.Blank("Verification: mark who signs it");
+        leaf.Add(new Together(
+            new Heading("VERIFICATION", TypeStyle.Heading) { Before = 20 },
+            new Paragraph("I am (mark one):", TypeStyle.Body) { Before = 9, WithNext = true },
+            new TickBox($"{(several ? "one of the owners" : "the owner")} named in the foregoing {paper}.", false) { Indent = 18 },
+            new TickBox($"authorized to make this verification for {(several ? "one of the owners" : "the owner")} named in it.", false)
+            { Indent = 18 },
+            new Paragraph($"I have read the {paper} and know its contents. The statements in it are true of my own knowledge.",
+                TypeStyle.Body) { Before = 9 },
+            new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and "
+                + "correct.", TypeStyle.Body),
+            new Signature(null, $"Owner, or title and authority to sign for {(several ? "an" : "the")} owner")));
+    }
 
     private static string? Signer(Matter matter, string section) =>
         matter.Need(matter.Facts.Signer, "signer-missing", "claimant.signer.name",

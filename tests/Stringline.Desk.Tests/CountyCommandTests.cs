@@ -51,8 +51,8 @@ public sealed class CountyCommandTests : IDisposable
     public void A_county_of_which_nothing_was_read_says_to_call()
     {
         var sheet = Sheet(At("Glenn", "95988", "Willows"));
-        Assert.Contains("Nothing that this office publishes was read. Call it before you go.", sheet, StringComparison.Ordinal);
-        Assert.Contains("from memory", sheet, StringComparison.Ordinal);
+        Assert.Contains("Nothing published by this office was found. Call it before you go.", sheet, StringComparison.Ordinal);
+        Assert.Contains("not verified", sheet, StringComparison.Ordinal);
     }
 
     /// <summary>

@@ -28,7 +28,9 @@ internal readonly record struct WaiverExceptions(decimal Surely, decimal Retenti
         var sure = waiver.Through is { } through && items.Exists(i => !(i.Due <= through))
             ? Total.Of(facts.All<Retained>(), r => r.On.Latest <= through ? r.Amount : 0m)
             : all;
-        var extras = named > 0 ? 0m : Total.Of(facts.All<Change>(), static c => c is { Agreed: true, Amount: > 0 } ? c.Amount : 0m);
+        // An extra agreed on only after the through date is no part of the work that the form reaches: it needs no exception.
+        var extras = named > 0 ? 0m : Total.Of(
+            facts.All<Change>(), c => c is { Agreed: true, Amount: > 0 } && !(c.On.Earliest > waiver.Through) ? c.Amount : 0m);
         var (listed, asked) = EarlierUnpaid(facts, waiver, items);
         return new WaiverExceptions(named + sure + listed, all - sure, extras, asked);
     }

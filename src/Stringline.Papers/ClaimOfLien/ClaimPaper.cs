@@ -98,7 +98,7 @@ internal static class ClaimPaper
             return [null];
         var names = facts.Owners.Select(o =>
             $"{OneLine(Clean(o.Name) ?? "")} "
-            + $"({Capacity(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
+            + $"({Service.CapacityOf(o)}){(IndexNames.NeedsTitleWords(o) ? $"\nTitle held by {IndexNames.TitleWords(o)}" : "")}");
         return
         [
             .. names,
@@ -108,13 +108,9 @@ internal static class ClaimPaper
         ];
     }
 
-    // Two persons in one entry of the file are owners, and no owner.
-    private static string Capacity(Party party) =>
-        Service.CapacityOf(party) + (party.Capacity == PartyCapacity.Owner && IndexNames.AreSeveral([party]) ? "s" : "");
-
     internal static string Hirer(Party hirer)
     {
-        var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Capacity(hirer)})";
+        var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})";
         return Clean(hirer.Address) is { } address ? $"{name}\n{OneLine(address)}" : name;
     }
 

@@ -53,6 +53,20 @@ public sealed class ReleasedInDoubtTests
         Assert.True(doubt is null || why.Text.Contains(doubt, StringComparison.Ordinal));
     }
 
+    // §§ 8132, 8134 release work through the date of the form: an extra agreed on after that date was never within it, so its exception
+    // keeps nothing of what the form reaches; one agreed on before may (the form's second exception).
+    [Theory]
+    [InlineData("2026-03-20", 300.00, 0.00)]
+    [InlineData("2026-03-03", 250.00, 50.00)]
+    [Proves("Civ. Code § 8134")]
+    public void An_extra_agreed_on_after_the_through_date_takes_nothing_off_what_is_released(string agreed, double released, double inDoubt)
+    {
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 300m).Changed(agreed, 50m).Furnished("2026-04-06", 50m)
+            .Waived("2026-03-30", WaiverForm.UnconditionalProgress, "2026-03-10"));
+        var effect = Assert.Single(amount.Waivers);
+        Assert.Equal(((decimal)released, (decimal)inDoubt), (effect.Released, effect.InDoubt));
+    }
+
     // The state's form is no matter of federal work: 40 U.S.C. § 3133(c) asks for a writing, signedOn, after the furnishing.
     [Theory]
     [InlineData(WorkKind.Private, WaiverForm.UnconditionalProgress, false, null, "Civ. Code § 8124(a)", "unless it settles a dispute and names the claim (Civ. Code § 8130); $250.00 hangs on that")]

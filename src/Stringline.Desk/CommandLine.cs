@@ -162,6 +162,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
             {
                 AsOf = parsed.GetValue(asOf) is { } day ? Day(day) : null,
                 KeyFolder = Path.Combine(DeskOptions.UserFolder, "keys"),
+                Backups = true,
             };
             return Answer(
                 DeskCommand.Open(options, wanted is null, !parsed.GetValue(noBrowser), clock, line => Print(line + "\n", ascii: false)).GetAwaiter().GetResult(),

@@ -4,6 +4,9 @@ namespace Stringline.Desk;
 internal static class Today
 {
     /// <summary>The local date at the clock's moment.</summary>
-    public static LocalDate InCalifornia(IClock clock) =>
-        clock.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).Date;
+    public static LocalDate InCalifornia(IClock clock) => MomentInCalifornia(clock).Date;
+
+    /// <summary>The local date and time at the clock's moment.</summary>
+    public static LocalDateTime MomentInCalifornia(IClock clock) =>
+        clock.GetCurrentInstant().InZone(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).LocalDateTime;
 }

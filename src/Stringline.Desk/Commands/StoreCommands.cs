@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using Stringline.Desk.Backups;
 using Stringline.Desk.Terminal;
 using Stringline.Exchange;
 using Stringline.Store;
@@ -20,7 +21,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     /// <summary>The commands.</summary>
     public Command All() => new("store", "The journal of all jobs: fill it, check it, back it up, restore, move and export it.")
     {
-        Add(), Check(), BackUp(), RestoreFrom(), MoveTo(), ExportTo(),
+        Add(), Check(), BackUp(), RestoreFrom(), TryRestore(), MoveTo(), ExportTo(),
     };
 
     private Command Add()
@@ -100,6 +101,24 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             progress.End();
             return Say("Restored, and walked from end to end.\n" + Counts(restored.Check)
                 + (restored.SetAside is { } aside ? "\nThe store that was there is kept as " + aside : ""));
+        }));
+        return command;
+    }
+
+    private Command TryRestore()
+    {
+        var store = Store();
+        var from = new Option<string>("--from")
+        {
+            Description = "The folder of backups. Default: the one that the settings name, else the one beside the store.",
+            HelpName = "DIR",
+        };
+        var command = new Command("drill", "Restore the newest backup into a temporary place, walk it from end to end, and remove it.") { store, from };
+        command.SetAction(parsed => Try(progress =>
+        {
+            var drilled = Drill.Newest(BackupPlace.Of(parsed.GetRequiredValue(store), parsed.GetValue(from), clock), clock, progress);
+            progress.End();
+            return Say($"{drilled.Backup.Path} was restored into a temporary place and walked from end to end: it is whole.\n" + Counts(drilled.Check));
         }));
         return command;
     }

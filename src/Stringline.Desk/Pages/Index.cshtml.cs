@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Stringline.Desk.Backups;
 using Stringline.Desk.Portfolio;
 using Stringline.Desk.Web;
 using Stringline.Store;
@@ -6,7 +7,7 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>The desk: what needs doing, ordered by what is lost if it is not done.</summary>
-internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, Ways ways) : StepsPage(ways)
+internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, DailyBackup backup, Ways ways) : StepsPage(ways)
 {
     private const int Shown = 25;
     private const int ShownOfOne = 200;
@@ -36,6 +37,9 @@ internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRe
 
     /// <summary>Why the portfolio could not be assessed; null where it could.</summary>
     public string? Trouble => refresh.Trouble;
+
+    /// <summary>How it stands with the backups.</summary>
+    public BackupStanding Backups => backup.Standing();
 
     /// <summary>Reads the page from the store's indexes; no job is assessed for it.</summary>
     public void OnGet()

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using Stringline.Desk.Backups;
 using Stringline.Desk.Settings;
 using Stringline.Desk.Web;
 using Stringline.Papers.Fees;
@@ -7,7 +8,7 @@ using Stringline.Papers.Fees;
 namespace Stringline.Desk.Pages;
 
 /// <summary>What the office sets once for all its desks, and the tables of counties that the program reckons with.</summary>
-internal sealed class SettingsModel(Office office) : PageModel
+internal sealed class SettingsModel(Office office, DailyBackup backup) : PageModel
 {
     private const int MostCounties = 58;
 
@@ -35,6 +36,12 @@ internal sealed class SettingsModel(Office office) : PageModel
     /// <summary>All others.</summary>
     public IReadOnlyList<RecorderOffice> Others { get; private set; } = [];
 
+    /// <summary>How it stands with the backups.</summary>
+    public BackupStanding Backups => backup.Standing();
+
+    /// <summary>Whether this desk makes any.</summary>
+    public bool MakesBackups => backup.IsOn;
+
     /// <summary>Shows them.</summary>
     public void OnGet()
     {
@@ -54,7 +61,11 @@ internal sealed class SettingsModel(Office office) : PageModel
         var seen = string.IsNullOrEmpty(Seen) ? null : Seen;
         settings = settings with { Mappings = OfficeSettings.Of(seen, office.Journal.Name).Mappings };
         if (office.Journal.WriteSettings(seen, settings.Document()))
+        {
+            backup.Wake();
             return Redirect("/settings?kept=true");
+        }
+
         Overtaken = true;
         Seen = office.Journal.ReadSettings();
         ModelState.Clear();

@@ -25,6 +25,9 @@ internal sealed record OfficeSettings
     /// <summary>Days before a day to act on which the calendar reminds, most days first. Common practice, no source: two weeks and three days.</summary>
     public ImmutableList<int> Reminders { get; init; } = [14, 3];
 
+    /// <summary>The folder for the daily backups; null for one beside the store.</summary>
+    public string? BackupFolder { get; init; }
+
     /// <summary>How tables of the office's accounting systems are read, by name.</summary>
     public ImmutableList<SavedMapping> Mappings { get; init; } = [];
 

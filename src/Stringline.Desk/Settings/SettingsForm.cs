@@ -18,6 +18,9 @@ public sealed class SettingsForm
     /// <summary>Days before a day to act, separated by commas.</summary>
     public string? Reminders { get; set; }
 
+    /// <summary>The folder for the daily backups; blank for one beside the store.</summary>
+    public string? BackupFolder { get; set; }
+
     /// <summary>Calendar days from mailing to recording.</summary>
     public string? MailBacklogDays { get; set; }
 
@@ -33,6 +36,7 @@ public sealed class SettingsForm
         Name = settings.Name,
         Signers = string.Join('\n', settings.Signers.Select(signer => signer.Title is null ? signer.Name : $"{signer.Name}, {signer.Title}")),
         Reminders = string.Join(", ", settings.Reminders),
+        BackupFolder = settings.BackupFolder,
         MailBacklogDays = settings.Plan.MailBacklogDays.ToString(CultureInfo.InvariantCulture),
         IndexLagDays = settings.Plan.IndexLagDays.ToString(CultureInfo.InvariantCulture),
         ReserveDays = settings.Plan.ReserveDays.ToString(CultureInfo.InvariantCulture),
@@ -66,6 +70,7 @@ public sealed class SettingsForm
             Name = string.IsNullOrWhiteSpace(Name) ? null : Name.Trim(),
             Signers = [.. (Signers ?? "").ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(Signer)],
             Reminders = [.. reminders.Reverse()],
+            BackupFolder = string.IsNullOrWhiteSpace(BackupFolder) ? null : BackupFolder.Trim(),
             Plan = new PlanSettings
             {
                 MailBacklogDays = Days(nameof(MailBacklogDays), MailBacklogDays, 180),
@@ -75,6 +80,8 @@ public sealed class SettingsForm
         };
         if (settings.Name is { Length: > 100 })
             faults[nameof(Name)] = "A name of at most 100 letters; it stands at the head of every page.";
+        if (settings.BackupFolder is { } folder && !Path.IsPathFullyQualified(folder))
+            faults[nameof(BackupFolder)] = $"\"{folder}\" is no full path: write it from the drive or the root on, such as {Path.GetFullPath("/backups")}.";
         return (faults.Count == 0 ? settings : null, faults);
     }
 

@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Stringline.Desk.Backups;
 using Stringline.Desk.Importing;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Portfolio;
@@ -65,6 +66,9 @@ internal static class DeskHost
         services.AddSingleton<PaperBench>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
+        services.AddSingleton(clock);
+        services.AddSingleton<DailyBackup>();
+        services.AddHostedService(given => given.GetRequiredService<DailyBackup>());
         services.AddSingleton(new WaitingTables(options, clock));
         services.AddSingleton<TableOffer>();
         services.AddSingleton<ImportRuns>();

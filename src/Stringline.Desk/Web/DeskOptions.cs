@@ -17,6 +17,9 @@ internal sealed record DeskOptions(string Store, int Port)
     /// <summary>Under whose name entries are written.</summary>
     public string Who { get; init; } = Environment.UserName is { Length: > 0 } user ? user : "desk";
 
+    /// <summary>Whether the desk makes a backup a day.</summary>
+    public bool Backups { get; init; }
+
     /// <summary>The folder for the keys that seal forms; null: they end with the process, and a form that is open then must be opened again.</summary>
     public string? KeyFolder { get; init; }
 

@@ -26,7 +26,9 @@ internal static class SqliteFile
         }
         finally
         {
-            Remove(part);
+            // Where its folder could not be made there is nothing to remove.
+            if (Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(part))))
+                Remove(part);
         }
     }
 

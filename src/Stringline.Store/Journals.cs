@@ -23,11 +23,13 @@ public static class Journals
 
     internal static SqlJournal Connect(string address, IClock clock, OpenStore open)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(address);
         ArgumentNullException.ThrowIfNull(clock);
-        Database database = address.StartsWith(PostgresPrefix, StringComparison.Ordinal)
-            ? new PostgresDatabase(address[PostgresPrefix.Length..])
-            : new SqliteDatabase(address, open);
+        Database database = StoreAddress.Read(address) switch
+        {
+            StoreAddress.OnServer server => new PostgresDatabase(server),
+            StoreAddress.InFile file => new SqliteDatabase(file.Path, open),
+            _ => throw new InvalidOperationException("Neither a file nor a server."),
+        };
         try
         {
             database.Run(connection => Migrator.Bring(database, connection, open, clock));

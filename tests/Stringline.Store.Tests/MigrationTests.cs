@@ -191,7 +191,7 @@ public sealed class SqliteMigrationTests() : MigrationTests(() => new SqlitePlac
 
 public sealed class PostgresMigrationTests() : MigrationTests(() => new PostgresPlace())
 {
-    internal override Database Connect() => new PostgresDatabase(Place.Address[Journals.PostgresPrefix.Length..]);
+    internal override Database Connect() => new PostgresDatabase((StoreAddress.OnServer)StoreAddress.Read(Place.Address));
 
     [Theory]
     [InlineData("postgres:Host=127.0.0.1;Port=1;Username=app;Timeout=5", StoreFault.Unreachable)]

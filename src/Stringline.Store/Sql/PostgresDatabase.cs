@@ -23,29 +23,26 @@ internal sealed class PostgresDatabase : Database
 
     private readonly NpgsqlDataSource source;
 
-    public PostgresDatabase(string connectionString)
+    /// <exception cref="StoreException">Settings that do not go together; the message holds nothing of them.</exception>
+    public PostgresDatabase(StoreAddress.OnServer address)
     {
-        NpgsqlConnectionStringBuilder settings;
-        try
-        {
-            settings = new NpgsqlConnectionStringBuilder(connectionString);
-        }
-        catch (Exception e) when (e is ArgumentException or KeyNotFoundException or FormatException)
-        {
-            throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", $"a connection string that cannot be read ({e.Message})", "such as postgres:Host=db;Database=office;Username=me", e);
-        }
-
-        settings.SearchPath ??= DefaultSchema;
-        Schema = settings.SearchPath;
-        if (Schema.Length is 0 or > 60 || Schema.Any(c => !char.IsAsciiLetterLower(c) && !char.IsAsciiDigit(c) && c != '_'))
-            throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", $"the search path \"{Schema}\"", "one schema, its name of lower-case letters, digits and _");
+        Name = address.ToString();
+        Schema = address.Settings.SearchPath!;
+        var settings = new NpgsqlConnectionStringBuilder(address.Settings.ConnectionString);
         settings.ApplicationName ??= "stringline";
 
         // The few statements of the store are worked out by the server once for each connection, unless the office says otherwise.
         if (!settings.ShouldSerialize("Max Auto Prepare"))
             settings.MaxAutoPrepare = StatementsKept;
-        Name = FormattableString.Invariant($"{Journals.PostgresPrefix}Host={settings.Host};Port={settings.Port};Database={settings.Database};Search Path={Schema}");
-        source = NpgsqlDataSource.Create(settings);
+        try
+        {
+            source = NpgsqlDataSource.Create(settings);
+        }
+        catch (Exception e) when (e is ArgumentException or InvalidOperationException or NotSupportedException or FormatException)
+        {
+            // Neither its message nor itself: it may repeat what stands in the connection string.
+            throw new StoreException(StoreFault.NotAllowed, Name, "settings that the driver does not take together", "a connection string such as postgres:Host=db;Database=office;Username=me");
+        }
     }
 
     /// <summary>The schema in which the tables stand.</summary>

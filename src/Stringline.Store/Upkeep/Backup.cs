@@ -14,6 +14,7 @@ public static class Backup
     public static CheckReport Make(IJournal journal, string path, IProgress<StoreProgress>? progress = null)
     {
         var store = (SqlJournal)journal;
+        StoreAddress.ReadFile(path, "the backup");
         if (Path.Exists(path))
             throw new StoreException(StoreFault.Exists, path, "something that is there already", "a new name for the backup");
         var before = store.Tips().ToList();

@@ -20,7 +20,7 @@ public static class Export
     /// <exception cref="StoreException">The folder is there, or cannot be written, or the store is damaged. No such folder is then there.</exception>
     public static Exported To(IJournal journal, string folder, IProgress<StoreProgress>? progress = null)
     {
-        var target = Path.GetFullPath(folder);
+        var target = Path.GetFullPath(StoreAddress.ReadFile(folder, "the folder of the export"));
         if (Path.Exists(target))
             throw new StoreException(StoreFault.Exists, folder, "something that is there already", "the name of a new folder");
         var part = target + ".part";

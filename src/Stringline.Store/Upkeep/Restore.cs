@@ -18,11 +18,12 @@ public static class Restore
     /// <exception cref="StoreException">The backup is not whole, or a store is there and may not be replaced. What is there stays as it was.</exception>
     public static Restored From(string backup, string address, bool replace, IClock clock, IProgress<StoreProgress>? progress = null)
     {
-        using var source = Journals.Connect(backup, clock, OpenStore.ReadOnly);
+        var place = StoreAddress.Read(address);
+        using var source = Journals.Connect(StoreAddress.ReadFile(backup, "the backup"), clock, OpenStore.ReadOnly);
         var check = source.Check(progress);
         StoreCopy.MustBeWhole(check, backup);
         var aside = "_replaced_" + Stamp.Format(clock.GetCurrentInstant());
-        return address.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal)
+        return place is StoreAddress.OnServer
             ? ToServer(source, check, address, replace, aside, clock, progress)
             : ToFile(source, check, address, replace, aside, clock, progress);
     }

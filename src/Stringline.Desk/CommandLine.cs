@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Text;
 using Stringline.Desk.Commands;
 using Stringline.Desk.DemoOffice;
@@ -6,6 +7,7 @@ using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Store;
 
 namespace Stringline.Desk;
 
@@ -27,21 +29,39 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     /// <summary>A fault in the program.</summary>
     public const int OwnFault = 3;
 
+    private const string Unrepeated =
+        "These words are no command. They are not repeated here, since a password may stand among them. "
+        + "The address of a server stands after --store, all of it in quotation marks.";
+
     /// <summary>Runs one command and gives the exit status.</summary>
     public int Run(IReadOnlyList<string> args)
     {
         var parsed = Root(papers: args is ["packet", ..]).Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var error in parsed.Errors)
+            // The parser's messages repeat words, among them what a blank cut off a password.
+            if (parsed.Tokens.Any(word => StoreAddress.MaySpeakOfServer(word.Value)))
+                errors.WriteLine(Unrepeated);
+            foreach (var error in parsed.Errors.Where(_ => !parsed.Tokens.Any(word => StoreAddress.MaySpeakOfServer(word.Value))))
                 errors.WriteLine(error.Message);
             errors.WriteLine("See stringline --help.");
+            return WrongUsage;
+        }
+
+        if (Misplaced(parsed.CommandResult) is { } place)
+        {
+            errors.WriteLine($"{place} holds what reads as the address of a server, which is not repeated here. It stands after --store, or as where store move goes.");
             return WrongUsage;
         }
 
         try
         {
             return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Error = errors });
+        }
+        catch (StoreException e)
+        {
+            errors.WriteLine(e.Message);
+            return Refused;
         }
         catch (Exception e)
         {
@@ -51,6 +71,15 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
             return OwnFault;
         }
     }
+
+    private static string? Misplaced(CommandResult command) => command.Children
+        .Where(given => !(given is OptionResult { Option.Name: "--store" } or ArgumentResult { Argument.Name: StoreCommands.Target }))
+        .FirstOrDefault(given => given.Tokens.Any(word => StoreAddress.MaySpeakOfServer(word.Value))) switch
+        {
+            OptionResult option => option.Option.Name,
+            ArgumentResult argument => argument.Argument.Name,
+            _ => null,
+        };
 
     /// <param name="papers">Whether the commands of the papers are built too: they are many, and only <c>packet</c> needs them.</param>
     private RootCommand Root(bool papers)
@@ -145,6 +174,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     private Command Desk()
     {
         var store = new Option<string>("--store") { Description = "The store: a file, or postgres: and a connection string. Default: STRINGLINE_STORE in the environment, else a file in your own data folder.", HelpName = "PATH" };
+        var isNew = StoreCommands.New();
         var port = new Option<int?>("--port") { Description = $"The port on 127.0.0.1; 0 for any that is free. Default: {DeskOptions.UsualPort}, or any where that is taken.", HelpName = "N" };
         port.Validators.Add(result =>
         {
@@ -154,12 +184,14 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var noBrowser = new Option<bool>("--no-browser") { Description = "Do not show the desk in a browser." };
         var asOf = AsOf();
         asOf.Description = "The day the desk takes for today, to try things on. Default: today in California.";
-        var command = new Command("desk", "Open the desk in the browser: what needs doing, job by job. It answers on this machine only.") { store, port, noBrowser, asOf };
+        var command = new Command("desk", "Open the desk in the browser: what needs doing, job by job. It answers on this machine only.") { store, isNew, port, noBrowser, asOf };
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(port);
-            var options = new DeskOptions(parsed.GetValue(store) ?? StoreCommands.FromEnvironment ?? Path.Combine(DeskOptions.UserFolder, "office.stringline"), wanted ?? DeskOptions.UsualPort)
+            var address = parsed.GetValue(store) ?? StoreCommands.FromEnvironment ?? DeskOptions.UsualStore;
+            var options = new DeskOptions(address, wanted ?? DeskOptions.UsualPort)
             {
+                Opening = StoreCommands.Opening(address, parsed.GetValue(isNew)),
                 AsOf = parsed.GetValue(asOf) is { } day ? Day(day) : null,
                 KeyFolder = Path.Combine(DeskOptions.UserFolder, "keys"),
                 Backups = true,

@@ -19,8 +19,6 @@ internal static class DeskCommand
         WebApplication? desk = null;
         try
         {
-            if (Path.GetDirectoryName(options.Store) is { Length: > 0 } folder && !options.Store.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal))
-                Directory.CreateDirectory(folder);
             desk = DeskHost.Build(options, clock);
             try
             {

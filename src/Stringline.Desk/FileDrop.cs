@@ -6,6 +6,19 @@ internal static class FileDrop
     /// <summary>The option that lets files be replaced.</summary>
     public const string Replace = "--replace";
 
+    /// <summary>What a refusal ends with that left everything as it was.</summary>
+    public const string NothingWritten = "Nothing was written.";
+
+    /// <summary>Writes one file by the same rule.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="bytes">What.</param>
+    /// <param name="replace">Whether a file that is there with other content is replaced.</param>
+    public static Outcome<IReadOnlyList<string>> WriteOne(string path, ReadOnlyMemory<byte> bytes, bool replace)
+    {
+        var full = Path.GetFullPath(path);
+        return WriteAll(Path.GetDirectoryName(full) ?? full, [new FinishedFile(Path.GetFileName(full), bytes)], replace);
+    }
+
     /// <summary>
     /// Writes the files. A file of the same name with the same content stays as it is; one with other content is replaced only where that
     /// was asked for, and else nothing is written. Others are left alone.
@@ -23,7 +36,7 @@ internal static class FileDrop
                 return Refuse(folder, "it is a file, not a folder");
 
             if (!replace && files.Select(file => Path.Combine(target, file.Name)).Where((path, i) => HoldsOther(path, files[i].Bytes.Span)).ToList() is { Count: > 0 } others)
-                return new Outcome<IReadOnlyList<string>>.Refused([.. others.Select(InTheWay), "Nothing was written."]);
+                return new Outcome<IReadOnlyList<string>>.Refused([.. others.Select(InTheWay), NothingWritten]);
 
             // Inside the folder where there is one, so that the moves never cross from one disk to another.
             var exists = Directory.Exists(target);
@@ -58,7 +71,7 @@ internal static class FileDrop
         new([$"{folder} cannot be written to: {why}\n  Nothing was written. Name a folder that this user may write to."]);
 
     private static string InTheWay(string path) =>
-        $"{path} is there already with other content.\n  Move or rename that file, or name another folder with --out; or add {Replace} to replace it.";
+        $"{path} is there already with other content.\n  Move or rename that file, or name another place; or add {Replace} to replace it.";
 
     private static bool HoldsOther(string path, ReadOnlySpan<byte> bytes) =>
         File.Exists(path) && (new FileInfo(path).Length != bytes.Length || !bytes.SequenceEqual(File.ReadAllBytes(path)));

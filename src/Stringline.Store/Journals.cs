@@ -52,6 +52,12 @@ public enum OpenStore
     /// <summary>It is made where it does not exist.</summary>
     OrMake,
 
+    /// <summary>
+    /// It is made where it does not exist, but a file only together with the first change that is written to it: whoever only looks, or
+    /// whose entries are refused, leaves nothing behind. On a server it is made at once.
+    /// </summary>
+    OrMakeOnWriting,
+
     /// <summary>It must exist and be of this version; nothing is ever written, not even beside it.</summary>
     ReadOnly,
 }

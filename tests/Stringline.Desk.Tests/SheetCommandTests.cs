@@ -17,7 +17,7 @@ public sealed class SheetCommandTests : IDisposable
     public async Task Invoices_are_imported_assessed_listed_and_put_in_a_calendar()
     {
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n114,Hobart Framing,INV-2,4/31/2026,5\nTotal,,,,\"1,239.50\"\n");
-        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
+        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--new", "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
         var dry = await Tool.Run([.. import, "--dry-run"]);
         Assert.Contains("1 jobs would be added", dry.Output, StringComparison.Ordinal);
         Assert.False(File.Exists(At("office")));
@@ -45,7 +45,7 @@ public sealed class SheetCommandTests : IDisposable
     public async Task What_an_import_asks_is_told_by_a_look_and_confirmed_before_anything_is_written()
     {
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,100\n114,Hobart Framing,INV-2,4/21/2026,-5\n");
-        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
+        string[] import = ["import", At("invoices.csv"), "--store", At("office"), "--new", "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
         var dry = await Tool.Run([.. import, "--dry-run"]);
         Assert.Contains("Is that right? 1 row with negative amounts would be entered as credits. If it is: --confirm negative-amounts\n  line 3\n", dry.Output, StringComparison.Ordinal);
         var asked = await Tool.Run(import);
@@ -59,7 +59,7 @@ public sealed class SheetCommandTests : IDisposable
     [Fact]
     public async Task A_list_and_a_calendar_of_jobs_never_assessed_or_changed_since_assess_them_first()
     {
-        await Said("store", "add", Demo("alder-court"), Demo("juniper-lane"), Demo("tamarind-wharf"), "--store", At("office"));
+        await Said("store", "add", "--new", Demo("alder-court"), Demo("juniper-lane"), Demo("tamarind-wharf"), "--store", At("office"));
         var list = await Said("list", "--store", At("office"), "--as-of", "2026-06-22");
         Assert.Contains("Record the claim of lien", list, StringComparison.Ordinal);
         await Said("calendar", "--store", At("office"), "--as-of", "2026-06-22", "--out", At("days.ics"));
@@ -71,14 +71,14 @@ public sealed class SheetCommandTests : IDisposable
         var owed = Assessment.Of(job, new LocalDate(2026, 6, 22), OpenDays.Statutory).Amount.Demand;
         var last = paid.LastIndexOf(']');
         File.WriteAllText(At("alder-court.json"), string.Create(CultureInfo.InvariantCulture, $"{paid[..last]}, {{ \"what\": \"paid\", \"on\": \"2026-06-20\", \"amount\": {owed} }}\n{paid[last..]}"));
-        await Said("store", "add", At("alder-court.json"), "--store", At("office"));
+        await Said("store", "add", "--new", At("alder-court.json"), "--store", At("office"));
         Assert.DoesNotContain(owed.ToString(CultureInfo.InvariantCulture), await Said("list", "--store", At("office"), "--as-of", "2026-06-22"), StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task The_list_goes_by_day_marks_what_is_past_and_says_as_of_when()
     {
-        await Said("store", "add", Demo("alder-court"), Demo("juniper-lane"), Demo("tamarind-wharf"), Demo("thistlebank-garden"), Demo("cottonwood-school"), "--store", At("office"));
+        await Said("store", "add", "--new", Demo("alder-court"), Demo("juniper-lane"), Demo("tamarind-wharf"), Demo("thistlebank-garden"), Demo("cottonwood-school"), "--store", At("office"));
         foreach (var asOf in (string[])["2026-06-22", "2026-09-15"])
         {
             var rows = (await Said("list", "--store", At("office"), "--as-of", asOf)).Split('\n', StringSplitOptions.RemoveEmptyEntries)[1..];
@@ -94,7 +94,7 @@ public sealed class SheetCommandTests : IDisposable
     {
         (string, string)[] here = [("STRINGLINE_STORE", At("office"))];
         File.WriteAllText(At("invoices.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-1,4/20/2026,\"$1,234.50\"\n");
-        Assert.Equal(0, (await Tool.RunWith(here, "import", At("invoices.csv"), "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--as-of", "2026-05-01", "--customer-is", "subcontractor")).Status);
+        Assert.Equal(0, (await Tool.RunWith(here, "import", At("invoices.csv"), "--new", "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--as-of", "2026-05-01", "--customer-is", "subcontractor")).Status);
         Assert.StartsWith("1 of 1 jobs assessed", (await Tool.RunWith(here, "assess", "--all", "--as-of", "2026-05-01")).Output, StringComparison.Ordinal);
         Assert.Contains("Give the preliminary notice", (await Tool.RunWith(here, "list", "--as-of", "2026-05-01", "--csv", "-")).Output, StringComparison.Ordinal);
         Assert.Contains("1", (await Tool.RunWith(here, "store", "check")).Output, StringComparison.Ordinal);
@@ -109,7 +109,7 @@ public sealed class SheetCommandTests : IDisposable
     [Fact]
     public async Task The_sum_of_a_public_job_stands_under_its_own_remedy_and_section()
     {
-        await Said("store", "add", Demo("cottonwood-school"), "--store", At("office"));
+        await Said("store", "add", "--new", Demo("cottonwood-school"), "--store", At("office"));
         var waterfall = await Said("waterfall", "cottonwood-school", "--store", At("office"), "--as-of", "2026-06-22");
         Assert.Contains(waterfall.Split('\n'), row => row.StartsWith("Demand of the stop payment notice,", StringComparison.Ordinal) && row.Contains("Civ. Code § 9352(c)", StringComparison.Ordinal));
         Assert.DoesNotContain("§ 8416", waterfall, StringComparison.Ordinal);

@@ -14,7 +14,7 @@ public sealed partial class StoreCommandTests : IDisposable
     public async Task A_store_is_filled_checked_backed_up_restored_moved_and_exported()
     {
         var demo = Repository.Path("data/demo/alder-court.json");
-        Assert.StartsWith("1 added, 0 extended, 0 unchanged", await Said("add", demo), StringComparison.Ordinal);
+        Assert.StartsWith("1 added, 0 extended, 0 unchanged", await Said("add", "--new", demo), StringComparison.Ordinal);
         Assert.StartsWith("0 added, 0 extended, 1 unchanged; 0 changes", await Said("add", demo), StringComparison.Ordinal);
         var seal = Seal(await Said("check"));
         Assert.Equal(seal, Seal(await Said("backup", At("backup"))));
@@ -32,9 +32,9 @@ public sealed partial class StoreCommandTests : IDisposable
     {
         var missing = await Run("check");
         Assert.Equal((1, ""), (missing.Status, missing.Output));
-        Assert.Equal($"{At("office")}\n  is:        no such file\n  should be: the file of a store; stringline store add makes one\n", missing.Errors);
+        Assert.Equal($"{At("office")}\n  is:        no such file\n  should be: the file of a store; a new one is made with --new\n", missing.Errors);
         File.WriteAllText(At("bad.json"), "{ }");
-        var refused = await Run("add", At("bad.json"), Repository.Path("data/demo/alder-court.json"));
+        var refused = await Run("add", "--new", At("bad.json"), Repository.Path("data/demo/alder-court.json"));
         Assert.Equal(1, refused.Status);
         Assert.Contains("bad.json: format", refused.Errors, StringComparison.Ordinal);
         Assert.False(File.Exists(At("office")));

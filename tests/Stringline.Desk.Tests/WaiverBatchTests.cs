@@ -179,7 +179,7 @@ public sealed class WaiverBatchTests : IDisposable
     public void Jobs_are_found_by_number_in_a_store()
     {
         var store = Path.Combine(root, "office.stringline");
-        Assert.Equal(CommandLine.Done, new CommandLine(output, errors, Clock()).Run(["store", "add", "--store", store, Repository.Path("data/demo/alder-court.json")]));
+        Assert.Equal(CommandLine.Done, new CommandLine(output, errors, Clock()).Run(["store", "add", "--new", "--store", store, Repository.Path("data/demo/alder-court.json")]));
         Assert.Equal(CommandLine.Refused, Run(Sheet("alder-court,8132,2026-03-20,12000.00,X,,," + ToMarch, "nobody,8132,2026-03-20,12000.00,X,,,"), "--store", store));
         Assert.Equal(["alder-court-8132-2026-03-20.pdf"], Pdfs);
         Assert.Contains("The store has no job 'nobody'.", Refused[1], StringComparison.Ordinal);

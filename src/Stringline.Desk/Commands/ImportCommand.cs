@@ -22,6 +22,8 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
 
     private readonly Argument<string[]> files = new("FILE") { Description = "CSV or XLSX files, all taken in one transaction.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string> store = StoreCommands.Store();
+    private readonly Option<bool> isNew = StoreCommands.New();
+    private readonly Option<bool> replace = CommandLine.Replace();
     private readonly Option<string?> kind = Words("--as", "What the rows are, where the headers do not show it", Kinds);
     private readonly Option<string?> mapping = new("--mapping") { Description = "A file that says which header means what.", HelpName = "FILE" };
     private readonly Option<string?> saveMapping = new("--save-mapping") { Description = "Write the mapping by which the first file was read.", HelpName = "FILE" };
@@ -44,7 +46,7 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
     {
         var command = new Command("import", "Take jobs, invoices and payments from CSV or XLSX. A second time it changes nothing; refused rows go to NAME.refused.csv.")
         {
-            files, store, kind, mapping, saveMapping, dryRun, confirm, asOf, who, claimant, role, county, customerIs, work,
+            files, store, isNew, kind, mapping, saveMapping, replace, dryRun, confirm, asOf, who, claimant, role, county, customerIs, work,
         };
         confirm.AcceptOnlyFromAmong([.. ImportQuestions.Ids]);
         command.SetAction(Run);
@@ -57,16 +59,19 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         try
         {
             var request = Request(parsed);
-            var address = parsed.GetRequiredValue(store);
-
-            // A first look needs no store yet: an empty one stands in for it and is thrown away.
-            using var standIn = request.DryRun && !address.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal) && !Path.Exists(address) ? new StandIn() : null;
-            using var journal = Journals.Open(standIn?.Address ?? address, clock, OpenStore.OrMake);
+            using var journal = StoreCommands.Open(StoreCommands.AddressOf(parsed, store), parsed.GetValue(isNew), clock);
             var report = new SheetImport(journal, OpenDays.Statutory).Run(request, new Relay(progress));
             progress.End();
-            if (parsed.GetValue(saveMapping) is { } path)
-                FileDrop.WriteAll(Path.GetDirectoryName(Path.GetFullPath(path))!, [new FinishedFile(Path.GetFileName(path), Saved(request, report))], replace: true);
             output.Write(Encoding.UTF8.GetBytes(ImportText.Of(report, request.DryRun, journal.Name)));
+            if (parsed.GetValue(saveMapping) is { } path
+                && FileDrop.WriteOne(path, Saved(request, report), parsed.GetValue(replace)) is Outcome<IReadOnlyList<string>>.Refused refused)
+            {
+                foreach (var reason in refused.Why.Where(reason => reason != FileDrop.NothingWritten))
+                    errors.WriteLine(reason);
+                errors.WriteLine("The mapping was not written; the import stands as it is told above.");
+                return CommandLine.Refused;
+            }
+
             return report.Files.Any(file => file.Refused.Count > 0) ? CommandLine.Refused : CommandLine.Done;
         }
         catch (Exception e) when (e is SheetException or StoreException)
@@ -119,15 +124,6 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         var option = new Option<string?>(name) { Description = $"{description}: {string.Join(", ", words)}.", HelpName = "WORD" };
         option.AcceptOnlyFromAmong([.. words]);
         return option;
-    }
-
-    private sealed class StandIn : IDisposable
-    {
-        private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("stringline-look-");
-
-        public string Address => Path.Combine(folder.FullName, "empty.stringline");
-
-        public void Dispose() => folder.Delete(recursive: true);
     }
 
     private sealed class Relay(ProgressLine line) : IProgress<ImportProgress>

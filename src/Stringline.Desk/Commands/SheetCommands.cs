@@ -30,11 +30,12 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
         var store = StoreCommands.Store();
         var asOf = CommandLine.AsOf();
         var (xlsx, csv) = Targets();
-        var command = new Command("list", "The desk's list as a spreadsheet: what is to be done on every job, by which day; what is past stands first. Jobs that are stale are assessed before.") { store, asOf, xlsx, csv };
+        var replace = CommandLine.Replace();
+        var command = new Command("list", "The desk's list as a spreadsheet: what is to be done on every job, by which day; what is past stands first. Jobs that are stale are assessed before.") { store, asOf, xlsx, csv, replace };
         command.SetAction(parsed => Try(() =>
         {
-            using var journal = Fresh(parsed.GetRequiredValue(store), CommandLine.DayOf(parsed.GetValue(asOf), clock));
-            return Write(DeskSheet.Of(Exports.All(journal, StepFilter.None)), parsed.GetValue(xlsx), parsed.GetValue(csv));
+            using var journal = Fresh(StoreCommands.AddressOf(parsed, store), CommandLine.DayOf(parsed.GetValue(asOf), clock));
+            return Write(DeskSheet.Of(Exports.All(journal, StepFilter.None)), parsed.GetValue(xlsx), parsed.GetValue(csv), parsed.GetValue(replace));
         }));
         return command;
     }
@@ -50,13 +51,14 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
             if (result.Tokens.Any(token => !int.TryParse(token.Value, out var days) || days is < 1 or > 365))
                 result.AddError("--alarm takes a number of days from 1 to 365.");
         });
-        var command = new Command("calendar", "The days to act of every job as a calendar file with alarms. Jobs that are stale are assessed before.") { store, path, asOf, alarms };
+        var replace = CommandLine.Replace();
+        var command = new Command("calendar", "The days to act of every job as a calendar file with alarms. Jobs that are stale are assessed before.") { store, path, asOf, alarms, replace };
         command.SetAction(parsed => Try(() =>
         {
             var asked = CommandLine.DayOf(parsed.GetValue(asOf), clock);
-            using var journal = Fresh(parsed.GetRequiredValue(store), asked);
+            using var journal = Fresh(StoreCommands.AddressOf(parsed, store), asked);
             var bytes = DeskCalendar.Of(journal, StepFilter.None, asked, parsed.GetValue(alarms) is { Length: > 0 } days ? days : CalendarText.UsualAlarms);
-            return Drop(parsed.GetRequiredValue(path), bytes);
+            return Drop(parsed.GetRequiredValue(path), bytes, parsed.GetValue(replace));
         }));
         return command;
     }
@@ -77,14 +79,15 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
         var store = new Option<string?>("--store") { Description = "The store that holds the job.", HelpName = "STORE" };
         var asOf = CommandLine.AsOf();
         var (xlsx, csv) = Targets();
-        var command = new Command(name, description) { job, store, asOf, xlsx, csv };
+        var replace = CommandLine.Replace();
+        var command = new Command(name, description) { job, store, asOf, xlsx, csv, replace };
         command.SetAction(parsed => Try(() =>
         {
             var asked = CommandLine.DayOf(parsed.GetValue(asOf), clock);
             var named = parsed.GetRequiredValue(job);
             return Assessed(named, parsed.GetValue(store), asked) switch
             {
-                Outcome<Assessment>.Done done => Write(sheet(done.Value), parsed.GetValue(xlsx), parsed.GetValue(csv)),
+                Outcome<Assessment>.Done done => Write(sheet(done.Value), parsed.GetValue(xlsx), parsed.GetValue(csv), parsed.GetValue(replace)),
                 Outcome<Assessment>.Refused refused => Refuse(refused.Why),
                 _ => throw new InvalidOperationException("Neither done nor refused."),
             };
@@ -106,14 +109,14 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
         new("--xlsx") { Description = "Write a workbook.", HelpName = "FILE" },
         new("--csv") { Description = "Write CSV; - for standard output. Default.", HelpName = "FILE" });
 
-    private int Write(Sheet sheet, string? xlsx, string? csv)
+    private int Write(Sheet sheet, string? xlsx, string? csv, bool replace)
     {
         var written = CommandLine.Done;
         if (xlsx is not null)
         {
             using var stream = new MemoryStream();
             SheetWriter.WriteXlsxAsync(stream, sheet, [Assessment.Caution]).GetAwaiter().GetResult();
-            written = Drop(xlsx, stream.ToArray());
+            written = Drop(xlsx, stream.ToArray(), replace);
         }
 
         if (written != CommandLine.Done || (csv is null && xlsx is not null))
@@ -127,13 +130,12 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
 
         using var text = new MemoryStream();
         SheetWriter.WriteCsv(text, sheet);
-        return Drop(csv, text.ToArray());
+        return Drop(csv, text.ToArray(), replace);
     }
 
-    private int Drop(string path, byte[] bytes)
+    private int Drop(string path, byte[] bytes, bool replace)
     {
-        var full = Path.GetFullPath(path);
-        switch (FileDrop.WriteAll(Path.GetDirectoryName(full)!, [new FinishedFile(Path.GetFileName(full), bytes)], replace: true))
+        switch (FileDrop.WriteOne(path, bytes, replace))
         {
             case Outcome<IReadOnlyList<string>>.Done done:
                 output.Write(Encoding.UTF8.GetBytes($"{done.Value[0]}\n"));

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using Stringline.Desk.Backups;
 using Stringline.Desk.Terminal;
+using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Store;
 using Stringline.Store.Upkeep;
@@ -18,6 +19,9 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private const string AddressHelp =
         "The store: the path of a SQLite file, or postgres: and a connection string such as \"postgres:Host=db;Database=office;Username=me\".";
 
+    /// <summary>The name of the argument that says where a store moves to.</summary>
+    internal const string Target = "TO";
+
     /// <summary>The commands.</summary>
     public Command All() => new("store", "The journal of all jobs: fill it, check it, back it up, restore, move and export it.")
     {
@@ -26,10 +30,10 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
 
     private Command Add()
     {
-        var store = Store();
+        var (store, isNew) = (Store(), New());
         var files = new Argument<string[]>("FILE") { Description = "Job files. The name of a file, without .json, names the job in the store.", Arity = ArgumentArity.OneOrMore };
         var who = new Option<string>("--who") { Description = "Who records it. Default: the user's name.", HelpName = "NAME", DefaultValueFactory = _ => Environment.UserName };
-        var command = new Command("add", "Bring the store to these job files: all of them, or where one is refused none. A second time it does nothing.") { store, files, who };
+        var command = new Command("add", "Bring the store to these job files: all of them, or where one is refused none. A second time it does nothing.") { store, isNew, files, who };
         command.SetAction(parsed => Try(progress =>
         {
             var jobs = new List<KeyedJob>();
@@ -49,7 +53,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
 
             if (faults.Count > 0)
                 return Refuse(faults);
-            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock, OpenStore.OrMake);
+            using var journal = Open(AddressOf(parsed, store), parsed.GetValue(isNew), clock);
             var report = journal.PutMany(jobs, parsed.GetRequiredValue(who), progress);
             return report.Faults.Count > 0
                 ? Refuse([.. report.Faults.Select(fault => fault.ToString())])
@@ -64,7 +68,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         var command = new Command("check", "Walk every chain and every attached paper, and say what is not as it was written.") { store };
         command.SetAction(parsed => Try(progress =>
         {
-            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock, OpenStore.ReadOnly);
+            using var journal = Journals.Open(AddressOf(parsed, store), clock, OpenStore.ReadOnly);
             var report = journal.Check(progress);
             progress.End();
             return report.IsWhole
@@ -77,11 +81,11 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command BackUp()
     {
         var store = Store();
-        var to = new Argument<string>("TO") { Description = "The backup's file; nothing may be there yet." };
+        var to = new Argument<string>("BACKUP") { Description = "The backup's file; nothing may be there yet." };
         var command = new Command("backup", "Make a backup in one file while others work, and read it back.") { store, to };
         command.SetAction(parsed => Try(progress =>
         {
-            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock);
+            using var journal = Journals.Open(AddressOf(parsed, store), clock);
             var report = Backup.Make(journal, parsed.GetRequiredValue(to), progress);
             progress.End();
             return Say($"{parsed.GetRequiredValue(to)} holds all of {journal.Name}; it was read back and is whole.\n" + Counts(report));
@@ -97,7 +101,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         var command = new Command("restore", "Put a backup in the place of a store.") { store, from, replace };
         command.SetAction(parsed => Try(progress =>
         {
-            var restored = Restore.From(parsed.GetRequiredValue(from), parsed.GetRequiredValue(store), parsed.GetValue(replace), clock, progress);
+            var restored = Restore.From(parsed.GetRequiredValue(from), AddressOf(parsed, store), parsed.GetValue(replace), clock, progress);
             progress.End();
             return Say("Restored, and walked from end to end.\n" + Counts(restored.Check)
                 + (restored.SetAside is { } aside ? "\nThe store that was there is kept as " + aside : ""));
@@ -126,11 +130,11 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command MoveTo()
     {
         var store = Store();
-        var to = new Argument<string>("TO") { Description = "Where to: a path, or postgres: and a connection string. At most an empty store is there." };
+        var to = new Argument<string>(Target) { Description = "Where to: a path, or postgres: and a connection string. At most an empty store is there." };
         var command = new Command("move", "Copy a store to another database, and prove that both are equal.") { store, to };
         command.SetAction(parsed => Try(progress =>
         {
-            var report = Move.To(parsed.GetRequiredValue(store), parsed.GetRequiredValue(to), clock, progress);
+            var report = Move.To(AddressOf(parsed, store), parsed.GetRequiredValue(to), clock, progress);
             progress.End();
             return Say("Both stores were walked from end to end and are equal. The old one is as it was; from now on, use the new one.\n" + Counts(report));
         }));
@@ -144,7 +148,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         var command = new Command("export", "Write every job as a job file, and every attached paper, into a new folder.") { store, folder };
         command.SetAction(parsed => Try(progress =>
         {
-            using var journal = Journals.Open(parsed.GetRequiredValue(store), clock);
+            using var journal = Journals.Open(AddressOf(parsed, store), clock);
             var exported = Export.To(journal, parsed.GetRequiredValue(folder), progress);
             progress.End();
             return Say($"{exported.Jobs} jobs and {exported.Papers} papers written to {parsed.GetRequiredValue(folder)}");
@@ -159,12 +163,24 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     internal static Option<string> Store()
     {
         var option = new Option<string>("--store") { Description = AddressHelp + " Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
-        if (FromEnvironment is { } address)
-            option.DefaultValueFactory = _ => address;
-        else
-            option.Required = true;
+        // Never as a default of the option: the help prints those, and a password may stand in it.
+        option.Required = FromEnvironment is null;
         return option;
     }
+
+    /// <summary>The store that was named by <see cref="Store"/>, or else by the environment.</summary>
+    internal static string AddressOf(ParseResult parsed, Option<string> store) => parsed.GetValue(store) ?? FromEnvironment
+        ?? throw new InvalidOperationException("The parser lets no command pass without a store.");
+
+    /// <summary>The option without which a store is made only where the user's own is by default.</summary>
+    internal static Option<bool> New() => new("--new") { Description = "Make the store if none is there. Without it a store that is not there is refused, since its name may be mistyped." };
+
+    /// <summary>What to do where no store is at an address.</summary>
+    internal static OpenStore Opening(string address, bool isNew) =>
+        isNew || (StoreAddress.Read(address) is StoreAddress.InFile file && Path.GetFullPath(file.Path) == DeskOptions.UsualStore) ? OpenStore.OrMakeOnWriting : OpenStore.MustExist;
+
+    /// <summary>Opens the store to fill it.</summary>
+    internal static IJournal Open(string address, bool isNew, IClock clock) => Journals.Open(address, clock, Opening(address, isNew));
 
     private int Try(Func<ProgressLine, int> work)
     {

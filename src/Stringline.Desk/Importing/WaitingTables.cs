@@ -21,9 +21,9 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
     private readonly Lock gate = new();
 
     /// <summary>The folder.</summary>
-    public string Folder { get; } = options.Store.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal)
-        ? Path.Combine(DeskOptions.UserFolder, "imports", Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(options.Store)))[..12])
-        : Path.GetFullPath(options.Store) + ".imports";
+    public string Folder { get; } = StoreAddress.Read(options.Store) is StoreAddress.InFile file
+        ? Path.GetFullPath(file.Path) + ".imports"
+        : Path.Combine(DeskOptions.UserFolder, "imports", Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(options.Store)))[..12]);
 
     /// <summary>The folder of one table.</summary>
     public string FolderOf(ImportState state) => Path.Combine(Folder, state.Id);

@@ -91,7 +91,7 @@ internal static class DeskHost
     // Through a factory, so that the container closes it with the desk.
     private static Func<IServiceProvider, IJournal> Open(DeskOptions options, IClock clock)
     {
-        var journal = Journals.Open(options.Store, clock, OpenStore.OrMake);
+        var journal = Journals.Open(options.Store, clock, options.Opening);
         return _ => journal;
     }
 }

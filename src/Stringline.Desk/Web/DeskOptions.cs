@@ -8,6 +8,9 @@ internal sealed record DeskOptions(string Store, int Port)
     /// <summary>The port a desk takes where none is asked for.</summary>
     public const int UsualPort = 8414;
 
+    /// <summary>What to do where no store is.</summary>
+    public Store.OpenStore Opening { get; init; } = Stringline.Store.OpenStore.OrMakeOnWriting;
+
     /// <summary>The day the desk takes for today, for tests and demonstrations; null for today in California.</summary>
     public LocalDate? AsOf { get; init; }
 
@@ -26,4 +29,7 @@ internal sealed record DeskOptions(string Store, int Port)
     /// <summary>The folder for what belongs to this user: stores and keys.</summary>
     public static string UserFolder { get; } =
         Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create), "stringline");
+
+    /// <summary>The store of this user where no other is named.</summary>
+    public static string UsualStore { get; } = Path.Combine(UserFolder, "office.stringline");
 }

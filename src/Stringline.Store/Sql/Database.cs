@@ -81,7 +81,7 @@ internal abstract class Database : IDisposable
     });
 
     /// <summary>Works in a transaction that writes, and commits it when the work gives true.</summary>
-    public T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) => Run(connection =>
+    public virtual T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) => Run(connection =>
     {
         using var transaction = BeginWrite(connection);
         var (result, commit) = work(connection, transaction);

@@ -66,8 +66,8 @@ internal static class Migrator
                 StoreFault.TooNew, database.Name, FormattableString.Invariant($"a store of version {version}"), FormattableString.Invariant($"one of at most version {current}, or a later version of this program"));
         }
 
-        if (version == 0 && open != OpenStore.OrMake)
-            throw new StoreException(StoreFault.Missing, database.Name, "no store there", "a store; stringline store add makes one");
+        if (version == 0 && open is not (OpenStore.OrMake or OpenStore.OrMakeOnWriting))
+            throw new StoreException(StoreFault.Missing, database.Name, "no store there", "a store; a new one is made with --new");
         if (version < current && open == OpenStore.ReadOnly)
         {
             throw new StoreException(

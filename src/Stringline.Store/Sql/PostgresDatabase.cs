@@ -58,7 +58,18 @@ internal sealed class PostgresDatabase : Database
     public override string ForUpdate => " for update";
 
     /// <inheritdoc/>
-    public override DbConnection Open() => source.OpenConnection();
+    public override DbConnection Open()
+    {
+        try
+        {
+            return source.OpenConnection();
+        }
+        catch (Exception e) when (e is not DbException and not OutOfMemoryException)
+        {
+            // Neither its message nor itself: it may repeat what stands in the connection string, such as the path of a key.
+            throw new StoreException(StoreFault.NotAllowed, Name, "settings with which no connection can be made", "settings that the server takes, and files of keys that are there");
+        }
+    }
 
     // Read committed: a writer waits for the row of its job, then sees what the other wrote.
     /// <inheritdoc/>

@@ -64,7 +64,7 @@ internal sealed class Putting(Database database, IClock clock)
 
             return faults.Count > 0
                 ? (new PutReport(0, 0, 0, 0, faults), false)
-                : (new PutReport(added, extended, unchanged, run.Changes, []), true);
+                : (new PutReport(added, extended, unchanged, run.Changes, []), run.Changes > 0);
         });
     }
 

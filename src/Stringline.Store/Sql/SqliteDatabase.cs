@@ -14,6 +14,7 @@ internal sealed class SqliteDatabase : Database
 
     private readonly OpenStore open;
     private readonly string connectionString;
+    private readonly UnmadeStore? unmade;
 
     public SqliteDatabase(string path, OpenStore open)
     {
@@ -26,6 +27,8 @@ internal sealed class SqliteDatabase : Database
             DefaultTimeout = SecondsToWait,
             ForeignKeys = true,
         }.ToString();
+        if (open == OpenStore.OrMakeOnWriting && !System.IO.Path.Exists(path))
+            unmade = new UnmadeStore(path);
     }
 
     /// <summary>Where the file is.</summary>
@@ -43,10 +46,12 @@ internal sealed class SqliteDatabase : Database
     /// <inheritdoc/>
     public override DbConnection Open()
     {
+        if (unmade is { IsMade: false })
+            return unmade.Open();
         if (Directory.Exists(Path))
             throw new StoreException(StoreFault.NotAStore, Path, "a folder", "the file of a store");
         if (open != OpenStore.OrMake && !File.Exists(Path))
-            throw new StoreException(StoreFault.Missing, Path, "no such file", "the file of a store; stringline store add makes one");
+            throw new StoreException(StoreFault.Missing, Path, "no such file", NearNames.Hint(Path));
         var connection = new SqliteConnection(connectionString);
         try
         {
@@ -60,6 +65,10 @@ internal sealed class SqliteDatabase : Database
             throw;
         }
     }
+
+    /// <inheritdoc/>
+    public override T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) =>
+        unmade is null ? base.Change(work) : unmade.Change(work, () => base.Change(work));
 
     // Not deferred: the lock is taken at once, so a reader never turns out too late to be allowed to write.
     /// <inheritdoc/>
@@ -76,7 +85,7 @@ internal sealed class SqliteDatabase : Database
             return true;
         if (mark != 0 || connection.ExecuteScalar<long>("select count(*) from sqlite_schema") > 0)
             throw new StoreException(StoreFault.NotAStore, Path, "a database of another program", "the file of a store");
-        if (open != OpenStore.OrMake)
+        if (open is OpenStore.MustExist or OpenStore.ReadOnly)
             return false;
         Execute(connection, null, "pragma journal_mode = wal");
         return false;
@@ -120,6 +129,7 @@ internal sealed class SqliteDatabase : Database
     /// <inheritdoc/>
     public override void Dispose()
     {
+        unmade?.Dispose();
         using var connection = new SqliteConnection(connectionString);
         SqliteConnection.ClearPool(connection);
     }

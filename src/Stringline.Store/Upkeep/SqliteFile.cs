@@ -72,7 +72,11 @@ internal static class SqliteFile
     private static void Remove(string path)
     {
         foreach (var end in (string[])["", "-wal", "-shm", "-journal"])
-            File.Delete(path + end);
+        {
+            // Where its folder is no folder either, there is nothing to take away.
+            if (File.Exists(path + end))
+                File.Delete(path + end);
+        }
     }
 
     private static string Unpooled(string path) => new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString();

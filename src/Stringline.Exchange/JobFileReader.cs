@@ -48,7 +48,10 @@ public static class JobFileReader
     /// <summary>Reads the bytes of a job file.</summary>
     /// <param name="utf8">The whole file; a byte order mark of UTF-8 may lead it.</param>
     /// <param name="fileName">How faults name it.</param>
-    public static JobFileResult Read(ReadOnlyMemory<byte> utf8, string fileName)
+    public static JobFileResult Read(ReadOnlyMemory<byte> utf8, string fileName) => Read(utf8, fileName, isNew: _ => true);
+
+    /// <summary>Reads the bytes of a job file of which some may stand in a journal already.</summary>
+    internal static JobFileResult Read(ReadOnlyMemory<byte> utf8, string fileName, Func<int, bool> isNew)
     {
         if (utf8.Length > LargestFile)
             return TooLarge(fileName, utf8.Length);
@@ -70,7 +73,7 @@ public static class JobFileReader
         }
 
         var faults = new FaultList(fileName, utf8);
-        var job = new JobReading(new Source(faults)).Job(root);
+        var job = new JobReading(new Source(faults, isNew)).Job(root);
         return job is not null && faults.IsEmpty ? new JobFileResult.Read(job) : new JobFileResult.Refused(faults.InFileOrder);
     }
 

@@ -29,11 +29,23 @@ public static class JournalText
         return Object(json => EntryWriting.Write(json, entry));
     }
 
-    /// <summary>Puts the pieces together again and reads them as one job file, with every check of <see cref="JobFileReader"/>.</summary>
+    /// <summary>Puts the pieces that a journal holds together again and reads them as one job file, with every check of <see cref="JobFileReader"/>.</summary>
     /// <param name="name">How faults name the job.</param>
     /// <param name="head">What <see cref="Head"/> gave.</param>
     /// <param name="entries">What <see cref="Entry"/> gave, in the job's order.</param>
-    public static JobFileResult Read(string name, ReadOnlyMemory<byte> head, IReadOnlyList<ReadOnlyMemory<byte>> entries)
+    public static JobFileResult Read(string name, ReadOnlyMemory<byte> head, IReadOnlyList<ReadOnlyMemory<byte>> entries) =>
+        ReadAdded(name, head, entries, newHead: false, known: entries?.Count ?? 0);
+
+    /// <summary>
+    /// As <see cref="Read"/>, of pieces that are about to come into the journal together with those that it holds: a sign that may no
+    /// longer come in is refused in what is new, and let be in what stands there already, since a journal erases nothing.
+    /// </summary>
+    /// <param name="name">How faults name the job.</param>
+    /// <param name="head">What <see cref="Head"/> gave.</param>
+    /// <param name="entries">What <see cref="Entry"/> gave, in the job's order.</param>
+    /// <param name="newHead">Whether the head is new.</param>
+    /// <param name="known">How many of the entries, from the first on, the journal holds.</param>
+    public static JobFileResult ReadAdded(string name, ReadOnlyMemory<byte> head, IReadOnlyList<ReadOnlyMemory<byte>> entries, bool newHead, int known)
     {
         ArgumentNullException.ThrowIfNull(entries);
         if (!head.Span.EndsWith("}"u8))
@@ -41,15 +53,18 @@ public static class JournalText
         var buffer = new ArrayBufferWriter<byte>(head.Length + 32 + entries.Sum(entry => entry.Length + 1));
         buffer.Write(head.Span[..^1]);
         buffer.Write(",\"entries\":["u8);
+        var newFrom = int.MaxValue;
         for (var i = 0; i < entries.Count; i++)
         {
             if (i > 0)
                 buffer.Write(","u8);
+            if (i == known)
+                newFrom = buffer.WrittenCount;
             buffer.Write(entries[i].Span);
         }
 
         buffer.Write("]}"u8);
-        return JobFileReader.Read(buffer.WrittenMemory, name);
+        return JobFileReader.Read(buffer.WrittenMemory, name, at => at < head.Length ? newHead : at >= newFrom);
     }
 
     private static byte[] Object(Action<Utf8JsonWriter> fields)

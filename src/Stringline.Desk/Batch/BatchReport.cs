@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Papers;
 
@@ -11,6 +12,9 @@ internal sealed partial class BatchReport
 {
     /// <summary>Name of the report of refused rows.</summary>
     public const string FileName = "refused.csv";
+
+    /// <summary>The heads of the report.</summary>
+    public static readonly string[] Heads = ["line", "job", "form", "where", "there", "right", "section", "old-paper-still-there"];
 
     private readonly ConcurrentBag<(int Line, int Place, string Text)> refusals = [];
     private readonly Lock summing = new();
@@ -78,7 +82,7 @@ internal sealed partial class BatchReport
         Interlocked.Increment(ref refused);
         for (var i = 0; i < why.Count; i++)
         {
-            refusals.Add((row.Line, i, CsvText.Line(
+            refusals.Add((row.Line, i, CsvLine.Of(
                 row.Line.ToString(CultureInfo.InvariantCulture), row.Job, row.FormText, Option().Replace(why[i].Where, ""), why[i].There, Option().Replace(why[i].Right, ""), why[i].Section, stale ?? "")));
         }
     }
@@ -94,7 +98,7 @@ internal sealed partial class BatchReport
     public void Write(string folder)
     {
         var temporary = Path.Combine(folder, ".stringline-" + FileName);
-        File.WriteAllText(temporary, CsvText.Line("line", "job", "form", "where", "there", "right", "section", "old-paper-still-there") + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvText.Utf8);
+        File.WriteAllText(temporary, CsvLine.Of(Heads) + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvText.Utf8);
         File.Move(temporary, Path.Combine(folder, FileName), overwrite: true);
     }
 

@@ -2,10 +2,11 @@ using System.Globalization;
 using System.Text;
 using CsvHelper;
 using CsvHelper.Configuration;
+using Stringline.Exchange;
 
 namespace Stringline.Desk.Batch;
 
-/// <summary>Comma-separated text: reading with line numbers, and one line to write (RFC 4180).</summary>
+/// <summary>Comma-separated text (RFC 4180), read with line numbers.</summary>
 internal static class CsvText
 {
     /// <summary>No cell is longer. A longer one is a quotation mark that nobody closed.</summary>
@@ -29,19 +30,13 @@ internal static class CsvText
         });
         while (parser.Read())
         {
-            var cells = parser.Record ?? [];
+            string[] cells = [.. (parser.Record ?? []).Select(CsvLine.Unguarded)];
             var wrapped = cells.Sum(c => c.ReplaceLineEndings("\n").Count(l => l == '\n'));
             if (cells.Any(c => c.Length > 0))
                 yield return new CsvRecord(parser.RawRow - wrapped, cells, bad, wrapped > 0);
             bad = false;
         }
     }
-
-    /// <summary>One line, ended.</summary>
-    public static string Line(params IReadOnlyList<string> cells) => string.Join(',', cells.Select(Quoted)) + "\n";
-
-    private static string Quoted(string cell) =>
-        cell.AsSpan().ContainsAny(",\"\r\n") ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
 }
 
 /// <summary>One record.</summary>

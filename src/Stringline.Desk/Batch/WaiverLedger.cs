@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Stringline.Exchange;
 using Stringline.Papers;
 using Stringline.Papers.Waiver;
 
@@ -33,6 +34,8 @@ internal sealed class WaiverLedger : IDisposable
     public static WaiverLedger Open(string folder)
     {
         Directory.CreateDirectory(folder);
+        MustBeOurs(folder, FileName, Heads[..3]);
+        MustBeOurs(folder, BatchReport.FileName, BatchReport.Heads[..3]);
         var file = new FileStream(Path.Combine(folder, FileName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         var ledger = new WaiverLedger(folder, file);
         foreach (var left in Directory.EnumerateFiles(folder, TemporaryStart + "*"))
@@ -73,8 +76,8 @@ internal sealed class WaiverLedger : IDisposable
         using (var stream = new FileStream(temporary, FileMode.Create, FileAccess.Write))
             stream.Write(paper.Bytes.Span);
         File.Move(temporary, Path.Combine(folder, name), overwrite: true);
-        var line = CsvText.Line(
-            name, row.Job, waiver.Number, waiver.Through is { } through ? Exchange.DayText.Write(through) : "",
+        var line = CsvLine.Of(
+            name, row.Job, waiver.Number, waiver.Through is { } through ? DayText.Write(through) : "",
             Plain(waiver.Amount), waiver.Fingerprint, Hash(paper.Bytes.Span),
             Plain(order.Outlook?.Released), Plain(order.Outlook?.Payment), Plain(order.Outlook?.Difference ?? order.Outlook?.Released));
         lock (writing)
@@ -86,6 +89,17 @@ internal sealed class WaiverLedger : IDisposable
 
     /// <summary>Closes the ledger, so that another run may have the folder.</summary>
     public void Dispose() => file.Dispose();
+
+    // The lists of an earlier run begin with their heads; a list of somebody's own is never written to.
+    private static void MustBeOurs(string folder, string name, IReadOnlyList<string> heads)
+    {
+        var path = Path.Combine(folder, name);
+        if (File.Exists(path) && File.ReadLines(path).FirstOrDefault() is { Length: > 0 } first
+            && !first.StartsWith(CsvLine.Of(heads).TrimEnd(), StringComparison.Ordinal))
+        {
+            throw new IOException($"{name} is there already and is no list of this program. Move or rename it, or name another folder");
+        }
+    }
 
     private void ReadBack()
     {
@@ -103,7 +117,7 @@ internal sealed class WaiverLedger : IDisposable
 
         // A line that was cut off when a run was killed must not run into the next one.
         if (file.Length == 0)
-            file.Write(CsvText.Utf8.GetBytes(CsvText.Line(Heads)));
+            file.Write(CsvText.Utf8.GetBytes(CsvLine.Of(Heads)));
         else
             EndLastLine();
     }

@@ -52,7 +52,7 @@ internal sealed record EntryDraft(JobFile? Job, Faults Faults)
     {
         var place = before.Entries.Count;
         List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)), Encoding.UTF8.GetBytes(json.ToJsonString())];
-        switch (JournalText.Read(before.Name, JournalText.Head(before), entries))
+        switch (JournalText.ReadAdded(before.Name, JournalText.Head(before), entries, newHead: false, known: place))
         {
             case JobFileResult.Read read:
                 return new EntryDraft(read.Job, faults);

@@ -127,7 +127,7 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
     private static HeadDraft Checked(JobFile before, HeadPart part, JsonObject head, List<int> places, Faults faults)
     {
         List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry))];
-        switch (JournalText.Read(before.Name, Encoding.UTF8.GetBytes(head.ToJsonString()), entries))
+        switch (JournalText.ReadAdded(before.Name, Encoding.UTF8.GetBytes(head.ToJsonString()), entries, newHead: true, known: entries.Count))
         {
             case JobFileResult.Read read:
                 return new HeadDraft(read.Job, faults);

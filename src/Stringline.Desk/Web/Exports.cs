@@ -1,5 +1,6 @@
 using System.Text;
 using Stringline.Desk.Portfolio;
+using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Writing;
@@ -25,7 +26,7 @@ internal static class Exports
             context.Response.ContentType = "text/csv; charset=utf-8";
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.csv\"";
             await using var writer = new StreamWriter(context.Response.Body, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
-            await writer.WriteAsync(string.Join(',', DeskSheet.Heads) + "\r\n").ConfigureAwait(false);
+            await writer.WriteAsync(CsvLine.Of([.. DeskSheet.Heads])).ConfigureAwait(false);
             foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
                 await writer.WriteAsync(Row(line)).ConfigureAwait(false);
         });
@@ -72,18 +73,8 @@ internal static class Exports
             LawText.IsoDay(step.ActBy), DeskSheet.Overdue(line), step.Left, step.Outlook, step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
             Dollars(step.Owed), Dollars(step.AtStake), step.Stakes, step.Reading, step.Section, LawText.IsoDay(line.AsOf),
         ];
-        return string.Join(',', cells.Select(Cell)) + "\r\n";
+        return CsvLine.Of([.. cells.Select(cell => cell ?? "")]);
     }
 
     private static string? Dollars(decimal? dollars) => dollars?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
-
-    // A cell that a spreadsheet would take for a formula is led by an apostrophe: names come from other people.
-    private static string Cell(string? text)
-    {
-        if (string.IsNullOrEmpty(text))
-            return "";
-        if (text[0] is '=' or '+' or '-' or '@' or '\t' or '\r' && !decimal.TryParse(text, System.Globalization.CultureInfo.InvariantCulture, out _))
-            text = "'" + text;
-        return text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
-    }
 }

@@ -96,11 +96,11 @@ public static class CalendarText
 
     private static string Digits(LocalDate day) => LawText.IsoDay(day).Replace("-", "", StringComparison.Ordinal);
 
-    // RFC 5545 § 3.3.11; a character that no line may hold is left out.
+    // RFC 5545 § 3.3.11; what no line may hold, and what is no character, is left out.
     private static string Escaped(string value)
     {
         var escaped = new StringBuilder(value.Length);
-        foreach (var c in value.ReplaceLineEndings("\n"))
+        foreach (var c in Signs.ForXml(value).ReplaceLineEndings("\n"))
         {
             escaped.Append(c switch
             {

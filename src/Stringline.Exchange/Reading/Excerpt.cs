@@ -27,7 +27,7 @@ internal static class Excerpt
                 return shown.Append(" ...").ToString();
             if (isBlank)
                 shown.Append(' ');
-            else if (IsInvisible(rune))
+            else if (Signs.IsRefused(rune))
                 shown.Append(CultureInfo.InvariantCulture, $"\\u{rune.Value:X4}");
             else
                 shown.Append(rune.ToString());
@@ -35,9 +35,4 @@ internal static class Excerpt
 
         return shown.ToString();
     }
-
-    /// <summary>Whether a character has no shape of its own: control characters, and marks that turn the direction of writing, which can make a paper read differently from what it holds.</summary>
-    public static bool IsInvisible(Rune rune) => Rune.GetUnicodeCategory(rune)
-        is UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0x200E or 0x200F or 0xFEFF;
 }

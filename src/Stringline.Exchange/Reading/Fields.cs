@@ -300,7 +300,7 @@ internal sealed partial class Fields
             Fault(name, value, $"a text of at most {longest} characters; this one has {text.Length}");
         foreach (var rune in text.EnumerateRunes())
         {
-            if (!Excerpt.IsInvisible(rune) || (lines && rune.Value == '\n'))
+            if (!(source.IsNew(value) ? Signs.IsRefused(rune) : Signs.IsInvisible(rune)) || (lines && rune.Value == '\n'))
                 continue;
             Fault(
                 name,

@@ -31,8 +31,13 @@ internal sealed record PartyMention(string Name, JsonPiece Piece, string Path, P
 internal sealed record EntryMention(string Name, JsonPiece Piece, string Path, string What, string Entry) : Mention(Name, Piece, Path);
 
 /// <summary>What one reading of a file gathers on its way: faults, and names to be checked when everything is read.</summary>
-internal sealed class Source(FaultList faults)
+/// <param name="faults">Where the faults go.</param>
+/// <param name="isNew">Whether what stands at an offset comes in now; what a journal holds already is read by the rule of its day.</param>
+internal sealed class Source(FaultList faults, Func<int, bool> isNew)
 {
+    /// <summary>Whether a value comes in now, and must follow the rule of today.</summary>
+    public bool IsNew(JsonPiece piece) => isNew(piece.Start);
+
     /// <summary>The faults so far.</summary>
     public FaultList Faults { get; } = faults;
 

@@ -1,7 +1,5 @@
 using System.Globalization;
 using System.Text;
-using CsvHelper;
-using CsvHelper.Configuration;
 using Stringline.Exchange;
 
 namespace Stringline.Spreadsheets.Import;
@@ -32,7 +30,10 @@ internal sealed class RefusedFile : IDisposable
         }
     }
 
-    /// <summary>Writes it, in place of that of an earlier import; without refused rows and without an earlier one there is none.</summary>
+    /// <summary>
+    /// Writes it; without refused rows and without an earlier one there is none. One with other content, in which rows may have been
+    /// mended meanwhile, is kept under another name.
+    /// </summary>
     /// <returns>Its path, or null.</returns>
     public string? Finish()
     {
@@ -41,8 +42,20 @@ internal sealed class RefusedFile : IDisposable
         Write();
         stream.Flush(flushToDisk: true);
         stream.Dispose();
+        if (File.Exists(path) && !File.ReadAllBytes(path).AsSpan().SequenceEqual(File.ReadAllBytes(part)))
+            File.Move(path, Free());
         File.Move(part, path, overwrite: true);
         return path;
+    }
+
+    private string Free()
+    {
+        for (var number = 1; ; number++)
+        {
+            var name = string.Create(CultureInfo.InvariantCulture, $"{path[..^".csv".Length]}.{number}.csv");
+            if (!Path.Exists(name))
+                return name;
+        }
     }
 
     /// <inheritdoc/>
@@ -55,19 +68,8 @@ internal sealed class RefusedFile : IDisposable
     private void Write()
     {
         using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true), leaveOpen: true);
-        using var csv = new CsvWriter(writer, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" });
-        csv.WriteField("refused line");
-        csv.WriteField("refused because");
-        foreach (var cell in table.Header.Row.Cells)
-            csv.WriteField(cell.ToString());
-        csv.NextRecord();
+        writer.Write(CsvLine.Of(["refused line", "refused because", .. table.Header.Row.Cells.Select(cell => cell.ToString())]));
         foreach (var (row, why) in table.RefusedRows())
-        {
-            csv.WriteField(row.Line);
-            csv.WriteField(why);
-            foreach (var cell in row.Cells)
-                csv.WriteField(cell.ToString());
-            csv.NextRecord();
-        }
+            writer.Write(CsvLine.Of([row.Line.ToString(CultureInfo.InvariantCulture), why, .. row.Cells.Select(cell => cell.ToString())]));
     }
 }

@@ -91,16 +91,18 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
     }
 
     // What PutMany would say, with the same reader, and without writing.
-    private static PutReport Look(IEnumerable<KeyedJob> jobs, Dictionary<string, long> ids)
+    private PutReport Look(IEnumerable<KeyedJob> jobs, Dictionary<string, long> ids)
     {
         long added = 0, extended = 0;
         var faults = new List<Fault>();
         foreach (var job in jobs)
         {
             var entries = job.Job.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)).ToList();
-            if (JournalText.Read(job.Key, JournalText.Head(job.Job), entries) is JobFileResult.Refused refused)
+            var stored = ids.TryGetValue(job.Key, out var id) ? journal.Read(id)?.Job : null;
+            var newHead = stored is null || !JobBuild.Same(job.Job, stored);
+            if (JournalText.ReadAdded(job.Key, JournalText.Head(job.Job), entries, newHead, stored?.Entries.Count ?? 0) is JobFileResult.Refused refused)
                 faults.AddRange(refused.Faults);
-            else if (ids.ContainsKey(job.Key))
+            else if (stored is not null)
                 extended++;
             else
                 added++;

@@ -35,7 +35,7 @@ internal static class CsvTable
             last = parser.RawRow;
             var cells = new Cell[parser.Count];
             for (var i = 0; i < cells.Length; i++)
-                cells[i] = Cell.Of(parser[i]);
+                cells[i] = Cell.Of(CsvLine.Unguarded(parser[i]));
             if (last - line >= MostLinesInARow)
                 throw Unclosed(path, line);
             yield return new SheetRow(line, cells, broken);

@@ -71,7 +71,7 @@ internal static class Workbook
             {
                 // Also a cell with an error such as #REF!: where a value is needed, its row is refused for want of one.
                 null => default,
-                string text => Cell.Of(text),
+                string text => Cell.Of(CsvLine.Unguarded(text)),
                 double number => Cell.OfBinary(number),
                 int number => Cell.Of(number),
                 bool truth => Cell.Of(truth ? "TRUE" : "FALSE"),

@@ -1,10 +1,9 @@
 using System.Globalization;
 using System.Text;
-using CsvHelper;
-using CsvHelper.Configuration;
 using SpreadCheetah;
 using SpreadCheetah.Styling;
 using SpreadCheetah.Worksheets;
+using Stringline.Exchange;
 using Stringline.Spreadsheets.Cells;
 using Cell = Stringline.Spreadsheets.Cells.Cell;
 
@@ -21,16 +20,9 @@ public static class SheetWriter
     {
         ArgumentNullException.ThrowIfNull(sheet);
         using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true), leaveOpen: true);
-        using var csv = new CsvWriter(writer, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" });
-        foreach (var column in sheet.Columns)
-            csv.WriteField(column.Header);
-        csv.NextRecord();
+        writer.Write(CsvLine.Of([.. sheet.Columns.Select(column => column.Header)]));
         foreach (var row in sheet.Rows)
-        {
-            for (var i = 0; i < row.Count; i++)
-                csv.WriteField(Text(row[i], sheet.Columns[i].Look));
-            csv.NextRecord();
-        }
+            writer.Write(CsvLine.Of([.. row.Select((cell, i) => Text(cell, sheet.Columns[i].Look))]));
     }
 
     /// <summary>Writes a workbook: the table, and a second sheet with what must be said with it.</summary>
@@ -59,7 +51,7 @@ public static class SheetWriter
 
             await book.StartWorksheetAsync("About").ConfigureAwait(false);
             foreach (var line in about)
-                await book.AddRowAsync([new StyledCell(line, null)]).ConfigureAwait(false);
+                await book.AddRowAsync([new StyledCell(Signs.ForXml(line), null)]).ConfigureAwait(false);
             await book.FinishAsync().ConfigureAwait(false);
         }
     }
@@ -67,7 +59,7 @@ public static class SheetWriter
     private static StyledCell Styled(Cell cell, Look look, StyleId money, StyleId day) => cell.Kind switch
     {
         CellKind.Empty => default,
-        CellKind.Text => new StyledCell(cell.ToString(), null),
+        CellKind.Text => new StyledCell(Signs.ForXml(cell.ToString()), null),
         CellKind.Number => new StyledCell(cell.Number, look == Look.Money ? money : null),
         CellKind.Day => new StyledCell(cell.Day.ToDateTimeUnspecified(), day),
         _ => throw new InvalidOperationException($"No such kind of cell: {cell.Kind}."),
@@ -76,7 +68,6 @@ public static class SheetWriter
     private static string Text(Cell cell, Look look) => cell.Kind switch
     {
         CellKind.Number when look == Look.Money => cell.Number.ToString("0.00", CultureInfo.InvariantCulture),
-        CellKind.Text when cell.ToString()[0] is '=' or '+' or '-' or '@' => "'" + cell,
         _ => cell.ToString(),
     };
 }

@@ -81,7 +81,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
 
     private void Content(JobTip tip, List<JournalRow> rows)
     {
-        if (RowReading.Assemble(tip.Key, rows) is not JobFileResult.Read { Job: var job })
+        if (RowReading.Assemble(tip.Key, rows, []) is not JobFileResult.Read { Job: var job })
             Tell(tip.Key, null, "its changes make up no job file");
         else if (job.Name != tip.Name)
             Tell(tip.Key, null, $"the job is called \"{tip.Name}\", but its head says \"{job.Name}\"");

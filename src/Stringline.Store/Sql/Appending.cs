@@ -24,10 +24,10 @@ internal sealed class Appending(Database database, IClock clock)
             var added = new NewRows(tip, who, clock.GetCurrentInstant());
             foreach (var change in changes)
                 added.Add(change);
-            List<JournalRow> rows = [.. stored.Rows, .. added.Rows.Select(Sound)];
-            if (Unproved(tip.Key, changes, rows) is { } fault)
+            List<JournalRow> sound = [.. added.Rows.Select(Sound)];
+            if (Unproved(tip.Key, changes, [.. stored.Rows, .. sound]) is { } fault)
                 return (new AppendOutcome.Refused([fault]), false);
-            switch (RowReading.Assemble(tip.Key, rows))
+            switch (RowReading.Assemble(tip.Key, stored.Rows, sound))
             {
                 case JobFileResult.Read read:
                     ProofTable.Write(connection, transaction, changes.SelectMany(ProofsOf));

@@ -130,7 +130,7 @@ internal sealed class Putting(Database database, IClock clock)
                 rows.Entry(entry, payload, []);
             }
 
-            return JournalText.Read(job.Key, head, payloads) is JobFileResult.Refused refused
+            return JournalText.ReadAdded(job.Key, head, payloads, newHead: true, known: 0) is JobFileResult.Refused refused
                 ? (new PutOutcome.Refused(refused.Faults), null)
                 : (new PutOutcome.Added(id), new JobWrite(rows.After(job.Job.Name), IsNew: true, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }
@@ -157,7 +157,7 @@ internal sealed class Putting(Database database, IClock clock)
 
             if (rows.Rows.Count == 0)
                 return (new PutOutcome.Unchanged(tip.Id), null);
-            return RowReading.Assemble(tip.Key, [.. stored.Rows, .. rows.Rows.Select(row => row.Read(out _)!)]) is JobFileResult.Refused refused
+            return RowReading.Assemble(tip.Key, stored.Rows, [.. rows.Rows.Select(row => row.Read(out _)!)]) is JobFileResult.Refused refused
                 ? (new PutOutcome.Refused(refused.Faults), null)
                 : (new PutOutcome.Extended(tip.Id, rows.Rows.Count), new JobWrite(rows.After(job.Job.Name), IsNew: false, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }

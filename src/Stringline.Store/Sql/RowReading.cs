@@ -160,7 +160,7 @@ internal static class RowReading
         var read = new List<JournalRow>(rows.Count);
         foreach (var raw in rows)
             read.Add(raw.Read(out var fault) ?? throw Damaged(database, tip, $"change {raw.Sequence}: {fault}"));
-        return Assemble(tip.Key, read) switch
+        return Assemble(tip.Key, read, []) switch
         {
             JobFileResult.Read job => new StoredJob(tip, read, job.Job),
             JobFileResult.Refused refused => throw Damaged(database, tip, refused.Faults[0].ToString()),
@@ -169,10 +169,19 @@ internal static class RowReading
     }
 
     /// <summary>The job file as the last head and all entries say it.</summary>
-    public static JobFileResult Assemble(string key, IReadOnlyList<JournalRow> rows)
+    /// <param name="key">How faults name the job.</param>
+    /// <param name="stored">The changes that the journal holds.</param>
+    /// <param name="added">Those that are about to come to them.</param>
+    public static JobFileResult Assemble(string key, IReadOnlyList<JournalRow> stored, IReadOnlyList<JournalRow> added)
     {
-        var head = rows.LastOrDefault(row => row.Kind == ChangeKind.Head);
-        return JournalText.Read(key, head?.Payload ?? default, [.. rows.Where(row => row.Kind == ChangeKind.Entry).Select(row => row.Payload)]);
+        var newHead = added.LastOrDefault(row => row.Kind == ChangeKind.Head);
+        var head = newHead ?? stored.LastOrDefault(row => row.Kind == ChangeKind.Head);
+        List<ReadOnlyMemory<byte>> entries = [.. Entries(stored)];
+        var known = entries.Count;
+        entries.AddRange(Entries(added));
+        return JournalText.ReadAdded(key, head?.Payload ?? default, entries, newHead is not null, known);
+
+        static IEnumerable<ReadOnlyMemory<byte>> Entries(IReadOnlyList<JournalRow> rows) => rows.Where(row => row.Kind == ChangeKind.Entry).Select(row => row.Payload);
     }
 
     /// <summary>A command with its parameters.</summary>

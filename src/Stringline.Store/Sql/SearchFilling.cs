@@ -22,7 +22,7 @@ internal static class SearchFilling
             foreach (var (tip, rows) in jobs)
             {
                 var read = rows.Select(row => row.Read(out _)).OfType<JournalRow>().ToList();
-                if (RowReading.Assemble(tip.Key, read) is JobFileResult.Read job)
+                if (RowReading.Assemble(tip.Key, read, []) is JobFileResult.Read job)
                     writes.Add(new JobWrite(tip, IsNew: false, [], SearchTexts.Of(tip.Key, job.Job)));
             }
 

@@ -23,11 +23,11 @@ public static class Export
         var target = Path.GetFullPath(StoreAddress.ReadFile(folder, "the folder of the export"));
         if (Path.Exists(target))
             throw new StoreException(StoreFault.Exists, folder, "something that is there already", "the name of a new folder");
-        var part = target + ".part";
+
+        // No name that somebody may have given to a folder of his own.
+        var part = $"{target}.{Guid.NewGuid():N}.part";
         try
         {
-            if (Directory.Exists(part))
-                Directory.Delete(part, recursive: true);
             var exported = Write(journal, part, progress);
             Directory.Move(part, target);
             return exported;
@@ -49,8 +49,8 @@ public static class Export
         Directory.CreateDirectory(Path.Combine(folder, "papers"));
         using var jobs = new StreamWriter(Path.Combine(folder, "jobs.csv"), append: false, new UTF8Encoding(false));
         using var papers = new StreamWriter(Path.Combine(folder, "papers.csv"), append: false, new UTF8Encoding(false));
-        Row(jobs, "file", "key", "name", "change", "hash");
-        Row(papers, "file", "name", "job", "entry");
+        jobs.Write(CsvLine.Of("file", "key", "name", "change", "hash"));
+        papers.Write(CsvLine.Of("file", "name", "job", "entry"));
         var total = journal.Tips().LongCount();
         var written = 0L;
         var kept = new HashSet<ContentHash>();
@@ -58,7 +58,7 @@ public static class Export
         {
             var file = "jobs/" + FileName(job.Tip) + ".json";
             File.WriteAllBytes(Path.Combine(folder, file), JobFileWriter.Write(job.Job));
-            Row(jobs, file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString());
+            jobs.Write(CsvLine.Of(file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString()));
             for (var i = 0; job.Rows.Any(row => row.Proofs.Count > 0) && i < job.Job.Entries.Count; i++)
             {
                 foreach (var link in job.ProofsOf(i))
@@ -68,7 +68,7 @@ public static class Export
                     var place = $"papers/{paper.Hash}.{paper.Kind.Word()}";
                     if (kept.Add(paper.Hash))
                         File.WriteAllBytes(Path.Combine(folder, place), paper.Content.ToArray());
-                    Row(papers, place, link.Name, job.Tip.Key, FormattableString.Invariant($"entries[{i}]"));
+                    papers.Write(CsvLine.Of(place, link.Name, job.Tip.Key, FormattableString.Invariant($"entries[{i}]")));
                 }
             }
 
@@ -84,18 +84,6 @@ public static class Export
     {
         var name = Uri.EscapeDataString(tip.Key);
         return name.Length <= LongestFileName ? name : string.Create(CultureInfo.InvariantCulture, $"{name[..LongestFileName].TrimEnd('%')}~{tip.Id}");
-    }
-
-    private static void Row(StreamWriter file, params ReadOnlySpan<string> cells)
-    {
-        for (var i = 0; i < cells.Length; i++)
-        {
-            file.Write(i == 0 ? "\"" : ",\"");
-            file.Write(cells[i].Replace("\"", "\"\"", StringComparison.Ordinal));
-            file.Write('"');
-        }
-
-        file.Write("\r\n");
     }
 }
 

@@ -11,6 +11,9 @@ public interface IJournal : IDisposable
     /// <summary>The store as the user named it, without a password.</summary>
     public string Name { get; }
 
+    /// <summary>How far the clock of this computer was behind the journal at the last writing through here; null where it was not by much.</summary>
+    public ClockBehind? ClockBehind { get; }
+
     /// <summary>Appends to a job: all changes or none, durably before it returns.</summary>
     /// <param name="job">The job's id.</param>
     /// <param name="expectedSequence">The number of the last change the writer has seen.</param>

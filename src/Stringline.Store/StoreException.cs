@@ -33,6 +33,9 @@ public enum StoreFault
     /// <summary>What it holds is damaged.</summary>
     Damaged,
 
+    /// <summary>The clock of this computer is out of all range.</summary>
+    Clock,
+
     /// <summary>The disk or the database failed in another way.</summary>
     Failed,
 }

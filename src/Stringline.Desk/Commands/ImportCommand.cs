@@ -62,6 +62,8 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
             using var journal = StoreCommands.Open(StoreCommands.AddressOf(parsed, store), parsed.GetValue(isNew), clock);
             var report = new SheetImport(journal, OpenDays.Statutory).Run(request, new Relay(progress));
             progress.End();
+            if (journal.ClockBehind is { } behind)
+                errors.WriteLine(ClockText.Of(behind));
             output.Write(Encoding.UTF8.GetBytes(ImportText.Of(report, request.DryRun, journal.Name)));
             if (parsed.GetValue(saveMapping) is { } path
                 && FileDrop.WriteOne(path, Saved(request, report), parsed.GetValue(replace)) is Outcome<IReadOnlyList<string>>.Refused refused)

@@ -55,6 +55,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
                 return Refuse(faults);
             using var journal = Open(AddressOf(parsed, store), parsed.GetValue(isNew), clock);
             var report = journal.PutMany(jobs, parsed.GetRequiredValue(who), progress);
+            if (journal.ClockBehind is { } behind)
+                errors.WriteLine(ClockText.Of(behind));
             return report.Faults.Count > 0
                 ? Refuse([.. report.Faults.Select(fault => fault.ToString())])
                 : Say($"{report.Added} added, {report.Extended} extended, {report.Unchanged} unchanged; {report.Changes} changes written to {journal.Name}");

@@ -15,9 +15,11 @@ internal sealed record RawRow(
     byte[] Payload,
     byte[] Hash)
 {
-    // The years 1970 to 9999.
-    private const long LastMoment = 253_402_300_799_999_999;
-    private const int TicksPerMicrosecond = 10;
+    /// <summary>The last moment that can be told: those from 1970 to 9999 can.</summary>
+    public const long LastMoment = 253_402_300_799_999_999;
+
+    /// <summary>So many ticks make a microsecond.</summary>
+    public const int TicksPerMicrosecond = 10;
 
     /// <summary>The change; null with what is wrong where it is none.</summary>
     public JournalRow? Read(out string? fault)
@@ -35,12 +37,15 @@ internal sealed record RawRow(
         else if (Links(Proofs) is not { } links)
             fault = "its list of proofs cannot be read";
         else
-            return new JournalRow(Sequence, Instant.FromUnixTimeTicks(At * TicksPerMicrosecond), Who, kind, Learned is null ? null : learned, Supersedes, links, Payload, ContentHash.From(Hash));
+            return new JournalRow(Sequence, Moment(At), Who, kind, Learned is null ? null : learned, Supersedes, links, Payload, ContentHash.From(Hash));
         return null;
     }
 
     /// <summary>A moment as the table keeps it; finer parts are cut off.</summary>
     public static long Microseconds(Instant at) => at.ToUnixTimeTicks() / TicksPerMicrosecond;
+
+    /// <summary>The moment that the table keeps as this number.</summary>
+    public static Instant Moment(long microseconds) => Instant.FromUnixTimeTicks(microseconds * TicksPerMicrosecond);
 
     /// <summary>The list of attached papers as the table keeps it; null where there are none.</summary>
     public static string? Lines(IReadOnlyList<ProofLink> links)

@@ -7,7 +7,7 @@ using Stringline.Store.Search;
 namespace Stringline.Store.Sql;
 
 /// <summary>Appends changes to one job.</summary>
-internal sealed class Appending(Database database, IClock clock)
+internal sealed class Appending(Database database, RecordingClock clock)
 {
     public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who)
     {
@@ -16,12 +16,13 @@ internal sealed class Appending(Database database, IClock clock)
             throw new ArgumentException("There is no change to append.", nameof(changes));
         return database.Change<AppendOutcome>((connection, transaction) =>
         {
+            var moments = new Moments(database, connection, transaction, clock);
             if (RowReading.Tip(connection, transaction, job, database.ForUpdate) is not { } tip)
                 return (new AppendOutcome.NoSuchJob(), false);
             if (tip.Sequence != expectedSequence)
                 return (new AppendOutcome.SomeoneWroteFirst(tip.Sequence, Since(connection, transaction, tip, expectedSequence)), false);
             var stored = RowReading.Job(database, tip, RowReading.Rows(connection, transaction, job));
-            var added = new NewRows(tip, who, clock.GetCurrentInstant());
+            var added = new NewRows(tip, who, moments.After(stored.Rows[^1].At));
             foreach (var change in changes)
                 added.Add(change);
             List<JournalRow> sound = [.. added.Rows.Select(Sound)];

@@ -16,6 +16,9 @@ internal abstract class Database : IDisposable
     /// <summary>Ends a query of rows that this transaction is about to change.</summary>
     public abstract string ForUpdate { get; }
 
+    /// <summary>A statement with which a transaction begins that adds to the journal, so that none is under way while the journal is sealed; empty where writers wait for each other.</summary>
+    public abstract string BeforeChanges { get; }
+
     /// <summary>Ready to be used.</summary>
     public abstract DbConnection Open();
 

@@ -58,6 +58,9 @@ internal sealed class PostgresDatabase : Database
     public override string ForUpdate => " for update";
 
     /// <inheritdoc/>
+    public override string BeforeChanges => "lock table changes in row exclusive mode; ";
+
+    /// <inheritdoc/>
     public override DbConnection Open()
     {
         try

@@ -7,7 +7,7 @@ using Stringline.Store.Search;
 namespace Stringline.Store.Sql;
 
 /// <summary>Brings the store to job files, many in one transaction.</summary>
-internal sealed class Putting(Database database, IClock clock)
+internal sealed class Putting(Database database, RecordingClock clock)
 {
     private const int Batch = 1000;
     private const int MostFaults = 100;
@@ -23,7 +23,7 @@ internal sealed class Putting(Database database, IClock clock)
         return database.Change(
             (connection, transaction) =>
             {
-                var outcome = put(new Run(database, connection, transaction, who, clock.GetCurrentInstant()));
+                var outcome = put(new Run(database, connection, transaction, who, new Moments(database, connection, transaction, clock)));
                 return (outcome, outcome is PutOutcome.Added or PutOutcome.Extended);
             });
     }
@@ -33,7 +33,8 @@ internal sealed class Putting(Database database, IClock clock)
         Names.Checked(who, nameof(who));
         return database.Change((connection, transaction) =>
         {
-            var run = new Run(database, connection, transaction, who, clock.GetCurrentInstant());
+            var moments = new Moments(database, connection, transaction, clock);
+            var run = new Run(database, connection, transaction, who, moments);
             var faults = new List<Fault>();
             long added = 0, extended = 0, unchanged = 0;
             foreach (var batch in jobs.Chunk(Batch))
@@ -68,9 +69,11 @@ internal sealed class Putting(Database database, IClock clock)
         });
     }
 
-    private sealed class Run(Database database, DbConnection connection, DbTransaction transaction, string who, Instant at)
+    private sealed class Run(Database database, DbConnection connection, DbTransaction transaction, string who, Moments moments)
     {
         private static readonly DateTimeZone California = DateTimeZoneProviders.Tzdb["America/Los_Angeles"];
+
+        private Instant? first;
 
         public long Changes { get; private set; }
 
@@ -119,7 +122,7 @@ internal sealed class Putting(Database database, IClock clock)
         {
             if (Names.Fault(job.Key) is { } expected)
                 return (Refuse(job.Key, "a key that cannot be kept", expected), null);
-            var rows = new NewRows(NewRows.Nothing(id, job.Key, job.Job.Name), who, at);
+            var rows = new NewRows(NewRows.Nothing(id, job.Key, job.Job.Name), who, First());
             var head = JournalText.Head(job.Job);
             rows.Head(head, learned: null);
             var payloads = new List<ReadOnlyMemory<byte>>(job.Job.Entries.Count);
@@ -135,9 +138,21 @@ internal sealed class Putting(Database database, IClock clock)
                 : (new PutOutcome.Added(id), new JobWrite(rows.After(job.Job.Name), IsNew: true, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }
 
+        // A new job is recorded no earlier than what was recorded last of the job before it.
+        private Instant First()
+        {
+            if (first is { } known)
+                return known;
+            using var command = RowReading.Command(
+                connection, transaction, "select max(at) from changes where job = (select max(id) from jobs)");
+            first = moments.After(command.ExecuteScalar() is long at ? RawRow.Moment(Math.Clamp(at, 0, RawRow.LastMoment)) : null);
+            return first.Value;
+        }
+
         private (PutOutcome, JobWrite?) Extend(JobTip tip, KeyedJob job, IEnumerable<RawRow> changes)
         {
             var stored = RowReading.Job(database, tip, [.. changes]);
+            var at = moments.After(stored.Rows[^1].At);
             var rows = new NewRows(tip, who, at);
             var head = JournalText.Head(job.Job);
             if (!stored.Rows.Last(row => row.Kind == ChangeKind.Head).Payload.Span.SequenceEqual(head))

@@ -7,6 +7,8 @@ namespace Stringline.Store.Sql;
 /// <summary>The journal on either database.</summary>
 internal sealed class SqlJournal(Database database, IClock clock) : IJournal
 {
+    private readonly RecordingClock recording = new(clock);
+
     /// <summary>The database.</summary>
     public Database Database => database;
 
@@ -14,17 +16,20 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public string Name => database.Name;
 
     /// <inheritdoc/>
-    public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who) =>
-        new Appending(database, clock).Append(job, expectedSequence, changes, who);
+    public ClockBehind? ClockBehind => recording.Behind;
 
     /// <inheritdoc/>
-    public PutOutcome Add(KeyedJob job, string who) => new Putting(database, clock).Add(job, who);
+    public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who) =>
+        new Appending(database, recording).Append(job, expectedSequence, changes, who);
 
-    public PutOutcome Put(KeyedJob job, string who) => new Putting(database, clock).Put(job, who);
+    /// <inheritdoc/>
+    public PutOutcome Add(KeyedJob job, string who) => new Putting(database, recording).Add(job, who);
+
+    public PutOutcome Put(KeyedJob job, string who) => new Putting(database, recording).Put(job, who);
 
     /// <inheritdoc/>
     public PutReport PutMany(IEnumerable<KeyedJob> jobs, string who, IProgress<StoreProgress>? progress = null) =>
-        new Putting(database, clock).PutMany(jobs, who, progress);
+        new Putting(database, recording).PutMany(jobs, who, progress);
 
     /// <inheritdoc/>
     public StoredJob? Read(long job) => database.Run(connection =>

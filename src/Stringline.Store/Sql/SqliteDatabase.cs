@@ -44,6 +44,9 @@ internal sealed class SqliteDatabase : Database
     public override string ForUpdate => "";
 
     /// <inheritdoc/>
+    public override string BeforeChanges => "";
+
+    /// <inheritdoc/>
     public override DbConnection Open()
     {
         if (unmade is { IsMade: false })

@@ -23,9 +23,12 @@ public sealed class RefusalTests
     [Fact]
     public void The_page_of_refusals_is_up_to_date()
     {
-        var page = Page();
         var committed = Repository.Path("docs/refusals.md");
-        if (File.Exists(committed) && File.ReadAllText(committed) == page)
+        var told = File.Exists(committed) ? File.ReadAllText(committed) : "";
+
+        // What follows is made by the tests of tables.
+        var page = Page() + (told.IndexOf("\n# What a table is refused for", StringComparison.Ordinal) is >= 0 and var at ? told[at..] : "");
+        if (told == page)
             return;
         File.WriteAllText(Repository.Path("docs/refusals.received.md"), page);
         Assert.Fail("docs/refusals.md is stale: read docs/refusals.received.md and move it there.");

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Importing;
 
@@ -6,9 +7,6 @@ namespace Stringline.Desk.Importing;
 internal static class TableContent
 {
     private const int Head = 64 * 1024;
-
-    // What a workbook unpacks to at most: one that holds far more than was sent is made to fill a disk or a memory.
-    private const long MostUnpacked = 4L * 1024 * 1024 * 1024;
 
     private static readonly (byte[] Start, string Words)[] Others =
     [
@@ -44,7 +42,7 @@ internal static class TableContent
             found = words;
         else if (IsPage(start))
             found = "a web page";
-        else if (!IsText(start))
+        else if (!TextOf.IsText(start))
             found = "a file that is neither text nor a workbook";
         else if (start.IndexOfAnyExcept(" \t\r\n\uFEFF"u8) < 0)
             found = "a file with nothing but blanks";
@@ -61,12 +59,7 @@ internal static class TableContent
         try
         {
             using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true);
-            if (archive.GetEntry("[Content_Types].xml") is null || !archive.Entries.Any(entry => entry.FullName is "xl/workbook.xml" or "xl/workbook.bin"))
-                return false;
-            if (archive.Entries.Sum(entry => entry.Length) <= MostUnpacked)
-                return true;
-            found = "a workbook that unpacks to more than 4 GiB";
-            return false;
+            return archive.GetEntry("[Content_Types].xml") is not null && archive.Entries.Any(entry => entry.FullName is "xl/workbook.xml" or "xl/workbook.bin");
         }
         catch (InvalidDataException)
         {
@@ -79,22 +72,5 @@ internal static class TableContent
     {
         var text = System.Text.Encoding.Latin1.GetString(start[..Math.Min(start.Length, 512)]).TrimStart('\u00EF', '\u00BB', '\u00BF', ' ', '\r', '\n', '\t');
         return text.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase) || text.StartsWith("<html", StringComparison.OrdinalIgnoreCase) || text.StartsWith("<?xml", StringComparison.OrdinalIgnoreCase);
-    }
-
-    // Text has no control characters but tab, line ends and form feed; in UTF-16 every second byte of English text is zero.
-    private static bool IsText(ReadOnlySpan<byte> start)
-    {
-        if (start.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || start.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]))
-            return true;
-        int even = 0, odd = 0;
-        for (var i = 0; i < start.Length; i++)
-        {
-            if (start[i] == 0)
-                _ = i % 2 == 0 ? even++ : odd++;
-            else if (start[i] < 0x20 && start[i] is not ((byte)'\t' or (byte)'\r' or (byte)'\n' or 0x0C))
-                return false;
-        }
-
-        return even + odd == 0 || (Math.Min(even, odd) == 0 && even + odd > start.Length / 4);
     }
 }

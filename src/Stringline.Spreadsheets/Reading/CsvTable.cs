@@ -9,13 +9,12 @@ namespace Stringline.Spreadsheets.Reading;
 /// <summary>Reads CSV: commas, semicolons, tabs or bars, quotes as in RFC 4180. A row with a stray quote comes marked as broken.</summary>
 internal static class CsvTable
 {
-    // A cell of so many lines is a quote that was never closed, which would swallow the rows after it.
-    private const int MostLinesInARow = 50;
-
-    public static IEnumerable<SheetRow> Rows(Stream stream, string path)
+    public static IEnumerable<SheetRow> Rows(Stream stream, string path, CancellationToken stop)
     {
+        if (!TextOf.IsText(stream))
+            throw new SheetException(new Fault(path, "", "a file that is neither text nor a workbook", "a CSV or XLSX file"));
         var encoding = TextOf.Encoding(stream);
-        using var reader = new StreamReader(stream, encoding, detectEncodingFromByteOrderMarks: true, 1 << 16, leaveOpen: true);
+        using var reader = new BoundedLines(new StreamReader(stream, encoding, detectEncodingFromByteOrderMarks: true, 1 << 16, leaveOpen: true), stop);
         string? broken = null;
         var configuration = new CsvConfiguration(CultureInfo.InvariantCulture)
         {
@@ -25,19 +24,27 @@ internal static class CsvTable
             BadDataFound = _ => broken = "a stray quote in the row",
             BufferSize = 1 << 16,
             ProcessFieldBufferSize = 1 << 12,
-            CacheFields = true,
+            MaxFieldSize = TableLimits.LongestCell,
         };
         using var parser = new CsvParser(reader, configuration);
         var last = 0;
+        var row = 0;
+        long all = 0;
         while (Read(parser, path, last))
         {
             var line = last + 1;
             last = parser.RawRow;
+            if (last - line >= TableLimits.MostLinesOfARow)
+                throw Unclosed(path, line);
+            if (parser.Count > TableLimits.MostColumns)
+                throw Refuse(path, line, $"a row of {N(parser.Count)} columns", $"at most {N(TableLimits.MostColumns)}");
+            if (++row > TableLimits.MostRows)
+                throw Refuse(path, line, $"more than {N(TableLimits.MostRows)} rows", "as many as a spreadsheet has, or fewer: the rest in a second table");
+            if ((all += parser.Count) > TableLimits.MostCells)
+                throw Refuse(path, line, $"more than {N(TableLimits.MostCells)} cells", "a smaller table: the rest in a second one");
             var cells = new Cell[parser.Count];
             for (var i = 0; i < cells.Length; i++)
                 cells[i] = Cell.Of(CsvLine.Unguarded(parser[i]));
-            if (last - line >= MostLinesInARow)
-                throw Unclosed(path, line);
             yield return new SheetRow(line, cells, broken);
             broken = null;
         }
@@ -49,14 +56,27 @@ internal static class CsvTable
         {
             return parser.Read();
         }
+        catch (MaxFieldSizeException) when (parser.RawRow - last < TableLimits.MostLinesOfARow)
+        {
+            throw Refuse(path, last + 1, $"a cell of more than {N(TableLimits.LongestCell)} characters", "cells as long as a spreadsheet lets them be, and quotes in pairs");
+        }
         catch (CsvHelperException)
         {
             throw Unclosed(path, last + 1);
         }
+        catch (TooLargeException e)
+        {
+            throw new SheetException(new Fault(path, "", e.Found, e.Expected));
+        }
     }
 
-    private static SheetException Unclosed(string path, int line) => new(new Fault(
-        path, FormattableString.Invariant($"line {line}"), "a quote that is opened and not closed", "quotes in pairs: without that nobody can tell where the rows end"));
+    private static SheetException Refuse(string path, int line, string found, string expected) =>
+        new(new Fault(path, FormattableString.Invariant($"line {line}"), found, expected));
+
+    private static string N(long number) => number.ToString("N0", CultureInfo.InvariantCulture);
+
+    private static SheetException Unclosed(string path, int line) =>
+        Refuse(path, line, "a quote that is opened and not closed", "quotes in pairs: without that nobody can tell where the rows end");
 
     // The mark that the first lines hold most of, outside quotes.
     private static string Delimiter(Stream stream, System.Text.Encoding encoding)

@@ -3,16 +3,25 @@ using Stringline.Exchange;
 namespace Stringline.Spreadsheets.Reading;
 
 /// <summary>A file with one table: CSV in any of the usual encodings, or the first sheet with anything on it of a workbook (XLSX, XLS).</summary>
-/// <param name="Path">Where it is; faults name it so.</param>
-/// <param name="Sheet">The sheet of a workbook; null for the first that is not empty.</param>
-public sealed record SheetFile(string Path, string? Sheet = null)
+/// <param name="path">Where it is; faults name it so.</param>
+/// <param name="sheet">The sheet of a workbook; null for the first that is not empty.</param>
+/// <param name="stop">Stops whatever reads it.</param>
+public sealed class SheetFile(string path, string? sheet = null, CancellationToken stop = default)
 {
+    private (long Length, DateTime Written) whole;
+
+    /// <summary>Where it is.</summary>
+    public string Path => path;
+
+    /// <summary>The sheet of a workbook; null for the first that is not empty.</summary>
+    public string? Sheet => sheet;
+
     /// <summary>Reads it row by row; memory does not grow with a CSV file, and not with the rows of a workbook.</summary>
     /// <exception cref="SheetException">The file cannot be read as a table.</exception>
     public IEnumerable<SheetRow> Rows()
     {
         using var stream = Open();
-        var rows = Workbook.IsOne(stream) ? Workbook.Rows(stream, Path, Sheet) : CsvTable.Rows(stream, Path);
+        var rows = IsCheckedWorkbook(stream) ? Workbook.Rows(stream, Path, Sheet, stop) : CsvTable.Rows(stream, Path, stop);
         foreach (var row in rows)
             yield return row;
     }
@@ -22,7 +31,19 @@ public sealed record SheetFile(string Path, string? Sheet = null)
     public IReadOnlyList<string> Sheets()
     {
         using var stream = Open();
-        return Workbook.IsOne(stream) ? Workbook.Names(stream, Path) : [];
+        return IsCheckedWorkbook(stream) ? Workbook.Names(stream, Path) : [];
+    }
+
+    // Checked once: a large workbook is read several times over. A file that has changed since is checked again.
+    private bool IsCheckedWorkbook(FileStream stream)
+    {
+        if (!Workbook.IsOne(stream))
+            return false;
+        var now = (stream.Length, File.GetLastWriteTimeUtc(Path));
+        if (whole != now)
+            Workbook.Check(stream, Path, stop);
+        whole = now;
+        return true;
     }
 
     private FileStream Open()

@@ -4,8 +4,10 @@ using System.Text.Unicode;
 namespace Stringline.Spreadsheets.Reading;
 
 /// <summary>Tells in which encoding a text file is written: by its mark, else UTF-8 where every byte allows it, else Windows-1252.</summary>
-internal static class TextOf
+public static class TextOf
 {
+    private const int Head = 64 * 1024;
+
     /// <summary>The encoding; the stream stands at its start again.</summary>
     /// <param name="stream">One that can seek.</param>
     public static Encoding Encoding(Stream stream)
@@ -17,6 +19,27 @@ internal static class TextOf
         var encoding = Marked(head.AsSpan(0, length)) ?? Unmarked(head.AsSpan(0, length)) ?? (IsUtf8(stream, head, length) ? new UTF8Encoding(false) : System.Text.Encoding.GetEncoding(1252));
         stream.Position = 0;
         return encoding;
+    }
+
+    /// <summary>Whether a file begins as text does: no control characters but tab, line ends and form feed. The stream stands at its start again.</summary>
+    public static bool IsText(Stream stream)
+    {
+        var head = new byte[Head];
+        var length = stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
+        stream.Position = 0;
+        return IsText(head.AsSpan(0, length));
+    }
+
+    /// <summary>Whether these bytes are the beginning of a text. In UTF-16 every second byte of English text is zero.</summary>
+    public static bool IsText(ReadOnlySpan<byte> start)
+    {
+        if (start.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || start.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]))
+            return true;
+        // Without a zero byte control characters tell; with them, whether they are every second byte does.
+        var zeros = start.Count((byte)0);
+        return zeros > 0
+            ? Unmarked(start) is not null
+            : start.IndexOfAnyInRange((byte)0x00, (byte)0x08) < 0 && start.IndexOf((byte)0x0B) < 0 && start.IndexOfAnyInRange((byte)0x0E, (byte)0x1F) < 0;
     }
 
     private static Encoding? Marked(ReadOnlySpan<byte> head) =>

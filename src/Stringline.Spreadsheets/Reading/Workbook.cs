@@ -1,6 +1,5 @@
 using System.Text;
 using ExcelDataReader;
-using ExcelDataReader.Exceptions;
 using Stringline.Exchange;
 using Stringline.Spreadsheets.Cells;
 
@@ -18,6 +17,22 @@ internal static class Workbook
         return head[..length].StartsWith("PK\u0003\u0004"u8) || head[..length].StartsWith((ReadOnlySpan<byte>)[0xD0, 0xCF, 0x11, 0xE0]);
     }
 
+    /// <summary>Holds it to the limits, and to its checksums where it has any; the stream stands at its start again.</summary>
+    /// <exception cref="SheetException">It is not whole, or too large.</exception>
+    public static void Check(Stream stream, string path, CancellationToken stop) => Careful(
+        () =>
+        {
+            var isPacked = stream.ReadByte() == 'P';
+            stream.Position = 0;
+            if (isPacked)
+                WholeWorkbook.Check(stream, stop);
+            else
+                OldWorkbook.Check(stream, stop);
+            return true;
+        },
+        path);
+
+    /// <summary>The names of the sheets of one that was checked.</summary>
     public static IReadOnlyList<string> Names(Stream stream, string path)
     {
         Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
@@ -29,7 +44,8 @@ internal static class Workbook
         return names;
     }
 
-    public static IEnumerable<SheetRow> Rows(Stream stream, string path, string? sheet)
+    /// <summary>The rows of one that was checked.</summary>
+    public static IEnumerable<SheetRow> Rows(Stream stream, string path, string? sheet, CancellationToken stop)
     {
         Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
         using var reader = Careful(() => ExcelReaderFactory.CreateReader(stream, new ExcelReaderConfiguration { LeaveOpen = true }), path);
@@ -43,7 +59,8 @@ internal static class Workbook
             var line = 0;
             while (Careful(reader.Read, path))
             {
-                line++;
+                if (++line % 1024 == 0)
+                    stop.ThrowIfCancellationRequested();
                 var row = new SheetRow(line, Cells(reader));
                 found |= !row.IsBlank;
                 if (found)
@@ -84,13 +101,18 @@ internal static class Workbook
         return cells;
     }
 
+    // Whatever the reader of another make ends with, the file is what it stumbled over: the limits stand before it, so it is not the memory.
     private static T Careful<T>(Func<T> step, string path)
     {
         try
         {
             return step();
         }
-        catch (Exception e) when (e is ExcelReaderException or InvalidDataException or System.Xml.XmlException or IOException or FormatException or IndexOutOfRangeException)
+        catch (TooLargeException e)
+        {
+            throw new SheetException(new Fault(path, "", e.Found, e.Expected));
+        }
+        catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException or SheetException))
         {
             throw new SheetException(new Fault(path, "", $"a workbook that cannot be read ({e.Message})", "a whole XLSX file without a password; or save the sheet as CSV"));
         }

@@ -15,7 +15,10 @@ internal static class BackupPlace
     /// <param name="settings">What the office has set.</param>
     public static BackupFolder Of(string store, OfficeSettings settings) => Of(store, settings.BackupFolder);
 
-    /// <summary>The folder that is named; else the one of the settings; where the store cannot be read, the usual one: the backups of a lost store are what is looked for.</summary>
+    /// <summary>
+    /// The folder that is named; else the one of the settings; where the store cannot be read, the usual one: the backups of a lost store
+    /// are what is looked for.
+    /// </summary>
     /// <param name="store">The store's address.</param>
     /// <param name="folder">The folder that is named; null for the usual one.</param>
     /// <param name="clock">For the store.</param>
@@ -36,12 +39,14 @@ internal static class BackupPlace
 
     private static BackupFolder Of(string store, string? named)
     {
-        var onServer = store.StartsWith(Journals.PostgresPrefix, StringComparison.Ordinal);
-
-        // Never the address itself, which may hold a password.
-        var name = onServer ? "server-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(store)))[..12] : Path.GetFileName(store);
-        var folder = named
-            ?? (onServer ? Path.Combine(DeskOptions.UserFolder, "backups") : Path.GetFullPath(store) + ".backups");
-        return new BackupFolder(folder, name);
+        var (folder, name) = StoreAddress.Read(store) switch
+        {
+            StoreAddress.InFile file => (Path.GetFullPath(file.Path) + ".backups", Path.GetFileName(file.Path)),
+            StoreAddress.OnServer server => (Path.Combine(DeskOptions.UserFolder, "backups"), "server-" + Hash(server.ToString())),
+            _ => throw new InvalidOperationException("No such address."),
+        };
+        return new BackupFolder(named ?? folder, name);
     }
+
+    private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..12];
 }

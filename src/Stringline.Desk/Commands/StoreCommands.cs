@@ -122,7 +122,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         var command = new Command("drill", "Restore the newest backup into a temporary place, walk it from end to end, and remove it.") { store, from };
         command.SetAction(parsed => Try(progress =>
         {
-            var drilled = Drill.Newest(BackupPlace.Of(parsed.GetRequiredValue(store), parsed.GetValue(from), clock), clock, progress);
+            var drilled = Drill.Newest(BackupPlace.Of(AddressOf(parsed, store), parsed.GetValue(from), clock), clock, progress);
             progress.End();
             return Say($"{drilled.Backup.Path} was restored into a temporary place and walked from end to end: it is whole.\n" + Counts(drilled.Check));
         }));

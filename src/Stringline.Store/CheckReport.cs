@@ -1,11 +1,30 @@
 namespace Stringline.Store;
 
+/// <summary>The parts of a store, by what mends them.</summary>
+public enum StorePart
+{
+    /// <summary>The journal and its papers: only a backup has them as they were.</summary>
+    Journal,
+
+    /// <summary>What keeps the journal from being edited: a store made anew has it.</summary>
+    Guards,
+
+    /// <summary>What is derived from the journal: it can be made anew.</summary>
+    Derived,
+
+    /// <summary>What the office has set: somebody has to set it anew.</summary>
+    Settings,
+}
+
 /// <summary>Something in a store that is not as it was written.</summary>
 /// <param name="Job">Key of the job; null where it is not about one job.</param>
 /// <param name="Sequence">The change at which it shows; null where it is not about one change.</param>
 /// <param name="Found">What is wrong.</param>
 public sealed record BrokenLink(string? Job, long? Sequence, string Found)
 {
+    /// <summary>Of which part of the store it is.</summary>
+    public StorePart Part { get; init; }
+
     /// <inheritdoc/>
     public override string ToString() => (Job, Sequence) switch
     {
@@ -25,6 +44,9 @@ public sealed record CheckReport(long Jobs, long Changes, long Proofs, ContentHa
 {
     /// <summary>At most so many faults are told; a check goes on counting to its end.</summary>
     public const int MostTold = 100;
+
+    /// <summary>Whether the journal itself is whole: every change, every attached paper, and the file they lie in.</summary>
+    public bool JournalIsWhole { get; init; } = true;
 
     /// <summary>Whether nothing is wrong.</summary>
     public bool IsWhole => Broken.Count == 0;

@@ -105,6 +105,21 @@ public interface IJournal : IDisposable
     /// <param name="limit">At most so many.</param>
     public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit);
 
+    /// <summary>
+    /// The jobs of which a derived row that is not as it was written was met while reading, by id. Such a row shows nothing until its job is
+    /// assessed anew.
+    /// </summary>
+    public IReadOnlyList<long> DamagedMet { get; }
+
+    /// <summary>Reads every derived row of what assessments found, and gives the ids of the jobs of which one is not as it was written.</summary>
+    public IReadOnlyList<long> FindDamaged();
+
+    /// <summary>Forgets what assessments found of some jobs, so that they count as not yet assessed.</summary>
+    public void EraseAssessed(IReadOnlyList<long> jobs);
+
+    /// <summary>Throws away everything that is derived from the journal and makes anew what needs no law: by what jobs are found.</summary>
+    public void Renew();
+
     /// <summary>What the office has set for all its desks, as it was written; null where nothing was.</summary>
     public string? ReadSettings();
 
@@ -120,6 +135,12 @@ public interface IJournal : IDisposable
     /// <summary>How many jobs there are, and how many of them were assessed as they are now by these rules on this day.</summary>
     public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf);
 
-    /// <summary>Walks every chain and every attached paper.</summary>
+    /// <summary>Seals the journal as it is now. Whatever is recorded later gets a later moment, so that the seal can be compared at any time.</summary>
+    public Seal MakeSeal();
+
+    /// <summary>Compares the journal with a seal that was made earlier. It trusts the hashes that stand there: <see cref="Check"/> proves them.</summary>
+    public SealReport Compare(Seal seal);
+
+    /// <summary>Walks every chain and every attached paper, and reads everything that is derived from them.</summary>
     public CheckReport Check(IProgress<StoreProgress>? progress = null);
 }

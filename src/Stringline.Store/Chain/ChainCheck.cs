@@ -13,15 +13,42 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
 
     private readonly List<BrokenLink> broken = [];
     private readonly HashSet<ContentHash> named = [];
+    private readonly Dictionary<long, ContentHash> texts = [];
+    private readonly WordSums words = new();
     private readonly SealHash seal = new();
+    private bool journalIsWhole = true;
     private long jobs;
     private long changes;
     private long proofs;
 
     public CheckReport Walk()
     {
-        foreach (var fault in database.CheckFiles(connection))
-            Tell(null, null, fault);
+        Reading(StorePart.Journal, "the journal cannot be read to its end", Chains);
+        Reading(StorePart.Journal, "the attached papers cannot be read to their end", Papers);
+        Reading(StorePart.Journal, "the database file cannot be looked through", Files);
+        Reading(StorePart.Guards, "what guards the journal cannot be read", Guards);
+        Reading(StorePart.Settings, "the settings cannot be read", Settings);
+        Reading(StorePart.Derived, "the texts by which jobs are found cannot be read to their end", SearchTable);
+        Reading(StorePart.Derived, "the words by which jobs are found cannot be read to their end", Words);
+        Reading(StorePart.Derived, "what assessments found cannot be read to its end", Assessments);
+        return new CheckReport(jobs, changes, proofs, seal.Value(), broken) { JournalIsWhole = journalIsWhole };
+    }
+
+    // Damage of one part must not keep the others from being looked at. A server that does not answer is no damage.
+    private void Reading(StorePart part, string trouble, Action read)
+    {
+        try
+        {
+            read();
+        }
+        catch (Exception e) when (DamagedRow.Is(e) || (e is DbException db && database.Translate(db).Fault is StoreFault.Damaged or StoreFault.Failed))
+        {
+            Tell(null, null, $"{trouble}: {e.Message}", part);
+        }
+    }
+
+    private void Chains()
+    {
         var told = connection.ExecuteScalar<long>("select jobs from store", transaction: snapshot);
         foreach (var (tip, rows) in RowReading.Jobs(connection, snapshot, JobsToRead.All))
         {
@@ -36,9 +63,53 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
 
         if (jobs != told)
             Tell(null, null, FormattableString.Invariant($"the store counts {told} jobs, but the last has number {jobs}"));
-        SearchTable();
-        Papers();
-        return new CheckReport(jobs, changes, proofs, seal.Value(), broken);
+    }
+
+    private void Files()
+    {
+        foreach (var (fault, isDerived) in database.CheckFiles(connection))
+            Tell(null, null, fault, isDerived ? StorePart.Derived : StorePart.Journal);
+    }
+
+    private void Guards()
+    {
+        foreach (var fault in database.CheckGuards(connection, snapshot))
+            Tell(null, null, fault, StorePart.Guards);
+        if (SealedAt.Fault(SealedAt.Kept(connection, snapshot)) is { } unproved)
+            Tell(null, null, unproved, StorePart.Guards);
+        var run = connection.Query<(long Number, string Name)>("select number, name from migrations order by number", transaction: snapshot);
+        if (!run.SequenceEqual(Migrator.Scripts(database).Select(script => ((long)script.Number, script.Name))))
+            Tell(null, null, "the list of versions to which the store was brought is not as it was written", StorePart.Guards);
+    }
+
+    private void Settings()
+    {
+        if (SettingsTable.Fault(connection, snapshot) is { } fault)
+            Tell(null, null, fault, StorePart.Settings);
+    }
+
+    private void Assessments()
+    {
+        if (StepsTable.Written(connection, snapshot) < 0)
+            Tell(null, null, "the count of how often steps were written is missing", StorePart.Derived);
+        foreach (var (job, found) in DerivedCheck.Walk(connection, snapshot))
+            Tell(null, null, FormattableString.Invariant($"job number {job}: {found}"), StorePart.Derived);
+    }
+
+    // Both ways: a word too few hides a job from a search, a word too many finds a wrong one.
+    private void Words()
+    {
+        var standing = new WordSums();
+        foreach (var (job, word) in database.Words(connection, snapshot))
+            standing.Add(job, word);
+        foreach (var job in words.Jobs.Union(standing.Jobs).Order())
+        {
+            if (!words.IsSame(job, standing))
+                Tell(null, null, FormattableString.Invariant($"job number {job}: the words by which it is found are not those of the job"), StorePart.Derived);
+        }
+
+        foreach (var fault in database.CheckWords(connection, snapshot))
+            Tell(null, null, fault, StorePart.Derived);
     }
 
     private void Chain(JobTip tip, List<RawRow> rows)
@@ -86,25 +157,30 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         else if (job.Name != tip.Name)
             Tell(tip.Key, null, $"the job is called \"{tip.Name}\", but its head says \"{job.Name}\"");
         else
-            texts.Add(tip.Id, ContentHash.Of(System.Text.Encoding.UTF8.GetBytes(SearchTexts.Of(tip.Key, job).Lines)));
+            Found(tip, SearchTexts.Of(tip.Key, job));
     }
 
-    private readonly Dictionary<long, ContentHash> texts = [];
+    private void Found(JobTip tip, SearchTexts by)
+    {
+        texts.Add(tip.Id, ContentHash.Of(System.Text.Encoding.UTF8.GetBytes(by.Lines)));
+        words.AddAll(tip.Id, by.Words);
+    }
 
     private void SearchTable()
     {
-        using (var command = RowReading.Command(connection, snapshot, "select s.job, j.key, s.texts from search_texts s join jobs j on j.id = s.job"))
+        using (var command = RowReading.Command(connection, snapshot, "select job, texts from search_texts"))
         using (var reader = command.ExecuteReader())
         {
             while (reader.Read())
             {
-                if (texts.Remove(reader.GetInt64(0), out var hash) && hash != ContentHash.Of(System.Text.Encoding.UTF8.GetBytes(reader.GetString(2))))
-                    Tell(reader.GetString(1), null, "the texts by which it is found are not those of the job");
+                var job = reader.GetInt64(0);
+                if (!texts.Remove(job, out var hash) || hash != ContentHash.Of(System.Text.Encoding.UTF8.GetBytes(reader.GetString(1))))
+                    Tell(null, null, FormattableString.Invariant($"job number {job}: the texts by which it is found are not those of the job"), StorePart.Derived);
             }
         }
 
         foreach (var job in texts.Keys.Order())
-            Tell(null, null, FormattableString.Invariant($"job number {job} cannot be found by its texts"));
+            Tell(null, null, FormattableString.Invariant($"job number {job} cannot be found by its texts"), StorePart.Derived);
     }
 
     private void Papers()
@@ -127,9 +203,10 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
             Tell(null, null, $"the paper with the hash {hash} is missing");
     }
 
-    private void Tell(string? job, long? sequence, string found)
+    private void Tell(string? job, long? sequence, string found, StorePart part = StorePart.Journal)
     {
+        journalIsWhole &= part != StorePart.Journal;
         if (broken.Count < CheckReport.MostTold)
-            broken.Add(new BrokenLink(job, sequence, found));
+            broken.Add(new BrokenLink(job, sequence, found) { Part = part });
     }
 }

@@ -31,15 +31,24 @@ internal sealed class Moments
         sealedAt = SealedAt.Read(SealedAt.Kept(connection, transaction, database.BeforeChanges)) ?? default;
         this.clock = clock;
         clock.Behind = null;
-        now = clock.Clock.GetCurrentInstant();
+        now = Now(database, clock.Clock);
+    }
+
+    /// <summary>What the clock says.</summary>
+    /// <exception cref="StoreException">It is out of all range.</exception>
+    public static Instant Now(Database database, IClock clock)
+    {
+        var now = clock.GetCurrentInstant();
         if (now < First || now >= End)
         {
             throw new StoreException(
                 StoreFault.Clock,
                 database.Name,
                 "a computer whose clock says " + now.ToString("uuuu'-'MM'-'dd HH':'mm", CultureInfo.InvariantCulture) + " UTC",
-                "a clock that is set right; nothing was written: set it, and enter this again");
+                "a clock that is set right; nothing was written: set it, and do this again");
         }
+
+        return now;
     }
 
     /// <summary>The moment of the next change.</summary>

@@ -45,6 +45,10 @@ internal sealed class SearchTexts
         foreach (var line in lines.Split('\n', StringSplitOptions.RemoveEmptyEntries))
         {
             var tab = line.IndexOf('\t', StringComparison.Ordinal);
+
+            // A line without a tab is none that was written: a check says so, a search goes on.
+            if (tab < 0)
+                continue;
             var text = new SearchText(line[..tab], line[(tab + 1)..]);
             var words = Folding.Words(text.Text);
             if (IsNumber(text.Field) && Folding.Joined(words) is { } joined)

@@ -7,23 +7,30 @@ namespace Stringline.Store.Sql;
 /// <summary>What the last assessment of each job found.</summary>
 internal static class AssessedTable
 {
-    private const string Columns = "a.job, a.sequence, a.rules, a.as_of, a.act_by, a.at_stake, a.standing, a.what, a.findings, a.customer, a.county, a.person, a.owed, a.held, a.may";
-
     private static readonly Standing[] Standings = Enum.GetValues<Standing>();
 
     /// <summary>The columns that are written, in the order of <see cref="Values"/>.</summary>
     public static IReadOnlyList<string> RowColumns { get; } =
     [
         "job", "sequence", "rules", "as_of", "act_by", "at_stake", "standing", "what", "findings", "customer", "county", "person", "owed", "held", "may",
+        "steps", "hash",
     ];
 
+    private static readonly string Columns = string.Join(", ", RowColumns.Select(column => "a." + column));
+
     /// <summary>What is written of a job: numbers as long, texts, bytes, or null.</summary>
-    public static object?[] Values(AssessedJob job) =>
-    [
-        job.Job, job.Sequence, job.Rules, DayText.Write(job.AsOf), job.ActBy is { } day ? DayText.Write(day) : null,
-        Cents(job.AtStake), job.Standing.Word(), job.What, job.Findings.ToArray(),
-        job.Customer, job.County, job.Person, Cents(job.Owed), Cents(job.Held), Cents(job.MaySecure),
-    ];
+    public static object?[] Values(AssessedJob job)
+    {
+        object?[] values =
+        [
+            job.Job, job.Sequence, job.Rules, DayText.Write(job.AsOf), job.ActBy is { } day ? DayText.Write(day) : null,
+            Cents(job.AtStake), job.Standing.Word(), job.What, job.Findings.ToArray(),
+            job.Customer, job.County, job.Person, Cents(job.Owed), Cents(job.Held), Cents(job.MaySecure),
+            (long)job.Steps.Count, null,
+        ];
+        values[^1] = DerivedRow.Hash("assessed", values.AsSpan(0, values.Length - 1));
+        return values;
+    }
 
     /// <summary>Writes jobs and their steps one by one, with statements that are prepared once.</summary>
     public static void Write(DbConnection connection, DbTransaction transaction, IEnumerable<AssessedJob> jobs)
@@ -44,6 +51,17 @@ internal static class AssessedTable
             erase.ExecuteNonQuery();
             foreach (var step in StepsTable.Values(job))
                 insert.Run(step);
+        }
+    }
+
+    /// <summary>Forgets what was found of some jobs.</summary>
+    public static void Erase(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<long> jobs)
+    {
+        foreach (var table in (string[])["steps", "assessed"])
+        {
+            using var command = RowReading.Command(
+                connection, transaction, $"delete from {table} where {database.IsOneOf("job")}", ("@values", database.Many(jobs)));
+            command.ExecuteNonQuery();
         }
     }
 
@@ -78,14 +96,14 @@ internal static class AssessedTable
         return (reader.GetInt64(0), reader.GetInt64(1));
     }
 
-    public static AssessedJob? Read(DbConnection connection, long job)
+    public static AssessedJob? Read(DbConnection connection, DamagedJobs damaged, long job)
     {
         using var command = RowReading.Command(connection, null, $"select {Columns} from assessed a where a.job = @job", ("@job", job));
         using var reader = command.ExecuteReader();
-        return reader.Read() ? At(reader, 0) : null;
+        return reader.Read() ? At(reader, 0, job, damaged) : null;
     }
 
-    public static List<DeskLine> Desk(DbConnection connection, DeskPage page)
+    public static List<DeskLine> Desk(DbConnection connection, DamagedJobs damaged, DeskPage page)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(page.Limit);
         using var command = RowReading.Command(
@@ -100,15 +118,11 @@ internal static class AssessedTable
             ("@actBy", page.After?.Assessed.ActBy is { } day ? DayText.Write(day) : ""),
             ("@after", page.After?.Assessed.Job ?? 0L),
             ("@limit", (long)page.Limit));
-        using var reader = command.ExecuteReader();
-        var lines = new List<DeskLine>();
-        while (reader.Read())
-            lines.Add(new DeskLine(RowReading.TipAt(reader, 0), At(reader, 5)));
-        return lines;
+        return Lines(command, damaged);
     }
 
     /// <summary>The jobs of a customer with what their assessments found, in the order of their ids.</summary>
-    public static List<DeskLine> Of(DbConnection connection, string customer, int limit)
+    public static List<DeskLine> Of(DbConnection connection, DamagedJobs damaged, string customer, int limit)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit);
         using var command = RowReading.Command(
@@ -117,30 +131,57 @@ internal static class AssessedTable
             $"select j.id, j.key, j.name, j.sequence, j.hash, {Columns} from assessed a join jobs j on j.id = a.job where a.customer = @customer order by a.job limit @limit",
             ("@customer", customer),
             ("@limit", (long)limit));
+        return Lines(command, damaged);
+    }
+
+    private static List<DeskLine> Lines(DbCommand command, DamagedJobs damaged)
+    {
         using var reader = command.ExecuteReader();
         var lines = new List<DeskLine>();
         while (reader.Read())
-            lines.Add(new DeskLine(RowReading.TipAt(reader, 0), At(reader, 5)));
+        {
+            var tip = RowReading.TipAt(reader, 0);
+            if (At(reader, 5, tip.Id, damaged) is { } assessed)
+                lines.Add(new DeskLine(tip, assessed));
+        }
+
         return lines;
     }
 
-    private static AssessedJob At(DbDataReader reader, int at) => new()
+    // A row that is not as it was written shows nothing: its job is noted, and assessed anew.
+    private static AssessedJob? At(DbDataReader reader, int at, long job, DamagedJobs damaged)
     {
-        Job = reader.GetInt64(at),
-        Sequence = reader.GetInt64(at + 1),
-        Rules = reader.GetString(at + 2),
-        AsOf = Day(reader.GetString(at + 3)),
-        ActBy = reader.IsDBNull(at + 4) ? null : Day(reader.GetString(at + 4)),
-        AtStake = reader.IsDBNull(at + 5) ? null : reader.GetInt64(at + 5) / 100m,
-        Standing = Of(reader.GetString(at + 6)),
-        What = reader.GetString(at + 7),
-        Findings = reader.GetFieldValue<byte[]>(at + 8),
-        Customer = reader.IsDBNull(at + 9) ? null : reader.GetString(at + 9),
-        County = reader.IsDBNull(at + 10) ? null : reader.GetString(at + 10),
-        Person = reader.IsDBNull(at + 11) ? null : reader.GetString(at + 11),
-        Owed = reader.GetInt64(at + 12) / 100m,
-        Held = reader.GetInt64(at + 13) / 100m,
-        MaySecure = reader.GetInt64(at + 14) / 100m,
+        try
+        {
+            var row = DerivedRow.Read(reader, at, RowColumns.Count);
+            if (DerivedRow.IsSound("assessed", row))
+                return Of(row);
+        }
+        catch (Exception e) when (DamagedRow.Is(e))
+        {
+        }
+
+        damaged.Add(job);
+        return null;
+    }
+
+    private static AssessedJob Of(object?[] row) => new()
+    {
+        Job = (long)row[0]!,
+        Sequence = (long)row[1]!,
+        Rules = (string)row[2]!,
+        AsOf = Day((string)row[3]!),
+        ActBy = row[4] is string day ? Day(day) : null,
+        AtStake = row[5] is long cents ? cents / 100m : null,
+        Standing = Of((string)row[6]!),
+        What = (string)row[7]!,
+        Findings = (byte[])row[8]!,
+        Customer = (string?)row[9],
+        County = (string?)row[10],
+        Person = (string?)row[11],
+        Owed = (long)row[12]! / 100m,
+        Held = (long)row[13]! / 100m,
+        MaySecure = (long)row[14]! / 100m,
     };
 
     internal static object? Cents(decimal? dollars) => dollars is not { } known ? null

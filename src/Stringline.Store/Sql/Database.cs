@@ -19,6 +19,9 @@ internal abstract class Database : IDisposable
     /// <summary>A statement with which a transaction begins that adds to the journal, so that none is under way while the journal is sealed; empty where writers wait for each other.</summary>
     public abstract string BeforeChanges { get; }
 
+    /// <summary>A statement that waits until nobody adds to the journal, and keeps it so to the end of the transaction; empty where it is so anyway.</summary>
+    public abstract string BeforeSealing { get; }
+
     /// <summary>Ready to be used.</summary>
     public abstract DbConnection Open();
 
@@ -52,12 +55,25 @@ internal abstract class Database : IDisposable
     /// </summary>
     public abstract IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words);
 
-    /// <summary>What the database itself finds wrong with its files.</summary>
-    public virtual IEnumerable<string> CheckFiles(DbConnection connection) => [];
+    /// <summary>Empties every table that is derived from the journal, and makes indexes anew.</summary>
+    public abstract void Renew(DbConnection connection, DbTransaction transaction);
+
+    /// <summary>The words by which jobs are found, as they stand in the index.</summary>
+    public abstract IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot);
+
+    /// <summary>What is missing of, or added to, the tables, indexes and triggers that this program makes.</summary>
+    public abstract IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot);
+
+    /// <summary>What else is wrong with the index of words.</summary>
+    public virtual IEnumerable<string> CheckWords(DbConnection connection, DbTransaction snapshot) => [];
+
+    /// <summary>What the database itself finds wrong with its files, and whether it is only of what is derived.</summary>
+    public virtual IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => [];
 
     /// <summary>An error of the database in the words of this program.</summary>
-    public StoreException Translate(DbException error) =>
-        error is SqliteException sqlite ? SqliteErrors.Translate(Name, sqlite) : PostgresErrors.Translate(Name, error);
+    public StoreException Translate(DbException error) => error is DamagedRow
+        ? new StoreException(StoreFault.Damaged, Name, error.Message, "a store that `stringline store check` finds whole; restore the last backup that is", error)
+        : error is SqliteException sqlite ? SqliteErrors.Translate(Name, sqlite) : PostgresErrors.Translate(Name, error);
 
     /// <inheritdoc/>
     public abstract void Dispose();

@@ -7,7 +7,11 @@ namespace Stringline.Store.Sql;
 /// <summary>Brings a store to this program's version: runs the numbered scripts that it has not had yet, all or none.</summary>
 internal static class Migrator
 {
+    /// <summary>The statement that makes the table in which the scripts that were run are noted.</summary>
+    public const string MakesItsTable = "create table if not exists migrations (number bigint primary key, name text not null, at bigint not null)";
+
     private const int SearchSince = 2;
+    private const int SettingsProvedSince = 8;
 
     /// <summary>The scripts of a database, by number.</summary>
     public static IReadOnlyList<Script> Scripts(Database database)
@@ -39,13 +43,15 @@ internal static class Migrator
     {
         using var transaction = database.BeginWrite(connection);
         database.LockForMigration(connection, transaction);
-        connection.Execute("create table if not exists migrations (number bigint primary key, name text not null, at bigint not null)", transaction: transaction);
+        connection.Execute(MakesItsTable, transaction: transaction);
         var version = Version(connection, transaction);
         foreach (var script in scripts.Where(script => script.Number > version && script.Number <= upTo))
         {
             connection.Execute(script.Text(), transaction: transaction);
             if (script.Number == SearchSince)
                 SearchFilling.Fill(database, connection, transaction);
+            if (script.Number == SettingsProvedSince)
+                SettingsTable.Prove(connection, transaction);
             connection.Execute(
                 "insert into migrations (number, name, at) values (@Number, @Name, @at)",
                 new { Number = (long)script.Number, script.Name, at = Chain.RawRow.Microseconds(clock.GetCurrentInstant()) },

@@ -61,6 +61,9 @@ internal sealed class PostgresDatabase : Database
     public override string BeforeChanges => "lock table changes in row exclusive mode; ";
 
     /// <inheritdoc/>
+    public override string BeforeSealing => "lock table changes in share mode";
+
+    /// <inheritdoc/>
     public override DbConnection Open()
     {
         try
@@ -205,6 +208,28 @@ internal sealed class PostgresDatabase : Database
         const string condition = "s.words @@ cast(@words as tsquery)";
         return [(condition, string.Join(" & ", words.Select(word => $"'{word}'"))), (condition, string.Join(" & ", words.Select(word => $"'{word}':*")))];
     }
+
+    /// <inheritdoc/>
+    public override void Renew(DbConnection connection, DbTransaction transaction) => connection.Execute(
+        """
+        lock table assessed, steps in share row exclusive mode;
+        delete from steps;
+        delete from assessed;
+        delete from search_texts;
+        """,
+        transaction: transaction);
+
+    /// <inheritdoc/>
+    public override IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot)
+    {
+        using var command = RowReading.Command(connection, snapshot, "select job, unnest(tsvector_to_array(words)) from search_texts");
+        using var reader = command.ExecuteReader();
+        while (reader.Read())
+            yield return (reader.GetInt64(0), reader.GetString(1));
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) => PostgresGuards.Check(connection, snapshot, Schema);
 
     /// <inheritdoc/>
     public override void Dispose() => source.Dispose();

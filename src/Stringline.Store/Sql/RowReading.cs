@@ -184,6 +184,15 @@ internal static class RowReading
         static IEnumerable<ReadOnlyMemory<byte>> Entries(IReadOnlyList<JournalRow> rows) => rows.Where(row => row.Kind == ChangeKind.Entry).Select(row => row.Payload);
     }
 
+    /// <summary>Runs a statement.</summary>
+    public static void Run(DbConnection connection, DbTransaction transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
+    {
+        if (sql.Length == 0)
+            return;
+        using var command = Command(connection, transaction, sql, parameters);
+        command.ExecuteNonQuery();
+    }
+
     /// <summary>A command with its parameters.</summary>
     public static DbCommand Command(DbConnection connection, DbTransaction? transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
     {
@@ -196,19 +205,39 @@ internal static class RowReading
     }
 
     /// <summary>Columns id, key, name, sequence, hash.</summary>
-    public static JobTip TipAt(DbDataReader reader, int at) => new(
-        reader.GetInt64(at), reader.GetString(at + 1), reader.GetString(at + 2), reader.GetInt64(at + 3), ContentHash.From(reader.GetFieldValue<byte[]>(at + 4)));
+    /// <exception cref="DamagedRow">They hold something else.</exception>
+    public static JobTip TipAt(DbDataReader reader, int at)
+    {
+        try
+        {
+            return new(reader.GetInt64(at), reader.GetString(at + 1), reader.GetString(at + 2), reader.GetInt64(at + 3), ContentHash.From(reader.GetFieldValue<byte[]>(at + 4)));
+        }
+        catch (Exception e) when (DamagedRow.Is(e))
+        {
+            throw new DamagedRow($"a row of the table of jobs that cannot be read ({e.Message})", e);
+        }
+    }
 
-    private static RawRow RowAt(DbDataReader reader, int at) => new(
-        reader.GetInt64(at),
-        reader.GetInt64(at + 1),
-        reader.GetString(at + 2),
-        reader.GetString(at + 3),
-        Text(reader, at + 4),
-        Text(reader, at + 5),
-        Text(reader, at + 6),
-        reader.GetFieldValue<byte[]>(at + 7),
-        reader.GetFieldValue<byte[]>(at + 8));
+    private static RawRow RowAt(DbDataReader reader, int at)
+    {
+        try
+        {
+            return new(
+                reader.GetInt64(at),
+                reader.GetInt64(at + 1),
+                reader.GetString(at + 2),
+                reader.GetString(at + 3),
+                Text(reader, at + 4),
+                Text(reader, at + 5),
+                Text(reader, at + 6),
+                reader.GetFieldValue<byte[]>(at + 7),
+                reader.GetFieldValue<byte[]>(at + 8));
+        }
+        catch (Exception e) when (DamagedRow.Is(e))
+        {
+            throw new DamagedRow($"a change that cannot be read ({e.Message})", e);
+        }
+    }
 
     private static string? Text(DbDataReader reader, int at) => reader.IsDBNull(at) ? null : reader.GetString(at);
 

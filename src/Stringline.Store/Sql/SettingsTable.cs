@@ -1,26 +1,61 @@
 using System.Data.Common;
+using System.Text;
 
 namespace Stringline.Store.Sql;
 
-/// <summary>What an office sets for all its desks: one document.</summary>
+/// <summary>What an office sets for all its desks: one document, and after it a line that proves it.</summary>
 internal static class SettingsTable
 {
-    public static string? Read(DbConnection connection, DbTransaction? transaction = null)
-    {
-        using var command = RowReading.Command(connection, transaction, "select document from settings");
-        return (string?)command.ExecuteScalar();
-    }
+    private const string Mark = "\nsha256 ";
+
+    /// <summary>What comes before a document that does not prove itself, so that nobody takes it for one.</summary>
+    private const string Damaged = "damaged ";
+
+    /// <summary>The document; where what stands there is not as it was written, a text that is none.</summary>
+    public static string? Read(DbConnection connection, DbTransaction? transaction = null) =>
+        Stands(connection, transaction) is not { } stands ? null : Proved(stands) ?? Damaged + Hash(stands);
 
     public static bool Write(DbConnection connection, DbTransaction transaction, string? seen, string document)
     {
         if (Read(connection, transaction) != seen)
             return false;
+        Put(connection, transaction, document);
+        return true;
+    }
+
+    /// <summary>What is wrong; null where nothing is.</summary>
+    public static string? Fault(DbConnection connection, DbTransaction transaction) =>
+        Stands(connection, transaction) is { } stands && Proved(stands) is null ? "the settings are not as they were written" : null;
+
+    /// <summary>Adds the line to a document that an earlier version wrote without one.</summary>
+    public static void Prove(DbConnection connection, DbTransaction transaction)
+    {
+        if (Stands(connection, transaction) is { } stands && Proved(stands) is null)
+            Put(connection, transaction, stands);
+    }
+
+    private static void Put(DbConnection connection, DbTransaction transaction, string document)
+    {
         using var command = RowReading.Command(
             connection,
             transaction,
             "insert into settings (id, document) values (1, @document) on conflict (id) do update set document = excluded.document",
-            ("@document", document));
+            ("@document", document + Mark + Hash(document)));
         command.ExecuteNonQuery();
-        return true;
     }
+
+    private static string? Stands(DbConnection connection, DbTransaction? transaction)
+    {
+        using var command = RowReading.Command(connection, transaction, "select document from settings");
+        using var reader = command.ExecuteReader();
+        return !reader.Read() ? null : reader.GetValue(0) as string ?? "";
+    }
+
+    private static string? Proved(string stands)
+    {
+        var at = stands.LastIndexOf(Mark, StringComparison.Ordinal);
+        return at >= 0 && Hash(stands[..at]) == stands[(at + Mark.Length)..] ? stands[..at] : null;
+    }
+
+    private static string Hash(string document) => ContentHash.Of(Encoding.UTF8.GetBytes(document)).ToString();
 }

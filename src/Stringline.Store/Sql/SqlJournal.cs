@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Stringline.Law.Facts;
 using Stringline.Store.Chain;
 using Stringline.Store.Search;
@@ -8,6 +9,7 @@ namespace Stringline.Store.Sql;
 internal sealed class SqlJournal(Database database, IClock clock) : IJournal
 {
     private readonly RecordingClock recording = new(clock);
+    private readonly DamagedJobs damaged = new();
 
     /// <summary>The database.</summary>
     public Database Database => database;
@@ -112,24 +114,24 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     });
 
     /// <inheritdoc/>
-    public AssessedJob? ReadAssessed(long job) => database.Run(connection => AssessedTable.Read(connection, job));
+    public AssessedJob? ReadAssessed(long job) => database.Run(connection => AssessedTable.Read(connection, damaged, job));
 
     /// <inheritdoc/>
-    public IReadOnlyList<DeskLine> Desk(DeskPage page) => database.Run(connection => AssessedTable.Desk(connection, page));
+    public IReadOnlyList<DeskLine> Desk(DeskPage page) => database.Run(connection => AssessedTable.Desk(connection, damaged, page));
 
     /// <inheritdoc/>
-    public IReadOnlyList<StepLine> Steps(StepQuery query) => database.Run(connection => StepsTable.Lines(connection, query));
+    public IReadOnlyList<StepLine> Steps(StepQuery query) => database.Run(connection => StepsTable.Lines(connection, damaged, query));
 
     /// <inheritdoc/>
     public IReadOnlyList<StepTotal> StepTotals(StepFilter filter, IReadOnlyList<LocalDate> ends) =>
-        database.Run(connection => StepsTable.Totals(connection, filter, ends));
+        Sound(connection => StepsTable.Totals(connection, filter, ends), [.. Enumerable.Repeat(new StepTotal(0, 0, 0m, 0m), ends.Count + 1)]);
 
     /// <inheritdoc/>
     public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through) =>
-        database.Run(connection => StepsTable.Watches(connection, filter, through));
+        Sound(connection => StepsTable.Watches(connection, filter, through), []);
 
     /// <inheritdoc/>
-    public long StepsWritten() => database.Run(StepsTable.Written);
+    public long StepsWritten() => database.Run(connection => StepsTable.Written(connection));
 
     /// <inheritdoc/>
     public StepChoices Choices(int limit) => database.Run(connection => StepsTable.Choices(connection, limit));
@@ -138,11 +140,60 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
 
     /// <inheritdoc/>
-    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit) => database.Run(connection => AssessedTable.Of(connection, customer, limit));
+    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit) => database.Run(connection => AssessedTable.Of(connection, damaged, customer, limit));
 
     /// <inheritdoc/>
     public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit) =>
-        database.Run(connection => CustomerTable.Page(connection, from, after, limit));
+        Sound(connection => CustomerTable.Page(connection, from, after, limit), []);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<long> DamagedMet => damaged.Met;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<long> FindDamaged()
+    {
+        foreach (var (job, _) in database.Stream(DerivedCheck.Walk))
+            damaged.Add(job);
+        return damaged.Met;
+    }
+
+    /// <inheritdoc/>
+    public void EraseAssessed(IReadOnlyList<long> jobs)
+    {
+        database.Change((connection, transaction) =>
+        {
+            AssessedTable.Erase(database, connection, transaction, jobs);
+            StepsTable.Mark(connection, transaction);
+            return (true, true);
+        });
+        damaged.Remove(jobs);
+    }
+
+    /// <inheritdoc/>
+    public void Renew()
+    {
+        database.Change((connection, transaction) =>
+        {
+            database.Renew(connection, transaction);
+            SearchFilling.Fill(database, connection, transaction);
+            StepsTable.Mark(connection, transaction);
+            return (true, true);
+        });
+        damaged.Remove(damaged.Met);
+    }
+
+    // Sums that cannot be made, since a row among them is damaged, are left empty for as long as it takes to make the row anew.
+    private T Sound<T>(Func<DbConnection, T> sum, T otherwise)
+    {
+        try
+        {
+            return database.Run(sum);
+        }
+        catch (Exception e) when ((DamagedRow.Is(e) || e is StoreException { Fault: StoreFault.Failed }) && FindDamaged().Count > 0)
+        {
+            return otherwise;
+        }
+    }
 
     /// <inheritdoc/>
     public string? ReadSettings() => database.Run(connection => SettingsTable.Read(connection));
@@ -170,6 +221,12 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         using var snapshot = database.BeginSnapshot(connection);
         return new ChainCheck(database, connection, snapshot, progress).Walk();
     });
+
+    /// <inheritdoc/>
+    public Seal MakeSeal() => database.Change((connection, transaction) => (Sealing.Make(database, connection, transaction, recording), true));
+
+    /// <inheritdoc/>
+    public SealReport Compare(Seal seal) => new SealComparison(seal).Against(database.Stream(SealRows.All));
 
     /// <summary>The first of some places at which this journal does not hold the same change; null where it holds them all.</summary>
     public JobTip? FirstNotHeld(IEnumerable<JobTip> tips) => database.Run(connection =>

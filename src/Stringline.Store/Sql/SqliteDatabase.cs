@@ -1,11 +1,12 @@
 using System.Data.Common;
+using System.Text.RegularExpressions;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
 namespace Stringline.Store.Sql;
 
 /// <summary>A store in one SQLite file: write-ahead log, every commit forced to the disk.</summary>
-internal sealed class SqliteDatabase : Database
+internal sealed partial class SqliteDatabase : Database
 {
     /// <summary>"STRL": marks the file as ours for tools that look.</summary>
     public const int ApplicationId = 0x5354524C;
@@ -45,6 +46,9 @@ internal sealed class SqliteDatabase : Database
 
     /// <inheritdoc/>
     public override string BeforeChanges => "";
+
+    /// <inheritdoc/>
+    public override string BeforeSealing => "";
 
     /// <inheritdoc/>
     public override DbConnection Open()
@@ -125,9 +129,28 @@ internal sealed class SqliteDatabase : Database
         return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))), (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
     }
 
+    // Indexes first: rows can be taken out of a table only where its indexes name them. The index of words cannot be emptied where it cannot
+    // be read, so it is made anew.
     /// <inheritdoc/>
-    public override IEnumerable<string> CheckFiles(DbConnection connection) =>
-        connection.Query<string>("pragma integrity_check").Where(line => line != "ok").Select(line => "the database file: " + line);
+    public override void Renew(DbConnection connection, DbTransaction transaction)
+    {
+        Execute(connection, transaction, "reindex");
+        Execute(connection, transaction, "delete from steps; delete from assessed; delete from search_texts; drop table if exists search");
+        Execute(connection, transaction, SqliteGuards.WordIndex);
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot) => WordIndex.Words(connection, snapshot);
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> CheckWords(DbConnection connection, DbTransaction snapshot) => WordIndex.Check(connection, snapshot);
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) => SqliteGuards.Check(connection, snapshot);
+
+    /// <inheritdoc/>
+    public override IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => connection
+        .Query<string>("pragma integrity_check").Where(line => line != "ok").Select(line => ("the database file: " + line, OfDerived().IsMatch(line)));
 
     /// <inheritdoc/>
     public override void Dispose()
@@ -144,4 +167,8 @@ internal sealed class SqliteDatabase : Database
         command.Transaction = transaction;
         command.ExecuteNonQuery();
     }
+
+    // SQLite names the table or index of which it speaks: "row 3 missing from index steps_by_day", "NULL value in assessed.what".
+    [GeneratedRegex(@"\b(steps|assessed|watches|search)(_\w+)?\b")]
+    private static partial Regex OfDerived();
 }

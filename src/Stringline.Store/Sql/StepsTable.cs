@@ -9,7 +9,7 @@ namespace Stringline.Store.Sql;
 /// <summary>What is to be done on each job, step by step.</summary>
 internal static class StepsTable
 {
-    public static List<StepLine> Lines(DbConnection connection, StepQuery query)
+    public static List<StepLine> Lines(DbConnection connection, DamagedJobs damaged, StepQuery query)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(query.Limit);
         ArgumentOutOfRangeException.ThrowIfNegative(query.Skip);
@@ -17,7 +17,7 @@ internal static class StepsTable
         using var command = RowReading.Command(connection, null, "");
         command.CommandText =
             $"""
-            select s.job, j.name, j.key, s.customer, s.county, s.person, s.what, s.act, s.remedy, s.act_by, s.standing, s.watch, s.weight, s.priced, s.reading, s.section, a.as_of, s.left_of_it, s.outlook, s.stakes, s.owed
+            select {string.Join(", ", RowColumns.Select(column => "s." + column))}, j.id, j.name, j.key, a.sequence, a.rules, a.as_of
             from (
               select * from steps s where {(query.Watch is null ? "" : "s.watch = @watch and ")}s.act_by >= @from and s.act_by <= @through{Where(command, query.Filter)}
               order by s.act_by, s.weight desc, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job join assessed a on a.job = s.job
@@ -33,22 +33,44 @@ internal static class StepsTable
         var lines = new List<StepLine>();
         while (reader.Read())
         {
-            var step = new AssessedStep(reader.GetString(6), reader.GetString(7), reader.GetString(8), AssessedTable.Day(reader.GetString(9)), AssessedTable.Of(reader.GetString(10)))
-            {
-                Watch = reader.GetInt64(11) == 1,
-                AtStake = reader.GetInt64(13) == 1 ? reader.GetInt64(12) / 100m : null,
-                Reading = reader.IsDBNull(14) ? null : reader.GetString(14),
-                Section = reader.IsDBNull(15) ? null : reader.GetString(15),
-                Left = reader.IsDBNull(17) ? null : reader.GetString(17),
-                Outlook = reader.IsDBNull(18) ? null : reader.GetString(18),
-                Stakes = reader.IsDBNull(19) ? null : reader.GetString(19),
-                Owed = reader.IsDBNull(20) ? null : reader.GetInt64(20) / 100m,
-            };
-            lines.Add(new StepLine(reader.GetInt64(0), reader.GetString(1), reader.GetString(2), reader.GetString(3), reader.GetString(4), reader.GetString(5), step, AssessedTable.Day(reader.GetString(16))));
+            if (Line(reader, damaged) is { } line)
+                lines.Add(line);
         }
 
         return lines;
     }
+
+    // A row that is not as it was written shows nothing: its job is noted, and assessed anew.
+    private static StepLine? Line(DbDataReader reader, DamagedJobs damaged)
+    {
+        var job = RowColumns.Count;
+        try
+        {
+            var row = DerivedRow.Read(reader, 0, RowColumns.Count);
+            var assessment = DerivedRow.Read(reader, job + 3, AssessmentColumns);
+            if (DerivedRow.IsSound("steps", row, assessment))
+                return new StepLine(reader.GetInt64(job), reader.GetString(job + 1), reader.GetString(job + 2), (string)row[13]!, (string)row[14]!, (string)row[15]!, Step(row), AssessedTable.Day((string)assessment[2]!));
+        }
+        catch (Exception e) when (DamagedRow.Is(e))
+        {
+        }
+
+        damaged.Add(reader.GetInt64(job));
+        return null;
+    }
+
+    private static AssessedStep Step(object?[] row) =>
+        new((string)row[7]!, (string)row[8]!, (string)row[9]!, AssessedTable.Day((string)row[4]!), AssessedTable.Of((string)row[10]!))
+        {
+            Watch = (long)row[2]! == 1,
+            AtStake = (long)row[6]! == 1 ? (long)row[5]! / 100m : null,
+            Reading = (string?)row[11],
+            Section = (string?)row[12],
+            Left = (string?)row[16],
+            Outlook = (string?)row[17],
+            Stakes = (string?)row[18],
+            Owed = row[19] is long cents ? cents / 100m : null,
+        };
 
     public static StepTotal[] Totals(DbConnection connection, StepFilter filter, IReadOnlyList<LocalDate> ends)
     {
@@ -90,10 +112,10 @@ internal static class StepsTable
         return totals;
     }
 
-    public static long Written(DbConnection connection)
+    public static long Written(DbConnection connection, DbTransaction? transaction = null)
     {
-        using var command = RowReading.Command(connection, null, "select times from steps_written");
-        return (long)command.ExecuteScalar()!;
+        using var command = RowReading.Command(connection, transaction, "select times from steps_written");
+        return command.ExecuteScalar() as long? ?? -1L;
     }
 
     public static StepChoices Choices(DbConnection connection, int limit) => new(
@@ -146,8 +168,11 @@ internal static class StepsTable
     public static IReadOnlyList<string> RowColumns { get; } =
     [
         "job", "ordinal", "watch", "lead", "act_by", "weight", "priced", "what", "act", "remedy", "standing", "reading", "section", "customer", "county", "person",
-        "left_of_it", "outlook", "stakes", "owed",
+        "left_of_it", "outlook", "stakes", "owed", "hash",
     ];
+
+    /// <summary>Columns of the assessment on which a step's hash hangs too: its sequence, rules and day.</summary>
+    public const int AssessmentColumns = 3;
 
     /// <summary>What is written of the steps of a job, a row for each: numbers as long, texts, or null.</summary>
     public static IEnumerable<object?[]> Values(AssessedJob job)
@@ -156,13 +181,15 @@ internal static class StepsTable
         for (var i = 0; i < job.Steps.Count; i++)
         {
             var step = job.Steps[i];
-            yield return
+            object?[] values =
             [
                 job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy), AssessedTable.Cents(step.AtStake) ?? 0L,
                 step.AtStake is null ? 0L : 1L, step.What, step.Do, step.Remedy, step.Standing.Word(), step.Reading, step.Section,
                 job.Customer ?? "", job.County ?? "", job.Person ?? "",
-                step.Left, step.Outlook, step.Stakes, AssessedTable.Cents(step.Owed),
+                step.Left, step.Outlook, step.Stakes, AssessedTable.Cents(step.Owed), null,
             ];
+            values[^1] = DerivedRow.Hash("steps", values.AsSpan(0, values.Length - 1), job.Sequence, job.Rules, DayText.Write(job.AsOf));
+            yield return values;
             if (!step.Watch)
                 lead = 0;
         }
@@ -171,7 +198,7 @@ internal static class StepsTable
     /// <summary>Marks that steps were written. Last in its transaction: other writers wait for it.</summary>
     public static void Mark(DbConnection connection, DbTransaction transaction)
     {
-        using var command = RowReading.Command(connection, transaction, "update steps_written set times = times + 1");
+        using var command = RowReading.Command(connection, transaction, "insert into steps_written (only_row, times) values (1, 1) on conflict (only_row) do update set times = steps_written.times + 1");
         command.ExecuteNonQuery();
     }
 }

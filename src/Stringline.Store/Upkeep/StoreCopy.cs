@@ -1,4 +1,5 @@
 using Dapper;
+using Stringline.Store.Chain;
 using Stringline.Store.Search;
 using Stringline.Store.Sql;
 
@@ -33,7 +34,12 @@ internal static class StoreCopy
 
             if (from.ReadSettings() is { } settings)
                 SettingsTable.Write(writer, transaction, SettingsTable.Read(writer, transaction), settings);
-            writer.Execute("update store set jobs = @jobs", new { jobs }, transaction);
+            var kept = from.Database.Run(connection =>
+            {
+                using var snapshot = from.Database.BeginSnapshot(connection);
+                return SealedAt.Kept(connection, snapshot) ?? "";
+            });
+            writer.Execute("update store set jobs = @jobs, sealed = @kept", new { jobs, kept }, transaction);
             return (true, true);
         });
         var copy = to.Check(progress);
@@ -49,11 +55,11 @@ internal static class StoreCopy
                 }));
     }
 
-    /// <summary>Refuses a store that is not whole, with its first broken link.</summary>
+    /// <summary>Refuses a store whose journal is not whole, with its first broken link. What is derived is made anew wherever it is needed.</summary>
     public static void MustBeWhole(CheckReport report, string store)
     {
-        if (!report.IsWhole)
-            throw new StoreException(StoreFault.Damaged, store, report.Broken[0].ToString(), "a store that `stringline store check` finds whole");
+        if (!report.JournalIsWhole)
+            throw new StoreException(StoreFault.Damaged, store, report.Broken.First(link => link.Part == StorePart.Journal).ToString(), "a store that `stringline store check` finds whole");
     }
 
     /// <summary>Refuses a copy that is not the same as its source.</summary>

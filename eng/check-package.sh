@@ -10,10 +10,10 @@ mkdir -p "$place/home" "$place/tools" "$place/first copy" "$place/second copy, n
 tar -xzf "$archive" -C "$place/first copy"
 tar -xzf "$archive" -C "$place/second copy, newer"
 
-# Stands in for the browser: notes the address that it is to open.
-printf '#!/bin/sh\necho "$1" >"%s/opened"\n' "$place" >"$place/tools/xdg-open"
+# Stands in for the browser: keeps the page that it is to open.
+printf '#!/bin/sh\nwhile read -r line; do echo "$line"; done <"$1" >"%s/reading"\nmv "%s/reading" "%s/opened"\n' "$place" "$place" "$place" >"$place/tools/xdg-open"
 chmod +x "$place/tools/xdg-open"
-for tool in sh dirname; do ln -s "$(command -v "$tool")" "$place/tools/$tool"; done
+for tool in sh dirname mv; do ln -s "$(command -v "$tool")" "$place/tools/$tool"; done
 
 open_desk() {
   rm -f "$place/opened"
@@ -24,8 +24,9 @@ open_desk() {
     kill -0 "$desk" 2>/dev/null || { echo "The desk of the package does not open:" >&2; cat "$place/said" >&2; exit 1; }
     sleep 0.2
   done
-  address=$(cat "$place/opened")
-  [ "$(curl -s -o "$place/page" -c "$place/cookies" -b "$place/cookies" -w '%{http_code}' "$address")" = 200 ] || { echo "The first page is not answered with 200." >&2; exit 1; }
+  address=$(sed -n 's/.*content="0; url=\([^"]*\)".*/\1/p' "$place/opened")
+  [ "$(curl -sL -o "$place/page" -c "$place/cookies" -b "$place/cookies" -w '%{http_code}' "$address")" = 200 ] || { echo "The first page is not answered with 200." >&2; exit 1; }
+  address=${address%open/*}
 }
 
 close_desk() { kill "$desk"; wait "$desk" 2>/dev/null || true; desk=; }
@@ -42,6 +43,6 @@ seal=$(curl -s -c "$place/cookies" -b "$place/cookies" "${address}jobs/new" | se
 close_desk
 
 open_desk "$place/second copy, newer"
-[ "$(curl -s "${address}search?for=Sawpit" | grep -c 'Sawpit Row')" -ge 1 ] || { echo "The second copy does not find what the first one kept." >&2; exit 1; }
+[ "$(curl -s -b "$place/cookies" "${address}search?for=Sawpit" | grep -c 'Sawpit Row')" -ge 1 ] || { echo "The second copy does not find what the first one kept." >&2; exit 1; }
 close_desk
 echo "$(basename "$archive"): unpacked and opened without .NET on the machine; a second copy finds the same store."

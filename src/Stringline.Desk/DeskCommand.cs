@@ -17,6 +17,7 @@ internal static class DeskCommand
     public static async Task<Outcome<bool>> Open(DeskOptions options, bool usualPort, bool browser, IClock clock, Action<string> say)
     {
         WebApplication? desk = null;
+        OpeningPage? page = null;
         try
         {
             desk = DeskHost.Build(options, clock);
@@ -31,10 +32,18 @@ internal static class DeskCommand
                 await desk.StartAsync().ConfigureAwait(false);
             }
 
-            var address = DeskHost.AddressOf(desk);
+            var address = DeskHost.EntryOf(desk);
             say($"The desk is open at {address} on {desk.Services.GetRequiredService<Office>().Journal.Name}. Stop it with Ctrl+C.");
-            if (browser && !Show(address))
-                say("No browser could be opened; type the address into one.");
+            if (browser)
+            {
+                // On Windows nobody else can see what a program was started with.
+                page = OperatingSystem.IsWindows() ? null : OpeningPage.To(address);
+                if (page is not null)
+                    desk.Services.GetRequiredService<StartSecret>().LetIn += page.Dispose;
+                if (!(OperatingSystem.IsWindows() ? Show(address) : page is not null && Show(page.Path)))
+                    say("No browser could be opened; copy the address into one.");
+            }
+
             await desk.WaitForShutdownAsync().ConfigureAwait(false);
             return new Outcome<bool>.Done(true);
         }
@@ -48,6 +57,7 @@ internal static class DeskCommand
         }
         finally
         {
+            page?.Dispose();
             if (desk is not null)
                 await desk.DisposeAsync().ConfigureAwait(false);
         }
@@ -63,7 +73,7 @@ internal static class DeskCommand
     {
         try
         {
-            Directory.CreateDirectory(folder);
+            OwnerOnly.Folder(folder);
             var path = Path.Combine(folder, $"office-{Exchange.DayText.Write(today)}.stringline");
             using var journal = Journals.Open(path, clock, OpenStore.OrMake);
             if (journal.CountJobs() == 0)
@@ -85,13 +95,14 @@ internal static class DeskCommand
         }
     }
 
-    private static bool Show(string address)
+    private static bool Show(string place)
     {
+        var start = OperatingSystem.IsWindows() ? new ProcessStartInfo(place) { UseShellExecute = true }
+            : OperatingSystem.IsMacOS() ? new ProcessStartInfo("open", [place])
+            : new ProcessStartInfo("xdg-open", [place]) { RedirectStandardError = true, RedirectStandardOutput = true };
         try
         {
-            using var shown = OperatingSystem.IsWindows() || OperatingSystem.IsMacOS()
-                ? Process.Start(new ProcessStartInfo(OperatingSystem.IsMacOS() ? "open" : address, OperatingSystem.IsMacOS() ? address : "") { UseShellExecute = OperatingSystem.IsWindows() })
-                : Process.Start(new ProcessStartInfo("xdg-open", address) { RedirectStandardError = true, RedirectStandardOutput = true });
+            using var shown = Process.Start(start);
             return shown is not null;
         }
         catch (Exception e) when (e is System.ComponentModel.Win32Exception or FileNotFoundException)

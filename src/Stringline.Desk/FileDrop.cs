@@ -1,3 +1,5 @@
+using Stringline.Store;
+
 namespace Stringline.Desk;
 
 /// <summary>Writes a set of files into a folder so that either all of them are there, complete, or the folder is as it was.</summary>
@@ -45,6 +47,7 @@ internal static class FileDrop
             var workshop = Path.Combine(parent, ".stringline-" + Guid.NewGuid().ToString("N"));
             try
             {
+                OwnerOnly.Folder(workshop);
                 var made = Directory.CreateDirectory(Path.Combine(workshop, "new")).FullName;
                 foreach (var file in files)
                     WriteThrough(Path.Combine(made, file.Name), file.Bytes.Span);

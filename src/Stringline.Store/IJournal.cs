@@ -4,7 +4,7 @@ namespace Stringline.Store;
 
 /// <summary>
 /// The journal of every job: append-only, the same on SQLite and PostgreSQL. Safe to use from several threads and processes at once.
-/// Every method throws <see cref="StoreException"/> where the store cannot be used; what was being written is then not in it.
+/// Every method throws <see cref="StoreException"/> where the store cannot be used; what was being written is then not in it, unless the exception says that it may be.
 /// </summary>
 public interface IJournal : IDisposable
 {

@@ -40,7 +40,7 @@ public enum StoreFault
     Failed,
 }
 
-/// <summary>A store cannot be used. Whatever was being written is not in it.</summary>
+/// <summary>A store cannot be used. Whatever was being written is not in it, unless <see cref="MaybeWritten"/>.</summary>
 /// <param name="fault">Why.</param>
 /// <param name="store">The store as the user named it.</param>
 /// <param name="found">What is wrong.</param>
@@ -51,4 +51,10 @@ public sealed class StoreException(StoreFault fault, string store, string found,
 {
     /// <summary>Why.</summary>
     public StoreFault Fault { get; } = fault;
+
+    /// <summary>Whether it failed while the store was told to keep what was written: then only the store knows whether it did.</summary>
+    public bool MaybeWritten { get; internal init; }
+
+    internal StoreException WhileKeeping(string store) =>
+        new(Fault, store, found, expected + "; look whether it was written before it is written again", this) { MaybeWritten = true };
 }

@@ -87,6 +87,11 @@ public sealed class Chromium : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
         });
         context.SetDefaultTimeout((float)Patience.TotalMilliseconds);
+        await using (var let = await context.APIRequest.GetAsync(desk.Entry.ToString(), new() { MaxRedirects = 0 }))
+            Assert.Equal(302, let.Status);
         return await Tests.Visit.Begin(context, desk.Address);
     }
+
+    /// <summary>A browser that was not let into a desk.</summary>
+    internal Task<IBrowserContext> Stranger(ServedDesk desk) => browser.NewContextAsync(new() { BaseURL = desk.Address.ToString(), Locale = "en-US" });
 }

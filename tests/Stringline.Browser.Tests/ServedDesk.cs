@@ -27,6 +27,9 @@ internal sealed class ServedDesk : IAsyncDisposable
     /// <summary>Its address, with a slash at the end.</summary>
     public Uri Address => new(DeskHost.AddressOf(desk));
 
+    /// <summary>The address that lets a browser in.</summary>
+    public Uri Entry => new(DeskHost.EntryOf(desk));
+
     /// <summary>What it is made of.</summary>
     public IServiceProvider Services => desk.Services;
 

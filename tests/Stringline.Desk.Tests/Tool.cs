@@ -10,6 +10,10 @@ internal static class Tool
     /// <summary>The published program, or null.</summary>
     public static string? Published => Environment.GetEnvironmentVariable("STRINGLINE_TOOL") is { Length: > 0 } path ? Repository.Path(path) : null;
 
+    /// <summary>How a shell starts the program.</summary>
+    public static string Command =>
+        Published is { } published ? $"'{published}'" : $"dotnet '{Path.Combine(AppContext.BaseDirectory, "stringline.dll")}'";
+
     /// <summary>Runs the program and waits for its end.</summary>
     public static Task<Answer> Run(params string[] args) => RunWith([], args);
 

@@ -236,7 +236,7 @@ public sealed class SqliteSealTests() : SealTests(() => new SqlitePlace())
 
 public sealed class PostgresSealTests() : SealTests(() => new PostgresPlace())
 {
-    internal override Database Connect() => new PostgresDatabase(Place.Address[Journals.PostgresPrefix.Length..]);
+    internal override Database Connect() => new PostgresDatabase((StoreAddress.OnServer)StoreAddress.Read(Place.Address));
 
     internal override void Unguard() => Place.Scalar<string>(
         "drop trigger changes_stay on changes; alter table proofs disable trigger proofs_stay; create rule t as on delete to steps do instead nothing");

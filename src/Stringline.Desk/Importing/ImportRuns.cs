@@ -80,7 +80,7 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
     {
         try
         {
-            return new FileStream(Path.Combine(tables.Folder, "running"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            return OwnerOnly.File(Path.Combine(tables.Folder, "running"), FileMode.OpenOrCreate, FileAccess.ReadWrite);
         }
         catch (IOException)
         {
@@ -102,6 +102,10 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
         {
             // Thrown only while the one transaction is open, which is then rolled back.
             state = state with { Step = back, Trouble = "It was stopped. Nothing was written." };
+        }
+        catch (StoreException e) when (run.IsWriting && e.MaybeWritten)
+        {
+            state = state with { Step = ImportStep.Broken, WasBroken = true, Trouble = DeskWords.Of(e.Message, tables.FolderOf(state)) };
         }
         catch (Exception e) when (e is SheetException or StoreException)
         {

@@ -49,8 +49,8 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
         var folder = Path.Combine(Folder, id);
         try
         {
-            MakeFolder(Folder);
-            MakeFolder(folder);
+            OwnerOnly.Folder(Folder);
+            OwnerOnly.Folder(folder);
             var part = Path.Combine(folder, "received.part");
             var (bytes, lines, whole) = await CopyAsync(from, part, stop).ConfigureAwait(false);
             var found = $"larger than {options.LargestTable / (1024 * 1024)} MiB";
@@ -116,7 +116,7 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
         lock (gate)
         {
             var path = Path.Combine(Folder, state.Id, StateFile);
-            File.WriteAllBytes(path + ".part", JsonSerializer.SerializeToUtf8Bytes(state, ImportJson.Default.ImportState));
+            OwnerOnly.Write(path + ".part", JsonSerializer.SerializeToUtf8Bytes(state, ImportJson.Default.ImportState));
             File.Move(path + ".part", path, overwrite: true);
         }
     }
@@ -143,19 +143,11 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
             Directory.Delete(folder, recursive: true);
     }
 
-    private static void MakeFolder(string folder)
-    {
-        if (OperatingSystem.IsWindows())
-            Directory.CreateDirectory(folder);
-        else
-            Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-    }
-
     // What is beyond the largest is read and dropped, up to a bound, so that the browser hears the answer instead of a broken line.
     private async Task<(long Bytes, long Lines, bool Whole)> CopyAsync(Stream from, string path, CancellationToken stop)
     {
         const int MostDropped = 8;
-        var to = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, useAsync: true);
+        var to = OwnerOnly.File(path, FileMode.CreateNew, isAsync: true);
         await using (to.ConfigureAwait(false))
         {
             var buffer = new byte[1 << 17];

@@ -35,9 +35,6 @@ internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRe
     /// <summary>How far the assessment of the portfolio has come; null while none is under way.</summary>
     public PortfolioProgress? Progress => refresh.Progress;
 
-    /// <summary>Why the portfolio could not be assessed; null where it could.</summary>
-    public string? Trouble => refresh.Trouble;
-
     /// <summary>How it stands with the backups.</summary>
     public BackupStanding Backups => backup.Standing();
 

@@ -60,7 +60,7 @@ internal sealed class SettingsModel(Office office, DailyBackup backup) : PageMod
             return Page();
         var seen = string.IsNullOrEmpty(Seen) ? null : Seen;
         settings = settings with { Mappings = OfficeSettings.Of(seen, office.Journal.Name).Mappings };
-        if (office.Journal.WriteSettings(seen, settings.Document()))
+        if (office.WriteSettings(seen, settings.Document()))
         {
             backup.Wake();
             return Redirect("/settings?kept=true");

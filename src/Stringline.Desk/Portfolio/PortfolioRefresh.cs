@@ -22,6 +22,20 @@ internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day,
     /// <summary>Begins at once, and not only when the pause is over.</summary>
     public void Wake() => wake.Release();
 
+    /// <summary>Says that a job was written to and could not be assessed after it, and tries again.</summary>
+    public void FellBehind(Exception why)
+    {
+        Tell(why);
+        Wake();
+    }
+
+    // Shown on every page until it goes well again.
+    private void Tell(Exception why)
+    {
+        trouble = why is StoreException ? why.Message : $"Stringline itself failed ({why.Message}); please report it.";
+        NotAssessed(log, why);
+    }
+
     /// <inheritdoc/>
     void IProgress<PortfolioProgress>.Report(PortfolioProgress value) => progress = value;
 
@@ -37,15 +51,13 @@ internal sealed partial class PortfolioRefresh(Portfolio portfolio, DeskDay day,
                 await Task.Run(() => portfolio.RefreshStale(day.Today, Cores, this, stoppingToken), stoppingToken).ConfigureAwait(false);
                 trouble = null;
             }
-            catch (StoreException e)
-            {
-                // Shown on the desk's page until it goes well again.
-                trouble = e.Message;
-                NotAssessed(log, e);
-            }
             catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
             {
                 return;
+            }
+            catch (Exception e)
+            {
+                Tell(e);
             }
             finally
             {

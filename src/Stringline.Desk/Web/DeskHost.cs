@@ -34,8 +34,10 @@ internal static class DeskHost
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, options, clock);
         var desk = builder.Build();
-        desk.UseMiddleware<LoopbackOnly>();
         desk.UseMiddleware<SecurityHeaders>();
+        desk.UseMiddleware<LoopbackOnly>();
+        desk.UseMiddleware<OwnPagesOnly>();
+        desk.UseMiddleware<SecretFirst>();
         desk.UseExceptionHandler("/status/500");
         desk.UseStatusCodePagesWithReExecute("/status/{0}");
         desk.UseRouting();
@@ -52,11 +54,17 @@ internal static class DeskHost
     public static string AddressOf(WebApplication desk) =>
         desk.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First() + "/";
 
+    /// <summary>The address that lets a browser into a desk that has started.</summary>
+    public static string EntryOf(WebApplication desk) =>
+        AddressOf(desk) + StartSecret.Folder[1..] + "/" + desk.Services.GetRequiredService<StartSecret>().Word;
+
     private static void AddServices(IServiceCollection services, DeskOptions options, IClock clock)
     {
         // Opened here and not on the first request, so that a store that cannot be opened is said at once.
         services.AddSingleton(Open(options, clock));
         services.AddSingleton(options);
+        services.AddSingleton<StartSecret>();
+        services.AddHttpContextAccessor();
         services.AddSingleton(new DeskDay(clock, options.AsOf));
         services.AddSingleton<Portfolio.Portfolio>();
         services.AddSingleton<DeskFigures>();
@@ -83,7 +91,7 @@ internal static class DeskHost
         });
         var keys = services.AddDataProtection().SetApplicationName("stringline");
         if (options.KeyFolder is { } folder)
-            keys.PersistKeysToFileSystem(Directory.CreateDirectory(folder));
+            keys.PersistKeysToFileSystem(OwnerOnly.Folder(folder));
         else
             keys.UseEphemeralDataProtectionProvider();
     }

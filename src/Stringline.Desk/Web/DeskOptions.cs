@@ -28,7 +28,7 @@ internal sealed record DeskOptions(string Store, int Port)
 
     /// <summary>The folder for what belongs to this user: stores and keys.</summary>
     public static string UserFolder { get; } =
-        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create), "stringline");
+        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "stringline");
 
     /// <summary>The store of this user where no other is named.</summary>
     public static string UsualStore { get; } = Path.Combine(UserFolder, "office.stringline");

@@ -1,3 +1,4 @@
+using Stringline.Desk.Portfolio;
 using Stringline.Desk.Settings;
 using Stringline.Law;
 using Stringline.Law.Facts;
@@ -20,7 +21,7 @@ internal sealed record OpenJob(StoredJob Stored, JobFile Facts, Assessment Asses
 }
 
 /// <summary>What the pages do with jobs: open one, write to one. After each writing the job is assessed anew, so the desk's list is never behind it.</summary>
-internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, DeskDay day, DeskOptions options)
+internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, PortfolioRefresh refresh, DeskDay day, DeskOptions options, IHttpContextAccessor request)
 {
     /// <summary>The journal.</summary>
     public IJournal Journal => journal;
@@ -40,8 +41,20 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
         string? seen;
         do
             seen = journal.ReadSettings();
-        while (!journal.WriteSettings(seen, change(OfficeSettings.Of(seen, journal.Name)).Document()));
+        while (!WriteSettings(seen, change(OfficeSettings.Of(seen, journal.Name)).Document()));
     }
+
+    /// <summary>Keeps what the office sets, where nothing else was written since <paramref name="seen"/>.</summary>
+    public bool WriteSettings(string? seen, string document)
+    {
+        var kept = journal.WriteSettings(seen, document);
+        if (kept)
+            Mark();
+        return kept;
+    }
+
+    /// <summary>Whether this request has written: whatever fails after that, it is not to be said that nothing was written.</summary>
+    public static bool HasWritten(HttpContext context) => context.Items.ContainsKey(typeof(Office));
 
     /// <summary>Opens a job; null where there is none.</summary>
     /// <param name="id">Its id.</param>
@@ -66,7 +79,7 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
     {
         var outcome = journal.Append(id, expected, changes, options.Who);
         if (outcome is AppendOutcome.Appended)
-            portfolio.Refresh(id, day.Today);
+            Written(id);
         return outcome;
     }
 
@@ -75,7 +88,23 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, De
     {
         var outcome = journal.Add(job, options.Who);
         if (outcome is PutOutcome.Added { Job: var added })
-            portfolio.Refresh(added, day.Today);
+            Written(added);
         return outcome;
     }
+
+    // What fails here does not undo what is written: the page goes on, and every page says that the list is behind.
+    private void Written(long job)
+    {
+        Mark();
+        try
+        {
+            portfolio.Refresh(job, day.Today);
+        }
+        catch (Exception e)
+        {
+            refresh.FellBehind(e);
+        }
+    }
+
+    private void Mark() => request.HttpContext?.Items[typeof(Office)] = true;
 }

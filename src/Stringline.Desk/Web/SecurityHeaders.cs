@@ -13,6 +13,8 @@ internal enum Frames
 /// <summary>What every answer tells the browser to refuse: code and styles from elsewhere or inside the page, frames, guessing of types.</summary>
 internal sealed class SecurityHeaders(RequestDelegate next)
 {
+    private static readonly object NoReferrer = new();
+
     /// <summary>The Content-Security-Policy of every answer but papers and the pages that show them.</summary>
     public const string Policy =
         "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
@@ -26,6 +28,9 @@ internal sealed class SecurityHeaders(RequestDelegate next)
 
     /// <summary>Says what this answer may do with frames.</summary>
     public static void Framing(HttpContext context, Frames frames) => context.Items[typeof(Frames)] = frames;
+
+    /// <summary>Says that the address of this answer is told to no page that follows, not even to one of this desk.</summary>
+    public static void WithoutReferrer(HttpContext context) => context.Items[NoReferrer] = true;
 
     /// <summary>Sets the headers as the answer begins, so that error pages carry them too.</summary>
     public Task InvokeAsync(HttpContext context)
@@ -43,7 +48,7 @@ internal sealed class SecurityHeaders(RequestDelegate next)
             };
             headers.XContentTypeOptions = "nosniff";
             headers.XFrameOptions = frames == Frames.MayBeFramed ? "SAMEORIGIN" : "DENY";
-            headers["Referrer-Policy"] = "same-origin";
+            headers["Referrer-Policy"] = context.Items.ContainsKey(NoReferrer) ? "no-referrer" : "same-origin";
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
             headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=()";

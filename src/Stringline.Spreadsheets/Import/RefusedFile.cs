@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Stringline.Exchange;
+using Stringline.Store;
 
 namespace Stringline.Spreadsheets.Import;
 
@@ -22,7 +23,7 @@ internal sealed class RefusedFile : IDisposable
         part = path + ".part";
         try
         {
-            stream = new FileStream(part, FileMode.Create, FileAccess.Write);
+            stream = OwnerOnly.File(part, FileMode.Create);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -105,7 +105,7 @@ internal abstract class Database : IDisposable
         using var transaction = BeginWrite(connection);
         var (result, commit) = work(connection, transaction);
         if (commit)
-            transaction.Commit();
+            Keep(transaction);
         return result;
     });
 
@@ -117,6 +117,23 @@ internal abstract class Database : IDisposable
         using var stream = items(connection, transaction).GetEnumerator();
         while (Step(stream.MoveNext))
             yield return stream.Current;
+    }
+
+    // The answer can get lost after the store has kept it: whatever fails here leaves that open.
+    private void Keep(DbTransaction transaction)
+    {
+        try
+        {
+            transaction.Commit();
+        }
+        catch (DbException e)
+        {
+            throw Translate(e).WhileKeeping(Name);
+        }
+        catch (Exception e) when (e is IOException or TimeoutException or InvalidOperationException)
+        {
+            throw new StoreException(StoreFault.Failed, Name, e.Message, "a store that answers", e).WhileKeeping(Name);
+        }
     }
 
     private T Step<T>(Func<T> step)

@@ -35,6 +35,9 @@ internal sealed partial class SqliteDatabase : Database
     /// <summary>Where the file is.</summary>
     public string Path { get; }
 
+    /// <summary>Told of each connection that is opened, for tests in which a statement fails.</summary>
+    internal Action<SqliteConnection>? Opened { get; set; }
+
     /// <inheritdoc/>
     public override string Name => Path;
 
@@ -59,10 +62,13 @@ internal sealed partial class SqliteDatabase : Database
             throw new StoreException(StoreFault.NotAStore, Path, "a folder", "the file of a store");
         if (open != OpenStore.OrMake && !File.Exists(Path))
             throw new StoreException(StoreFault.Missing, Path, "no such file", NearNames.Hint(Path));
+        if (open == OpenStore.OrMake && !File.Exists(Path))
+            Claim();
         var connection = new SqliteConnection(connectionString);
         try
         {
             connection.Open();
+            Opened?.Invoke(connection);
             Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off; pragma cache_size = -32768");
             return connection;
         }
@@ -158,6 +164,18 @@ internal sealed partial class SqliteDatabase : Database
         unmade?.Dispose();
         using var connection = new SqliteConnection(connectionString);
         SqliteConnection.ClearPool(connection);
+    }
+
+    // Before SQLite makes it by the umask. What stands in the way SQLite then says in its own words.
+    private void Claim()
+    {
+        try
+        {
+            OwnerOnly.Claim(Path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+        }
     }
 
     private static void Execute(DbConnection connection, DbTransaction? transaction, string sql)

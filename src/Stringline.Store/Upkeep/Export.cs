@@ -45,10 +45,10 @@ public static class Export
 
     private static Exported Write(IJournal journal, string folder, IProgress<StoreProgress>? progress)
     {
-        Directory.CreateDirectory(Path.Combine(folder, "jobs"));
-        Directory.CreateDirectory(Path.Combine(folder, "papers"));
-        using var jobs = new StreamWriter(Path.Combine(folder, "jobs.csv"), append: false, new UTF8Encoding(false));
-        using var papers = new StreamWriter(Path.Combine(folder, "papers.csv"), append: false, new UTF8Encoding(false));
+        OwnerOnly.Folder(Path.Combine(folder, "jobs"));
+        OwnerOnly.Folder(Path.Combine(folder, "papers"));
+        using var jobs = new StreamWriter(OwnerOnly.File(Path.Combine(folder, "jobs.csv"), FileMode.Create), new UTF8Encoding(false));
+        using var papers = new StreamWriter(OwnerOnly.File(Path.Combine(folder, "papers.csv"), FileMode.Create), new UTF8Encoding(false));
         jobs.Write(CsvLine.Of("file", "key", "name", "change", "hash"));
         papers.Write(CsvLine.Of("file", "name", "job", "entry"));
         var total = journal.Tips().LongCount();
@@ -57,7 +57,7 @@ public static class Export
         foreach (var job in journal.ReadAll(JobsToRead.All))
         {
             var file = "jobs/" + FileName(job.Tip) + ".json";
-            File.WriteAllBytes(Path.Combine(folder, file), JobFileWriter.Write(job.Job));
+            OwnerOnly.Write(Path.Combine(folder, file), JobFileWriter.Write(job.Job));
             jobs.Write(CsvLine.Of(file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString()));
             for (var i = 0; job.Rows.Any(row => row.Proofs.Count > 0) && i < job.Job.Entries.Count; i++)
             {
@@ -67,7 +67,7 @@ public static class Export
                         ?? throw new StoreException(StoreFault.Damaged, journal.Name, $"a paper that is missing ({link.Name}, {link.Hash})", "a store that `stringline store check` finds whole");
                     var place = $"papers/{paper.Hash}.{paper.Kind.Word()}";
                     if (kept.Add(paper.Hash))
-                        File.WriteAllBytes(Path.Combine(folder, place), paper.Content.ToArray());
+                        OwnerOnly.Write(Path.Combine(folder, place), paper.Content.Span);
                     papers.Write(CsvLine.Of(place, link.Name, job.Tip.Key, FormattableString.Invariant($"entries[{i}]")));
                 }
             }

@@ -12,8 +12,9 @@ internal static class SqliteFile
         var part = path + ".part";
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            OwnerOnly.Folder(Path.GetDirectoryName(Path.GetFullPath(path))!);
             Remove(part);
+            OwnerOnly.Claim(part);
             var made = make(part);
             using (var file = new FileStream(part, FileMode.Open, FileAccess.ReadWrite))
                 file.Flush(flushToDisk: true);

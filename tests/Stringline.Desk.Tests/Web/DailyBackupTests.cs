@@ -23,7 +23,7 @@ public sealed class DailyBackupTests : IDisposable
     {
         var clock = new MovedClock(Noon(Day));
         await using var desk = await Open(clock);
-        using var browser = new HttpClient { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        using var browser = await Browser(desk);
         var backup = desk.Services.GetRequiredService<DailyBackup>();
         Assert.Contains("There is no backup of this store yet", await Page(browser, "settings"), StringComparison.Ordinal);
         var made = backup.Run();
@@ -47,7 +47,7 @@ public sealed class DailyBackupTests : IDisposable
     {
         File.WriteAllText(Store + ".backups", "a file where the folder should be");
         await using var desk = await Open(new MovedClock(Noon(Day)), backups: true);
-        using var browser = new HttpClient { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        using var browser = await Browser(desk);
         var backup = desk.Services.GetRequiredService<DailyBackup>();
         backup.Wake();
         await Until(() => backup.Standing().Trouble is not null, TestContext.Current.CancellationToken);
@@ -79,6 +79,13 @@ public sealed class DailyBackupTests : IDisposable
 
     private static Instant Noon(LocalDate day) =>
         day.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
+
+    private static async Task<HttpClient> Browser(WebApplication desk)
+    {
+        var browser = new HttpClient { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        await browser.GetStringAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
+        return browser;
+    }
 
     private static async Task<string> Page(HttpClient browser, string address) =>
         await browser.GetStringAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);

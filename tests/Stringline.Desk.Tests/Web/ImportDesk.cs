@@ -35,6 +35,8 @@ public sealed partial class ImportDesk : IAsyncLifetime
         desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", LargestTable = Largest }, clock);
         await desk.StartAsync(TestContext.Current.CancellationToken);
         Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        using var let = await Browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Redirect, let.StatusCode);
     }
 
     /// <inheritdoc/>

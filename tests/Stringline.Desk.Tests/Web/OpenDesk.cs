@@ -20,6 +20,10 @@ public sealed class OpenDesk : IAsyncLifetime
     /// <summary>Asks the desk; redirects are not followed.</summary>
     public HttpClient Browser { get; private set; } = null!;
 
+    internal IServiceProvider Services => desk.Services;
+
+    internal Uri Entry => new(DeskHost.EntryOf(desk));
+
     internal Office Office => desk.Services.GetRequiredService<Office>();
 
     internal IJournal Journal => desk.Services.GetRequiredService<IJournal>();
@@ -34,6 +38,8 @@ public sealed class OpenDesk : IAsyncLifetime
 
         await desk.StartAsync(TestContext.Current.CancellationToken);
         Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        using var let = await Browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Redirect, let.StatusCode);
     }
 
     /// <inheritdoc/>

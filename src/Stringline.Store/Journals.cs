@@ -21,10 +21,12 @@ public static class Journals
     /// <exception cref="StoreException">It cannot be opened.</exception>
     public static IJournal Open(string address, IClock clock, OpenStore open = OpenStore.MustExist) => Connect(address, clock, open);
 
-    internal static SqlJournal Connect(string address, IClock clock, OpenStore open)
+    internal static SqlJournal Connect(string address, IClock clock, OpenStore open) => Connect(StoreAddress.Read(address), clock, open);
+
+    internal static SqlJournal Connect(StoreAddress address, IClock clock, OpenStore open)
     {
         ArgumentNullException.ThrowIfNull(clock);
-        Database database = StoreAddress.Read(address) switch
+        Database database = address switch
         {
             StoreAddress.OnServer server => new PostgresDatabase(server),
             StoreAddress.InFile file => new SqliteDatabase(file.Path, open),
@@ -32,7 +34,11 @@ public static class Journals
         };
         try
         {
-            database.Run(connection => Migrator.Bring(database, connection, open, clock));
+            database.Run(connection =>
+            {
+                Migrator.Bring(database, connection, open, clock);
+                database.NotePlace(connection);
+            });
             return new SqlJournal(database, clock);
         }
         catch

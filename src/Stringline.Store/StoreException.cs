@@ -36,6 +36,9 @@ public enum StoreFault
     /// <summary>The clock of this computer is out of all range.</summary>
     Clock,
 
+    /// <summary>It was moved, deleted or replaced while it was open.</summary>
+    Replaced,
+
     /// <summary>The disk or the database failed in another way.</summary>
     Failed,
 }

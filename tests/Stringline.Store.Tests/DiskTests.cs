@@ -47,7 +47,9 @@ public sealed class DiskTests : IDisposable
         var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("a", Samples.Bare()), "test")).Job;
         journal.Append(id, 1, [Samples.Entry(Samples.Delivery(0), Samples.Paper(new string('z', 3_000_000)))], "test");
         var disk = Mount("-t", "tmpfs", "-o", "size=1m", "tmpfs");
-        Assert.Equal(StoreFault.Full, Assert.Throws<StoreException>(() => Upkeep.Backup.Make(journal, Path.Combine(disk, "backup"))).Fault);
+        var full = Assert.Throws<StoreException>(() => Upkeep.Backup.Make(journal, Path.Combine(disk, "backup")));
+        Assert.Equal(StoreFault.Full, full.Fault);
+        Assert.StartsWith(Path.Combine(disk, "backup"), full.Message, StringComparison.Ordinal);
         Assert.Empty(Directory.GetFileSystemEntries(disk));
     }
 

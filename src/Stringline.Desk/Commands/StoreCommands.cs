@@ -106,7 +106,9 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             var restored = Restore.From(parsed.GetRequiredValue(from), AddressOf(parsed, store), parsed.GetValue(replace), clock, progress);
             progress.End();
             return Say("Restored, and walked from end to end.\n" + Counts(restored.Check)
-                + (restored.SetAside is { } aside ? "\nThe store that was there is kept as " + aside : ""));
+                + (restored.SetAside is { } aside ? "\nThe store that was there is kept as " + aside : "")
+                + string.Concat(restored.StrayLogs.Select(log => "\nA log that a store left there which is gone is kept as " + log))
+                + string.Concat(restored.Cleared.Select(left => "\nRemoved, left by a restore that was broken off: " + left)));
         }));
         return command;
     }

@@ -70,6 +70,19 @@ internal abstract class Database : IDisposable
     /// <summary>What the database itself finds wrong with its files, and whether it is only of what is derived.</summary>
     public virtual IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => [];
 
+    /// <summary>Notes which store it is that was opened, for <see cref="IsInPlace"/>.</summary>
+    public virtual void NotePlace(DbConnection connection)
+    {
+    }
+
+    /// <summary>Whether the address still leads to the store that was opened.</summary>
+    protected abstract bool IsInPlace(DbConnection connection, DbTransaction transaction);
+
+    /// <summary>What is said where it does not.</summary>
+    protected StoreException Replaced() => new(
+        StoreFault.Replaced, Name, "a store that was moved, deleted or replaced while it was open; nothing was written",
+        "the store that was opened: close this program, look which store is the right one, and open that");
+
     /// <summary>An error of the database in the words of this program.</summary>
     public StoreException Translate(DbException error) => error is DamagedRow
         ? new StoreException(StoreFault.Damaged, Name, error.Message, "a store that `stringline store check` finds whole; restore the last backup that is", error)
@@ -104,8 +117,13 @@ internal abstract class Database : IDisposable
     {
         using var transaction = BeginWrite(connection);
         var (result, commit) = work(connection, transaction);
-        if (commit)
-            Keep(transaction);
+        if (!commit)
+            return result;
+
+        // Last, so that as little time as possible passes until it is kept.
+        if (!IsInPlace(connection, transaction))
+            throw Replaced();
+        Keep(transaction);
         return result;
     });
 

@@ -22,6 +22,7 @@ internal sealed class PostgresDatabase : Database
     private const int BulkAtOnce = 1000;
 
     private readonly NpgsqlDataSource source;
+    private long? schemaId;
 
     /// <exception cref="StoreException">Settings that do not go together; the message holds nothing of them.</exception>
     public PostgresDatabase(StoreAddress.OnServer address)
@@ -77,6 +78,16 @@ internal sealed class PostgresDatabase : Database
         }
     }
 
+    /// <inheritdoc/>
+    public override void NotePlace(DbConnection connection) => schemaId = IdOfSchema(connection, null);
+
+    /// <inheritdoc/>
+    protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) =>
+        schemaId is null || schemaId == IdOfSchema(connection, transaction);
+
+    private long? IdOfSchema(DbConnection connection, DbTransaction? transaction) =>
+        connection.ExecuteScalar<long?>("select cast(to_regnamespace(@Schema) as oid)::bigint", new { Schema }, transaction);
+
     // Read committed: a writer waits for the row of its job, then sees what the other wrote.
     /// <inheritdoc/>
     public override DbTransaction BeginWrite(DbConnection connection) => connection.BeginTransaction(IsolationLevel.ReadCommitted);
@@ -92,9 +103,13 @@ internal sealed class PostgresDatabase : Database
     /// <inheritdoc/>
     public override bool Prepare(DbConnection connection, OpenStore open)
     {
-        if (connection.ExecuteScalar<bool>("select to_regclass(@migrations) is not null", new { migrations = Schema + ".migrations" }))
+        // In one look: between two another program may have made the store.
+        var (isStore, tables) = connection.QuerySingle<(bool, long)>(
+            "select to_regclass(@migrations) is not null, (select count(*) from pg_class where relnamespace = to_regnamespace(@Schema) and relkind = 'r')",
+            new { migrations = Schema + ".migrations", Schema });
+        if (isStore)
             return true;
-        if (connection.ExecuteScalar<long>("select count(*) from pg_tables where schemaname = @Schema", new { Schema }) > 0)
+        if (tables > 0)
             throw new StoreException(StoreFault.NotAStore, Name, "a schema with tables of another program", "a schema of its own; name it with Search Path");
         return false;
     }
@@ -233,9 +248,6 @@ internal sealed class PostgresDatabase : Database
 
     /// <inheritdoc/>
     public override void Dispose() => source.Dispose();
-
-    /// <summary>Sets the schema aside under another name, so that a new one can take its place.</summary>
-    public void SetAside(string name) => Run(connection => connection.Execute($"alter schema {Schema} rename to {name}"));
 
     private static object Places(List<JobWrite> jobs) => new
     {

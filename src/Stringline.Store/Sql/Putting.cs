@@ -74,6 +74,7 @@ internal sealed class Putting(Database database, RecordingClock clock)
         private static readonly DateTimeZone California = DateTimeZoneProviders.Tzdb["America/Los_Angeles"];
 
         private Instant? first;
+        private bool isCounted;
 
         public long Changes { get; private set; }
 
@@ -82,7 +83,7 @@ internal sealed class Putting(Database database, RecordingClock clock)
             var outcomes = new List<PutOutcome>(jobs.Length);
             var writes = new List<JobWrite>(jobs.Length);
             var met = new HashSet<string>(StringComparer.Ordinal);
-            var known = Known(jobs);
+            var known = Known(Counted(jobs));
             var stored = known.Count == 0 ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
             var next = NextId(jobs.Count(job => !known.ContainsKey(job.Key)));
             foreach (var job in jobs)
@@ -175,6 +176,20 @@ internal sealed class Putting(Database database, RecordingClock clock)
             return RowReading.Assemble(tip.Key, stored.Rows, [.. rows.Rows.Select(row => row.Read(out _)!)]) is JobFileResult.Refused refused
                 ? (new PutOutcome.Refused(refused.Faults), null)
                 : (new PutOutcome.Extended(tip.Id, rows.Rows.Count), new JobWrite(rows.After(job.Job.Name), IsNew: false, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
+        }
+
+        // Who adds waits for the count of jobs before it looks: of two who add the same the second then sees what the first added. Entries
+        // to jobs that are there wait for nobody who adds.
+        private KeyedJob[] Counted(KeyedJob[] jobs)
+        {
+            var keys = jobs.Select(job => job.Key).ToHashSet(StringComparer.Ordinal);
+            if (!isCounted && database.ForUpdate.Length > 0 && RowReading.CountOf(database, connection, transaction, keys) < keys.Count)
+            {
+                connection.ExecuteScalar<long>("select jobs from store" + database.ForUpdate, transaction: transaction);
+                isCounted = true;
+            }
+
+            return jobs;
         }
 
         private Dictionary<string, JobTip> Known(KeyedJob[] jobs) => connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0

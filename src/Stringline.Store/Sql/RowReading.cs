@@ -37,6 +37,13 @@ internal static class RowReading
         return tips;
     }
 
+    /// <summary>How many of these keys a job has.</summary>
+    public static long CountOf(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<string> keys)
+    {
+        using var command = Command(connection, transaction, $"select count(*) from jobs where {database.IsOneOf("key")}", ("@values", database.Many(keys)));
+        return Convert.ToInt64(command.ExecuteScalar(), System.Globalization.CultureInfo.InvariantCulture);
+    }
+
     /// <summary>The changes of many jobs, in order, by the job's id.</summary>
     public static ILookup<long, RawRow> RowsOf(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<long> jobs)
     {

@@ -16,6 +16,8 @@ internal sealed partial class SqliteDatabase : Database
     private readonly OpenStore open;
     private readonly string connectionString;
     private readonly UnmadeStore? unmade;
+    private readonly Lock opening = new();
+    private FileInPlace? place;
 
     public SqliteDatabase(string path, OpenStore open)
     {
@@ -58,6 +60,8 @@ internal sealed partial class SqliteDatabase : Database
     {
         if (unmade is { IsMade: false })
             return unmade.Open();
+        if (place is { } known && !known.Holds())
+            throw Replaced();
         if (Directory.Exists(Path))
             throw new StoreException(StoreFault.NotAStore, Path, "a folder", "the file of a store");
         if (open != OpenStore.OrMake && !File.Exists(Path))
@@ -70,6 +74,8 @@ internal sealed partial class SqliteDatabase : Database
             connection.Open();
             Opened?.Invoke(connection);
             Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off; pragma cache_size = -32768");
+            if (place is null && open != OpenStore.ReadOnly)
+                Hold();
             return connection;
         }
         catch
@@ -83,6 +89,9 @@ internal sealed partial class SqliteDatabase : Database
     public override T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) =>
         unmade is null ? base.Change(work) : unmade.Change(work, () => base.Change(work));
 
+    /// <inheritdoc/>
+    protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) => place?.Holds((SqliteConnection)connection) != false;
+
     // Not deferred: the lock is taken at once, so a reader never turns out too late to be allowed to write.
     /// <inheritdoc/>
     public override DbTransaction BeginWrite(DbConnection connection) => ((SqliteConnection)connection).BeginTransaction(deferred: false);
@@ -95,7 +104,13 @@ internal sealed partial class SqliteDatabase : Database
     {
         var mark = connection.ExecuteScalar<long>("pragma application_id");
         if (mark == ApplicationId)
+        {
+            // A restore that was broken off may have left it without its log.
+            if (open != OpenStore.ReadOnly && connection.ExecuteScalar<string>("pragma journal_mode") != "wal")
+                Execute(connection, null, "pragma journal_mode = wal");
             return true;
+        }
+
         if (mark != 0 || connection.ExecuteScalar<long>("select count(*) from sqlite_schema") > 0)
             throw new StoreException(StoreFault.NotAStore, Path, "a database of another program", "the file of a store");
         if (open is OpenStore.MustExist or OpenStore.ReadOnly)
@@ -162,8 +177,15 @@ internal sealed partial class SqliteDatabase : Database
     public override void Dispose()
     {
         unmade?.Dispose();
+        place?.Dispose();
         using var connection = new SqliteConnection(connectionString);
         SqliteConnection.ClearPool(connection);
+    }
+
+    private void Hold()
+    {
+        lock (opening)
+            place ??= new FileInPlace(Path);
     }
 
     // Before SQLite makes it by the umask. What stands in the way SQLite then says in its own words.

@@ -21,7 +21,7 @@ public static class Backup
         var report = SqliteFile.Finish(path, part =>
         {
             if (store.Database is SqliteDatabase)
-                SqliteFile.Copy(store.Database, part);
+                SqliteFile.Copy(store.Database, part, path);
             else
                 CopyFromServer(store, part, progress);
             SqliteFile.Settle(part, writeAheadLog: false);

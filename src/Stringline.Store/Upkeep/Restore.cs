@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime.Text;
 using Stringline.Store.Sql;
 
@@ -7,26 +6,44 @@ namespace Stringline.Store.Upkeep;
 /// <summary>Puts a backup in the place of a store.</summary>
 public static class Restore
 {
+    private const string Aside = "_replaced_";
+
     private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuuMMdd'_'HHmmss");
 
-    /// <summary>Restores a backup and walks what was restored.</summary>
+    /// <summary>
+    /// Restores a backup, and walks what was restored once more in its place. At every moment the address holds the whole old store or the
+    /// whole new one, even where the program is killed.
+    /// </summary>
     /// <param name="backup">The backup's file.</param>
     /// <param name="address">The store's address.</param>
     /// <param name="replace">Whether a store that is there may be replaced. It is set aside under another name, never erased.</param>
     /// <param name="clock">Gives the name of what is set aside.</param>
     /// <param name="progress">Told how far it is; may be null.</param>
-    /// <exception cref="StoreException">The backup is not whole, or a store is there and may not be replaced. What is there stays as it was.</exception>
+    /// <exception cref="StoreException">The backup is not whole, or a store is there and may not be replaced, or is in use. What is there stays as it was.</exception>
     public static Restored From(string backup, string address, bool replace, IClock clock, IProgress<StoreProgress>? progress = null)
     {
         var place = StoreAddress.Read(address);
         using var source = Journals.Connect(StoreAddress.ReadFile(backup, "the backup"), clock, OpenStore.ReadOnly);
         var check = source.Check(progress);
         StoreCopy.MustBeWhole(check, backup);
-        var aside = "_replaced_" + Stamp.Format(clock.GetCurrentInstant());
-        return place is StoreAddress.OnServer
-            ? ToServer(source, check, address, replace, aside, clock, progress)
-            : ToFile(source, check, address, replace, aside, clock, progress);
+        var aside = Aside + Stamp.Format(clock.GetCurrentInstant());
+        var restored = place switch
+        {
+            StoreAddress.OnServer server => ServerSwap.Restore(source, check, server, replace, aside, clock, progress),
+            StoreAddress.InFile file => ToFile(source, check, SqliteSwap.Followed(file.Path), replace, aside, clock, progress),
+            _ => throw new InvalidOperationException("Neither a file nor a server."),
+        };
+
+        // What was walked before it was put there says nothing of what else lies there.
+        using var there = Journals.Connect(place, clock, OpenStore.MustExist);
+        var walked = there.Check(progress);
+        StoreCopy.MustBeWhole(walked, there.Name);
+        StoreCopy.MustBeEqual(check, walked, there.Name);
+        return restored with { Check = walked };
     }
+
+    internal static StoreException Exists(string store) => new(
+        StoreFault.Exists, store, "a store that is there already", "an empty place, or --replace: the store is then set aside under another name and the backup takes its place");
 
     private static Restored ToFile(SqlJournal source, CheckReport expected, string path, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)
     {
@@ -35,49 +52,44 @@ public static class Restore
             throw Exists(path);
         if (Directory.Exists(path))
             throw new StoreException(StoreFault.NotAStore, path, "a folder", "the file of a store");
-        string? kept = null;
-        var report = SqliteFile.Finish(path, part =>
-        {
-            SqliteFile.Copy(source.Database, part);
-            SqliteFile.Settle(part, writeAheadLog: true);
-            CheckReport check;
-            using (var copy = Journals.Connect(part, clock, OpenStore.MustExist))
-                check = copy.Check(progress);
-            StoreCopy.MustBeWhole(check, part);
-            StoreCopy.MustBeEqual(expected, check, part);
-            if (there)
-                SqliteFile.SetAside(path, kept = path + aside);
-            return check;
-        });
-        return new Restored(report, kept);
-    }
-
-    private static Restored ToServer(SqlJournal source, CheckReport expected, string address, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)
-    {
-        string? kept = null;
-        using (var there = Journals.Connect(address, clock, OpenStore.OrMake))
-        {
-            if (there.Tips().Any())
+        var cleared = Clear(path);
+        IReadOnlyList<string> kept = [];
+        var report = SqliteFile.Finish(
+            path,
+            part =>
             {
-                if (!replace)
-                    throw Exists(there.Name);
-                var server = (PostgresDatabase)there.Database;
-                kept = (server.Schema + aside).ToLower(CultureInfo.InvariantCulture);
-                server.SetAside(kept);
-            }
-        }
-
-        using var store = Journals.Connect(address, clock, OpenStore.OrMake);
-        var report = StoreCopy.Copy(source, store, progress);
-        StoreCopy.MustBeEqual(expected, report, store.Name);
-        return new Restored(report, kept is null ? null : "schema " + kept);
+                SqliteFile.Copy(source.Database, part, path);
+                SqliteFile.Settle(part, writeAheadLog: true);
+                CheckReport check;
+                using (var copy = Journals.Connect(part, clock, OpenStore.MustExist))
+                    check = copy.Check(progress);
+                StoreCopy.MustBeWhole(check, part);
+                StoreCopy.MustBeEqual(expected, check, part);
+                return check;
+            },
+            part => kept = there ? [SqliteSwap.Replace(part, path, aside)] : SqliteSwap.Put(part, path, aside));
+        return new Restored(report, there ? kept[0] : null) { StrayLogs = there ? [] : kept, Cleared = cleared };
     }
 
-    private static StoreException Exists(string store) => new(
-        StoreFault.Exists, store, "a store that is there already", "an empty place, or --replace: the store is then set aside under another name and the backup takes its place");
+    // Copies that an earlier restore was killed over.
+    private static List<string> Clear(string path)
+    {
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is not { } folder || !Directory.Exists(folder))
+            return [];
+        List<string> left = [.. Directory.GetFiles(folder, Path.GetFileName(path) + Aside + "*.part")];
+        left.ForEach(File.Delete);
+        return left;
+    }
 }
 
 /// <summary>What was restored.</summary>
 /// <param name="Check">The check of the restored store.</param>
 /// <param name="SetAside">Where the store is now that was there before; null where there was none.</param>
-public sealed record Restored(CheckReport Check, string? SetAside);
+public sealed record Restored(CheckReport Check, string? SetAside)
+{
+    /// <summary>Where logs are now that a store left at the place which is no longer there; they are part of no store.</summary>
+    public IReadOnlyList<string> StrayLogs { get; init; } = [];
+
+    /// <summary>What was removed that earlier restores left which were broken off.</summary>
+    public IReadOnlyList<string> Cleared { get; init; } = [];
+}

@@ -7,7 +7,10 @@ namespace Stringline.Store.Upkeep;
 internal static class SqliteFile
 {
     /// <summary>Makes a file under another name, and moves it to its place when it is done; when it fails, nothing is left.</summary>
-    public static T Finish<T>(string path, Func<string, T> make)
+    /// <param name="path">Its place.</param>
+    /// <param name="make">Makes it under the name that it is given.</param>
+    /// <param name="put">Moves it to its place; where it is null nothing may be there.</param>
+    public static T Finish<T>(string path, Func<string, T> make, Action<string>? put = null)
     {
         var part = path + ".part";
         try
@@ -18,8 +21,15 @@ internal static class SqliteFile
             var made = make(part);
             using (var file = new FileStream(part, FileMode.Open, FileAccess.ReadWrite))
                 file.Flush(flushToDisk: true);
-            File.Move(part, path);
+            if (put is null)
+                SqliteSwap.Put(part, path, "_stray");
+            else
+                put(part);
             return made;
+        }
+        catch (IOException e) when (IsFull(e))
+        {
+            throw new StoreException(StoreFault.Full, path, "a disk without room", "a disk with room; nothing was left there", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -34,11 +44,22 @@ internal static class SqliteFile
     }
 
     /// <summary>Copies a database as it is at this moment, while others use it.</summary>
-    public static void Copy(Database from, string path) => from.Run(source =>
+    /// <param name="from">The database.</param>
+    /// <param name="part">The file.</param>
+    /// <param name="path">How it is named to the user.</param>
+    public static void Copy(Database from, string part, string path) => from.Run(source =>
     {
-        using var target = new SqliteConnection(Unpooled(path));
-        target.Open();
-        ((SqliteConnection)source).BackupDatabase(target);
+        using var target = new SqliteConnection(Unpooled(part));
+        try
+        {
+            target.Open();
+            ((SqliteConnection)source).BackupDatabase(target);
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_FULL or SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN)
+        {
+            // Only who is written to can be full: not the source.
+            throw SqliteErrors.Translate(path, e);
+        }
     });
 
     /// <summary>
@@ -60,15 +81,8 @@ internal static class SqliteFile
         }
     }
 
-    /// <summary>Moves a store's files away, its log included.</summary>
-    public static void SetAside(string path, string to)
-    {
-        foreach (var end in (string[])["", "-wal", "-shm"])
-        {
-            if (File.Exists(path + end))
-                File.Move(path + end, to + end);
-        }
-    }
+    // ENOSPC of Unix, ERROR_DISK_FULL and ERROR_HANDLE_DISK_FULL of Windows.
+    private static bool IsFull(IOException error) => (error.HResult & 0xFFFF) is 28 or 112 or 39;
 
     private static void Remove(string path)
     {

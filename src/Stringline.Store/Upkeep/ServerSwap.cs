@@ -1,0 +1,92 @@
+using System.Data.Common;
+using Dapper;
+using Npgsql;
+using Stringline.Store.Sql;
+
+namespace Stringline.Store.Upkeep;
+
+/// <summary>
+/// Puts a backup in the place of a store on a PostgreSQL server: it is copied into a schema of another name and walked there; then both
+/// schemas change their names in one transaction. Broken off, it leaves the old store at the address.
+/// </summary>
+internal static class ServerSwap
+{
+    private const string Unfinished = "_restoring";
+
+    /// <inheritdoc cref="Upkeep.Restore.From"/>
+    public static Restored Restore(
+        SqlJournal source, CheckReport expected, StoreAddress.OnServer address, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)
+    {
+        using var server = new PostgresDatabase(address);
+        var schema = server.Schema;
+        return server.Run(connection =>
+        {
+            // Held by this connection to its end: of two restores at once the second is told so.
+            if (!connection.ExecuteScalar<bool>("select pg_try_advisory_lock(hashtext('stringline restore'), hashtext(@schema))", new { schema }))
+                throw new StoreException(StoreFault.Busy, server.Name, "a store into which another restore is under way", "one restore at a time; try again when it is done");
+            try
+            {
+                if (!replace && Jobs(connection, null, schema) > 0)
+                    throw Upkeep.Restore.Exists(server.Name);
+                var cleared = Drop(connection, schema + Unfinished);
+                CheckReport report;
+                using (var copy = Journals.Connect(Beside(address, schema + Unfinished), clock, OpenStore.OrMake))
+                    report = StoreCopy.Copy(source, copy, progress);
+                StoreCopy.MustBeEqual(expected, report, server.Name);
+                var kept = Swap(connection, server.Name, schema, schema + aside, replace);
+                return new Restored(report, kept is null ? null : "schema " + kept) { Cleared = cleared ? ["schema " + schema + Unfinished] : [] };
+            }
+            finally
+            {
+                // Where the swap went well it has the store's name by now, and nothing is dropped.
+                if (connection.State == System.Data.ConnectionState.Open)
+                {
+                    Drop(connection, schema + Unfinished);
+                    connection.Execute("select pg_advisory_unlock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
+                }
+            }
+        });
+    }
+
+    private static StoreAddress.OnServer Beside(StoreAddress.OnServer address, string schema) =>
+        new(new NpgsqlConnectionStringBuilder(address.Settings.ConnectionString) { SearchPath = schema });
+
+    private static string? Swap(DbConnection connection, string name, string schema, string aside, bool replace)
+    {
+        using var transaction = connection.BeginTransaction();
+        string? kept = null;
+        if (Exists(connection, transaction, schema))
+        {
+            // Waits for whoever is writing; from now on nobody can.
+            if (IsStore(connection, transaction, schema))
+                connection.Execute($"lock table {schema}.changes in access exclusive mode", transaction: transaction);
+            if (!replace && Jobs(connection, transaction, schema) > 0)
+                throw Upkeep.Restore.Exists(name);
+            kept = aside;
+            connection.Execute($"alter schema {schema} rename to {kept}", transaction: transaction);
+        }
+
+        connection.Execute($"alter schema {schema}{Unfinished} rename to {schema}", transaction: transaction);
+        transaction.Commit();
+        return kept;
+    }
+
+    private static bool Drop(DbConnection connection, string schema)
+    {
+        if (!Exists(connection, null, schema))
+            return false;
+        connection.Execute($"set client_min_messages = warning; drop schema {schema} cascade; reset client_min_messages");
+        return true;
+    }
+
+    private static bool Exists(DbConnection connection, DbTransaction? transaction, string schema) =>
+        connection.ExecuteScalar<bool>("select to_regnamespace(@schema) is not null", new { schema }, transaction);
+
+    private static bool IsStore(DbConnection connection, DbTransaction? transaction, string schema) =>
+        connection.ExecuteScalar<bool>("select to_regclass(@changes) is not null", new { changes = schema + ".changes" }, transaction);
+
+    private static long Jobs(DbConnection connection, DbTransaction? transaction, string schema) =>
+        connection.ExecuteScalar<bool>("select to_regclass(@store) is not null", new { store = schema + ".store" }, transaction)
+            ? connection.ExecuteScalar<long>($"select coalesce(sum(jobs), 0)::bigint from {schema}.store", transaction: transaction)
+            : 0;
+}

@@ -1,0 +1,112 @@
+using Stringline.Store.Upkeep;
+using Stringline.Testing;
+
+namespace Stringline.Store.Tests;
+
+/// <summary>A restore on a server that is broken off, and who still has the old store open.</summary>
+public sealed class ServerSwapTests : IDisposable
+{
+    private readonly string folder = Scratch.Folder();
+    private readonly PostgresPlace place = new();
+
+    private string Made => Path.Combine(folder, "backup");
+
+    public void Dispose()
+    {
+        place.Dispose();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public void Broken_off_at_any_point_the_old_store_is_at_the_address()
+    {
+        var seal = Filled();
+        using (var journal = Journals.Open(place.Address, SystemClock.Instance))
+            journal.Put(new KeyedJob("later", Samples.Bare()), "test");
+        var old = Seal();
+        var points = 0;
+        for (var broken = true; broken; points++)
+        {
+            var stop = new StopsAt(points);
+            broken = false;
+            try
+            {
+                Assert.Equal(seal, Restore.From(Made, place.Address, replace: true, SystemClock.Instance, stop).Check.Seal);
+            }
+            catch (OperationCanceledException)
+            {
+                broken = true;
+
+                // The walk in its place comes after the swap: then the whole new one is there.
+                var now = Seal();
+                if (now == seal)
+                    break;
+                Assert.Equal(old, now);
+            }
+
+            Assert.Equal(0, place.Scalar<long>("select count(*) from pg_namespace where nspname like '%\\_restoring'"));
+        }
+
+        Assert.True(points > 1, "Nothing was broken off.");
+        Assert.Equal(seal, Seal());
+    }
+
+    [Fact]
+    public void What_a_killed_restore_left_is_told_and_removed_by_the_next()
+    {
+        var seal = Filled();
+        var schema = place.Scalar<string>("select current_schema()");
+        place.Scalar<object>($"create schema {schema}_restoring");
+        place.Scalar<object>($"create table {schema}_restoring.half (a int)");
+        var restored = Restore.From(Made, place.Address, replace: true, SystemClock.Instance);
+        Assert.Equal([$"schema {schema}_restoring"], restored.Cleared);
+        Assert.Equal(seal, restored.Check.Seal);
+        Assert.NotNull(restored.SetAside);
+        place.Scalar<object>($"drop schema {restored.SetAside["schema ".Length..]} cascade");
+    }
+
+    [Fact]
+    public void Who_has_the_old_store_open_writes_nothing_into_the_new_one()
+    {
+        Filled();
+        using var journal = Journals.Open(place.Address, SystemClock.Instance);
+        journal.Put(new KeyedJob("before", Samples.Bare()), "test");
+        var restored = Restore.From(Made, place.Address, replace: true, SystemClock.Instance);
+        var seal = Seal();
+        Action[] writes =
+        [
+            () => journal.Put(new KeyedJob("after", Samples.Bare()), "test"),
+            () => journal.Append(1, 7, [Samples.Entry(Samples.Delivery(9))], "test"),
+            () => journal.WriteSettings(null, "{}"),
+        ];
+        Assert.All(writes, write => Assert.Equal(StoreFault.Replaced, Assert.Throws<StoreException>(write).Fault));
+        Assert.Equal(seal, Seal());
+        place.Scalar<object>($"drop schema {restored.SetAside!["schema ".Length..]} cascade");
+    }
+
+    private ContentHash Filled()
+    {
+        using var journal = Journals.Open(place.Address, SystemClock.Instance, OpenStore.OrMake);
+        journal.PutMany([new("a", Samples.Long("Alder 1", 6)), new("b", Samples.Bare())], "test");
+        return Backup.Make(journal, Made).Seal;
+    }
+
+    private ContentHash Seal()
+    {
+        using var journal = Journals.Open(place.Address, SystemClock.Instance);
+        var report = journal.Check();
+        Assert.Empty(report.Broken);
+        return report.Seal;
+    }
+
+    private sealed class StopsAt(int count) : IProgress<StoreProgress>
+    {
+        private int told;
+
+        public void Report(StoreProgress value)
+        {
+            if (told++ == count)
+                throw new OperationCanceledException();
+        }
+    }
+}

@@ -1,0 +1,189 @@
+using Stringline.Store.Upkeep;
+using Stringline.Testing;
+
+namespace Stringline.Store.Tests;
+
+/// <summary>What lies at a store's path before, while and after a backup is put there; and who still has the old one open.</summary>
+public sealed class SwapTests : IDisposable
+{
+    private readonly string folder = Scratch.Folder();
+
+    private string Store => Path.Combine(folder, "office");
+
+    private string Made => Path.Combine(folder, "backup");
+
+    public void Dispose()
+    {
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    // The write-ahead log of another moment is played into whatever file stands beside it: https://www.sqlite.org/wal.html, "The WAL File".
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_log_that_was_left_behind_is_set_aside_and_the_restored_store_is_the_backup(bool backup)
+    {
+        var seal = Filled();
+        using (var journal = Journals.Open(Store, SystemClock.Instance))
+        {
+            journal.Put(new KeyedJob("later", Samples.Long("x", 40)), "test");
+            File.Copy(Store + "-wal", Path.Combine(folder, "log"));
+        }
+
+        Assert.True(new FileInfo(Path.Combine(folder, "log")).Length > 4096);
+        File.Delete(Store);
+        File.Move(Path.Combine(folder, "log"), Store + "-wal");
+        if (backup)
+        {
+            using var other = Journals.Open(Made, SystemClock.Instance, OpenStore.ReadOnly);
+            Assert.Equal(seal, Backup.Make(other, Store).Seal);
+        }
+        else
+        {
+            Assert.Equal(Store + "_replaced_20260622_170000-wal", Assert.Single(Restored(replace: false).StrayLogs));
+        }
+
+        Assert.Equal(seal, SealOf(Store));
+        Assert.Single(Directory.GetFiles(folder, "*-wal"));
+    }
+
+    [Fact]
+    public void A_store_that_somebody_has_open_is_not_replaced()
+    {
+        var seal = Filled();
+        using (var journal = Journals.Open(Store, SystemClock.Instance))
+        {
+            journal.Put(new KeyedJob("later", Samples.Bare()), "test");
+            var later = journal.Check().Seal;
+            var refused = Assert.Throws<StoreException>(() => Restored(replace: true));
+            Assert.Equal(StoreFault.Busy, refused.Fault);
+            Assert.Contains("close the desk", refused.Message, StringComparison.Ordinal);
+            Assert.Equal(later, journal.Check().Seal);
+            journal.Put(new KeyedJob("later still", Samples.Bare()), "test");
+        }
+
+        Assert.Equal(seal, Restored(replace: true).Check.Seal);
+        Assert.DoesNotContain(Directory.GetFiles(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("moved")]
+    [InlineData("deleted")]
+    [InlineData("another in its place")]
+    [InlineData("a copy in its place")]
+    public void Nothing_is_written_into_a_store_that_was_taken_away(string how)
+    {
+        Filled();
+        using var journal = Journals.Open(Store, SystemClock.Instance);
+        journal.Put(new KeyedJob("before", Samples.Bare()), "test");
+        var elsewhere = Path.Combine(folder, "elsewhere");
+        if (how == "deleted")
+            File.Delete(Store);
+        else
+            File.Move(Store, elsewhere);
+        if (how == "another in its place")
+            File.Copy(Made, Store);
+        else if (how == "a copy in its place")
+            File.Copy(elsewhere, Store);
+        var there = File.Exists(Store) ? File.ReadAllBytes(Store) : null;
+        Action[] writes =
+        [
+            () => journal.Put(new KeyedJob("after", Samples.Bare()), "test"),
+            () => journal.Append(1, 1, [Samples.Entry(Samples.Delivery(9))], "test"),
+            () => journal.PutMany([new KeyedJob("after", Samples.Bare())], "test"),
+            () => journal.WriteSettings(null, "{}"),
+            () => journal.Read(1),
+        ];
+        Assert.All(writes, write => Assert.Equal(StoreFault.Replaced, Assert.Throws<StoreException>(write).Fault));
+        Assert.Equal(there, File.Exists(Store) ? File.ReadAllBytes(Store) : null);
+    }
+
+    [Fact]
+    public void A_link_is_followed_and_other_links_to_the_store_go_on_to_mean_the_same()
+    {
+        var seal = Filled();
+        Directory.CreateDirectory(Path.Combine(folder, "disk"));
+        var target = Path.Combine(folder, "disk", "real");
+        File.Move(Store, target);
+        File.CreateSymbolicLink(Store, target);
+        var other = Path.Combine(folder, "other");
+        File.CreateSymbolicLink(other, target);
+        using (var journal = Journals.Open(Store, SystemClock.Instance))
+            journal.Put(new KeyedJob("later", Samples.Bare()), "test");
+        var restored = Restored(replace: true);
+        Assert.StartsWith(target, restored.SetAside, StringComparison.Ordinal);
+        Assert.Equal([seal, seal, seal], [SealOf(Store), SealOf(other), SealOf(target)]);
+        Assert.Equal(target, File.ResolveLinkTarget(Store, returnFinalTarget: true)!.FullName);
+    }
+
+    // Every state that a kill can leave: let go, copied in part or in whole, its logs gone, the new one in place.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Broken_off_after_any_step_the_whole_old_store_is_there_and_the_next_restore_cleans_up(int steps)
+    {
+        var seal = Filled();
+        using (var journal = Journals.Open(Store, SystemClock.Instance))
+            journal.Put(new KeyedJob("later", Samples.Bare()), "test");
+        var old = SealOf(Store);
+        using (var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={Store};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = "pragma journal_mode = delete";
+            command.ExecuteNonQuery();
+        }
+
+        if (steps > 0)
+            File.WriteAllBytes(Store + "_replaced_20260101_000000.part", File.ReadAllBytes(Store)[..4096]);
+        if (steps > 1)
+            File.Copy(Store, Store + "_replaced_20260101_000000");
+        if (steps > 2)
+            File.Copy(Made, Store + ".part");
+        Assert.Equal(old, SealOf(Store));
+        using (var journal = Journals.Open(Store, SystemClock.Instance))
+            Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("later still", Samples.Bare()), "test"));
+        var restored = Restored(replace: true);
+        Assert.Equal(seal, restored.Check.Seal);
+        Assert.Equal(steps > 0 ? 1 : 0, restored.Cleared.Count);
+        Assert.DoesNotContain(Directory.GetFiles(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_damaged_store_is_set_aside_byte_for_byte()
+    {
+        var seal = Filled();
+        File.WriteAllText(Store, "no database");
+        File.WriteAllText(Store + "-wal", "no log");
+        var restored = Restored(replace: true);
+        Assert.Equal(seal, restored.Check.Seal);
+        Assert.Equal("no database", File.ReadAllText(restored.SetAside!));
+        Assert.Equal("no log", File.ReadAllText(restored.SetAside + "-wal"));
+        Assert.Equal(seal, SealOf(Store));
+    }
+
+    private ContentHash Filled()
+    {
+        using var journal = Journals.Open(Store, SystemClock.Instance, OpenStore.OrMake);
+        journal.PutMany([new("a", Samples.Long("Alder 1", 6)), new("b", Samples.Bare())], "test");
+        return Backup.Make(journal, Made).Seal;
+    }
+
+    private Restored Restored(bool replace)
+    {
+        var clock = new Place.Ticking();
+        clock.Set(Instant.FromUtc(2026, 6, 22, 16, 59, 59));
+        return Restore.From(Made, Store, replace, clock);
+    }
+
+    private static ContentHash SealOf(string path)
+    {
+        using var journal = Journals.Open(path, SystemClock.Instance);
+        var report = journal.Check();
+        Assert.Empty(report.Broken);
+        return report.Seal;
+    }
+}

@@ -127,7 +127,7 @@ public sealed class EveryWriterTests : IDisposable
         Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out"), "--as-of", AsOf);
         MustHold(StrictReading.Csv(File.ReadAllBytes(Path.Combine(At("out"), "refused.csv"))), "job", Hostile.Select(text => text.Trim()));
         File.Copy(Repository.Path("data/demo/alder-court.json"), At("=evil.json"));
-        File.WriteAllText(At("jobs.csv"), "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\r\n=evil.json,8132,2026-03-20,12000.50,X,,,,23884.75,\r\n");
+        File.WriteAllText(At("jobs.csv"), "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\r\n=evil.json,8132,2026-03-20,12000.50,X,,,,26430.50,\r\n");
         Assert.Equal(CommandLine.Done, Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out2"), "--as-of", AsOf));
         Assert.Equal(CommandLine.Done, Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out2"), "--as-of", AsOf));
         MustHold(StrictReading.Csv(File.ReadAllBytes(Path.Combine(At("out2"), "made.csv"))), "job", ["=evil.json"]);
@@ -142,6 +142,7 @@ public sealed class EveryWriterTests : IDisposable
         new Portfolio.Portfolio(desk.Services.GetRequiredService<IJournal>()).RefreshStale(new LocalDate(2026, 6, 22), 2, stop: TestContext.Current.CancellationToken);
         await desk.StartAsync(TestContext.Current.CancellationToken);
         using var browser = new HttpClient { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        await browser.GetStringAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
         Task<byte[]> Load(string name) => browser.GetByteArrayAsync(new Uri(name, UriKind.Relative), TestContext.Current.CancellationToken);
         MustHold(StrictReading.Csv(await Load("desk.csv")), "Job", Hostile);
         Assert.Empty(Hostile.Except(StrictReading.Workbook(await Load("desk.xlsx"))));

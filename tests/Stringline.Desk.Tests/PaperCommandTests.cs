@@ -51,8 +51,8 @@ public sealed class PaperCommandTests : IDisposable
     public void A_waiver_is_made_from_what_is_said_with_it()
     {
         var folder = Path.Combine(root, "waiver");
-        Assert.Equal(CommandLine.Done, Run("packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", "2026-03-20", "--amount", "12000.00", "--maker", "Fennimore Framing, Inc.", "--releases", "23884.75"));
-        Assert.Contains("$23,884.75 is released. That is $11,884.75 more than the payment of $12,000.00.", Shown, StringComparison.Ordinal);
+        Assert.Equal(CommandLine.Done, Run("packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", "2026-03-20", "--amount", "12000.00", "--maker", "Fennimore Framing, Inc.", "--releases", "26430.50"));
+        Assert.Contains("$26,430.50 is released. That is $14,430.50 more than the payment of $12,000.00.", Shown, StringComparison.Ordinal);
         Assert.Equal(["alder-court-building-2_waiver-8132-instruction-sheet_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf", "alder-court-building-2_waiver-8132_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
         Assert.DoesNotContain("NOT GOOD", Shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Check for the recorder", Shown, StringComparison.Ordinal);
@@ -69,7 +69,7 @@ public sealed class PaperCommandTests : IDisposable
 
     /// <summary>Released, paid and the difference are said, and that figure and a day to come are typed a second time, before it is made.</summary>
     [Theory]
-    [InlineData("2026-03-20", "--releases", "$11,884.75 more than the payment")]
+    [InlineData("2026-03-20", "--releases", "$14,430.50 more than the payment")]
     [InlineData("2026-03-20", "--releases", "Typed was $23,884.76", "--releases", "23,884.76")]
     [InlineData("2027-03-20", "--through-again", "Saturday, March 20, 2027")]
     [InlineData("2027-03-20", "--through-again", "Sunday, March 21, 2027", "--through-again", "2027-03-21")]

@@ -10,7 +10,7 @@ public sealed class WaiverBatchTests : IDisposable
     private const string Heads = "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again";
 
     // What the papers of the demo job release.
-    private const string ToMarch = ",23884.75", All = ",39505.75";
+    private const string ToMarch = ",26430.50", All = ",39505.75";
 
     private readonly string root = Scratch.Folder();
     private MemoryStream output = new();
@@ -85,18 +85,18 @@ public sealed class WaiverBatchTests : IDisposable
         Assert.Empty(Pdfs);
         Assert.Collection(
             Refused.Skip(1),
-            r => Assert.Contains("$23,884.75 is released. That is $11,884.25 more than the payment of $12,000.50.", r, StringComparison.Ordinal),
+            r => Assert.Contains("$26,430.50 is released. That is $14,430.00 more than the payment of $12,000.50.", r, StringComparison.Ordinal),
             r => Assert.Contains("No cleared payment of that sum is in the journal.", r, StringComparison.Ordinal),
             r => Assert.Contains("releases 39505.75", r, StringComparison.Ordinal));
-        Assert.Contains("they would release $87,275.25, and $23,000.50 is paid: $64,274.75 more is released than is paid, over 3 papers. More than is paid for it may be released by 3.", Shown, StringComparison.Ordinal);
+        Assert.Contains("they would release $92,366.75, and $23,000.50 is paid: $69,366.25 more is released than is paid, over 3 papers. More than is paid for it may be released by 3.", Shown, StringComparison.Ordinal);
 
-        Assert.Equal(CommandLine.Refused, Run(Sheet(rows[0] + ",23884.74", rows[1] + ToMarch, rows[2] + ",\"$39,505.75\"")));
-        Assert.Contains("Typed was $23,884.74", Assert.Single(Refused.Skip(1)), StringComparison.Ordinal);
-        Assert.Contains("They release $63,390.50, and $11,000.00 is paid: $52,390.50 more is released than is paid, over 2 papers. More than is paid for it may be released by 2.", Shown, StringComparison.Ordinal);
-        Assert.Contains("they would release $23,884.75, and $12,000.50 is paid: $11,884.25 more is released than is paid, over 1 paper. More than is paid for it may be released by 1.", Shown, StringComparison.Ordinal);
+        Assert.Equal(CommandLine.Refused, Run(Sheet(rows[0] + ",26430.49", rows[1] + ToMarch, rows[2] + ",\"$39,505.75\"")));
+        Assert.Contains("Typed was $26,430.49", Assert.Single(Refused.Skip(1)), StringComparison.Ordinal);
+        Assert.Contains("They release $65,936.25, and $11,000.00 is paid: $54,936.25 more is released than is paid, over 2 papers. More than is paid for it may be released by 2.", Shown, StringComparison.Ordinal);
+        Assert.Contains("they would release $26,430.50, and $12,000.50 is paid: $14,430.00 more is released than is paid, over 1 paper. More than is paid for it may be released by 1.", Shown, StringComparison.Ordinal);
         var made = File.ReadAllLines(Path.Combine(Folder, WaiverLedger.FileName));
         Assert.EndsWith(",released,paid,released-less-paid", made[0], StringComparison.Ordinal);
-        Assert.Contains(made, l => l.EndsWith(",23884.75,11000.00,12884.75", StringComparison.Ordinal));
+        Assert.Contains(made, l => l.EndsWith(",26430.50,11000.00,15430.50", StringComparison.Ordinal));
         Assert.Contains(made, l => l.EndsWith(",39505.75,,39505.75", StringComparison.Ordinal));
     }
 

@@ -38,6 +38,7 @@ internal static class DeskHost
         desk.UseMiddleware<LoopbackOnly>();
         desk.UseMiddleware<OwnPagesOnly>();
         desk.UseMiddleware<SecretFirst>();
+        desk.UseMiddleware<FormsOnly>();
         desk.UseExceptionHandler("/status/500");
         desk.UseStatusCodePagesWithReExecute("/status/{0}");
         desk.UseRouting();
@@ -81,7 +82,7 @@ internal static class DeskHost
         services.AddSingleton<TableOffer>();
         services.AddSingleton<ImportRuns>();
         services.AddHostedService(given => given.GetRequiredService<ImportRuns>());
-        services.AddRazorPages();
+        services.AddRazorPages().AddMvcOptions(mvc => mvc.Filters.Add<AnsweredOnly>());
         services.AddAntiforgery(form =>
         {
             form.Cookie.Name = "stringline-form";

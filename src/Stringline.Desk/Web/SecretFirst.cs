@@ -17,16 +17,7 @@ internal sealed class SecretFirst(RequestDelegate next, StartSecret secret)
     {
         if (context.Request.Path.StartsWithSegments(StartSecret.Folder, out var rest))
             return HttpMethods.IsGet(context.Request.Method) && secret.Is(rest.Value?.TrimStart('/')) ? LetIn(context) : Refuse(context);
-        if (!secret.Is(context.Request.Cookies[StartSecret.CookieOf(context.Request.Host)]))
-            return Refuse(context);
-        var method = context.Request.Method;
-        if (HttpMethods.IsGet(method) || HttpMethods.IsHead(method) || HttpMethods.IsPost(method))
-            return next(context);
-
-        // A page would take any other method for a question.
-        context.Response.StatusCode = StatusCodes.Status405MethodNotAllowed;
-        context.Response.Headers.Allow = "GET, HEAD, POST";
-        return Task.CompletedTask;
+        return secret.Is(context.Request.Cookies[StartSecret.CookieOf(context.Request.Host)]) ? next(context) : Refuse(context);
     }
 
     private Task LetIn(HttpContext context)

@@ -1,0 +1,177 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
+using System.Text;
+using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Stringline.Desk.Tests.Web;
+
+/// <summary>
+/// Requests that no browser sends, over bare sockets: none is answered with 500, none keeps its connection, and the desk answers after all
+/// of them. <c>STRINGLINE_REQUESTS</c> says how many; <c>bench/requests</c> asks for thousands and shows the figures.
+/// </summary>
+public sealed partial class HostileRequestTests(OpenDesk desk) : IClassFixture<OpenDesk>
+{
+    private const int Seed = 20_261_201;
+    private const int Usual = 300;
+    private const int MayGrow = 32;
+
+    // Far more than any takes, for a machine that is busy with other tests; what is slow is shown by the bench.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    // After so long without an end a request counts as cut off, and no more of it comes.
+    private static readonly TimeSpan Cut = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Slow = TimeSpan.FromSeconds(2);
+
+    private string seal = "";
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task No_request_makes_the_desk_fail_or_wait_and_it_answers_after_all_of_them()
+    {
+        var isBench = int.TryParse(Environment.GetEnvironmentVariable("STRINGLINE_REQUESTS"), CultureInfo.InvariantCulture, out var count);
+        if (!isBench)
+            count = Usual;
+        var requests = new HostileRequests(Seed, desk.Entry.Authority, await Cookies(), await Pages());
+        var wrong = new List<string>();
+        var statuses = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        var times = new List<TimeSpan>();
+        var memory = new List<long> { Megabytes() };
+        for (var i = 0; i < count; i++)
+        {
+            var (kind, bytes) = requests.Next();
+            var watch = Stopwatch.StartNew();
+            var status = await Ask(bytes);
+            times.Add(watch.Elapsed);
+            statuses[status] = statuses.GetValueOrDefault(status) + 1;
+            if (status is "500" or "waits")
+                wrong.Add($"request {i} ({kind}) is answered {status}: {Start(bytes)}");
+            if (isBench && i % (count / 10) == 0)
+                memory.Add(Megabytes());
+        }
+
+        if (isBench)
+            await Tell(statuses, times, memory);
+        Assert.Empty(wrong);
+        Assert.True(statuses.Count > 4, "The requests are all alike: " + string.Join(", ", statuses.Keys));
+        Assert.Contains("What needs doing", await desk.Page("/"), StringComparison.Ordinal);
+        Assert.True(desk.Journal.Check().IsWhole);
+    }
+
+    // What was lent from the pools of .NET goes back a minute after it was last used; what is then left was kept by somebody.
+    private static async Task Tell(SortedDictionary<string, int> statuses, List<TimeSpan> times, List<long> memory)
+    {
+        memory.Add(Megabytes());
+        for (var waits = 0; waits < 18 && memory[^1] > memory[0] + MayGrow; waits++)
+        {
+            await Task.Delay(TimeSpan.FromSeconds(10), Stop);
+            memory.Add(Megabytes());
+        }
+
+        times.Sort();
+        TestContext.Current.SendDiagnosticMessage(
+            "{0} requests; answers {1}; median {2:0.0} ms, slowest {3:0} ms, over 2 s: {4}; MB before, at each tenth, after: {5}",
+            times.Count, string.Join(", ", statuses.Select(pair => $"{pair.Key}: {pair.Value}")), times[times.Count / 2].TotalMilliseconds,
+            times[^1].TotalMilliseconds, times.Count(time => time > Slow), string.Join(" ", memory));
+        Assert.True(memory[^1] <= memory[0] + MayGrow, $"The memory grew from {memory[0]} to {memory[^1]} MB.");
+        Assert.DoesNotContain(times, time => time > Slow);
+    }
+
+    private static long Megabytes() => GC.GetTotalMemory(forceFullCollection: true) >> 20;
+
+    // The status; "closed" where the desk only closes the connection.
+    private async Task<string> Ask(byte[] request)
+    {
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(Stop);
+        patience.CancelAfter(Patience);
+        using var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp);
+        using var answer = new MemoryStream();
+        try
+        {
+            await socket.ConnectAsync(IPAddress.Loopback, desk.Entry.Port, patience.Token);
+            await using var stream = new NetworkStream(socket);
+            try
+            {
+                await stream.WriteAsync(request, patience.Token);
+            }
+            catch (IOException)
+            {
+                // It has heard enough; what it said is read below.
+            }
+
+            var all = stream.CopyToAsync(answer, patience.Token);
+
+            // One that is cut off is waited for, and rightly: then the line is closed on this side.
+            if (await Task.WhenAny(all, Task.Delay(Cut, patience.Token)) != all)
+                socket.Shutdown(SocketShutdown.Send);
+            await all;
+        }
+        catch (Exception e) when (e is IOException or SocketException)
+        {
+            // It closed the connection, before or after it answered.
+        }
+        catch (OperationCanceledException) when (!Stop.IsCancellationRequested)
+        {
+            return "waits";
+        }
+
+        var line = Encoding.ASCII.GetString(answer.GetBuffer(), 0, (int)Math.Min(answer.Length, 16));
+        return line.StartsWith("HTTP/1.", StringComparison.Ordinal) && line.Length >= 12 ? line[9..12]
+            : answer.Length == 0 ? "closed"
+            : "other";
+    }
+
+    private async Task<string> Cookies()
+    {
+        using var browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false });
+        using var let = await browser.GetAsync(desk.Entry, Stop);
+        var cookie = let.Headers.GetValues("Set-Cookie").Single().Split(';')[0];
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(desk.Entry, "/jobs/new"));
+        request.Headers.Add("Cookie", cookie);
+        using var answer = await browser.SendAsync(request, Stop);
+        seal = Seal().Match(await answer.Content.ReadAsStringAsync(Stop)).Groups[1].Value;
+        return $"{cookie}; {answer.Headers.GetValues("Set-Cookie").Single().Split(';')[0]}";
+    }
+
+    private async Task<IReadOnlyList<Asked>> Pages()
+    {
+        var pages = new List<Asked>();
+        var routes = desk.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+            .Select(endpoint => "/" + Part().Replace(endpoint.RoutePattern.RawText!.TrimStart('/'), Filled));
+        string[] more =
+        [
+            "/job/11/enter?what=paid", "/job/11/enter?what=notice-given", "/job/11/enter?what=waived", "/job/11/file?part=parties",
+            "/job/11/file?part=site", "/job/11/prove?entry=0",
+        ];
+        foreach (var address in routes.Concat(more).Distinct().Order(StringComparer.Ordinal))
+        {
+            using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), Stop);
+            var page = await answer.Content.ReadAsStringAsync(Stop);
+            var names = Name().Matches(page).Concat(Asking().Matches(page)).Select(name => WebUtility.HtmlDecode(name.Groups[1].Value))
+                .Concat(["known", "Step", "handler"]).Where(name => name != "__RequestVerificationToken").Distinct();
+            pages.Add(new Asked(address, [.. names.Order(StringComparer.Ordinal)], seal));
+        }
+
+        Assert.True(pages.Count > 25);
+        return pages;
+    }
+
+    private static string Filled(Match part) => part.Value.Contains(':') ? "11" : "claim";
+
+    private static string Start(byte[] request) => Encoding.UTF8.GetString(request.AsSpan(0, Math.Min(request.Length, 700)));
+
+    [GeneratedRegex(@"\{[^}]*\}")]
+    private static partial Regex Part();
+
+    [GeneratedRegex("<(?:input|select|textarea|button)[^>]* name=\"([^\"]+)\"")]
+    private static partial Regex Name();
+
+    [GeneratedRegex("href=\"[^\"]*[?;]([A-Za-z.-]+)=")]
+    private static partial Regex Asking();
+
+    [GeneratedRegex("""name="__RequestVerificationToken" type="hidden" value="([^"]+)["]""")]
+    private static partial Regex Seal();
+}

@@ -40,7 +40,28 @@ public static class OwnerOnly
     }
 
     /// <summary>Makes an empty file where none is, for SQLite, which would make it by the umask and gives its log the same mode.</summary>
-    public static void Claim(string path) => File(path, FileMode.OpenOrCreate, FileAccess.ReadWrite).Dispose();
+    /// <remarks>
+    /// It is closed before it has its name: whoever closes a file that SQLite has open in the same process lets go of SQLite’s locks on it.
+    /// </remarks>
+    public static void Claim(string path)
+    {
+        if (Path.Exists(path))
+            return;
+        var unnamed = $"{path}.{Guid.NewGuid():N}";
+        File(unnamed, FileMode.CreateNew).Dispose();
+        try
+        {
+            System.IO.File.Move(unnamed, path);
+        }
+        catch (IOException) when (Path.Exists(path))
+        {
+            // Somebody else made it meanwhile.
+        }
+        finally
+        {
+            System.IO.File.Delete(unnamed);
+        }
+    }
 
     /// <summary>Writes a whole file, in place of one that is there.</summary>
     public static void Write(string path, ReadOnlySpan<byte> content)

@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 using Stringline.Desk.Backups;
 using Stringline.Desk.Importing;
 using Stringline.Desk.Papers;
@@ -82,7 +83,14 @@ internal static class DeskHost
         services.AddSingleton<TableOffer>();
         services.AddSingleton<ImportRuns>();
         services.AddHostedService(given => given.GetRequiredService<ImportRuns>());
-        services.AddRazorPages().AddMvcOptions(mvc => mvc.Filters.Add<AnsweredOnly>());
+        services.AddRazorPages().AddMvcOptions(mvc =>
+        {
+            mvc.Filters.Add<AnsweredOnly>();
+
+            // They read names as a script library writes them, and fail at "a[b". No page of the desk writes such.
+            mvc.ValueProviderFactories.RemoveType<JQueryFormValueProviderFactory>();
+            mvc.ValueProviderFactories.RemoveType<JQueryQueryStringValueProviderFactory>();
+        });
         services.AddAntiforgery(form =>
         {
             form.Cookie.Name = "stringline-form";

@@ -41,6 +41,12 @@ internal sealed class HostileRequests(int seed, string host, string cookies, IRe
         "/job/1/%2f/", "/job/99999999999999999999", "/job/-1/papers/claim", "/status/999999999999", "/open/%00",
     ];
 
+    private static readonly string[] Names =
+    [
+        "a[", "a[b", "[", "]", "a]b[", "a[0][", "f-parties[0", "f-parties[99999999999].name", "f-parties[-1].name", ".", "", "Form.", "f-", "c-1",
+        "c99999999999",
+    ];
+
     private static readonly string[] Types =
     [
         "application/x-www-form-urlencoded", "multipart/form-data", "multipart/form-data; boundary=",
@@ -75,6 +81,8 @@ internal sealed class HostileRequests(int seed, string host, string cookies, IRe
 
     private string Word() => One(Words);
 
+    private string Field(Asked page) => random.Next(8) == 0 ? One(Names) : One(page.Fields);
+
     private string Path() => Page().Address;
 
     private Asked Page() => pages[random.Next(pages.Count)];
@@ -108,10 +116,10 @@ internal sealed class HostileRequests(int seed, string host, string cookies, IRe
     private byte[] Form(Asked page, IReadOnlyList<(string Name, string Value)> fields) => Body(page.Address, Types[0], string.Join(
         '&', fields.Append(("__RequestVerificationToken", page.Seal)).Select(field => $"{Escape(field.Item1)}={Escaped(field.Item2)}")));
 
-    private byte[] Hostile(Asked page) => Form(page, [.. Enumerable.Range(0, random.Next(0, 12)).Select(_ => (One(page.Fields), Word()))]);
+    private byte[] Hostile(Asked page) => Form(page, [.. Enumerable.Range(0, random.Next(0, 12)).Select(_ => (Field(page), Word()))]);
 
     private string Query(Asked page) => page.Address.Split('?')[0] + "?" + string.Join('&', Enumerable.Range(0, random.Next(1, 5))
-        .Select(_ => $"{Uri.EscapeDataString(One(page.Fields))}={Escaped(Word())}"));
+        .Select(_ => $"{Escape(Field(page))}={Escaped(Word())}"));
 
     // Now and then as it is, which is no escape then.
     private string Escaped(string word) => word.Length > 200 || (random.Next(6) == 0 && word.All(c => c is > ' ' and < '\u007f'))

@@ -109,15 +109,18 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var ascii = new Option<bool>("--ascii") { Description = "Print text in plain ASCII." };
         var all = new Option<bool>("--all") { Description = "Assess every job of --store that a new entry, other rules or another day can have changed, for the desk's list." };
         var store = new Option<string?>("--store") { Description = "With --all: the store. Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
-        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii, all, store };
+        var anew = new Option<bool>("--anew") { Description = "With --all: throw away everything that is derived from the journal (the list, the search) and make it anew; mends what is damaged." };
+        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii, all, store, anew };
         command.Validators.Add(result =>
         {
+            if (result.GetValue(anew) && !result.GetValue(all))
+                result.AddError("--anew goes with --all.");
             var (isAll, hasFile) = (result.GetValue(all), result.GetValue(file) is not null);
             if (isAll ? hasFile || (result.GetValue(store) ?? StoreCommands.FromEnvironment) is null : !hasFile || result.GetValue(store) is not null)
                 result.AddError("assess takes a job file, or --all and --store.");
         });
         command.SetAction(parsed => parsed.GetValue(all)
-            ? new AssessAll(output, errors, clock).Run((parsed.GetValue(store) ?? StoreCommands.FromEnvironment)!, Day(parsed.GetValue(asOf)))
+            ? new AssessAll(output, errors, clock).Run((parsed.GetValue(store) ?? StoreCommands.FromEnvironment)!, Day(parsed.GetValue(asOf)), parsed.GetValue(anew))
             : Answer(
                 UseCases.Assess(parsed.GetValue(file)!, Day(parsed.GetValue(asOf))),
                 assessment =>

@@ -40,6 +40,63 @@ public sealed partial class StoreCommandTests : IDisposable
         Assert.False(File.Exists(At("office")));
     }
 
+    [Fact]
+    public async Task A_seal_is_made_kept_compared_and_says_what_was_cut_off()
+    {
+        await Said("add", Repository.Path("data/demo/alder-court.json"));
+        var said = await Said("seal", "--out", At("seal.txt"));
+        var line = said.Split('\n').Single(one => one.Contains("stringline-seal/1", StringComparison.Ordinal)).Trim();
+        Assert.StartsWith(line + "\n", File.ReadAllText(At("seal.txt")), StringComparison.Ordinal);
+        Assert.Equal(1, (await Run("seal", "--out", At("seal.txt"))).Status);
+        await Said("backup", At("older"));
+        await Said("add", Repository.Path("data/demo/juniper-lane.json"));
+        foreach (var seal in (string[])[At("seal.txt"), line])
+        {
+            Assert.Contains("Nothing from before the seal of ", await Said("check", "--against", seal), StringComparison.Ordinal);
+            Assert.Contains("Since then: 1 jobs", await Said("check", "--against", seal), StringComparison.Ordinal);
+        }
+
+        await Said("seal", "--out", At("later.txt"));
+        await Said("restore", "--replace", At("older"));
+        var cut = await Run("check", "--against", At("later.txt"));
+        Assert.Equal(1, cut.Status);
+        Assert.Contains("job \"juniper-lane\": job number 2", cut.Errors, StringComparison.Ordinal);
+        var mistyped = await Run("check", "--against", line[..^1] + (line[^1] == '0' ? '1' : '0'));
+        Assert.Equal(1, mistyped.Status);
+        Assert.Contains("a digit is wrong", mistyped.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Damage_beside_the_journal_is_told_with_what_mends_it_and_assessing_anew_mends_it()
+    {
+        await Said("add", Repository.Path("data/demo/alder-court.json"));
+        Assert.Equal(0, (await Tool.Run("assess", "--all", "--store", At("office"), "--as-of", "2026-06-22")).Status);
+        var list = await Tool.Run("list", "--store", At("office"), "--as-of", "2026-06-22");
+        Tamper("update steps set act_by = '2031-01-01'");
+        var check = await Run("check");
+        Assert.Equal(1, check.Status);
+        Assert.Contains("assess --all --anew", check.Errors, StringComparison.Ordinal);
+        Assert.Contains("every change and paper", check.Errors, StringComparison.Ordinal);
+        Assert.Contains("But", (await Said("backup", At("while damaged"))).Replace("but:", "But", StringComparison.Ordinal), StringComparison.Ordinal);
+        var again = await Tool.Run("list", "--store", At("office"), "--as-of", "2026-06-22");
+        Assert.Equal(list.Output, again.Output);
+        Assert.Contains("was made anew from the journal", again.Errors, StringComparison.Ordinal);
+        Tamper("delete from search_texts");
+        Assert.Equal(1, (await Run("check")).Status);
+        Assert.Contains("made anew", (await Tool.Run("assess", "--all", "--anew", "--store", At("office"), "--as-of", "2026-06-22")).Output, StringComparison.Ordinal);
+        await Said("check");
+        Assert.Equal(2, (await Tool.Run("assess", "--anew", Repository.Path("data/demo/alder-court.json"))).Status);
+    }
+
+    private void Tamper(string sql)
+    {
+        using var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={At("office")};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        Assert.True(command.ExecuteNonQuery() > 0);
+    }
+
     private string At(string name) => Path.Combine(folder, name);
 
     private async Task<string> Said(params string[] args)

@@ -15,19 +15,23 @@ namespace Stringline.Desk.Commands;
 internal sealed class AssessAll(Stream output, TextWriter errors, IClock clock)
 {
     /// <summary>Assesses and says how many.</summary>
-    public int Run(string store, LocalDate asOf)
+    public int Run(string store, LocalDate asOf, bool anew)
     {
         var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected);
         try
         {
             var started = Stopwatch.GetTimestamp();
             using var journal = Journals.Open(store, clock);
-            var done = new Portfolio.Portfolio(journal).RefreshStale(asOf, Environment.ProcessorCount, new Relay(progress));
+            var portfolio = new Portfolio.Portfolio(journal);
+            var relay = new Relay(progress);
+            var done = anew ? portfolio.RefreshAnew(asOf, Environment.ProcessorCount, relay) : portfolio.RefreshStale(asOf, Environment.ProcessorCount, relay);
             progress.End();
+            foreach (var line in DamageText.Of(journal, portfolio))
+                errors.WriteLine(line);
             var jobs = journal.CountJobs();
             output.Write(Encoding.UTF8.GetBytes(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{done:N0} of {jobs:N0} jobs assessed as of {Exchange.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {jobs - done:N0} stood as they were.\n{Assessment.Caution}\n")));
+                $"{done:N0} of {jobs:N0} jobs assessed as of {Exchange.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {(anew ? "everything that is derived from the journal was made anew" : $"{jobs - done:N0} stood as they were")}.\n{Assessment.Caution}\n")));
             return CommandLine.Done;
         }
         catch (StoreException e)

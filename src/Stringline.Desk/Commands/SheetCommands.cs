@@ -68,8 +68,11 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
     {
         var journal = Journals.Open(store, clock);
         var progress = new ProgressLine(errors, isTerminal: !Console.IsErrorRedirected);
-        new Portfolio.Portfolio(journal).RefreshStale(asked, Environment.ProcessorCount, new AssessAll.Relay(progress));
+        var portfolio = new Portfolio.Portfolio(journal);
+        portfolio.RefreshStale(asked, Environment.ProcessorCount, new AssessAll.Relay(progress));
         progress.End();
+        foreach (var line in DamageText.Of(journal, portfolio))
+            errors.WriteLine(line);
         return journal;
     }
 

@@ -25,7 +25,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     /// <summary>The commands.</summary>
     public Command All() => new("store", "The journal of all jobs: fill it, check it, back it up, restore, move and export it.")
     {
-        Add(), Check(), BackUp(), RestoreFrom(), TryRestore(), MoveTo(), ExportTo(),
+        Add(), Check(), MakeSeal(), BackUp(), RestoreFrom(), TryRestore(), MoveTo(), ExportTo(),
     };
 
     private Command Add()
@@ -67,15 +67,35 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command Check()
     {
         var store = Store();
-        var command = new Command("check", "Walk every chain and every attached paper, and say what is not as it was written.") { store };
+        var against = new Option<string?>("--against") { Description = "A seal that was made earlier: its file, or its line. Says whether anything from before it was rewritten.", HelpName = "SEAL" };
+        var command = new Command("check", "Walk every chain and every attached paper, read everything that is derived from them, and say what is not as it was written.") { store, against };
         command.SetAction(parsed => Try(progress =>
         {
+            Seal? seal = null;
+            if (parsed.GetValue(against) is { } named && (seal = SealCommands.Read(named, out var fault)) is null)
+                return Refuse([fault!]);
             using var journal = Journals.Open(AddressOf(parsed, store), clock, OpenStore.ReadOnly);
             var report = journal.Check(progress);
+            var compared = seal is null ? null : journal.Compare(seal);
             progress.End();
-            return report.IsWhole
-                ? Say($"{journal.Name} is whole.\n" + Counts(report))
-                : Refuse([$"{journal.Name} is not whole. First:", .. report.Broken.Select(link => "  " + link)]);
+            return report.IsWhole && compared?.Broken is null or []
+                ? Say($"{journal.Name} is whole.\n" + Counts(report) + (compared is null ? "" : "\n" + SealCommands.Same(seal!, compared)))
+                : Refuse([.. CheckText.Of(journal.Name, report), .. SealCommands.Differs(seal, compared)]);
+        }));
+        return command;
+    }
+
+    private Command MakeSeal()
+    {
+        var store = Store();
+        var file = new Option<string?>("--out") { Description = "Write the seal with every job into this file; it also says where history was rewritten.", HelpName = "FILE" };
+        var command = new Command("seal", "Say what the journal holds now, in one line to be kept where nobody can reach it who can write to the store.") { store, file };
+        command.SetAction(parsed => Try(progress =>
+        {
+            using var journal = Journals.Open(AddressOf(parsed, store), clock);
+            var seal = journal.MakeSeal();
+            progress.End();
+            return parsed.GetValue(file) is { } path && SealCommands.Write(seal, path) is { } refused ? Refuse(refused) : Say(SealCommands.Words(seal, parsed.GetValue(file)));
         }));
         return command;
     }
@@ -214,5 +234,6 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     }
 
     private static string Counts(CheckReport report) => string.Create(
-        CultureInfo.InvariantCulture, $"  jobs     {report.Jobs,12:N0}\n  changes  {report.Changes,12:N0}\n  papers   {report.Proofs,12:N0}\n  seal     {report.Seal}");
+        CultureInfo.InvariantCulture, $"  jobs     {report.Jobs,12:N0}\n  changes  {report.Changes,12:N0}\n  papers   {report.Proofs,12:N0}\n  seal     {report.Seal}")
+        + (report.IsWhole ? "" : "\n" + string.Join('\n', CheckText.BesideTheJournal(report)));
 }

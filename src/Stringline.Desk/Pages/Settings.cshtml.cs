@@ -46,7 +46,7 @@ internal sealed class SettingsModel(Office office, DailyBackup backup) : PageMod
     public void OnGet()
     {
         Seen = office.Journal.ReadSettings();
-        Form = SettingsForm.Of(OfficeSettings.Of(Seen, office.Journal.Name));
+        Form = SettingsForm.Of(OfficeSettings.Of(Seen));
         ReadCounties();
     }
 
@@ -59,7 +59,7 @@ internal sealed class SettingsModel(Office office, DailyBackup backup) : PageMod
         if (settings is null)
             return Page();
         var seen = string.IsNullOrEmpty(Seen) ? null : Seen;
-        settings = settings with { Mappings = OfficeSettings.Of(seen, office.Journal.Name).Mappings };
+        settings = settings with { Mappings = OfficeSettings.Of(seen).Mappings };
         if (office.WriteSettings(seen, settings.Document()))
         {
             backup.Wake();

@@ -22,6 +22,12 @@ internal sealed class Portfolio(IJournal journal)
 {
     private const int Batch = 2000;
 
+    private LocalDate? lookedThrough;
+    private long mended;
+
+    /// <summary>How many jobs had to be assessed anew because what was kept of them was damaged.</summary>
+    public long Mended => Interlocked.Read(ref mended);
+
     private static readonly string Library = $"{typeof(Assessment).Module.ModuleVersionId:N}-{typeof(CountyClosings).Module.ModuleVersionId:N}";
 
     /// <summary>The version of the rules: a law library compiled from other code is another version, and so are another table of counties' closings and other settings of plans.</summary>
@@ -44,6 +50,7 @@ internal sealed class Portfolio(IJournal journal)
     /// <exception cref="OperationCanceledException">It was to stop; the batches that were done stay.</exception>
     public long RefreshStale(LocalDate asOf, int cores, IProgress<PortfolioProgress>? progress = null, CancellationToken stop = default)
     {
+        Forget(asOf);
         var plan = OfficeSettings.Of(journal).Plan;
         var rules = Rules(plan);
         var (jobs, assessed) = journal.CountAssessed(rules, asOf);
@@ -63,6 +70,25 @@ internal sealed class Portfolio(IJournal journal)
         }
 
         return done;
+    }
+
+    /// <summary>Throws away everything that is derived from the journal, and makes it anew.</summary>
+    /// <returns>How many jobs were assessed.</returns>
+    public long RefreshAnew(LocalDate asOf, int cores, IProgress<PortfolioProgress>? progress = null)
+    {
+        journal.Renew();
+        return RefreshStale(asOf, cores, progress);
+    }
+
+    // What is damaged is stale. Everything is looked through once a day; between, what was met while reading.
+    private void Forget(LocalDate asOf)
+    {
+        var damaged = lookedThrough == asOf ? journal.DamagedMet : journal.FindDamaged();
+        lookedThrough = asOf;
+        if (damaged.Count == 0)
+            return;
+        journal.EraseAssessed(damaged);
+        Interlocked.Add(ref mended, damaged.Count);
     }
 
     /// <summary>What is kept of a job's assessment.</summary>

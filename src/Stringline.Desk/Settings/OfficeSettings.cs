@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Stringline.Law.Plan;
 using Stringline.Store;
 
@@ -34,14 +35,21 @@ internal sealed record OfficeSettings
     /// <summary>What plans reckon with.</summary>
     public PlanSettings Plan { get; init; } = PlanSettings.Default;
 
-    /// <summary>What the office has set; the defaults where it has set nothing.</summary>
-    /// <exception cref="StoreException">What is stored cannot be read.</exception>
-    public static OfficeSettings Of(IJournal journal) => Of(journal.ReadSettings(), journal.Name);
+    /// <summary>Whether what the office had set is damaged, so that these are the defaults.</summary>
+    [JsonIgnore]
+    public bool AreDamaged { get; init; }
+
+    /// <summary>What is said where they are.</summary>
+    public const string DamagedWords =
+        "What the office had set is damaged, so everything is reckoned with what the program starts with: no name, no signers, reminders 14 and 3 days "
+        + "before, the usual days for mail, index and reserve. Set it anew on the desk’s page of settings and keep it there.";
+
+    /// <summary>What the office has set; the defaults where it has set nothing, or where it is damaged.</summary>
+    public static OfficeSettings Of(IJournal journal) => Of(journal.ReadSettings());
 
     /// <summary>Settings from their document.</summary>
     /// <param name="document">The document; null for the defaults.</param>
-    /// <param name="store">The store's name, for the error.</param>
-    public static OfficeSettings Of(string? document, string store)
+    public static OfficeSettings Of(string? document)
     {
         if (document is null)
             return Default;
@@ -50,9 +58,10 @@ internal sealed record OfficeSettings
             return JsonSerializer.Deserialize(document, SettingsJson.Default.OfficeSettings)
                 ?? throw new JsonException("null");
         }
-        catch (JsonException e)
+        catch (Exception e) when (e is JsonException or ArgumentException)
         {
-            throw new StoreException(StoreFault.Damaged, store, $"settings that cannot be read ({e.Message})", "the settings as the page of settings writes them", e);
+            // No page, list or calendar stops for it; each says so.
+            return Default with { AreDamaged = true };
         }
     }
 

@@ -18,27 +18,50 @@ internal static class Exports
     {
         desk.MapGet("/calendar.ics", (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
         {
+            var bytes = Whole(office, () => DeskCalendar.Of(office.Journal, Filter(customer, county, person, remedy), office.Today, office.Settings.Reminders));
             context.Response.Headers.ContentDisposition = "inline; filename=\"days-to-act.ics\"";
-            return Results.Bytes(DeskCalendar.Of(office.Journal, Filter(customer, county, person, remedy), office.Today, office.Settings.Reminders), "text/calendar; charset=utf-8");
+            return Results.Bytes(bytes, "text/calendar; charset=utf-8");
         });
-        desk.MapGet("/desk.csv", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
+        desk.MapGet("/desk.csv", (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
         {
-            context.Response.ContentType = "text/csv; charset=utf-8";
+            var bytes = Whole(office, () => Csv(All(office.Journal, Filter(customer, county, person, remedy))));
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.csv\"";
-            await using var writer = new StreamWriter(context.Response.Body, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
-            await writer.WriteAsync(CsvLine.Of([.. DeskSheet.Heads])).ConfigureAwait(false);
-            foreach (var line in All(office.Journal, Filter(customer, county, person, remedy)))
-                await writer.WriteAsync(Row(line)).ConfigureAwait(false);
+            return Results.Bytes(bytes, "text/csv; charset=utf-8");
         });
-        desk.MapGet("/desk.xlsx", async (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
+        desk.MapGet("/desk.xlsx", (HttpContext context, Office office, string? customer, string? county, string? person, string? remedy) =>
         {
-            context.Response.ContentType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+            var bytes = Whole(office, () => Xlsx(All(office.Journal, Filter(customer, county, person, remedy))));
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"desk-{LawText.IsoDay(office.Today)}.xlsx\"";
-            // A workbook is a ZIP, which writes as it likes; the server takes only what does not wait.
-            using var workbook = new MemoryStream();
-            await SheetWriter.WriteXlsxAsync(workbook, DeskSheet.Of(All(office.Journal, Filter(customer, county, person, remedy))), [Assessment.Caution]).ConfigureAwait(false);
-            await context.Response.Body.WriteAsync(workbook.ToArray()).ConfigureAwait(false);
+            return Results.Bytes(bytes, "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
         });
+    }
+
+    // A file is made whole before its first byte is sent: what breaks off in the middle looks like a list that is short. Where something damaged
+    // was met, which shows nothing, its jobs are assessed anew and the file is made again.
+    private static byte[] Whole(Office office, Func<byte[]> make)
+    {
+        var bytes = make();
+        return office.Mend() ? make() : bytes;
+    }
+
+    private static byte[] Csv(IEnumerable<StepLine> lines)
+    {
+        using var bytes = new MemoryStream();
+        using (var writer = new StreamWriter(bytes, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true)))
+        {
+            writer.Write(string.Join(',', DeskSheet.Heads) + "\r\n");
+            foreach (var line in lines)
+                writer.Write(Row(line));
+        }
+
+        return bytes.ToArray();
+    }
+
+    private static byte[] Xlsx(IEnumerable<StepLine> lines)
+    {
+        using var workbook = new MemoryStream();
+        SheetWriter.WriteXlsxAsync(workbook, DeskSheet.Of(lines), [Assessment.Caution]).GetAwaiter().GetResult();
+        return workbook.ToArray();
     }
 
     /// <summary>A filter as the address gives it: a blank value lets all pass.</summary>

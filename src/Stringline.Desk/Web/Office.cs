@@ -41,7 +41,19 @@ internal sealed class Office(IJournal journal, Portfolio.Portfolio portfolio, Po
         string? seen;
         do
             seen = journal.ReadSettings();
-        while (!WriteSettings(seen, change(OfficeSettings.Of(seen, journal.Name)).Document()));
+        while (!WriteSettings(seen, change(OfficeSettings.Of(seen)).Document()));
+    }
+
+    /// <summary>How many jobs had to be assessed anew since the desk was opened, because what was kept of them was damaged.</summary>
+    public long Mended => portfolio.Mended;
+
+    /// <summary>Assesses anew the jobs of which something damaged was met while reading; false where there was none.</summary>
+    public bool Mend()
+    {
+        if (journal.DamagedMet.Count == 0)
+            return false;
+        portfolio.RefreshStale(day.Today, Environment.ProcessorCount);
+        return true;
     }
 
     /// <summary>Keeps what the office sets, where nothing else was written since <paramref name="seen"/>.</summary>

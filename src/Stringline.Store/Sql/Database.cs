@@ -85,7 +85,7 @@ internal abstract class Database : IDisposable
 
     /// <summary>An error of the database in the words of this program.</summary>
     public StoreException Translate(DbException error) => error is DamagedRow
-        ? new StoreException(StoreFault.Damaged, Name, error.Message, "a store that `stringline store check` finds whole; restore the last backup that is", error)
+        ? new StoreException(StoreFault.Damaged, Name, error.Message, StoreException.WholeOne, error)
         : error is SqliteException sqlite ? SqliteErrors.Translate(Name, sqlite) : PostgresErrors.Translate(Name, error);
 
     /// <inheritdoc/>

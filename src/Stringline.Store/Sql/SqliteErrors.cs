@@ -24,7 +24,7 @@ internal static class SqliteErrors
             CannotOpen or NotPermitted => (StoreFault.NotAllowed, "a file that cannot be opened", "a file that this user may open, in a folder that this user may write to (SQLite keeps its log beside the file)"),
             Busy or Locked => (StoreFault.Busy, "a store that another program has held for half a minute", "a store that is let go; try again"),
             NotADatabase => (StoreFault.NotAStore, "a file of another kind", "the file of a store"),
-            Corrupt => (StoreFault.Damaged, $"a damaged database ({error.Message})", "a whole one; restore the last backup that `stringline store check` finds whole"),
+            Corrupt => (StoreFault.Damaged, $"a damaged database ({error.Message})", StoreException.WholeOne),
             InputOutput => (StoreFault.Failed, $"a disk that failed ({error.Message})", "a disk that works; nothing of the change was written"),
             _ => (StoreFault.Failed, $"a failure of the database ({error.Message})", "a store that can be read and written"),
         };

@@ -1,0 +1,117 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.DependencyInjection;
+using Stringline.Desk.DemoOffice;
+using Stringline.Desk.Settings;
+using Stringline.Desk.Web;
+using Stringline.Store;
+using Stringline.Testing;
+
+namespace Stringline.Desk.Tests.Web;
+
+/// <summary>A row that is derived from the journal, or the settings, is damaged under an open desk: no page and no download stops for it, and each says so.</summary>
+public sealed class DamagedStoreTests : IAsyncLifetime
+{
+    private static readonly string[] Pages = ["/", "/calendar", "/customers", "/searches", "/settings", "/job/3", "/search?for=court", "/?only=now"];
+    private static readonly string[] Files = ["/desk.csv", "/desk.xlsx", "/calendar.ics"];
+
+    private readonly string folder = Scratch.Folder();
+    private WebApplication desk = null!;
+    private HttpClient browser = null!;
+
+    private string Store => Path.Combine(folder, "office.stringline");
+
+    private Portfolio.Portfolio Portfolio => desk.Services.GetRequiredService<Portfolio.Portfolio>();
+
+    private IJournal Journal => desk.Services.GetRequiredService<IJournal>();
+
+    public async ValueTask InitializeAsync()
+    {
+        var noon = OpenDesk.Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
+        desk = DeskHost.Build(new DeskOptions(Store, 0) { Who = "ana" }, new StoppedClock(noon));
+        Assert.Empty(Journal.PutMany(DemoJobs.Of(OpenDesk.Today), "demo").Faults);
+        Portfolio.RefreshStale(OpenDesk.Today, 1);
+        await desk.StartAsync(TestContext.Current.CancellationToken);
+        browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        browser.Dispose();
+        await desk.StopAsync();
+        await desk.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Theory]
+    [InlineData("update steps set standing = 'xxx' where job = 3")]
+    [InlineData("update steps set act_by = '2026-13-45' where job = 3")]
+    [InlineData("update steps set act_by = 'garbage' where job = 3")]
+    [InlineData("update steps set act_by = '2031-01-01' where job = 3")]
+    [InlineData("update steps set lead = 1, weight = 9223372036854775807")]
+    [InlineData("update assessed set act_by = 'garbage', customer = 'x' where job = 3")]
+    [InlineData("delete from steps_written")]
+    [InlineData("update search_texts set texts = 'no tab'")]
+    public async Task No_page_and_no_download_stops_for_a_damaged_derived_row_and_it_is_made_anew(string damage)
+    {
+        var list = await Text("/desk.csv");
+        var calendar = await Text("/calendar.ics");
+        Tamper(damage);
+        foreach (var address in Pages)
+            await Text(address);
+        foreach (var address in Files)
+            Assert.NotEmpty(await Text(address));
+
+        // The next day begins with a look through everything.
+        Portfolio.RefreshStale(OpenDesk.Today.PlusDays(1), 1, stop: TestContext.Current.CancellationToken);
+        Portfolio.RefreshStale(OpenDesk.Today, 1, stop: TestContext.Current.CancellationToken);
+        Assert.Equal(list, await Text("/desk.csv"));
+        Assert.Equal(calendar, await Text("/calendar.ics"));
+        Portfolio.RefreshAnew(OpenDesk.Today, 1);
+        Assert.True(Journal.Check().IsWhole);
+    }
+
+    [Fact]
+    public async Task A_download_that_meets_a_damaged_row_has_it_made_anew_and_the_pages_say_so()
+    {
+        var list = await Text("/desk.csv");
+        Tamper("update steps set act = 'Do nothing' where job = 3");
+        Assert.Contains("is being made anew", await Text("/calendar"), StringComparison.Ordinal);
+        Assert.Equal(list, await Text("/desk.csv"));
+        Assert.Contains("was damaged, and was made anew", await Text("/"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("insert or replace into settings values (1, '{\"x\":')")]
+    [InlineData("insert or replace into settings values (1, '{\"plan\":{\"mailBacklogDays\":1}}')")]
+    public async Task Damaged_settings_stop_no_page_and_are_mended_on_the_page_of_settings(string damage)
+    {
+        Tamper(damage);
+        foreach (var address in Pages)
+            Assert.Contains("What the office had set is damaged", await Text(address), StringComparison.Ordinal);
+        foreach (var address in Files)
+            await Text(address);
+        Assert.True(OfficeSettings.Of(Journal).AreDamaged);
+        Assert.Equal(StorePart.Settings, Assert.Single(Journal.Check().Broken).Part);
+        Assert.True(Journal.WriteSettings(Journal.ReadSettings(), OfficeSettings.Of(Journal).Document()));
+        Assert.DoesNotContain("What the office had set is damaged", await Text("/"), StringComparison.Ordinal);
+        Assert.True(Journal.Check().IsWhole);
+    }
+
+    private async Task<string> Text(string address)
+    {
+        using var answer = await browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
+        Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.NotFound, $"{address}: {answer.StatusCode}");
+        return await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+    }
+
+    private void Tamper(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={Store};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        Assert.True(command.ExecuteNonQuery() > 0);
+    }
+}

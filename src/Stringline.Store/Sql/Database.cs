@@ -58,6 +58,11 @@ internal abstract class Database : IDisposable
     /// <summary>Empties every table that is derived from the journal, and makes indexes anew.</summary>
     public abstract void Renew(DbConnection connection, DbTransaction transaction);
 
+    /// <summary>Makes the indexes anew; nothing where the database has no need of it.</summary>
+    public virtual void RenewIndexes(DbConnection connection, DbTransaction transaction)
+    {
+    }
+
     /// <summary>The words by which jobs are found, as they stand in the index.</summary>
     public abstract IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot);
 

@@ -182,16 +182,31 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         damaged.Remove(damaged.Met);
     }
 
-    // Sums that cannot be made, since a row among them is damaged, are left empty for as long as it takes to make the row anew.
+    // Sums that cannot be made, since a row among them is damaged, are left empty for as long as it takes to make the row anew. Where every row is
+    // sound the index from which they are summed is not, and it is made anew at once.
     private T Sound<T>(Func<DbConnection, T> sum, T otherwise)
     {
         try
         {
             return database.Run(sum);
         }
-        catch (Exception e) when ((DamagedRow.Is(e) || e is StoreException { Fault: StoreFault.Failed }) && FindDamaged().Count > 0)
+        catch (Exception e) when (DamagedRow.Is(e) || e is StoreException { Fault: StoreFault.Failed or StoreFault.Damaged })
         {
-            return otherwise;
+            if (FindDamaged().Count > 0)
+                return otherwise;
+            database.Change((connection, transaction) =>
+            {
+                database.RenewIndexes(connection, transaction);
+                return (true, true);
+            });
+            try
+            {
+                return database.Run(sum);
+            }
+            catch (Exception again) when (DamagedRow.Is(again))
+            {
+                throw database.Translate(new DamagedRow($"sums that cannot be made ({again.Message})", again));
+            }
         }
     }
 

@@ -150,12 +150,15 @@ internal sealed partial class SqliteDatabase : Database
         return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))), (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
     }
 
+    /// <inheritdoc/>
+    public override void RenewIndexes(DbConnection connection, DbTransaction transaction) => Execute(connection, transaction, "reindex");
+
     // Indexes first: rows can be taken out of a table only where its indexes name them. The index of words cannot be emptied where it cannot
     // be read, so it is made anew.
     /// <inheritdoc/>
     public override void Renew(DbConnection connection, DbTransaction transaction)
     {
-        Execute(connection, transaction, "reindex");
+        RenewIndexes(connection, transaction);
         Execute(connection, transaction, "delete from steps; delete from assessed; delete from search_texts; drop table if exists search");
         Execute(connection, transaction, SqliteGuards.WordIndex);
     }

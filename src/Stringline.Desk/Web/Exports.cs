@@ -49,7 +49,7 @@ internal static class Exports
         using var bytes = new MemoryStream();
         using (var writer = new StreamWriter(bytes, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true)))
         {
-            writer.Write(string.Join(',', DeskSheet.Heads) + "\r\n");
+            writer.Write(CsvLine.Of([.. DeskSheet.Heads]));
             foreach (var line in lines)
                 writer.Write(Row(line));
         }

@@ -5,6 +5,9 @@ namespace Stringline.Exchange.Reading;
 /// <summary>Checks what one part of a file says of another, once all of it is read.</summary>
 internal static class Crossings
 {
+    // Of more names than these the nearest is not sought: it would be sought again for every wrong one.
+    private const int MostCompared = 1000;
+
     public static void Check(Source source, IReadOnlyList<Party> parties, Work work)
     {
         Parties(source, parties);
@@ -16,11 +19,12 @@ internal static class Crossings
             source.Faults.Add(mention.Piece, mention.Path, Choice("the `ref` of an entry that was furnished or charged", mention.Name, refs));
 
         var entries = Unique(source, source.EntryIds, "an id that no other entry has");
+        var circular = Circular(source.Replacements);
         foreach (var mention in source.Superseded)
         {
             if (!entries.Contains(mention.Name))
                 source.Faults.Add(mention.Piece, mention.Path, Choice("the `id` of another entry", mention.Name, entries));
-            else if (Replaces(source.Replacements, mention.Name, mention.Name))
+            else if (circular.Contains(mention.Name))
                 source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this one");
         }
 
@@ -71,8 +75,8 @@ internal static class Crossings
         {
             if (!holders.TryGetValue(mention.Name, out var others))
                 holders.Add(mention.Name, others = []);
-            if (others.Count > 0 && !others.Exists(other =>
-                Replaces(source.Replacements, mention.Entry, other) || Replaces(source.Replacements, other, mention.Entry)))
+            // The last first: a chain of corrections is then one step long at each of its entries.
+            if (others.Count > 0 && others.FindLast(other => AreOne(source.Replacements, mention.Entry, other)) is null)
             {
                 source.Faults.Add(mention.Piece, mention.Path, "a ref that no other entry has, unless it replaces that entry");
             }
@@ -83,14 +87,40 @@ internal static class Crossings
         return [.. holders.Keys];
     }
 
-    /// <summary>Whether an entry replaces another, itself or through others.</summary>
-    private static bool Replaces(Dictionary<string, string> replacements, string entry, string other)
+    /// <summary>The entries that replace themselves through others; each entry is walked once, however long the chains are.</summary>
+    private static HashSet<string> Circular(Dictionary<string, string> replacements)
     {
-        for (var steps = 0; steps <= replacements.Count && replacements.TryGetValue(entry, out var older); steps++)
+        var circular = new HashSet<string>(StringComparer.Ordinal);
+        var done = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var start in replacements.Keys)
         {
-            if (older == other)
+            var walk = new List<string>();
+            var places = new Dictionary<string, int>(StringComparer.Ordinal);
+            string? at = start;
+            while (at is not null && !done.Contains(at) && places.TryAdd(at, walk.Count))
+            {
+                walk.Add(at);
+                at = replacements.GetValueOrDefault(at);
+            }
+
+            if (at is not null && places.TryGetValue(at, out var first))
+                circular.UnionWith(walk[first..]);
+            done.UnionWith(walk);
+        }
+
+        return circular;
+    }
+
+    /// <summary>Whether of two entries one replaces the other, itself or through others. Both are walked at once, so that near ones are found soon.</summary>
+    private static bool AreOne(Dictionary<string, string> replacements, string one, string other)
+    {
+        (string? left, string? right) = (one, other);
+        for (var steps = 0; steps <= replacements.Count && (left ?? right) is not null; steps++)
+        {
+            left = left is null ? null : replacements.GetValueOrDefault(left);
+            right = right is null ? null : replacements.GetValueOrDefault(right);
+            if (left == other || right == one)
                 return true;
-            entry = older;
         }
 
         return false;
@@ -100,6 +130,7 @@ internal static class Crossings
     {
         0 => $"{meaning}; there is none yet",
         <= 12 => $"{meaning}: {string.Join(", ", known.Select(id => $"\"{id}\""))}",
-        _ => meaning + Nearest.Clause(name, known),
+        <= MostCompared => meaning + Nearest.Clause(name, known),
+        _ => meaning,
     };
 }

@@ -231,9 +231,11 @@ internal sealed partial class Fields
     /// <summary>Refuses every field that was not asked for, and every field that stands twice.</summary>
     public void Finish()
     {
+        var met = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < piece.Fields.Count; i++)
         {
             var field = piece.Fields[i];
+            var isSecond = !met.Add(field.Name);
             if (!known.Contains(field.Name))
             {
                 source.Faults.Add(
@@ -242,22 +244,11 @@ internal sealed partial class Fields
                     "an unknown field",
                     $"one of the fields {string.Join(", ", known)}{TradeWords.FieldClause(field.Name, known)}");
             }
-            else if (IsSecond(i))
+            else if (isSecond)
             {
                 source.Faults.Add(field.Start, PathOf(field.Name), "the field a second time", "each field once");
             }
         }
-    }
-
-    private bool IsSecond(int index)
-    {
-        for (var i = 0; i < index; i++)
-        {
-            if (piece.Fields[i].Name == piece.Fields[index].Name)
-                return true;
-        }
-
-        return false;
     }
 
     private static string OneOf(string name, WordTable table, string? text) =>

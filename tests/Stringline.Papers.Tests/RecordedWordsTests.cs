@@ -142,7 +142,7 @@ public sealed class RecordedWordsTests
     {
         var twelve = Enumerable.Range(1, 12).Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Unit {i}, LLC",
             Address = "77 Cordage Way\nDavis, CA 95616", HoldsTitleAs = new TitleHolding { Form = TitleForm.Company } }).ToArray();
-        Assert.Contains("Names: 12 are counted", Make("notice-of-completion", j => Owned(j, twelve)).SheetText(), StringComparison.Ordinal);
+        Assert.Contains("12 names are counted", Make("notice-of-completion", j => Owned(j, twelve)).SheetText(), StringComparison.Ordinal);
     }
 
     // The difference between the two sums of a check is told part by part, and comes out.

@@ -33,6 +33,9 @@ internal sealed record ClaimFacts
     /// <summary>By whom employed, or to whom furnished.</summary>
     public required Party? HiredBy { get; init; }
 
+    /// <summary>The contract in words, where the claim is to name it as the lien does from which it is converted; else null.</summary>
+    public string? Contract { get; init; }
+
     /// <summary>Street, city and ZIP on one or two lines.</summary>
     public required string? Street { get; init; }
 

@@ -65,7 +65,9 @@ internal static class ClaimPaper
         yield return new FieldRow(facts.SeveralOwners ? "Owners or reputed owners" : "Owner or reputed owner",
             [.. Owners(facts)]) { Number = "2." };
         yield return new FieldRow("Kind of work furnished by claimant", facts.Work) { Number = "3." };
-        yield return new FieldRow("Employed by, or furnished to", facts.HiredBy is { } hirer ? Hirer(hirer) : null) { Number = "4." };
+        yield return new FieldRow("Employed by, or furnished to", 
+            [facts.HiredBy is { } hirer ? Hirer(hirer) : null, .. facts.Contract is { } contract ? [contract] : Array.Empty<string?>()])
+            { Number = "4." };
         yield return new FieldRow("Site", [.. Site(facts)]) { Number = "5." };
         yield return new FieldRow("Claimant",
             [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : Array.Empty<string>()]) { Number = "6." };
@@ -110,7 +112,7 @@ internal static class ClaimPaper
 
     internal static string Hirer(Party hirer)
     {
-        var name = $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})";
+        var name = Addressees.WithHolders(hirer, $"{OneLine(Clean(hirer.Name) ?? "")} ({Service.CapacityOf(hirer)})");
         return Clean(hirer.Address) is { } address ? $"{name}\n{OneLine(address)}" : name;
     }
 

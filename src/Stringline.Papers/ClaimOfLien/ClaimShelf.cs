@@ -37,7 +37,7 @@ internal static class ClaimShelf
             : RecordedClaims.Of(matter, "Civ. Code § 8319");
         return ClaimPacket.PrepareOrAmend(matter.Job, matter.Assessment, matter.Options.Office, matter.Options.Draft,
             new Conversion(RecordedClaims.Words(claim, matter), matter.Job.Work.Commenced ?? claim.On, ended?.Amount ?? 0m,
-                [.. matter.Refusals]));
+                [.. matter.Refusals]) { Contract = DesignLien.DesignLienPaper.Contract(matter) });
     }
 
     private static PacketOutcome MakeAmended(Matter matter)

@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -14,6 +15,7 @@ internal static class ClaimWarnings
         .. earlier is not null ? [earlier.Warning] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
             .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second "
                 + "is meant."),
+        .. earlier is Conversion || facts.OnStructure is not null ? [] : AmountInDoubt.Of(assessment.Amount, facts.Demand, "claim"),
         .. service.Notes,
         .. OnStructures(facts),
         .. earlier is Conversion ? [] : RightInDoubt(assessment),

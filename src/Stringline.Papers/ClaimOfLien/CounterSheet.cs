@@ -190,7 +190,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         var earliest = band.Earliest;
         var differs = last.ActBy != earliest.Day ? $"Last day: {DayOfWeek(earliest.Day)}. " : "";
         var reading = last.Readings.Count > 1
-            ? set.IsLast ? "The readings stand on page 2." : $"Reading: {Shortened(earliest.Name, 110)}, the earliest of {last.Readings.Count}; {(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
+            ? set.IsLast ? "The readings are on page 2." : $"Reading: {Shortened(earliest.Name, 110)}, the earliest of {last.Readings.Count}; {(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
             : $"Reading: {Shortened(earliest.Name, set.IsLast ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
         yield return new Paragraph($"{differs}{reading}"
             + (draft ? "" : " It must be recorded by then, not only mailed or handed in."), set.Text) { Before = 2 };
@@ -234,10 +234,13 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     [
         set.Section("Before you go"),
         .. Ticks(set,
+            "Search the county index, or ask the recorder, for a notice of completion or cessation recorded lately: one that you have not "
+                + "seen shortens the time to record (Civ. Code §§ 8412, 8414).",
             "Ask the office: the last time for recording that same day, how to get past a backlog, the price with every fee.",
             "Printed at actual size, nothing cut off: your address in the upper left, the upper right 5 by 2½ inches empty, the one title "
                 + "directly below, ½ inch white left and right.",
-            "The owner’s name is spelled as on the deed, and yours as well. No social security, account or tax number stands on any page.",
+            $"{(facts.SeveralOwners ? "The owners’ names are" : "The owner’s name is")} spelled as on the deed, and yours as well. No social "
+                + "security, account or tax number is on any page.",
             $"The site lies in {facts.County ?? "the county of this recorder"}"
                 + $"{(facts.County is null or "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: "
                 + "record in each."),

@@ -68,6 +68,9 @@ internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal 
     /// <summary>Title.</summary>
     public const string Title = "Claim of Mechanics Lien, Converted";
 
+    /// <summary>The contract, as the design lien names it; null where the file has none.</summary>
+    public string? Contract { get; init; }
+
     /// <inheritdoc/>
     public override string PaperTitle => Title;
 

@@ -2,6 +2,7 @@ using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Mailing;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -187,13 +188,13 @@ internal sealed class Service
     }
 
     private IReadOnlyList<string> Owners() =>
-        [.. job.In(PartyCapacity.Owner).Select(o => OneLine(Clean(o.Name) ?? "")).Where(n => n.Length > 0)];
+        [.. job.In(PartyCapacity.Owner).Where(o => Clean(o.Name) is not null).Select(Addressees.NameLines)];
 
     private IReadOnlyList<Party> Recipients(ClaimServed entry) =>
         [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
 
     private Addressee To(Party party, string? article) =>
-        new(OneLine(Clean(party.Name) ?? ""), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number
+        new(Addressees.NameLines(party), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number
             ? Article(number) : null);
 
     private string? AddressOf(Party party) =>

@@ -53,8 +53,11 @@ internal sealed class StillToServe(ClaimFacts facts, Service service)
     ];
 
     private string Whom => service.Done
-        ? service.Left is [var only] ? Shortened(only.Name, 60) : $"the {service.Left.Count} owners not served yet"
-        : facts.Owners.Count == 1 ? Shortened(facts.Owners[0].Name, 60) : "each owner";
+        ? service.Left is [var only] ? Whole(only) : $"the {service.Left.Count} owners not served yet"
+        : facts.Owners.Count == 1 ? Whole(facts.Owners[0]) : "each owner";
+
+    // A trust or an estate is served by those who hold title for it.
+    private static string Whole(Party owner) => Addressees.HeldBy(owner) ?? Shortened(owner.Name, 60);
 
     // What came after the copy, in words.
     private static string What(Entry entry)

@@ -75,7 +75,7 @@ internal static class CompletionPaper
                 leaf.Field("Other direct contractors", others);
         }
 
-        leaf.Field("Construction lender, if any",
+        leaf.Field($"{NoticeContents.LenderLabel(matter)}, if any",
             [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("none known")]);
         if (Clean(matter.Options.FormerOwner) is { } former)
             leaf.Field("Transferor to the owner, who is a successor in interest", former);

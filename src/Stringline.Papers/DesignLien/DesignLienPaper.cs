@@ -39,14 +39,14 @@ internal static class DesignLienPaper
             + "described in paragraph 4, and states:");
         leaf.Field("Design professional", [Name(matter), .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, Amount(matter), Section));
-        leaf.Field("Current owner of record", OwnersOfRecord(matter));
+        leaf.Field(matter.Facts.SeveralOwners ? "Current owners of record" : "Current owner of record", OwnersOfRecord(matter));
         leaf.Field("Site", Site(matter));
         leaf.Field("Building permit or other approval", Permit(matter));
         leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
         leaf.Field("Notice of demand and default", demand is null ? null
-            : $"Given to the owner on {Day(demand.Value)}, at least 10 days before this claim is recorded. The amount remains unpaid.");
+            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least 10 days before this claim is recorded. The amount remains unpaid.");
         leaf.Say("The work of improvement for which the services were rendered has not commenced.");
         Signing.Claimant(leaf, matter, Section);
         Signing.Verify(leaf, matter, "claim", Section);
@@ -138,11 +138,15 @@ internal static class DesignLienPaper
         return number is null ? null : $"No. {number}{(Clean(permit?.Authority) is { } by ? $", {OneLine(by)}" : "")}";
     }
 
-    private static string? Contract(Matter matter) =>
+    /// <summary>The contract, with the one of several owners who made it where the file says who (Civ. Code § 8300).</summary>
+    public static string? Contract(Matter matter) =>
         matter.Job.Contract.On is { } on ? $"Written contract of {Day(on)}, with {Landowner(matter)}" : matter.Job.Contract.Written == true
             ? $"Written contract with {Landowner(matter)}" : null;
 
-    private static string Landowner(Matter matter) => matter.Facts.SeveralOwners ? "the landowners" : "the landowner";
+    /// <summary>The landowner with whom the contract is: named where it is one of several.</summary>
+    public static string Landowner(Matter matter) => !matter.Facts.SeveralOwners ? "the landowner"
+        : matter.Facts is { Owners.Count: > 1, HiredBy: { Capacity: PartyCapacity.Owner } hirer } ? Addressees.InSentence(hirer)
+        : "the landowners";
 
     private static IReadOnlyList<Question> Unsure(Matter matter) => matter.Assessment.Find("design-lien.right")?.Questions ?? [];
 
@@ -154,7 +158,9 @@ internal static class DesignLienPaper
             "Do not sign unless you have seen that the work has not commenced: the claim says so under oath"
                 + $"{(Unsure(matter).Any() ? ", and the file leaves it open" : "")}. Look at the site again on the morning you record. Once work "
                 + "has commenced there is no such lien; the mechanics lien of § 8400 takes its place (§§ 8304, 8306, 8310).",
-            "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
+            matter.Facts.SeveralOwners
+                ? "The owners named must be those of record on the day of recording; look them up again (§ 8302)."
+                : "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
             "There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under $100,000 (§ "
                 + "8318).",
@@ -165,7 +171,8 @@ internal static class DesignLienPaper
             "Sign the claim and the verification in ink, and have a notary acknowledge the signature.",
             "Record in the county of the site, at least 10 days after the notice of the demand and no later than 90 days after you knew or "
                 + "had reason to know that the work will not be commenced (§§ 8304, 8312).",
-            "No section requires that a copy be served on the owner; mail one by certified mail anyway, as § 8416 requires for a mechanics lien.",
+            $"No section requires that a copy be served on the {matter.OwnerWord}; mail one by certified mail anyway, as § 8416 requires for a "
+                + "mechanics lien.",
         ],
         After =
         [

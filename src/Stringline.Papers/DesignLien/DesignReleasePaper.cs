@@ -66,14 +66,14 @@ internal static class DesignReleasePaper
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         if (full)
         {
-            leaf.Say("The landowner has fully satisfied the lien described in paragraph 1. The design professional releases and discharges "
+            leaf.Say($"{Satisfied(matter)} fully satisfied the lien described in paragraph 1. The design professional releases and discharges "
                 + "the property described in paragraph 4 from it.");
         }
         else
         {
             leaf.Field("Amount satisfied and released", satisfied is { } paid ? Dollars(paid) : null);
             leaf.Field("Amount of the lien that remains", left is { } rest ? Dollars(rest) : null);
-            leaf.Say("The landowner has partially satisfied the lien described in paragraph 1. The design professional releases it to the "
+            leaf.Say($"{Satisfied(matter)} partially satisfied the lien described in paragraph 1. The design professional releases it to the "
                 + "extent of the amount stated in paragraph 5. It remains in effect for the amount stated in paragraph 6.");
         }
 
@@ -95,9 +95,11 @@ internal static class DesignReleasePaper
                 + "The time to sue for the rest keeps running."],
             Recording = new Recording(RecordedPaperKind.Release, 1, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
-                + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
+                + "notary brings the certificate (Civ. Code § 1189) and attaches it behind the paper."),
         });
     }
+
+    private static string Satisfied(Matter matter) => matter.Facts.SeveralOwners ? "The landowners have" : "The landowner has";
 
     // What was told, else what the law found to be paid of the lien; and what is left of it, null where nothing is.
     private static (decimal? Satisfied, decimal? Left) Paid(Matter matter, decimal? claimed)

@@ -1,8 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
-using Stringline.Papers.Indexing;
-using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -34,63 +32,52 @@ internal static class CreditPaper
                 section);
         }
 
-        var leaf = new Leaf("notice-of-credit.pdf", "Notice of Credit") { Return = RecordedClaims.Return(matter) };
+        var leaf = new Leaf("notice-of-credit.pdf", "Notice of Credit")
+        {
+            Return = RecordedClaims.Return(matter),
+            FootMore = claim.Instrument is { } number ? $" on instrument no. {OneLine(number)}" : null,
+        };
         leaf.Head("California Civil Code section 8460, subdivision (b)");
         leaf.Say($"Notice is given that credit has been extended, on the terms stated here, on the claim of mechanics lien "
             + $"{RecordedClaims.Words(claim, matter)}.");
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Field(matter.Facts.SeveralOwners ? "Owners" : "Owner", RecordedClaims.Owners(matter));
         leaf.Field("Amount of the claim as recorded", claim.Amount is { } amount ? Dollars(amount) : null);
+        leaf.Field($"Unpaid balance of the claim on {Day(matter.AsOf)}", Unpaid(matter, claim) is { } balance ? Dollars(balance) : null);
         leaf.Field("Terms of the credit", terms);
         leaf.Field("The credit ends on", until is { } day ? Day(day) : null);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, section);
-        leaf.Say(matter.Facts.SeveralOwners ? "Each owner agrees to the credit and to its terms:"
-            : "The owner agrees to the credit and to its terms:");
-        var owners = OwnersSign(leaf, matter.Facts.Owners);
+        leaf.Lead($"{(matter.Facts.SeveralOwners ? "Each owner agrees" : "The owner agrees")} to the credit and to its terms, on the claim "
+            + $"of mechanics lien recorded as instrument no. {claim.Instrument ?? "______________"}:");
+        var signers = OwnersSign.Put(leaf, matter.Facts.Owners);
         return new Bundle([leaf], new Guide
         {
             First = [.. Reach(matter, until), .. Balance(matter, claim),
-                $"The section does not say who signs. Have {(owners > 1 ? "every owner" : "the owner")} sign too: the credit is one to which both sides "
-                + "agree (our advice)."],
-            Steps = [$"Claimant and {(owners > 1 ? "owners" : "owner")} sign before a notary: together before one, or each apart, with a certificate page for each signing.",
+                $"The section does not say who signs. Have {(signers > 1 ? "every one who signs for an owner" : "the owner")} sign too: the "
+                + "credit is one to which both sides agree (our advice)."],
+            Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary: together before one, or each "
+                + "apart, with a certificate page for each signing.",
                 "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "
                 + "faith before it (§ 8460(b)(2))."],
             After = [$"{EntryName.Enter("credit-recorded")}its day, the day the credit ends, and instrument number."],
-            Recording = new Recording(RecordedPaperKind.Other, 1 + owners, 1,
+            Recording = new Recording(RecordedPaperKind.Other, 1 + signers, 1,
                 "A notary’s acknowledgment of each signature: a notice of credit is not among the papers that are recorded without one "
                 + "(Gov. Code § 27287). The notary brings the certificate (Civ. Code § 1189)."),
         });
     }
 
-    // Each person who owns signs over his or her own name; who signs for a company, a trust or an estate the file does not know.
-    private static int OwnersSign(Leaf leaf, IReadOnlyList<Party> owners)
-    {
-        var signatures = 0;
-        foreach (var owner in owners.Count == 0 ? [null] : owners.Cast<Party?>())
-        {
-            var persons = owner is null ? [] : IndexNames.Persons(owner);
-            foreach (var person in persons)
-                leaf.Sign(person, "Owner");
-            signatures += Math.Max(1, persons.Count);
-            if (persons.Count > 0)
-                continue;
-            if (owner is not null)
-                leaf.Lead($"For {IndexNames.TitleWords(owner)}:");
-            leaf.Add(new Signature(null, "Owner, or title and authority to sign for the owner") { Before = 10 });
-            leaf.Blank("Name, printed, of the owner who signs");
-        }
-
-        return signatures;
-    }
+    // What the file shows unpaid of the recorded claim; null where it shows none, or more than was recorded.
+    private static decimal? Unpaid(Matter matter, NamedClaim claim) =>
+        matter.Assessment.Amount is { IsUnknown: false, Demand: > 0 and var unpaid } && !(unpaid > claim.Amount) ? unpaid : null;
 
     private static IEnumerable<string> Balance(Matter matter, NamedClaim claim)
     {
         var unpaid = matter.Assessment.Amount.Demand;
         if (claim.Amount is not { } recorded || unpaid == recorded || matter.Options.Words?.Contains(Dollars(unpaid), StringComparison.Ordinal) == true)
             yield break;
-        yield return $"The notice states the claim as it was recorded, {Dollars(recorded)}; the file shows {Dollars(unpaid)} unpaid. Agree on the "
-            + "balance, and state it in the terms of the credit.";
+        yield return $"The notice states the claim as it was recorded, {Dollars(recorded)}; the file shows {Dollars(unpaid)} unpaid. Agree "
+            + "on the balance before anybody signs.";
     }
 
     /// <summary>How far the credit would carry the time to sue, as the rules have it.</summary>

@@ -42,21 +42,23 @@ internal static class ReleaseDemandPaper
             "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section);
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("To", $"{name}, claimant\n{address}");
-        leaf.Field("Owner, who gives this notice", owner is null ? null : NoticeContents.Person(matter, owner with { Reputed = false }));
-        leaf.Field("Direct contractor", [.. NoticeContents.Contractors(matter)]);
-        leaf.Field("Construction lender", [.. NoticeContents.Lenders(matter)]);
+        leaf.Field(matter.Facts.SeveralOwners ? "One of the owners, who gives this notice" : "Owner, who gives this notice", 
+            owner is null ? null : NoticeContents.Person(matter, owner with { Reputed = false }));
+        leaf.Field(NoticeContents.ContractorLabel(matter), [.. NoticeContents.Contractors(matter)]);
+        leaf.Field(NoticeContents.LenderLabel(matter), [.. NoticeContents.Lenders(matter)]);
         leaf.Field("Claim of lien", $"Claim of mechanics lien "
             + $"{RecordedClaims.Words(claim, matter)}{(claim.Amount is { } amount ? $", in the amount of {Dollars(amount)}" : "")}");
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));
-        leaf.Say("The owner demands that you execute and record a release of the claim of lien. If you do not, the owner may petition the "
+        leaf.Say($"{(matter.Facts.SeveralOwners ? "The owner who gives this notice" : "The owner")} demands that you execute and record a "
+            + "release of the claim of lien. If you do not, the owner may petition the "
             + "court, ten days or more after this notice is given, for an order releasing the property from the claim. The prevailing "
             + "party in that proceeding recovers reasonable attorney’s fees (Civil Code section 8488).");
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
         {
             Manner = Addressees.Manner,
-            First = ["This is the owner’s paper: the owner signs it, not the claimant. A claimant may print it to see what such a demand "
+            First = [$"This is a paper of {matter.OneOwner}, who signs it, not the claimant. A claimant may print it to see what such a demand "
                 + "would say."],
             Steps = ["The owner signs it in ink, with date and place.",
                 "The owner gives it to the claimant, by hand or by mail, at the claimant’s address on the claim of lien, on its notices or "

@@ -60,15 +60,15 @@ internal static class ReleasePaper
         {
             First =
             [
-                partial ? "The part that is not released stays bound, and the time to sue keeps running."
-                    : "Once recorded, the claim is gone. Give it only against money in the bank, or because the claim has expired.",
+                partial ? "The lien remains for the rest, and the time to sue keeps running."
+                    : "Once recorded, the claim is gone. Do not hand it over until the money is in your account, unless the claim has expired.",
                 "The paper does not say that the debt is satisfied. A new claim within its time stays possible only so long as no release "
                     + "says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read "
                     + "them.",
                 .. Owing(matter, partial),
                 .. Pending(matter, partial),
                 .. matter.Known.All<ReleaseDemanded>().Count > 0
-                    ? ["The owner has demanded a release: answer within ten days. The one who loses the petition pays the other’s attorney "
+                    ? ["The owner has demanded a release: answer within ten days. Whoever loses the petition pays the other’s attorney "
                     + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary, who asks every signer for identification."],
@@ -78,7 +78,7 @@ internal static class ReleasePaper
                 + "says so."],
             Recording = new Recording(RecordedPaperKind.Release, 1, 1,
                 "A notary’s acknowledgment: a release is not among the papers that are recorded without one (Gov. Code § 27287). The "
-                + "notary brings the certificate (Civ. Code § 1189) and fastens it behind the paper."),
+                + "notary brings the certificate (Civ. Code § 1189) and attaches it behind the paper."),
         });
     }
 
@@ -148,13 +148,13 @@ internal static class ReleasePaper
         yield return partial
             ? $"{named} It goes on for the rest. Have its attorney see the partial release before it is signed."
             : $"{named} The release does not end it. Agree in writing who files the request for dismissal, when, and whether with prejudice "
-            + "(Code Civ. Proc. § 581, from memory); have its attorney see the release before it is signed.";
+            + "(Code Civ. Proc. § 581; not verified); have its attorney see the release before it is signed.";
         if (partial)
             yield break;
         yield return (matter.Known.All<LisPendensRecorded>().Count > 0 ? "The notice of pendency of action is recorded and"
             : "A notice of pendency of action, if one is recorded,")
             + " stays on the title until its withdrawal is recorded, signed by the one who recorded it and acknowledged (Code Civ. Proc. § "
-            + "405.50, from memory): bring both papers to the counter together.";
+            + "405.50; not verified): bring both papers to the counter together.";
     }
 
     private static IEnumerable<string> Owing(Matter matter, bool partial)
@@ -162,7 +162,7 @@ internal static class ReleasePaper
         if (!partial && matter.Assessment.Amount.Demand > 0)
         {
             yield return $"By the job file {Dollars(matter.Assessment.Amount.Demand)} of the demand is not paid. Be sure that a full "
-                + "release is meant.";
+                + "release is meant; for a part make the partial release.";
         }
     }
 }

@@ -31,9 +31,9 @@ internal static partial class FeeDoubts
         var dearer = RecorderTable.StatuteOf(RecorderField.Base, on).Count > 1;
         return (dearer
             ? "Prices change, often on January 1 or July 1. By a bill of 2026 (AB 2224, not confirmed as law) $15 for the first page and $4 "
-            + "for each further may apply from 2027: they are figured in, and it may be less. "
+            + "for each additional page may apply from 2027: they are figured in, and it may be less. "
             : "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not confirmed "
-            + "as law) $15 for the first page and $4 for each further may apply. ")
+            + "as law) $15 for the first page and $4 for each additional page may apply. ")
             + "The surcharges for page size, print, more than ten names and further references may be gone (Gov. Code § 27361).";
     }
 
@@ -91,7 +91,7 @@ internal static partial class FeeDoubts
 
     private static IEnumerable<string> Counting(FeeRequest request)
     {
-        yield return $"Names: {request.Names} are counted; an aka or dba may count too, and each group of ten after the first ten costs more (Gov. "
+        yield return $"{(request.Names == 1 ? "1 name is" : $"{request.Names} names are")} counted; an aka or dba may count too, and each group of ten after the first ten costs more (Gov. "
             + "Code § 27361.8).";
         if (request.References > 0)
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";

@@ -55,10 +55,10 @@ internal static class CertifiedMailSheet
         leaf.Line("Deposited on (date)", days is [{ } only] ? only : days.Count > 1 && days.TrueForAll(d => d is not null)
             ? "On the days shown here" : null);
         leaf.Rows(
-            [new Column("Addressee", 0.4), new Column("What, and day", 0.25), new Column("Article number", 0.35)],
+            [new Column("Addressee", 0.4), new Column("Document and date", 0.25), new Column("Article number", 0.35)],
             [.. items.Select(i => (IReadOnlyList<string>)[
-                $"{OneLine(Clean(i.To.Name) ?? "")} "
-                    + $"({Service.CapacityOf(i.To)})\n{matter.AddressOf(i.To) ?? "______________________________"}",
+                Addressees.WithHolders(i.To, $"{OneLine(Clean(i.To.Name) ?? "")} ({Service.CapacityOf(i.To)})")
+                    + $"\n{matter.AddressOf(i.To) ?? "______________________________"}",
                 string.Join("\n", new[] { i.What, i.On }.Where(t => !string.IsNullOrEmpty(t)).DefaultIfEmpty("____________________")),
                 i.Article is { } article ? ArticleNumber.Printed(article) : "________________________"])]);
         if (items.Any(i => i.Article is null))

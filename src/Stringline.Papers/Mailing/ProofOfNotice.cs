@@ -124,7 +124,7 @@ internal static class ProofOfNotice
         leaf.Line("Given by (name)", (string?)null);
         var parts = isOwners
             ? [new Part(null, null, [new Person("", matter.Facts.Claimant ?? "", matter.Facts.Address, "claimant", null)])]
-            : Parts([.. to.Select(p => new Person(p.Id, Named(p), matter.AddressOf(p), Service.CapacityOf(p), null))],
+            : Parts([.. to.Select(p => new Person(p.Id, Addressees.NameLines(p), matter.AddressOf(p), Service.CapacityOf(p), null))],
                 given);
         foreach (var part in parts)
             Put(leaf, part);
@@ -132,9 +132,6 @@ internal static class ProofOfNotice
             null);
         return leaf;
     }
-
-    private static string Named(Party party) =>
-        $"{OneLine(Clean(party.Name) ?? "")}{(Addressees.HeldBy(party) is { } persons ? $"\n{persons}" : "")}";
 
     private sealed record Person(string Id, string Name, string? Address, string Capacity, string? Article);
 
@@ -181,7 +178,7 @@ internal static class ProofOfNotice
             _ => throw new InvalidOperationException($"No such manner: {part.Manner}."),
         });
         leaf.Rows(
-            [new Column("Person, and address", 0.44), new Column("Title or capacity", 0.2),
+            [new Column("Name and address", 0.44), new Column("Title or capacity", 0.2),
                 new Column("Article or tracking number", 0.36)],
             [.. part.To.Select(t => (IReadOnlyList<string>)[
                 $"{t.Name}\n{t.Address ?? "Address: ______________________________"}",

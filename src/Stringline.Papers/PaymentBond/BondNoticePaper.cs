@@ -52,8 +52,8 @@ internal static class BondNoticePaper
         leaf.Field("Bond", [
             $"Surety: {string.Join("; ", sureties.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
             isKnown ? $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}"
-                : "Principal: not known to claimant; this notice is given to each person who may be the principal",
-            matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recording: not known to claimant"]);
+                : "Principal: not known; this notice is given to each person who may be the principal",
+            matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recorded: not known"]);
         leaf.Field("Bond number", matter.Options.Number);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
@@ -65,7 +65,7 @@ internal static class BondNoticePaper
             First =
             [
                 "The notice goes to the surety and to the bond principal, both. One of them is not enough.",
-                .. isKnown ? Array.Empty<string>() : ["Who the principal is stands on the bond: an owner, a direct contractor or a "
+                .. isKnown ? Array.Empty<string>() : ["The bond says who the principal is: an owner, a direct contractor or a "
                     + "subcontractor may be it (§ 8606(b)). Until the file says who it is, give the notice to each of "
                     + "them."],
                 "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
@@ -80,7 +80,7 @@ internal static class BondNoticePaper
                 ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."]
                 : Array.Empty<string>(),
             ],
-            Steps = ["Sign and date in ink. Mail one to each person named above, or hand it over.", ProofOfNotice.Step(ProvedNotice.Bond)],
+            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each person named above, or hand it over.", ProofOfNotice.Step(ProvedNotice.Bond)],
             After = [$"{EntryName.Enter("bond-notice-given")}its day, how, and to whom ({Addressees.Names(to)})."],
         });
     }

@@ -54,7 +54,7 @@ internal static class PreliminaryNoticePaper
             Statement(leaf);
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation
-            ? "Attention: disbursing officer" : null);
+            ? Officer : null);
         NoticeContents.Put(leaf, matter, "General description of work");
         var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", "contract.price",
             "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic
@@ -66,6 +66,7 @@ internal static class PreliminaryNoticePaper
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Preliminary, to)], new Guide
         {
             To = to,
+            Attention = isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation ? Officer : null,
             Manner = Addressees.Manner,
             First = [.. First(matter, to, isPublic)],
             Steps =
@@ -93,6 +94,9 @@ internal static class PreliminaryNoticePaper
             ],
         });
     }
+
+    // Civ. Code § 9302.
+    private static string? Officer(Party party) => party.Capacity == PartyCapacity.PublicEntity ? "Attention: disbursing officer" : null;
 
     // What the office was read to take for filing; asked where that was not read, or not lately.
     private static string Price(Matter matter)

@@ -57,12 +57,12 @@ internal static class StopWorkPaper
             Manner = Addressees.Manner,
             NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(found, matter.AsOf),
                 $"if the notice of intent is posted today, {Day(matter.AsOf)}: {StopWork.PostingDays} days of posting come first (§ 8834(a)). "
-                + "Posted on another day, give it five days after that one, but not before "
-                + $"{Day(StopWork.FirstDay(found))}.") : null,
+                + "If you post the notice of intent on another day, give the stop work notice five days after that day"
+                + $"{(StopWork.FirstDay(found) > matter.AsOf ? $", but not before {Day(StopWork.FirstDay(found))}" : "")}.") : null,
             First =
             [
                 .. overdue.Finding is { Standing: Standing.InDoubt }
-                ? [$"In doubt: {Matter.Reasons(overdue.Finding)}", .. overdue.Finding.Questions.Select(q => q.Text)]
+                ? [$"In doubt: {Begun(Matter.Reasons(overdue.Finding))}", .. overdue.Finding.Questions.Select(q => q.Text)]
                 : Array.Empty<string>(),
                 .. overdue is { Due: null, Finding: { } counted }
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
@@ -71,7 +71,7 @@ internal static class StopWorkPaper
                 "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only "
                     + "after ten full days "
                     + "without payment, on the eleventh day after the notice.",
-                "Lien, stop payment notice and bond keep their own times while work is stopped.",
+                "The deadlines for lien, stop payment notice and bond keep running while work is stopped.",
             ],
             Steps =
             [
@@ -80,9 +80,10 @@ internal static class StopWorkPaper
                 $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
                     + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
                     + "the stop work notice yet.",
-                "Then sign the stop work notice in ink, with date and place, and give it to the owner, and on that same day a copy of "
-                    + "it to each subcontractor with whom you have a "
-                    + "contract (§ 8834(b)). The owner tells the construction lender within five days (§ 8836).",
+                $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, and on "
+                    + "that same day a copy of it to each subcontractor with whom you have a "
+                    + $"contract (§ 8834(b)). The {matter.OwnerWord} must tell the construction "
+                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within five days (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),
                 "Work may stop on the eleventh day after the notice is given.",
             ],
@@ -94,11 +95,16 @@ internal static class StopWorkPaper
         });
     }
 
+    // What stands behind a colon begins small.
+    private static string Begun(string words) =>
+        words.Length > 1 && char.IsLower(words[1]) ? char.ToLowerInvariant(words[0]) + words[1..] : words;
+
     private static Leaf Notice(Matter matter, IReadOnlyList<Party> owners, Overdue overdue)
     {
         var leaf = new Leaf("stop-work-notice.pdf", "Stop Work Notice");
         leaf.Head("California Civil Code sections 8102 and 8830 to 8848");
-        leaf.Line("Date", Day(matter.AsOf));
+        // It may be given only on a later day, once the posting has run (Civ. Code § 8834(a)).
+        leaf.Line("Date", (string?)null);
         Addressees.Put(leaf, matter, owners);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”), the direct contractor, has not been paid the amount stated here within "
             + $"{StopWork.UnpaidDays} "
@@ -128,7 +134,7 @@ internal static class StopWorkPaper
         var leaf = new Leaf("notice-of-intent-to-stop-work.pdf", "Notice of Intent to Stop Work");
         leaf.Head("To be posted. California Civil Code section 8834");
         leaf.Say($"{matter.Facts.Claimant}, the direct contractor for the work at {matter.Facts.Street ?? matter.Facts.Legal}, intends to "
-            + "give the owner a stop work notice on or after the date written here, because "
+            + $"give the {matter.OwnerWord} a stop work notice on or after the date written here, because "
             + $"{(overdue.Amount is { } due ? Dollars(due) : "the amount due")} has not been paid within {StopWork.UnpaidDays} days after "
             + "it was due under the written contract.", TypeStyle.Body.At(14), 20);
         leaf.Line("Posted on", (string?)null);

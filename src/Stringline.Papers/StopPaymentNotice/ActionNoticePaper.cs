@@ -54,13 +54,14 @@ internal static class ActionNoticePaper
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice that claimant has commenced an action to enforce payment of the "
-            + "claim stated in claimant’s stop payment notice.");
+            + $"claim stated in claimant’s stop payment {(given.Count > 1 ? "notices" : "notice")}.");
         leaf.Field("Court", court);
         leaf.Field("Case number", number);
         leaf.Field("Commenced on", action?.On is DayFact.Exact on ? Day(on.Day) : null);
-        leaf.Field("Stop payment notice", [.. given.Select(g => Given(matter, g)).DefaultIfEmpty(null)]);
+        leaf.Field(given.Count > 1 ? "Stop payment notices" : "Stop payment notice", [.. given.Select(g => Given(matter, g)).DefaultIfEmpty(null)]);
+        var demand = matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m;
         leaf.Field("Claimant’s demand", TypeStyle.BodyBold,
-            NoticeContents.Demand(matter, matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, "Civ. Code § 8102(a)(6)(C)"));
+            [.. NoticeContents.Demand(matter, demand, "Civ. Code § 8102(a)(6)(C)"), .. WhatDiffers.BesideNotice(demand, given)]);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Action, to)], new Guide
@@ -68,10 +69,10 @@ internal static class ActionNoticePaper
             To = to,
             Manner = isPublic ? $"{Addressees.Manner} It goes in the manner of a stop payment notice: to the office to which that was "
                 + "given (§§ 9354, 9504)." : Addressees.Manner,
-            First = [.. WhatDiffers.FromNotice(matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m, given),
+            First = [.. WhatDiffers.FromNotice(demand, given),
                 "It goes to each person to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody "
                 + "(Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); do not risk it."],
-            Steps = ["Sign and date in ink. Mail one to each person named above, or hand it over.",
+            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each person named above, or hand it over.",
                 ProofOfNotice.WithIt],
             After = [$"{EntryName.Enter("action-told")}its day, to whom ({Addressees.Names(to)}) and how."],
         });

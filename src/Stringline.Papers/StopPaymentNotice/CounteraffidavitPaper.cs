@@ -72,7 +72,8 @@ internal static class CounteraffidavitPaper
         var given = notice?.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "";
         var amount = notice?.Amount is { } sum ? $", in the amount of {Dollars(sum)}" : "";
         leaf.Field("Stop payment notice", notice is null ? null : $"Given{given}{amount}");
-        leaf.Field("Amount of the claim", TypeStyle.BodyBold, NoticeContents.Demand(matter, matter.Assessment.Amount.Demand, Section));
+        leaf.Field("Amount of the claim", TypeStyle.BodyBold, [.. NoticeContents.Demand(matter, matter.Assessment.Amount.Demand, Section),
+            .. WhatDiffers.BesideNotice(matter.Assessment.Amount.Demand, notice is null ? [] : [notice])]);
         leaf.Field("Amount of which release is demanded", affidavit is null ? null : affidavit.Amount is { } demanded ? Dollars(demanded)
             : "All that is withheld under the stop payment notice");
         NoticeContents.Put(leaf, matter, giver: "Claimant");
@@ -96,7 +97,7 @@ internal static class CounteraffidavitPaper
             ],
             Steps =
             [
-                "Sign and verify in ink, with date and place.",
+                "Sign and verify in ink, with date and place, and keep a signed copy.",
                 "First serve a copy on the direct contractor, at the address stated in its affidavit (§ 9402(c)); whoever serves it fills "
                     + "in and signs the proof of notice declaration that comes with it.",
                 "Then serve the counteraffidavit on the public entity together with that declaration, which is the proof of service.",

@@ -28,18 +28,18 @@ internal static class PublicStopPaymentPaper
         var leaf = new Leaf("public-stop-payment-notice.pdf", "Stop Payment Notice");
         leaf.Head("Public works. California Civil Code sections 8102 and 9350 to 9362");
         leaf.Line("Date", Day(matter.AsOf));
-        Addressees.Put(leaf, matter, to, Attention(matter));
+        Addressees.Put(leaf, matter, to, _ => Attention(matter));
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that you withhold from the direct contractor "
             + "money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
         StopPaymentPaper.Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
-        leaf.Say("A check for $10, payable to you, is enclosed, so that you give notice of the time within which an action is to be "
-            + "commenced (Civil Code section 9362).");
+        leaf.Say("A $10 check payable to you is enclosed. Please give claimant notice of the time within which an action is to be commenced "
+            + "(Civil Code section 9362).");
         Signing.Claimant(leaf, matter, "Civ. Code § 9352(a)");
         Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 9352(a)");
         return new Bundle([leaf], new Guide
         {
             To = to,
-            Attention = matter.Job.Work.Body is null ? null : _ => Attention(matter),
+            Attention = _ => Attention(matter),
             Manner = Addressees.Manner,
             First =
             [
@@ -47,12 +47,13 @@ internal static class PublicStopPaymentPaper
                     + "notice "
                     + "forfeits the share of the money withheld (§ 9454).",
                 .. WhichOfficer(matter),
+                .. AmountInDoubt.Of(matter.Assessment.Amount, matter.Assessment.Amount.Demand, "notice"),
                 "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue "
                     + "runs (§ 9362). If you enclose none, strike out that sentence.",
                 .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
                 .. StopPaymentPaper.Once(matter),
             ],
-            Steps = ["Sign and verify in ink, with date and place.",
+            Steps = ["Sign and verify in ink, with date and place, and keep a signed copy.",
                 "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
                 StopPaymentPaper.Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment)],
@@ -74,7 +75,7 @@ internal static class PublicStopPaymentPaper
         }
     }
 
-    private static string Attention(Matter matter) => matter.Job.Work.Body switch
+    internal static string Attention(Matter matter) => matter.Job.Work.Body switch
     {
         PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation => "Attention: Director",
         PublicBody.Local or PublicBody.StateUniversity or PublicBody.UniversityOrCourt =>

@@ -59,11 +59,12 @@ internal static class StopPaymentPaper
             // Toward a lender whose preliminary notice came late only what that notice reaches is claimed (Civ. Code § 8204(a)).
             var demand = lender ? matter.Assessment.Find(PrivateStopPayment.RowOf(matter.Job, party)!)?.Amount ?? due : due;
             var leaf = new Leaf(to.Count == 1 ? "stop-payment-notice.pdf"
-                : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice") { Addressee = party };
+                : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice")
+                { Addressee = party, FootTo = FootTo(party, to) };
             leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and "
                 + $"{(lender ? "8500 to 8538" : "8500 to 8522")}");
             leaf.Line("Date", Day(matter.AsOf));
-            Addressees.Put(leaf, matter, [party], AttentionOf(party));
+            Addressees.Put(leaf, matter, [party], AttentionOf);
             leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that "
                 + $"{(lender ? "you withhold construction funds" : "you withhold money due or to become due to the direct contractor")} "
                 + "sufficient to pay it, as the Civil Code provides.");
@@ -84,7 +85,7 @@ internal static class StopPaymentPaper
             leaves.Add(leaf);
             if (lender)
             {
-                leaves.Add(Request(matter, party,
+                leaves.Add(Request(matter, party, leaf.FootTo,
                     leaf.FileName.Replace("stop-payment-notice", "request-for-notice-of-election", StringComparison.Ordinal)));
             }
         }
@@ -100,6 +101,7 @@ internal static class StopPaymentPaper
             [
                 "Claim only what is due for work provided through the day of the notice. One who willfully gives a false notice, or "
                     + "includes work not provided, forfeits the fund and the lien (§ 8504).",
+                .. AmountInDoubt.Of(matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount, due, "notice"),
                 .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.AmountOf(Remedy.StopPaymentNotice)
                     ?? matter.Assessment.Amount, matter.Assessment.Owed),
                 .. Once(matter), .. LenderMissed(matter), .. InDoubt(matter, "stop-payment-notice.owner"),
@@ -110,8 +112,8 @@ internal static class StopPaymentPaper
             ],
             Steps =
             [
-                "Sign and verify in ink, with date and place.",
-                .. matter.Options.Bonded ? ["Fasten the surety’s bond to the notice. The lender may object within 20 days; then bring an "
+                $"Sign and verify in ink, with date and place, and keep a signed copy{Requests(to)}.",
+                .. matter.Options.Bonded ? ["Attach the surety’s bond to the notice. The lender may object within 20 days; then bring an "
                     + "admitted surety’s bond within 10 (§ 8534)."] : Array.Empty<string>(),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender)
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
@@ -124,6 +126,17 @@ internal static class StopPaymentPaper
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550(a), "
                     + "(b)). Within five days after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
         });
+    }
+
+    // A foot that cannot hold the name says the capacity: what is cut alike tells no notice from another.
+    private static string? FootTo(Party party, IReadOnlyList<Party> to)
+    {
+        if (OneLine(party.Name).Length <= Leaf.FootName)
+            return null;
+        List<Party> alike = [.. to.Where(p => p.Capacity == party.Capacity)];
+        var words = $"the {Service.CapacityOf(party)}";
+        return alike.Count == 1 ? words
+            : string.Create(CultureInfo.InvariantCulture, $"{words} ({alike.IndexOf(party) + 1} of {alike.Count})");
     }
 
     private static IReadOnlyList<Party> ToWhom(Matter matter)
@@ -180,12 +193,20 @@ internal static class StopPaymentPaper
         }
     }
 
-    private static string? AttentionOf(Party party) => party.Capacity == PartyCapacity.ConstructionLender
+    /// <summary>The line to whoever must receive it at a lender (Civ. Code § 8506(b)); null for any other.</summary>
+    internal static string? AttentionOf(Party party) => party.Capacity == PartyCapacity.ConstructionLender
         ? "Attention: manager or other responsible person at the office or branch that holds or administers the construction funds" : null;
+
+    private static string Requests(IReadOnlyList<Party> to) => to.Count(p => p.Capacity == PartyCapacity.ConstructionLender) switch
+    {
+        0 => "",
+        1 => "; sign the request for notice of election too",
+        _ => "; sign each request for notice of election too",
+    };
 
     // Each notice is made out to one of them.
     internal static string Send(IReadOnlyList<Party> to) =>
-        (to.Count > 1 ? "Each numbered notice goes to its own addressee, whose name stands on it. Mail or hand over every one of them "
+        (to.Count > 1 ? "Each numbered notice goes to its own addressee, whose name is on it. Mail or hand over every one of them "
         : "Mail it or hand it over ") + "by the act-by day.";
 
     internal static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
@@ -202,12 +223,12 @@ internal static class StopPaymentPaper
     /// <summary>Where only unit prices are agreed: what was furnished, as the waterfall has it.</summary>
     private static decimal? Furnished(Matter matter) => matter.Assessment.Amount.Steps.FirstOrDefault(s => s.Id == "agreed-price")?.Amount;
 
-    private static Leaf Request(Matter matter, Party lender, string fileName)
+    private static Leaf Request(Matter matter, Party lender, string? footTo, string fileName)
     {
-        var leaf = new Leaf(fileName, "Request for Notice of Election") { Addressee = lender };
+        var leaf = new Leaf(fileName, "Request for Notice of Election") { Addressee = lender, FootTo = footTo };
         leaf.Head("California Civil Code section 8538");
         leaf.Line("Date", Day(matter.AsOf));
-        Addressees.Put(leaf, matter, [lender], "Attention: manager or other responsible person");
+        Addressees.Put(leaf, matter, [lender], AttentionOf);
         leaf.Say($"With this request {matter.Facts.Claimant} gives you a stop payment notice for work at "
             + $"{matter.Facts.Street ?? matter.Facts.Legal}. If you elect not to withhold construction funds in response to it, claimant "
             + "requests notice of that election, and a copy of the payment bond if the election rests on one, within the time that "

@@ -57,7 +57,7 @@ internal static class StopPaymentReleasePaper
             ? "Reduction of Stop Payment Notice" : "Release of Stop Payment Notice");
         leaf.Head("California Civil Code section 8128");
         leaf.Line("Date", Day(matter.AsOf));
-        Addressees.Put(leaf, matter, to);
+        Addressees.Put(leaf, matter, to, StopPaymentPaper.AttentionOf);
         leaf.Field("Claimant", [$"{matter.Facts.Claimant}\n{matter.Facts.Address}", .. NoticeContents.Reached(matter)]);
         var when = day is { } d ? $"on {Day(d)}" : "on the day written here: ______________";
         var since = stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "";
@@ -82,11 +82,11 @@ internal static class StopPaymentReleasePaper
         return new Bundle([leaf], new Guide
         {
             To = to,
-            Manner = "How: any writing will do (§ 8128); send it so that its arrival can be shown.",
-            First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Give it only against "
-                + "money in the bank.", .. Others(matter, given)],
-            Steps = ["Sign and date in ink.", "Hand it over, or mail it so that its arrival can be "
-                + "shown.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
+            Attention = StopPaymentPaper.AttentionOf,
+            Manner = "How: any writing will do (§ 8128); send it by a method that lets you prove delivery.",
+            First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Do not hand it "
+                + "over until the money is in your account.", .. Owing(matter, reduced), .. Others(matter, given)],
+            Steps = ["Sign and date in ink, and keep a signed copy.", "Hand it over, or mail it by a method that lets you prove delivery.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
             After =
             [
                 $"{EntryName.Enter("stop-payment-released")}its day"
@@ -95,6 +95,15 @@ internal static class StopPaymentReleasePaper
                 "Other rights stay, and a new notice may follow while its time runs (§ 8128).",
             ],
         });
+    }
+
+    private static IEnumerable<string> Owing(Matter matter, bool reduced)
+    {
+        if (!reduced && (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand is > 0 and var unpaid)
+        {
+            yield return $"By the job file {Dollars(unpaid)} of the demand is not paid. Be sure that a full release is meant; for a part make "
+                + "the reduction.";
+        }
     }
 
     // Whoever holds money on another notice goes on withholding it.

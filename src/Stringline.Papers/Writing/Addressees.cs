@@ -54,26 +54,39 @@ internal static class Addressees
 
     /// <summary>Their names for a sheet; of many their number.</summary>
     public static string Names(IReadOnlyList<Party> to) => to.Count > Named ? $"the {to.Count} named above"
-        : string.Join("; ", to.Select(p => OneLine(Clean(p.Name) ?? "")));
+        : string.Join("; ", to.Select(InSentence));
 
     /// <summary>The persons a notice is directed to, as its first lines.</summary>
-    public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, string? attention = null,
+    /// <param name="leaf">The notice.</param>
+    /// <param name="matter">The matter.</param>
+    /// <param name="to">The persons.</param>
+    /// <param name="attention">The line to the officer who must receive it; null where none is named.</param>
+    /// <param name="capacity">What they are to the notice; null takes the capacity on the job.</param>
+    public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, Func<Party, string?>? attention = null,
         Func<Party, string>? capacity = null)
     {
-        leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention, capacity ?? Service.CapacityOf)).DefaultIfEmpty(null)]);
+        leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention?.Invoke(p), capacity ?? Service.CapacityOf)).DefaultIfEmpty(null)]);
     }
 
-    /// <summary>The trustees of a trust or the representatives of an estate, who are the ones to receive; null for any other.</summary>
+    /// <summary>
+    /// The trustees of a trust or the representatives of an estate, who are the ones to receive; null for any other, and where the name says
+    /// as much.
+    /// </summary>
     public static string? HeldBy(Party party) =>
-        party.HoldsTitleAs is { Form: TitleForm.Trust or TitleForm.Estate, Persons.Count: > 0 } ? IndexNames.TitleWords(party) : null;
+        party.HoldsTitleAs is { Form: TitleForm.Trust or TitleForm.Estate, Persons.Count: > 0 } && IndexNames.NeedsTitleWords(party)
+            ? IndexNames.TitleWords(party) : null;
 
-    /// <summary>The line to the officer; null where the address has a line of its own.</summary>
-    public static string? Attention(Matter matter, Party party, string? attention) =>
-        matter.AddressOf(party) is { } address && (address.Contains("attention", StringComparison.OrdinalIgnoreCase)
-            || address.Contains("attn", StringComparison.OrdinalIgnoreCase)) ? null : attention;
+    /// <summary>The name, and on a line of their own those who hold title for a trust or an estate.</summary>
+    public static string NameLines(Party party) => WithHolders(party, OneLine(Clean(party.Name) ?? ""));
+
+    /// <summary>The same behind a name that has its capacity with it.</summary>
+    public static string WithHolders(Party party, string name) => HeldBy(party) is { } held ? $"{name}\n{held}" : name;
+
+    /// <summary>The name within a sentence: of a trust or an estate the trustees or representatives, with what they hold title for.</summary>
+    public static string InSentence(Party party) => HeldBy(party) ?? OneLine(Clean(party.Name) ?? "");
 
     private static string Lines(Matter matter, Party party, string? attention, Func<Party, string> capacity) =>
-        $"{OneLine(Clean(party.Name) ?? "")}, {capacity(party)}{(HeldBy(party) is { } persons ? $"\n{persons}" : "")}"
-        + (Attention(matter, party, attention) is { } line ? $"\n{line}" : "")
+        WithHolders(party, $"{OneLine(Clean(party.Name) ?? "")}, {capacity(party)}")
+        + (attention is null ? "" : $"\n{attention}")
         + (matter.AddressOf(party) is { } address ? "\n" + OneLine(address) : "");
 }

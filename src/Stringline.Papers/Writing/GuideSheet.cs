@@ -167,9 +167,9 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
     private IReadOnlyList<string> Addressed(Party party) =>
     [
-        $"{OneLine(Clean(party.Name) ?? "")}{(Addressees.HeldBy(party) is { } held ? $"\n{held}" : "")}",
+        Addressees.NameLines(party),
         (guide.Capacity ?? Service.CapacityOf)(party),
-        (Addressees.Attention(matter, party, guide.Attention?.Invoke(party)) is { } officer ? $"{officer}\n" : "")
+        (guide.Attention?.Invoke(party) is { } officer ? $"{officer}\n" : "")
             + (matter.AddressOf(party) ?? "find it: see Civ. Code § 8108"),
     ];
 

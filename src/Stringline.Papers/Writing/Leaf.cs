@@ -12,6 +12,9 @@ namespace Stringline.Papers.Writing;
 /// <param name="Title">Title in the usual capitals; printed in capitals.</param>
 internal sealed class Leaf(string FileName, string Title)
 {
+    /// <summary>Letters of an addressee’s name that a foot holds.</summary>
+    public const int FootName = 40;
+
     private readonly List<Block> blocks = [];
     private readonly List<string> held = [];
     private readonly List<string> blanks = [];
@@ -31,6 +34,12 @@ internal sealed class Leaf(string FileName, string Title)
 
     /// <summary>Name of the one who signs and gives it, where that is not the claimant of the job file; else null.</summary>
     public string? SpeaksFor { get; init; }
+
+    /// <summary>What the foot says of the paper behind its title, on every page, with a space before it; null where nothing.</summary>
+    public string? FootMore { get; init; }
+
+    /// <summary>What the foot calls the one to whom it goes; null takes the name.</summary>
+    public string? FootTo { get; init; }
 
     /// <summary>The return block, where the paper is recorded.</summary>
     public ReturnBlock? Return { get; set; }
@@ -179,18 +188,20 @@ internal sealed class Leaf(string FileName, string Title)
     public PaperPlan Plan(string? claimant, LocalDate made, bool draft) => new()
     {
         Title = Title,
-        Foot = (Addressee, SpeaksFor ?? claimant) switch
+        Foot = Title + FootMore + (Addressee, SpeaksFor ?? claimant) switch
         {
-            (null, null) => Title,
-            (null, { } giver) => $"{Title}, {Shortened(giver, 60)}",
-            ({ } to, null) => $"{Title} to {Shortened(OneLine(to.Name), 40)}",
-            ({ } to, { } giver) => $"{Title} to {Shortened(OneLine(to.Name), 40)}, from {Shortened(giver, 40)}",
+            (null, null) => "",
+            (null, { } giver) => $", {Shortened(giver, 60)}",
+            ({ } to, null) => $" to {ToInFoot(to)}",
+            ({ } to, { } giver) => $" to {ToInFoot(to)}, from {Shortened(giver, 40)}",
         },
         Made = made,
         Return = Return,
         Draft = draft,
         Blocks = blocks,
     };
+
+    private string ToInFoot(Law.Facts.Party to) => FootTo ?? Shortened(OneLine(to.Name), FootName);
 
     /// <summary>What the finished paper must be.</summary>
     public PaperExpectations Expected(int pages, bool draft) => new()

@@ -93,6 +93,12 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     /// <summary>The first owner with a name; null where there is none.</summary>
     public Party? Owner => In(PartyCapacity.Owner) is [var first, ..] ? first : null;
 
+    /// <summary>Owner, or owners where several own.</summary>
+    public string OwnerWord => Facts.SeveralOwners ? "owners" : "owner";
+
+    /// <summary>The owner, or one of the owners where several own.</summary>
+    public string OneOwner => Facts.SeveralOwners ? "one of the owners" : "the owner";
+
     /// <summary>The last known entry of a kind; null where there is none.</summary>
     public T? Last<T>()
         where T : Entry => Known.All<T>() is [.., var last] ? last : null;

@@ -47,11 +47,15 @@ internal static class NoticeContents
             (false, false) => "Owner or reputed owner",
             (false, true) => "Owners or reputed owners",
         }, [.. owners.Select(p => Person(matter, p)).DefaultIfEmpty(null)]);
-        leaf.Field("Direct contractor", [.. Contractors(matter)]);
+        leaf.Field(ContractorLabel(matter), [.. Contractors(matter)]);
         if (!isPublic)
-            leaf.Field("Construction lender", [.. Lenders(matter)]);
+            leaf.Field(LenderLabel(matter), [.. Lenders(matter)]);
         leaf.Field("Site", [.. Site(matter)]);
     }
+
+    /// <summary>The label of the construction lenders.</summary>
+    public static string LenderLabel(Matter matter) =>
+        matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "Construction lenders" : "Construction lender";
 
     /// <summary>Name and address of each construction lender (paragraph (3)).</summary>
     public static IEnumerable<string?> Lenders(Matter matter) =>
@@ -86,7 +90,7 @@ internal static class NoticeContents
 
     /// <summary>Name, capacity and address of a person.</summary>
     public static string Person(Matter matter, Party party) =>
-        $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({Service.CapacityOf(party)})" : "")}\n"
+        Addressees.WithHolders(party, $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({Service.CapacityOf(party)})" : "")}") + "\n"
         + (matter.AddressOf(party) ?? "(address not known to the giver of this notice)");
 
     /// <summary>The site's lines; a missing site is a reason against the paper.</summary>
@@ -146,6 +150,10 @@ internal static class NoticeContents
         return [null];
     }
 
+    /// <summary>The label of the direct contractors.</summary>
+    public static string ContractorLabel(Matter matter) => matter.Job.Claimant.Role != ClaimantRole.DirectContractor
+        && matter.In(PartyCapacity.DirectContractor).Count > 1 ? "Direct contractors" : "Direct contractor";
+
     /// <summary>Name and address of each direct contractor (paragraph (2)).</summary>
     public static IEnumerable<string?> Contractors(Matter matter)
     {
@@ -162,8 +170,8 @@ internal static class NoticeContents
     private static string Relationship(Matter matter)
     {
         var role = RoleWord(matter.Job.Claimant.Role);
-        return matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is { } name
-            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract with {OneLine(name)}, the {Service.CapacityOf(hirer)}"
+        return matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null
+            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract with {Addressees.InSentence(hirer)}, the {Service.CapacityOf(hirer)}"
             : $"{char.ToUpperInvariant(role[0])}{role[1..]}";
     }
 }

@@ -18,7 +18,7 @@ internal static class WhatDiffers
             Title: (Step(claimed, id) ?? Step(owed, id))!.Title,
             By: (Step(claimed, id)?.Amount ?? 0m) - (Step(owed, id)?.Amount ?? 0m))).Where(s => s.By != 0m);
         yield return $"{Remedies(claimed.Remedy)} reaches {Dollars(claimed.Demand)}; owed under the contract is {Dollars(owed.Demand)}. "
-            + $"What makes the difference: {string.Join("; ", steps.Select(s => $"{s.Title}, {Signed(s.By)}"))}.";
+            + $"The difference is {string.Join("; ", steps.Select(s => $"{s.Title}, {Signed(s.By)}"))}.";
     }
 
     /// <summary>A line for each stop payment notice whose amount a later paper does not repeat.</summary>
@@ -28,6 +28,13 @@ internal static class WhatDiffers
         given.Where(g => g.Amount is { } amount && amount != stated).Select(g =>
             $"The amount differs: this paper states {Dollars(stated)}, the stop payment notice "
             + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)} " : "")}{Dollars(g.Amount!.Value)}. Be sure why before you sign.");
+
+    /// <summary>The sum of each such notice beside that of the paper, so that no two sums have one description.</summary>
+    /// <param name="stated">What the paper states.</param>
+    /// <param name="given">The notices.</param>
+    public static IEnumerable<string> BesideNotice(decimal stated, IEnumerable<StopPaymentGiven> given) =>
+        given.Where(g => g.Amount is { } amount && amount != stated).Select(g => "The stop payment notice "
+            + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)}, " : "")}states another sum, {Dollars(g.Amount!.Value)}.").Distinct();
 
     private static WaterfallStep? Step(Waterfall waterfall, string id) => waterfall.Steps.FirstOrDefault(s => s.Id == id);
 

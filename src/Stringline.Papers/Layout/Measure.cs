@@ -60,7 +60,7 @@ internal sealed class Measure
         var space = Width(" ", style);
         var line = "";
         var used = 0.0;
-        foreach (var word in Words(paragraph).SelectMany(w => Pieces(w, style, width)))
+        foreach (var word in Words(paragraph).SelectMany(w => Fitting(w, style, width)))
         {
             var wide = Width(word, style);
             if (line.Length > 0 && used + space + wide > width)
@@ -76,31 +76,27 @@ internal sealed class Measure
         lines.Add(line);
     }
 
-    private static readonly string[] Months =
-        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
-
-    /// <summary>The words; a section sign stays with its number, and a month with its day.</summary>
+    /// <summary>The words; those that no line parts are one.</summary>
     private static IEnumerable<string> Words(string paragraph)
     {
         var held = "";
         var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         for (var i = 0; i < words.Length; i++)
         {
-            var word = words[i];
-            if (word.EndsWith('§') || (i + 1 < words.Length && char.IsAsciiDigit(words[i + 1][0])
-                && Array.Exists(Months, month => word.EndsWith(month, StringComparison.Ordinal))))
+            if (i + 1 < words.Length && Unbroken.Are(words[i], words[i + 1]))
             {
-                held += word + " ";
+                held += words[i] + " ";
                 continue;
             }
 
-            yield return held + word;
+            yield return held + words[i];
             held = "";
         }
-
-        if (held.Length > 0)
-            yield return held.TrimEnd();
     }
+
+    // Words that are one are parted before a word is cut.
+    private IEnumerable<string> Fitting(string word, TypeStyle style, double width) =>
+        Width(word, style) <= width ? [word] : word.Split(' ').SelectMany(w => Pieces(w, style, width));
 
     private IEnumerable<string> Pieces(string word, TypeStyle style, double width)
     {

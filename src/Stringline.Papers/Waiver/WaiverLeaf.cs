@@ -53,7 +53,7 @@ internal static class WaiverLeaf
         // The signature stands with what the form excepts: alone on a page it says nothing of a release.
         var signing = paragraphs.ToList().IndexOf("Exceptions") is >= 0 and var excepts ? excepts : paragraphs.ToList().IndexOf("Signature");
         for (var i = 2; i < signing; i++)
-            leaf.Add(Set(leaf, paragraphs[i], blanks, clings: i == signing - 1));
+            leaf.Add(Set(leaf, paragraphs[i], blanks, clings: false));
         leaf.Add(new Together([.. paragraphs.Skip(signing).Select(p => Set(leaf, p, blanks, clings: true))]));
         return leaf;
     }
@@ -63,8 +63,10 @@ internal static class WaiverLeaf
         if (Heads.Contains(paragraph))
             return new Heading(paragraph, Head) { Before = 10, Align = Align.Left };
         if (PrescribedText.Blanks().Match(paragraph) is not { Success: true } blank)
-            return new Paragraph(paragraph, TypeStyle.Body) { Before = 3, WithNext = clings };
+            return new Paragraph(paragraph, TypeStyle.Body) { Before = 3, WithNext = clings, MayPart = true };
         var label = paragraph[..blank.Index];
+        // Maker, amount and payee of one check are read together.
+        clings |= blank.Groups[1].Value is "maker_of_check" or "amount_of_check";
         if (blanks.GetValueOrDefault(blank.Groups[1].Value) is { } value)
             return new LabeledBlank(label, value, TypeStyle.Body) { WithNext = clings };
         if (!MayStayEmpty(blank.Groups[1].Value))

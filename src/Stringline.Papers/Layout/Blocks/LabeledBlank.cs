@@ -44,17 +44,17 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
         var last = Wide(measure, lines[^1] + (label.EndsWith(' ') ? " " : ""));
         return last + measure.Width(filled, ValueStyle) > width
             ? [.. Above(lines), .. Beside(measure, width, "", 0, filled)]
-            : [.. Above(lines[..^1]), .. Beside(measure, width, lines[^1] + (label.EndsWith(' ') ? " " : ""), last, filled)];
+            : [.. Above([.. lines.SkipLast(1)]), .. Beside(measure, width, lines[^1] + (label.EndsWith(' ') ? " " : ""), last, filled)];
     }
 
     private double Wide(Measure measure, string label) =>
         measure.Width(label.TrimEnd(' '), Style) + (label.EndsWith(' ') ? measure.Width(" ", Style) : 0);
 
     // The lines of a label that stand above the one with the value.
-    private IEnumerable<Strip> Above(IEnumerable<string> lines) => lines.Select(line => new Strip
+    private IEnumerable<Strip> Above(List<string> lines) => lines.Select((line, i) => new Strip
     {
         Height = Style.Pitch,
-        ToNext = Glue.Fast,
+        ToNext = Clings.Line(i, lines.Count, mayPart: true) || i == lines.Count - 1 ? Glue.Fast : Glue.None,
         Draw = (ink, x, y) => ink.Text(line, x, y + Clings.Baseline(Style), Style),
     });
 
@@ -92,7 +92,7 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
             yield return new Strip
             {
                 Height = Style.Pitch + above,
-                ToNext = !last || WithNext ? Glue.Fast : Glue.None,
+                ToNext = Clings.Line(i, lines.Count, mayPart: true) || (last && WithNext) ? Glue.Fast : Glue.None,
                 Draw = (ink, x, y) =>
                 {
                     ink.Text(line, x, y + above + Clings.Baseline(Style), Style);

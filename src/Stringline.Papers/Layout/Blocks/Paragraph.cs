@@ -30,6 +30,9 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
     /// <summary>Whether it clings to what follows, as a heading does.</summary>
     public bool WithNext { get; init; }
 
+    /// <summary>Whether a short one may be cut where a page is full: two lines stay on each side.</summary>
+    public bool MayPart { get; init; }
+
     /// <inheritdoc/>
     public override IEnumerable<string> Says => [Text];
 
@@ -45,7 +48,7 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
             {
                 Height = Style.Pitch,
                 Before = first ? Before : 0,
-                ToNext = Clings.Line(i, lines.Count) || (WithNext && i == lines.Count - 1) ? Glue.Fast : Glue.None,
+                ToNext = Clings.Line(i, lines.Count, MayPart) || (WithNext && i == lines.Count - 1) ? Glue.Fast : Glue.None,
                 Draw = (ink, x, y) =>
                 {
                     var start = Align == Align.Center ? (width - Indent - measure.Width(line, Style)) / 2 : 0;
@@ -65,7 +68,8 @@ internal static class Clings
     private const int WholeParagraph = 5;
 
     /// <summary>Whether a line clings to the next so that no page begins or ends with a single line of a longer text.</summary>
-    public static bool Line(int line, int count) => line < count - 1 && (count <= WholeParagraph || line == 0 || line == count - 2);
+    public static bool Line(int line, int count, bool mayPart = false) =>
+        line < count - 1 && ((count <= WholeParagraph && !mayPart) || line == 0 || line == count - 2);
 
     /// <summary>Distance from a line's top to its baseline in points: ascenders and accents stay inside the line.</summary>
     public static double Baseline(TypeStyle style) => (style.Pitch + (0.72 * style.Points)) / 2;

@@ -28,7 +28,7 @@ internal static partial class SocialSecurityNumber
         return fields.DefaultIfEmpty("the texts of the paper").Select(field => new Refusal(Id, field,
             "A number stands there that looks like a social security number.",
             "Take it out, or leave its last four digits: a recorded paper is open to everyone. If it is another number, write it so that it "
-            + "does not look like one.", "common practice, no source"));
+            + "does not look like one.", "common practice, not verified"));
     }
 
     private static IEnumerable<string> Numbers(string text) =>

@@ -36,7 +36,7 @@ public sealed class PacketCommandTests : IDisposable
         Assert.StartsWith("Not legal advice.", shown, StringComparison.Ordinal);
         Assert.Contains("Act by ", shown, StringComparison.Ordinal);
         Assert.Contains("Check for the recorder, estimated: $", shown, StringComparison.Ordinal);
-        Assert.Matches(@"Have \$\d+\.\d\d at hand", shown);
+        Assert.Matches(@"Be ready to pay up to \$\d+\.\d\d: prices marked “ask” may be higher", shown);
         Assert.Contains("Recorder’s notice of involuntary lien (ask)", shown, StringComparison.Ordinal);
         Assert.Contains("good      claim-of-mechanics-lien.pdf: ", shown, StringComparison.Ordinal);
         Assert.DoesNotContain("NOT GOOD", shown, StringComparison.Ordinal);

@@ -33,7 +33,7 @@ public sealed class CounterSheetTests
             HasTheWindow($"{county}, {shape}", sheet, office);
             var first = First(sheet);
             Assert.Contains(PaperText.DayOfWeek(Day("2026-06-26")), first, StringComparison.Ordinal);
-            Assert.Contains("ertificate of mailing", first, StringComparison.Ordinal);
+            Assert.Contains(shape == "served" ? "mail a copy again" : "ertificate of mailing", first, StringComparison.Ordinal);
             if (shape is "short" or "hard")
             {
                 Assert.Contains("Serve before you record", first, StringComparison.Ordinal);
@@ -150,8 +150,8 @@ public sealed class CounterSheetTests
     /// <summary>Civ. Code § 8214: a preliminary notice may be filed; the price is the office’s own (marincounty.org, 2022-01-01).</summary>
     [Theory]
     [InlineData("Kern", "ask the office for its price")]
-    [InlineData("Marin", "its price was read as $50.00, January 1, 2022 (effective). It gives notice")]
-    [InlineData("Yolo", "its price was read as $40.00, undated (current site): ask. It gives notice")]
+    [InlineData("Marin", "the fee was listed as $50.00 on a page of January 1, 2022. It gives notice")]
+    [InlineData("Yolo", "the fee was listed as $40.00 on an undated page; call to confirm. It gives notice")]
     public void The_price_of_filing_a_preliminary_notice_is_told_or_asked(string county, string words) =>
         Assert.Contains(words, PaperJobs.Make("preliminary-notice", j => At(j, county)).SheetText(), StringComparison.Ordinal);
 

@@ -89,8 +89,8 @@ public sealed class FeeTableTests
     public void Of_2027_the_sheet_says_what_to_ask(string county)
     {
         var doubts = RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), new FeeRequest { Pages = 1 }).WhatCouldChangeIt;
-        Assert.Contains(doubts, d => d.Contains("$15 for the first page and $4 for each further may apply", StringComparison.Ordinal)
-            && d.Contains("further references may be gone", StringComparison.Ordinal));
+        Assert.Contains(doubts, d => d.Contains("$15 for the first page and $4 for each additional page may apply", StringComparison.Ordinal)
+            && d.Contains("additional references may be gone", StringComparison.Ordinal));
         Assert.Contains(doubts, d => d.Contains("estrictive covenant fee", StringComparison.Ordinal)
             && d.Contains("from 2027", StringComparison.Ordinal));
     }
@@ -99,7 +99,7 @@ public sealed class FeeTableTests
     public void An_exemption_warns_that_it_must_stand_on_the_face() =>
         Assert.Contains(RecordingFee.Of(RecorderTable.For("Kern", Jobs.Day("2026-11-30")),
             new FeeRequest { Pages = 1, Exemption = HomesFeeExemption.NotRealProperty }).WhatCouldChangeIt,
-            d => d.Contains("stands on the first page or a cover page", StringComparison.Ordinal));
+            d => d.Contains("is on the first page or a cover page", StringComparison.Ordinal));
 
     // AB 2224 of 2026 was not read as passed: $15 and $4 in the place of $10 and $3. Nobody knows which holds from 2027, so that the dearer
     // is reckoned, with the cheaper told.

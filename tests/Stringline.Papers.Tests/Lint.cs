@@ -15,7 +15,7 @@ internal static partial class Lint
     public static IReadOnlyList<string> Of(PaperFile file, JobFile job)
     {
         var read = ReadBack.Of(file.Bytes);
-        return [.. Pages(read).Concat(Blocks(read, job)).Concat(Type(read)).Concat(file.IsSheet ? Codes(read) : [])
+        return [.. Pages(read).Concat(file.IsSheet ? Lists(read) : []).Concat(Blocks(read, job)).Concat(Type(read)).Concat(file.IsSheet ? Codes(read) : [])
             .Select(fault => $"{file.Name} {fault}")];
     }
 
@@ -40,6 +40,37 @@ internal static partial class Lint
                 yield return $"page {page.Number}: the foot is cut in '{foot[cut]}'";
         }
     }
+
+    // A list that leaves its heading on a page with one point and goes on over it, and a sheet's page of three lines.
+    private static IEnumerable<string> Lists(ReadBack read)
+    {
+        for (var i = 0; i < read.Pages.Count; i++)
+        {
+            var body = Body(read.Pages[i]);
+            if (i > 0 && body.Count < LeastLines + 1)
+                yield return $"page {i + 1} of the sheet has {body.Count} lines";
+            if (i + 1 == read.Pages.Count || body.Count == 0)
+                continue;
+            var next = Body(read.Pages[i + 1]);
+            var heading = body.FindLastIndex(l => IsHead(read.Pages[i], l));
+            var points = heading < 0 ? 2 : body.Skip(heading).Count(l => IsPoint(read.Pages[i], l));
+            if (next.Count > 0 && IsPoint(read.Pages[i + 1], next[0]) && points == 1)
+                yield return $"page {i + 1}: one point alone under '{Text(body[heading])}'";
+            // The last point of a list, alone on its page.
+            if (next.Count > 0 && IsPoint(read.Pages[i + 1], next[0]) && IsAlone(read.Pages[i + 1], next))
+                yield return $"page {i + 2} begins with the one point that is left of a list: '{Text(next[0])}'";
+        }
+    }
+
+    private static bool IsAlone(ReadPage page, List<IReadOnlyList<ReadWord>> body)
+    {
+        var end = body.FindIndex(l => IsHead(page, l));
+        return body.Take(end < 0 ? body.Count : end).Count(l => IsPoint(page, l)) == 1;
+    }
+
+    // A square to be ticked stands on the line.
+    private static bool IsPoint(ReadPage page, IReadOnlyList<ReadWord> line) => page.Shapes.Any(s => s.Right - s.Left is > 6 and < 11
+        && s.Bottom - s.Top is > 6 and < 11 && s.Right < line[0].Left && s.Top < line[0].Baseline && s.Bottom > line[0].Baseline - 6);
 
     private static bool IsHead(ReadPage page, IReadOnlyList<ReadWord> line)
     {

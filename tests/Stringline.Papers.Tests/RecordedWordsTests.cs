@@ -162,8 +162,8 @@ public sealed class RecordedWordsTests
     }
 
     [Theory]
-    [InlineData(1, "1 further group of ten at")]
-    [InlineData(2, "2 further groups of ten at")]
+    [InlineData(1, "1 additional group of ten at")]
+    [InlineData(2, "2 additional groups of ten at")]
     public void Groups_of_ten_names_are_counted_in_english(int groups, string words) =>
         Assert.StartsWith(words, RecordingFee.Of(RecorderTable.For("Yolo", Day("2026-05-26")),
             new FeeRequest { Pages = 1, Names = 10 + (groups * 10) }).Part("names")!.Why, StringComparison.Ordinal);

@@ -43,7 +43,7 @@ internal static class PacketText
     {
         text.AppendLine().AppendLine($"Check for the recorder, estimated: {LawText.Money(fee.Total)}");
         if (fee.AtMost > fee.Total)
-            text.AppendLine($"    Have {LawText.Money(fee.AtMost)} at hand: a price that must be asked, or was not read, may be higher.");
+            text.AppendLine($"    Be ready to pay up to {LawText.Money(fee.AtMost)}: prices marked “ask” may be higher.");
         foreach (var part in fee.Parts)
             text.AppendLine($"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Ask ? " (ask)" : "")}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
     }

@@ -10,7 +10,7 @@ internal static class ClaimSteps
     /// <summary>The steps: with the mailing where the file shows none.</summary>
     public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages) =>
     [
-        .. serve.Head is null ? Served : serve.Steps,
+        .. serve.Head is null ? Served(serve) : serve.Steps,
         $"Hand in two originals, {pages} page{(pages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches (Gov. Code § "
             + "27201(b)(1)): one to be recorded, one to be stamped. No notary, no acknowledgment page (Civ. Code § 8416(b)). Anyone may "
             + "carry them.",
@@ -18,10 +18,11 @@ internal static class ClaimSteps
             + $"{EntryName.Enter("claim-recorded")}number, date and amount. The time to sue runs from that date.",
     ];
 
-    private static string[] Served { get; } =
+    private static string[] Served(StillToServe serve) =>
     [
-        "Sign claim and verification in ink on both originals, with date and place, if that is not done.",
-        "See that the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals. "
-            + "If the copy went first-class, the stamped certificate of mailing is kept with the file.",
+        "See that claim and verification are signed in ink on both originals, with date and place. If the claim was not signed before the copy "
+            + "was mailed, sign it, mail a copy again, and enter that mailing.",
+        "See that the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."
+            + (serve.ByCertificate ? " Keep the stamped certificate of mailing with the file." : ""),
     ];
 }

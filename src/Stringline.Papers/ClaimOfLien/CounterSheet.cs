@@ -97,7 +97,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         yield return new Paragraph("Only a draft. Not to be signed, served or recorded.", set.Large) { Before = 2 };
         yield return new Paragraph(inTheWay.Count == 0
             ? "Nothing stands against the claim. Make it again, not as a draft: its sheet says what to do."
-            : "Put right what stands here, then make it again, not as a draft: its sheet says what to do.", set.Text) { Before = 2 };
+            : "Put right what is listed here, then make it again, not as a draft: its sheet says what to do.", set.Text) { Before = 2 };
         foreach (var refusal in inTheWay.Take(shown))
             yield return set.Point(Shortened(RefusalInWords.There(job, assessment, refusal), 300));
         if (inTheWay.Count > shown)
@@ -190,8 +190,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         var earliest = band.Earliest;
         var differs = last.ActBy != earliest.Day ? $"Last day: {DayOfWeek(earliest.Day)}. " : "";
         var reading = last.Readings.Count > 1
-            ? set.IsLast ? "The readings are on page 2." : $"Reading: {Shortened(earliest.Name, 110)}, the earliest of {last.Readings.Count}; {(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
-            : $"Reading: {Shortened(earliest.Name, set.IsLast ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
+            ? set.IsLast ? "The readings are on page 2." : $"Reading: {Shortened(LawForReaders.Of(earliest), 110)}, the earliest of {last.Readings.Count}; {(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
+            : $"Reading: {Shortened(LawForReaders.Of(earliest), set.IsLast ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
         yield return new Paragraph($"{differs}{reading}"
             + (draft ? "" : " It must be recorded by then, not only mailed or handed in."), set.Text) { Before = 2 };
     }
@@ -206,7 +206,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             yield return new Paragraph("“Act by” on page 1 keeps the earliest of them.", set.Text) { Before = 1, WithNext = true };
         yield return new Table(
             [new Column("Reading of the facts", 0.5), new Column("Last day", 0.5)],
-            [.. last.Readings.Take(set.Readings).Select(r => (IReadOnlyList<string>)[Shortened(r.Name, set.Readings > 6 ? 160 : 54),
+            [.. last.Readings.Take(set.Readings).Select(r => (IReadOnlyList<string>)[Shortened(LawForReaders.Of(r), set.Readings > 6 ? 160 : 54),
                 DayOfWeek(r.Day) + (r.Rolled is { } rolled ? $"; rolls to {Day(rolled)}: an argument only" : "")])])
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 4 };
         if (last.Readings.Count > set.Readings)

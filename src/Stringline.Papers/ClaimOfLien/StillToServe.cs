@@ -40,6 +40,9 @@ internal sealed class StillToServe(ClaimFacts facts, Service service)
         }
     }
 
+    /// <summary>Whether a copy went first-class with a certificate of mailing.</summary>
+    public bool ByCertificate => service.Mailings.Any(m => m.Manner == Manner.CertificateOfMailing);
+
     /// <summary>The steps from signing to the affidavit, in order.</summary>
     public IReadOnlyList<string> Steps =>
     [
@@ -57,7 +60,7 @@ internal sealed class StillToServe(ClaimFacts facts, Service service)
         : facts.Owners.Count == 1 ? Whole(facts.Owners[0]) : "each owner";
 
     // A trust or an estate is served by those who hold title for it.
-    private static string Whole(Party owner) => Addressees.HeldBy(owner) ?? Shortened(owner.Name, 60);
+    private static string Whole(Party owner) => Addressees.InSentence(owner);
 
     // What came after the copy, in words.
     private static string What(Entry entry)

@@ -86,8 +86,12 @@ internal static class CompletionPaper
         {
             First =
             [
-                "This is the owner’s paper: the owner signs and records it. It was filled in from this job’s file; have the owner check every line.",
-                .. completed is { } c && time is not null ? When(matter, c, time) : [],
+                matter.Facts.SeveralOwners
+                    ? "This is the owners’ paper: they sign and record it. It was filled in from this job’s file; have them check every line."
+                    : "This is the owner’s paper: the owner signs and records it. It was filled in from this job’s file; have the owner check "
+                    + "every line.",
+                .. completed is { } c && time is not null ? [.. When(matter, c, time), .. CompletionSheet.OtherDays(matter, c)]
+                    : Array.Empty<string>(),
                 contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "
                     + "who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong "
                     + "day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
@@ -100,11 +104,9 @@ internal static class CompletionPaper
                 .. contract is null && matter.Job.Work.SeveralDirectContracts is null
                     ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor "
                     + "(§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
-                "The owner, or any co-owner, signs and verifies in ink (§ 8182(b), (e)).",
+                CompletionSheet.WhoSigns(matter),
             ],
-            After = ["Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
-                + "preliminary notice (§ 8190(a)); otherwise it shortens nothing for that person. An owner living there in a building of "
-                + "up to four units need not."],
+            After = [.. CompletionSheet.Copies(matter)],
             ActBy = time?.PlanOn,
             Recording = new Recording(RecordedPaperKind.NoticeOfCompletion, 0, 0,
                 "No notary: a verified notice of completion is recorded without one (Civ. Code § 8184; Gov. Code § 27287).")

@@ -25,7 +25,6 @@ internal static class OfficeBlocks
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
     public static IEnumerable<Block> Where(RecorderOffice office, Closeness set)
     {
-        RecorderField[] told = [RecorderField.Counter, RecorderField.Hours, RecorderField.Payee, RecorderField.Payment];
         yield return new Paragraph($"{office.Name}, where the site lies (Civ. Code § 8060)", set.Text) { Before = 2, WithNext = true };
         yield return new Paragraph(office.Words(RecorderField.Counter) is { } counter ? counter + Asked(office, RecorderField.Counter)
             : office.Place is { } city ? $"{city}; street: ask" : "street: ask", set.Bold) { Before = 0, WithNext = true };
@@ -33,8 +32,7 @@ internal static class OfficeBlocks
         yield return new Paragraph(
             $"Telephone: {office.Words(RecorderField.Phone) ?? "ask"}. Hours: {hours}"
             + (office.Words(RecorderField.SameDay) is { } same ? " " + same : "")
-            + (told.Any(f => Asked(office, f).Length > 0)
-                ? $" “(ask)”: confirm, the page is undated or over {RecorderFact.YearsToTrust} years old." : ""), set.Text)
+            + (IsAsked(office, InWhere) ? Meaning : ""), set.Text)
         { Before = 0 };
         if (office.IsFromMemory)
         {
@@ -56,7 +54,9 @@ internal static class OfficeBlocks
             + (set.IsLast ? "" : Notice(fee))
             + " A short check is the most common reason for a rejection."
             + (office.Words(RecorderField.Payment) is { } payment ? $" {Sentence(payment, Asked(office, RecorderField.Payment))}"
-                : " Ask what else is taken: card, cash, a check “not to exceed” a sum."),
+                : " Ask what else is taken: card, cash, a check “not to exceed” a sum.")
+            // Said once, where the mark first stands.
+            + (!IsAsked(office, InWhere) && IsAsked(office, [RecorderField.Payee, RecorderField.Payment]) ? Meaning : ""),
             set.Text) { Before = 2 };
     }
 
@@ -102,6 +102,13 @@ internal static class OfficeBlocks
             + "your office from the window.");
     }
 
+    private static RecorderField[] InWhere { get; } = [RecorderField.Counter, RecorderField.Hours];
+
+    private static string Meaning { get; } = string.Create(CultureInfo.InvariantCulture,
+        $" “(ask)”: confirm, the page is undated or over {RecorderFact.YearsToTrust} years old.");
+
+    private static bool IsAsked(RecorderOffice office, RecorderField[] fields) => fields.Any(f => Asked(office, f).Length > 0);
+
     // A mark behind what must be asked; nothing where a young page has it.
     private static string Asked(RecorderOffice office, RecorderField field) =>
         office.Fact(field) is not null && office.Asks(field) ? " (ask)" : "";
@@ -109,7 +116,7 @@ internal static class OfficeBlocks
     // The same with the reason.
     private static string Why(RecorderOffice office, RecorderField field) =>
         office.Fact(field) is not { } fact || !office.Asks(field) ? ""
-        : fact.PageDay is { } day ? $" (page of {day.Year.ToString(CultureInfo.InvariantCulture)}: call and ask)" : " (page undated: call and ask)";
+        : fact.PageDay is { } day ? $" (from a {day.Year.ToString(CultureInfo.InvariantCulture)} page; call to confirm)" : " (from an undated page; call to confirm)";
 
     private static string Small(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 

@@ -157,6 +157,6 @@ internal sealed record ClaimProcedure
     public static IEnumerable<string> Doubts(Finding? says, Entry? supposed = null) => says is not { Standing: Standing.InDoubt }
         // How long the section is in force concerns every claim under it.
         ? says?.Why.Where(w => w.Section == "Pub. Contract Code § 9204(i)").Select(w => w.Text) ?? []
-        : [$"In doubt: {Matter.Reasons(says)}", .. says.Questions.Where(q => q.Corrects is null || q.Corrects != supposed)
+        : [$"In doubt: {LawForReaders.BehindColon(Matter.Reasons(says))}", .. says.Questions.Where(q => q.Corrects is null || q.Corrects != supposed)
             .Select(q => q.Text)];
 }

@@ -46,7 +46,7 @@ internal static class DisputeClaimPaper
             [
                 .. ClaimProcedure.Doubts(says, supposed),
                 .. body.Cautions(),
-                "Lien, stop payment notice and bond keep their own times meanwhile.",
+                "The deadlines for lien, stop payment notice and bond keep running meanwhile.",
                 "The contract may set notices and times of its own for changes and claims: compare it before you send this.",
                 .. procedure.Payer == PartyCapacity.PublicEntity
                     ? (string[])["Whoever presents a false claim to a public entity answers for it (Gov. Code §§ 12650 and following, from "

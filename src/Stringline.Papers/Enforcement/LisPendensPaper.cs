@@ -67,6 +67,7 @@ internal static class LisPendensPaper
                 "For the attorney. Only an attorney of record signs a notice of pendency of action, or a party for whom a judge approved "
                     + "it (Code Civ. Proc. § 405.21).",
                 "Buyers and lenders have notice of the action only from the recording (§ 8461).",
+                .. PaidSince(matter, claim),
             ],
             Steps =
             [
@@ -82,11 +83,22 @@ internal static class LisPendensPaper
             ],
             After = [$"{EntryName.Enter("lis-pendens-recorded")}its day and instrument number, and say that it was mailed "
                 + "first and that the proof was recorded with it."],
-            Recording = new Recording(RecordedPaperKind.Other, 0, 1, "No notary (common practice, no source; ask the office).")
+            Recording = new Recording(RecordedPaperKind.Other, 0, 1, "No notary (common practice, not verified; ask the office).")
             {
                 ProofPages = 1,
             },
         }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.",
             "The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
+    }
+
+    // The notice names the claim as it was recorded: what came since is the attorney's to weigh.
+    private static IEnumerable<string> PaidSince(Matter matter, NamedClaim claim)
+    {
+        var paid = matter.Known.All<Paid>().Where(p => p.On.Earliest > claim.On).Sum(p => p.Amount);
+        if (paid > 0 && claim.Amount is { } amount)
+        {
+            yield return $"The notice names the claim in the amount recorded, {Dollars(amount)}. Since then {Dollars(paid)} was paid: tell the "
+                + "attorney.";
+        }
     }
 }

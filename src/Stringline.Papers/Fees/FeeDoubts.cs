@@ -34,7 +34,7 @@ internal static partial class FeeDoubts
             + "for each additional page may apply from 2027: they are figured in, and it may be less. "
             : "Prices change, often on January 1 or July 1. Recorded in 2027 or later: ask. By a bill of 2026 (AB 2224, not confirmed "
             + "as law) $15 for the first page and $4 for each additional page may apply. ")
-            + "The surcharges for page size, print, more than ten names and further references may be gone (Gov. Code § 27361).";
+            + "The surcharges for page size, print, more than ten names and additional references may be gone (Gov. Code § 27361).";
     }
 
     // What an office says of its notice of a lien has no place with a paper that brings none.
@@ -45,7 +45,7 @@ internal static partial class FeeDoubts
             var said = request.NamesAtEachAddress.Count > 0 ? note : string.Join(' ', SentenceEnd().Split(note)
                 .Where(s => !s.Contains("otice fee", StringComparison.Ordinal) && !s.Contains("involuntary", StringComparison.Ordinal)));
             if (said.Length > 0)
-                yield return $"{office.County}: {said}";
+                yield return $"{office.County}: {said.Replace("each further", "each additional", StringComparison.Ordinal)}";
         }
     }
 
@@ -97,7 +97,7 @@ internal static partial class FeeDoubts
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";
         if (request.Exemption is { } exemption)
         {
-            yield return $"The exemption from the homes fee counts only if its reason stands on the first page or a cover page; else "
+            yield return $"The exemption from the homes fee counts only if its reason is on the first page or a cover page; else "
                 + $"{Dollars(RecordingFee.Homes)} are charged and may not come back ({exemption.Section}).";
         }
     }

@@ -83,7 +83,7 @@ public static class RecordingFee
         return Part("base", "Recording, first page", price, request.Titles,
             request.Titles > 1 ? "Gov. Code §§ 27361, 27361.1, 27361.4" : "Gov. Code §§ 27361, 27361.4",
             Times(request.Titles, "title", price.Taken) + Made(price)
-            + (request.Titles > 1 ? "; a further title is charged as a further paper" : "") + NotRead(price));
+            + (request.Titles > 1 ? "; each additional title is charged as another paper" : "") + NotRead(price));
     }
 
     /// <summary>
@@ -98,7 +98,7 @@ public static class RecordingFee
     private static FeePart ExtraPages(RecorderOffice office, FeeRequest request)
     {
         var price = Price.Capped(office, RecorderField.ExtraPage, HighestExtraPage, HighestExtraPage);
-        return Part("extra-pages", "Further pages", price, request.Pages - 1, "Gov. Code § 27361(a)(1)",
+        return Part("extra-pages", "Additional pages", price, request.Pages - 1, "Gov. Code § 27361(a)(1)",
             $"{Times(request.Pages - 1, "page", price.Taken)}, beyond the first{NotRead(price)}");
     }
 
@@ -142,7 +142,7 @@ public static class RecordingFee
         var groups = request.Names > 10 ? (request.Names - 10 + 9) / 10 : 0;
         var price = Price.Of(office, RecorderField.NamesPerTen, 1, HighestNames);
         return Part("names", "More than ten names", price, groups, "Gov. Code § 27361.8",
-            $"{Times(groups, "further group of ten", price.Taken)}, for {request.Names} names");
+            $"{Times(groups, "additional group of ten", price.Taken)}, for {request.Names} names");
     }
 
     private static FeePart ManyReferences(RecorderOffice office, FeeRequest request)
@@ -150,7 +150,7 @@ public static class RecordingFee
         var further = Math.Max(0, request.References - 1);
         var price = Price.Of(office, RecorderField.FurtherReference, 1, HighestReference);
         return Part("references", "References to recorded papers", price, further, "Gov. Code § 27361.2",
-            Times(further, "further reference", price.Taken));
+            Times(further, "additional reference", price.Taken));
     }
 
     private static FeePart LienNotice(RecorderOffice office, FeeRequest request)
@@ -189,6 +189,6 @@ public static class RecordingFee
         : unit.Contains(" of ", StringComparison.Ordinal) ? unit.Replace(" of ", "s of ", StringComparison.Ordinal) : unit + "s";
 
     private static string NotRead(Price price) =>
-        (price.Read ? "" : "; this office’s price was not found, the highest that any county prints is used")
+        (price.Read ? "" : ". No fee found for this office; the highest fee of any county is used")
         + (price.UnderTheBill > 0 ? $"; {Dollars(price.Taken - price.UnderTheBill)} if a bill of 2026 (AB 2224) is not law" : "");
 }

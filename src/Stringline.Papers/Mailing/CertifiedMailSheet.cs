@@ -21,7 +21,7 @@ internal static class CertifiedMailSheet
         { Takes = [Told.To, Told.Number] },
         Write);
 
-    private sealed record Item(Party To, string What, string? On, string? Article, string Where, Entry? Entry = null);
+    private sealed record Item(Party To, string What, string? On, string? Article, string Where, Entry? Entry = null, Manner? Manner = null);
 
     private static Bundle Write(Matter matter)
     {
@@ -59,29 +59,49 @@ internal static class CertifiedMailSheet
             [.. items.Select(i => (IReadOnlyList<string>)[
                 Addressees.WithHolders(i.To, $"{OneLine(Clean(i.To.Name) ?? "")} ({Service.CapacityOf(i.To)})")
                     + $"\n{matter.AddressOf(i.To) ?? "______________________________"}",
-                string.Join("\n", new[] { i.What, i.On }.Where(t => !string.IsNullOrEmpty(t)).DefaultIfEmpty("____________________")),
+                string.Join("\n", new[] { i.What, i.On }.Where(t => !string.IsNullOrEmpty(t)).DefaultIfEmpty("____________________"))
+                    + $"\n{(i.Manner is { } manner ? Capital(MannerInWords.Of(manner)) : "Class of mail: ________")}",
                 i.Article is { } article ? ArticleNumber.Printed(article) : "________________________"])]);
         if (items.Any(i => i.Article is null))
             leaf.Blank("Article numbers, copied from the labels");
+        if (items.Any(i => i.Manner is null))
+            leaf.Blank("Class of mail of each piece");
         leaf.Line("Mailed by (name)", (string?)null);
         leaf.Add(new StampRoom("Post office’s stamp or initials"));
-        return new Bundle([leaf], new Guide
-        {
-            First = ["Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and most "
-                + "swaps. It does not show that the number is the one on your label: compare."],
-            Steps =
-            [
-                "Certified mail: ask for the postmark on the receipt of each article, and for a return receipt where one is wanted.",
-                "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other "
-                    + "notices need registered, certified or express mail (Civ. Code § 8110).",
-                items.Any(i => i.Article is null) ? "Write each article number here before the envelopes leave your hand."
-                    : "Compare each printed article number with the label before the envelopes leave your hand.",
-                "Have the post office stamp or initial the sheet in the box at its foot.",
-            ],
-            After = ["Enter each number as the article number of its mailing, and keep the receipts with the declaration that "
-                + "proves it (Civ. Code § 8118(b))."],
-        });
+        return new Bundle([leaf], items.All(i => i.On is not null) ? AfterDeposit(items) : BeforeDeposit(items));
     }
+
+    private static Guide BeforeDeposit(List<Item> items) => new()
+    {
+        First = [$"{Checked} It does not show that the number is the one on your label: compare."],
+        Steps =
+        [
+            "Certified mail: ask for the postmark on the receipt of each article, and for a return receipt where one is wanted.",
+            "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other notices need "
+                + "registered, certified or express mail (Civ. Code § 8110).",
+            items.Any(i => i.Article is null) ? "Write each article number here before the envelopes leave your hand."
+                : "Compare each printed article number with the label before the envelopes leave your hand.",
+            "Have the post office stamp or initial the sheet in the box at its foot.",
+        ],
+        After = ["Enter each number as the article number of its mailing, and keep the receipts with the declaration that proves it (Civ. Code "
+            + "§ 8118(b))."],
+    };
+
+    // By the file all of it is mailed: nothing is left to be done with the envelopes.
+    private static Guide AfterDeposit(List<Item> items) => new()
+    {
+        First = [$"By the job file all of this is mailed already. {Checked} It does not show that the number is the one on your receipt: compare."],
+        Steps =
+        [
+            "Compare each article number with the postal receipt" + (items.Any(i => i.Article is null)
+                ? ", and enter those that are missing here and in the job file." : "."),
+            "Attach the receipts, and the return receipts as they come, to the declaration that proves the mailing (Civ. Code § 8118(b)).",
+            "Where the post office stamped a list on the day of mailing, keep that one; a later stamp proves no earlier deposit.",
+        ],
+    };
+
+    private const string Checked = "Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and "
+        + "most swaps.";
 
     private static List<Item> ToMail(Matter matter)
     {
@@ -98,19 +118,20 @@ internal static class CertifiedMailSheet
     private static List<Item> Mailed(Matter matter) =>
     [
         .. GivenNotice.In(matter.Known).Where(n => n.Manner is { } manner && ByPost(manner))
-            .Select(n => (n.Entry, n.To, What: Capital(n.Kind.Words()), n.Article))
+            .Select(n => (n.Entry, n.To, What: Capital(n.Kind.Words()), n.Article, n.Manner))
             .Concat(matter.Known.All<ClaimServed>().Where(s => ByPost(s.Manner))
-                .Select(s => ((Entry)s, s.To, What: "Copy of the claim of lien", s.Article)))
+                .Select(s => ((Entry)s, s.To, What: "Copy of the claim of lien", s.Article, (Manner?)s.Manner)))
             .OrderBy(n => GivenNotice.Order(matter.Known, n.Item1, n.To))
-            .SelectMany(n => Items(matter, n.Item1, n.To, n.What, n.Article)),
+            .SelectMany(n => Items(matter, n.Item1, n.To, n.What, n.Article, n.Item5)),
     ];
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
-    private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article) =>
+    private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article,
+        Manner? manner) =>
         to.Select(matter.Job.Party).OfType<Party>()
             .Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), $"{entry.Path}.article",
-                entry));
+                entry, manner));
 
     internal static bool ByPost(Manner manner) => manner switch
     {

@@ -29,18 +29,18 @@ internal static class ProofOfNotice
     /// <summary>The paper by itself: for the notices of one kind that the file shows as given, or with blanks.</summary>
     public static Shelved Shelved { get; } = Shelved.Of(
         new Paper("proof-of-notice", Title, "Civ. Code § 8118", PaperUse.Kept, [WorkKind.Private, WorkKind.Public],
-            "Whoever gave a notice, of whatever kind, to prove it; fasten the postal receipts to it.")
+            "Whoever gave a notice, of whatever kind, to prove it; attach the postal receipts to it.")
         { Takes = [Told.Notice, Told.To] },
         Write);
 
     /// <summary>The step of a sheet whose notice has its proof of notice with it.</summary>
     public const string WithIt =
-        "Whoever gives it fills in and signs the proof of notice declaration that comes with it; fasten the postal receipts to it (Civ. "
+        "Whoever gives it fills in and signs the proof of notice declaration that comes with it; attach the postal receipts to it (Civ. "
         + "Code § 8118).";
 
     /// <summary>The step of any other sheet: which paper proves the notice, and for which kind it is asked for.</summary>
     public static string Step(ProvedNotice kind) =>
-        "Whoever gives it fills in and signs a proof of notice, one for each mailing, and fastens the receipts to it"
+        "Whoever gives it fills in and signs a proof of notice, one for each mailing, and attaches the receipts to it"
         + $"{(IsLeftFree(kind) ? "" : " (Civ. Code § 8118)")}: make the paper “{Title}” for the kind “{kind.Words()}”.";
 
     // No section asks how these are given or proved (Civ. Code §§ 8128, 8308); the same proof is the safe one.
@@ -70,7 +70,7 @@ internal static class ProofOfNotice
             Steps =
             [
                 "The person who delivered or mailed the notice fills in the blanks and signs; nobody else can.",
-                "Fasten to it, for each person: the post office’s proof of payment for registered, certified or express mail, or the "
+                "Attach to it, for each person: the post office’s proof of payment for registered, certified or express mail, or the "
                     + "carrier’s; or a return receipt, tracking record, or the returned envelope (Civ. Code § 8118(b)).",
             ],
             After = ["Keep the declaration with its receipts" + (kind == ProvedNotice.Preliminary

@@ -61,20 +61,21 @@ internal static class PreliminaryNoticePaper
             ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
         leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price
             ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
-        leaf.Field("Demand to date", ToDate(matter.Assessment.Owed));
+        // What is still to be provided is no demand yet (Civ. Code § 8102(a)(6)(C)).
+        var ahead = WorkAhead.In(matter);
+        leaf.Field("Demand to date", ToDate(WorkAhead.OwedWithout(matter, ahead)));
         Signing.Claimant(leaf, matter, section);
         return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Preliminary, to)], new Guide
         {
             To = to,
             Attention = isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation ? Officer : null,
             Manner = Addressees.Manner,
-            First = [.. First(matter, to, isPublic)],
+            First = [.. First(matter, to, isPublic), .. WorkAhead.LeftOut(matter, ahead, "the demand to date")],
             Steps =
             [
                 $"Print {(to.Count == 1 ? "the notice" : $"{to.Count} copies of the notice, one for each person named")}; sign and "
-                    + "date each "
-                    + "in ink.",
-                "Make out the envelopes exactly as the addresses stand here, and mail or hand them over by the act-by day.",
+                    + "date each in ink, and keep a signed copy.",
+                "Make out the envelopes exactly to the addresses below, and mail or hand them over by the act-by day.",
                 ProofOfNotice.WithIt,
                 .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
                     ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § "
@@ -98,12 +99,13 @@ internal static class PreliminaryNoticePaper
     // Civ. Code § 9302.
     private static string? Officer(Party party) => party.Capacity == PartyCapacity.PublicEntity ? "Attention: disbursing officer" : null;
 
-    // What the office was read to take for filing; asked where that was not read, or not lately.
+    // What the office takes for filing; to be confirmed where no young page has it.
     private static string Price(Matter matter)
     {
         var office = matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf) : null;
         return office?.Fact(RecorderField.FiledNotice) is { Dollars: { } price } fact
-            ? $"its price was read as {Dollars(price)}, {fact.DateInWords}{(office.Asks(RecorderField.FiledNotice) ? ": ask" : "")}"
+            ? $"the fee was listed as {Dollars(price)} on {(fact.PageDay is { } page ? $"a page of {Day(page)}" : "an undated page")}"
+                + (office.Asks(RecorderField.FiledNotice) ? "; call to confirm" : "")
             : "ask the office for its price";
     }
 
@@ -138,9 +140,6 @@ internal static class PreliminaryNoticePaper
             yield return $"This is for some of them only. The notice is due to each; still to be told: {string.Join(", ", missing)} (Civ. "
                 + $"Code § {(isPublic ? "9300(a)" : "8200(a)")}).";
         }
-
-        foreach (var counted in WorkAhead.Counted(matter, "The demand to date"))
-            yield return counted;
 
         if (matter.Known.PreliminaryNotices.Count > 0)
         {

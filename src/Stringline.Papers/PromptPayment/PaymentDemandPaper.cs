@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PromptPayment;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -89,7 +90,7 @@ internal static class PaymentDemandPaper
             To = to,
             Sections = Applies(matter, to),
             Manner = ToOwner(matter, to) ? Addressees.Manner
-                : "How: by any means whose arrival can be shown. Certified mail is a good one.",
+                : "How: by any method that lets you prove delivery. Certified mail is a good one.",
             First =
             [
                 .. Ahead(matter, ahead),
@@ -102,9 +103,9 @@ internal static class PaymentDemandPaper
                 .. Sooner(matter, to),
             ],
             Steps = ["Compare the calculation with your ledger, line by line, before signing.",
-                "Sign in ink, and write the date and place of signing.",
+                "Sign in ink, write the date and place of signing, and keep a signed copy.",
                 $"Send it{(ToOwner(matter, to) ? ", or hand it over," : "")} to {Addressees.Names(to)} "
-                    + $"{(ToOwner(matter, to) ? "in one of the ways named above" : "so that its arrival can be shown")}, and keep the receipt.",
+                    + $"{(ToOwner(matter, to) ? "in one of the ways named above" : "by a method that lets you prove delivery")}, and keep the receipt.",
                 .. ToOwner(matter, to) ? [ProofOfNotice.Step(ProvedNotice.PaymentDemand)] : Array.Empty<string>()],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom and how."],
         });
@@ -143,9 +144,16 @@ internal static class PaymentDemandPaper
             yield return $"The paper asks to be paid {(matter.Options.Day is { } day ? $"by {Day(day)}" : "now")}. That is a request "
                 + "only: the "
                 + $"{MoneyDue.OwnerProgressDays} days of § 8800 end on {Day(thirty)} at the soonest, if the notice is given today, unless "
-                + "the contract says otherwise. Until then nothing is overdue.";
+                + "the contract says otherwise. "
+                + (Overdue(matter) is { } earlier ? $"On an earlier demand the time ended on {Day(earlier)}: what it demanded is overdue since then."
+                    : "Until then nothing is overdue.");
         }
     }
+
+    // The day on which the owner's time on an earlier demand ended, where that is past and unpaid; else null.
+    private static LocalDate? Overdue(Matter matter) => matter.Assessment.Findings
+        .Where(f => f.Id.StartsWith("prompt-payment.progress", StringComparison.Ordinal) && f.Standing == Standing.Open)
+        .Select(f => f.Band?.Earliest.Day).Where(day => day < matter.AsOf).Min();
 
     // On public work the demand starts other times than those of the Civil Code's private works.
     private static string[] FromWhen(Matter matter) => (matter.Job.Work.Kind, matter.Job.Claimant.Role) switch
@@ -167,21 +175,15 @@ internal static class PaymentDemandPaper
     private static bool ToOwner(Matter matter, IReadOnlyList<Party> to) =>
         matter.Job.Claimant.Role == ClaimantRole.DirectContractor && to.Any(p => p.Capacity == PartyCapacity.Owner);
 
-    // To the debtor nothing is conceded: what is no work is kept out of this demand and not given up.
-    private static string Why(WaterfallStep step) => step.Id == "charges-left-out"
-        ? $"{Dollars(step.Why.Children.SelectMany(c => c.Facts).OfType<Charged>().Sum(c => c.Amount))} billed for other than work: not "
-        + "included here, and not waived. It was never added above, so nothing is taken off."
-        : step.Why.Text;
-
     /// <summary>The waterfall as it stands, one row for each step.</summary>
     private static void Calculation(Leaf leaf, Matter matter, Waterfall waterfall, decimal amount)
     {
-        leaf.Add(new OnNewPage(new Heading("HOW THE AMOUNT IS CALCULATED", TypeStyle.Heading) { Before = 0 }));
-        leaf.Say($"As of {Day(matter.AsOf)}. Dollars and cents; amounts in parentheses are subtracted.");
-        leaf.Rows(
+        leaf.RowsUnder(
+            "HOW THE AMOUNT IS CALCULATED",
+            $"As of {Day(matter.AsOf)}. Dollars and cents; amounts in parentheses are subtracted.",
             [new Column("Step", 0.3), new Column("Why", 0.5), new Column("Dollars", 0.2, true)],
             [
-                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, Why(s),
+                .. waterfall.Steps.Select(s => (IReadOnlyList<string>)[s.Title, LawForReaders.Of(s),
                     s.Amount < 0 ? $"({Dollars(-s.Amount)})" : Dollars(s.Amount)]),
                 ["Due", "", Dollars(waterfall.Demand)],
             ],

@@ -62,7 +62,7 @@ internal static class StopWorkPaper
             First =
             [
                 .. overdue.Finding is { Standing: Standing.InDoubt }
-                ? [$"In doubt: {Begun(Matter.Reasons(overdue.Finding))}", .. overdue.Finding.Questions.Select(q => q.Text)]
+                ? [$"In doubt: {LawForReaders.BehindColon(Matter.Reasons(overdue.Finding))}", .. overdue.Finding.Questions.Select(q => q.Text)]
                 : Array.Empty<string>(),
                 .. overdue is { Due: null, Finding: { } counted }
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
@@ -94,10 +94,6 @@ internal static class StopWorkPaper
             ],
         });
     }
-
-    // What stands behind a colon begins small.
-    private static string Begun(string words) =>
-        words.Length > 1 && char.IsLower(words[1]) ? char.ToLowerInvariant(words[0]) + words[1..] : words;
 
     private static Leaf Notice(Matter matter, IReadOnlyList<Party> owners, Overdue overdue)
     {

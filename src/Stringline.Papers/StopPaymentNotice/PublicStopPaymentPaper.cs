@@ -58,7 +58,7 @@ internal static class PublicStopPaymentPaper
                 StopPaymentPaper.Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment)],
             After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the $10 was paid. For work "
-                    + "provided later give a further notice.",
+                    + "provided later give another notice.",
                 "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 9502). "
                     + "Within five days after it is begun give the public entity notice of it (§ 9504)."],
         });

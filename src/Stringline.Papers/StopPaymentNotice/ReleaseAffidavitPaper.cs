@@ -181,7 +181,7 @@ internal static class ReleaseAffidavitPaper
             "Compare every fact with the stop payment notice and the papers that show it, then sign and verify in ink.",
             "Serve on the public entity the affidavit together with a copy of it (§ 9402). The entity serves the copy on the claimant, "
                 + "with a notice of 10 to 20 days to answer (§ 9404).",
-            "Whoever serves it fills in and signs the proof of notice declaration that comes with it; fasten the postal receipts to "
+            "Whoever serves it fills in and signs the proof of notice declaration that comes with it; attach the postal receipts to "
                 + "it (§ 8118).",
         ],
         After =

@@ -87,7 +87,7 @@ internal sealed class DayToKeep(Paper paper, Matter matter, Guide guide, Recorde
             yield return OfficeBlocks.LastTime(office);
     }
 
-    private string Name(Reading reading) => near ? Shortened(reading.Name, 160) : reading.Name;
+    private string Name(Reading reading) => near ? Shortened(LawForReaders.Of(reading), 160) : LawForReaders.Of(reading);
 
     private Framed Framed(IReadOnlyList<Block> lines) => new([.. lines]) { Before = near ? 6 : 10 };
 }

@@ -13,19 +13,21 @@ namespace Stringline.Papers.Writing;
 /// The page for whoever signs, mails or hands over the paper: what first, by when, to whom, how, and what to keep. Never part of the paper.
 /// </summary>
 internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IReadOnlyList<PaperFile> files, FeeEstimate? fee,
-    IReadOnlyList<Refusal> inTheWay, Closeness? set = null)
+    IReadOnlyList<Refusal> inTheWay, Closeness? set = null, int closer = 0)
 {
     private readonly Guide guide = bundle.Guide;
 
-    private TypeStyle TextType => set?.Text ?? CounterType.Text;
+    private TypeStyle TextType => set?.Text ?? CounterType.Text.At(Points);
 
-    private TypeStyle BoldType => set?.Bold ?? CounterType.Bold;
+    private TypeStyle BoldType => set?.Bold ?? CounterType.Bold.At(Points);
 
     private TypeStyle HeadType => set?.Head ?? CounterType.Head;
 
     private TypeStyle LargeType => set?.Large ?? CounterType.Large;
 
-    private double HeadRoom => set is null ? 11 : 5;
+    private double HeadRoom => set is null ? 11 - (2 * closer) : 5;
+
+    private double Points => CounterType.Text.Points - (0.5 * closer);
 
     /// <summary>Title: a counter sheet where there is a counter, else a sheet to go by.</summary>
     public string Title => guide.Recording is null ? "Instruction sheet" : "Counter sheet";
@@ -43,17 +45,20 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             return Set(fitting).Plan(draft, measure);
         }
 
-        return new PaperPlan
-        {
-            Title = $"{Titled(draft)}: {paper.Title}",
-            Foot = $"{Titled(draft)}, {(guide.Recording is null ? "not part of the paper" : "not to be recorded")}. "
-                + Shortened(matter.Job.Name, 50),
-            FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
-            Made = matter.AsOf,
-            Draft = draft,
-            Blocks = [.. All(draft)],
-        };
+        return guide.Recording is not null ? Written(draft)
+            : FewerPages.Of(Enumerable.Range(0, 3).Select(c => new GuideSheet(paper, matter, bundle, files, fee, inTheWay, null, c).Written(draft)),
+                measure);
     }
+
+    private PaperPlan Written(bool draft) => new()
+    {
+        Title = $"{Titled(draft)}: {paper.Title}",
+        Foot = $"{Titled(draft)}, {(guide.Recording is null ? "not part of the paper" : "not to be recorded")}. {Shortened(matter.Job.Name, 50)}",
+        FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
+        Made = matter.AsOf,
+        Draft = draft,
+        Blocks = [.. All(draft)],
+    };
 
     private GuideSheet Set(Closeness closeness) => new(paper, matter, bundle, files, fee, inTheWay, closeness);
 
@@ -115,7 +120,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         {
             yield return new Paragraph(inTheWay.Count == 0
                 ? "Nothing stands against the paper. Make it again, not as a draft: its sheet says what to do."
-                : "Put right what stands here, then make it again, not as a draft: its sheet says what to do.",
+                : "Put right what is listed here, then make it again, not as a draft: its sheet says what to do.",
                 TextType) { Before = 2 };
         }
 
@@ -195,7 +200,13 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             yield return block;
     }
 
-    private IEnumerable<Block> Kept(IEnumerable<Block> list) => set is null ? list : set.Part(list);
+    // A short list stays whole under its heading; of a long one no item stands alone with the heading, or on a page of its own.
+    private IEnumerable<Block> Kept(List<Block> list)
+    {
+        const int whole = 4, ends = 2;
+        return set is not null ? set.Part(list) : list.Count <= whole + 1 ? [new Together(list)]
+            : [new Together([.. list.Take(1 + ends)]), .. list.Skip(1 + ends).SkipLast(ends), new Together([.. list.TakeLast(ends)])];
+    }
 
     /// <summary>What the first page of a counter sheet holds.</summary>
     private IEnumerable<Block> Window(bool draft) => guide.Recording is not { } recording || fee is null || set is null ? []
@@ -237,7 +248,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
         if (recording.ProofPages > 0)
         {
-            yield return new Paragraph("The proof of service is counted as one page; each further page of it, and each exhibit, costs more.",
+            yield return new Paragraph("The proof of service is counted as one page; each additional page of it, and each exhibit, costs more.",
                 set.Text) { Before = 2 };
         }
 

@@ -148,6 +148,19 @@ internal sealed class Leaf(string FileName, string Title)
         blocks.Add(new Table(columns, rows) { LastIsSum = lastIsSum });
     }
 
+    /// <summary>A table under a heading and a sentence, on one page while a page holds it.</summary>
+    public void RowsUnder(string heading, string words, IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows,
+        bool lastIsSum = false)
+    {
+        foreach (var cell in rows.SelectMany(r => r).Where(c => c.Length > 0))
+            Hold(cell);
+        texts.Add(words);
+        blocks.Add(new Together(
+            new Heading(heading, TypeStyle.Heading) { Before = 22 },
+            new Paragraph(words, TypeStyle.Body) { Before = 9, WithNext = true },
+            new Table(columns, rows) { LastIsSum = lastIsSum }));
+    }
+
     /// <summary>Room to sign.</summary>
     public void Sign(string? name, params IReadOnlyList<string> under)
     {

@@ -123,7 +123,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public string PathOf(Party party) => $"parties[{job.Parties.TakeWhile(p => p != party).Count()}]";
 
     /// <summary>The texts of the reasons that applied.</summary>
-    public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Text));
+    public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => LawForReaders.Of(w.Text)));
 
     private static string KindWord(WorkKind kind) => kind switch
     {

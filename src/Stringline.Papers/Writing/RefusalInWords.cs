@@ -82,7 +82,7 @@ internal static partial class RefusalInWords
         text = Quoted().Replace(text, found => $"“{Named(found.Groups[1].Value)}”");
         text = Paper().Replace(text, found => PaperCatalogue.Find(found.Groups[1].Value) is { } paper ? $"the paper “{paper.Title}”"
             : found.Value);
-        return Path().Replace(text, found => Spaced(found.Groups[1].Value));
+        return LawForReaders.Of(Path().Replace(text, found => Spaced(found.Groups[1].Value)));
     }
 
     private static string Named(string word) => EntryName.Find(word) ?? PaperCatalogue.Find(word)?.Title ?? Spaced(word);

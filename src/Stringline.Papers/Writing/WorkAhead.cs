@@ -26,6 +26,19 @@ internal static class WorkAhead
         $"{Dollars(f.Amount!.Value)} for work {(f.On.Latest is { } from ? $"from {Day(from)} " : "")}through "
             + $"{Day(f.Until.Latest!.Value)}"));
 
+    /// <summary>What a paper leaves out of its amount, for the sheet; nothing where there is none.</summary>
+    /// <param name="matter">The matter.</param>
+    /// <param name="ahead">The entries.</param>
+    /// <param name="amount">What the paper calls the amount.</param>
+    public static IEnumerable<string> LeftOut(Matter matter, IReadOnlyList<Furnished> ahead, string amount)
+    {
+        if (ahead.Count > 0)
+        {
+            yield return $"Left out of {amount}: {Words(ahead)}, which goes on after {Day(matter.AsOf)}. Enter what was provided so far as an "
+                + "entry of its own to count it.";
+        }
+    }
+
     /// <summary>The warning of a paper whose amount counts it whole; nothing where there is none.</summary>
     /// <param name="matter">The matter.</param>
     /// <param name="amount">What the paper calls the amount.</param>

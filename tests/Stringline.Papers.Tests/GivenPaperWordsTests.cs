@@ -126,7 +126,7 @@ public sealed class GivenPaperWordsTests
         Assert.InRange(StampRoom.Height, 72, 200);
         Assert.InRange(StampRoom.Width, 144, 400);
         var made = Make("certified-mail-sheet");
-        Assert.Contains("Compare each printed article number with the label", made.SheetText(), StringComparison.Ordinal);
+        Assert.Contains("Compare each article number with the postal receipt", made.SheetText(), StringComparison.Ordinal);
         Assert.DoesNotContain("Write each article number", made.SheetText(), StringComparison.Ordinal);
         var blank = Make("certified-mail-sheet", options: o => o with { To = ["p1"] });
         Assert.Contains("Write each article number", blank.SheetText(), StringComparison.Ordinal);

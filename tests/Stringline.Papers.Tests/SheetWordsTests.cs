@@ -1,6 +1,8 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.Tests.Jobs;
 using static Stringline.Papers.Tests.PaperJobs;
 
@@ -187,6 +189,21 @@ public sealed class SheetWordsTests
     [InlineData("counteraffidavit")]
     [InlineData("design-lien-demand")]
     public void A_signed_copy_is_kept(string id) => Assert.Contains("keep a signed copy", Make(id).SheetText(), StringComparison.Ordinal);
+
+    // Where an open reading of the facts leaves less than is claimed, both figures are told (Civ. Code § 8422(b)(1)).
+    [Theory]
+    [InlineData(9_000, true)]
+    [InlineData(12_345, false)]
+    public void An_amount_in_doubt_is_told_with_both_figures(int least, bool told)
+    {
+        var amount = new Waterfall(12_345m, [], 0) { AtLeast = least };
+        Assert.Equal(told, AmountInDoubt.Of(amount, 12_345m, "claim").Any(w => w.Contains("$12,345.00", StringComparison.Ordinal)
+            && w.Contains("$9,000.00", StringComparison.Ordinal)));
+        var job = Served();
+        var packet = Assert.IsType<PacketOutcome.Made>(ClaimOfLien.ClaimPacket.Prepare(job, job.Assessed() with { Amount = amount }, null, false));
+        Assert.Equal(told, packet.SheetText().Contains("The amount is in doubt: this claim states $12,345.00; on another reading of the facts no more "
+            + "than $9,000.00 may be claimed", StringComparison.Ordinal));
+    }
 
     [Fact]
     public void The_request_for_notice_of_election_is_signed_too() =>

@@ -111,7 +111,7 @@ public sealed class StatutoryContentsTests
     [Fact]
     public void Sections_9362_and_9454()
     {
-        Holds("public-stop-payment-notice", "A check for $10, payable to you, is enclosed");
+        Holds("public-stop-payment-notice", "A $10 check payable to you is enclosed");
         var sheet = Make("public-stop-payment-notice").SheetText();
         Assert.Contains("forfeits the share of the money withheld", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("forfeits the fund and the bond", sheet, StringComparison.Ordinal);
@@ -316,7 +316,7 @@ public sealed class StatutoryContentsTests
     [InlineData("p2", "Principal: Łukasz Masonry, Inc.", "(Quayside Surety Company; Łukasz Masonry, Inc.)")]
     [InlineData("p1", "Principal: Alder Court Partners, LLC", "(Quayside Surety Company; Alder Court Partners, LLC)")]
     [InlineData("p3", "Principal: Çelik & Ōta Builders, Inc.", "(Quayside Surety Company; Çelik & Ōta Builders, Inc.)")]
-    [InlineData(null, "Principal: not known to claimant; this notice is given to each person who may be the principal",
+    [InlineData(null, "Principal: not known; this notice is given to each person who may be the principal",
         "(Quayside Surety Company; Çelik & Ōta Builders, Inc.; Alder Court Partners, LLC; "
         + "Łukasz Masonry, Inc.)")]
     public void Sections_8606_b_and_8612_b_the_principal_that_the_bond_names(string? principal, string line, string to)

@@ -15,7 +15,7 @@ public sealed class WhatAPaperConcedesTests
     {
         var made = Make("payment-demand", j => j.With(
             new Charged { Index = 4, On = DayFact.On(Day("2026-04-30")), Amount = 412.87m, Of = ChargeKind.Finance }));
-        Assert.True(made.Says("$412.87 billed for other than work: not included here, and not waived."));
+        Assert.True(made.Says("Finance charges of $412.87 are not included and not waived."));
         Assert.DoesNotContain("none of it is part", Flat(made.TextOf()), StringComparison.Ordinal);
     }
 

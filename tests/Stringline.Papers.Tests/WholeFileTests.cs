@@ -62,7 +62,7 @@ public sealed class WholeFileTests
     {
         using var kept = new KeptFile(PaperJobs.Make("proof-of-notice").Files[0].Bytes.ToArray());
         var parts = Run("pdfinfo", "-struct-text", kept.Path).Said;
-        Assert.Matches("Table \\(block\\)\\s+TR\\s+TH\\s+\"Person, and address", parts);
+        Assert.Matches("Table \\(block\\)\\s+TR\\s+TH\\s+\"Name and address", parts);
         Assert.Matches("TD\\s+\"Alder Court Partners, LLC 77 Cordage Way Davis, CA 95616 \"\\s+TD\\s+\"reputed owner", parts);
     }
 

@@ -234,8 +234,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     [
         set.Section("Before you go"),
         .. Ticks(set,
-            "Search the county index, or ask the recorder, for a notice of completion or cessation recorded lately: one that you have not "
-                + "seen shortens the time to record (Civ. Code §§ 8412, 8414).",
+            "Search the county index, or ask the recorder, for a notice of completion or cessation recorded lately: an unseen one shortens "
+                + "the time (Civ. Code §§ 8412, 8414).",
             "Ask the office: the last time for recording that same day, how to get past a backlog, the price with every fee.",
             "Printed at actual size, nothing cut off: your address in the upper left, the upper right 5 by 2½ inches empty, the one title "
                 + "directly below, ½ inch white left and right.",

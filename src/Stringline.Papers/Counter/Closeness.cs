@@ -34,6 +34,7 @@ internal sealed record Closeness
         AllOf(8.5, 10, 8, 14, 28) with { FirstThings = true },
         AllOf(9.5, 12, 8.5, 14, 28),
         AllOf(9, 11.2, 8.25, 14, 28) with { StepsLast = true },
+        AllOf(8.5, 10, 8, 14, 28) with { StepsLast = true },
         AllOf(8.5, 10, 8, 12, 22) with { StepsLast = true },
         new(9.5, 12, 8.5, 14, 28) { Warnings = 7, WarningLength = 380, Readings = 6, CountyLines = 3, Doubts = 20, DoubtLength = 420,
             NamesLength = 170 },

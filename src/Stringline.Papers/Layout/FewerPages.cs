@@ -3,7 +3,7 @@ namespace Stringline.Papers.Layout;
 /// <summary>A sheet whose last page would hold a few lines only is set closer, where that spares the page.</summary>
 internal static class FewerPages
 {
-    private const int Few = 8;
+    private const int Few = 12;
 
     /// <summary>The first of the plans, or the first of the others that spares its nearly empty last page.</summary>
     /// <param name="plans">The same sheet set from wide to close.</param>

@@ -75,7 +75,7 @@ internal static class PreliminaryNoticePaper
             [
                 $"Print {(to.Count == 1 ? "the notice" : $"{to.Count} copies of the notice, one for each person named")}; sign and "
                     + "date each in ink, and keep a signed copy.",
-                "Make out the envelopes exactly to the addresses below, and mail or hand them over by the act-by day.",
+                "Make out the envelopes exactly to the addresses above, and mail or hand them over by the act-by day.",
                 ProofOfNotice.WithIt,
                 .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
                     ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § "

@@ -28,7 +28,8 @@ public static class ClaimPacket
         JobFile job, Assessment assessment, RecorderOffice? office, bool draft, EarlierClaim? earlier, string? structure = null)
     {
         var measure = new Measure();
-        var facts = earlier is Conversion converted ? ClaimFacts.Of(job, assessment) with { Demand = converted.Unpaid, Contract = converted.Contract }
+        var facts = earlier is Conversion converted ? ClaimFacts.Of(job, assessment) with
+            { Demand = converted.Unpaid, Contract = converted.Contract }
             : ClaimFacts.Of(job, assessment);
         var one = structure is null ? null : OneStructure.Of(job, assessment, facts, structure);
         facts = one?.Facts ?? facts;

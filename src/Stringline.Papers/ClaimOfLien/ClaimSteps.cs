@@ -20,8 +20,8 @@ internal static class ClaimSteps
 
     private static string[] Served(StillToServe serve) =>
     [
-        "See that claim and verification are signed in ink on both originals, with date and place. If the claim was not signed before the copy "
-            + "was mailed, sign it, mail a copy again, and enter that mailing.",
+        "See that claim and verification are signed in ink on both originals, with date and place. If the claim was not signed before the "
+            + "copy was mailed, sign it, mail a copy again, and enter that mailing.",
         "See that the affidavit’s blanks (who mailed, where) are filled in and the person who mailed has signed it, on both originals."
             + (serve.ByCertificate ? " Keep the stamped certificate of mailing with the file." : ""),
     ];

@@ -190,7 +190,9 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         var earliest = band.Earliest;
         var differs = last.ActBy != earliest.Day ? $"Last day: {DayOfWeek(earliest.Day)}. " : "";
         var reading = last.Readings.Count > 1
-            ? set.IsLast ? "The readings are on page 2." : $"Reading: {Shortened(LawForReaders.Of(earliest), 110)}, the earliest of {last.Readings.Count}; {(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
+            ? set.IsLast ? "The readings are on page 2."
+                : $"Reading: {Shortened(LawForReaders.Of(earliest), 110)}, the earliest of {last.Readings.Count}; "
+                + $"{(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
             : $"Reading: {Shortened(LawForReaders.Of(earliest), set.IsLast ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
         yield return new Paragraph($"{differs}{reading}"
             + (draft ? "" : " It must be recorded by then, not only mailed or handed in."), set.Text) { Before = 2 };
@@ -206,7 +208,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             yield return new Paragraph("“Act by” on page 1 keeps the earliest of them.", set.Text) { Before = 1, WithNext = true };
         yield return new Table(
             [new Column("Reading of the facts", 0.5), new Column("Last day", 0.5)],
-            [.. last.Readings.Take(set.Readings).Select(r => (IReadOnlyList<string>)[Shortened(LawForReaders.Of(r), set.Readings > 6 ? 160 : 54),
+            [.. last.Readings.Take(set.Readings).Select(r => (IReadOnlyList<string>)[
+                Shortened(LawForReaders.Of(r), set.Readings > 6 ? 160 : 54),
                 DayOfWeek(r.Day) + (r.Rolled is { } rolled ? $"; rolls to {Day(rolled)}: an argument only" : "")])])
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 4 };
         if (last.Readings.Count > set.Readings)
@@ -239,8 +242,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             "Ask the office: the last time for recording that same day, how to get past a backlog, the price with every fee.",
             "Printed at actual size, nothing cut off: your address in the upper left, the upper right 5 by 2½ inches empty, the one title "
                 + "directly below, ½ inch white left and right.",
-            $"{(facts.SeveralOwners ? "The owners’ names are" : "The owner’s name is")} spelled as on the deed, and yours as well. No social "
-                + "security, account or tax number is on any page.",
+            $"{(facts.SeveralOwners ? "The owners’ names are" : "The owner’s name is")} spelled as on the deed, and yours as well. No "
+                + "social security, account or tax number is on any page.",
             $"The site lies in {facts.County ?? "the county of this recorder"}"
                 + $"{(facts.County is null or "San Francisco" ? "" : " County")}: a map says so, a ZIP does not. Land in two counties: "
                 + "record in each."),

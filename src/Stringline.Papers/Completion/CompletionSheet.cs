@@ -12,14 +12,15 @@ internal static partial class CompletionSheet
     private const int Shown = 4;
 
     /// <summary>
-    /// The other days of completion that the file leaves open, and what the notice is worth on each: the assessment has them, and the owner's
-    /// time with each (Civ. Code § 8182(a), (d)).
+    /// The other days of completion that the file leaves open, and what the notice is worth on each: the assessment has them, and the
+    /// owner's time with each (Civ. Code § 8182(a), (d)).
     /// </summary>
     /// <param name="matter">The matter.</param>
     /// <param name="completed">The day that the notice states.</param>
     public static IEnumerable<string> OtherDays(Matter matter, LocalDate completed)
     {
-        var others = (matter.Assessment.Find("completion.day")?.Readings ?? []).Where(r => r.Day != completed).DistinctBy(r => r.Day).ToList();
+        var others = (matter.Assessment.Find("completion.day")?.Readings ?? [])
+            .Where(r => r.Day != completed).DistinctBy(r => r.Day).ToList();
         if (others.Count == 0)
             yield break;
         var words = others.Take(Shown).Select(r => $"{Day(r.Day)} ({Shortened(LawForReaders.Of(r), 90)}): {Worth(matter, r.Day)}");
@@ -38,8 +39,8 @@ internal static partial class CompletionSheet
     /// <summary>Who signs: a co-owner may for all, but those who own apart are none (Civ. Code § 8182(b), (e)).</summary>
     public static string WhoSigns(Matter matter) => matter.In(PartyCapacity.Owner) switch
     {
-        { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants; one who "
-            + "owns a unit alone signs for that unit (§ 8182(b), (e)).",
+        { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants; "
+            + "one who owns a unit alone signs for that unit (§ 8182(b), (e)).",
         _ when matter.Facts.SeveralOwners => "Either of the co-owners signs and verifies in ink (§ 8182(b), (e)).",
         _ => "The owner signs and verifies in ink (§ 8182(b)).",
     };
@@ -47,12 +48,13 @@ internal static partial class CompletionSheet
     /// <summary>The copies after recording: to whom by the file, and how (Civ. Code §§ 8106, 8110, 8190).</summary>
     public static IEnumerable<string> Copies(Matter matter)
     {
-        yield return "Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner preliminary "
-            + "notice, by hand, or by registered, certified or express mail, or overnight by an express service carrier (§§ 8190(a), (b), "
+        yield return "Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
+            + "preliminary notice, by hand, or by registered, certified or express mail, or overnight by an express service carrier (§§ 8190(a), (b), "
             + "8106, 8110). Against one who is given none in time the notice shortens nothing (§ 8190(c))."
             + (OwnerMayLiveThere(matter) ? " An owner who lives there, in a building of up to four units, need not (§ 8190(d))." : "");
         if (Known(matter).ToList() is { Count: > 0 } known)
-            yield return $"By this file copies go to: {string.Join("; ", known)}. Add every other claimant from whom the owner has a preliminary notice.";
+            yield return $"By this file copies go to: {string.Join("; ", known)}. "
+                + "Add every other claimant from whom the owner has a preliminary notice.";
     }
 
     private static IEnumerable<string> Known(Matter matter)
@@ -71,7 +73,8 @@ internal static partial class CompletionSheet
     private static bool OwnerMayLiveThere(Matter matter) => matter.Job.Work.Use switch
     {
         WorkUse.OwnerOccupiedOneToFour => true,
-        null => !(matter.Job.Work.ResidentialStructures > 1) && !(matter.Job.Work.Units > 4) && matter.In(PartyCapacity.Owner).Any(IsPerson),
+        null => !(matter.Job.Work.ResidentialStructures > 1) && !(matter.Job.Work.Units > 4)
+            && matter.In(PartyCapacity.Owner).Any(IsPerson),
         _ => false,
     };
 

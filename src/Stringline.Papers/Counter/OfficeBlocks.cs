@@ -116,7 +116,8 @@ internal static class OfficeBlocks
     // The same with the reason.
     private static string Why(RecorderOffice office, RecorderField field) =>
         office.Fact(field) is not { } fact || !office.Asks(field) ? ""
-        : fact.PageDay is { } day ? $" (from a {day.Year.ToString(CultureInfo.InvariantCulture)} page; call to confirm)" : " (from an undated page; call to confirm)";
+        : fact.PageDay is { } day ? $" (from a {day.Year.ToString(CultureInfo.InvariantCulture)} page; call to confirm)"
+        : " (from an undated page; call to confirm)";
 
     private static string Small(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 

@@ -40,7 +40,8 @@ internal static class DesignDemandPaper
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands payment of the amount stated in paragraph 1 for services under a "
-            + $"written contract with {DesignLienPaper.Landowner(matter)}, and gives notice of the default stated in paragraph 2. If it is not paid, a claim of design "
+            + $"written contract with {DesignLienPaper.Landowner(matter)}, and gives notice of the default stated in paragraph "
+            + "2. If it is not paid, a claim of design "
             + "professional’s lien may be recorded against the property 10 days or more after this notice is given.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, DesignLienPaper.Amount(matter), Section));
         leaf.Field("Default", Clean(matter.Options.Words)
@@ -65,7 +66,8 @@ internal static class DesignDemandPaper
                 + "in more than "
                 + "that, make the paper again and say it in words of your own."
                 : "Paragraph 2 holds the default in your own words. Be sure that it is still true.",
-                "Sign and date in ink, and keep a signed copy; mail one to each owner and keep the receipts.", ProofOfNotice.Step(ProvedNotice.Default)],
+                "Sign and date in ink, and keep a signed copy; mail one to each owner and keep the receipts.",
+                ProofOfNotice.Step(ProvedNotice.Default)],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom, and that it says a default has occurred."],
         });
     }

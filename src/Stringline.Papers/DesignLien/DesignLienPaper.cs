@@ -46,7 +46,8 @@ internal static class DesignLienPaper
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
         leaf.Field("Notice of demand and default", demand is null ? null
-            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least 10 days before this claim is recorded. The amount remains unpaid.");
+            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least 10 days before this claim is recorded. "
+                + "The amount remains unpaid.");
         leaf.Say("The work of improvement for which the services were rendered has not commenced.");
         Signing.Claimant(leaf, matter, Section);
         Signing.Verify(leaf, matter, "claim", Section);
@@ -171,8 +172,8 @@ internal static class DesignLienPaper
             "Sign the claim and the verification in ink, and have a notary acknowledge the signature.",
             "Record in the county of the site, at least 10 days after the notice of the demand and no later than 90 days after you knew or "
                 + "had reason to know that the work will not be commenced (§§ 8304, 8312).",
-            $"No section requires that a copy be served on the {matter.OwnerWord}; mail one by certified mail anyway, as § 8416 requires for a "
-                + "mechanics lien.",
+            $"No section requires that a copy be served on the {matter.OwnerWord}; mail one by certified mail anyway, as § 8416 requires "
+                + "for a mechanics lien.",
         ],
         After =
         [

@@ -66,15 +66,15 @@ internal static class DesignReleasePaper
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
         if (full)
         {
-            leaf.Say($"{Satisfied(matter)} fully satisfied the lien described in paragraph 1. The design professional releases and discharges "
-                + "the property described in paragraph 4 from it.");
+            leaf.Say($"{Satisfied(matter)} fully satisfied the lien described in paragraph 1. The design professional releases and "
+                + "discharges the property described in paragraph 4 from it.");
         }
         else
         {
             leaf.Field("Amount satisfied and released", satisfied is { } paid ? Dollars(paid) : null);
             leaf.Field("Amount of the lien that remains", left is { } rest ? Dollars(rest) : null);
-            leaf.Say($"{Satisfied(matter)} partially satisfied the lien described in paragraph 1. The design professional releases it to the "
-                + "extent of the amount stated in paragraph 5. It remains in effect for the amount stated in paragraph 6.");
+            leaf.Say($"{Satisfied(matter)} partially satisfied the lien described in paragraph 1. The design professional releases it to "
+                + "the extent of the amount stated in paragraph 5. It remains in effect for the amount stated in paragraph 6.");
         }
 
         Signing.Claimant(leaf, matter, Section);

@@ -47,8 +47,8 @@ internal static class ClaimRequestPaper
         return new Bundle([Request(matter, procedure, contractors, body)], new Guide
         {
             To = contractors,
-            Manner = "How: in writing, by a method that lets you prove delivery; certified mail with return receipt requested is a good one. "
-                + "The contractor’s days run from receipt.",
+            Manner = "How: in writing, by a method that lets you prove delivery; certified mail with return receipt requested is a good "
+                + "one. The contractor’s days run from receipt.",
             First =
             [
                 .. ClaimProcedure.Doubts(says),

@@ -54,8 +54,8 @@ internal static class CreditPaper
         return new Bundle([leaf], new Guide
         {
             First = [.. Reach(matter, until), .. Balance(matter, claim),
-                $"The section does not say who signs. Have {(signers > 1 ? "every one who signs for an owner" : "the owner")} sign too: the "
-                + "credit is one to which both sides agree (our advice)."],
+                $"The section does not say who signs. Have {(signers > 1 ? "every one who signs for an owner" : "the owner")} sign too: "
+                + "the credit is one to which both sides agree (our advice)."],
             Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary: together before one, or each "
                 + "apart, with a certificate page for each signing.",
                 "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "

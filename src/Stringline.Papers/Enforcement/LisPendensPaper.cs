@@ -97,8 +97,8 @@ internal static class LisPendensPaper
         var paid = matter.Known.All<Paid>().Where(p => p.On.Earliest > claim.On).Sum(p => p.Amount);
         if (paid > 0 && claim.Amount is { } amount)
         {
-            yield return $"The notice names the claim in the amount recorded, {Dollars(amount)}. Since then {Dollars(paid)} was paid: tell the "
-                + "attorney.";
+            yield return $"The notice names the claim in the amount recorded, {Dollars(amount)}. Since then {Dollars(paid)} was paid: tell "
+                + "the attorney.";
         }
     }
 }

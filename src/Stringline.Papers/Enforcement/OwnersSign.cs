@@ -6,7 +6,7 @@ using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Enforcement;
 
-/// <summary>The signatures of owners under what they agree to: each who signs has a block of the paper, and a certificate of the notary's.</summary>
+/// <summary>The signatures of owners under what they agree to: each who signs has a block and a certificate.</summary>
 internal static class OwnersSign
 {
     /// <summary>So many are told one by one on the sheet.</summary>
@@ -30,7 +30,8 @@ internal static class OwnersSign
         }
 
         foreach (var words in signers.Count <= Told ? signers.Select(ByHand)
-            : [$"Each of the {signers.Count} owners and those who sign for them: signature; printed name; title and authority; date and place"])
+            : [$"Each of the {signers.Count} owners and those who sign for them: signature; printed name; title and authority; "
+                + "date and place"])
             leaf.Blank(words);
         return signers.Count;
     }
@@ -51,6 +52,6 @@ internal static class OwnersSign
     }
 
     private static string ByHand(Signer signer) => signer.Name is { } name ? $"{name}: signature; date and place of signing"
-        : $"{(signer.For is { } held ? $"For {Shortened(held, 80)}" : "For the owner")}: signature; printed name; title and authority; date and "
-            + "place of signing";
+        : $"{(signer.For is { } held ? $"For {Shortened(held, 80)}" : "For the owner")}: signature; printed name; title and authority; "
+            + "date and place of signing";
 }

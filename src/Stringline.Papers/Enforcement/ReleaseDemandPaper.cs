@@ -58,8 +58,8 @@ internal static class ReleaseDemandPaper
         return new Bundle([leaf], new Guide
         {
             Manner = Addressees.Manner,
-            First = [$"This is a paper of {matter.OneOwner}, who signs it, not the claimant. A claimant may print it to see what such a demand "
-                + "would say."],
+            First = [$"This is a paper of {matter.OneOwner}, who signs it, not the claimant. A claimant may print it to see what such a "
+                + "demand would say."],
             Steps = ["The owner signs it in ink, with date and place, and keeps a signed copy.",
                 "The owner gives it to the claimant, by hand or by mail, at the claimant’s address on the claim of lien, on its notices or "
                 + "in the license board’s records (§ 8108(e)).",

@@ -91,8 +91,8 @@ internal static partial class FeeDoubts
 
     private static IEnumerable<string> Counting(FeeRequest request)
     {
-        yield return $"{(request.Names == 1 ? "1 name is" : $"{request.Names} names are")} counted; an aka or dba may count too, and each group of ten after the first ten costs more (Gov. "
-            + "Code § 27361.8).";
+        yield return $"{(request.Names == 1 ? "1 name is" : $"{request.Names} names are")} counted; an aka or dba may count too, and each "
+            + "group of ten after the first ten costs more (Gov. Code § 27361.8).";
         if (request.References > 0)
             yield return "Each recorded paper referred to beyond the first costs more (Gov. Code § 27361.2).";
         if (request.Exemption is { } exemption)

@@ -100,7 +100,7 @@ public static partial class IndexNames
             ? [.. holding.Persons.Select(p => Person(p, owner.Name).Written)] : [];
     }
 
-    /// <summary>The trustees of a trust, or the representatives of an estate, each with whether a natural person; empty for any other.</summary>
+    /// <summary>The trustees of a trust, or the representatives of an estate, each with whether a person; empty for any other.</summary>
     internal static IReadOnlyList<(string Name, bool IsPerson)> Holders(Party owner) =>
         owner.HoldsTitleAs is { Form: TitleForm.Trust or TitleForm.Estate } holding
             ? [.. holding.Persons.Select(p => (Person(p, owner.Name).Written, Clean(p.Entity) is null))] : [];

@@ -8,8 +8,9 @@ internal static partial class Unbroken
     private static readonly HashSet<string> BeforeNumber = new(StringComparer.OrdinalIgnoreCase)
     {
         "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
-        "no.", "nos.", "section", "sections", "subdivision", "subdivisions", "paragraph", "paragraphs", "page", "pages", "book", "lot", "unit",
-        "units", "room", "suite", "ste.", "floor", "building", "apt.", "apartment", "space", "phase", "tract", "parcel", "box", "district", "SB", "AB",
+        "no.", "nos.", "section", "sections", "subdivision", "subdivisions", "paragraph", "paragraphs", "page", "pages", "book", "lot",
+        "unit", "units", "room", "suite", "ste.", "floor", "building", "apt.", "apartment", "space", "phase", "tract", "parcel", "box", "district",
+        "SB", "AB",
     };
 
     /// <summary>Whether two words that follow each other stay on one line.</summary>

@@ -77,20 +77,21 @@ internal static class CertifiedMailSheet
         Steps =
         [
             "Certified mail: ask for the postmark on the receipt of each article, and for a return receipt where one is wanted.",
-            "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other notices need "
-                + "registered, certified or express mail (Civ. Code § 8110).",
+            "First-class mail with a certificate of mailing serves for the copy of a claim of lien only (Civ. Code § 8416(c)); other "
+                + "notices need registered, certified or express mail (Civ. Code § 8110).",
             items.Any(i => i.Article is null) ? "Write each article number here before the envelopes leave your hand."
                 : "Compare each printed article number with the label before the envelopes leave your hand.",
             "Have the post office stamp or initial the sheet in the box at its foot.",
         ],
-        After = ["Enter each number as the article number of its mailing, and keep the receipts with the declaration that proves it (Civ. Code "
-            + "§ 8118(b))."],
+        After = ["Enter each number as the article number of its mailing, and keep the receipts with the declaration that proves it (Civ. "
+            + "Code § 8118(b))."],
     };
 
     // By the file all of it is mailed: nothing is left to be done with the envelopes.
     private static Guide AfterDeposit(List<Item> items) => new()
     {
-        First = [$"By the job file all of this is mailed already. {Checked} It does not show that the number is the one on your receipt: compare."],
+        First = [$"By the job file all of this is mailed already. {Checked} It does not show that the number is the one on your "
+            + "receipt: compare."],
         Steps =
         [
             "Compare each article number with the postal receipt" + (items.Any(i => i.Article is null)
@@ -100,8 +101,8 @@ internal static class CertifiedMailSheet
         ],
     };
 
-    private const string Checked = "Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped digit and "
-        + "most swaps.";
+    private const string Checked = "Article numbers on the sheet have passed their check digit, which finds nearly every single mistyped "
+        + "digit and most swaps.";
 
     private static List<Item> ToMail(Matter matter)
     {

@@ -80,7 +80,8 @@ internal static class BondNoticePaper
                 ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."]
                 : Array.Empty<string>(),
             ],
-            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each person named above, or hand it over.", ProofOfNotice.Step(ProvedNotice.Bond)],
+            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each person named above, or hand it over.",
+                ProofOfNotice.Step(ProvedNotice.Bond)],
             After = [$"{EntryName.Enter("bond-notice-given")}its day, how, and to whom ({Addressees.Names(to)})."],
         });
     }

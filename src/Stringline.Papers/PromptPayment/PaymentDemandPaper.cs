@@ -105,7 +105,8 @@ internal static class PaymentDemandPaper
             Steps = ["Compare the calculation with your ledger, line by line, before signing.",
                 "Sign in ink, write the date and place of signing, and keep a signed copy.",
                 $"Send it{(ToOwner(matter, to) ? ", or hand it over," : "")} to {Addressees.Names(to)} "
-                    + $"{(ToOwner(matter, to) ? "in one of the ways named above" : "by a method that lets you prove delivery")}, and keep the receipt.",
+                    + $"{(ToOwner(matter, to) ? "in one of the ways named above" : "by a method that lets you prove delivery")}, and keep "
+                    + "the receipt.",
                 .. ToOwner(matter, to) ? [ProofOfNotice.Step(ProvedNotice.PaymentDemand)] : Array.Empty<string>()],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom and how."],
         });
@@ -145,7 +146,8 @@ internal static class PaymentDemandPaper
                 + "only: the "
                 + $"{MoneyDue.OwnerProgressDays} days of § 8800 end on {Day(thirty)} at the soonest, if the notice is given today, unless "
                 + "the contract says otherwise. "
-                + (Overdue(matter) is { } earlier ? $"On an earlier demand the time ended on {Day(earlier)}: what it demanded is overdue since then."
+                + (Overdue(matter) is { } earlier ? $"On an earlier demand the time ended on {Day(earlier)}: what it demanded is "
+                    + "overdue since then."
                     : "Until then nothing is overdue.");
         }
     }

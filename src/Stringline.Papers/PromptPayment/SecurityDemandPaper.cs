@@ -45,8 +45,8 @@ internal static class SecurityDemandPaper
         leaf.Head("California Civil Code sections 8102 and 8710 to 8712");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, owners);
-        leaf.Say($"{matter.Facts.Claimant} (“claimant”), the direct contractor, demands that the {matter.OwnerWord} provide security for the "
-            + $"{(matter.Facts.SeveralOwners ? "owners’" : "owner’s")} payment "
+        leaf.Say($"{matter.Facts.Claimant} (“claimant”), the direct contractor, demands that the {matter.OwnerWord} provide security for "
+            + $"the {(matter.Facts.SeveralOwners ? "owners’" : "owner’s")} payment "
             + "obligation under the contract, by a bond, an irrevocable letter of credit or a construction security escrow account (Civil "
             + "Code section 8720), and a copy, certified by the county recorder, of any recorded mortgage or deed of trust that secures "
             + "the construction loan (section 8710, subdivision (b)).");

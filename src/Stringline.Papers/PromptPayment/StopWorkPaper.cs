@@ -80,8 +80,8 @@ internal static class StopWorkPaper
                 $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
                     + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
                     + "the stop work notice yet.",
-                $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, and on "
-                    + "that same day a copy of it to each subcontractor with whom you have a "
+                $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, "
+                    + "and on that same day a copy of it to each subcontractor with whom you have a "
                     + $"contract (§ 8834(b)). The {matter.OwnerWord} must tell the construction "
                     + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within five days (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),

@@ -32,8 +32,8 @@ internal static class PublicStopPaymentPaper
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that you withhold from the direct contractor "
             + "money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
         StopPaymentPaper.Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
-        leaf.Say("A $10 check payable to you is enclosed. Please give claimant notice of the time within which an action is to be commenced "
-            + "(Civil Code section 9362).");
+        leaf.Say("A $10 check payable to you is enclosed. Please give claimant notice of the time within which an action is to be "
+            + "commenced (Civil Code section 9362).");
         Signing.Claimant(leaf, matter, "Civ. Code § 9352(a)");
         Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 9352(a)");
         return new Bundle([leaf], new Guide

@@ -86,7 +86,8 @@ internal static class StopPaymentReleasePaper
             Manner = "How: any writing will do (§ 8128); send it by a method that lets you prove delivery.",
             First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Do not hand it "
                 + "over until the money is in your account.", .. Owing(matter, reduced), .. Others(matter, given)],
-            Steps = ["Sign and date in ink, and keep a signed copy.", "Hand it over, or mail it by a method that lets you prove delivery.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
+            Steps = ["Sign and date in ink, and keep a signed copy.",
+                "Hand it over, or mail it by a method that lets you prove delivery.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
             After =
             [
                 $"{EntryName.Enter("stop-payment-released")}its day"
@@ -101,8 +102,8 @@ internal static class StopPaymentReleasePaper
     {
         if (!reduced && (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand is > 0 and var unpaid)
         {
-            yield return $"By the job file {Dollars(unpaid)} of the demand is not paid. Be sure that a full release is meant; for a part make "
-                + "the reduction.";
+            yield return $"By the job file {Dollars(unpaid)} of the demand is not paid. Be sure that a full release is meant; for a part "
+                + "make the reduction.";
         }
     }
 

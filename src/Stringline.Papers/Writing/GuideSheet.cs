@@ -53,7 +53,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private PaperPlan Written(bool draft) => new()
     {
         Title = $"{Titled(draft)}: {paper.Title}",
-        Foot = $"{Titled(draft)}, {(guide.Recording is null ? "not part of the paper" : "not to be recorded")}. {Shortened(matter.Job.Name, 50)}",
+        Foot = $"{Titled(draft)}, {(guide.Recording is null ? "not part of the paper" : "not to be recorded")}. "
+            + Shortened(matter.Job.Name, 50),
         FootStyle = new TypeStyle(Face.Sans, 8.5, 11),
         Made = matter.AsOf,
         Draft = draft,

@@ -18,7 +18,8 @@ internal static class LawForReaders
         ("section as read", "published section"),
     ];
 
-    private static readonly string[] NoNames = ["A", "An", "If", "In", "It", "No", "On", "One", "That", "The", "This", "What", "Where", "Whether", "Who"];
+    private static readonly string[] NoNames = ["A", "An", "If", "In", "It", "No", "On", "One", "That", "The", "This", "What", "Where", "Whether",
+        "Who"];
 
     /// <summary>A sentence of the law.</summary>
     public static string Of(string text)

@@ -34,8 +34,8 @@ internal static class WorkAhead
     {
         if (ahead.Count > 0)
         {
-            yield return $"Left out of {amount}: {Words(ahead)}, which goes on after {Day(matter.AsOf)}. Enter what was provided so far as an "
-                + "entry of its own to count it.";
+            yield return $"Left out of {amount}: {Words(ahead)}, which goes on after {Day(matter.AsOf)}. Enter what was provided so far as "
+                + "an entry of its own to count it.";
         }
     }
 

@@ -9,7 +9,10 @@ publish_for() {
   # A fault of ours is no reason to fall back: only a pack that cannot be restored is.
   try() {
     rm -rf "$to"
-    dotnet "${common[@]}" "$@" >"$log" 2>&1 && return
+    if dotnet "${common[@]}" "$@" >"$log" 2>&1; then
+      same_packages_everywhere "obj/package-$system.lock.json" || fail "What was restored for $system is not what the lock files name."
+      return
+    fi
     grep -qE 'error (NU|NETSDK)[0-9]+' "$log" || fail "$(tail -5 "$log")"
     return 1
   }

@@ -21,8 +21,32 @@ need_dotnet() {
     fail "Stringline needs the .NET SDK 10 (command 'dotnet'); found: ${version/#0/none}." "Install it from the packages of your system or from Microsoft, then run this again."
 }
 
+# The packages of a lock file, one a line: name, version, hash of the content.
+packages_of() {
+  awk -F'"' '/^      "[^"]+": \{/ {name = $2} $2 == "resolved" {version = $4} $2 == "contentHash" {print name, version, $4}' "$1" | sort -u
+}
+
+# same_packages MADE COMMITTED: fails where a package of the first is not in the second with the very same content.
+same_packages() {
+  local other
+  other=$(comm -23 <(packages_of "$1") <(packages_of "$2"))
+  [ -z "$other" ] || { printf '%s\n' "Packages that are not those of $2:" "$other" >&2; return 1; }
+}
+
+# same_packages_everywhere LOCK: the lock file of that name, which a publishing wrote in each folder of the program, beside the committed one.
+# What is handed out is restored for one system, and the committed files name none; so their hashes are compared here.
+same_packages_everywhere() {
+  local made found=0
+  for made in "$root"/src/*/"$1"; do
+    [ -f "$made" ] || continue
+    found=1
+    same_packages "$made" "$(dirname "$made" | sed 's|/obj$||')/packages.lock.json" || return 1
+  done
+  [ "$found" = 1 ] || { echo "No lock file $1 was written: what was restored cannot be told." >&2; return 1; }
+}
+
 # Publishes the program, compiled ahead of time for this machine, into out/stringline. Skips it while no source is newer.
-# The lock files that are committed hold no runtime identifier, so this restore writes its own under obj/.
+# The lock files that are committed hold no runtime identifier, so this restore writes its own under obj/, which must hold the same packages.
 publish() {
   local tool="$root/out/stringline/stringline.dll"
   if [ -f "$tool" ] && [ -z "$(find "$root"/src "$root"/data "$root"/Directory.* "$root"/global.json \
@@ -31,7 +55,8 @@ publish() {
   fi
   echo "Building Stringline ..." >&2
   (cd "$root" && dotnet publish src/Stringline.Desk -c Release --use-current-runtime --self-contained false -v quiet -maxcpucount:2 \
-    -p:PublishReadyToRun=true -p:RestoreLockedMode=false -p:NuGetLockFilePath=obj/publish.lock.json -o out/stringline) >&2
+    -p:PublishReadyToRun=true -p:RestoreLockedMode=false -p:NuGetLockFilePath=obj/publish.lock.json -o out/stringline) >&2 || return 1
+  same_packages_everywhere obj/publish.lock.json || { rm -rf "$root/out/stringline"; return 1; }
   touch "$tool"
 }
 

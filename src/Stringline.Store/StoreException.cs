@@ -15,6 +15,9 @@ public enum StoreFault
     /// <summary>A later version of this program made it.</summary>
     TooNew,
 
+    /// <summary>An earlier version of this program made it, and it was to be read only.</summary>
+    EarlierVersion,
+
     /// <summary>The disk is full.</summary>
     Full,
 

@@ -30,7 +30,7 @@ public abstract class MigrationTests : IDisposable
         var demo = Samples.Demo();
         var tip = Make(1, demo, paper);
         var thrown = Assert.Throws<StoreException>(() => Place.Open(OpenStore.ReadOnly));
-        Assert.Equal(StoreFault.ReadOnly, thrown.Fault);
+        Assert.Equal(StoreFault.EarlierVersion, thrown.Fault);
         var journal = Place.Open(OpenStore.MustExist);
         Assert.Equal(8, Place.Scalar<long>("select max(number) from migrations"));
         Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
@@ -125,7 +125,7 @@ public abstract class MigrationTests : IDisposable
     }
 
     // The tables as versions 1 to 3 had them, filled by statements that are kept here for good: the program itself no longer writes that version.
-    private JobTip Make(int version, Law.Facts.JobFile job, Proof paper)
+    protected JobTip Make(int version, Law.Facts.JobFile job, Proof paper)
     {
         using var database = Connect();
         database.Run(connection =>
@@ -176,6 +176,21 @@ public abstract class MigrationTests : IDisposable
 
 public sealed class SqliteMigrationTests() : MigrationTests(() => new SqlitePlace())
 {
+    // A backup is kept for years; the program that restores it is of today.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    [InlineData(7)]
+    public void A_backup_of_an_earlier_version_is_restored_and_stays_as_it_is(int version)
+    {
+        var tip = Make(version, Samples.Demo(), Samples.Paper("article 7019"));
+        var before = File.ReadAllBytes(Place.Address);
+        using var other = new SqlitePlace();
+        Assert.Equal(1, Upkeep.Restore.From(Place.Address, other.Address, replace: false, SystemClock.Instance).Check.Jobs);
+        Assert.Equal([tip], other.Open(OpenStore.MustExist).Tips());
+        Assert.Equal(before, File.ReadAllBytes(Place.Address));
+    }
+
     internal override Database Connect() => new SqliteDatabase(Place.Address, OpenStore.OrMake);
 
     [Fact]

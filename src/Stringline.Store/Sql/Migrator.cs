@@ -77,7 +77,7 @@ internal static class Migrator
         if (version < current && open == OpenStore.ReadOnly)
         {
             throw new StoreException(
-                StoreFault.ReadOnly, database.Name, FormattableString.Invariant($"a store of version {version}, opened only to be read"), FormattableString.Invariant($"one of version {current}; open it once to be written, which brings it there"));
+                StoreFault.EarlierVersion, database.Name, FormattableString.Invariant($"a store of version {version}, opened only to be read"), FormattableString.Invariant($"one of version {current}; open it once to be written, which brings it there"));
         }
     }
 

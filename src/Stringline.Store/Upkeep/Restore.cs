@@ -23,7 +23,8 @@ public static class Restore
     public static Restored From(string backup, string address, bool replace, IClock clock, IProgress<StoreProgress>? progress = null)
     {
         var place = StoreAddress.Read(address);
-        using var source = Journals.Connect(StoreAddress.ReadFile(backup, "the backup"), clock, OpenStore.ReadOnly);
+        using var opened = OpenedBackup.Of(StoreAddress.ReadFile(backup, "the backup"), clock);
+        var source = opened.Journal;
         var check = source.Check(progress);
         StoreCopy.MustBeWhole(check, backup);
         var aside = Aside + Stamp.Format(clock.GetCurrentInstant());

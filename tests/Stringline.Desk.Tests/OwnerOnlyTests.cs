@@ -142,7 +142,7 @@ public sealed partial class OwnerOnlyTests : IDisposable
     private async Task<string> Open(string store, Func<string, Task> meanwhile, bool browser = false, string? tools = null)
     {
         Directory.CreateDirectory(Home, ForFolders);
-        var command = $"exec {Tool.Command} desk --store {store} --port 0 --as-of 2026-06-22{(browser ? "" : " --no-browser")}";
+        var command = $"exec {Tool.Command} desk --new --store {store} --port 0 --as-of 2026-06-22{(browser ? "" : " --no-browser")}";
         using var process = Process.Start(Start(command, tools))!;
         try
         {

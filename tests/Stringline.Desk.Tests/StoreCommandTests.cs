@@ -43,7 +43,7 @@ public sealed partial class StoreCommandTests : IDisposable
     [Fact]
     public async Task A_seal_is_made_kept_compared_and_says_what_was_cut_off()
     {
-        await Said("add", Repository.Path("data/demo/alder-court.json"));
+        await Said("add", "--new", Repository.Path("data/demo/alder-court.json"));
         var said = await Said("seal", "--out", At("seal.txt"));
         var line = said.Split('\n').Single(one => one.Contains("stringline-seal/1", StringComparison.Ordinal)).Trim();
         Assert.StartsWith(line + "\n", File.ReadAllText(At("seal.txt")), StringComparison.Ordinal);
@@ -69,7 +69,7 @@ public sealed partial class StoreCommandTests : IDisposable
     [Fact]
     public async Task Damage_beside_the_journal_is_told_with_what_mends_it_and_assessing_anew_mends_it()
     {
-        await Said("add", Repository.Path("data/demo/alder-court.json"));
+        await Said("add", "--new", Repository.Path("data/demo/alder-court.json"));
         Assert.Equal(0, (await Tool.Run("assess", "--all", "--store", At("office"), "--as-of", "2026-06-22")).Status);
         var list = await Tool.Run("list", "--store", At("office"), "--as-of", "2026-06-22");
         Tamper("update steps set act_by = '2031-01-01'");

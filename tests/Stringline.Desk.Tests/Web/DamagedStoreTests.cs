@@ -35,6 +35,7 @@ public sealed class DamagedStoreTests : IAsyncLifetime
         Portfolio.RefreshStale(OpenDesk.Today, 1);
         await desk.StartAsync(TestContext.Current.CancellationToken);
         browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        using var let = await browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
     }
 
     public async ValueTask DisposeAsync()

@@ -32,7 +32,7 @@ public sealed partial class ImportDesk : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         var clock = new StoppedClock(OpenDesk.Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant());
-        desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", LargestTable = Largest }, clock);
+        desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", LargestTable = Largest, Opening = OpenStore.OrMake }, clock);
         await desk.StartAsync(TestContext.Current.CancellationToken);
         Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
         using var let = await Browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);

@@ -13,7 +13,7 @@ internal static class LatinComposition
     /// <summary>The text with loose accents joined as far as a letter for them exists; anything else is left as it is.</summary>
     public static string Of(string text)
     {
-        if (!text.Any(IsMark))
+        if (!HasMark(text))
             return text;
         var joined = new StringBuilder(text.Length);
         foreach (var letter in text)
@@ -25,6 +25,17 @@ internal static class LatinComposition
         }
 
         return joined.ToString();
+    }
+
+    private static bool HasMark(string text)
+    {
+        foreach (var letter in text)
+        {
+            if (IsMark(letter))
+                return true;
+        }
+
+        return false;
     }
 
     private static bool IsMark(char letter) => letter is >= '\u0300' and <= '\u036F';

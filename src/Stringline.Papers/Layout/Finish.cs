@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.IO.Compression;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -7,57 +6,58 @@ namespace Stringline.Papers.Layout;
 
 /// <summary>
 /// Finishes a file that PDFsharp wrote. PDFsharp 6.2.4 leaves out the checksum with which the data of a compressed stream end (RFC 1950,
-/// 2.2): viewers show such a file, strict readers and archives call it damaged. It also gives what a face reaches below the line without
+/// 2.2): viewers show such a file, strict readers and archives call it damaged. So it is asked to compress nothing, and its streams are
+/// compressed here; one that is compressed all the same is ended. It also gives what a face reaches below the line without
 /// its sign (PDF 32000-1, 9.8.1: a negative number). What is drawn at random, the identifiers of the XMP block and the six letters that
 /// mark a part of a face (9.6.4), becomes the plan's own, so that the same plan gives the same bytes.
 /// </summary>
 internal static partial class Finish
 {
-    private const int ChecksumLength = 4;
+    private const int TagLength = 6;
 
-    private static readonly byte[] LengthKey = "/Length "u8.ToArray();
-
-    /// <summary>The same file with its streams ended and its cross-reference table rewritten.</summary>
-    /// <param name="file">What PDFsharp wrote: one cross-reference table, every length a number in its stream's dictionary.</param>
+    /// <summary>The same file with its streams compressed and ended and its cross-reference table rewritten.</summary>
+    /// <param name="file">What PDFsharp wrote.</param>
     /// <param name="id">Sixteen hexadecimal digits of the plan's own.</param>
     /// <exception cref="InvalidDataException">The file is not laid out so.</exception>
-    public static byte[] Of(byte[] file, string id)
+    public static byte[] Of(byte[] file, string id) => Of(file, file.Length, id);
+
+    /// <summary>The same for a file that does not fill its room.</summary>
+    public static byte[] Of(byte[] file, int length, string id)
     {
-        var table = TableOf(file);
-        var starts = StartsOf(file, table);
-        var objects = Objects(starts, table);
-        using var whole = new MemoryStream(file.Length + (objects.Count * ChecksumLength));
-        whole.Write(file, 0, objects[0].Start.Value);
-        var moved = new Dictionary<int, long>();
+        var objects = new WrittenObjects(file, length);
+        using var whole = new MemoryStream(length / 2);
+        whole.Write(file, 0, objects.StartOf(0));
+        var (from, to) = (new int[objects.Count], new int[objects.Count]);
         var faces = new List<string>();
-        foreach (var piece in objects)
+        for (var place = 0; place < objects.Count; place++)
         {
-            moved[piece.Start.Value] = whole.Position;
-            Write(whole, file.AsSpan(piece), id, faces);
+            (from[place], to[place]) = (objects.StartOf(place), (int)whole.Position);
+            Write(whole, file, from[place], objects[place], id, faces);
         }
 
         var newTable = whole.Position;
-        whole.Write(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {starts.Length}\n")));
-        foreach (var start in starts)
+        Put(whole, string.Create(CultureInfo.InvariantCulture, $"xref\n0 {objects.Starts.Length}\n"));
+        foreach (var start in objects.Starts)
         {
-            whole.Write(Encoding.ASCII.GetBytes(start == 0
-                ? "0000000000 65535 f \n"
-                : string.Create(CultureInfo.InvariantCulture, $"{moved[start]:D10} 00000 n \n")));
+            Put(whole, start == 0 ? "0000000000 65535 f \n"
+                : string.Create(CultureInfo.InvariantCulture, $"{to[Array.BinarySearch(from, start)]:D10} 00000 n \n"));
         }
 
-        var trailer = Find(file, "trailer"u8, table);
-        whole.Write(file.AsSpan(trailer, Find(file, "startxref"u8, trailer) - trailer));
-        whole.Write(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"startxref\n{newTable}\n%%EOF\n")));
+        var trailer = Find(file, "trailer"u8, objects.Table);
+        whole.Write(file, trailer, Find(file, "startxref"u8, trailer) - trailer);
+        Put(whole, string.Create(CultureInfo.InvariantCulture, $"startxref\n{newTable}\n%%EOF\n"));
         return whole.ToArray();
     }
 
     /// <summary>Whether every compressed stream of a file ends with the checksum of what it holds.</summary>
     public static bool IsWhole(byte[] file)
     {
-        foreach (var place in Objects(file))
+        var objects = new WrittenObjects(file, file.Length);
+        for (var place = 0; place < objects.Count; place++)
         {
-            var piece = file.AsSpan(place);
-            if (DataOf(piece) is { } data && !IsEnded(piece[data]))
+            var piece = objects[place];
+            if (WrittenObjects.HasData(piece, out var from, out var length) && IsPacked(piece[..from])
+                && !Deflate.IsEnded(file, objects.StartOf(place) + from, length))
                 return false;
         }
 
@@ -67,12 +67,16 @@ internal static partial class Finish
     /// <summary>The name of a face that the file does not carry in itself; null where it carries all.</summary>
     public static string? FaceOutside(byte[] file)
     {
-        foreach (var place in Objects(file))
+        var objects = new WrittenObjects(file, file.Length);
+        for (var place = 0; place < objects.Count; place++)
         {
-            var piece = Encoding.Latin1.GetString(file.AsSpan(place));
+            var dictionary = WrittenObjects.Dictionary(objects[place]);
+            if (dictionary.IndexOf("/Font"u8) < 0)
+                continue;
+            var piece = Encoding.Latin1.GetString(dictionary);
             var isOutside = piece.Contains("/Type/FontDescriptor", StringComparison.Ordinal)
                 ? !piece.Contains("/FontFile", StringComparison.Ordinal)
-                : SimpleFace().IsMatch(piece) && !piece.Contains("/FontDescriptor", StringComparison.Ordinal);
+                : !piece.Contains("/FontDescriptor", StringComparison.Ordinal) && SimpleFace().IsMatch(piece);
             if (isOutside)
                 return NameOfFace().Match(piece) is { Success: true } name ? name.Groups[1].Value : "a face without a name";
         }
@@ -86,56 +90,88 @@ internal static partial class Finish
     [GeneratedRegex(@"/(?:BaseFont|FontName)\s*/([^\s/<>]+)")]
     private static partial Regex NameOfFace();
 
-    private static void Write(MemoryStream to, ReadOnlySpan<byte> piece, string id, List<string> faces)
+    private static void Write(MemoryStream to, byte[] file, int start, ReadOnlySpan<byte> piece, string id, List<string> faces)
     {
-        if (DataOf(piece) is { } data)
-            WriteEnded(to, piece, data);
+        if (WrittenObjects.HasData(piece, out var from, out var length))
+        {
+            var dictionary = piece[..from];
+            if (IsPacked(dictionary))
+                WriteEnded(to, file, start, piece, from, length);
+            else if (dictionary.IndexOf("/Type/Metadata"u8) >= 0)
+                to.Write(WithOwnId(piece, id));
+            else if (dictionary.IndexOf("/Filter"u8) >= 0)
+                to.Write(piece);
+            else
+                WritePacked(to, file, start, piece, from, length);
+        }
         else if (piece.IndexOf("/Type/Font"u8) >= 0)
-            to.Write(OfFace(piece, faces));
-        else if (piece.IndexOf("/Type/Metadata"u8) >= 0)
-            to.Write(WithOwnId(piece, id));
+            WriteFace(to, piece, faces);
         else
             to.Write(piece);
     }
 
-    private static void WriteEnded(MemoryStream to, ReadOnlySpan<byte> piece, Range data)
+    private static void WritePacked(MemoryStream to, byte[] file, int start, ReadOnlySpan<byte> piece, int from, int length)
     {
-        Span<byte> checksum = stackalloc byte[ChecksumLength];
-        BinaryPrimitives.WriteUInt32BigEndian(checksum, Checksum(Inflated(piece[data])));
-        if (piece[data].EndsWith(checksum))
+        // Only a part of a face tells how long it is unpacked (PDF 32000-1, table 127).
+        var packed = piece[..from].IndexOf("/Length1"u8) >= 0 ? Deflate.PackFace(file, start + from, length)
+            : Deflate.Pack(file, start + from, length);
+        WriteLength(to, piece[..from], "/Filter/FlateDecode", packed.Length);
+        to.Write(packed);
+        to.Write(piece[(from + length)..]);
+    }
+
+    private static void WriteEnded(MemoryStream to, byte[] file, int start, ReadOnlySpan<byte> piece, int from, int length)
+    {
+        Span<byte> checksum = stackalloc byte[Deflate.ChecksumLength];
+        BinaryPrimitives.WriteUInt32BigEndian(checksum, Deflate.Checksum(file, start + from, length));
+        if (piece.Slice(from, length).EndsWith(checksum))
         {
             to.Write(piece);
             return;
         }
 
         // Of nothing the library writes the two bytes of the head alone; deflate says of nothing that its one block is the last.
-        ReadOnlySpan<byte> nothing = piece[data].Length == 2 ? [3, 0] : [];
-        var digits = DigitsOf(piece);
-        to.Write(piece[..digits.Start.Value]);
-        to.Write(Encoding.ASCII.GetBytes((piece[data].Length + nothing.Length + ChecksumLength).ToString(CultureInfo.InvariantCulture)));
-        to.Write(piece[digits.End.Value..data.End.Value]);
+        ReadOnlySpan<byte> nothing = length == 2 ? [3, 0] : [];
+        WriteLength(to, piece[..from], "", length + nothing.Length + checksum.Length);
+        to.Write(piece.Slice(from, length));
         to.Write(nothing);
         to.Write(checksum);
-        to.Write(piece[data.End..]);
+        to.Write(piece[(from + length)..]);
     }
 
-    private static byte[] OfFace(ReadOnlySpan<byte> piece, List<string> faces)
+    // A dictionary with another length, and what is said besides.
+    private static void WriteLength(MemoryStream to, ReadOnlySpan<byte> dictionary, string besides, int length)
     {
-        var text = Encoding.Latin1.GetString(piece);
-        text = PartOfFace().Replace(text, found =>
-        {
-            if (!faces.Contains(found.Value))
-                faces.Add(found.Value);
-            return $"/AAAAA{(char)('A' + faces.IndexOf(found.Value))}+";
-        });
-        return Encoding.Latin1.GetBytes(Below().Replace(text, "/Descent -$1"));
+        var at = WrittenObjects.Length(dictionary, out _, out var digits);
+        to.Write(dictionary[..(at - "/Length ".Length)]);
+        Put(to, string.Create(CultureInfo.InvariantCulture, $"{besides}/Length {length}"));
+        to.Write(dictionary[(at + digits)..]);
     }
 
-    [GeneratedRegex("/[A-Z]{6}[+]")]
-    private static partial Regex PartOfFace();
+    private static bool IsPacked(ReadOnlySpan<byte> dictionary) => dictionary.IndexOf("/FlateDecode"u8) >= 0;
 
-    [GeneratedRegex("/Descent ([0-9]+)")]
-    private static partial Regex Below();
+    private static void WriteFace(MemoryStream to, ReadOnlySpan<byte> piece, List<string> faces)
+    {
+        var own = piece.ToArray();
+        for (var plus = TagLength + 1; plus < own.Length; plus++)
+        {
+            var tag = own.AsSpan(plus - TagLength, TagLength);
+            if (own[plus] != '+' || own[plus - TagLength - 1] != '/' || tag.IndexOfAnyExceptInRange((byte)'A', (byte)'Z') >= 0)
+                continue;
+            var name = Encoding.ASCII.GetString(tag);
+            if (!faces.Contains(name))
+                faces.Add(name);
+            tag.Fill((byte)'A');
+            tag[^1] = (byte)('A' + faces.IndexOf(name));
+        }
+
+        var key = "/Descent "u8;
+        var below = own.AsSpan().IndexOf(key) is >= 0 and var at && own[at + key.Length] is >= (byte)'0' and <= (byte)'9' ? at + key.Length : 0;
+        to.Write(own, 0, below);
+        if (below > 0)
+            to.WriteByte((byte)'-');
+        to.Write(own, below, own.Length - below);
+    }
 
     private static byte[] WithOwnId(ReadOnlySpan<byte> piece, string id)
     {
@@ -151,108 +187,10 @@ internal static partial class Finish
         return text;
     }
 
-    // The bytes of a compressed stream within its object; null where the object has none.
-    private static Range? DataOf(ReadOnlySpan<byte> piece)
+    private static void Put(MemoryStream to, string text)
     {
-        var stream = piece.IndexOf("stream\n"u8);
-        if (stream < 0 || piece[..stream].IndexOf("/FlateDecode"u8) < 0)
-            return null;
-        var digits = DigitsOf(piece[..stream]);
-        var length = int.Parse(Encoding.ASCII.GetString(piece[digits]), CultureInfo.InvariantCulture);
-        var from = stream + "stream\n".Length;
-        return from..(from + length);
-    }
-
-    private static Range DigitsOf(ReadOnlySpan<byte> dictionary)
-    {
-        var at = dictionary.IndexOf(LengthKey);
-        if (at < 0)
-            throw new InvalidDataException("A stream of the file does not say how long it is.");
-        at += LengthKey.Length;
-        var end = at;
-        while (dictionary[end] is >= (byte)'0' and <= (byte)'9')
-            end++;
-        return at..end;
-    }
-
-    private static bool IsEnded(ReadOnlySpan<byte> data) =>
-        data.Length > 2 + ChecksumLength && BinaryPrimitives.ReadUInt32BigEndian(data[^ChecksumLength..]) == Checksum(Inflated(data));
-
-    // Behind the two bytes of a zlib head lies plain deflate, which says itself where it ends.
-    private static byte[] Inflated(ReadOnlySpan<byte> data)
-    {
-        using var packed = new MemoryStream(data[2..].ToArray());
-        using var inflater = new DeflateStream(packed, CompressionMode.Decompress);
-        using var plain = new MemoryStream(data.Length * 3);
-        inflater.CopyTo(plain);
-        return plain.ToArray();
-    }
-
-    // Adler-32 (RFC 1950, 8.2): two sums modulo the largest prime under 65536; 3,800 bytes at a time stay within 32 bits.
-    private static uint Checksum(ReadOnlySpan<byte> bytes)
-    {
-        const uint prime = 65521;
-        const int atATime = 3800;
-        uint a = 1, b = 0;
-        while (!bytes.IsEmpty)
-        {
-            var part = bytes[..Math.Min(atATime, bytes.Length)];
-            foreach (var value in part)
-            {
-                a += value;
-                b += a;
-            }
-
-            (a, b) = (a % prime, b % prime);
-            bytes = bytes[part.Length..];
-        }
-
-        return (b << 16) | a;
-    }
-
-    private static int TableOf(byte[] file)
-    {
-        var last = file.AsSpan().LastIndexOf("startxref\n"u8);
-        if (last < 0)
-            throw new InvalidDataException("The file says nowhere where its cross-reference table is.");
-        var end = last + "startxref\n".Length;
-        var from = end;
-        while (file[end] is >= (byte)'0' and <= (byte)'9')
-            end++;
-        var table = int.Parse(Encoding.ASCII.GetString(file, from, end - from), CultureInfo.InvariantCulture);
-        return file.AsSpan(table).StartsWith("xref\n0 "u8) ? table
-            : throw new InvalidDataException("The cross-reference table is not where the file says.");
-    }
-
-    private static List<Range> Objects(byte[] file)
-    {
-        var table = TableOf(file);
-        return Objects(StartsOf(file, table), table);
-    }
-
-    // The objects as they lie in the file: each ends where the next begins, the last at the table.
-    private static List<Range> Objects(int[] starts, int table)
-    {
-        int[] inOrder = [.. starts.Where(s => s > 0).Order(), table];
-        return [.. inOrder.Zip(inOrder.Skip(1), (start, end) => start..end)];
-    }
-
-    // Where each object begins, by its number; 0 for one that is free.
-    private static int[] StartsOf(byte[] file, int table)
-    {
-        const int row = 20;
-        var at = table + "xref\n0 ".Length;
-        var end = at;
-        while (file[end] != (byte)'\n')
-            end++;
-        var starts = new int[int.Parse(Encoding.ASCII.GetString(file, at, end - at).Trim(), CultureInfo.InvariantCulture)];
-        for (var i = 0; i < starts.Length; i++)
-        {
-            var entry = Encoding.ASCII.GetString(file, end + 1 + (i * row), row);
-            starts[i] = entry[17] == 'n' ? int.Parse(entry.AsSpan(0, 10), CultureInfo.InvariantCulture) : 0;
-        }
-
-        return starts;
+        foreach (var letter in text)
+            to.WriteByte((byte)letter);
     }
 
     private static int Find(byte[] file, ReadOnlySpan<byte> word, int from)

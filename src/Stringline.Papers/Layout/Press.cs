@@ -24,6 +24,9 @@ internal static class Press
         var firstTop = plan.Return is null ? Sheet.Top : Sheet.TitleTop;
         var pages = Flow.OntoPages(strips, firstTop, Sheet.Top, Sheet.Bottom);
         using var document = new PdfDocument();
+        // What it compresses lacks its end; see Finish.
+        document.Options.NoCompression = true;
+        document.Options.CompressContentStreams = false;
         var told = UAManager.ForDocument(document);
         told.SetDocumentLanguage("en-US");
         // What a printer shrinks to fit has margins other than those that the recorder measures (Gov. Code § 27361.6).
@@ -35,10 +38,15 @@ internal static class Press
         document.Internals.FirstDocumentID = document.Internals.SecondDocumentID = id;
         for (var i = 0; i < pages.Count; i++)
             Draw(document.AddPage(), told.StructureBuilder, plan, measure, pages[i], i, pages.Count);
-        using var bytes = new MemoryStream();
-        document.Save(bytes);
-        return new Printed(Finish.Of(bytes.ToArray(), id), pages.Count);
+        var raw = Raw ??= new MemoryStream();
+        raw.SetLength(0);
+        document.Save(raw);
+        return new Printed(Finish.Of(raw.GetBuffer(), (int)raw.Length, id), pages.Count);
     }
+
+    // What is written before it is packed is large enough to be collected last: each thread keeps the room for it.
+    [ThreadStatic]
+    private static MemoryStream? Raw;
 
     /// <summary>The paper's blocks, on pages of their own behind the cover where there is one.</summary>
     /// <exception cref="ArgumentException">A cover is asked for without a return block, or in front of nothing.</exception>

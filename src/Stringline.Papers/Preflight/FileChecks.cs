@@ -50,12 +50,12 @@ internal static class FileChecks
     }
 
     /// <summary>Every stream of the file ends as its format asks (RFC 1950, 2.2).</summary>
-    public static PreflightCheck Whole(PaperFile paper)
+    public static PreflightCheck Whole(byte[] file)
     {
         string? why = null;
         try
         {
-            why = Finish.IsWhole(paper.Bytes.ToArray()) ? null : "a compressed stream lacks its end";
+            why = Finish.IsWhole(file) ? null : "a compressed stream lacks its end";
         }
         catch (InvalidDataException e)
         {
@@ -66,9 +66,9 @@ internal static class FileChecks
     }
 
     /// <summary>Every face is in the file, so that each printer sets the same type.</summary>
-    public static PreflightCheck FacesInside(PaperFile paper)
+    public static PreflightCheck FacesInside(byte[] file)
     {
-        var outside = Finish.FaceOutside(paper.Bytes.ToArray());
+        var outside = Finish.FaceOutside(file);
         return new PreflightCheck("faces in the file", outside is null, outside is null ? "every face is in the file"
             : $"{outside} is not in the file", "");
     }

@@ -12,12 +12,13 @@ public static class PaperPreflight
     /// <exception cref="UglyToad.PdfPig.Core.PdfDocumentFormatException">The bytes are no sound PDF.</exception>
     public static PreflightReport Check(PaperFile paper, PaperExpectations expected)
     {
-        var read = ReadBack.Of(paper.Bytes);
+        var bytes = paper.Bytes.ToArray();
+        var read = ReadBack.Of(bytes);
         List<PreflightCheck> checks =
         [
             PageSize(read), SideMargins(read), InsideThePage(read), NoOverlap(read), FileChecks.NothingOverText(read),
                 FileChecks.AllSeen(read),
-            FileChecks.AsItLooks(read), FileChecks.Whole(paper), FileChecks.FacesInside(paper), PageCount(read, expected),
+            FileChecks.AsItLooks(read), FileChecks.Whole(bytes), FileChecks.FacesInside(bytes), PageCount(read, expected),
         ];
         if (expected.InOrder.Count > 0)
             checks.Add(FileChecks.InOrder(read, expected.InOrder));
@@ -85,7 +86,8 @@ public static class PaperPreflight
 
     private static string? Clash(ReadPage page)
     {
-        var words = page.Words.OrderBy(w => w.Baseline).ToList();
+        List<ReadWord> words = [.. page.Words];
+        Sorted.ByNearlySorted(words, w => w.Baseline);
         for (var i = 0; i < words.Count; i++)
         {
             var above = words[i];
@@ -227,7 +229,17 @@ public static class PaperPreflight
     /// <param name="onSheet">Whether on a sheet.</param>
     internal static string AsSet(string text, bool onSheet = false) => Squeeze(Typography.Of(text, onSheet));
 
-    internal static string Squeeze(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+    internal static string Squeeze(string text)
+    {
+        var kept = new System.Text.StringBuilder(text.Length);
+        foreach (var letter in text)
+        {
+            if (!char.IsWhiteSpace(letter))
+                kept.Append(letter);
+        }
+
+        return kept.ToString();
+    }
 
     private static string Pages(IEnumerable<ReadPage> pages) => "page " + string.Join(", ", pages.Select(p => p.Number));
 }

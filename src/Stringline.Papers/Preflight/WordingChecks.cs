@@ -8,7 +8,7 @@ internal static class WordingChecks
     {
         var wording = expected.Wording ?? throw new ArgumentException("No wording is expected.", nameof(expected));
         var sought = Layout.Typography.Of(wording.Body).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
-        var words = read.Body.ToList();
+        var words = read.Body;
         var exact = Find(words, sought, StringComparison.Ordinal);
         var found = exact ?? Find(words, sought, StringComparison.OrdinalIgnoreCase);
         yield return new PreflightCheck("notice wording", exact is not null,
@@ -46,7 +46,7 @@ internal static class WordingChecks
     /// <summary>Whether a text stands in type at least as large as the largest otherwise on the paper.</summary>
     public static PreflightCheck Largest(ReadBack read, string text, string section)
     {
-        var all = read.Body.ToList();
+        var all = read.Body;
         if (Find(all, text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries), StringComparison.Ordinal) is not { } found)
             return new PreflightCheck("largest type", false, "the text that must be largest was not found", section);
         var least = found.SelectMany(w => w.Letters).Min(l => l.Points);
@@ -56,13 +56,13 @@ internal static class WordingChecks
             $"{least:0.##} points at the smallest; the largest otherwise is {other:0.##}", section);
     }
 
-    private static List<ReadWord>? Find(List<ReadWord> words, string[] sought, StringComparison comparison)
+    private static List<ReadWord>? Find(IReadOnlyList<ReadWord> words, string[] sought, StringComparison comparison)
     {
         for (var at = 0; at < words.Count; at++)
         {
             var end = at;
             if (sought.All(s => (end = After(words, end, s, comparison)) > 0))
-                return words.GetRange(at, end - at);
+                return [.. words.Skip(at).Take(end - at)];
         }
 
         return null;
@@ -72,7 +72,7 @@ internal static class WordingChecks
     /// The place after a word that begins at a place, or -1 where another stands there. A word wider than its line goes on below;
     /// the prescribed words are all narrower, so only what is filled into them ever does.
     /// </summary>
-    private static int After(List<ReadWord> words, int at, string sought, StringComparison comparison)
+    private static int After(IReadOnlyList<ReadWord> words, int at, string sought, StringComparison comparison)
     {
         for (var read = 0; at >= 0 && at < words.Count; at++)
         {
@@ -87,7 +87,7 @@ internal static class WordingChecks
         return -1;
     }
 
-    private static string Difference(List<ReadWord> words, string[] sought)
+    private static string Difference(IReadOnlyList<ReadWord> words, string[] sought)
     {
         var (best, at) = (0, -1);
         for (var start = 0; start < words.Count; start++)

@@ -38,7 +38,8 @@ public sealed class ChangedByteTests : IDisposable
             }
         }
 
-        TestContext.Current.SendDiagnosticMessage($"{name}: {good.Length:N0} bytes, two changes each: {refused:N0} refused, {same:N0} with the very same rows.");
+        TestContext.Current.SendDiagnosticMessage(
+            $"{name}: {good.Length:N0} bytes, two changes each: {refused:N0} refused, {same:N0} with the very same rows.");
 
         // Most of a workbook is what it says; the rest is times, versions and the like.
         Assert.True(refused > same);
@@ -72,6 +73,7 @@ public sealed class ChangedByteTests : IDisposable
     private static List<string> Rows(string path, byte[] bytes)
     {
         File.WriteAllBytes(path, bytes);
-        return [.. new SheetFile(path).Rows().Select(row => $"{row.Line}|{row.Broken}|{string.Join('|', row.Cells.Select(cell => $"{cell.Kind} {cell}"))}")];
+        return [.. new SheetFile(path).Rows().Select(row =>
+            $"{row.Line}|{row.Broken}|{string.Join('|', row.Cells.Select(cell => $"{cell.Kind} {cell}"))}")];
     }
 }

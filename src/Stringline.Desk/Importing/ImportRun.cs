@@ -14,9 +14,9 @@ internal sealed record ProgressTold(string Words, int? Share);
 /// <param name="file">The file's name.</param>
 /// <param name="isWriting">Whether it is written, and not only looked at.</param>
 /// <param name="rows">About how many rows it has; 0 where nobody knows.</param>
-internal sealed class ImportRun(string id, string file, bool isWriting, long rows) : IProgress<ImportProgress>
+internal sealed class ImportRun(string id, string file, bool isWriting, long rows) : IProgress<ImportProgress>, IDisposable
 {
-    private volatile bool stopped;
+    private readonly CancellationTokenSource stop = new();
     private long read;
     private long jobs;
     private long allJobs;
@@ -31,8 +31,14 @@ internal sealed class ImportRun(string id, string file, bool isWriting, long row
     /// <summary>Whether it is written, and not only looked at.</summary>
     public bool IsWriting => isWriting;
 
-    /// <summary>Asks it to stop; it stops at its next report, and what it has written is rolled back.</summary>
-    public void Stop() => stopped = true;
+    /// <summary>Whether it was asked to stop.</summary>
+    public CancellationToken Stopped => stop.Token;
+
+    /// <summary>Asks it to stop; it stops at its next row or report, and what it has written is rolled back.</summary>
+    public void Stop() => stop.Cancel();
+
+    /// <inheritdoc/>
+    public void Dispose() => stop.Dispose();
 
     /// <summary>How far it has come.</summary>
     public ProgressTold Told()
@@ -54,8 +60,7 @@ internal sealed class ImportRun(string id, string file, bool isWriting, long row
     public void Report(ImportProgress value)
     {
         // Thrown through the transaction that is open, if one is: it is then given up.
-        if (stopped)
-            throw new OperationCanceledException();
+        stop.Token.ThrowIfCancellationRequested();
         switch (value.What)
         {
             case SheetImport.JobsGoneThrough:

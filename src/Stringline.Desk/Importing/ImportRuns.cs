@@ -9,7 +9,8 @@ using Stringline.Store;
 namespace Stringline.Desk.Importing;
 
 /// <summary>Works on one table at a time for a store: looks, or writes in one transaction. It goes on when the page is left, and stops with the desk.</summary>
-internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, WaitingTables tables, PortfolioRefresh refresh, DeskDay day, ILogger<ImportRuns> log) : IHostedService
+internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, WaitingTables tables, PortfolioRefresh refresh, DeskDay day, ILogger<ImportRuns> log)
+    : IHostedService, IDisposable
 {
     private readonly Lock gate = new();
     private ImportRun? current;
@@ -32,7 +33,11 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
         {
             if (tables.Find(id) is not { } state)
                 return null;
-            if (!state.IsRunning || current?.Id == id || TryLock() is not { } free)
+            if (current?.Id == id)
+                return state;
+            if (state.Step != ImportStep.Writing && tables.TakeLeftMark(state))
+                return SetAside(state);
+            if (!state.IsRunning || TryLock() is not { } free)
                 return state;
             using (free)
             {
@@ -43,6 +48,20 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
                 return state;
             }
         }
+    }
+
+    // A table that ended the desk once would end it at every start, were it read again without a word.
+    private ImportState SetAside(ImportState state)
+    {
+        state = state with
+        {
+            Step = ImportStep.SetAside,
+            Trouble = "The desk ended while it was reading this table, so the table was set aside. Nothing of it was written.\n"
+                + "If the desk was stopped or the machine switched off just then, read it again. If the desk ended by itself, "
+                + "save the sheet as CSV and give that.",
+        };
+        tables.Keep(state);
+        return state;
     }
 
     /// <summary>Begins to look or to write.</summary>
@@ -56,10 +75,10 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
             if (TryLock() is not { } held)
                 return "Another desk on this store is importing just now, and a store takes one import at a time. Nothing was begun. Try again when it is done.";
             var mapping = state.Mapping is null ? ColumnMapping.None : MappingJson.Read(System.Text.Encoding.UTF8.GetBytes(state.Mapping), state.File);
-            var request = state.Choices.Request(tables.PathOf(state), options.Who, mapping, dryRun: !write, day.Today);
             state = state with { Step = write ? ImportStep.Writing : ImportStep.Looking, Trouble = null };
             tables.Keep(state);
             var run = current = new ImportRun(state.Id, state.File, write, state.Told?.Rows ?? state.AboutRows);
+            var request = state.Choices.Request(tables.PathOf(state), options.Who, mapping, dryRun: !write, day.Today) with { Stop = run.Stopped };
             work = Task.Run(() => Work(state, request, run, held));
             return null;
         }
@@ -74,6 +93,9 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
         Current?.Stop();
         await work.WaitAsync(cancellationToken).ConfigureAwait(false);
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => current?.Dispose();
 
     // One writer a store, over all programs on this machine: the system lets go of the file when the program ends, however it ends.
     private FileStream? TryLock()
@@ -93,6 +115,7 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
         var back = run.IsWriting ? ImportStep.Looked : ImportStep.Received;
         try
         {
+            using var mark = tables.Mark(state);
             var told = ImportTold.Of(new SheetImport(journal, OpenDays.Statutory).Run(request, run));
             state = state with { Step = run.IsWriting ? ImportStep.Written : ImportStep.Looked, Told = told, WasBroken = state.WasBroken && !run.IsWriting };
             if (run.IsWriting)

@@ -23,6 +23,9 @@ internal enum ImportStep
 
     /// <summary>Writing was begun, and the program ended before it could say whether it was done.</summary>
     Broken,
+
+    /// <summary>A program ended while it was reading this table; nothing reads it until a person says so.</summary>
+    SetAside,
 }
 
 /// <summary>A table that was given to the desk. It lies as one JSON document beside the table, so that it is found again when the desk is opened anew.</summary>

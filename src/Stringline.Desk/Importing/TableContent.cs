@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using Stringline.Spreadsheets;
 using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Importing;
@@ -24,8 +25,9 @@ internal static class TableContent
 
     /// <summary>The ending that fits the content; null where it is no table.</summary>
     /// <param name="path">The file.</param>
+    /// <param name="stop">Stops it.</param>
     /// <param name="found">What it is, in words, where it is no table.</param>
-    public static string? EndingOf(string path, out string found)
+    public static string? EndingOf(string path, CancellationToken stop, out string found)
     {
         found = "";
         using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
@@ -35,9 +37,9 @@ internal static class TableContent
         if (length == 0)
             found = "an empty file";
         else if (start.StartsWith("PK"u8))
-            return IsWorkbook(stream, out found) ? ".xlsx" : null;
+            return IsWorkbook(stream, out found) && IsBounded(path, stop, ref found) ? ".xlsx" : null;
         else if (start.StartsWith((ReadOnlySpan<byte>)[0xD0, 0xCF, 0x11, 0xE0]))
-            return ".xls";
+            return IsBounded(path, stop, ref found) ? ".xls" : null;
         else if (Array.Find(Others, other => head.AsSpan(0, length).StartsWith(other.Start)) is { Words: { } words })
             found = words;
         else if (IsPage(start))
@@ -64,6 +66,21 @@ internal static class TableContent
         catch (InvalidDataException)
         {
             found = "a workbook that is cut off or damaged";
+            return false;
+        }
+    }
+
+    // Gone through once here, so that a workbook that is damaged or beyond the limits does not even wait.
+    private static bool IsBounded(string path, CancellationToken stop, ref string found)
+    {
+        try
+        {
+            new SheetFile(path, null, stop).Check();
+            return true;
+        }
+        catch (SheetException refusal)
+        {
+            found = refusal.Fault.Found;
             return false;
         }
     }

@@ -54,7 +54,7 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
             var part = Path.Combine(folder, "received.part");
             var (bytes, lines, whole) = await CopyAsync(from, part, stop).ConfigureAwait(false);
             var found = $"larger than {options.LargestTable / (1024 * 1024)} MiB";
-            if (!whole || TableContent.EndingOf(part, out found) is not { } ending)
+            if (!whole || TableContent.EndingOf(part, stop, out found) is not { } ending)
             {
                 Directory.Delete(folder, recursive: true);
                 return new Outcome<ImportState>.Refused([$"\"{Shown(name)}\" was not taken: it is {found}. It should be a table: CSV, or a workbook (XLSX) without a password, of at most {options.LargestTable / (1024 * 1024)} MiB."]);
@@ -130,6 +130,12 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
 
     /// <summary>Deletes the table itself once it is written; what was told of it stays.</summary>
     public void RemoveTable(ImportState state) => File.Delete(PathOf(state));
+
+    /// <summary>Marks a table as being read, until what is given back is disposed of; null where another desk reads it.</summary>
+    public IDisposable? Mark(ImportState state) => ReadingMark.Set(FolderOf(state));
+
+    /// <summary>Whether a program ended while it was reading that table. It is told once.</summary>
+    public bool TakeLeftMark(ImportState state) => ReadingMark.TakeLeft(FolderOf(state));
 
     private void Tidy(ImportState received)
     {

@@ -49,6 +49,7 @@ internal sealed class ImportModel(ImportRuns runs, WaitingTables tables, TableOf
         ImportStep.Writing => "is being written",
         ImportStep.Written => "written",
         ImportStep.Broken => "was broken off; look again",
+        ImportStep.SetAside => "was set aside, since the desk ended while reading it; nothing is written",
         _ => throw new InvalidOperationException($"No such step: {state.Step}."),
     };
 
@@ -98,7 +99,7 @@ internal sealed class ImportModel(ImportRuns runs, WaitingTables tables, TableOf
                 switch (await tables.ReceiveAsync(section.Body, name, stop).ConfigureAwait(false))
                 {
                     case Outcome<ImportState>.Done { Value: var state }:
-                        tables.Keep(offer.Make(state));
+                        tables.Keep(offer.Make(state, stop));
                         return Redirect($"/import/{state.Id}");
                     case Outcome<ImportState>.Refused refused:
                         return Refuse(refused.Why[0]);

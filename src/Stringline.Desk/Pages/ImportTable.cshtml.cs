@@ -7,14 +7,14 @@ using Stringline.Desk.Web;
 using Stringline.Spreadsheets;
 using Stringline.Spreadsheets.Cells;
 using Stringline.Spreadsheets.Columns;
-using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Pages;
 
 /// <summary>One table on its way into the store: how it is read, what would happen, the writing, and what was done.</summary>
-internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTables tables) : PageModel
+internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTables tables, TableLooks looks) : PageModel
 {
     private const int MostColumns = 200;
+    private const int LongestShown = 200;
 
     /// <summary>The table's name in addresses.</summary>
     [BindProperty(SupportsGet = true)]
@@ -112,7 +112,7 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
                 return Begin(write: false);
             case "write" when State.Step == ImportStep.Looked:
                 return Write();
-            case "back" when State.Step is ImportStep.Looked or ImportStep.Broken:
+            case "back" when State.Step is ImportStep.Looked or ImportStep.Broken or ImportStep.SetAside:
                 tables.Keep(State with { Step = ImportStep.Received, Trouble = null });
                 return Back();
             case "stop":
@@ -132,6 +132,9 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
     public static IEnumerable<(Column Column, string Title)> MeaningsOf(TableKind kind) =>
         TableLook.ColumnsOf(kind).Select(column => (column, TableLook.Title(column, kind) + (TableLook.Needed(kind).Contains(column) ? " (needed)" : "")));
 
+    /// <summary>A text of a cell, as long as a page has room for.</summary>
+    public static string Short(string text) => text.Length <= LongestShown ? text : text[..LongestShown] + "…";
+
     /// <summary>The field of a column.</summary>
     public static string FieldOf(int place) => FormattableString.Invariant($"c{place}");
 
@@ -146,13 +149,18 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
             Mapping = state.Mapping is null ? ColumnMapping.None : MappingJson.Read(Encoding.UTF8.GetBytes(state.Mapping), state.File);
             if (state.Step == ImportStep.Received)
             {
-                Sheets = new SheetFile(tables.PathOf(state)).Sheets();
-                Look = TableLook.At(new SheetFile(tables.PathOf(state), Mapping.Sheet), Mapping);
+                var seen = looks.Of(state, state.Mapping, HttpContext.RequestAborted);
+                (Sheets, Look) = (seen.Sheets, seen.Look);
+                Refused = seen.Refusal is { } refusal ? Words(refusal) : null;
             }
         }
         catch (SheetException e)
         {
             Refused = Words(e);
+        }
+        catch (OperationCanceledException) when (!HttpContext.RequestAborted.IsCancellationRequested)
+        {
+            Refused = "The desk is being closed. The table waits beside the store; nothing of it is written.";
         }
 
         Meanings = Look?.Meanings ?? Meanings;
@@ -196,23 +204,13 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
         var isKept = State.MappingName is { } name && Mappings.Any(mapping => mapping.Name == name && mapping.Json == json);
         State = State with { Mapping = json, MappingName = isKept ? State.MappingName : null, Choices = Choices, Trouble = null };
         tables.Keep(State);
-        if (step == "again" || !IsClear(given))
+        if (step == "again" || !IsClear(json))
             return Back();
         return step == "keep" ? KeepMapping(json) : Begin(write: false);
     }
 
-    private bool IsClear(ColumnMapping mapping)
-    {
-        try
-        {
-            return TableLook.At(new SheetFile(tables.PathOf(State), mapping.Sheet), mapping).Unclear is null;
-        }
-        catch (SheetException)
-        {
-            // The page that follows says why.
-            return false;
-        }
-    }
+    // Where it is no table at all, the page that follows says why.
+    private bool IsClear(string json) => looks.Of(State, json, HttpContext.RequestAborted).Look is { Unclear: null };
 
     private IActionResult KeepMapping(string json)
     {

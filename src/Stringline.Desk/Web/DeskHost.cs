@@ -14,6 +14,9 @@ namespace Stringline.Desk.Web;
 /// <summary>Puts the web desk together: server, services, headers, pages.</summary>
 internal static class DeskHost
 {
+    // Whatever a request is doing then, the desk is closed after so long; what is not committed is rolled back.
+    private static readonly TimeSpan LongestClosing = TimeSpan.FromSeconds(6);
+
     /// <summary>A desk that is ready to be started. It listens on the loopback address only and owns the journal.</summary>
     /// <exception cref="StoreException">The store cannot be opened.</exception>
     public static WebApplication Build(DeskOptions options, IClock clock)
@@ -80,9 +83,11 @@ internal static class DeskHost
         services.AddSingleton<DailyBackup>();
         services.AddHostedService(given => given.GetRequiredService<DailyBackup>());
         services.AddSingleton(new WaitingTables(options, clock));
+        services.AddSingleton<TableLooks>();
         services.AddSingleton<TableOffer>();
         services.AddSingleton<ImportRuns>();
         services.AddHostedService(given => given.GetRequiredService<ImportRuns>());
+        services.Configure<HostOptions>(host => host.ShutdownTimeout = LongestClosing);
         services.AddRazorPages().AddMvcOptions(mvc =>
         {
             mvc.Filters.Add<AnsweredOnly>();

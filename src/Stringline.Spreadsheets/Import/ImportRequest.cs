@@ -20,6 +20,9 @@ public sealed record ImportRequest(IReadOnlyList<string> Files, string Who)
     /// <summary>Which questions of <see cref="ImportQuestions"/> a person has confirmed; where another is asked, nothing is written.</summary>
     public IReadOnlyCollection<string> Confirmed { get; init; } = [];
 
+    /// <summary>Stops the reading of its files.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>Today, by which days far ahead or back are asked about; null where they are not.</summary>
     public LocalDate? Today { get; init; }
 

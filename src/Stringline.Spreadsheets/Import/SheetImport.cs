@@ -27,7 +27,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
     public ImportReport Run(ImportRequest request, IProgress<ImportProgress>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(request);
-        List<TableRows> tables = [.. request.Files.Select(file => new TableRows(file, request.Mapping))];
+        List<TableRows> tables = [.. request.Files.Select(file => new TableRows(file, request.Mapping, request.Stop))];
         var reading = new TableReading(progress);
         foreach (var table in tables.OrderBy(table => table.Header.Kind))
             reading.Read(table);

@@ -18,10 +18,10 @@ internal sealed class TableRows
 
     /// <summary>Opens a table as far as its headers.</summary>
     /// <exception cref="SheetException">It is no table, or it is not clear of what.</exception>
-    public TableRows(string file, ColumnMapping mapping)
+    public TableRows(string file, ColumnMapping mapping, CancellationToken stop)
     {
         (File, this.mapping) = (file, mapping);
-        source = new SheetFile(file, mapping.Sheet);
+        source = new SheetFile(file, mapping.Sheet, stop);
         Header = HeaderRow.Find(file, [.. source.Rows().Where(row => !row.IsBlank).Take(HeaderRow.MostRowsAbove)], mapping);
     }
 
@@ -44,7 +44,19 @@ internal sealed class TableRows
     public void Refuse(int line, string why)
     {
         if (!refused.TryGetValue(line, out var reasons))
+        {
+            if (refused.Count >= TableLimits.MostRefusedRows)
+            {
+                throw new SheetException(new Exchange.Fault(
+                    File, "", FormattableString.Invariant($"more than {TableLimits.MostRefusedRows:N0} rows that would be refused, the first for this: {Why(refused.Keys.First())}"),
+                    "a table most of whose rows can be taken"));
+            }
+
             refused[line] = reasons = new List<string>(1);
+        }
+
+        if (why.Length > TableLimits.LongestReason)
+            why = why[..TableLimits.LongestReason] + " ...";
         if (!reasons.Contains(why))
             reasons.Add(why);
     }
@@ -53,7 +65,7 @@ internal sealed class TableRows
     public string Called => Path.GetFileName(File);
 
     /// <summary>Leaves a row of data out, as what its type says.</summary>
-    public void LeaveOut(int line, string type) => ignored.Add(new IgnoredRow(line, $"of the type \"{type}\""));
+    public void LeaveOut(int line, string type) => ignored.Add(new IgnoredRow(line, $"of the type \"{(type.Length <= 60 ? type : type[..60] + " ...")}\""));
 
     /// <summary>What a row of invoices is by its type: an invoice where no column says otherwise. Null where nobody has said what the type means.</summary>
     public RowKind? TypeOf(SheetRow row) => Text(row, Column.RowType) is { } type ? mapping.KindOf(type) : RowKind.Invoice;

@@ -18,13 +18,15 @@ internal sealed class BookParts
             return;
         sheets.Add((reader.GetAttribute("name") ?? "", reader.GetAttribute("id", Documents) ?? ""));
         if (sheets.Count > TableLimits.MostSheets)
-            throw new TooLargeException("a workbook with hundreds of sheets", FormattableString.Invariant($"at most {TableLimits.MostSheets}; or save the sheet as CSV"));
+            throw new TooLargeException("a workbook with hundreds of sheets",
+                FormattableString.Invariant($"at most {TableLimits.MostSheets}; or save the sheet as CSV"));
     });
 
     /// <summary>Reads the list of relations.</summary>
     public void Relations(Stream part) => ListCheck.Read(part, reader =>
     {
-        if (reader.LocalName == "Relationship" && reader.GetAttribute("Id") is { } id && !targets.TryAdd(id, reader.GetAttribute("Target") ?? ""))
+        if (reader.LocalName == "Relationship" && reader.GetAttribute("Id") is { } id && !targets.TryAdd(id,
+            reader.GetAttribute("Target") ?? ""))
             throw new InvalidDataException($"two of its relations are called \"{id}\"");
     });
 

@@ -24,7 +24,8 @@ internal sealed class CellText
     public void Piece(XmlReader reader, string place)
     {
         if (reader.LocalName is "t" or "v" or "r" && ++pieces > 2 * TableLimits.MostPiecesOfACell)
-            throw new TooLargeException($"{place} in thousands of pieces", $"at most {TableLimits.MostPiecesOfACell} pieces of different looks in a cell");
+            throw new TooLargeException($"{place} in thousands of pieces",
+                $"at most {TableLimits.MostPiecesOfACell} pieces of different looks in a cell");
     }
 
     /// <summary>Text inside the cell.</summary>

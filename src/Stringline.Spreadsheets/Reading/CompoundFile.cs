@@ -26,7 +26,8 @@ internal sealed class CompoundFile
     {
         this.bytes = bytes;
         var file = (ReadOnlySpan<byte>)bytes;
-        if (bytes.Length < Header || U16(file[28..]) is not (0xFFFE or 0xFFFF) || U16(file[30..]) != 9 || U16(file[32..]) != 6 || U32(file[56..]) != 4096)
+        if (bytes.Length < Header || U16(file[28..]) is not (0xFFFE or 0xFFFF) || U16(file[30..]) != 9 || U16(file[32..]) != 6
+            || U32(file[56..]) != 4096)
             throw Damaged();
         var sectors = (bytes.Length - Header + Sector - 1) / Sector;
         var more = U32(file[72..]);

@@ -14,7 +14,8 @@ internal static class CsvTable
         if (!TextOf.IsText(stream))
             throw new SheetException(new Fault(path, "", "a file that is neither text nor a workbook", "a CSV or XLSX file"));
         var encoding = TextOf.Encoding(stream);
-        using var reader = new BoundedLines(new StreamReader(stream, encoding, detectEncodingFromByteOrderMarks: true, 1 << 16, leaveOpen: true), stop);
+        using var reader = new BoundedLines(new StreamReader(stream, encoding, detectEncodingFromByteOrderMarks: true, 1 << 16,
+            leaveOpen: true), stop);
         string? broken = null;
         var configuration = new CsvConfiguration(CultureInfo.InvariantCulture)
         {
@@ -39,7 +40,8 @@ internal static class CsvTable
             if (parser.Count > TableLimits.MostColumns)
                 throw Refuse(path, line, $"a row of {N(parser.Count)} columns", $"at most {N(TableLimits.MostColumns)}");
             if (++row > TableLimits.MostRows)
-                throw Refuse(path, line, $"more than {N(TableLimits.MostRows)} rows", "as many as a spreadsheet has, or fewer: the rest in a second table");
+                throw Refuse(path, line, $"more than {N(TableLimits.MostRows)} rows",
+                    "as many as a spreadsheet has, or fewer: the rest in a second table");
             if ((all += parser.Count) > TableLimits.MostCells)
                 throw Refuse(path, line, $"more than {N(TableLimits.MostCells)} cells", "a smaller table: the rest in a second one");
             var cells = new Cell[parser.Count];
@@ -58,7 +60,8 @@ internal static class CsvTable
         }
         catch (MaxFieldSizeException) when (parser.RawRow - last < TableLimits.MostLinesOfARow)
         {
-            throw Refuse(path, last + 1, $"a cell of more than {N(TableLimits.LongestCell)} characters", "cells as long as a spreadsheet lets them be, and quotes in pairs");
+            throw Refuse(path, last + 1, $"a cell of more than {N(TableLimits.LongestCell)} characters",
+                "cells as long as a spreadsheet lets them be, and quotes in pairs");
         }
         catch (CsvHelperException)
         {

@@ -62,7 +62,8 @@ internal sealed class MarkupBound(Stream unpacked, Func<int, bool> count, bool i
         Count += read;
         sum.Append(bytes);
         if (!count(read))
-            throw new TooLargeException($"a workbook that unpacks to more than {N(TableLimits.MostUnpacked)} bytes", "a smaller workbook; or save the sheet as CSV");
+            throw new TooLargeException($"a workbook that unpacks to more than {N(TableLimits.MostUnpacked)} bytes",
+                "a smaller workbook; or save the sheet as CSV");
         if (isMarkup)
             Follow(bytes);
         return read;
@@ -107,8 +108,10 @@ internal sealed class MarkupBound(Stream unpacked, Func<int, bool> count, bool i
                 _ => bytes.IndexOf((byte)'>'),
             };
             var step = at < 0 ? bytes.Length : at + 1;
-            if (length + (long)step > (inside is Inside.Text or Inside.Comment or Inside.Data ? TableLimits.LongestText : TableLimits.LongestTag))
-                throw new TooLargeException("a workbook with a text or a tag that is too long", $"cells of at most {N(TableLimits.LongestCell)} characters");
+            if (length + (long)step > (inside is Inside.Text or Inside.Comment or Inside.Data ? TableLimits.LongestText
+                : TableLimits.LongestTag))
+                throw new TooLargeException("a workbook with a text or a tag that is too long",
+                    $"cells of at most {N(TableLimits.LongestCell)} characters");
             length += step;
             if (inside is Inside.Comment or Inside.Data or Inside.Instruction)
                 Remember(bytes[..step]);

@@ -19,7 +19,8 @@ internal static class OldWorkbook
 
     // Records of one cell: row, column, format, content. Those under 16 are of the first versions.
     private static readonly HashSet<int> Cells =
-        [0x01, 0x02, 0x03, 0x04, 0x05, 0x06, 0x201, 0x202, 0x203, 0x204, 0x205, 0x206, 0x406, 0x7E, 0x27E, 0xFD, 0xD6, ManyNumbers, ManyBlanks];
+        [0x01, 0x02, 0x03, 0x04, 0x05, 0x06, 0x201, 0x202, 0x203, 0x204, 0x205, 0x206, 0x406, 0x7E, 0x27E, 0xFD, 0xD6, ManyNumbers,
+            ManyBlanks];
 
     /// <summary>Goes through it; the stream stands at its start again.</summary>
     /// <param name="file">The workbook.</param>
@@ -27,7 +28,8 @@ internal static class OldWorkbook
     public static void Check(Stream file, CancellationToken stop)
     {
         if (file.Length > TableLimits.LargestOldWorkbook)
-            throw new TooLargeException($"an old workbook (XLS) of {N(file.Length)} bytes", $"at most {N(TableLimits.LargestOldWorkbook)}; or save it as XLSX or CSV");
+            throw new TooLargeException($"an old workbook (XLS) of {N(file.Length)} bytes",
+                $"at most {N(TableLimits.LargestOldWorkbook)}; or save it as XLSX or CSV");
         var bytes = new byte[file.Length];
         file.ReadExactly(bytes);
         file.Position = 0;
@@ -54,7 +56,8 @@ internal static class OldWorkbook
             if (body.Length < 4 || !sheets.Add(BinaryPrimitives.ReadUInt32LittleEndian(body)))
                 throw new InvalidDataException("two of its sheets are one");
             if (sheets.Count > TableLimits.MostSheets)
-                throw new TooLargeException("a workbook with hundreds of sheets", $"at most {TableLimits.MostSheets}; or save the sheet as CSV");
+                throw new TooLargeException("a workbook with hundreds of sheets",
+                    $"at most {TableLimits.MostSheets}; or save the sheet as CSV");
         }
 
         foreach (var sheet in sheets)
@@ -82,7 +85,8 @@ internal static class OldWorkbook
 
     private static void Extent(int kind, ReadOnlySpan<byte> body)
     {
-        // [MS-XLS] 2.4.90: first row, row after the last, first column, column after the last. Versions before the last have rows of 16 bits.
+        // [MS-XLS] 2.4.90: first row, row after the last, first column, column after the last. Versions before the last have rows of 16
+        // bits.
         if (kind == 0 || body.Length < 14)
         {
             if (body.Length >= 8)
@@ -107,7 +111,8 @@ internal static class OldWorkbook
     private static void Bound(uint rows, int columns)
     {
         if (rows > TableLimits.LastRowOfAnOldSheet || columns > TableLimits.LastColumnOfAnOldSheet)
-            throw new TooLargeException($"an old workbook (XLS) with a cell in row {N(rows)}, column {N(columns)}", $"cells from A1 to IV{TableLimits.LastRowOfAnOldSheet}");
+            throw new TooLargeException($"an old workbook (XLS) with a cell in row {N(rows)}, column {N(columns)}",
+                $"cells from A1 to IV{TableLimits.LastRowOfAnOldSheet}");
     }
 
     private static bool Next(ReadOnlySpan<byte> part, ref int at, out int kind, out ReadOnlySpan<byte> body)

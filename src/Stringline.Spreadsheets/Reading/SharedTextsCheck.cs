@@ -21,17 +21,20 @@ internal sealed class SharedTextsCheck(CancellationToken stop)
                 if (Count % 1024 == 0)
                     stop.ThrowIfCancellationRequested();
                 if (reader.LocalName == "si" && ++Count > TableLimits.MostSharedTexts)
-                    throw new TooLargeException($"a workbook with more than {N(TableLimits.MostSharedTexts)} different texts", "a smaller table; or save the sheet as CSV");
+                    throw new TooLargeException($"a workbook with more than {N(TableLimits.MostSharedTexts)} different texts",
+                        "a smaller table; or save the sheet as CSV");
                 text.Begin();
                 break;
             case XmlNodeType.Element:
                 text.Piece(reader, FormattableString.Invariant($"shared text {Count}"));
                 break;
             case XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace when reader.Depth > 1:
-                if ((characters += text.Add(reader, FormattableString.Invariant($"shared text {Count}"))) > TableLimits.MostSharedCharacters)
+                if ((characters += text.Add(reader,
+                    FormattableString.Invariant($"shared text {Count}"))) > TableLimits.MostSharedCharacters)
                 {
                     throw new TooLargeException(
-                        $"a workbook with more than {N(TableLimits.MostSharedCharacters)} characters of shared texts", "a smaller table; or save the sheet as CSV");
+                        $"a workbook with more than {N(TableLimits.MostSharedCharacters)} characters of shared texts",
+                            "a smaller table; or save the sheet as CSV");
                 }
 
                 break;

@@ -3,7 +3,8 @@ using System.Xml;
 
 namespace Stringline.Spreadsheets.Reading;
 
-/// <summary>Bounds the sheets of a workbook: where cells lie, how many there are, how long, and that a shared text that one names is there.</summary>
+/// <summary>Bounds the sheets of a workbook: where cells lie, how many there are, how long, and that a shared text that one names is
+/// there.</summary>
 /// <param name="sharedTexts">How many shared texts the workbook has.</param>
 /// <param name="stop">Stops it.</param>
 internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
@@ -18,6 +19,7 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
     private int row;
     private int column;
     private int widest;
+    private int rowLength;
     private int listed;
     private bool inRow;
     private bool inCell;
@@ -30,9 +32,11 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
         (row, column, widest, listed, inRow, inCell, inValue) = (0, 0, 0, 0, false, false, false);
         CheckedXml.Read(part, Node);
         if ((allRows += row) > TableLimits.MostRowsOfAllSheets)
-            throw new TooLargeException($"a workbook with more than {N(TableLimits.MostRowsOfAllSheets)} rows", "fewer sheets; or save the sheet as CSV");
+            throw new TooLargeException($"a workbook with more than {N(TableLimits.MostRowsOfAllSheets)} rows",
+                "fewer sheets; or save the sheet as CSV");
         if ((long)row * widest > TableLimits.LargestArea)
-            throw new TooLargeException($"a sheet of {N(row)} rows and {N(widest)} columns, nearly all of them blank", "a sheet without formatted cells far outside the table");
+            throw new TooLargeException($"a sheet of {N(row)} rows and {N(widest)} columns, nearly all of them blank",
+                "a sheet without formatted cells far outside the table");
     }
 
     private string Place => $"the cell {Letters(column)}{row.ToString(CultureInfo.InvariantCulture)}";
@@ -50,8 +54,14 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
                     throw new TooLargeException($"{Place}, in column {N(column)}", $"at most {N(TableLimits.MostColumns)} columns");
                 text.Piece(reader, Place);
                 break;
-            case XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace when inCell && reader.Depth > CellDepth:
-                text.Add(reader, Place);
+            case XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace when inCell
+                && reader.Depth > CellDepth:
+                if ((rowLength += text.Add(reader, Place)) > TableLimits.LongestLine)
+                {
+                    throw new TooLargeException(
+                        $"row {N(row)} of a sheet, of more than {N(TableLimits.LongestLine)} characters", "shorter rows");
+                }
+
                 if (isShared && inValue)
                     Shared();
                 break;
@@ -67,7 +77,8 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
             if (inRow)
                 Row(reader.GetAttribute("r"));
             else if (reader.LocalName is "mergeCell" or "col" && ++listed > TableLimits.MostListed)
-                throw new TooLargeException("a sheet with hundreds of thousands of merged ranges or widths of columns", "a sheet as a spreadsheet writes it; or save it as CSV");
+                throw new TooLargeException("a sheet with hundreds of thousands of merged ranges or widths of columns",
+                    "a sheet as a spreadsheet writes it; or save it as CSV");
         }
         else if (reader.Depth == CellDepth && inRow && reader.LocalName == "c")
         {
@@ -81,12 +92,13 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
     private void Row(string? number)
     {
         var last = row;
-        row = number is null ? last + 1 : int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var said) ? said : int.MaxValue;
+        row = number is null ? last + 1 : int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var said) ? said
+            : int.MaxValue;
         if (row > TableLimits.MostRows)
             throw new TooLargeException($"row {Shown(number) ?? N(row)} of a sheet", $"rows from 1 to {N(TableLimits.MostRows)}");
         if (row <= last)
             throw new InvalidDataException($"row {row} of a sheet stands after row {last}");
-        column = 0;
+        (column, rowLength) = (0, 0);
         if (row % 1024 == 0)
             stop.ThrowIfCancellationRequested();
     }
@@ -101,7 +113,8 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
             throw new InvalidDataException($"{Place} stands after {Letters(last)}{row}");
         widest = Math.Max(widest, column);
         if (++cells > TableLimits.MostCells)
-            throw new TooLargeException($"a workbook with more than {N(TableLimits.MostCells)} cells", "a smaller table; or save the sheet as CSV");
+            throw new TooLargeException($"a workbook with more than {N(TableLimits.MostCells)} cells",
+                "a smaller table; or save the sheet as CSV");
     }
 
     // The letters of a place such as AB12; beyond all columns where it is none.
@@ -115,13 +128,15 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
             at++;
         }
 
-        return at is 0 or 4 || !int.TryParse(reference.AsSpan(at), NumberStyles.None, CultureInfo.InvariantCulture, out _) ? int.MaxValue : place;
+        return at is 0 or 4 || !int.TryParse(reference.AsSpan(at), NumberStyles.None, CultureInfo.InvariantCulture, out _) ? int.MaxValue
+            : place;
     }
 
     // A list of shared texts that is not there would leave the number of the text in place of the text.
     private void Shared()
     {
-        if (!int.TryParse(text.Head, NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) || number < 0 || number >= sharedTexts)
+        if (!int.TryParse(text.Head, NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) || number < 0
+            || number >= sharedTexts)
             throw new InvalidDataException($"{Place} names a shared text that is not there");
     }
 

@@ -2,7 +2,8 @@ using Stringline.Exchange;
 
 namespace Stringline.Spreadsheets.Reading;
 
-/// <summary>A file with one table: CSV in any of the usual encodings, or the first sheet with anything on it of a workbook (XLSX, XLS).</summary>
+/// <summary>A file with one table: CSV in any of the usual encodings, or the first sheet with anything on it of a workbook (XLSX,
+/// XLS).</summary>
 /// <param name="path">Where it is; faults name it so.</param>
 /// <param name="sheet">The sheet of a workbook; null for the first that is not empty.</param>
 /// <param name="stop">Stops whatever reads it.</param>
@@ -24,6 +25,14 @@ public sealed class SheetFile(string path, string? sheet = null, CancellationTok
         var rows = IsCheckedWorkbook(stream) ? Workbook.Rows(stream, Path, Sheet, stop) : CsvTable.Rows(stream, Path, stop);
         foreach (var row in rows)
             yield return row;
+    }
+
+    /// <summary>Holds a workbook to the limits and to its checksums; a file of text is held to them while it is read.</summary>
+    /// <exception cref="SheetException">It is not whole, or too large.</exception>
+    public void Check()
+    {
+        using var stream = Open();
+        IsCheckedWorkbook(stream);
     }
 
     /// <summary>The names of the sheets of a workbook, in its order; none of a file of text.</summary>

@@ -30,11 +30,17 @@ public static class TableLimits
     /// <summary>Pieces in which the text of one cell is formatted.</summary>
     public const int MostPiecesOfACell = 200;
 
-    /// <summary>Characters of a line of a CSV file.</summary>
+    /// <summary>Characters of a line of a CSV file, and of the row of a workbook, its shared texts aside.</summary>
     public const int LongestLine = 1_000_000;
 
     /// <summary>Lines over which one row of a CSV file may go. A cell of so many lines is a quote that was never closed.</summary>
     public const int MostLinesOfARow = 50;
+
+    /// <summary>Rows that are refused one by one with their reasons; a table with more of them is refused as a whole.</summary>
+    public const int MostRefusedRows = 100_000;
+
+    /// <summary>Characters of the reason for which a row is refused: it says the cell as it stands, and a cell may be long.</summary>
+    public const int LongestReason = 400;
 
     /// <summary>Sheets of a workbook.</summary>
     public const int MostSheets = 255;

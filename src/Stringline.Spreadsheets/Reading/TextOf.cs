@@ -3,7 +3,8 @@ using System.Text.Unicode;
 
 namespace Stringline.Spreadsheets.Reading;
 
-/// <summary>Tells in which encoding a text file is written: by its mark, else UTF-8 where every byte allows it, else Windows-1252.</summary>
+/// <summary>Tells in which encoding a text file is written: by its mark, else UTF-8 where every byte allows it, else
+/// Windows-1252.</summary>
 public static class TextOf
 {
     private const int Head = 64 * 1024;
@@ -16,12 +17,14 @@ public static class TextOf
         System.Text.Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
         var head = new byte[4096];
         var length = stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
-        var encoding = Marked(head.AsSpan(0, length)) ?? Unmarked(head.AsSpan(0, length)) ?? (IsUtf8(stream, head, length) ? new UTF8Encoding(false) : System.Text.Encoding.GetEncoding(1252));
+        var encoding = Marked(head.AsSpan(0, length)) ?? Unmarked(head.AsSpan(0, length)) ?? (IsUtf8(stream, head, length)
+            ? new UTF8Encoding(false) : System.Text.Encoding.GetEncoding(1252));
         stream.Position = 0;
         return encoding;
     }
 
-    /// <summary>Whether a file begins as text does: no control characters but tab, line ends and form feed. The stream stands at its start again.</summary>
+    /// <summary>Whether a file begins as text does: no control characters but tab, line ends and form feed. The stream stands at its start
+    /// again.</summary>
     public static bool IsText(Stream stream)
     {
         var head = new byte[Head];
@@ -39,7 +42,8 @@ public static class TextOf
         var zeros = start.Count((byte)0);
         return zeros > 0
             ? Unmarked(start) is not null
-            : start.IndexOfAnyInRange((byte)0x00, (byte)0x08) < 0 && start.IndexOf((byte)0x0B) < 0 && start.IndexOfAnyInRange((byte)0x0E, (byte)0x1F) < 0;
+            : start.IndexOfAnyInRange((byte)0x00, (byte)0x08) < 0 && start.IndexOf((byte)0x0B) < 0 && start.IndexOfAnyInRange((byte)0x0E,
+                (byte)0x1F) < 0;
     }
 
     private static Encoding? Marked(ReadOnlySpan<byte> head) =>

@@ -39,7 +39,8 @@ internal sealed class WholeWorkbook
         using (var archive = new ZipArchive(file, ZipArchiveMode.Read, leaveOpen: true))
         {
             if (archive.Entries.Count > TableLimits.MostParts)
-                throw new TooLargeException($"a workbook of {N(archive.Entries.Count)} files", $"at most {N(TableLimits.MostParts)}; or save the sheet as CSV");
+                throw new TooLargeException($"a workbook of {N(archive.Entries.Count)} files",
+                    $"at most {N(TableLimits.MostParts)}; or save the sheet as CSV");
             ZipDirectory.Compare(file, archive);
             new WholeWorkbook(archive, stop).Check();
         }

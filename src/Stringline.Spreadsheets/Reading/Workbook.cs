@@ -8,7 +8,8 @@ namespace Stringline.Spreadsheets.Reading;
 /// <summary>Reads a sheet of a workbook, XLSX or the older XLS.</summary>
 internal static class Workbook
 {
-    /// <summary>Whether a file begins as a workbook does (a ZIP archive, or a compound file); the stream stands at its start again.</summary>
+    /// <summary>Whether a file begins as a workbook does (a ZIP archive, or a compound file); the stream stands at its start
+    /// again.</summary>
     public static bool IsOne(Stream stream)
     {
         Span<byte> head = stackalloc byte[8];
@@ -101,7 +102,8 @@ internal static class Workbook
         return cells;
     }
 
-    // Whatever the reader of another make ends with, the file is what it stumbled over: the limits stand before it, so it is not the memory.
+    // Whatever the reader of another make ends with, the file is what it stumbled over: the limits stand before it, so it is not the
+    // memory.
     private static T Careful<T>(Func<T> step, string path)
     {
         try
@@ -114,7 +116,8 @@ internal static class Workbook
         }
         catch (Exception e) when (e is not (OutOfMemoryException or OperationCanceledException or SheetException))
         {
-            throw new SheetException(new Fault(path, "", $"a workbook that cannot be read ({e.Message})", "a whole XLSX file without a password; or save the sheet as CSV"));
+            throw new SheetException(new Fault(path, "", $"a workbook that cannot be read ({e.Message})",
+                "a whole XLSX file without a password; or save the sheet as CSV"));
         }
     }
 }

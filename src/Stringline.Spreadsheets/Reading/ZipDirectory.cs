@@ -29,7 +29,8 @@ internal static class ZipDirectory
             var (nameLength, extraLength, commentLength) = (U16(list[28..]), U16(list[30..]), U16(list[32..]));
             if (list.Length < CentralHeader + nameLength + extraLength + commentLength)
                 throw Damaged();
-            Entry(file, entry, list[..CentralHeader], list.Slice(CentralHeader, nameLength), list.Slice(CentralHeader + nameLength, extraLength));
+            Entry(file, entry, list[..CentralHeader], list.Slice(CentralHeader, nameLength),
+                list.Slice(CentralHeader + nameLength, extraLength));
             list = list[(CentralHeader + nameLength + extraLength + commentLength)..];
         }
 
@@ -37,7 +38,8 @@ internal static class ZipDirectory
             throw Damaged();
     }
 
-    private static void Entry(Stream file, ZipArchiveEntry entry, ReadOnlySpan<byte> central, ReadOnlySpan<byte> name, ReadOnlySpan<byte> extra)
+    private static void Entry(Stream file, ZipArchiveEntry entry, ReadOnlySpan<byte> central, ReadOnlySpan<byte> name,
+        ReadOnlySpan<byte> extra)
     {
         var (packed, unpacked, at) = Numbers(central, extra);
         if (unpacked != entry.Length || packed != entry.CompressedLength || U32(central[16..]) != entry.Crc32)
@@ -46,14 +48,16 @@ internal static class ZipDirectory
         var flags = U16(central[8..]);
         if ((flags & 1) != 0)
             throw new InvalidDataException("it is locked with a password");
-        if (!local.StartsWith("PK\u0003\u0004"u8) || U16(local[6..]) != flags || U16(local[8..]) != U16(central[10..]) || U16(local[26..]) != name.Length
+        if (!local.StartsWith("PK\u0003\u0004"u8) || U16(local[6..]) != flags || U16(local[8..]) != U16(central[10..])
+            || U16(local[26..]) != name.Length
             || !local[LocalHeader..].SequenceEqual(name))
         {
             throw Damaged();
         }
 
         // Bit 3: sum and lengths follow the part, and stand here as zeros or not at all.
-        if ((flags & 8) == 0 && (U32(local[14..]) != U32(central[16..]) || Differ(U32(local[18..]), packed) || Differ(U32(local[22..]), unpacked)))
+        if ((flags & 8) == 0
+            && (U32(local[14..]) != U32(central[16..]) || Differ(U32(local[18..]), packed) || Differ(U32(local[22..]), unpacked)))
             throw Damaged();
     }
 
@@ -89,7 +93,8 @@ internal static class ZipDirectory
 
     private static ReadOnlySpan<byte> List(Stream file)
     {
-        var tail = Bytes(file, Math.Max(0, file.Length - EndRecord - LongestComment), (int)Math.Min(file.Length, EndRecord + LongestComment));
+        var tail = Bytes(file, Math.Max(0, file.Length - EndRecord - LongestComment),
+            (int)Math.Min(file.Length, EndRecord + LongestComment));
         for (var at = tail.Length - EndRecord; at >= 0; at--)
         {
             if (!tail[at..].StartsWith("PK\u0005\u0006"u8))

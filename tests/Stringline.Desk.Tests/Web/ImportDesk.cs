@@ -28,6 +28,8 @@ public sealed partial class ImportDesk : IAsyncLifetime
 
     internal WaitingTables Tables => desk.Services.GetRequiredService<WaitingTables>();
 
+    internal TableLooks Looks => desk.Services.GetRequiredService<TableLooks>();
+
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {

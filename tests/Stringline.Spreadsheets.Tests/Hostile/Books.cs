@@ -15,7 +15,8 @@ internal static class Books
     private const string Documents = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private const string Declaration = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>";
 
-    private static readonly string[] Headers = ["job number", "job name", "customer", "invoice number", "invoice date", "amount", "city", "zip", "county"];
+    private static readonly string[] Headers = ["job number", "job name", "customer", "invoice number", "invoice date", "amount", "city",
+        "zip", "county"];
     private static readonly string[] Data = ["J1", "Job 1", "Brushline Builders", "I1", "03/02/2026", "100.00", "Davis", "95616", "Yolo"];
 
     /// <summary>The rows of a small table: headers and one invoice.</summary>
@@ -65,7 +66,8 @@ internal static class Books
     /// <param name="last">Adds what comes last.</param>
     /// <param name="countSaid">How many parts the list says it has.</param>
     /// <param name="books">Another list of sheets and of relations.</param>
-    public static byte[] Ending(string? instead, Func<RawZip, RawZip> last, int? countSaid = null, (string Book, string Relations)? books = null)
+    public static byte[] Ending(string? instead, Func<RawZip, RawZip> last, int? countSaid = null,
+        (string Book, string Relations)? books = null)
     {
         var zip = new RawZip();
         foreach (var (name, text) in Parts(Worksheet(TwoRows)).Where(part => part.Name != instead))
@@ -88,7 +90,8 @@ internal static class Books
 
     private static IEnumerable<(string Name, string Text)> Parts(string sheet) =>
     [
-        ("[Content_Types].xml", $"{Declaration}<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/></Types>"),
+        ("[Content_Types].xml",
+            $"{Declaration}<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/></Types>"),
         ("_rels/.rels", RelationsOf(("a", "xl/workbook.xml"))),
         (Book, BookOf("a")),
         (Relations, RelationsOf(("a", "worksheets/sheet1.xml"))),

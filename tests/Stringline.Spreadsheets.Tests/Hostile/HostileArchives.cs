@@ -9,7 +9,8 @@ internal static class HostileArchives
 
     public static IReadOnlyList<HostileFile> All { get; } =
     [
-        new("checksum.xlsx", "an amount changed from 100.00 to 900.00 in a part that is not compressed, its CRC-32 left as it was", Changed),
+        new("checksum.xlsx", "an amount changed from 100.00 to 900.00 in a part that is not compressed, its CRC-32 left as it was",
+            Changed),
         Lie("checksum-said", "a CRC-32 that is not that of the part", new() { Sum = 1 }),
         Lie("shorter-than-said", "a part that says it is 1 GB", new() { Length = 1_000_000_000 }),
         Lie("longer-than-said", "a part that says it is 10 bytes", new() { Length = 10 }),
@@ -20,8 +21,10 @@ internal static class HostileArchives
         Lie("unknown-method", "a part packed in a way that nobody knows", new() { Method = 99 }),
         Lie("not-packed", "a packed part that says it is not packed", new() { Method = 0 }),
         new("part-twice.xlsx", "two parts of one name", () => Books.Ending(null, zip => zip.Add(Books.Sheet, Good))),
-        new("part-twice-in-capitals.xlsx", "two parts whose names differ in capitals", () => Books.Ending(null, zip => zip.Add(Books.Sheet.ToUpperInvariant(), Good))),
-        new("parts.xlsx", "2,001 parts", () => Books.Ending(null, zip => Enumerable.Range(0, 1_994).Aggregate(zip, (all, i) => all.Add($"x/{i}", "")))),
+        new("part-twice-in-capitals.xlsx", "two parts whose names differ in capitals", () =>
+            Books.Ending(null, zip => zip.Add(Books.Sheet.ToUpperInvariant(), Good))),
+        new("parts.xlsx", "2,001 parts", () =>
+            Books.Ending(null, zip => Enumerable.Range(0, 1_994).Aggregate(zip, (all, i) => all.Add($"x/{i}", "")))),
         new("fewer-parts.xlsx", "a list that says it has fewer parts", () => Books.Ending(null, zip => zip, countSaid: 3)),
         new("more-parts.xlsx", "a list that says it has more parts", () => Books.Ending(null, zip => zip, countSaid: 300)),
         new("no-book.xlsx", "no list of sheets", () => Books.With(Books.Book, null)),
@@ -36,9 +39,11 @@ internal static class HostileArchives
             Noise(40).CopyTo(good, good.Length / 2);
             return good;
         }),
-        new("document.xlsx", "a document of text by the name of a workbook", () => new RawZip().Add("[Content_Types].xml", "<Types/>").Add("word/document.xml", "<a/>").ToArray()),
+        new("document.xlsx", "a document of text by the name of a workbook", () =>
+            new RawZip().Add("[Content_Types].xml", "<Types/>").Add("word/document.xml", "<a/>").ToArray()),
         new("backslashes.xlsx", "parts named with backslashes", () => Encoding.Latin1.GetBytes(
-            Encoding.Latin1.GetString(Books.Of(Books.TwoRows)).Replace("xl/worksheets/sheet1.xml", "xl\\worksheets\\sheet1.xml", StringComparison.Ordinal))) { Rows = 2 },
+            Encoding.Latin1.GetString(Books.Of(Books.TwoRows)).Replace("xl/worksheets/sheet1.xml", "xl\\worksheets\\sheet1.xml",
+                StringComparison.Ordinal))) { Rows = 2 },
     ];
 
     // The bytes of a workbook whose parts are stored as they are, which only a changed letter makes another.
@@ -56,7 +61,8 @@ internal static class HostileArchives
             }
         }
 
-        return Encoding.Latin1.GetBytes(Encoding.Latin1.GetString(file.ToArray()).Replace(">100.00<", ">900.00<", StringComparison.Ordinal));
+        return Encoding.Latin1.GetBytes(Encoding.Latin1.GetString(file.ToArray()).Replace(">100.00<", ">900.00<",
+            StringComparison.Ordinal));
     }
 
     private static byte[] Noise(int length)
@@ -66,5 +72,6 @@ internal static class HostileArchives
         return bytes;
     }
 
-    private static HostileFile Lie(string name, string how, RawZip.Lie lie) => new(name + ".xlsx", how, () => Books.With(Books.Sheet, Good, lie));
+    private static HostileFile Lie(string name, string how, RawZip.Lie lie) =>
+        new(name + ".xlsx", how, () => Books.With(Books.Sheet, Good, lie));
 }

@@ -10,5 +10,6 @@ internal sealed record HostileFile(string Name, string How, Func<byte[]> Make)
     public int? Rows { get; init; }
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<HostileFile> All { get; } = [.. HostileText.All, .. HostileSheets.All, .. HostileParts.All, .. HostileArchives.All, .. HostileOldBooks.All];
+    public static IReadOnlyList<HostileFile> All { get; } = [.. HostileText.All, .. HostileSheets.All, .. HostileParts.All,
+        .. HostileArchives.All, .. HostileOldBooks.All];
 }

@@ -5,7 +5,8 @@ namespace Stringline.Spreadsheets.Tests.Hostile;
 /// <summary>Old workbooks whose records send their reader beyond all bounds.</summary>
 internal static class HostileOldBooks
 {
-    private static readonly byte[] Rows = [.. RawXls.Text(0, 0, "job number"), .. RawXls.Text(0, 1, "amount"), .. RawXls.Text(1, 0, "J1"), .. RawXls.Number(1, 1, 100)];
+    private static readonly byte[] Rows = [.. RawXls.Text(0, 0, "job number"), .. RawXls.Text(0, 1, "amount"), .. RawXls.Text(1, 0, "J1"),
+        .. RawXls.Number(1, 1, 100)];
 
     public static IReadOnlyList<HostileFile> All { get; } =
     [
@@ -35,9 +36,11 @@ internal static class HostileOldBooks
         new("large.xls", "an old workbook of 33 MB", () => [.. RawXls.File(RawXls.Book(Rows)), .. new byte[33 * 1024 * 1024]]),
     ];
 
-    private static HostileFile Sheet(string name, string how, byte[] more) => new(name + ".xls", how, () => RawXls.File(RawXls.Book([.. Rows, .. more])));
+    private static HostileFile Sheet(string name, string how, byte[] more) =>
+        new(name + ".xls", how, () => RawXls.File(RawXls.Book([.. Rows, .. more])));
 
-    private static HostileFile Changed(string name, string how, Action<byte[]> change) => new(name + ".xls", how, () => RawXls.File(RawXls.Book(Rows), change: change));
+    private static HostileFile Changed(string name, string how, Action<byte[]> change) =>
+        new(name + ".xls", how, () => RawXls.File(RawXls.Book(Rows), change: change));
 
     private static void Number(byte[] file, int at, uint number) => BinaryPrimitives.WriteUInt32LittleEndian(file.AsSpan(at), number);
 }

@@ -15,7 +15,8 @@ internal static class HostileSheets
         Row("column-with-a-sign", "the cell `Z-2`", "<c r=\"Z-2\"><v>1</v></c>"),
         Row("cell-twice", "the cell `F2`, the amount, a second time", "<c r=\"F2\"><v>900</v></c>"),
         Row("cell-backward", "the cell `A2` after `I2`", "<c r=\"A2\"><v>9</v></c>"),
-        new("blank-xfd.xlsx", "a formatted and blank cell `XFD2`", () => Books.Of(Books.HeaderRow + Books.Invoice("<c r=\"XFD2\" s=\"0\"/>"))) { Rows = 2 },
+        new("blank-xfd.xlsx", "a formatted and blank cell `XFD2`", () =>
+            Books.Of(Books.HeaderRow + Books.Invoice("<c r=\"XFD2\" s=\"0\"/>"))) { Rows = 2 },
         Sheet("row-2147483647", "row 2,147,483,647", Books.HeaderRow + Books.Row(2147483647, ["J1"])),
         Sheet("row-1048577", "row 1,048,577", Books.HeaderRow + Books.Row(1048577, ["J1"])),
         Sheet("row-zero", "row 0", Books.HeaderRow + "<row r=\"0\"/>"),
@@ -24,20 +25,28 @@ internal static class HostileSheets
         Sheet("row-beyond-numbers", "row 99999999999999999999", Books.HeaderRow + "<row r=\"99999999999999999999\"/>"),
         Sheet("row-twice", "row 2 a second time", Books.TwoRows + Books.Row(2, ["J2"])),
         Sheet("row-backward", "row 1 after row 2", Books.TwoRows + Books.Row(1, ["J2"])),
-        new("last-row.xlsx", "one invoice in the last row there is, 1,048,576", () => Books.Of(Books.HeaderRow + Books.Row(1048576, ["J1"]))) { Rows = 1_048_576 },
+        new("last-row.xlsx", "one invoice in the last row there is, 1,048,576", () =>
+            Books.Of(Books.HeaderRow + Books.Row(1048576, ["J1"]))) { Rows = 1_048_576 },
         new("unnumbered.xlsx", "rows and cells without their places", () => Books.Of(
             "<row><c t=\"inlineStr\"><is><t>a</t></is></c><c t=\"inlineStr\"><is><t>b</t></is></c></row><row><c><v>1</v></c></row>")) { Rows = 2 },
         Sheet("area", "a blank cell `XFD1`, and row 1,048,576", "<row r=\"1\"><c r=\"XFD1\"/></row><row r=\"1048576\"/>"),
         Sheet("long-cell", "a cell of 32,768 letters", Books.HeaderRow + Books.Invoice(Books.Cell("J2", new string('x', 32_768)))),
-        Sheet("long-number", "a number of 32,768 digits", Books.HeaderRow + Books.Invoice($"<c r=\"J2\"><v>{new string('1', 32_768)}</v></c>")),
+        Sheet("long-number", "a number of 32,768 digits",
+            Books.HeaderRow + Books.Invoice($"<c r=\"J2\"><v>{new string('1', 32_768)}</v></c>")),
+        Sheet("long-row", "a row of 31 cells of 32,767 letters", Books.HeaderRow + Books.Row(2, [.. Enumerable.Repeat(new string('x', 32_767), 26)])
+            .Replace("</row>", string.Concat("ABCDE".Select(c => Books.Cell($"A{c}2", new string('x', 32_767)))) + "</row>", StringComparison.Ordinal)),
         Sheet("pieces", "a cell whose text is in 401 pieces", Books.HeaderRow + Books.Invoice(
             $"<c r=\"J2\" t=\"inlineStr\"><is>{Books.Times("<r><t>x</t></r>", 401)}</is></c>")),
         Sheet("long-cell-in-pieces", "a cell of 100 pieces of 400 letters", Books.HeaderRow + Books.Invoice(
             $"<c r=\"J2\" t=\"inlineStr\"><is>{Books.Times($"<r><t>{new string('x', 400)}</t></r>", 100)}</is></c>")),
-        Sheet("shared-text-missing", "a cell that names shared text 7 of one", Books.HeaderRow + Books.Invoice("<c r=\"J2\" t=\"s\"><v>7</v></c>")),
-        Sheet("shared-text-minus", "a cell that names shared text -1", Books.HeaderRow + Books.Invoice("<c r=\"J2\" t=\"s\"><v>-1</v></c>")),
-        Sheet("shared-text-in-words", "a cell that names shared text \"amount\"", Books.HeaderRow + Books.Invoice("<c r=\"J2\" t=\"s\"><v>amount</v></c>")),
-        new("lying-dimension.xlsx", "`dimension ref=\"A1:XFD1048576\"` over two rows", () => Books.Of(Books.TwoRows, "<dimension ref=\"A1:XFD1048576\"/>")) { Rows = 2 },
+        Sheet("shared-text-missing", "a cell that names shared text 7 of one",
+            Books.HeaderRow + Books.Invoice("<c r=\"J2\" t=\"s\"><v>7</v></c>")),
+        Sheet("shared-text-minus", "a cell that names shared text -1",
+            Books.HeaderRow + Books.Invoice("<c r=\"J2\" t=\"s\"><v>-1</v></c>")),
+        Sheet("shared-text-in-words", "a cell that names shared text \"amount\"",
+            Books.HeaderRow + Books.Invoice("<c r=\"J2\" t=\"s\"><v>amount</v></c>")),
+        new("lying-dimension.xlsx", "`dimension ref=\"A1:XFD1048576\"` over two rows", () =>
+            Books.Of(Books.TwoRows, "<dimension ref=\"A1:XFD1048576\"/>")) { Rows = 2 },
         new("merged.xlsx", "200,001 merged ranges", () => Books.Of(
             Books.TwoRows, after: $"<mergeCells>{Books.Times("<mergeCell ref=\"A1:B1\"/>", 200_001)}</mergeCells>")),
         new("widths.xlsx", "200,001 widths of columns", () => Books.Of(
@@ -48,14 +57,16 @@ internal static class HostileSheets
         new("formula.xlsx", "a formula with its last result", () => Books.Of(
             Books.HeaderRow + Books.Invoice("<c r=\"J2\"><f>WEBSERVICE(\"x\")</f><v>1</v></c>"))) { Rows = 2 },
         new("comment-and-cdata.xlsx", "a comment that holds tags, and a text in CDATA", () => Books.Of(
-            Books.HeaderRow + Books.Invoice("<!-- <row r=\"99999999\"> --><c r=\"J2\" t=\"inlineStr\"><is><t><![CDATA[<a> & b]]></t></is></c>"))) { Rows = 2 },
+            Books.HeaderRow + Books.Invoice(
+                "<!-- <row r=\"99999999\"> --><c r=\"J2\" t=\"inlineStr\"><is><t><![CDATA[<a> & b]]></t></is></c>"))) { Rows = 2 },
     ];
 
     private static HostileFile Row(string name, string how, string more) => Sheet(name, how, Books.HeaderRow + Books.Invoice(more));
 
     private static HostileFile Sheet(string name, string how, string rows) => new(name + ".xlsx", how, () => Books.Of(rows));
 
-    private static HostileFile Repeated(string name, string how, string text, int times, string before = "", string after = "") => new(name + ".xlsx", how, () =>
+    private static HostileFile Repeated(string name, string how, string text, int times, string before = "", string after = "") =>
+        new(name + ".xlsx", how, () =>
     {
         var around = Books.Worksheet("\n").Split('\n');
         return Books.Ending(Books.Sheet, zip => zip.Repeat(Books.Sheet, around[0] + before, text, times, after + around[1]));

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace Stringline.Spreadsheets.Tests.Hostile;
 
-/// <summary>Old workbooks made record by record ([MS-XLS]) in a file system made by hand ([MS-CFB]): one table of sectors, one directory.</summary>
+/// <summary>Old workbooks made record by record ([MS-XLS]) in a file system made by hand ([MS-CFB]): one table of sectors, one
+/// directory.</summary>
 internal static class RawXls
 {
     private const uint End = 0xFFFF_FFFE;
@@ -21,7 +22,8 @@ internal static class RawXls
 
     /// <summary>A cell with a text of the version before the last: 8 bits a letter.</summary>
     public static byte[] Text(int row, int column, string text) =>
-        [.. Record(0x204, row, column, 0, text.Length).Select((one, i) => i == 2 ? (byte)(8 + text.Length) : one), .. Encoding.ASCII.GetBytes(text)];
+        [.. Record(0x204, row, column, 0, text.Length).Select((one, i) => i == 2 ? (byte)(8 + text.Length) : one),
+            .. Encoding.ASCII.GetBytes(text)];
 
     /// <summary>A book with one sheet of these records.</summary>
     /// <param name="sheet">The sheet's records.</param>
@@ -31,7 +33,8 @@ internal static class RawXls
     {
         byte[] bof = Record(0x809, 0x500, 5, 0, 0);
         var at = bof.Length + (more?.Length ?? 0) + (sheets * (4 + 8)) + 4;
-        byte[] list = [.. Enumerable.Repeat((byte[])[0x85, 0, 8, 0, .. BitConverter.GetBytes(at), 0, 0, 1, (byte)'S'], sheets).SelectMany(one => one)];
+        byte[] list = [.. Enumerable.Repeat((byte[])[0x85, 0, 8, 0, .. BitConverter.GetBytes(at), 0, 0, 1, (byte)'S'],
+            sheets).SelectMany(one => one)];
         byte[] book = [.. bof, .. more ?? [], .. list, .. Record(0x0A), .. Record(0x809, 0x500, 0x10, 0, 0), .. sheet, .. Record(0x0A)];
         return [.. book, .. new byte[Math.Max(0, 4096 - book.Length)]];
     }

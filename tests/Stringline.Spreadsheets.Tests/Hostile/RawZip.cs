@@ -5,7 +5,8 @@ using System.Text;
 
 namespace Stringline.Spreadsheets.Tests.Hostile;
 
-/// <summary>Writes ZIP archives as no writer would: with lies in their headers, and parts that unpack to far more than was ever made.</summary>
+/// <summary>Writes ZIP archives as no writer would: with lies in their headers, and parts that unpack to far more than was ever
+/// made.</summary>
 internal sealed class RawZip
 {
     private readonly List<byte> file = [];
@@ -16,9 +17,11 @@ internal sealed class RawZip
     public RawZip Add(string name, string text, Lie? lie = null) => Add(name, Encoding.UTF8.GetBytes(text), lie);
 
     /// <summary>A part, deflated.</summary>
-    public RawZip Add(string name, byte[] bytes, Lie? lie = null) => Raw(name, Deflated(bytes, last: true), Crc32.HashToUInt32(bytes), bytes.Length, lie);
+    public RawZip Add(string name, byte[] bytes, Lie? lie = null) =>
+        Raw(name, Deflated(bytes, last: true), Crc32.HashToUInt32(bytes), bytes.Length, lie);
 
-    /// <summary>A part that begins and ends with texts and holds so many megabytes of one letter between them; little work to make.</summary>
+    /// <summary>A part that begins and ends with texts and holds so many megabytes of one letter between them; little work to
+    /// make.</summary>
     public RawZip Bomb(string name, string before, byte letter, int megabytes, string after, Lie? lie = null)
     {
         var million = new byte[1_000_000];
@@ -39,7 +42,8 @@ internal sealed class RawZip
         var end = Encoding.UTF8.GetBytes(after);
         packed.Write(Deflated(end, last: true));
         sum.Append(end);
-        return Raw(name, packed.ToArray(), sum.GetCurrentHashAsUInt32(), Encoding.UTF8.GetByteCount(before) + (megabytes * 1_000_000L) + end.Length, lie);
+        return Raw(name, packed.ToArray(), sum.GetCurrentHashAsUInt32(),
+            Encoding.UTF8.GetByteCount(before) + (megabytes * 1_000_000L) + end.Length, lie);
     }
 
     /// <summary>A part that says one text so many times; little work to make.</summary>

@@ -47,7 +47,9 @@ public sealed partial class StoreCommandTests : IDisposable
         var said = await Said("seal", "--out", At("seal.txt"));
         var line = said.Split('\n').Single(one => one.Contains("stringline-seal/1", StringComparison.Ordinal)).Trim();
         Assert.StartsWith(line + "\n", File.ReadAllText(At("seal.txt")), StringComparison.Ordinal);
-        Assert.Equal(1, (await Run("seal", "--out", At("seal.txt"))).Status);
+        File.WriteAllText(At("taken.txt"), "mine");
+        Assert.Equal(1, (await Run("seal", "--out", At("taken.txt"))).Status);
+        Assert.Equal("mine", File.ReadAllText(At("taken.txt")));
         await Said("backup", At("older"));
         await Said("add", Repository.Path("data/demo/juniper-lane.json"));
         foreach (var seal in (string[])[At("seal.txt"), line])

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Store.Upkeep;
 
 namespace Stringline.Desk.Backups;
@@ -14,4 +15,7 @@ internal sealed record BackupStanding(string? Folder, DatedBackup? Last, LocalDa
 
     /// <summary>Whether something must be said on the first page.</summary>
     public bool Warns => Trouble is not null || IsOld;
+
+    /// <summary>The time of day, with its period at the end of it.</summary>
+    public static string Time(LocalDateTime at) => at.ToString("h:mm ", CultureInfo.InvariantCulture) + (at.Hour < 12 ? "a.m." : "p.m.");
 }

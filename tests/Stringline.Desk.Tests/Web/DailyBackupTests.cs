@@ -32,6 +32,7 @@ public sealed class DailyBackupTests : IDisposable
         Assert.Equal(Store + ".backups", Path.GetDirectoryName(made.Path));
         var settings = await Page(browser, "settings");
         Assert.Contains("12:00 p.m.", settings, StringComparison.Ordinal);
+        Assert.Contains("Last good backup:", await Page(browser, ""), StringComparison.Ordinal);
         Assert.Contains(Store + ".backups", settings, StringComparison.Ordinal);
         clock.Now = Noon(Day.PlusDays(2));
         Assert.DoesNotContain("last good backup", await Page(browser, ""), StringComparison.Ordinal);

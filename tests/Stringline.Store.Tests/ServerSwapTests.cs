@@ -44,7 +44,7 @@ public sealed class ServerSwapTests : IDisposable
                 Assert.Equal(old, now);
             }
 
-            Assert.Equal(0, place.Scalar<long>("select count(*) from pg_namespace where nspname like '%\\_restoring'"));
+            Assert.Equal(0, place.Scalar<long>("select count(*) from pg_namespace where nspname = current_schema() || '_restoring'"));
         }
 
         Assert.True(points > 1, "Nothing was broken off.");
@@ -58,6 +58,11 @@ public sealed class ServerSwapTests : IDisposable
         var schema = place.Scalar<string>("select current_schema()");
         place.Scalar<object>($"create schema {schema}_restoring");
         place.Scalar<object>($"create table {schema}_restoring.half (a int)");
+
+        // Whose it is must be sure before it is dropped.
+        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Restore.From(Made, place.Address, replace: true, SystemClock.Instance)).Fault);
+        Assert.True(place.Scalar<bool>($"select to_regclass('{schema}_restoring.half') is not null"));
+        place.Scalar<object>($"comment on schema {schema}_restoring is 'being restored by stringline'");
         var restored = Restore.From(Made, place.Address, replace: true, SystemClock.Instance);
         Assert.Equal([$"schema {schema}_restoring"], restored.Cleared);
         Assert.Equal(seal, restored.Check.Seal);

@@ -63,8 +63,44 @@ public sealed class SwapTests : IDisposable
             journal.Put(new KeyedJob("later still", Samples.Bare()), "test");
         }
 
-        Assert.Equal(seal, Restored(replace: true).Check.Seal);
+        var first = Restored(replace: true);
+        var second = Restored(replace: true);
+        Assert.Equal((seal, seal), (first.Check.Seal, second.Check.Seal));
+        Assert.NotEqual(first.SetAside, second.SetAside);
         Assert.DoesNotContain(Directory.GetFiles(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_is_told_as_written_while_the_old_store_is_set_aside_is_in_one_of_both()
+    {
+        Filled();
+        Task<bool>? writing = null;
+        File.Copy(Made, Store + ".part");
+        var kept = SqliteSwap.Replace(Store + ".part", Store, "_aside", () =>
+        {
+            writing = Task.Run(() =>
+            {
+                try
+                {
+                    using var journal = Journals.Open(Store, SystemClock.Instance);
+                    return journal.Put(new KeyedJob("meanwhile", Samples.Bare()), "test") is PutOutcome.Added;
+                }
+                catch (StoreException)
+                {
+                    return false;
+                }
+            });
+            Thread.Sleep(300);    // Gives it the time to try; what is told must hold however far it comes.
+        });
+        var told = await writing!;
+        Assert.Equal(told, Has(Store) || Has(kept));
+
+        static bool Has(string path)
+        {
+            using var journal = Journals.Open(path, SystemClock.Instance);
+            Assert.Empty(journal.Check().Broken);
+            return journal.Find("meanwhile") is not null;
+        }
     }
 
     [Theory]

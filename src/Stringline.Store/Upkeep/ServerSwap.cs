@@ -12,6 +12,10 @@ namespace Stringline.Store.Upkeep;
 internal static class ServerSwap
 {
     private const string Unfinished = "_restoring";
+    private const string Mark = "being restored by stringline";
+
+    // PostgreSQL cuts longer names off (its manual, 4.1.1).
+    private const int LongestName = 63;
 
     /// <inheritdoc cref="Upkeep.Restore.From"/>
     public static Restored Restore(
@@ -19,6 +23,13 @@ internal static class ServerSwap
     {
         using var server = new PostgresDatabase(address);
         var schema = server.Schema;
+        if (schema.Length + aside.Length > LongestName)
+        {
+            throw new StoreException(
+                StoreFault.NotAllowed, server.Name, FormattableString.Invariant($"a schema whose name has {schema.Length} letters"),
+                FormattableString.Invariant($"at most {LongestName - aside.Length}: the old store is kept under a longer one"));
+        }
+
         return server.Run(connection =>
         {
             // Held by this connection to its end: of two restores at once the second is told so.
@@ -28,7 +39,8 @@ internal static class ServerSwap
             {
                 if (!replace && Jobs(connection, null, schema) > 0)
                     throw Upkeep.Restore.Exists(server.Name);
-                var cleared = Drop(connection, schema + Unfinished);
+                var cleared = Drop(connection, server.Name, schema + Unfinished);
+                connection.Execute($"create schema {schema}{Unfinished}; comment on schema {schema}{Unfinished} is '{Mark}'");
                 CheckReport report;
                 using (var copy = Journals.Connect(Beside(address, schema + Unfinished), clock, OpenStore.OrMake))
                     report = StoreCopy.Copy(source, copy, progress);
@@ -41,7 +53,8 @@ internal static class ServerSwap
                 // Where the swap went well it has the store's name by now, and nothing is dropped.
                 if (connection.State == System.Data.ConnectionState.Open)
                 {
-                    Drop(connection, schema + Unfinished);
+                    if (IsMarked(connection, schema + Unfinished))
+                        Drop(connection, server.Name, schema + Unfinished);
                     connection.Execute("select pg_advisory_unlock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
                 }
             }
@@ -66,18 +79,28 @@ internal static class ServerSwap
             connection.Execute($"alter schema {schema} rename to {kept}", transaction: transaction);
         }
 
-        connection.Execute($"alter schema {schema}{Unfinished} rename to {schema}", transaction: transaction);
+        connection.Execute($"alter schema {schema}{Unfinished} rename to {schema}; comment on schema {schema} is null", transaction: transaction);
         transaction.Commit();
         return kept;
     }
 
-    private static bool Drop(DbConnection connection, string schema)
+    // Only what a restore made and marked: any other schema of that name is somebody's.
+    private static bool Drop(DbConnection connection, string name, string schema)
     {
         if (!Exists(connection, null, schema))
             return false;
+        if (!IsMarked(connection, schema))
+        {
+            throw new StoreException(
+                StoreFault.Exists, name, $"a schema {schema} beside it, which no restore has made", "no such schema, or one of another name: a restore needs that place");
+        }
+
         connection.Execute($"set client_min_messages = warning; drop schema {schema} cascade; reset client_min_messages");
         return true;
     }
+
+    private static bool IsMarked(DbConnection connection, string schema) => connection.ExecuteScalar<bool>(
+        "select coalesce(obj_description(cast(to_regnamespace(@schema) as oid), 'pg_namespace') = @Mark, false)", new { schema, Mark });
 
     private static bool Exists(DbConnection connection, DbTransaction? transaction, string schema) =>
         connection.ExecuteScalar<bool>("select to_regnamespace(@schema) is not null", new { schema }, transaction);

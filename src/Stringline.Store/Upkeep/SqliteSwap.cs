@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Stringline.Store.Sql;
 
@@ -40,23 +41,49 @@ internal static class SqliteSwap
     /// <param name="part">The finished file.</param>
     /// <param name="path">Its place.</param>
     /// <param name="aside">What is added to the name of what was there.</param>
+    /// <param name="meanwhile">Called when the old one is kept and still in its place, for tests; may be null.</param>
     /// <returns>Where it is kept.</returns>
     /// <exception cref="StoreException">Another program has it open. It stays as it was.</exception>
-    public static string Replace(string part, string path, string aside)
+    public static string Replace(string part, string path, string aside, Action? meanwhile = null)
     {
-        if (IsDatabase(path))
-            LetGo(path);
+        // Of two restores within a second the second takes another name.
         var kept = path + aside;
+        for (var i = 2; File.Exists(kept); i++)
+            kept = string.Create(CultureInfo.InvariantCulture, $"{path}{aside}_{i}");
 
-        // The logs first: where the file stands under its new name it is whole.
-        foreach (var end in Logs.Append("").Where(end => File.Exists(path + end)))
-            CopyWhole(path + end, kept + end);
-
-        // After it was let go there are none, but beside a file that SQLite could not read, which is none of theirs to finish.
-        foreach (var log in Logs)
-            File.Delete(path + log);
+        // Nobody else may open the old one until the new one has its name: what is written between would be in neither. On Unix whoever
+        // opens and closes a file gives up the locks that he has on it, so from here on nothing does.
+        using var alone = IsDatabase(path) ? Alone(path) : null;
+        if (alone is null)
+            CopyAside(path, kept);
+        else if (!HardLink.Make(path, kept))
+            CopyAside(alone, kept);
+        meanwhile?.Invoke();
         File.Move(part, path, overwrite: true);
         return kept;
+    }
+
+    // What SQLite cannot read is nobody's to be written to. The logs first: where the file stands under its new name it is whole.
+    private static void CopyAside(string path, string kept)
+    {
+        foreach (var end in Logs.Append("").Where(end => File.Exists(path + end)))
+            CopyWhole(path + end, kept + end);
+        foreach (var log in Logs)
+            File.Delete(path + log);
+    }
+
+    // Where the disk knows no second name for a file.
+    private static void CopyAside(SqliteConnection alone, string kept)
+    {
+        var part = kept + ".part";
+        OwnerOnly.Claim(part);
+        using (var target = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = part, Pooling = false }.ToString()))
+        {
+            target.Open();
+            alone.BackupDatabase(target);
+        }
+
+        File.Move(part, kept);
     }
 
     // Of a file that is none SQLite would throw the log away: https://www.sqlite.org/fileformat2.html, "The Database Header".
@@ -67,32 +94,41 @@ internal static class SqliteSwap
         return file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length && head.SequenceEqual("SQLite format 3\0"u8);
     }
 
-    // SQLite gives up the log of a file only to one who has it alone, and then all of it is in the file.
-    private static void LetGo(string path)
+    // SQLite gives up the log of a file only to one who has it alone, and then all of it is in the file; the lock is kept to the end.
+    private static SqliteConnection? Alone(string path)
     {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        {
+            DataSource = path, Mode = SqliteOpenMode.ReadWrite, Pooling = false, DefaultTimeout = 1,
+        }.ToString());
         try
         {
-            using var connection = new SqliteConnection(new SqliteConnectionStringBuilder
-            {
-                DataSource = path, Mode = SqliteOpenMode.ReadWrite, Pooling = false, DefaultTimeout = 1,
-            }.ToString());
             connection.Open();
             using var command = connection.CreateCommand();
+            command.CommandText = "pragma locking_mode = exclusive";
+            command.ExecuteScalar();
             command.CommandText = "pragma journal_mode = delete";
             if (command.ExecuteScalar() is string mode && !mode.Equals("delete", StringComparison.OrdinalIgnoreCase))
                 throw InUse(path);
-        }
-        catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED)
-        {
-            throw InUse(path);
+            command.CommandText = "begin exclusive";
+            command.ExecuteNonQuery();
+            return connection;
         }
         catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_CORRUPT or SQLitePCL.raw.SQLITE_NOTADB)
         {
             // Damaged: that is why it is replaced. It is kept byte for byte with its logs.
+            connection.Dispose();
+            return null;
         }
         catch (SqliteException e)
         {
-            throw SqliteErrors.Translate(path, e);
+            connection.Dispose();
+            throw e.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED ? InUse(path) : SqliteErrors.Translate(path, e);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
         }
     }
 

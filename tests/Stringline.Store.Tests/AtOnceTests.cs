@@ -7,6 +7,26 @@ public abstract class AtOnceTests(Func<Place> make)
     private const int Writers = 3;
 
     [Fact]
+    public async Task Three_who_make_a_store_at_once_with_their_first_change_all_write_to_the_one()
+    {
+        for (var round = 0; round < Rounds; round++)
+        {
+            using var place = make();
+            using var start = new Barrier(Writers);
+            var outcomes = await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() =>
+            {
+                using var journal = Journals.Open(place.Address, SystemClock.Instance, OpenStore.OrMakeOnWriting);
+                start.SignalAndWait();
+                return journal.Put(new KeyedJob(FormattableString.Invariant($"{writer}"), Samples.Long("x", 2)), "test");
+            })));
+            Assert.All(outcomes, outcome => Assert.IsType<PutOutcome.Added>(outcome));
+            using var after = Journals.Open(place.Address, SystemClock.Instance);
+            Assert.Equal(Writers, after.Check().Jobs);
+            Assert.Empty(after.Check().Broken);
+        }
+    }
+
+    [Fact]
     public async Task Three_who_add_the_same_new_jobs_add_them_once_also_while_the_store_is_being_made()
     {
         using var place = make();

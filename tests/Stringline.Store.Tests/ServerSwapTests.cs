@@ -71,6 +71,17 @@ public sealed class ServerSwapTests : IDisposable
     }
 
     [Fact]
+    public void The_tables_of_another_program_are_not_set_aside()
+    {
+        Filled();
+        using var other = new PostgresPlace();
+        var schema = other.Address.Split("Search Path=")[1].Split(';')[0];
+        other.Scalar<object>($"create schema {schema}; create table {schema}.theirs (a int)");
+        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Restore.From(Made, other.Address, replace: true, SystemClock.Instance)).Fault);
+        Assert.True(other.Scalar<bool>($"select to_regclass('{schema}.theirs') is not null"));
+    }
+
+    [Fact]
     public void Who_has_the_old_store_open_writes_nothing_into_the_new_one()
     {
         Filled();

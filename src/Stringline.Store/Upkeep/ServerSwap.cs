@@ -37,6 +37,8 @@ internal static class ServerSwap
                 throw new StoreException(StoreFault.Busy, server.Name, "a store into which another restore is under way", "one restore at a time; try again when it is done");
             try
             {
+                // Refuses the tables of another program, which would be set aside as if they were a store.
+                server.Prepare(connection, OpenStore.OrMake);
                 if (!replace && Jobs(connection, null, schema) > 0)
                     throw Upkeep.Restore.Exists(server.Name);
                 var cleared = Drop(connection, server.Name, schema + Unfinished);

@@ -26,6 +26,9 @@ internal static class SqliteSwap
     /// <returns>Where such logs are now; none where there were none.</returns>
     public static IReadOnlyList<string> Put(string part, string path, string aside)
     {
+        // Made by another program meanwhile: its logs are in use.
+        if (File.Exists(path))
+            throw new IOException("A file is there already.");
         List<string> kept = [];
         foreach (var log in Logs.Where(log => File.Exists(path + log)))
         {

@@ -103,6 +103,11 @@ internal sealed partial class SqliteDatabase : Database
     public override bool Prepare(DbConnection connection, OpenStore open)
     {
         var mark = connection.ExecuteScalar<long>("pragma application_id");
+        var hasTables = connection.ExecuteScalar<long>("select count(*) from sqlite_schema") > 0;
+
+        // Mark and tables come in one transaction: where another program made the store between both looks, the mark is there by now.
+        if (mark == 0 && hasTables)
+            mark = connection.ExecuteScalar<long>("pragma application_id");
         if (mark == ApplicationId)
         {
             // A restore that was broken off may have left it without its log.
@@ -111,7 +116,7 @@ internal sealed partial class SqliteDatabase : Database
             return true;
         }
 
-        if (mark != 0 || connection.ExecuteScalar<long>("select count(*) from sqlite_schema") > 0)
+        if (mark != 0 || hasTables)
             throw new StoreException(StoreFault.NotAStore, Path, "a database of another program", "the file of a store");
         if (open is OpenStore.MustExist or OpenStore.ReadOnly)
             return false;

@@ -1,3 +1,5 @@
+using Stringline.Exchange.Reading;
+
 namespace Stringline.Store;
 
 /// <summary>What a store may be called that was not found under the name that was given.</summary>
@@ -26,7 +28,7 @@ public static class NearNames
         {
             return [.. Directory.EnumerateFiles(folder)
                 .Select(file => Path.GetFileName(file))
-                .Select(there => (Name: there, Steps: Steps(Bare(name), Bare(there))))
+                .Select(there => (Name: there, Steps: Nearest.Edits(Bare(name), Bare(there))))
                 .Where(there => there.Steps <= Math.Max(1, Bare(name).Length / 3) || there.Name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))
                 .Where(there => !there.Name.EndsWith("-wal", StringComparison.Ordinal) && !there.Name.EndsWith("-shm", StringComparison.Ordinal))
                 .OrderBy(there => there.Steps).ThenBy(there => there.Name, StringComparer.Ordinal)
@@ -42,24 +44,4 @@ public static class NearNames
 
     private static string Bare(string name) =>
         (name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? name[..^Ending.Length] : name).ToUpperInvariant();
-
-    // Letters put in, taken out, changed, or two that changed places (Damerau's distance with neighbors only).
-    private static int Steps(string from, string to)
-    {
-        var (before, last, now) = (new int[to.Length + 1], Enumerable.Range(0, to.Length + 1).ToArray(), new int[to.Length + 1]);
-        for (var i = 1; i <= from.Length; i++)
-        {
-            now[0] = i;
-            for (var j = 1; j <= to.Length; j++)
-            {
-                now[j] = Math.Min(Math.Min(last[j] + 1, now[j - 1] + 1), last[j - 1] + (from[i - 1] == to[j - 1] ? 0 : 1));
-                if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
-                    now[j] = Math.Min(now[j], before[j - 2] + 1);
-            }
-
-            (before, last, now) = (last, now, before);
-        }
-
-        return last[to.Length];
-    }
 }

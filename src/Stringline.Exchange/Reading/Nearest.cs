@@ -1,7 +1,7 @@
 namespace Stringline.Exchange.Reading;
 
 /// <summary>Finds the known word that a misspelled one most likely means.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>The candidate that needs the fewest single-letter edits, or null where none is near: at most one edit for every three letters. A number is not misspelled, it is another number.</summary>
     public static string? To(string word, IEnumerable<string> candidates)
@@ -25,7 +25,7 @@ internal static class Nearest
         To(word, candidates) is { } near ? $" (did you mean \"{near}\"?)" : "";
 
     /// <summary>Insertions, deletions, replacements and swaps of neighbors that turn one word into the other.</summary>
-    private static int Edits(string from, string to)
+    public static int Edits(string from, string to)
     {
         var table = new int[from.Length + 1, to.Length + 1];
         for (var i = 0; i <= from.Length; i++)

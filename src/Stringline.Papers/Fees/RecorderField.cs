@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Text.Json;
 
 namespace Stringline.Papers.Fees;
 
@@ -121,19 +121,16 @@ internal enum RecorderValue
 /// <summary>The fields as the table of recorders writes them.</summary>
 internal static class RecorderFields
 {
-    private static readonly FrozenDictionary<string, RecorderField> Named =
-        Enum.GetValues<RecorderField>().ToFrozenDictionary(NameOf, StringComparer.Ordinal);
+    private static readonly string[] Written = [.. Enum.GetNames<RecorderField>().Select(JsonNamingPolicy.SnakeCaseLower.ConvertName)];
 
     /// <summary>All names, as written.</summary>
-    public static IEnumerable<string> Names => Enum.GetValues<RecorderField>().Select(NameOf);
+    public static IReadOnlyList<string> Names => Written;
 
     /// <summary>The field of that name; null where there is none.</summary>
-    public static RecorderField? Find(string name) => Named.TryGetValue(name, out var field) ? field : null;
+    public static RecorderField? Find(string name) => Array.IndexOf(Written, name) is >= 0 and var at ? (RecorderField)at : null;
 
     /// <summary>The name in the table: <c>record_until</c>.</summary>
-    public static string NameOf(RecorderField field) =>
-        string.Concat(field.ToString().Select((c, i) => char.IsUpper(c) && i > 0 ? $"_{char.ToLowerInvariant(c)}"
-            : $"{char.ToLowerInvariant(c)}"));
+    public static string NameOf(RecorderField field) => Written[(int)field];
 
     /// <summary>How its value is written.</summary>
     public static RecorderValue Kind(RecorderField field) => field switch

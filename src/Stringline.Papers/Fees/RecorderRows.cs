@@ -20,11 +20,11 @@ internal static class RecorderRows
         if (lines.Length == 0 || !Cells(lines[0], 1).SequenceEqual(Columns))
             throw new FormatException($"Line 1: the columns must be {string.Join(',', Columns)}.");
         var facts = new List<RecorderFact>(lines.Length);
-        var seen = new HashSet<(string, RecorderField, string, string, string?, LocalDate?)>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 1; i < lines.Length; i++)
         {
             var fact = new Row(Cells(lines[i], i + 1), i + 1).Fact();
-            if (!seen.Add((fact.County, fact.Field, fact.Value, fact.Source, fact.DateOnPage, fact.From)))
+            if (!seen.Add(Key(fact)))
             {
                 throw new FormatException($"Line {i + 1}, {fact.County}, {RecorderFields.NameOf(fact.Field)}: the same value of the same "
                     + "page stands there already. One row for each fact and page.");
@@ -35,6 +35,10 @@ internal static class RecorderRows
 
         return facts;
     }
+
+    // No cell holds a line break. One string, and not a tuple of six, since a table is read at every start.
+    private static string Key(RecorderFact fact) => string.Join('\n', fact.County, RecorderFields.NameOf(fact.Field), fact.Value, fact.Source,
+        fact.DateOnPage, fact.From is { } from ? LocalDatePattern.Iso.Format(from) : "");
 
     private static List<string> Cells(string line, int number)
     {
@@ -67,7 +71,7 @@ internal static class RecorderRows
 
     private sealed class Row(List<string> cells, int number)
     {
-        private string where = $"Line {number}";
+        private string? of;
 
         public RecorderFact Fact()
         {
@@ -76,7 +80,7 @@ internal static class RecorderRows
             var county = County();
             var field = RecorderFields.Find(Text("field") ?? "")
                 ?? throw Wrong("field", $"one of {string.Join(", ", RecorderFields.Names)}");
-            where = $"Line {number}, {county}, {RecorderFields.NameOf(field)}";
+            of = $", {county}, {RecorderFields.NameOf(field)}";
             var source = Needed("source");
             var memory = source == FromMemory;
             var (from, to) = (Day("from"), Day("to"));
@@ -131,6 +135,6 @@ internal static class RecorderRows
         }
 
         private FormatException Wrong(string column, string right) =>
-            new($"{where}, {column}: '{Text(column)}' is there; {right} would be right.");
+            new($"Line {number}{of}, {column}: '{Text(column)}' is there; {right} would be right.");
     }
 }

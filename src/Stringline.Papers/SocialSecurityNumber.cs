@@ -74,8 +74,9 @@ internal static partial class SocialSecurityNumber
         RegexOptions.CultureInvariant)]
     private static partial Regex Bare();
 
+    // Looked for from its digits, since few texts have nine of them.
     [GeneratedRegex(
-        $@"(?:\bSSN?\b|\bS\.S\.(?:N\.)?|\bsocial\s+security\b|\bsoc\.?\s*sec\b)[^0-9]{{0,24}}"
+        $@"(?<=(?:\bSSN?\b|\bS\.S\.(?:N\.)?|\bsocial\s+security\b|\bsoc\.?\s*sec\b)[^0-9]{{0,24}})"
         + $@"[0-9](?:[{Dash}\s.]{{0,2}}[0-9]){{8}}(?![0-9])",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Told();

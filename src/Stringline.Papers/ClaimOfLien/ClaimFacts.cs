@@ -54,7 +54,7 @@ internal sealed record ClaimFacts
     /// <summary>
     /// The works of improvement where there are several, each with what is due for it (Civ. Code § 8446(b)); empty where there is one.
     /// </summary>
-    public required IReadOnlyList<(string Text, decimal? Share)> Works { get; init; }
+    public required IReadOnlyList<ClaimedWork> Works { get; init; }
 
     /// <summary>The one of several structures that the claim is on, in words; null for the whole work.</summary>
     public string? OnStructure { get; init; }
@@ -102,9 +102,9 @@ internal sealed record ClaimFacts
         };
     }
 
-    private static IReadOnlyList<(string Text, decimal? Share)> WorksOf(Law.Facts.Work work) => work.Structures.Count > 1
-        ? [.. work.Structures.Select(s => (Clean(s.Text) ?? s.Id, s.Share))]
-        : [.. Enumerable.Repeat(("", (decimal?)null), work.ResidentialStructures > 1 ? work.ResidentialStructures.Value : 0)];
+    private static IReadOnlyList<ClaimedWork> WorksOf(Law.Facts.Work work) => work.Structures.Count > 1
+        ? [.. work.Structures.Select(s => new ClaimedWork(Clean(s.Text) ?? s.Id, s.Share))]
+        : [.. Enumerable.Repeat(new ClaimedWork("", null), work.ResidentialStructures > 1 ? work.ResidentialStructures.Value : 0)];
 
     private static string? Line(string? text) => Clean(text) is { } clean ? OneLine(clean) : null;
 

@@ -15,6 +15,12 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
     // A range of more is more likely a slip of the pen than a job.
     private const int MostInARange = 2000;
 
+    // Words beside which numbers do not tell how many parcels there are. "et" stands for "et al." and "et seq.".
+    private static readonly string[] OpenWords =
+    [
+        "et", "etc", "other", "others", "more", "all", "see", "attached", "following", "range", "parcels", "lots", "to", "through", "thru",
+    ];
+
     /// <summary>Counts.</summary>
     /// <param name="text">Parcel numbers as written; null or empty counts as one.</param>
     public static ParcelCount Of(string? text)
@@ -57,7 +63,7 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
     /// </summary>
     private static int? InRange(string from, string to)
     {
-        if (Number().Matches(from) is not [.., var first] || Number().Match(to) is not { Success: true } last || OpenEnded().IsMatch(to))
+        if (Number().Matches(from) is not [.., var first] || Number().Match(to) is not { Success: true } last || IsOpenEnded(to))
             return null;
         var (start, end) = (Groups(first.Value), Groups(last.Value));
         if (end.Length > start.Length)
@@ -75,7 +81,7 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
 
     private static int? Listed(string part)
     {
-        if (OpenEnded().IsMatch(part) || !part.Any(char.IsAsciiDigit))
+        if (IsOpenEnded(part) || !part.Any(char.IsAsciiDigit))
             return null;
         var pieces = part.Split('/', StringSplitOptions.TrimEntries);
         if (pieces.Length > 1)
@@ -100,7 +106,9 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
     [GeneratedRegex(@"[0-9]+[A-Z]?(?:[-.][0-9A-Z]+)*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"\b(?:et\s+(?:al|seq)|etc|others?|more|all|see|attached|following|range|parcels|lots|to|through|thru)\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex OpenEnded();
+    private static bool IsOpenEnded(string text) =>
+        Word().Matches(text).Any(w => OpenWords.Contains(w.Value, StringComparer.OrdinalIgnoreCase));
+
+    [GeneratedRegex(@"\w+", RegexOptions.CultureInvariant)]
+    private static partial Regex Word();
 }

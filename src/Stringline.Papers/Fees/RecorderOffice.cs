@@ -63,12 +63,24 @@ public sealed record RecorderOffice
         var standing = Standing(field);
         var taken = RecorderFields.Kind(field) switch
         {
-            RecorderValue.Dollars => standing.MaxBy(f => f.Dollars),
+            RecorderValue.Dollars => Dearest(standing),
             RecorderValue.YesNo => standing.Find(f => f.Value == "yes") ?? standing.FirstOrDefault(),
             RecorderValue.Count or RecorderValue.Words => standing.FirstOrDefault(),
             var other => throw new InvalidOperationException($"No such kind of value: {other}."),
         };
         return standing.Find(f => f.Value == taken?.Value && f.PageDay is not null) ?? taken;
+    }
+
+    private static RecorderFact? Dearest(List<RecorderFact> prices)
+    {
+        RecorderFact? dearest = null;
+        foreach (var price in prices)
+        {
+            if (dearest is null || price.Dollars > dearest.Dollars)
+                dearest = price;
+        }
+
+        return dearest;
     }
 
     /// <summary>The words of the fact that is acted on; null where none was read.</summary>

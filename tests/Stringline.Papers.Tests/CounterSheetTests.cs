@@ -85,7 +85,7 @@ public sealed class CounterSheetTests
     public void Of_a_county_of_which_nothing_was_read_everything_is_asked()
     {
         var first = First(Sheet("glenn", At(Demo(), "Glenn"), Demo().Assessed(), draft: false));
-        foreach (var words in (string[])["Willows; city not verified, confirm; street: ask", "Telephone: ask", "Hours: ask", "ask for the exact payee",
+        foreach (var words in (string[])["Willows (confirm the city); street: ask", "Telephone: ask", "Hours: ask", "ask for the exact payee",
             "Last time at the counter: not verified", "Nothing published by this office was found"])
             Assert.Contains(words, first, StringComparison.Ordinal);
     }

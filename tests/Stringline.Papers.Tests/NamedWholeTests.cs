@@ -193,7 +193,7 @@ public sealed partial class NamedWholeTests
         var made = Make("stop-work-notice");
         Assert.DoesNotContain("Date June 16, 2026", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("Stop Work Notice: Date", made.SheetText(), StringComparison.Ordinal);
-        Assert.Contains("If you post the notice of intent on another day, give the stop work notice five days after that day.", made.SheetText(),
+        Assert.Contains("If you post the notice of intent on another day, give the stop work notice no sooner than five days after that day.", made.SheetText(),
             StringComparison.Ordinal);
         Assert.DoesNotContain("but not before", made.SheetText(), StringComparison.Ordinal);
     }
@@ -240,7 +240,7 @@ public sealed partial class NamedWholeTests
     public void The_sum_of_a_notice_is_told_beside_another_sum(string id, int sum, bool differs)
     {
         var made = Make(id, job => job with { Entries = [.. job.Entries.Select(e => e is StopPaymentGiven g ? g with { Amount = sum } : e)] });
-        Assert.Equal(differs, made.Says("The stop payment notice given on May 7, 2026, states another sum, $90,000.00"));
+        Assert.Equal(differs, made.Says("The stop payment notice given on May 7, 2026, states a different amount, $90,000.00"));
         Assert.Equal(differs, made.SheetText().Contains("The amount differs", StringComparison.Ordinal));
     }
 

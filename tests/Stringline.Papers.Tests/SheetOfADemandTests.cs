@@ -96,10 +96,10 @@ public sealed class SheetOfADemandTests
             [("payment-demand", "A claim of lien"), ("stop-payment-notice", "A stop payment notice")])
         {
             var sheet = Make(id, Waived).SheetText();
-            Assert.Contains($"{remedy} reaches $", sheet, StringComparison.Ordinal);
-            Assert.Contains("owed under the contract is $84,250.00. The difference is Released by waiver, $", sheet,
+            Assert.Contains($"{remedy} can state $", sheet, StringComparison.Ordinal);
+            Assert.Contains("$84,250.00 is owed under the contract. What makes the difference: “Released by waiver,” $", sheet,
                 StringComparison.Ordinal);
-            Assert.DoesNotContain("The difference is", Make(id).SheetText(), StringComparison.Ordinal);
+            Assert.DoesNotContain("What makes the difference", Make(id).SheetText(), StringComparison.Ordinal);
         }
     }
 

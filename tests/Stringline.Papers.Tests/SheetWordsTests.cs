@@ -106,7 +106,7 @@ public sealed class SheetWordsTests
 
     [Fact]
     public void A_waiver_says_that_it_counts_work_to_come() =>
-        Assert.Contains("What may be claimed now, and what is in doubt, counts $80,250.00 for work", Make("waiver-8132", j => Ongoing(j),
+        Assert.Contains("What may be claimed now by the next line, and what is in doubt, counts $80,250.00 for work", Make("waiver-8132", j => Ongoing(j),
             o => o with { Through = Day("2026-02-18"), Amount = 4_000m }, Day("2026-03-01")).SheetText(), StringComparison.Ordinal);
 
     // Civ. Code § 8800: 30 days after a notice demanding payment; April 1 and 30 days are May 1.
@@ -116,7 +116,7 @@ public sealed class SheetWordsTests
         static JobFile Demanding(JobFile job, string on) => Direct() with { Entries = [.. Direct().Entries.Where(e => e is not PaymentDemanded),
             new PaymentDemanded { Index = 9, On = DayFact.On(Day(on)), Amount = 40_000m, Manner = Manner.CertifiedMail }] };
         var late = Make("payment-demand", j => Demanding(j, "2026-04-01")).SheetText();
-        Assert.Contains("On an earlier demand the time ended on May 1, 2026: what it demanded is overdue since then", late, StringComparison.Ordinal);
+        Assert.Contains("On an earlier demand the time ended on May 1, 2026: what it demanded has been overdue since then", late, StringComparison.Ordinal);
         Assert.DoesNotContain("nothing is overdue", late, StringComparison.Ordinal);
         Assert.Contains("Until then nothing is overdue", Make("payment-demand", j => Demanding(j, "2026-05-01")).SheetText(), StringComparison.Ordinal);
     }

@@ -29,7 +29,7 @@ public sealed class WhatAPaperConcedesTests
     [InlineData("2026-06-16", "Sunday, June 21, 2026")]
     [InlineData("2026-06-06", "Thursday, June 11, 2026")]
     public void A_stop_work_notice_waits_for_five_days_of_posting(string asOf, string first) =>
-        Assert.Contains($"NOT BEFORE {first} if the notice of intent is posted today",
+        Assert.Contains($"NOT BEFORE {first} If the notice of intent is posted today",
             Flat(Make("stop-work-notice", options: o => o with { Amount = 40_000m }, asOf: Day(asOf)).SheetText()), StringComparison.Ordinal);
 
     /// <summary>Civ. Code § 8800: 30 days after the demand are only taken for the day that a contract sets (§ 8832).</summary>

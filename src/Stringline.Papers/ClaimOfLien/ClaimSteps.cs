@@ -7,15 +7,16 @@ namespace Stringline.Papers.ClaimOfLien;
 /// <summary>The steps with a claim in their order, from signing to what comes back from the counter (Civ. Code § 8416).</summary>
 internal static class ClaimSteps
 {
-    /// <summary>The steps: with the mailing where the file shows none.</summary>
-    public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages) =>
+    /// <summary>The steps: with the mailing where the file shows none; one that amends an earlier claim gives no later day to sue.</summary>
+    public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages, bool amends) =>
     [
         .. serve.Head is null ? Served(serve) : serve.Steps,
         $"Hand in two originals, {pages} page{(pages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches (Gov. Code § "
             + "27201(b)(1)): one to be recorded, one to be stamped. No notary, no acknowledgment page (Civ. Code § 8416(b)). Anyone may "
             + "carry them.",
         $"Bring back the stamped copy, the instrument number with the date, and the receipt. {OfficeBlocks.CopyToBringBack(office)} "
-            + $"{EntryName.Enter("claim-recorded")}number, date and amount. The time to sue runs from that date.",
+            + $"{EntryName.Enter("claim-recorded")}number, date and amount. "
+            + (amends ? "Plan to sue by the day of the first claim." : "The time to sue runs from that date."),
     ];
 
     private static string[] Served(StillToServe serve) =>

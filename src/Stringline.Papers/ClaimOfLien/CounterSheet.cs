@@ -76,6 +76,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
                 + $"{(warned.Count == 1 ? "point" : "points")} on this claim.", set.Bold) { Before = 3 });
         }
 
+        if (!set.FirstThings)
+            warnings.Add(new Paragraph("Go through “Before you go” on page 2 before you start.", set.Bold) { Before = 3 });
         if (warnings.Count > 0)
         {
             yield return new Framed([new Heading("First", set.Head) { Before = 0, Align = Align.Left }, .. warnings]) { Thickness = 2,
@@ -140,7 +142,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private IEnumerable<Block> InThisOrder(Closeness set) =>
     [
         set.Section("In this order"),
-        .. ClaimSteps.Of(serve, fee.Office, claimPages).Select((step, i) => set.Point(step, $"{i + 1}.")),
+        .. ClaimSteps.Of(serve, fee.Office, claimPages, earlier is Amendment).Select((step, i) => set.Point(step, $"{i + 1}.")),
     ];
 
     private static IEnumerable<Block> Refused(Closeness set) =>

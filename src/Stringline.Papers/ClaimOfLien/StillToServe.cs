@@ -47,10 +47,10 @@ internal sealed class StillToServe(ClaimFacts facts, Service service)
     public IReadOnlyList<string> Steps =>
     [
         "Sign claim and verification in ink on both originals, with date and place" + (service.Done ? ", if that is not done." : "."),
-        $"Mail a copy of the whole claim, the Notice of Mechanics Lien included, to {Whom} by registered or certified mail, or first-class "
-            + "with a certificate of mailing, which the post office stamps only when you mail. No other mail, no courier, not by hand (Civ. "
-            + "Code § 8416(c)). If an owner cannot be served by these mails: mail to the construction lender or direct contractor (§ "
-            + "8416(c)(2)), and keep what shows why.",
+        "By registered or certified mail, or first-class with a certificate of mailing, which the post office stamps only when you mail, "
+            + $"send a copy of the whole claim, the Notice of Mechanics Lien included, to {Whom}. No other mail, no courier, not by hand "
+            + "(Civ. Code § 8416(c)). If an owner cannot be served by these mails: mail to the construction lender, or to the direct "
+            + "contractor if you are not it (§ 8416(c)(2)), and keep what shows why.",
         $"Fill in the {(service.Done ? "last " : "")}proof of service affidavit on both originals; the person who mailed signs it. Keep the "
             + $"postal receipt. {EntryName.Enter("claim-served")}its day, how, and the article number.",
     ];

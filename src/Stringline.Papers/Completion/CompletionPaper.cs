@@ -76,7 +76,7 @@ internal static class CompletionPaper
         }
 
         leaf.Field($"{NoticeContents.LenderLabel(matter)}, if any",
-            [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("none known")]);
+            [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("None known")]);
         if (Clean(matter.Options.FormerOwner) is { } former)
             leaf.Field("Transferor to the owner, who is a successor in interest", former);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);

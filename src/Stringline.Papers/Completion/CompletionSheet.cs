@@ -33,14 +33,15 @@ internal static partial class CompletionSheet
         var time = OwnersNotice.TimeFor(matter.Assessment, day);
         return day > matter.AsOf ? "recorded before that day, the notice would be void"
             : matter.AsOf > time.Latest ? $"the time to record ended on {Day(time.Last)}, and the notice would be void"
-            : $"record by {Day(time.PlanOn)}, or the notice would be void";
+            : matter.AsOf <= time.PlanOn ? $"record by {Day(time.PlanOn)}, or the notice would be void"
+            : $"the time to record was to end on {Day(time.Last)}, and that one may still record today is an argument only";
     }
 
     /// <summary>Who signs: a co-owner may for all, but those who own apart are none (Civ. Code § 8182(b), (e)).</summary>
     public static string WhoSigns(Matter matter) => matter.In(PartyCapacity.Owner) switch
     {
         { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants; "
-            + "one who owns a unit alone signs for that unit (§ 8182(b), (e)).",
+            + "one who owns a unit alone signs for that unit: then make one notice for each unit (§ 8182(b), (e)).",
         _ when matter.Facts.SeveralOwners => "Either of the co-owners signs and verifies in ink (§ 8182(b), (e)).",
         _ => "The owner signs and verifies in ink (§ 8182(b)).",
     };
@@ -50,7 +51,7 @@ internal static partial class CompletionSheet
     {
         yield return "Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
             + "preliminary notice, by hand, or by registered, certified or express mail, or overnight by an express service carrier (§§ 8190(a), (b), "
-            + "8106, 8110). Against one who is given none in time the notice shortens nothing (§ 8190(c))."
+            + "8106, 8110). The notice does not shorten the time of anyone who is not given a copy in time (§ 8190(c))."
             + (OwnerMayLiveThere(matter) ? " An owner who lives there, in a building of up to four units, need not (§ 8190(d))." : "");
         if (Known(matter).ToList() is { Count: > 0 } known)
             yield return $"By this file copies go to: {string.Join("; ", known)}. "

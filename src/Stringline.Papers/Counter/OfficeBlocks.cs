@@ -82,7 +82,7 @@ internal static class OfficeBlocks
         var mail = office.Words(RecorderField.Mail) is { } address ? address + Asked(office, RecorderField.Mail) : "ask for the address";
         var courier = office.Words(RecorderField.Courier) is { } overnight ? $" Overnight: {overnight}." : "";
         var back = office.Words(RecorderField.MailBack) is { } weeks ? $" The original comes back in {weeks}."
-            : " Ask how long mail waits.";
+            : " Ask how long mail takes to be recorded.";
         yield return set.Point($"By mail: {mail}.{courier}{back} Mailed is not recorded: never for a last day.");
         var system = office.Words(RecorderField.Electronic) is { } electronic
             ? $" Here: {Small(electronic)}" : "";

@@ -60,7 +60,8 @@ internal static class RecorderBlocks
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 2, LastIsSum = true });
         if (fee.AtMost > fee.Total && !set.IsLast)
         {
-            yield return new Paragraph($"It may come to {Dollars(fee.AtMost)}, where these cost the most that any county prints. {AtMost(fee)}.", set.Fine) { Before = 2 };
+            yield return new Paragraph($"It may come to {Dollars(fee.AtMost)}, at the highest price that any county publishes. "
+                + $"{AtMost(fee)}.", set.Fine) { Before = 2 };
         }
 
         if (fee.Exemption is { } exemption)

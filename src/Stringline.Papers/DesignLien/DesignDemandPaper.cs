@@ -60,13 +60,13 @@ internal static class DesignDemandPaper
             First = ["The claim may be recorded no sooner than 10 days after this notice is given, and only while the work has not "
                 + "commenced (§ 8304). Count from the day that can be proved."],
             To = to,
-            Manner = "How: no section says (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
+            Manner = "How: no section says how it is given (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
                 + "notice, is safe.",
             Steps = [Clean(matter.Options.Words) is null ? $"Paragraph 2 says that the amount is due and not paid. If the {matter.OwnerWord} failed "
                 + "in more than "
                 + "that, make the paper again and say it in words of your own."
                 : "Paragraph 2 holds the default in your own words. Be sure that it is still true.",
-                "Sign and date in ink, and keep a signed copy; mail one to each owner and keep the receipts.",
+                $"Sign in ink, with date and place, and keep a signed copy; mail one to {(to.Count == 1 ? "the owner" : "each owner")} and keep the receipt{(to.Count == 1 ? "" : "s")}.",
                 ProofOfNotice.Step(ProvedNotice.Default)],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom, and that it says a default has occurred."],
         });

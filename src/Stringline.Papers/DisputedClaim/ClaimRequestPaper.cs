@@ -58,8 +58,10 @@ internal static class ClaimRequestPaper
             ],
             Steps =
             [
-                "Compare each sum and day with the documents, then sign in ink, and enclose a copy of every document in the list.",
-                "Mail it to the contractor; where another subcontractor hired you, send that one a copy.",
+                "Compare each sum and day with the documents, then sign in ink, with date and place, and enclose a copy of every document in the list.",
+                matter.Facts.HiredBy is { Capacity: PartyCapacity.Subcontractor } hirer
+                    ? $"Mail it to the contractor, and a copy to {Addressees.InSentence(hirer)}, who hired you."
+                    : "Mail it to the contractor.",
             ],
             After =
             [

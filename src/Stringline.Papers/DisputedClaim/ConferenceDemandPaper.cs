@@ -60,10 +60,10 @@ internal static class ConferenceDemandPaper
                 .. ClaimProcedure.Doubts(says),
                 .. matter.Known.All<ConferenceDemanded>().Count > 0
                     ? (string[])["A demand for a conference is entered already: see whether this one is still needed."] : [],
-                "What is still in dispute after the conference goes to nonbinding mediation; whoever agrees to go to court at once does so "
-                    + "in writing, after the claim was received.",
+                "What is still in dispute after the conference goes to nonbinding mediation; after the claim is received "
+                    + "both sides may agree in writing to go to court at once instead.",
             ],
-            Steps = ["Sign in ink, with date and place.", "Mail one to each named above; write the article number of the receipt on "
+            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
                 + "your copy."],
             After =
             [

@@ -26,6 +26,9 @@ internal static class DisputeClaimPaper
         { Takes = [Told.Amount, Told.ExtensionDays, Told.Words, Told.Documents], Deadline = "dispute-claim.filing-last-day" },
         Write);
 
+    /// <summary>Those who get one, in a step of the sheet.</summary>
+    internal static string Each(IReadOnlyList<Party> to) => to.Count == 1 ? Addressees.InSentence(to[0]) : "each one named above";
+
     private static Bundle Write(Matter matter)
     {
         var supposed = new DisputeClaimSent
@@ -57,7 +60,7 @@ internal static class DisputeClaimPaper
             [
                 "Compare each sum and day with the documents, then sign in ink, with date and place, and enclose a copy of every "
                     + "document in the list.",
-                "Mail one to each named above; write the article number of the receipt on your copy.",
+                $"Mail one to {Each(payers)}; write the article number of the receipt on your copy.",
             ],
             After =
             [

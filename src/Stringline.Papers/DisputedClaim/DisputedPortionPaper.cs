@@ -63,7 +63,7 @@ internal static class DisputedPortionPaper
                 $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
                     + "still due, and name nothing that it grants.",
             ],
-            Steps = ["Sign in ink, with date and place.", "Mail one to each named above; write the article number of the receipt on "
+            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
                 + "your copy."],
             After =
             [

@@ -56,7 +56,7 @@ internal static class CreditPaper
             First = [.. Reach(matter, until), .. Balance(matter, claim),
                 $"The section does not say who signs. Have {(signers > 1 ? "every one who signs for an owner" : "the owner")} sign too: "
                 + "the credit is one to which both sides agree (our advice)."],
-            Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary: together before one, or each "
+            Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary, with date and place: together before one, or each "
                 + "apart, with a certificate page for each signing.",
                 "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "
                 + "faith before it (§ 8460(b)(2))."],
@@ -89,8 +89,9 @@ internal static class CreditPaper
         var then = matter.Assessment.Supposing(recorded).Find("credit.enforcement-last-day");
         if (then?.Band is { } band)
         {
-            yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} at the "
-                + "earliest reading: 90 days after it ends, and never later than one year after the whole work was completed.";
+            yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} on the "
+                + $"strictest count{(then.ActBy is { } by && by != band.Earliest.Day ? $", so plan on {DayOfWeek(by)}" : "")}: 90 "
+                + "days after it ends, and never later than one year after the whole work was completed.";
         }
     }
 }

@@ -57,7 +57,7 @@ internal static class ReleaseDemandPaper
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
         {
-            Manner = Addressees.Manner,
+            Manner = $"To: {OneLine($"{name}, {address}")}. {Addressees.Manner}",
             First = [$"This is a paper of {matter.OneOwner}, who signs it, not the claimant. A claimant may print it to see what such a "
                 + "demand would say."],
             Steps = ["The owner signs it in ink, with date and place, and keeps a signed copy.",

@@ -16,7 +16,7 @@ public sealed record RecorderOffice
     public IReadOnlyList<RecorderFact> Facts { get; init; } = [];
 
     /// <summary>Where the counter is; the city alone, from memory, where no street was read.</summary>
-    public string? Place => Words(RecorderField.Counter) ?? (Words(RecorderField.City) is { } city ? $"{city}; city not verified, confirm" : null);
+    public string? Place => Words(RecorderField.Counter) ?? (Words(RecorderField.City) is { } city ? $"{city} (confirm the city)" : null);
 
     /// <summary>Recording and indexing the first page of one title (Gov. Code §§ 27361, 27361.4), without fraud and homes fees.</summary>
     public decimal? Base => Dollars(RecorderField.Base);

@@ -53,7 +53,7 @@ internal static class BondNoticePaper
             $"Surety: {string.Join("; ", sureties.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}",
             isKnown ? $"Principal: {string.Join("; ", principals.Select(p => OneLine(p.Name)).DefaultIfEmpty("____________________"))}"
                 : "Principal: not known; this notice is given to each person who may be the principal",
-            matter.Job.Work.PaymentBond?.Recorded is { } recorded ? $"Recorded {Day(recorded)}" : "Recorded: not known"]);
+            .. matter.Job.Work.PaymentBond?.Recorded is { } recorded ? [$"Recorded {Day(recorded)}"] : Array.Empty<string>()]);
         leaf.Field("Bond number", matter.Options.Number);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
@@ -66,21 +66,20 @@ internal static class BondNoticePaper
             [
                 "The notice goes to the surety and to the bond principal, both. One of them is not enough.",
                 .. isKnown ? Array.Empty<string>() : ["The bond says who the principal is: an owner, a direct contractor or a "
-                    + "subcontractor may be it (§ 8606(b)). Until the file says who it is, give the notice to each of "
+                    + "subcontractor may be the principal (§ 8606(b)). Until the file says who it is, give the notice to each of "
                     + "them."],
                 "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
                     + "99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
-                "For one without a contract with the contractor this later way to claim may be closed where the subcontractor it "
-                    + "supplied was paid "
-                    + "or terminated: ask counsel.",
+                "If you have no contract with the contractor, this later notice may not be open to you once the subcontractor you "
+                    + "supplied was paid in full or terminated: ask counsel.",
                 .. matter.Assessment.Find("payment-bond.notice-last-day") is { ActBy: null, Band: null } free
                 ? [$"No act-by day is shown. {Matter.Reasons(free)}"] : Array.Empty<string>(),
                 .. matter.Assessment.Find("preliminary-notice.last-day") is { Standing: Law.Reasoning.Standing.Kept }
-                ? ["The file shows a preliminary notice in order; then this notice is not a condition of the bond claim, and does no harm."]
+                ? ["The file shows a preliminary notice in order; then the bond claim does not depend on this notice, which does no harm."]
                 : Array.Empty<string>(),
             ],
-            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each person named above, or hand it over.",
+            Steps = ["Sign in ink, with date and place, and keep a signed copy. Mail one to each person named above, or hand it over.",
                 ProofOfNotice.Step(ProvedNotice.Bond)],
             After = [$"{EntryName.Enter("bond-notice-given")}its day, how, and to whom ({Addressees.Names(to)})."],
         });

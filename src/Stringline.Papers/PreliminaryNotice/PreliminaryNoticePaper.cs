@@ -73,13 +73,13 @@ internal static class PreliminaryNoticePaper
             First = [.. First(matter, to, isPublic), .. WorkAhead.LeftOut(matter, ahead, "the demand to date")],
             Steps =
             [
-                $"Print {(to.Count == 1 ? "the notice" : $"{to.Count} copies of the notice, one for each person named")}; sign and "
-                    + "date each in ink, and keep a signed copy.",
+                .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
+                    ? ["If you owe wages, first add to the notice the name and address of each unpaid laborer, and of each laborers’ fund to "
+                    + "which payments are due (Civ. Code § 8202(b))."] : Array.Empty<string>(),
+                $"Print {(to.Count == 1 ? "the notice" : $"{to.Count} copies of the notice, one for each person named")}; sign "
+                    + "each in ink, with date and place, and keep a signed copy.",
                 "Make out the envelopes exactly to the addresses above, and mail or hand them over by the act-by day.",
                 ProofOfNotice.WithIt,
-                .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
-                    ? ["A subcontractor that owes wages adds a list: each unpaid laborer’s name and address, and the fund (Civ. Code § "
-                    + "8202(b))."] : Array.Empty<string>(),
             ],
             After =
             [

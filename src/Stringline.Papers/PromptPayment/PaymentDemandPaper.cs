@@ -146,7 +146,7 @@ internal static class PaymentDemandPaper
                 + "only: the "
                 + $"{MoneyDue.OwnerProgressDays} days of § 8800 end on {Day(thirty)} at the soonest, if the notice is given today, unless "
                 + "the contract says otherwise. "
-                + (Overdue(matter) is { } earlier ? $"On an earlier demand the time ended on {Day(earlier)}: what it demanded is "
+                + (Overdue(matter) is { } earlier ? $"On an earlier demand the time ended on {Day(earlier)}: what it demanded has been "
                     + "overdue since then."
                     : "Until then nothing is overdue.");
         }

@@ -70,7 +70,7 @@ internal static class SecurityDemandPaper
                 "A contractor that suspends work without this right is in breach of contract: have counsel read the file before work "
                     + "stops.",
             ],
-            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each owner, or hand it over.",
+            Steps = [$"Sign in ink, with date and place, and keep a signed copy. Mail one to {(owners.Count == 1 ? "the owner" : "each owner")}, or hand it over.",
                 ProofOfNotice.WithIt],
             After = [$"{EntryName.Enter("security-demanded")}its day and how it was given. The assessment then says from which day "
                 + "work may be suspended."],

@@ -56,8 +56,8 @@ internal static class StopWorkPaper
             To = owners,
             Manner = Addressees.Manner,
             NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(found, matter.AsOf),
-                $"if the notice of intent is posted today, {Day(matter.AsOf)}: {StopWork.PostingDays} days of posting come first (§ 8834(a)). "
-                + "If you post the notice of intent on another day, give the stop work notice five days after that day"
+                $"If the notice of intent is posted today, {Day(matter.AsOf)}: {StopWork.PostingDays} days of posting come first (§ 8834(a)). "
+                + "If you post the notice of intent on another day, give the stop work notice no sooner than five days after that day"
                 + $"{(StopWork.FirstDay(found) > matter.AsOf ? $", but not before {Day(StopWork.FirstDay(found))}" : "")}.") : null,
             First =
             [
@@ -75,7 +75,7 @@ internal static class StopWorkPaper
             ],
             Steps =
             [
-                "Sign the notice of intent in ink, and write on it the day of posting and the day on or after which the stop work notice "
+                "Sign the notice of intent in ink, with date and place, and write on it the day of posting and the day on or after which the stop work notice "
                     + "will be given.",
                 $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
                     + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "

@@ -72,7 +72,7 @@ internal static class ActionNoticePaper
             First = [.. WhatDiffers.FromNotice(demand, given),
                 "It goes to each person to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody "
                 + "(Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831); do not risk it."],
-            Steps = ["Sign and date in ink, and keep a signed copy. Mail one to each person named above, or hand it over.",
+            Steps = ["Sign in ink, with date and place, and keep a signed copy. Mail one to each person named above, or hand it over.",
                 ProofOfNotice.WithIt],
             After = [$"{EntryName.Enter("action-told")}its day, to whom ({Addressees.Names(to)}) and how."],
         });

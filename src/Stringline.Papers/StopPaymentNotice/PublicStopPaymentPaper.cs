@@ -49,12 +49,14 @@ internal static class PublicStopPaymentPaper
                 .. WhichOfficer(matter),
                 .. AmountInDoubt.Of(matter.Assessment.Amount, matter.Assessment.Amount.Demand, "notice"),
                 "Put a check for $10, payable to the public entity, into the envelope: only then must it tell you when the time to sue "
-                    + "runs (§ 9362). If you enclose none, strike out that sentence.",
+                    + "runs (§ 9362). If you enclose none, strike out the words about the check on the notice.",
                 .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
                 .. StopPaymentPaper.Once(matter),
             ],
             Steps = ["Sign and verify in ink, with date and place, and keep a signed copy.",
-                "Ask the entity for a copy of the payment bond at the same time: the surety’s name is needed early.",
+                .. matter.In(PartyCapacity.Surety).Count == 0
+                    ? ["Ask the entity for a copy of the payment bond at the same time: you need the surety’s name early."]
+                    : Array.Empty<string>(),
                 StopPaymentPaper.Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment)],
             After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the $10 was paid. For work "
@@ -71,7 +73,7 @@ internal static class PublicStopPaymentPaper
         {
             yield return "The file does not say what kind of public body it is. On a contract of the State the notice goes to the director "
                 + "of the department that awarded it; on any other to the controller, auditor or other disbursing officer whose duty it "
-                + "is to pay, or to the board or other body that awarded it (§ 9354(b)). Address the envelope so.";
+                + "is to pay, or to the board or other body that awarded it (§ 9354(b)). Address the envelope to that officer or body.";
         }
     }
 

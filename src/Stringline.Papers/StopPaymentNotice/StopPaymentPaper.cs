@@ -243,12 +243,16 @@ internal static class StopPaymentPaper
 
     private static IEnumerable<string> LenderMissed(Matter matter)
     {
-        if (matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender).Select(r => r.Words).ToList()
-            is { Count: > 0 } missed)
+        List<string> missed =
+        [
+            .. matter.Assessment.NoticeDueTo.Where(r => r.Who == PartyCapacity.ConstructionLender)
+                .SelectMany(r => r.AnyOf.Select(Addressees.InSentence).DefaultIfEmpty(r.Words)),
+        ];
+        if (missed.Count > 0)
         {
-            yield return $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missed)}. Give it first: "
-                + "without "
-                + "it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), 8508(a)).";
+            yield return $"The file shows no preliminary notice given to {(missed.Count == 1 ? missed[0] : $"any of these lenders: "
+                + string.Join("; ", missed))}. Without it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), "
+                + "8508(a)). One given now reaches only what was provided in the 20 days before it and after (§ 8204): give it first.";
         }
     }
 

@@ -60,8 +60,10 @@ internal static class StopPaymentReleasePaper
         Addressees.Put(leaf, matter, to, StopPaymentPaper.AttentionOf);
         leaf.Field("Claimant", [$"{matter.Facts.Claimant}\n{matter.Facts.Address}", .. NoticeContents.Reached(matter)]);
         var when = day is { } d ? $"on {Day(d)}" : "on the day written here: ______________";
+        var whom = to.Count == 0 ? "" : $" to {Addressees.Names(to)}";
         var since = stands < amount && stands is { } left ? $", reduced since to {Dollars(left)}" : "";
-        leaf.Field("Stop payment notice", $"Given {when}, in the amount of {(amount is { } a ? Dollars(a) : "$______________")}{since}");
+        leaf.Field("Stop payment notice", $"Given {when}{whom}, in the amount of "
+            + $"{(amount is { } a ? Dollars(a) : "$______________")}{since}");
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         if (reduced)
         {
@@ -84,9 +86,9 @@ internal static class StopPaymentReleasePaper
             To = to,
             Attention = StopPaymentPaper.AttentionOf,
             Manner = "How: any writing will do (§ 8128); send it by a method that lets you prove delivery.",
-            First = ["Whoever holds the money is free of the notice to that extent from the moment this is given. Do not hand it "
-                + "over until the money is in your account.", .. Owing(matter, reduced), .. Others(matter, given)],
-            Steps = ["Sign and date in ink, and keep a signed copy.",
+            First = [$"Whoever holds the money is free of the notice{(reduced ? " to that extent" : "")} from the moment this is given. Do "
+                + "not hand it over until the money is in your account.", .. Owing(matter, reduced), .. Others(matter, given)],
+            Steps = ["Sign in ink, with date and place, and keep a signed copy.",
                 "Hand it over, or mail it by a method that lets you prove delivery.", ProofOfNotice.Step(ProvedNotice.StopPaymentRelease)],
             After =
             [

@@ -11,8 +11,8 @@ internal static class WaiverGuide
     /// <summary>The sheet's words.</summary>
     public static Guide Of(WaiverToBe waiver, Matter matter, WaiverOutlook outlook) => new()
     {
-        Effect = [.. Effect(waiver), WaiverOutlookText.Of(outlook),
-            .. WorkAhead.Counted(matter, "What may be claimed now, and what is in doubt,")],
+        Effect = [.. Effect(waiver), .. WorkAhead.Counted(matter, "What may be claimed now by the next line, and what is in doubt,"),
+            WaiverOutlookText.Of(outlook)],
         First = [.. ChangeOrders(waiver, matter), .. LeftEmpty(waiver)],
         To = matter.Facts.HiredBy is { } customer ? [customer] : [],
         Steps =

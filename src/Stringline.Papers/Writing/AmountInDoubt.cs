@@ -15,7 +15,7 @@ internal static class AmountInDoubt
         if (!amount.IsUnknown && amount.AtLeast < stated)
         {
             yield return $"The amount is in doubt: this {paper} states {Dollars(stated)}; on another reading of the facts no more than "
-                + $"{Dollars(amount.AtLeast)} may be claimed. See the steps of the amount before you sign.";
+                + $"{Dollars(amount.AtLeast)} may be claimed. See how the amount of the job is figured before you sign.";
         }
     }
 }

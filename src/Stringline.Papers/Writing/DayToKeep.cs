@@ -54,12 +54,12 @@ internal sealed class DayToKeep(Paper paper, Matter matter, Guide guide, Recorde
         List<Block> lines = [.. ActBy(last.ActBy)];
         if (last.Band is { } band)
         {
-            lines.Add(new Paragraph(last.ActBy == band.Earliest.Day ? $"Reading: {Name(band.Earliest)}."
+            lines.Add(new Paragraph(last.ActBy == band.Earliest.Day ? $"Counted from: {Name(band.Earliest)}."
                 : $"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{Name(band.Earliest)}”.", Text)
             { Before = 3 });
             if (band.Latest is { } latest && latest.Day != band.Earliest.Day)
             {
-                lines.Add(new Paragraph($"On another reading (“{Name(latest)}”) {DayOfWeek(latest.Day)}. Plan on the first; the later day "
+                lines.Add(new Paragraph($"On another reading (“{Name(latest)}”) the last day is {DayOfWeek(latest.Day)}. Plan on the first; the later day "
                     + "is an argument, not a plan.", Text) { Before = 2 });
             }
         }

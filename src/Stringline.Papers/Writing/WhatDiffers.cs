@@ -17,8 +17,8 @@ internal static class WhatDiffers
         var steps = claimed.Steps.Concat(owed.Steps).Select(s => s.Id).Distinct().Select(id => (
             Title: (Step(claimed, id) ?? Step(owed, id))!.Title,
             By: (Step(claimed, id)?.Amount ?? 0m) - (Step(owed, id)?.Amount ?? 0m))).Where(s => s.By != 0m);
-        yield return $"{Remedies(claimed.Remedy)} reaches {Dollars(claimed.Demand)}; owed under the contract is {Dollars(owed.Demand)}. "
-            + $"The difference is {string.Join("; ", steps.Select(s => $"{s.Title}, {Signed(s.By)}"))}.";
+        yield return $"{Remedies(claimed.Remedy)} can state {Dollars(claimed.Demand)}; {Dollars(owed.Demand)} is owed under the contract. "
+            + $"What makes the difference: {string.Join("; ", steps.Select(s => $"“{s.Title},” {Signed(s.By)}"))}.";
     }
 
     /// <summary>A line for each stop payment notice whose amount a later paper does not repeat.</summary>
@@ -34,7 +34,7 @@ internal static class WhatDiffers
     /// <param name="given">The notices.</param>
     public static IEnumerable<string> BesideNotice(decimal stated, IEnumerable<StopPaymentGiven> given) =>
         given.Where(g => g.Amount is { } amount && amount != stated).Select(g => "The stop payment notice "
-            + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)}, " : "")}states another sum, {Dollars(g.Amount!.Value)}.").Distinct();
+            + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)}, " : "")}states a different amount, {Dollars(g.Amount!.Value)}.").Distinct();
 
     private static WaterfallStep? Step(Waterfall waterfall, string id) => waterfall.Steps.FirstOrDefault(s => s.Id == id);
 

@@ -102,5 +102,38 @@ public sealed class BackupFolderTests : IDisposable
         Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Drill.Newest(shelf, SystemClock.Instance)).Fault);
     }
 
+    [Fact]
+    public void What_a_killed_backup_left_is_removed_by_the_next_and_what_a_running_one_makes_is_not()
+    {
+        var shelf = new BackupFolder(At("shelf"), "office");
+        using var journal = Journals.Open(At("office"), SystemClock.Instance, OpenStore.OrMake);
+        journal.Put(new KeyedJob("one", Samples.Bare()), "test");
+        var killed = Part("stringline-0123456789abcdef.part");
+        var running = Part("stringline-123456789abcdef0.part");
+        string[] others = [Part("stringline-office.part"), Part("office.part")];
+        var linked = Path.Combine(At("shelf"), "stringline-23456789abcdef01.part");
+        Directory.CreateSymbolicLink(linked, others[0]);
+        var unlocked = Directory.CreateDirectory(Path.Combine(At("shelf"), "stringline-3456789abcdef012.part")).FullName;
+        using (new FileStream(Path.Combine(running, "in-work"), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        {
+            Assert.Equal([killed], PartFolder.Left(At("shelf")));
+            shelf.Make(journal, new LocalDateTime(2026, 6, 22, 8, 0));
+            Assert.False(Directory.Exists(killed));
+            Assert.All([running, unlocked, linked, .. others], there => Assert.True(Directory.Exists(there), there));
+        }
+
+        shelf.Make(journal, new LocalDateTime(2026, 6, 22, 9, 0));
+        Assert.False(Directory.Exists(running));
+        Assert.Equal(2 + 4, Directory.GetFileSystemEntries(At("shelf")).Length);
+
+        string Part(string name)
+        {
+            var part = Directory.CreateDirectory(Path.Combine(At("shelf"), name)).FullName;
+            File.WriteAllText(Path.Combine(part, "in-work"), "");
+            File.WriteAllText(Path.Combine(part, "office_2026-06-21_080000.backup"), "half of the data");
+            return part;
+        }
+    }
+
     private string At(string name) => Path.Combine(folder, name);
 }

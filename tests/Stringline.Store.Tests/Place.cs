@@ -33,6 +33,13 @@ public abstract class Place : IDisposable
         return tampering.Execute(sql, parameters);
     }
 
+    /// <summary>Lets go of the tables, for what is refused while anybody has the store open.</summary>
+    public void EndTampering()
+    {
+        tampering?.Dispose();
+        tampering = null;
+    }
+
     /// <summary>Rows of the tables as they stand.</summary>
     public List<object[]> Rows(string sql)
     {
@@ -56,7 +63,7 @@ public abstract class Place : IDisposable
 
     public virtual void Dispose()
     {
-        tampering?.Dispose();
+        EndTampering();
         foreach (var journal in opened)
             journal.Dispose();
         GC.SuppressFinalize(this);

@@ -139,6 +139,7 @@ public abstract class SealTests : IDisposable
     {
         var journal = Filled();
         var seal = journal.MakeSeal();
+        journal.Dispose();
         using var there = new SqlitePlace();
         Move.To(Place.Address, there.Address, Place.Clock);
         there.Clock.Set(Morning - Duration.FromDays(2000));

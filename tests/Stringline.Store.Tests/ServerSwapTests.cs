@@ -63,11 +63,20 @@ public sealed class ServerSwapTests : IDisposable
         Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Restore.From(Made, place.Address, replace: true, SystemClock.Instance)).Fault);
         Assert.True(place.Scalar<bool>($"select to_regclass('{schema}_restoring.half') is not null"));
         place.Scalar<object>($"comment on schema {schema}_restoring is 'being restored by stringline'");
+        Assert.Equal([new($"schema {schema}_restoring", LeftoverKind.Unfinished)], Told());
         var restored = Restore.From(Made, place.Address, replace: true, SystemClock.Instance);
+        Assert.Equal([new(restored.SetAside!, LeftoverKind.Older)], Told());
         Assert.Equal([$"schema {schema}_restoring"], restored.Cleared);
         Assert.Equal(seal, restored.Check.Seal);
         Assert.NotNull(restored.SetAside);
         place.Scalar<object>($"drop schema {restored.SetAside["schema ".Length..]} cascade");
+        Assert.Empty(Told());
+
+        IReadOnlyList<Leftover> Told()
+        {
+            using var journal = Journals.Open(place.Address, SystemClock.Instance, OpenStore.ReadOnly);
+            return Leftovers.Of(journal);
+        }
     }
 
     [Fact]

@@ -79,9 +79,13 @@ public abstract class UpkeepTests : IDisposable
     [Fact]
     public void A_store_moved_to_SQLite_and_back_is_equal_down_to_the_exported_bytes()
     {
-        var journal = Filled();
+        Filled().Dispose();
         var there = At("moved.stringline");
         var moved = Move.To(Place.Address, there, Place.Clock);
+        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Move.To(Place.Address, there, Place.Clock)).Fault);
+        using var back = Another();
+        Assert.Equal(moved.Seal, Move.To(there, back.Address, Place.Clock).Seal);
+        var journal = Place.Open(OpenStore.MustExist);
         var old = journal.Check();
         Assert.Equal((old.Seal, old.Jobs, old.Changes, old.Proofs), (moved.Seal, moved.Jobs, moved.Changes, moved.Proofs));
         using var copy = Journals.Open(there, SystemClock.Instance);
@@ -89,16 +93,14 @@ public abstract class UpkeepTests : IDisposable
         Export.To(copy, At("other"));
         Assert.Equal(Files(At("one")), Files(At("other")));
         Assert.Equal(journal.Search("alder", 100).Select(hit => hit.Job), copy.Search("alder", 100).Select(hit => hit.Job));
-        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Move.To(Place.Address, there, Place.Clock)).Fault);
-        using var back = Another();
-        Assert.Equal(moved.Seal, Move.To(there, back.Address, Place.Clock).Seal);
     }
 
     [Fact]
     public void A_damaged_store_is_not_moved()
     {
-        Filled();
+        Filled().Dispose();
         Place.Tamper("update changes set who = 'x' where job = 2 and sequence = 2");
+        Place.EndTampering();
         Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Move.To(Place.Address, At("moved"), Place.Clock)).Fault);
     }
 

@@ -77,10 +77,11 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             using var journal = Journals.Open(AddressOf(parsed, store), clock, OpenStore.ReadOnly);
             var report = journal.Check(progress);
             var compared = seal is null ? null : journal.Compare(seal);
+            var beside = CheckText.Beside(Leftovers.Of(journal));
             progress.End();
             return report.IsWhole && compared?.Broken is null or []
-                ? Say($"{journal.Name} is whole.\n" + Counts(report) + (compared is null ? "" : "\n" + SealCommands.Same(seal!, compared)))
-                : Refuse([.. CheckText.Of(journal.Name, report), .. SealCommands.Differs(seal, compared)]);
+                ? Say(string.Join('\n', [$"{journal.Name} is whole.", Counts(report), .. compared is null ? [] : new[] { SealCommands.Same(seal!, compared) }, .. beside]))
+                : Refuse([.. CheckText.Of(journal.Name, report), .. SealCommands.Differs(seal, compared), .. beside]);
         }));
         return command;
     }

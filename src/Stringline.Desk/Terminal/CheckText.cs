@@ -1,4 +1,5 @@
 using Stringline.Store;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Desk.Terminal;
 
@@ -22,6 +23,15 @@ internal static class CheckText
     /// <summary>What is damaged where the journal is whole.</summary>
     public static IEnumerable<string> BesideTheJournal(CheckReport report) =>
         ["Every change and paper is as it was written, but:", .. report.Broken.Select(link => "  " + link), .. Mends(report)];
+
+    /// <summary>What restores, and programs that were killed, left beside the store.</summary>
+    public static IEnumerable<string> Beside(IEnumerable<Leftover> leftovers) => leftovers.Select(left => left.Kind switch
+    {
+        LeftoverKind.Older => $"Kept beside it, from before a restore: {left.Place}. It holds every job and paper of that time; remove it when nobody needs it any more.",
+        LeftoverKind.SecondName => $"A second name of this store, left by a restore that was broken off: {left.Place}. Do not open the store by it. The next program that opens the store removes it.",
+        LeftoverKind.Unfinished => $"Left by a program that was broken off, and perhaps a part of the data: {left.Place}. The next backup into that folder, or the next restore, removes it.",
+        _ => throw new InvalidOperationException("No such kind."),
+    });
 
     private static IEnumerable<string> Mends(CheckReport report)
     {

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Stringline.Store.Chain;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store.Sql;
 
@@ -74,6 +75,9 @@ internal abstract class Database : IDisposable
 
     /// <summary>What the database itself finds wrong with its files, and whether it is only of what is derived.</summary>
     public virtual IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => [];
+
+    /// <summary>What was left beside the store.</summary>
+    public abstract IEnumerable<Leftover> Leftovers();
 
     /// <summary>Notes which store it is that was opened, for <see cref="IsInPlace"/>.</summary>
     public virtual void NotePlace(DbConnection connection)

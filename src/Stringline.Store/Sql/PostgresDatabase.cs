@@ -3,6 +3,7 @@ using System.Data.Common;
 using Dapper;
 using Npgsql;
 using NpgsqlTypes;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store.Sql;
 
@@ -245,6 +246,9 @@ internal sealed class PostgresDatabase : Database
 
     /// <inheritdoc/>
     public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) => PostgresGuards.Check(connection, snapshot, Schema);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Leftover> Leftovers() => Run(connection => ServerSwap.Leftovers(connection, Schema));
 
     /// <inheritdoc/>
     public override void Dispose() => source.Dispose();

@@ -2,6 +2,7 @@ using System.Data.Common;
 using System.Text.RegularExpressions;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store.Sql;
 
@@ -58,7 +59,7 @@ internal sealed partial class SqliteDatabase : Database
     /// <inheritdoc/>
     public override DbConnection Open()
     {
-        if (unmade is { IsMade: false })
+        if (place is null && unmade is { IsMade: false })
             return unmade.Open();
         if (place is { } known && !known.Holds())
             throw Replaced();
@@ -74,9 +75,12 @@ internal sealed partial class SqliteDatabase : Database
             connection.Open();
             Opened?.Invoke(connection);
             Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off; pragma cache_size = -32768");
-            if (place is null && open != OpenStore.ReadOnly)
-                Hold();
-            return connection;
+            if (open == OpenStore.ReadOnly)
+                return connection;
+            Hold();
+
+            // It may have been left by another journal of this program, which had opened what was at the path before.
+            return place!.Holds(connection) ? connection : throw Replaced();
         }
         catch
         {
@@ -86,8 +90,46 @@ internal sealed partial class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) =>
-        unmade is null ? base.Change(work) : unmade.Change(work, () => base.Change(work));
+    public override T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work)
+    {
+        if (place is not null || unmade is null)
+            return base.Change(work);
+        var result = unmade.Change(work, () => base.Change(work));
+        if (!unmade.IsMade)
+            return result;
+        try
+        {
+            // From here on it is held as one that was found.
+            Run(_ => { });
+        }
+        catch (StoreException e)
+        {
+            throw e.WhileKeeping(Name);
+        }
+
+        return result;
+    }
+
+    /// <inheritdoc/>
+    public override void NotePlace(DbConnection connection)
+    {
+        if (place is null)
+            return;
+        place.Read();
+
+        // Known as a reader it keeps every restore from its work, so a second name is none that a restore is just making.
+        if (connection.ExecuteScalar<string>("pragma journal_mode") == "wal" && place.Holds())
+            RemoveSecondNames(place.File);
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<Leftover> Leftovers()
+    {
+        var path = Links.Follow(Path);
+        return KeptStores.Beside(path)
+            .Select(kept => new Leftover(kept, HardLink.IsSame(path, kept) ? LeftoverKind.SecondName : LeftoverKind.Older))
+            .Concat(PartFolder.Left(System.IO.Path.GetDirectoryName(path)!).Select(part => new Leftover(part, LeftoverKind.Unfinished)));
+    }
 
     /// <inheritdoc/>
     protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) => place?.Holds((SqliteConnection)connection) != false;
@@ -194,6 +236,18 @@ internal sealed partial class SqliteDatabase : Database
     {
         lock (opening)
             place ??= new FileInPlace(Path);
+    }
+
+    private static void RemoveSecondNames(string file)
+    {
+        try
+        {
+            KeptStores.RemoveSecondNames(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The store can be used all the same, and `store check` tells of it.
+        }
     }
 
     // Before SQLite makes it by the umask. What stands in the way SQLite then says in its own words.

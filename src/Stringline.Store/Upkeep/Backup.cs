@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Stringline.Store.Sql;
 
 namespace Stringline.Store.Upkeep;
@@ -21,7 +22,7 @@ public static class Backup
         var report = SqliteFile.Finish(path, part =>
         {
             if (store.Database is SqliteDatabase)
-                SqliteFile.Copy(store.Database, part, path);
+                store.Database.Run(connection => WholeCopy.OfDatabase((SqliteConnection)connection, part, path));
             else
                 CopyFromServer(store, part, progress);
             SqliteFile.Settle(part, writeAheadLog: false);

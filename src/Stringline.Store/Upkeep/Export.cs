@@ -24,10 +24,10 @@ public static class Export
         if (Path.Exists(target))
             throw new StoreException(StoreFault.Exists, folder, "something that is there already", "the name of a new folder");
 
-        // No name that somebody may have given to a folder of his own.
-        var part = $"{target}.{Guid.NewGuid():N}.part";
         try
         {
+            using var parts = PartFolder.In(Path.GetDirectoryName(target)!);
+            var part = parts.Of("export");
             var exported = Write(journal, part, progress);
             Directory.Move(part, target);
             return exported;
@@ -35,11 +35,6 @@ public static class Export
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new StoreException(StoreFault.NotAllowed, folder, e.Message, "a place with room that this user may write to", e);
-        }
-        finally
-        {
-            if (Directory.Exists(part))
-                Directory.Delete(part, recursive: true);
         }
     }
 

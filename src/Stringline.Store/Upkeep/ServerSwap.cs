@@ -32,8 +32,7 @@ internal static class ServerSwap
 
         return server.Run(connection =>
         {
-            // Held by this connection to its end: of two restores at once the second is told so.
-            if (!connection.ExecuteScalar<bool>("select pg_try_advisory_lock(hashtext('stringline restore'), hashtext(@schema))", new { schema }))
+            if (!TakeTurn(connection, schema))
                 throw new StoreException(StoreFault.Busy, server.Name, "a store into which another restore is under way", "one restore at a time; try again when it is done");
             try
             {
@@ -57,11 +56,34 @@ internal static class ServerSwap
                 {
                     if (IsMarked(connection, schema + Unfinished))
                         Drop(connection, server.Name, schema + Unfinished);
-                    connection.Execute("select pg_advisory_unlock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
+                    GiveTurn(connection, schema);
                 }
             }
         });
     }
+
+    /// <summary>What restores left beside a schema; not what one is at work on.</summary>
+    public static IReadOnlyList<Leftover> Leftovers(DbConnection connection, string schema)
+    {
+        var kept = connection.Query<string>("select nspname::text from pg_namespace order by nspname").Where(name => KeptStores.IsOne(name, schema))
+            .Select(name => new Leftover("schema " + name, LeftoverKind.Older));
+        return [.. kept, .. IsLeft(connection, schema) ? [new Leftover($"schema {schema}{Unfinished}", LeftoverKind.Unfinished)] : Array.Empty<Leftover>()];
+    }
+
+    private static bool IsLeft(DbConnection connection, string schema)
+    {
+        if (!IsMarked(connection, schema + Unfinished) || !TakeTurn(connection, schema))
+            return false;
+        GiveTurn(connection, schema);
+        return true;
+    }
+
+    // Held by this connection to its end: of two restores at once the second is told so.
+    private static bool TakeTurn(DbConnection connection, string schema) =>
+        connection.ExecuteScalar<bool>("select pg_try_advisory_lock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
+
+    private static void GiveTurn(DbConnection connection, string schema) =>
+        connection.Execute("select pg_advisory_unlock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
 
     private static StoreAddress.OnServer Beside(StoreAddress.OnServer address, string schema) =>
         new(new NpgsqlConnectionStringBuilder(address.Settings.ConnectionString) { SearchPath = schema });

@@ -9,6 +9,9 @@ public enum StorePart
     /// <summary>What keeps the journal from being edited: a store made anew has it.</summary>
     Guards,
 
+    /// <summary>A log of which the database did not take all: what is missing must be entered again.</summary>
+    Log,
+
     /// <summary>What is derived from the journal: it can be made anew.</summary>
     Derived,
 

@@ -41,6 +41,8 @@ internal static class CheckText
             {
                 StorePart.Journal => "Stop writing, keep a copy of the store as it is, and restore the last backup that is whole.",
                 StorePart.Guards => "Somebody changed how the store is made. `stringline store move` to a new place makes a store as it should be.",
+                StorePart.Log => "Compare the store with the papers of the last days before the program or the computer stopped, and enter what is missing again. "
+                    + "Then move the kept log out of the folder.",
                 StorePart.Derived => "What is derived from the journal is mended by `stringline assess --all --anew`.",
                 StorePart.Settings => "The settings are mended by the desk’s page of settings: set them anew and keep them there. Until then the usual ones hold.",
                 _ => throw new InvalidOperationException("No such part."),

@@ -76,6 +76,9 @@ internal abstract class Database : IDisposable
     /// <summary>What the database itself finds wrong with its files, and whether it is only of what is derived.</summary>
     public virtual IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => [];
 
+    /// <summary>What logs of the store were not taken whole.</summary>
+    public virtual IEnumerable<string> CheckLogs() => [];
+
     /// <summary>What was left beside the store.</summary>
     public abstract IEnumerable<Leftover> Leftovers();
 

@@ -123,6 +123,9 @@ internal sealed partial class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
+    public override IEnumerable<string> CheckLogs() => DamagedLogs.Told(Path);
+
+    /// <inheritdoc/>
     public override IEnumerable<Leftover> Leftovers()
     {
         var path = Links.Follow(Path);

@@ -14,6 +14,7 @@ internal static class SoleUse
     /// <exception cref="StoreException">Another program has it open.</exception>
     public static SqliteConnection? Of(string path)
     {
+        DamagedLogs.Keep(path);
         try
         {
             var connection = Unpooled.Open(path, SqliteOpenMode.ReadWrite, wait: 1);

@@ -14,6 +14,12 @@ public interface IJournal : IDisposable
     /// <summary>How far the clock of this computer was behind the journal at the last writing through here; null where it was not by much.</summary>
     public ClockBehind? ClockBehind { get; }
 
+    /// <summary>
+    /// What a damaged log of the store has lost, each in words; found before the store was opened, or by an earlier program that kept the log
+    /// beside the store. Looked for once.
+    /// </summary>
+    public IReadOnlyList<string> LogFaults { get; }
+
     /// <summary>Appends to a job: all changes or none, durably before it returns.</summary>
     /// <param name="job">The job's id.</param>
     /// <param name="expectedSequence">The number of the last change the writer has seen.</param>

@@ -102,10 +102,20 @@ public sealed class WriteAheadLogTests : IDisposable
         Assert.True(Checked().IsWhole);
 
         // A frame of the new round of which only the head was written: the rest of it is still of the round before.
-        var size = Header + (salts.TakeWhile(salt => salt == BinaryPrimitives.ReadUInt64BigEndian(log.AsSpan(16))).Count() * Frame);
-        log.AsSpan(Header, 24).CopyTo(log.AsSpan(size));
-        Lay(File.ReadAllBytes(Copy), log);
+        var store = File.ReadAllBytes(Copy);
+        var end = Header + (salts.TakeWhile(salt => salt == BinaryPrimitives.ReadUInt64BigEndian(log.AsSpan(16))).Count() * Frame);
+        var cut = (byte[])log.Clone();
+        cut.AsSpan(Header, 24).CopyTo(cut.AsSpan(end));
+        cut[end + 7] = 9;       // The number of pages: it would be the end of a change.
+        Lay(store, cut);
         Assert.True(Checked().IsWhole);
+
+        // The same of the first frame of a round.
+        for (var at = Header + Frame; at < end; at += Frame)
+            log.AsSpan(end + 8, 8).CopyTo(log.AsSpan(at + 8));
+        log[Header + 7] = 9;
+        Lay(store, log);
+        Assert.Equal(0, Checked().Broken.Count(link => link.Part == StorePart.Log));
     }
 
     // What is there while somebody writes is read by nobody else as damage.

@@ -26,7 +26,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         Reading(StorePart.Journal, "the journal cannot be read to its end", Chains);
         Reading(StorePart.Journal, "the attached papers cannot be read to their end", Papers);
         Reading(StorePart.Journal, "the database file cannot be looked through", Files);
-        Reading(StorePart.Log, "the logs of the store cannot be read", Logs);
+        Logs();
         Reading(StorePart.Guards, "what guards the journal cannot be read", Guards);
         Reading(StorePart.Settings, "the settings cannot be read", Settings);
         Reading(StorePart.Derived, "the texts by which jobs are found cannot be read to their end", SearchTable);
@@ -42,7 +42,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         {
             read();
         }
-        catch (Exception e) when (DamagedRow.Is(e) || (part == StorePart.Log && e is IOException or UnauthorizedAccessException) || (e is DbException db && database.Translate(db).Fault is StoreFault.Damaged or StoreFault.Failed))
+        catch (Exception e) when (DamagedRow.Is(e) || (e is DbException db && database.Translate(db).Fault is StoreFault.Damaged or StoreFault.Failed))
         {
             Tell(null, null, $"{trouble}: {e.Message}", part);
         }

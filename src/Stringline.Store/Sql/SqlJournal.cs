@@ -11,6 +11,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     private readonly RecordingClock recording = new(clock);
     private readonly DamagedJobs damaged = new();
 
+    private readonly Lazy<IReadOnlyList<string>> logFaults = new(() => [.. database.CheckLogs()]);
+
     /// <summary>The database.</summary>
     public Database Database => database;
 
@@ -19,6 +21,9 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
 
     /// <inheritdoc/>
     public ClockBehind? ClockBehind => recording.Behind;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> LogFaults => logFaults.Value;
 
     /// <inheritdoc/>
     public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who) =>

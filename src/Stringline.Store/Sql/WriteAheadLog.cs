@@ -70,6 +70,7 @@ internal static class WriteAheadLog
         var sum = Checksum(default, header.AsSpan(0, 24), bigEndian);
         var fits = (Number(header, 0) & ~1u) == Magic && Number(header, 4) == Version && page == size
             && sum == (Number(header, 24), Number(header, 28));
+        var begun = fits;
         int fit = 0, lost = 0, changes = 0;
         var lastLost = false;
         var frame = new byte[FrameHeaderSize + page];
@@ -88,7 +89,7 @@ internal static class WriteAheadLog
 
         // The number of pages after a change stands only in its last frame: without one the frames are of a change that was not kept. One
         // frame alone, with an earlier round behind it, is one of which a killed program had written only the head.
-        var cut = lost == 1 && !lastLost && fit > 0;
+        var cut = begun && lost == 1 && !lastLost;
         return changes == 0 || cut ? null : new LostFrames(fit, lost, changes, BinaryPrimitives.ReadUInt64BigEndian(header.AsSpan(16)));
     }
 

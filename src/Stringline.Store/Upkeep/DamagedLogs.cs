@@ -39,9 +39,20 @@ internal static class DamagedLogs
 
     /// <summary>What is said of each: of those that were kept, and of the one that is there.</summary>
     /// <param name="path">The store.</param>
-    public static IEnumerable<string> Told(string path)
+    public static IReadOnlyList<string> Told(string path)
     {
-        path = Links.Follow(path);
+        try
+        {
+            return [.. Words(Links.Follow(path))];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [$"the logs beside {path} cannot be read: {e.Message}"];
+        }
+    }
+
+    private static IEnumerable<string> Words(string path)
+    {
         foreach (var kept in Beside(path))
             yield return $"the write-ahead log that is kept as {kept} was damaged when the store was opened: {Words(WriteAheadLog.Lost(kept))}";
         var log = path + LogFiles.WriteAhead;
@@ -49,9 +60,15 @@ internal static class DamagedLogs
             yield return $"the write-ahead log {log} is damaged: {Words(lost)}";
     }
 
-    private static string Words(LostFrames? lost) => lost is null ? "it can no longer be said what it lost" : string.Create(
-        CultureInfo.InvariantCulture,
-        $"{lost.Fit} of its frames fit and {lost.Lost} after them do not, so up to {lost.Changes} {(lost.Changes == 1 ? "change" : "changes")} that {(lost.Changes == 1 ? "was" : "were")} recorded may be missing");
+    private static string Words(LostFrames? lost) => lost switch
+    {
+        null => "what it lost can no longer be told",
+        { Changes: 1 } => Frames(lost) + "the last change that was recorded may be missing",
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Frames(lost)}up to {lost.Changes} changes that were recorded may be missing"),
+    };
+
+    private static string Frames(LostFrames lost) => string.Create(
+        CultureInfo.InvariantCulture, $"{lost.Fit} of its frames were taken and {lost.Lost} after them were not, so ");
 
     private static string NameOf(string path, LostFrames lost) => string.Create(CultureInfo.InvariantCulture, $"{path}{Kept}{lost.Salts:x16}");
 

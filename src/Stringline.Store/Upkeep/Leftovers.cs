@@ -7,7 +7,18 @@ public static class Leftovers
 {
     /// <summary>All of them.</summary>
     /// <param name="journal">The store.</param>
-    public static IReadOnlyList<Leftover> Of(IJournal journal) => [.. ((SqlJournal)journal).Database.Leftovers()];
+    /// <exception cref="StoreException">They cannot be looked for.</exception>
+    public static IReadOnlyList<Leftover> Of(IJournal journal)
+    {
+        try
+        {
+            return [.. ((SqlJournal)journal).Database.Leftovers()];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new StoreException(StoreFault.NotAllowed, journal.Name, $"a folder that cannot be looked through ({e.Message})", "a folder whose files this user may list", e);
+        }
+    }
 }
 
 /// <summary>Something that was left beside a store.</summary>

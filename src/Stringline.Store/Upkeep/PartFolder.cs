@@ -33,48 +33,102 @@ internal sealed partial class PartFolder : IDisposable
             {
                 OwnerOnly.Folder(folder);
                 var held = OwnerOnly.File(Path.Combine(folder, LockName), FileMode.CreateNew, FileAccess.ReadWrite);
-                return new PartFolder(folder, held) { Swept = [.. Left(place).Where(left => left != folder && Locks(folder) && Remove(left))] };
+
+                // Another may have taken it for one that was left, in the moment before it was locked.
+                if (File.Exists(Path.Combine(folder, LockName)))
+                    return new PartFolder(folder, held) { Swept = SweepBeside(folder, place) };
+                held.Dispose();
             }
             catch (IOException) when (tried < Tries)
             {
-                // Another may have taken it for one that was left, in the moment before it was locked.
-                Remove(folder);
+                RemoveEmpty(folder);
             }
             catch
             {
-                Remove(folder);
+                RemoveEmpty(folder);
                 throw;
             }
         }
     }
 
     /// <summary>Those in a folder in which nobody works.</summary>
-    public static IEnumerable<string> Left(string place) => Directory.Exists(place)
-        ? Directory.GetDirectories(place, "stringline-*.part").Where(one => Name().IsMatch(one) && IsLeft(one))
-        : [];
+    public static IEnumerable<string> Left(string place)
+    {
+        foreach (var folder in All(place).Where(one => new DirectoryInfo(one).LinkTarget is null))
+        {
+            using var taken = Take(folder);
+            if (taken is not null || IsEmpty(folder))
+                yield return folder;
+        }
+    }
 
     /// <summary>The place of a file or folder in it.</summary>
     public string Of(string name) => Path.Combine(folder, name);
 
     /// <inheritdoc/>
-    public void Dispose()
+    public void Dispose() => Remove(folder, held);
+
+    private static IEnumerable<string> All(string place) =>
+        Directory.Exists(place) ? Directory.GetDirectories(place, "stringline-*.part").Where(one => Name().IsMatch(one)) : [];
+
+    private static List<string> SweepBeside(string own, string place)
     {
-        held.Dispose();
-        Remove(folder);
+        // Where a disk knows no locks nobody can tell who works in what.
+        using var again = Take(own);
+        return again is null ? [.. All(place).Where(one => one != own && Sweep(one))] : [];
     }
 
-    // Where a disk knows no locks nobody can tell who works in what.
-    private static bool Locks(string own) => IsThere(own) && !CanLock(own);
+    private static bool Sweep(string folder)
+    {
+        if (new DirectoryInfo(folder).LinkTarget is not null)
+            return false;
+        return Take(folder) is { } taken ? Remove(folder, taken) : RemoveEmpty(folder);
+    }
 
-    private static bool IsLeft(string folder) => new DirectoryInfo(folder).LinkTarget is null && IsThere(folder) && CanLock(folder);
-
-    private static bool IsThere(string folder) => File.Exists(Path.Combine(folder, LockName));
-
-    private static bool CanLock(string folder)
+    // Null where somebody works in it, or it is another user's, or has no lock.
+    private static FileStream? Take(string folder)
     {
         try
         {
-            new FileStream(Path.Combine(folder, LockName), FileMode.Open, FileAccess.ReadWrite, FileShare.None).Dispose();
+            return new FileStream(Path.Combine(folder, LockName), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    // The lock goes last: killed before, it still shows whose the rest is.
+    private static bool Remove(string folder, FileStream taken) => Removed(() =>
+    {
+        using (taken)
+        {
+            foreach (var entry in new DirectoryInfo(folder).GetFileSystemInfos().Where(entry => entry.Name != LockName))
+            {
+                if (entry is DirectoryInfo { LinkTarget: null } inner)
+                    inner.Delete(recursive: true);
+                else
+                    entry.Delete();
+            }
+
+            // Windows deletes no file that is open.
+            if (OperatingSystem.IsWindows())
+                taken.Dispose();
+            File.Delete(Path.Combine(folder, LockName));
+        }
+
+        Directory.Delete(folder);
+    });
+
+    // Its program was killed before it had locked it, or when it had removed the lock.
+    private static bool RemoveEmpty(string folder) => Removed(() => Directory.Delete(folder));
+
+    // What cannot be removed stays for the next, and `store check` tells of it: what was made has its place by now, or an error of its own.
+    private static bool Removed(Action remove)
+    {
+        try
+        {
+            remove();
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -83,13 +137,11 @@ internal sealed partial class PartFolder : IDisposable
         }
     }
 
-    // One that cannot be removed stays for the next, and `store check` tells of it: what was made has its place, or an error of its own.
-    private static bool Remove(string folder)
+    private static bool IsEmpty(string folder)
     {
         try
         {
-            Directory.Delete(folder, recursive: true);
-            return true;
+            return !Directory.EnumerateFileSystemEntries(folder).Any();
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

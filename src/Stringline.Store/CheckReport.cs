@@ -42,7 +42,9 @@ public sealed record BrokenLink(string? Job, long? Sequence, string Found)
 /// <param name="Changes">Changes walked.</param>
 /// <param name="Proofs">Attached papers read.</param>
 /// <param name="Seal">A hash over the last hash of every job: two stores with the same seal hold the same journal.</param>
-/// <param name="Broken">What is wrong, first what was met first, at most <see cref="MostTold"/>; for each job only where its chain first breaks.</param>
+/// <param name="Broken">
+/// What is wrong, first what was met first, at most <see cref="MostTold"/>; for each job only where its chain first breaks.
+/// </param>
 public sealed record CheckReport(long Jobs, long Changes, long Proofs, ContentHash Seal, IReadOnlyList<BrokenLink> Broken)
 {
     /// <summary>At most so many faults are told; a check goes on counting to its end.</summary>

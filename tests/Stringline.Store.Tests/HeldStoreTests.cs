@@ -100,7 +100,8 @@ public sealed class HeldStoreTests : IDisposable
         using var journal = Journals.Open(address, SystemClock.Instance, OpenStore.OrMakeOnWriting);
         journal.Put(new KeyedJob("first", Samples.Bare()), "test");
         File.Delete(address);
-        Assert.Equal(StoreFault.Replaced, Assert.Throws<StoreException>(() => journal.Put(new KeyedJob("second", Samples.Bare()), "test")).Fault);
+        Assert.Equal(StoreFault.Replaced,
+            Assert.Throws<StoreException>(() => journal.Put(new KeyedJob("second", Samples.Bare()), "test")).Fault);
         Assert.Equal(StoreFault.Replaced, Assert.Throws<StoreException>(() => journal.CountJobs()).Fault);
         Assert.False(File.Exists(address));
     }

@@ -60,7 +60,8 @@ public sealed class ServerSwapTests : IDisposable
         place.Scalar<object>($"create table {schema}_restoring.half (a int)");
 
         // Whose it is must be sure before it is dropped.
-        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Restore.From(Made, place.Address, replace: true, SystemClock.Instance)).Fault);
+        Assert.Equal(StoreFault.Exists,
+            Assert.Throws<StoreException>(() => Restore.From(Made, place.Address, replace: true, SystemClock.Instance)).Fault);
         Assert.True(place.Scalar<bool>($"select to_regclass('{schema}_restoring.half') is not null"));
         place.Scalar<object>($"comment on schema {schema}_restoring is 'being restored by stringline'");
         Assert.Equal([new($"schema {schema}_restoring", LeftoverKind.Unfinished)], Told());
@@ -86,7 +87,8 @@ public sealed class ServerSwapTests : IDisposable
         using var other = new PostgresPlace();
         var schema = other.Address.Split("Search Path=")[1].Split(';')[0];
         other.Scalar<object>($"create schema {schema}; create table {schema}.theirs (a int)");
-        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Restore.From(Made, other.Address, replace: true, SystemClock.Instance)).Fault);
+        Assert.Equal(StoreFault.NotAStore,
+            Assert.Throws<StoreException>(() => Restore.From(Made, other.Address, replace: true, SystemClock.Instance)).Fault);
         Assert.True(other.Scalar<bool>($"select to_regclass('{schema}.theirs') is not null"));
     }
 

@@ -205,7 +205,8 @@ public sealed class SwapTests : IDisposable
         var seal = Filled();
         File.Copy(Made, Path.Combine(folder, "new"));
         Assert.Throws<OperationCanceledException>(() =>
-            SqliteSwap.Replace(Path.Combine(folder, "new"), Store, "_replaced_20260101_000000", () => throw new OperationCanceledException()));
+            SqliteSwap.Replace(Path.Combine(folder, "new"), Store, "_replaced_20260101_000000", () =>
+                throw new OperationCanceledException()));
         var second = Store + "_replaced_20260101_000000";
         Assert.True(HardLink.IsSame(Store, second));
 

@@ -51,7 +51,8 @@ public abstract class UpkeepTests : IDisposable
         var seal = Backup.Make(journal, At("backup")).Seal;
         journal.Put(new KeyedJob("later", Samples.Bare()), "test");
         var later = journal.Check().Seal;
-        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: false, Place.Clock)).Fault);
+        Assert.Equal(StoreFault.Exists,
+            Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: false, Place.Clock)).Fault);
         Assert.Equal(later, journal.Check().Seal);
         journal.Dispose();
         var restored = Restore.From(At("backup"), Place.Address, replace: true, Place.Clock);
@@ -72,7 +73,8 @@ public abstract class UpkeepTests : IDisposable
         for (int at = 0, next; (next = bytes.AsSpan(at).IndexOf("Block, pallet 2"u8)) >= 0; at += next + 1)
             bytes[at + next] ^= 1;
         File.WriteAllBytes(At("backup"), bytes);
-        Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: true, Place.Clock)).Fault);
+        Assert.Equal(StoreFault.Damaged,
+            Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: true, Place.Clock)).Fault);
         Assert.Equal(seal, journal.Check().Seal);
     }
 
@@ -128,16 +130,19 @@ public abstract class UpkeepTests : IDisposable
 
     private string At(string name) => Path.Combine(folder, name);
 
-    private static List<string> Files(string of) => [.. Directory.GetFiles(of, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
+    private static List<string> Files(string of) =>
+        [.. Directory.GetFiles(of, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
         .Select(file => Path.GetRelativePath(of, file) + " " + ContentHash.Of(File.ReadAllBytes(file)))];
 
     private IJournal Filled()
     {
         var journal = Place.Open();
         journal.PutMany(
-            [new("alder-court", Samples.Demo()), new("2026/114 \"Ösp\"", Samples.Long("Alder 2", 6)), new("..", Samples.Bare()), new("a b%20c", Samples.Bare()), new("木", Samples.Long("x", 1))],
+            [new("alder-court", Samples.Demo()), new("2026/114 \"Ösp\"", Samples.Long("Alder 2", 6)), new("..", Samples.Bare()),
+                new("a b%20c", Samples.Bare()), new("木", Samples.Long("x", 1))],
             "test");
-        Assert.IsType<AppendOutcome.Appended>(journal.Append(2, 7, [Samples.Entry(Samples.Delivery(7), Samples.Picture(1), Samples.Paper("p"))], "test"));
+        Assert.IsType<AppendOutcome.Appended>(
+            journal.Append(2, 7, [Samples.Entry(Samples.Delivery(7), Samples.Picture(1), Samples.Paper("p"))], "test"));
         Assert.IsType<AppendOutcome.Appended>(journal.Append(2, 8, [new JobChange.Proved(2, [Samples.Picture(1, "again.png")])], "test"));
         return journal;
     }

@@ -74,7 +74,8 @@ public sealed class WriteAheadLogTests : IDisposable
         void Told(int place)
         {
             var report = Checked();
-            Assert.True(report.Broken.Any(link => link.Found.Contains("write-ahead log", StringComparison.Ordinal)), $"Not told: place {place}.");
+            Assert.True(report.Broken.Any(link => link.Found.Contains("write-ahead log", StringComparison.Ordinal)),
+                $"Not told: place {place}.");
         }
     }
 
@@ -97,7 +98,8 @@ public sealed class WriteAheadLogTests : IDisposable
         }
 
         var log = File.ReadAllBytes(Copy + "-wal");
-        var salts = Enumerable.Range(0, (log.Length - Header) / Frame).Select(i => BinaryPrimitives.ReadUInt64BigEndian(log.AsSpan(Header + (i * Frame) + 8)));
+        var salts = Enumerable.Range(0, (log.Length - Header) / Frame)
+            .Select(i => BinaryPrimitives.ReadUInt64BigEndian(log.AsSpan(Header + (i * Frame) + 8)));
         Assert.Equal(2, salts.Distinct().Count());
         Assert.True(Checked().IsWhole);
 

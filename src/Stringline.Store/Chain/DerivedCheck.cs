@@ -4,8 +4,8 @@ using Stringline.Store.Sql;
 namespace Stringline.Store.Chain;
 
 /// <summary>
-/// Reads every derived row of what assessments found, and says of which jobs it is not as it was written: a row that does not prove itself, a
-/// step too many or too few, a row of a job that is not there.
+/// Reads every derived row of what assessments found, and says of which jobs it is not as it was written: a row that does not prove itself,
+/// a step too many or too few, a row of a job that is not there.
 /// </summary>
 internal static class DerivedCheck
 {
@@ -37,7 +37,8 @@ internal static class DerivedCheck
         foreach (var (job, left) in steps)
         {
             if (left != 0)
-                yield return (job, FormattableString.Invariant($"its steps are not those of its assessment: {Math.Abs(left)} too {(left > 0 ? "few" : "many")}"));
+                yield return (job, FormattableString.Invariant(
+                    $"its steps are not those of its assessment: {Math.Abs(left)} too {(left > 0 ? "few" : "many")}"));
         }
     }
 

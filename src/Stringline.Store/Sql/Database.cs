@@ -17,10 +17,15 @@ internal abstract class Database : IDisposable
     /// <summary>Ends a query of rows that this transaction is about to change.</summary>
     public abstract string ForUpdate { get; }
 
-    /// <summary>A statement with which a transaction begins that adds to the journal, so that none is under way while the journal is sealed; empty where writers wait for each other.</summary>
+    /// <summary>
+    /// A statement with which a transaction begins that adds to the journal, so that none is under way while the journal is sealed; empty
+    /// where writers wait for each other.
+    /// </summary>
     public abstract string BeforeChanges { get; }
 
-    /// <summary>A statement that waits until nobody adds to the journal, and keeps it so to the end of the transaction; empty where it is so anyway.</summary>
+    /// <summary>
+    /// A statement that waits until nobody adds to the journal, and keeps it so to the end of the transaction; empty where it is so anyway.
+    /// </summary>
     public abstract string BeforeSealing { get; }
 
     /// <summary>Ready to be used.</summary>

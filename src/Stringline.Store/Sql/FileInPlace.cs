@@ -39,8 +39,9 @@ internal sealed partial class FileInPlace : IDisposable
     public string File => FileOf(held);
 
     /// <summary>
-    /// Reads once, and so stays known to the file's other users for as long as this lives: nobody can take the file for one that was let go.
-    /// Only a file with a write-ahead log keeps its readers known (https://www.sqlite.org/wal.html), so one that has got its log is read again.
+    /// Reads once, and so stays known to the file's other users for as long as this lives: nobody can take the file for one that was let
+    /// go. Only a file with a write-ahead log keeps its readers known (https://www.sqlite.org/wal.html), so one that has got its log is
+    /// read again.
     /// </summary>
     public void Read()
     {
@@ -56,7 +57,8 @@ internal sealed partial class FileInPlace : IDisposable
     public bool Holds(SqliteConnection? connection = null)
     {
         lock (gate)
-            return Links.Follow(path) == followed && IsThere(held) && (connection is null || (FileOf(connection) == FileOf(held) && IsThere(connection)));
+            return Links.Follow(path) == followed && IsThere(held)
+                && (connection is null || (FileOf(connection) == FileOf(held) && IsThere(connection)));
     }
 
     /// <inheritdoc/>
@@ -66,7 +68,8 @@ internal sealed partial class FileInPlace : IDisposable
             held.Dispose();
     }
 
-    private static string FileOf(SqliteConnection connection) => SQLitePCL.raw.sqlite3_db_filename(connection.Handle!, "main").utf8_to_string();
+    private static string FileOf(SqliteConnection connection) =>
+        SQLitePCL.raw.sqlite3_db_filename(connection.Handle!, "main").utf8_to_string();
 
     private static bool IsThere(SqliteConnection connection)
     {

@@ -27,7 +27,12 @@ internal sealed partial class SqliteDatabase : Database
         connectionString = new SqliteConnectionStringBuilder
         {
             DataSource = path,
-            Mode = open switch { OpenStore.ReadOnly => SqliteOpenMode.ReadOnly, OpenStore.OrMake => SqliteOpenMode.ReadWriteCreate, _ => SqliteOpenMode.ReadWrite },
+            Mode = open switch
+            {
+                OpenStore.ReadOnly => SqliteOpenMode.ReadOnly,
+                OpenStore.OrMake => SqliteOpenMode.ReadWriteCreate,
+                _ => SqliteOpenMode.ReadWrite,
+            },
             DefaultTimeout = SecondsToWait,
             ForeignKeys = true,
         }.ToString();
@@ -135,7 +140,8 @@ internal sealed partial class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
-    protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) => place?.Holds((SqliteConnection)connection) != false;
+    protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) =>
+        place?.Holds((SqliteConnection)connection) != false;
 
     // Not deferred: the lock is taken at once, so a reader never turns out too late to be allowed to write.
     /// <inheritdoc/>
@@ -197,14 +203,15 @@ internal sealed partial class SqliteDatabase : Database
         // The index gives its rows in this order and stops after the first ones, for whole words without having looked at the others.
         // For the beginnings of words it must put all of them together first: 30 ms for a word of each of 100,000 jobs.
         const string condition = "s.job in (select rowid from search where search match @words order by rowid limit @limit)";
-        return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))), (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
+        return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))),
+            (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
     }
 
     /// <inheritdoc/>
     public override void RenewIndexes(DbConnection connection, DbTransaction transaction) => Execute(connection, transaction, "reindex");
 
-    // Indexes first: rows can be taken out of a table only where its indexes name them. The index of words cannot be emptied where it cannot
-    // be read, so it is made anew.
+    // Indexes first: rows can be taken out of a table only where its indexes name them. The index of words cannot be emptied where it
+    // cannot be read, so it is made anew.
     /// <inheritdoc/>
     public override void Renew(DbConnection connection, DbTransaction transaction)
     {
@@ -214,17 +221,21 @@ internal sealed partial class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot) => WordIndex.Words(connection, snapshot);
+    public override IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot) =>
+        WordIndex.Words(connection, snapshot);
 
     /// <inheritdoc/>
-    public override IEnumerable<string> CheckWords(DbConnection connection, DbTransaction snapshot) => WordIndex.Check(connection, snapshot);
+    public override IEnumerable<string> CheckWords(DbConnection connection, DbTransaction snapshot) =>
+        WordIndex.Check(connection, snapshot);
 
     /// <inheritdoc/>
-    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) => SqliteGuards.Check(connection, snapshot);
+    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) =>
+        SqliteGuards.Check(connection, snapshot);
 
     /// <inheritdoc/>
     public override IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => connection
-        .Query<string>("pragma integrity_check").Where(line => line != "ok").Select(line => ("the database file: " + line, OfDerived().IsMatch(line)));
+        .Query<string>("pragma integrity_check").Where(line => line != "ok")
+        .Select(line => ("the database file: " + line, OfDerived().IsMatch(line)));
 
     /// <inheritdoc/>
     public override void Dispose()

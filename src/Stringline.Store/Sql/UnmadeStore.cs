@@ -16,7 +16,8 @@ internal sealed class UnmadeStore(string path) : IDisposable
     private readonly Lock making = new();
     private readonly string memory = new SqliteConnectionStringBuilder
     {
-        DataSource = "stringline-" + Guid.NewGuid().ToString("N"), Mode = SqliteOpenMode.Memory, Cache = SqliteCacheMode.Shared, Pooling = false,
+        DataSource = "stringline-" + Guid.NewGuid().ToString("N"), Mode = SqliteOpenMode.Memory, Cache = SqliteCacheMode.Shared,
+        Pooling = false,
     }.ToString();
 
     private SqliteConnection? kept;

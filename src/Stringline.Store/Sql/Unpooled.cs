@@ -2,7 +2,9 @@ using Microsoft.Data.Sqlite;
 
 namespace Stringline.Store.Sql;
 
-/// <summary>Connections to SQLite files that are closed when they are disposed of, and not kept for the next one who opens the file.</summary>
+/// <summary>
+/// Connections to SQLite files that are closed when they are disposed of, and not kept for the next one who opens the file.
+/// </summary>
 internal static class Unpooled
 {
     /// <summary>Opens one.</summary>

@@ -59,7 +59,8 @@ internal static class WriteAheadLog
         // One who begins the log anew meanwhile writes another header first.
         var after = new byte[HeaderSize];
         log.Position = 0;
-        return log.ReadAtLeast(after, HeaderSize, throwOnEndOfStream: false) == HeaderSize && after.AsSpan().SequenceEqual(header) ? lost : null;
+        return log.ReadAtLeast(after, HeaderSize, throwOnEndOfStream: false) == HeaderSize && after.AsSpan().SequenceEqual(header)
+            ? lost : null;
     }
 
     private static LostFrames? Walk(FileStream log, byte[] header)

@@ -32,7 +32,8 @@ internal static class DamagedLogs
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new StoreException(
-                StoreFault.NotAllowed, log, $"a log that cannot be read, or that is damaged and cannot be kept beside the store ({e.Message})",
+                StoreFault.NotAllowed, log,
+                $"a log that cannot be read, or that is damaged and cannot be kept beside the store ({e.Message})",
                 "a log that can be copied to another name in its folder before the store is written to", e);
         }
     }
@@ -54,7 +55,8 @@ internal static class DamagedLogs
     private static IEnumerable<string> Words(string path)
     {
         foreach (var kept in Beside(path))
-            yield return $"the write-ahead log that is kept as {kept} was damaged when the store was opened: {Words(WriteAheadLog.Lost(kept))}";
+            yield return $"the write-ahead log that is kept as {kept} was damaged when the store was opened: "
+                + $"{Words(WriteAheadLog.Lost(kept))}";
         var log = path + LogFiles.WriteAhead;
         if (WriteAheadLog.Lost(log) is { } lost && !File.Exists(NameOf(path, lost)))
             yield return $"the write-ahead log {log} is damaged: {Words(lost)}";
@@ -70,10 +72,12 @@ internal static class DamagedLogs
     private static string Frames(LostFrames lost) => string.Create(
         CultureInfo.InvariantCulture, $"{lost.Fit} of its frames were taken and {lost.Lost} after them were not, so ");
 
-    private static string NameOf(string path, LostFrames lost) => string.Create(CultureInfo.InvariantCulture, $"{path}{Kept}{lost.Salts:x16}");
+    private static string NameOf(string path, LostFrames lost) =>
+        string.Create(CultureInfo.InvariantCulture, $"{path}{Kept}{lost.Salts:x16}");
 
     private static IEnumerable<string> Beside(string path) => Path.GetDirectoryName(path) is { } folder && Directory.Exists(folder)
-        ? Directory.GetFiles(folder).Where(file => Path.GetFileName(file).StartsWith(Path.GetFileName(path) + Kept, StringComparison.Ordinal))
+        ? Directory.GetFiles(folder)
+            .Where(file => Path.GetFileName(file).StartsWith(Path.GetFileName(path) + Kept, StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
         : [];
 }

@@ -13,7 +13,8 @@ public static class Drill
         if (folder.All() is not [var newest, ..])
         {
             throw new StoreException(
-                StoreFault.Missing, folder.Path, "no backup of this store", "the folder in which its daily backups lie; --from names another");
+                StoreFault.Missing, folder.Path, "no backup of this store",
+                "the folder in which its daily backups lie; --from names another");
         }
 
         using var place = PartFolder.In(Path.GetTempPath());

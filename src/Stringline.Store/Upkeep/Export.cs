@@ -17,7 +17,9 @@ public static class Export
     /// <param name="journal">The store.</param>
     /// <param name="folder">A folder that is not there yet.</param>
     /// <param name="progress">Told how far it is; may be null.</param>
-    /// <exception cref="StoreException">The folder is there, or cannot be written, or the store is damaged. No such folder is then there.</exception>
+    /// <exception cref="StoreException">
+    /// The folder is there, or cannot be written, or the store is damaged. No such folder is then there.
+    /// </exception>
     public static Exported To(IJournal journal, string folder, IProgress<StoreProgress>? progress = null)
     {
         var target = Path.GetFullPath(StoreAddress.ReadFile(folder, "the folder of the export"));
@@ -53,13 +55,16 @@ public static class Export
         {
             var file = "jobs/" + FileName(job.Tip) + ".json";
             OwnerOnly.Write(Path.Combine(folder, file), JobFileWriter.Write(job.Job));
-            jobs.Write(CsvLine.Of(file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString()));
+            jobs.Write(CsvLine.Of(
+                file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString()));
             for (var i = 0; job.Rows.Any(row => row.Proofs.Count > 0) && i < job.Job.Entries.Count; i++)
             {
                 foreach (var link in job.ProofsOf(i))
                 {
                     var paper = journal.ReadProof(link)
-                        ?? throw new StoreException(StoreFault.Damaged, journal.Name, $"a paper that is missing ({link.Name}, {link.Hash})", "a store that `stringline store check` finds whole");
+                        ?? throw new StoreException(
+                            StoreFault.Damaged, journal.Name, $"a paper that is missing ({link.Name}, {link.Hash})",
+                            "a store that `stringline store check` finds whole");
                     var place = $"papers/{paper.Hash}.{paper.Kind.Word()}";
                     if (kept.Add(paper.Hash))
                         OwnerOnly.Write(Path.Combine(folder, place), paper.Content.Span);
@@ -74,11 +79,14 @@ public static class Export
         return new Exported(written, kept.Count);
     }
 
-    /// <summary>The key, with a sign that some file system does not take as % and its code; one that is too long is cut, and the id added.</summary>
+    /// <summary>
+    /// The key, with a sign that some file system does not take as % and its code; one that is too long is cut, and the id added.
+    /// </summary>
     private static string FileName(JobTip tip)
     {
         var name = Uri.EscapeDataString(tip.Key);
-        return name.Length <= LongestFileName ? name : string.Create(CultureInfo.InvariantCulture, $"{name[..LongestFileName].TrimEnd('%')}~{tip.Id}");
+        return name.Length <= LongestFileName ? name
+            : string.Create(CultureInfo.InvariantCulture, $"{name[..LongestFileName].TrimEnd('%')}~{tip.Id}");
     }
 }
 

@@ -11,9 +11,12 @@ internal static partial class HardLink
 
     /// <summary>Makes one, without opening the file.</summary>
     /// <returns>Whether it was made; not every disk knows them.</returns>
-    public static bool Make(string file, string name) => OperatingSystem.IsWindows() ? CreateHardLink(name, file, 0) : Link(file, name) == 0;
+    public static bool Make(string file, string name) =>
+        OperatingSystem.IsWindows() ? CreateHardLink(name, file, 0) : Link(file, name) == 0;
 
-    /// <summary>Whether two paths, no links among them, are names of one file. False also where the system cannot tell: only Linux is asked.</summary>
+    /// <summary>
+    /// Whether two paths, no links among them, are names of one file. False also where the system cannot tell: only Linux is asked.
+    /// </summary>
     public static bool IsSame(string one, string other) => OperatingSystem.IsLinux() && Id(one) is { } id && id == Id(other);
 
     // statx(2) of Linux: the number of the file within its disk, and the two numbers of the disk. The layout is the same on all machines.

@@ -2,7 +2,9 @@ using Stringline.Store.Sql;
 
 namespace Stringline.Store.Upkeep;
 
-/// <summary>What restores, and programs that were killed, left beside a store: whole copies of it among them, which somebody should know of.</summary>
+/// <summary>
+/// What restores, and programs that were killed, left beside a store: whole copies of it among them, which somebody should know of.
+/// </summary>
 public static class Leftovers
 {
     /// <summary>All of them.</summary>
@@ -16,7 +18,9 @@ public static class Leftovers
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new StoreException(StoreFault.NotAllowed, journal.Name, $"a folder that cannot be looked through ({e.Message})", "a folder whose files this user may list", e);
+            throw new StoreException(
+                StoreFault.NotAllowed, journal.Name, $"a folder that cannot be looked through ({e.Message})",
+                "a folder whose files this user may list", e);
         }
     }
 }

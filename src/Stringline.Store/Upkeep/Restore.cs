@@ -18,7 +18,9 @@ public static class Restore
     /// <param name="replace">Whether a store that is there may be replaced. It is set aside under another name, never erased.</param>
     /// <param name="clock">Gives the name of what is set aside.</param>
     /// <param name="progress">Told how far it is; may be null.</param>
-    /// <exception cref="StoreException">The backup is not whole, or a store is there and may not be replaced, or is in use. What is there stays as it was.</exception>
+    /// <exception cref="StoreException">
+    /// The backup is not whole, or a store is there and may not be replaced, or is in use. What is there stays as it was.
+    /// </exception>
     public static Restored From(string backup, string address, bool replace, IClock clock, IProgress<StoreProgress>? progress = null)
     {
         var place = StoreAddress.Read(address);
@@ -43,7 +45,8 @@ public static class Restore
     }
 
     internal static StoreException Exists(string store) => new(
-        StoreFault.Exists, store, "a store that is there already", "an empty place, or --replace: the store is then set aside under another name and the backup takes its place");
+        StoreFault.Exists, store, "a store that is there already",
+        "an empty place, or --replace: the store is then set aside under another name and the backup takes its place");
 
     private static Restored ToFile(
         SqlJournal source, CheckReport expected, string path, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)

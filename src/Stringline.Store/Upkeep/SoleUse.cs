@@ -35,7 +35,8 @@ internal static class SoleUse
         }
         catch (SqliteException e)
         {
-            throw e.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED ? InUse(path) : SqliteErrors.Translate(path, e);
+            throw e.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED ? InUse(path)
+                : SqliteErrors.Translate(path, e);
         }
     }
 

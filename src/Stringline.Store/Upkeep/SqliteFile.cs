@@ -6,7 +6,9 @@ namespace Stringline.Store.Upkeep;
 /// <summary>Whole SQLite files: made beside their place, then put into it.</summary>
 internal static class SqliteFile
 {
-    /// <summary>Makes a file in a <see cref="PartFolder"/>, and moves it to its place when it is done; when it fails, nothing is left.</summary>
+    /// <summary>
+    /// Makes a file in a <see cref="PartFolder"/>, and moves it to its place when it is done; when it fails, nothing is left.
+    /// </summary>
     /// <param name="path">Its place.</param>
     /// <param name="make">Makes it under the name that it is given.</param>
     /// <param name="put">Moves it to its place; where it is null nothing may be there.</param>
@@ -39,7 +41,8 @@ internal static class SqliteFile
     }
 
     /// <summary>
-    /// Leaves a file in one piece. A backup has no write-ahead log, so that it can be read from a disk that may only be read; a store has one.
+    /// Leaves a file in one piece. A backup has no write-ahead log, so that it can be read from a disk that may only be read; a store has
+    /// one.
     /// </summary>
     public static void Settle(string path, bool writeAheadLog)
     {

@@ -6,7 +6,8 @@ namespace Stringline.Store.Upkeep;
 
 /// <summary>
 /// Puts a finished file at a store's path so that at every moment the whole old or the whole new store is there, whatever is cut off:
-/// nobody else may have the old one open, it gets a second name beside its own, and the new one is renamed over the first, which is one step.
+/// nobody else may have the old one open, it gets a second name beside its own, and the new one is renamed over the first, which is one
+/// step.
 /// </summary>
 internal static class SqliteSwap
 {

@@ -18,7 +18,8 @@ internal static class WholeCopy
             using var target = Unpooled.Open(to);
             from.BackupDatabase(target);
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_FULL or SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN)
+        catch (SqliteException e) when (
+            e.SqliteErrorCode is SQLitePCL.raw.SQLITE_FULL or SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN)
         {
             // Only who is written to can be full: not the source.
             throw SqliteErrors.Translate(named, e);

@@ -45,8 +45,9 @@ internal static class WriteAheadLog
         {
             log = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         }
-        catch (IOException) when (!File.Exists(path))
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
+            // Others may have the store open, and take the log away and make it again at any moment.
             return null;
         }
 

@@ -25,7 +25,7 @@ internal static class DamagedLogs
             if (lost is not null && !File.Exists(NameOf(path, lost)))
                 WholeCopy.OfFile(log, NameOf(path, lost));
         }
-        catch (IOException) when (!File.Exists(log) || (lost is not null && File.Exists(NameOf(path, lost))))
+        catch (IOException e) when ((e as FileNotFoundException)?.FileName == log || (lost is not null && File.Exists(NameOf(path, lost))))
         {
             // Another program opened the store in the same moment, and so has kept the log.
         }

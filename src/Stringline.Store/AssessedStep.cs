@@ -22,7 +22,9 @@ public sealed record AssessedStep(string What, string Do, string Remedy, LocalDa
     /// <summary>What is owed and what of it the step can still save, in words; null for a watch.</summary>
     public string? Stakes { get; init; }
 
-    /// <summary>What is left of the right, where its planned day was past on the day of asking: alive, arguable, late. Null where it was not.</summary>
+    /// <summary>
+    /// What is left of the right, where its planned day was past on the day of asking: alive, arguable, late. Null where it was not.
+    /// </summary>
     public string? Left { get; init; }
 
     /// <summary>The same in sentences, with its days.</summary>
@@ -77,7 +79,8 @@ public sealed record StepQuery(StepFilter Filter, LocalDate From, LocalDate Thro
 /// <param name="Person">Who signs for the claimant; empty where the file does not say.</param>
 /// <param name="Step">The step.</param>
 /// <param name="AsOf">The day as of which its job was assessed.</param>
-public sealed record StepLine(long Job, string Name, string Key, string Customer, string County, string Person, AssessedStep Step, LocalDate AsOf);
+public sealed record StepLine(
+    long Job, string Name, string Key, string Customer, string County, string Person, AssessedStep Step, LocalDate AsOf);
 
 /// <summary>How much lies in a span of days.</summary>
 /// <param name="Steps">How many steps, watches not counted.</param>
@@ -93,4 +96,5 @@ public sealed record StepTotal(long Steps, long Jobs, decimal Dollars, decimal O
 public sealed record WatchTotal(string County, long Jobs, LocalDate Earliest);
 
 /// <summary>What steps can be filtered by, each in the order of the alphabet.</summary>
-public sealed record StepChoices(IReadOnlyList<string> Customers, IReadOnlyList<string> Counties, IReadOnlyList<string> Persons, IReadOnlyList<string> Remedies);
+public sealed record StepChoices(
+    IReadOnlyList<string> Customers, IReadOnlyList<string> Counties, IReadOnlyList<string> Persons, IReadOnlyList<string> Remedies);

@@ -9,6 +9,9 @@ public enum StorePart
     /// <summary>What keeps the journal from being edited: a store made anew has it.</summary>
     Guards,
 
+    /// <summary>A log of which the database did not take all: what is missing must be entered again.</summary>
+    Log,
+
     /// <summary>What is derived from the journal: it can be made anew.</summary>
     Derived,
 
@@ -39,7 +42,9 @@ public sealed record BrokenLink(string? Job, long? Sequence, string Found)
 /// <param name="Changes">Changes walked.</param>
 /// <param name="Proofs">Attached papers read.</param>
 /// <param name="Seal">A hash over the last hash of every job: two stores with the same seal hold the same journal.</param>
-/// <param name="Broken">What is wrong, first what was met first, at most <see cref="MostTold"/>; for each job only where its chain first breaks.</param>
+/// <param name="Broken">
+/// What is wrong, first what was met first, at most <see cref="MostTold"/>; for each job only where its chain first breaks.
+/// </param>
 public sealed record CheckReport(long Jobs, long Changes, long Proofs, ContentHash Seal, IReadOnlyList<BrokenLink> Broken)
 {
     /// <summary>At most so many faults are told; a check goes on counting to its end.</summary>

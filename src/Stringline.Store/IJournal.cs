@@ -4,28 +4,43 @@ namespace Stringline.Store;
 
 /// <summary>
 /// The journal of every job: append-only, the same on SQLite and PostgreSQL. Safe to use from several threads and processes at once.
-/// Every method throws <see cref="StoreException"/> where the store cannot be used; what was being written is then not in it, unless the exception says that it may be.
+/// Every method throws <see cref="StoreException"/> where the store cannot be used; what was being written is then not in it, unless the
+/// exception says that it may be.
 /// </summary>
 public interface IJournal : IDisposable
 {
     /// <summary>The store as the user named it, without a password.</summary>
     public string Name { get; }
 
-    /// <summary>How far the clock of this computer was behind the journal at the last writing through here; null where it was not by much.</summary>
+    /// <summary>
+    /// How far the clock of this computer was behind the journal at the last writing through here; null where it was not by much.
+    /// </summary>
     public ClockBehind? ClockBehind { get; }
+
+    /// <summary>
+    /// What a damaged log of the store has lost, each in words; found before the store was opened, or by an earlier program that kept the
+    /// log beside the store. Looked for once.
+    /// </summary>
+    public IReadOnlyList<string> LogFaults { get; }
 
     /// <summary>Appends to a job: all changes or none, durably before it returns.</summary>
     /// <param name="job">The job's id.</param>
     /// <param name="expectedSequence">The number of the last change the writer has seen.</param>
     /// <param name="changes">The changes, at least one.</param>
     /// <param name="who">Who records them: one line of at most <see cref="Journals.LongestName"/> characters.</param>
-    /// <exception cref="ArgumentException">There is no change, or no name of who records it, or an entry that the job file cannot say.</exception>
+    /// <exception cref="ArgumentException">
+    /// There is no change, or no name of who records it, or an entry that the job file cannot say.
+    /// </exception>
     public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who);
 
-    /// <summary>Brings the store to a job file: adds the job, or appends what the file has beyond the journal. A second time it does nothing.</summary>
+    /// <summary>
+    /// Brings the store to a job file: adds the job, or appends what the file has beyond the journal. A second time it does nothing.
+    /// </summary>
     public PutOutcome Put(KeyedJob job, string who);
 
-    /// <summary>Adds a job under a key that the store does not have; where it has it, nothing is written and the job that has it stays as it is.</summary>
+    /// <summary>
+    /// Adds a job under a key that the store does not have; where it has it, nothing is written and the job that has it stays as it is.
+    /// </summary>
     public PutOutcome Add(KeyedJob job, string who);
 
     /// <summary>
@@ -40,7 +55,9 @@ public interface IJournal : IDisposable
     /// <summary>The job with that key, or null.</summary>
     public StoredJob? Find(string key);
 
-    /// <summary>Reads jobs one after another in the order of their ids, as they were when the reading began. Memory does not grow with the store.</summary>
+    /// <summary>
+    /// Reads jobs one after another in the order of their ids, as they were when the reading began. Memory does not grow with the store.
+    /// </summary>
     public IEnumerable<StoredJob> ReadAll(JobsToRead which);
 
     /// <summary>
@@ -60,8 +77,8 @@ public interface IJournal : IDisposable
     public Proof? ReadProof(ProofLink link);
 
     /// <summary>
-    /// The jobs in which every word that is sought begins a word of some text: first those that have the very words, each in the order of their ids. Accents and case do not matter;
-    /// numbers are found with and without the marks between their digits.
+    /// The jobs in which every word that is sought begins a word of some text: first those that have the very words, each in the order of
+    /// their ids. Accents and case do not matter; numbers are found with and without the marks between their digits.
     /// </summary>
     /// <param name="words">The words. Without a letter or digit nothing is found.</param>
     /// <param name="limit">At most so many.</param>
@@ -96,7 +113,9 @@ public interface IJournal : IDisposable
     /// <summary>The jobs of a customer, in the order of their ids.</summary>
     public IReadOnlyList<JobTip> JobsOf(string customer, int limit);
 
-    /// <summary>The jobs of a customer with what their last assessments found, in the order of their ids. Their steps are not read.</summary>
+    /// <summary>
+    /// The jobs of a customer with what their last assessments found, in the order of their ids. Their steps are not read.
+    /// </summary>
     public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit);
 
     /// <summary>What each customer owes, in the order of their names; jobs whose file names no customer are left out.</summary>
@@ -106,12 +125,14 @@ public interface IJournal : IDisposable
     public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit);
 
     /// <summary>
-    /// The jobs of which a derived row that is not as it was written was met while reading, by id. Such a row shows nothing until its job is
-    /// assessed anew.
+    /// The jobs of which a derived row that is not as it was written was met while reading, by id. Such a row shows nothing until its job
+    /// is assessed anew.
     /// </summary>
     public IReadOnlyList<long> DamagedMet { get; }
 
-    /// <summary>Reads every derived row of what assessments found, and gives the ids of the jobs of which one is not as it was written.</summary>
+    /// <summary>
+    /// Reads every derived row of what assessments found, and gives the ids of the jobs of which one is not as it was written.
+    /// </summary>
     public IReadOnlyList<long> FindDamaged();
 
     /// <summary>Forgets what assessments found of some jobs, so that they count as not yet assessed.</summary>
@@ -135,10 +156,14 @@ public interface IJournal : IDisposable
     /// <summary>How many jobs there are, and how many of them were assessed as they are now by these rules on this day.</summary>
     public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf);
 
-    /// <summary>Seals the journal as it is now. Whatever is recorded later gets a later moment, so that the seal can be compared at any time.</summary>
+    /// <summary>
+    /// Seals the journal as it is now. Whatever is recorded later gets a later moment, so that the seal can be compared at any time.
+    /// </summary>
     public Seal MakeSeal();
 
-    /// <summary>Compares the journal with a seal that was made earlier. It trusts the hashes that stand there: <see cref="Check"/> proves them.</summary>
+    /// <summary>
+    /// Compares the journal with a seal that was made earlier. It trusts the hashes that stand there: <see cref="Check"/> proves them.
+    /// </summary>
     public SealReport Compare(Seal seal);
 
     /// <summary>Walks every chain and every attached paper, and reads everything that is derived from them.</summary>

@@ -46,7 +46,9 @@ public abstract record JobChange
 
     /// <summary>The head is now this one.</summary>
     /// <param name="Head">A job file; its entries are not looked at.</param>
-    /// <param name="Learned">The day on which the claimant learned it; null: it was so from the start, and the older head was mistaken.</param>
+    /// <param name="Learned">
+    /// The day on which the claimant learned it; null: it was so from the start, and the older head was mistaken.
+    /// </param>
     public sealed record Revised(JobFile Head, LocalDate? Learned = null) : JobChange;
 
     /// <summary>Something happened, or an older entry is corrected or withdrawn.</summary>

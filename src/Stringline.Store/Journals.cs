@@ -1,4 +1,5 @@
 using Stringline.Store.Sql;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store;
 
@@ -34,6 +35,9 @@ public static class Journals
         };
         try
         {
+            // SQLite goes over what it does not take as soon as somebody writes.
+            if (address is StoreAddress.InFile there && open != OpenStore.ReadOnly)
+                DamagedLogs.Keep(there.Path);
             database.Run(connection =>
             {
                 Migrator.Bring(database, connection, open, clock);

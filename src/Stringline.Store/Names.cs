@@ -11,10 +11,12 @@ public static class Names
         if (string.IsNullOrWhiteSpace(name))
             return "a name that is not blank";
         if (name.Length > Journals.LongestName)
-            return string.Create(CultureInfo.InvariantCulture, $"a name of at most {Journals.LongestName} characters; this one has {name.Length}");
+            return string.Create(
+                CultureInfo.InvariantCulture, $"a name of at most {Journals.LongestName} characters; this one has {name.Length}");
         foreach (var rune in name.EnumerateRunes())
         {
-            if (rune.Value == 0xFFFD || Exchange.Signs.IsNoncharacter(rune) || System.Text.Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format
+            if (rune.Value == 0xFFFD || Exchange.Signs.IsNoncharacter(rune)
+                || System.Text.Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format
                 or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator)
             {
                 return $"a name on one line without invisible characters; this one holds U+{rune.Value:X4}";

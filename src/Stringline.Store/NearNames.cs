@@ -1,4 +1,5 @@
 using Stringline.Exchange.Reading;
+using Stringline.Store.Sql;
 
 namespace Stringline.Store;
 
@@ -29,8 +30,9 @@ public static class NearNames
             return [.. Directory.EnumerateFiles(folder)
                 .Select(file => Path.GetFileName(file))
                 .Select(there => (Name: there, Steps: Nearest.Edits(Bare(name), Bare(there))))
-                .Where(there => there.Steps <= Math.Max(1, Bare(name).Length / 3) || there.Name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))
-                .Where(there => !there.Name.EndsWith("-wal", StringComparison.Ordinal) && !there.Name.EndsWith("-shm", StringComparison.Ordinal))
+                .Where(there => there.Steps <= Math.Max(1, Bare(name).Length / 3)
+                    || there.Name.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))
+                .Where(there => !LogFiles.Ends.Any(end => there.Name.EndsWith(end, StringComparison.Ordinal)))
                 .OrderBy(there => there.Steps).ThenBy(there => there.Name, StringComparer.Ordinal)
                 .Take(MostNamed)
                 .Select(there => folder == "." ? there.Name : Path.Combine(folder, there.Name))];

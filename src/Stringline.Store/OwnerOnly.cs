@@ -41,7 +41,8 @@ public static class OwnerOnly
 
     /// <summary>Makes an empty file where none is, for SQLite, which would make it by the umask and gives its log the same mode.</summary>
     /// <remarks>
-    /// It is closed before it has its name: whoever closes a file that SQLite has open in the same process lets go of SQLite’s locks on it.
+    /// It is closed before it has its name: whoever closes a file that SQLite has open in the same process lets go of SQLite’s locks on
+    /// it.
     /// </remarks>
     public static void Claim(string path)
     {

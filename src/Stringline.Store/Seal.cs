@@ -7,7 +7,9 @@ namespace Stringline.Store;
 /// <param name="Key">Its key.</param>
 /// <param name="Sequence">Number of its last change.</param>
 /// <param name="Hash">Hash of its last change.</param>
-/// <param name="Marks">Four hexadecimal digits of the hash of each change, so that a comparison says from which change on it differs.</param>
+/// <param name="Marks">
+/// Four hexadecimal digits of the hash of each change, so that a comparison says from which change on it differs.
+/// </param>
 public sealed record SealedJob(string Key, long Sequence, ContentHash Hash, string Marks)
 {
     /// <summary>How many digits stand for each change.</summary>
@@ -21,8 +23,8 @@ public sealed record SealedJob(string Key, long Sequence, ContentHash Hash, stri
 }
 
 /// <summary>
-/// What a journal held at a moment, to be kept outside of the store: whoever can write to the store can forge its whole history, but not what
-/// is on paper elsewhere. It fits on one line; with every job it is a file, which also says where history was rewritten.
+/// What a journal held at a moment, to be kept outside of the store: whoever can write to the store can forge its whole history, but not
+/// what is on paper elsewhere. It fits on one line; with every job it is a file, which also says where history was rewritten.
 /// </summary>
 /// <param name="At">The moment. Whatever is recorded later in the same store has a later moment.</param>
 /// <param name="Jobs">How many jobs there were.</param>
@@ -55,9 +57,12 @@ public sealed record Seal(Instant At, long Jobs, long Changes, string Head)
     /// <param name="fault">What would be right; null where it was read.</param>
     public static Seal? ReadLine(string line, out string? fault)
     {
-        fault = $"the line that `stringline store seal` printed: {Magic}, the moment, the jobs, the changes, {HeadLength + ProofLength} digits";
-        if (line.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is not [Magic, var at, var jobs, var changes, .. var digits]
-            || !Pattern.Parse(at).TryGetValue(default, out var moment) || !Count(jobs, out var jobCount) || !Count(changes, out var changeCount))
+        fault = $"the line that `stringline store seal` printed: {Magic}, the moment, the jobs, the changes, "
+            + $"{HeadLength + ProofLength} digits";
+        if (line.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is not [Magic, var at, var jobs,
+            var changes, .. var digits]
+            || !Pattern.Parse(at).TryGetValue(default, out var moment) || !Count(jobs, out var jobCount)
+            || !Count(changes, out var changeCount))
         {
             return null;
         }
@@ -76,7 +81,8 @@ public sealed record Seal(Instant At, long Jobs, long Changes, string Head)
         return seal;
     }
 
-    internal static bool Count(string text, out long count) => long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out count);
+    internal static bool Count(string text, out long count) =>
+        long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out count);
 
     private static string Proof(string said, string head) =>
         ContentHash.Of(System.Text.Encoding.ASCII.GetBytes(said + " " + head)).ToString()[..ProofLength];

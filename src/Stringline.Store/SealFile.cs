@@ -43,7 +43,8 @@ public static class SealFile
             if (line.Split(' ', 4) is not [var number, var hash, var marks, var key] || !Seal.Count(number, out var sequence)
                 || !ContentHash.TryParse(hash, out var tip) || marks.Length != sequence * SealedJob.MarkLength)
             {
-                fault = "a file of a seal: a line for each job, with the number and hash of its last change, the marks of all its changes, and its key";
+                fault = "a file of a seal: a line for each job, with the number and hash of its last change, the marks "
+                    + "of all its changes, and its key";
                 return null;
             }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Npgsql;
 using Stringline.Store.Sql;
@@ -36,8 +37,10 @@ public abstract partial record StoreAddress
         internal NpgsqlConnectionStringBuilder Settings { get; }
 
         /// <summary>The server and the place on it, without who opens it and by which password.</summary>
-        public override string ToString() => FormattableString.Invariant(
-            $"{Journals.PostgresPrefix}Host={Settings.Host};Port={Settings.Port};Database={Settings.Database};Search Path={Settings.SearchPath}");
+        public override string ToString() => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Journals.PostgresPrefix}Host={Settings.Host};Port={Settings.Port};Database={Settings.Database};"
+            + $"Search Path={Settings.SearchPath}");
     }
 
     /// <summary>Reads an address.</summary>
@@ -66,7 +69,8 @@ public abstract partial record StoreAddress
 
     /// <summary>Whether words that should be something else hold the address of a server, and so perhaps a password.</summary>
     /// <param name="text">The words.</param>
-    public static bool MaySpeakOfServer(string text) => ServerScheme().IsMatch(text) || Setting().IsMatch(text) || UserInLink().IsMatch(text);
+    public static bool MaySpeakOfServer(string text) =>
+        ServerScheme().IsMatch(text) || Setting().IsMatch(text) || UserInLink().IsMatch(text);
 
     private static string? FileFault(string text)
     {
@@ -98,11 +102,13 @@ public abstract partial record StoreAddress
         {
             settings = new NpgsqlConnectionStringBuilder(connection);
         }
-        catch (Exception e) when (e is ArgumentException or KeyNotFoundException or FormatException or InvalidCastException or OverflowException)
+        catch (Exception e) when (
+            e is ArgumentException or KeyNotFoundException or FormatException or InvalidCastException or OverflowException)
         {
             // The driver's message repeats what it could not read, which is half of a password that has a semicolon in it.
             throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", "a connection string that cannot be read",
-                "such as postgres:Host=db;Database=office;Username=me; a password with a semicolon, a blank or a quotation mark stands in quotation marks, such as Password=\"a;b\"");
+                "such as postgres:Host=db;Database=office;Username=me; a password with a semicolon, a blank or a quotation mark stands "
+                    + "in quotation marks, such as Password=\"a;b\"");
         }
 
         settings.SearchPath ??= PostgresDatabase.DefaultSchema;
@@ -117,7 +123,9 @@ public abstract partial record StoreAddress
     private static void Must(string? value, Regex form, string setting, string right)
     {
         if (value is null ? setting == "Host" : !form.IsMatch(value))
-            throw new StoreException(StoreFault.NotAllowed, Journals.PostgresPrefix + "…", value is null ? $"no {setting}=" : $"something else after {setting}=", right);
+            throw new StoreException(
+                StoreFault.NotAllowed, Journals.PostgresPrefix + "…", value is null ? $"no {setting}="
+                : $"something else after {setting}=", right);
     }
 
     private static StoreException Refused(string found) => new(StoreFault.NotAllowed, Unnamed, found, Right);
@@ -129,13 +137,17 @@ public abstract partial record StoreAddress
     [GeneratedRegex(@"(^|[\s""'`=])(postgre|pgsql|psql|npgsql|jdbc|odbc)[A-Za-z0-9]*\s*[:;]|://", RegexOptions.IgnoreCase)]
     private static partial Regex ServerScheme();
 
-    [GeneratedRegex(@"(host|server|data\s*source|password|passwd|pwd|passfile|(?<![a-z])(user\s*id|user\s*name|uid|user|database|dbname|port))\s*=", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"(host|server|data\s*source|password|passwd|pwd|passfile|(?<![a-z])(user\s*id|user\s*name|uid|user|database|dbname|port))\s*=",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Setting();
 
     [GeneratedRegex(@"^(?![A-Za-z]:[\\/])[^:]*:.*@")]
     private static partial Regex UserInLink();
 
-    [GeneratedRegex(@"^(/[^=;:@,'""\s]*|[A-Za-z0-9_.\-]+(:\d{1,5})?|[0-9A-Fa-f:.]+(%[A-Za-z0-9]+)?|\[[0-9A-Fa-f:.]+\](:\d{1,5})?)(,(?!$)(/[^=;:@,'""\s]*|[A-Za-z0-9_.\-]+(:\d{1,5})?|[0-9A-Fa-f:.]+))*$")]
+    [GeneratedRegex(
+        @"^(/[^=;:@,'""\s]*|[A-Za-z0-9_.\-]+(:\d{1,5})?|[0-9A-Fa-f:.]+(%[A-Za-z0-9]+)?|\[[0-9A-Fa-f:.]+\](:\d{1,5})?)"
+        + @"(,(?!$)(/[^=;:@,'""\s]*|[A-Za-z0-9_.\-]+(:\d{1,5})?|[0-9A-Fa-f:.]+))*$")]
     private static partial Regex Hosts();
 
     [GeneratedRegex(@"^[^=;:'""/\\\x00-\x1f]{1,63}$")]

@@ -56,7 +56,8 @@ public sealed class StoreException(StoreFault fault, string store, string found,
     : Exception($"{store}\n  is:        {found}\n  should be: {expected}", cause)
 {
     internal const string WholeOne =
-        "a whole one: `stringline store check` says what is damaged; what is derived is mended by `stringline assess --all --anew`, anything else by the last backup that is whole";
+        "a whole one: `stringline store check` says what is damaged; what is derived is mended by `stringline assess --all --anew`, "
+            + "anything else by the last backup that is whole";
 
     /// <summary>Why.</summary>
     public StoreFault Fault { get; } = fault;

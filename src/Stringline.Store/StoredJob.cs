@@ -40,7 +40,8 @@ public sealed record StoredJob
     public IReadOnlyList<ProofLink> ProofsOf(int index)
     {
         var row = RowOf(index);
-        return [.. row.Proofs, .. Rows.Where(later => later.Kind == ChangeKind.Proof && ProofText.Read(later.Payload) == row.Sequence).SelectMany(later => later.Proofs)];
+        return [.. row.Proofs, .. Rows.Where(later => later.Kind == ChangeKind.Proof && ProofText.Read(later.Payload) == row.Sequence)
+            .SelectMany(later => later.Proofs)];
     }
 
     /// <summary>
@@ -66,7 +67,8 @@ public sealed record StoredJob
         return JournalText.Read(Tip.Key, chosen.Payload, []) switch
         {
             JobFileResult.Read read => read.Job,
-            JobFileResult.Refused refused => throw new InvalidOperationException("A head that was read before is refused: " + refused.Faults[0]),
+            JobFileResult.Refused refused =>
+                throw new InvalidOperationException("A head that was read before is refused: " + refused.Faults[0]),
             _ => throw new InvalidOperationException("Neither read nor refused."),
         };
     }

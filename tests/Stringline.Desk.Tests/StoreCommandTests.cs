@@ -90,6 +90,39 @@ public sealed partial class StoreCommandTests : IDisposable
         Assert.Equal(2, (await Tool.Run("assess", "--anew", Repository.Path("data/demo/alder-court.json"))).Status);
     }
 
+    [Fact]
+    public async Task A_log_that_lost_what_was_recorded_is_told_by_the_check_and_by_who_writes_next()
+    {
+        DamagedLog.Lay(At("office"));
+        var check = await Run("check");
+        Assert.Equal(1, check.Status);
+        Assert.Contains("the last change that was recorded may be missing", check.Errors, StringComparison.Ordinal);
+        Assert.Contains("enter again what is missing", check.Errors, StringComparison.Ordinal);
+        var added = await Run("add", Repository.Path("data/demo/alder-court.json"));
+        Assert.Equal(0, added.Status);
+        Assert.Contains("may be missing", added.Errors, StringComparison.Ordinal);
+        var kept = Assert.Single(Directory.GetFiles(folder, "office_damaged_log_*"));
+        var again = await Run("check");
+        Assert.Equal(1, again.Status);
+        Assert.Contains(kept, again.Errors, StringComparison.Ordinal);
+        File.Move(kept, At("elsewhere"));
+        await Said("check");
+    }
+
+    [Fact]
+    public async Task What_restores_left_beside_the_store_is_told_by_the_check()
+    {
+        await Said("add", "--new", Repository.Path("data/demo/alder-court.json"));
+        Assert.DoesNotContain("Kept", await Said("check"), StringComparison.Ordinal);
+        await Said("backup", At("backup"));
+        await Said("restore", "--replace", At("backup"));
+        Assert.Contains("Kept from before a restore: " + At("office") + "_replaced_", await Said("check"), StringComparison.Ordinal);
+        Directory.CreateDirectory(At("stringline-0123456789abcdef.part"));
+        File.WriteAllText(Path.Combine(At("stringline-0123456789abcdef.part"), "in-work"), "");
+        Assert.Contains("did not finish", await Said("check"), StringComparison.Ordinal);
+        Assert.Contains("did not finish: " + At("stringline-0123456789abcdef.part"), await Said("restore", "--replace", At("backup")), StringComparison.Ordinal);
+    }
+
     private void Tamper(string sql)
     {
         using var connection = new Microsoft.Data.Sqlite.SqliteConnection($"Data Source={At("office")};Pooling=False");

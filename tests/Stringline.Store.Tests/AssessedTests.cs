@@ -23,8 +23,10 @@ public abstract class AssessedTests : IDisposable
     public void The_desk_lists_jobs_by_the_day_to_act_page_by_page()
     {
         var journal = Filled(30);
-        journal.WriteAssessed(journal.Tips().Select(tip => Found(tip) with { ActBy = tip.Id % 10 == 0 ? null : Day.PlusDays((int)(tip.Id * 7 % 11)) }));
-        var expected = journal.Tips().Where(tip => tip.Id % 10 != 0).OrderBy(tip => tip.Id * 7 % 11).ThenBy(tip => tip.Id).Select(tip => tip.Id).ToList();
+        journal.WriteAssessed(
+            journal.Tips().Select(tip => Found(tip) with { ActBy = tip.Id % 10 == 0 ? null : Day.PlusDays((int)(tip.Id * 7 % 11)) }));
+        var expected = journal.Tips().Where(tip => tip.Id % 10 != 0).OrderBy(tip => tip.Id * 7 % 11).ThenBy(tip => tip.Id)
+            .Select(tip => tip.Id).ToList();
         var listed = new List<long>();
         DeskLine? after = null;
         while (journal.Desk(new DeskPage(4) { After = after }) is { Count: > 0 } page)
@@ -34,7 +36,8 @@ public abstract class AssessedTests : IDisposable
         }
 
         Assert.Equal(expected, listed);
-        Assert.All(journal.Desk(new DeskPage(100) { Through = Day.PlusDays(3) }), line => Assert.True(line.Assessed.ActBy <= Day.PlusDays(3)));
+        Assert.All(journal.Desk(new DeskPage(100) { Through = Day.PlusDays(3) }), line =>
+            Assert.True(line.Assessed.ActBy <= Day.PlusDays(3)));
         Assert.Equal(expected.Count(id => id * 7 % 11 <= 3), journal.Desk(new DeskPage(100) { Through = Day.PlusDays(3) }).Count);
     }
 
@@ -45,7 +48,11 @@ public abstract class AssessedTests : IDisposable
         var tip = journal.Tips().Single();
         foreach (var standing in Enum.GetValues<Standing>())
         {
-            var found = Found(tip) with { Standing = standing, AtStake = standing == Standing.Done ? null : 84_250.07m, Owed = 90_000.01m, Held = 3m, MaySecure = 84_247.07m };
+            var found = Found(tip) with
+            {
+                Standing = standing, AtStake = standing == Standing.Done ? null : 84_250.07m, Owed = 90_000.01m, Held = 3m,
+                MaySecure = 84_247.07m,
+            };
             journal.WriteAssessed([found]);
             var read = journal.ReadAssessed(tip.Id)!;
             Assert.True(read.Findings.Span.SequenceEqual(found.Findings.Span));
@@ -60,7 +67,11 @@ public abstract class AssessedTests : IDisposable
     public void Many_at_once_read_back_as_they_were_written_and_of_one_job_twice_the_last_counts()
     {
         var journal = Filled(45);
-        var found = journal.Tips().Select((tip, i) => Found(tip) with { ActBy = i % 3 == 0 ? null : Day.PlusDays(i), AtStake = i % 4 == 0 ? null : 0.01m * i, Customer = i % 2 == 0 ? null : "Núñez & Daughters", Person = i % 5 == 0 ? "" : "R. Achterberg" }).ToList();
+        var found = journal.Tips().Select((tip, i) => Found(tip) with
+        {
+            ActBy = i % 3 == 0 ? null : Day.PlusDays(i), AtStake = i % 4 == 0 ? null : 0.01m * i,
+            Customer = i % 2 == 0 ? null : "Núñez & Daughters", Person = i % 5 == 0 ? "" : "R. Achterberg",
+        }).ToList();
         journal.WriteAssessed(found);
         journal.WriteAssessed([.. found.Select(job => job with { Rules = "old" }), .. found]);
         foreach (var expected in found)
@@ -82,7 +93,12 @@ public abstract class AssessedTests : IDisposable
             for (var round = 0; round < 5; round++)
             {
                 foreach (var some in tips.Chunk(writer % 2 == 0 ? 40 : 7))
-                    journal.WriteAssessed(some.Select(tip => Found(tip) with { Rules = writer.ToString(CultureInfo.InvariantCulture), Steps = [.. Enumerable.Repeat(Step(writer), writer + 1)] }));
+                {
+                    journal.WriteAssessed(some.Select(tip => Found(tip) with
+                    {
+                        Rules = writer.ToString(CultureInfo.InvariantCulture), Steps = [.. Enumerable.Repeat(Step(writer), writer + 1)],
+                    }));
+                }
             }
         })));
 
@@ -102,7 +118,8 @@ public abstract class AssessedTests : IDisposable
         var journal = Filled(30);
         journal.WriteAssessed(journal.Tips().Select(tip => Found(tip) with
         {
-            Customer = tip.Id % 5 == 0 ? null : $"Customer {tip.Id % 5}", Owed = tip.Id * 10.01m, Held = tip.Id, MaySecure = tip.Id * 2m, ActBy = Day.PlusDays((int)tip.Id - 10),
+            Customer = tip.Id % 5 == 0 ? null : $"Customer {tip.Id % 5}", Owed = tip.Id * 10.01m, Held = tip.Id, MaySecure = tip.Id * 2m,
+            ActBy = Day.PlusDays((int)tip.Id - 10),
         }));
         var totals = new List<CustomerTotal>();
         while (journal.Customers(Day, totals.Count == 0 ? "" : totals[^1].Customer, 3) is { Count: > 0 } page)
@@ -116,7 +133,8 @@ public abstract class AssessedTests : IDisposable
             Assert.Equal((6L, sum * 10.01m, (decimal)sum, sum * 2m), (total.Jobs, total.Owed, total.Held, total.MaySecure));
             Assert.Equal(rest < 10 ? 2L : 0L, total.Overdue);       // rest and rest + 5 lie below 10
             Assert.Equal(Day.PlusDays(rest), total.Next);           // rest + 10
-            Assert.Equal([rest, rest + 5L, rest + 10L, rest + 15L, rest + 20L, rest + 25L], journal.AssessedOf(total.Customer, 100).Select(line => line.Job.Id));
+            Assert.Equal([rest, rest + 5L, rest + 10L, rest + 15L, rest + 20L, rest + 25L], journal.AssessedOf(total.Customer, 100)
+                .Select(line => line.Job.Id));
         }
     }
 

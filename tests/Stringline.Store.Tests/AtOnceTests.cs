@@ -1,6 +1,8 @@
 namespace Stringline.Store.Tests;
 
-/// <summary>Three who do the same at the same moment: each is answered "added", "unchanged" or refused in plain words, and the store is whole.</summary>
+/// <summary>
+/// Three who do the same at the same moment: each is answered "added", "unchanged" or refused in plain words, and the store is whole.
+/// </summary>
 public abstract class AtOnceTests(Func<Place> make)
 {
     private const int Rounds = 15;
@@ -32,7 +34,8 @@ public abstract class AtOnceTests(Func<Place> make)
         using var place = make();
         for (var round = 0; round < Rounds; round++)
         {
-            List<KeyedJob> jobs = [.. Enumerable.Range(0, 3).Select(i => new KeyedJob(FormattableString.Invariant($"{round}-{i}"), Samples.Long("x", 2)))];
+            List<KeyedJob> jobs =
+                [.. Enumerable.Range(0, 3).Select(i => new KeyedJob(FormattableString.Invariant($"{round}-{i}"), Samples.Long("x", 2)))];
             using var start = new Barrier(Writers);
             var reports = await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() =>
             {

@@ -66,11 +66,13 @@ public sealed class BackupFolderTests : IDisposable
         var made = shelf.Make(journal, now);
         Assert.Equal("office-1.stringline_2026-06-22_083015.backup", Path.GetFileName(made.Path));
         Assert.Equal([made], shelf.All());
-        string[] others = ["office-1.stringline_2020-01-01_083015.backup.txt", "other_2020-01-01_083015.backup", "office-1.stringline_2020-13-01_083015.backup"];
+        string[] others = ["office-1.stringline_2020-01-01_083015.backup.txt", "other_2020-01-01_083015.backup",
+            "office-1.stringline_2020-13-01_083015.backup"];
         foreach (var other in others)
             File.WriteAllText(Path.Combine(shelf.Path, other), "not ours");
         foreach (var month in Enumerable.Range(1, 20))
-            File.Copy(made.Path, Path.Combine(shelf.Path, $"office-1.stringline_{2024 + (month / 12)}-{1 + (month % 12):00}-01_083015.backup"));
+            File.Copy(made.Path,
+                Path.Combine(shelf.Path, $"office-1.stringline_{2024 + (month / 12)}-{1 + (month % 12):00}-01_083015.backup"));
         var gone = shelf.Thin(now.Date);
         Assert.Equal(20 - 3, gone.Count);
         Assert.Equal(made, shelf.All()[0]);
@@ -93,13 +95,51 @@ public sealed class BackupFolderTests : IDisposable
 
         var drilled = Drill.Newest(shelf, SystemClock.Instance);
         Assert.Equal((2, new LocalDate(2026, 6, 22)), (drilled.Check.Jobs, drilled.Backup.At.Date));
-        Assert.Equal(["office", "shelf"], Directory.GetFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal).Take(2));
+        Assert.Equal(["office", "shelf"], Directory.GetFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal)
+            .Take(2));
 
         var bytes = File.ReadAllBytes(drilled.Backup.Path);
         for (int at = 0, next; (next = bytes.AsSpan(at).IndexOf("Sierra Block"u8)) >= 0; at += next + 1)
             bytes[at + next] ^= 1;
         File.WriteAllBytes(drilled.Backup.Path, bytes);
         Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Drill.Newest(shelf, SystemClock.Instance)).Fault);
+    }
+
+    [Fact]
+    public void What_a_killed_backup_left_is_removed_by_the_next_and_what_a_running_one_makes_is_not()
+    {
+        var shelf = new BackupFolder(At("shelf"), "office");
+        using var journal = Journals.Open(At("office"), SystemClock.Instance, OpenStore.OrMake);
+        journal.Put(new KeyedJob("one", Samples.Bare()), "test");
+        var killed = Part("stringline-0123456789abcdef.part");
+        var running = Part("stringline-123456789abcdef0.part");
+        string[] others = [Part("stringline-office.part"), Part("office.part")];
+        var linked = Path.Combine(At("shelf"), "stringline-23456789abcdef01.part");
+        Directory.CreateSymbolicLink(linked, others[0]);
+
+        // Killed before it was locked; and one that somebody has made by hand.
+        var empty = Directory.CreateDirectory(Path.Combine(At("shelf"), "stringline-3456789abcdef012.part")).FullName;
+        var unlocked = Part("stringline-456789abcdef0123.part");
+        File.Delete(Path.Combine(unlocked, "in-work"));
+        using (new FileStream(Path.Combine(running, "in-work"), FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        {
+            Assert.Equal([killed, empty], PartFolder.Left(At("shelf")).Order(StringComparer.Ordinal));
+            shelf.Make(journal, new LocalDateTime(2026, 6, 22, 8, 0));
+            Assert.False(Directory.Exists(killed) || Directory.Exists(empty));
+            Assert.All([running, unlocked, linked, .. others], there => Assert.True(Directory.Exists(there), there));
+        }
+
+        shelf.Make(journal, new LocalDateTime(2026, 6, 22, 9, 0));
+        Assert.False(Directory.Exists(running));
+        Assert.Equal(2 + 4, Directory.GetFileSystemEntries(At("shelf")).Length);
+
+        string Part(string name)
+        {
+            var part = Directory.CreateDirectory(Path.Combine(At("shelf"), name)).FullName;
+            File.WriteAllText(Path.Combine(part, "in-work"), "");
+            File.WriteAllText(Path.Combine(part, "office_2026-06-21_080000.backup"), "half of the data");
+            return part;
+        }
     }
 
     private string At(string name) => Path.Combine(folder, name);

@@ -1,8 +1,8 @@
 namespace Stringline.Store.Tests;
 
 /// <summary>
-/// A clock that was set back or forward: nothing is lost, no moment stands before the one before it, and a clock out of all range is refused
-/// before anything is written.
+/// A clock that was set back or forward: nothing is lost, no moment stands before the one before it, and a clock out of all range is
+/// refused before anything is written.
 /// </summary>
 public abstract class ClockTests : IDisposable
 {

@@ -20,11 +20,14 @@ public sealed class CrashTests
     [Fact]
     public async Task Whatever_moment_a_writer_is_killed_at_nothing_acknowledged_is_lost_and_nothing_is_there_by_halves()
     {
-        var kills = Environment.GetEnvironmentVariable("STRINGLINE_CRASHES") is { Length: > 0 } asked ? int.Parse(asked, CultureInfo.InvariantCulture) : 200;
+        var kills = Environment.GetEnvironmentVariable("STRINGLINE_CRASHES") is { Length: > 0 } asked
+            ? int.Parse(asked, CultureInfo.InvariantCulture) : 200;
         var seed = Random.Shared.Next();
         var lanes = Math.Clamp(Environment.ProcessorCount, 1, 4);
-        var counts = await Task.WhenAll(Enumerable.Range(0, lanes).Select(lane => Task.Run(() => Lane(new Random(seed + lane), (kills + lanes - 1) / lanes))));
-        TestContext.Current.SendDiagnosticMessage($"{counts.Sum(c => c.Kills)} kills, {counts.Sum(c => c.Acknowledged)} acknowledged changes, {counts.Sum(c => c.Silent)} kills before the first, seed {seed}");
+        var counts = await Task.WhenAll(
+            Enumerable.Range(0, lanes).Select(lane => Task.Run(() => Lane(new Random(seed + lane), (kills + lanes - 1) / lanes))));
+        TestContext.Current.SendDiagnosticMessage($"{counts.Sum(c => c.Kills)} kills, {counts.Sum(c => c.Acknowledged)} acknowledged "
+            + $"changes, {counts.Sum(c => c.Silent)} kills before the first, seed {seed}");
         Assert.True(counts.Sum(c => c.Kills) >= kills);
         Assert.True(counts.Sum(c => c.Acknowledged) > kills, "The writers were killed before they wrote; the test proves nothing.");
     }
@@ -55,7 +58,8 @@ public sealed class CrashTests
                 silent += told.Count == 0 ? 1 : 0;
                 Inspect(place, told, tips);
                 if ((kill + 1) % KillsBetweenWords == 0)
-                    TestContext.Current.SendDiagnosticMessage($"{kill + 1} of {kills} kills of one lane, {acknowledged} acknowledged changes, none lost");
+                    TestContext.Current.SendDiagnosticMessage(
+                        $"{kill + 1} of {kills} kills of one lane, {acknowledged} acknowledged changes, none lost");
             }
         }
         finally
@@ -109,12 +113,13 @@ public sealed class CrashTests
             string[] command = Environment.GetEnvironmentVariable("STRINGLINE_CRASH_WRITER") is { Length: > 0 } published
                 ? [Repository.Path(published)]
                 : ["dotnet", Path.Combine(AppContext.BaseDirectory, "Stringline.Store.Crash.dll")];
-            return new(Process.Start(new ProcessStartInfo(command[0], command[1..]) { RedirectStandardInput = true, RedirectStandardOutput = true })!);
+            return new(Process.Start(
+                new ProcessStartInfo(command[0], command[1..]) { RedirectStandardInput = true, RedirectStandardOutput = true })!);
         }
 
         /// <summary>
-        /// Lets it write, kills it so many milliseconds after it was told to go, or after the first change it said was acknowledged, and gives
-        /// all that it said was.
+        /// Lets it write, kills it so many milliseconds after it was told to go, or after the first change it said was acknowledged, and
+        /// gives all that it said was.
         /// </summary>
         public async Task<List<JobTip>> LiveAndDie(string path, bool fromFirst, int milliseconds)
         {

@@ -27,7 +27,10 @@ public sealed class DiskTests : IDisposable
         var full = Assert.Throws<StoreException>(() =>
         {
             for (var i = 0; i < 1000; i++)
-                sequence = Assert.IsType<AppendOutcome.Appended>(journal.Append(id, sequence, [Samples.Entry(Samples.Delivery(i), Samples.Paper(new string((char)('a' + (i % 26)), 40_000 + i)))], "test")).Sequence;
+            {
+                var entry = Samples.Entry(Samples.Delivery(i), Samples.Paper(new string((char)('a' + (i % 26)), 40_000 + i)));
+                sequence = Assert.IsType<AppendOutcome.Appended>(journal.Append(id, sequence, [entry], "test")).Sequence;
+            }
         });
         Assert.Equal(StoreFault.Full, full.Fault);
         Assert.Contains("should be: a disk with room", full.Message, StringComparison.Ordinal);
@@ -35,7 +38,8 @@ public sealed class DiskTests : IDisposable
         Assert.Equal(sequence, journal.Read(id)!.Tip.Sequence);
         Assert.Empty(journal.Check().Broken);
         Assert.Equal(0, Run("mount", "-o", "remount,size=16m", disk).Status);
-        Assert.IsType<AppendOutcome.Appended>(journal.Append(id, sequence, [Samples.Entry(Samples.Delivery(2000), Samples.Paper(new string('z', 100_000)))], "test"));
+        Assert.IsType<AppendOutcome.Appended>(
+            journal.Append(id, sequence, [Samples.Entry(Samples.Delivery(2000), Samples.Paper(new string('z', 100_000)))], "test"));
         Assert.Empty(journal.Check().Broken);
     }
 

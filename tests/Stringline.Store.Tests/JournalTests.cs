@@ -31,7 +31,8 @@ public abstract class JournalTests : IDisposable
                 var key = FormattableString.Invariant($"job {Interlocked.Increment(ref number)}");
                 var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob(key, job with { Entries = [] }), "test")).Job;
                 for (var i = 0; i < job.Entries.Count; i++)
-                    Assert.Equal(i + 2, Assert.IsType<AppendOutcome.Appended>(journal.Append(id, i + 1, [Samples.Entry(job.Entries[i])], "test")).Sequence);
+                    Assert.Equal(i + 2, Assert.IsType<AppendOutcome.Appended>(
+                        journal.Append(id, i + 1, [Samples.Entry(job.Entries[i])], "test")).Sequence);
                 Assert.Null(JobFileDifference.Between(job, journal.Read(id)!.Job));
                 Assert.Null(JobFileDifference.Between(job, journal.Find(key)!.Job));
             },
@@ -47,13 +48,15 @@ public abstract class JournalTests : IDisposable
         var jobs = new List<KeyedJob>();
         JobFileGen.Job.Sample(job => jobs.Add(new KeyedJob(FormattableString.Invariant($"job {jobs.Count}"), job)), iter: 100, threads: 1);
         var report = journal.PutMany(jobs, "test");
-        Assert.Equal((jobs.Count, 0L, 0L, (long)jobs.Sum(job => 1 + job.Job.Entries.Count), 0), (report.Added, report.Extended, report.Unchanged, report.Changes, report.Faults.Count));
+        Assert.Equal((jobs.Count, 0L, 0L, (long)jobs.Sum(job => 1 + job.Job.Entries.Count), 0),
+            (report.Added, report.Extended, report.Unchanged, report.Changes, report.Faults.Count));
         var read = journal.ReadAll(JobsToRead.All).ToList();
         Assert.Equal(jobs.Select(job => job.Key), read.Select(job => job.Tip.Key));
         Assert.All(jobs.Zip(read), pair => Assert.Null(JobFileDifference.Between(pair.First.Job, pair.Second.Job)));
         var seal = journal.Check();
         Assert.Empty(seal.Broken);
-        Assert.Equal((0L, (long)jobs.Count), (journal.PutMany(jobs, "test") is var again ? again.Added + again.Extended : -1, again.Unchanged));
+        Assert.Equal((0L, (long)jobs.Count),
+            (journal.PutMany(jobs, "test") is var again ? again.Added + again.Extended : -1, again.Unchanged));
         Assert.Equal(seal.Seal, journal.Check().Seal);
     }
 
@@ -86,7 +89,8 @@ public abstract class JournalTests : IDisposable
             })));
             Assert.Single(outcomes.OfType<PutOutcome.Added>());
             var kept = journal.Find(key)!.Job.Name;
-            Assert.All(outcomes.OfType<PutOutcome.Refused>(), refused => Assert.Contains($"\"{kept}\"", refused.Faults.Single().Found, StringComparison.Ordinal));
+            Assert.All(outcomes.OfType<PutOutcome.Refused>(), refused =>
+                Assert.Contains($"\"{kept}\"", refused.Faults.Single().Found, StringComparison.Ordinal));
             Assert.Equal(3, outcomes.OfType<PutOutcome.Refused>().Count());
         }
 
@@ -106,7 +110,8 @@ public abstract class JournalTests : IDisposable
                 var key = FormattableString.Invariant($"job {Interlocked.Increment(ref number)}");
                 journal.Put(new KeyedJob(key, job), "test");
                 var known = journal.Find(key)!.KnownOn(day);
-                var expected = job.Entries.Where(entry => !(entry.On.Earliest is { } first && first > day) && !(entry.Learned is { } learned && learned > day));
+                var expected = job.Entries.Where(
+                    entry => !(entry.On.Earliest is { } first && first > day) && !(entry.Learned is { } learned && learned > day));
                 Assert.Null(JobFileDifference.Between(job with { Entries = [.. expected] }, known));
             },
             iter: 60,
@@ -121,8 +126,10 @@ public abstract class JournalTests : IDisposable
         var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("a", first), "ana")).Job;
         var owner = new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Muñoz Holdings" };
         var second = first with { Name = "Alder Court, building 2", Parties = [owner] };
-        var notice = new NoticeGiven { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Notice = NoticeKind.Preliminary, To = ["p1"], Manner = Manner.CertifiedMail };
-        Assert.IsType<AppendOutcome.Appended>(journal.Append(id, 1, [new JobChange.Revised(second, new LocalDate(2026, 5, 1)), Samples.Entry(notice)], "ben"));
+        var notice = new NoticeGiven { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Notice = NoticeKind.Preliminary, To = ["p1"],
+            Manner = Manner.CertifiedMail };
+        Assert.IsType<AppendOutcome.Appended>(
+            journal.Append(id, 1, [new JobChange.Revised(second, new LocalDate(2026, 5, 1)), Samples.Entry(notice)], "ben"));
         var job = journal.Read(id)!;
         Assert.Equal("Alder Court, building 2", job.Job.Name);
         Assert.Equal("Alder Court", job.KnownOn(new LocalDate(2026, 4, 30)).Name);
@@ -183,7 +190,9 @@ public abstract class JournalTests : IDisposable
         })));
         Assert.True(conflicts > 0, "No two writers met; the test proves nothing.");
         var refs = journal.Read(id)!.Job.All<Furnished>().Select(entry => entry.Ref).Order(StringComparer.Ordinal);
-        Assert.Equal(Enumerable.Range(0, Writers).SelectMany(w => Enumerable.Range(0, Each).Select(i => FormattableString.Invariant($"W{w}-{i}"))).Order(StringComparer.Ordinal), refs);
+        Assert.Equal(Enumerable.Range(0, Writers)
+            .SelectMany(w => Enumerable.Range(0, Each).Select(i => FormattableString.Invariant($"W{w}-{i}")))
+            .Order(StringComparer.Ordinal), refs);
         Assert.True(journal.Check().IsWhole);
     }
 
@@ -199,7 +208,8 @@ public abstract class JournalTests : IDisposable
         {
             using var own = Journals.Open(Place.Address, SystemClock.Instance);
             for (var i = 0; i < 10; i++)
-                Assert.IsType<PutOutcome.Added>(own.Put(new KeyedJob(FormattableString.Invariant($"{writer}/{i}"), Samples.Long("x", 3)), "test"));
+                Assert.IsType<PutOutcome.Added>(
+                    own.Put(new KeyedJob(FormattableString.Invariant($"{writer}/{i}"), Samples.Long("x", 3)), "test"));
         })));
         var journal = Place.Open();
         Assert.Equal(Enumerable.Range(1, Writers * 10).Select(id => (long)id), journal.Tips().Select(tip => tip.Id));
@@ -212,7 +222,8 @@ public abstract class JournalTests : IDisposable
         var journal = Place.Open();
         var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("a", Samples.Bare()), "test")).Job;
         var stray = new Paid { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Amount = 5m, Toward = "INV-9" };
-        var refused = Assert.IsType<AppendOutcome.Refused>(journal.Append(id, 1, [Samples.Entry(Samples.Delivery(0)), Samples.Entry(stray)], "test"));
+        var refused = Assert.IsType<AppendOutcome.Refused>(
+            journal.Append(id, 1, [Samples.Entry(Samples.Delivery(0)), Samples.Entry(stray)], "test"));
         Assert.Equal("entries[1].toward", Assert.Single(refused.Faults).Path);
         Assert.Equal(1, journal.Read(id)!.Tip.Sequence);
         Assert.IsType<AppendOutcome.NoSuchJob>(journal.Append(99, 1, [Samples.Entry(stray)], "test"));
@@ -226,8 +237,10 @@ public abstract class JournalTests : IDisposable
         var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("a", job), "test")).Job;
         Assert.Equal(new PutOutcome.Extended(id, 2), journal.Put(new KeyedJob("a", Samples.Long("Alder Court", 5)), "test"));
         Assert.Equal(new PutOutcome.Extended(id, 1), journal.Put(new KeyedJob("a", Samples.Long("Alder Court 2", 5)), "test"));
-        var contradiction = Samples.Long("Alder Court 2", 5) with { Entries = [Samples.Delivery(0, 1m), .. Samples.Long("x", 5).Entries.Skip(1)] };
-        Assert.Equal("entries[0]", Assert.Single(Assert.IsType<PutOutcome.Refused>(journal.Put(new KeyedJob("a", contradiction), "test")).Faults).Path);
+        var other = Samples.Long("Alder Court 2", 5);
+        var contradiction = other with { Entries = [Samples.Delivery(0, 1m), .. Samples.Long("x", 5).Entries.Skip(1)] };
+        Assert.Equal("entries[0]",
+            Assert.Single(Assert.IsType<PutOutcome.Refused>(journal.Put(new KeyedJob("a", contradiction), "test")).Faults).Path);
         Assert.IsType<PutOutcome.Refused>(journal.Put(new KeyedJob("a", job with { Name = "Alder Court 2" }), "test"));
         Assert.Equal(7, journal.Read(id)!.Tip.Sequence);
         Assert.True(journal.Check().IsWhole);
@@ -272,15 +285,20 @@ public abstract class JournalTests : IDisposable
         var journal = Place.Open();
         var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("a", Samples.Bare()), "test")).Job;
         journal.Append(id, 1, [Samples.Entry(Samples.Delivery(0), Samples.Picture())], "test");
-        foreach (var sql in (string[])["update changes set who = 'x'", "delete from changes", "update proofs set kind = 'pdf'", "delete from proofs"])
-            Assert.Contains("append-only", Assert.ThrowsAny<System.Data.Common.DbException>(() => Place.Scalar<long>(sql)).Message, StringComparison.Ordinal);
+        string[] edits = ["update changes set who = 'x'", "delete from changes", "update proofs set kind = 'pdf'", "delete from proofs"];
+        foreach (var sql in edits)
+        {
+            var refused = Assert.ThrowsAny<System.Data.Common.DbException>(() => Place.Scalar<long>(sql));
+            Assert.Contains("append-only", refused.Message, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
     public void Reading_all_gives_what_was_there_when_it_began_while_others_write()
     {
         var journal = Place.Open();
-        journal.PutMany(Enumerable.Range(1, 20).Select(i => new KeyedJob(FormattableString.Invariant($"{i}"), Samples.Long("x", 2))), "test");
+        journal.PutMany(Enumerable.Range(1, 20).Select(i => new KeyedJob(FormattableString.Invariant($"{i}"), Samples.Long("x", 2))),
+            "test");
         var seen = new List<long>();
         foreach (var job in journal.ReadAll(new JobsToRead { After = 5 }))
         {

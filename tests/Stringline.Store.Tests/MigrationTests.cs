@@ -39,7 +39,8 @@ public abstract class MigrationTests : IDisposable
         var report = journal.Check();
         Assert.Empty(report.Broken);
         Assert.Equal((1L, 1L + demo.Entries.Count, 1L), (report.Jobs, report.Changes, report.Proofs));
-        Assert.IsType<AppendOutcome.Appended>(journal.Append(tip.Id, tip.Sequence, [Samples.Entry(Samples.Delivery(0, 1m, "NEW"))], "test"));
+        Assert.IsType<AppendOutcome.Appended>(
+            journal.Append(tip.Id, tip.Sequence, [Samples.Entry(Samples.Delivery(0, 1m, "NEW"))], "test"));
     }
 
     [Fact]
@@ -47,7 +48,8 @@ public abstract class MigrationTests : IDisposable
     {
         var demo = Samples.Demo();
         var tip = Make(2, demo, Samples.Paper("article 7019"));
-        Place.Tamper("insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings) values (1, 1, 'r', '2026-06-01', '2026-06-20', 100, 'open', 'claim-of-lien.last-day', @findings)", new { findings = "[]"u8.ToArray() });
+        Place.Tamper("insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings) values (1, 1, 'r', "
+            + "'2026-06-01', '2026-06-20', 100, 'open', 'claim-of-lien.last-day', @findings)", new { findings = "[]"u8.ToArray() });
         var journal = Place.Open(OpenStore.MustExist);
         Assert.Equal([tip], journal.Tips());
         Assert.Null(Testing.JobFileDifference.Between(demo, journal.Find("alder-court")!.Job));
@@ -78,7 +80,8 @@ public abstract class MigrationTests : IDisposable
         var tip = Make(5, Samples.Demo(), Samples.Paper("article 7019"));
         var journal = Place.Open(OpenStore.MustExist);
         Assert.Equal([tip], journal.Tips());
-        Assert.Empty(journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 10) { Watch = null }));
+        Assert.Empty(journal.Steps(
+            new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 10) { Watch = null }));
     }
 
     [Theory]
@@ -87,12 +90,16 @@ public abstract class MigrationTests : IDisposable
     public void A_store_of_version_6_or_7_keeps_its_jobs_and_settings_and_forgets_assessments_that_nothing_proves(int version)
     {
         var tip = Make(version, Samples.Demo(), Samples.Paper("article 7019"));
-        Place.Tamper("insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings) values (1, 1, 'r', '2026-06-01', '2026-06-20', 100, 'open', 'claim-of-lien.last-day', @findings)", new { findings = "[]"u8.ToArray() });
-        Place.Tamper("insert into steps (job, ordinal, watch, lead, act_by, weight, priced, what, act, remedy, standing, customer, county, person) values (1, 0, 0, 1, '2026-06-20', 100, 1, 'claim-of-lien.last-day', 'Record', 'Claim of lien', 'open', '', '', '')");
+        Place.Tamper("insert into assessed (job, sequence, rules, as_of, act_by, at_stake, standing, what, findings) values (1, 1, 'r', "
+            + "'2026-06-01', '2026-06-20', 100, 'open', 'claim-of-lien.last-day', @findings)", new { findings = "[]"u8.ToArray() });
+        Place.Tamper(
+            "insert into steps (job, ordinal, watch, lead, act_by, weight, priced, what, act, remedy, standing, customer, county, person) "
+            + "values (1, 0, 0, 1, '2026-06-20', 100, 1, 'claim-of-lien.last-day', 'Record', 'Claim of lien', 'open', '', '', '')");
         Place.Tamper("insert into settings (id, document) values (1, '{\"name\":\"Yolo Block\"}')");
         var journal = Place.Open(OpenStore.MustExist);
         Assert.Equal([tip], journal.Tips());
-        Assert.Empty(journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 10) { Watch = null }));
+        Assert.Empty(journal.Steps(
+            new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 10) { Watch = null }));
         Assert.Null(journal.ReadAssessed(1));
         Assert.Equal("{\"name\":\"Yolo Block\"}", journal.ReadSettings());
     }
@@ -124,7 +131,8 @@ public abstract class MigrationTests : IDisposable
         Assert.Equal(8, Place.Scalar<long>("select count(*) from migrations"));
     }
 
-    // The tables as versions 1 to 3 had them, filled by statements that are kept here for good: the program itself no longer writes that version.
+    // The tables as versions 1 to 3 had them, filled by statements that are kept here for good: the program itself no longer writes that
+    // version.
     protected JobTip Make(int version, Law.Facts.JobFile job, Proof paper)
     {
         using var database = Connect();
@@ -141,14 +149,17 @@ public abstract class MigrationTests : IDisposable
         database.Change((connection, transaction) =>
         {
             Insert(connection, transaction, "update store set jobs = 1");
-            Insert(connection, transaction, "insert into jobs (id, key, name, sequence, hash) values (@1, @2, @3, @4, @5)", tip.Id, tip.Key, tip.Name, tip.Sequence, tip.Hash.ToBytes());
-            Insert(connection, transaction, "insert into proofs (hash, kind, content) values (@1, @2, @3)", paper.Hash.ToBytes(), "pdf", paper.Content.ToArray());
+            Insert(connection, transaction, "insert into jobs (id, key, name, sequence, hash) values (@1, @2, @3, @4, @5)", tip.Id, tip.Key,
+                tip.Name, tip.Sequence, tip.Hash.ToBytes());
+            Insert(connection, transaction, "insert into proofs (hash, kind, content) values (@1, @2, @3)", paper.Hash.ToBytes(), "pdf",
+                paper.Content.ToArray());
             foreach (var row in rows.Rows)
             {
                 Insert(
                     connection,
                     transaction,
-                    "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (1, @1, @2, @3, @4, @5, @6, @7, @8, @9)",
+                    "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (1, @1, "
+                        + "@2, @3, @4, @5, @6, @7, @8, @9)",
                     row.Sequence, row.At, row.Who, row.Kind, row.Learned, row.Supersedes, row.Proofs, row.Payload, row.Hash);
             }
 
@@ -196,14 +207,16 @@ public sealed class SqliteMigrationTests() : MigrationTests(() => new SqlitePlac
     [Fact]
     public void What_is_no_store_is_refused_and_left_as_it_is()
     {
-        File.WriteAllText(Place.Address, "These are my notes, and long enough to be more than the head of a database file is; a hundred bytes.");
+        File.WriteAllText(Place.Address,
+            "These are my notes, and long enough to be more than the head of a database file is; a hundred bytes.");
         Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Place.Open()).Fault);
         Assert.StartsWith("These are my notes", File.ReadAllText(Place.Address), StringComparison.Ordinal);
         File.Delete(Place.Address);
         Place.Scalar<long>("create table recipes (name text)");
         Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Place.Open()).Fault);
         Assert.Equal(1, Place.Scalar<long>("select count(*) from sqlite_schema"));
-        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Journals.Open(Path.GetDirectoryName(Place.Address)!, SystemClock.Instance)).Fault);
+        Assert.Equal(StoreFault.NotAStore,
+            Assert.Throws<StoreException>(() => Journals.Open(Path.GetDirectoryName(Place.Address)!, SystemClock.Instance)).Fault);
     }
 }
 
@@ -221,7 +234,8 @@ public sealed class PostgresMigrationTests() : MigrationTests(() => new Postgres
     [Fact]
     public void No_message_shows_a_password()
     {
-        var thrown = Assert.Throws<StoreException>(() => Journals.Open("postgres:Host=127.0.0.1;Port=1;Username=app;Password=opensesame;Timeout=5", SystemClock.Instance));
+        var thrown = Assert.Throws<StoreException>(
+            () => Journals.Open("postgres:Host=127.0.0.1;Port=1;Username=app;Password=opensesame;Timeout=5", SystemClock.Instance));
         Assert.DoesNotContain("opensesame", thrown.ToString(), StringComparison.Ordinal);
     }
 }

@@ -26,11 +26,20 @@ public abstract class Place : IDisposable
         return journal;
     }
 
-    /// <summary>Runs statements on the tables behind the store's back, past the guards against editing; gives the number of rows changed.</summary>
+    /// <summary>
+    /// Runs statements on the tables behind the store's back, past the guards against editing; gives the number of rows changed.
+    /// </summary>
     public int Tamper(string sql, object? parameters = null)
     {
         tampering ??= Unguarded();
         return tampering.Execute(sql, parameters);
+    }
+
+    /// <summary>Lets go of the tables, for what is refused while anybody has the store open.</summary>
+    public void EndTampering()
+    {
+        tampering?.Dispose();
+        tampering = null;
     }
 
     /// <summary>Rows of the tables as they stand.</summary>
@@ -56,7 +65,7 @@ public abstract class Place : IDisposable
 
     public virtual void Dispose()
     {
-        tampering?.Dispose();
+        EndTampering();
         foreach (var journal in opened)
             journal.Dispose();
         GC.SuppressFinalize(this);
@@ -85,7 +94,8 @@ public sealed class SqlitePlace : Place
         var connection = Connect();
         connection.Execute("pragma synchronous = off");
 
-        // The triggers stay where they are, and are not run: https://www.sqlite.org/c3ref/c_dbconfig_defensive.html, SQLITE_DBCONFIG_ENABLE_TRIGGER.
+        // The triggers stay where they are, and are not run: https://www.sqlite.org/c3ref/c_dbconfig_defensive.html,
+        // SQLITE_DBCONFIG_ENABLE_TRIGGER.
         const int EnableTrigger = 1003;
         Assert.Equal(0, raw.sqlite3_db_config(connection.Handle, EnableTrigger, 0, out _));
         return connection;
@@ -121,7 +131,8 @@ public sealed class PostgresPlace : Place
     /// <summary>The server; without it the tests of PostgreSQL fail, since passing over them would look like success.</summary>
     public static string Server => Environment.GetEnvironmentVariable("STRINGLINE_TEST_POSTGRES") is { Length: > 0 } server
         ? server
-        : throw new InvalidOperationException("STRINGLINE_TEST_POSTGRES names no PostgreSQL server. Run ./test, or the tests through eng/postgres.sh, which starts one.");
+        : throw new InvalidOperationException("STRINGLINE_TEST_POSTGRES names no PostgreSQL server. Run ./test, or the tests through "
+        + "eng/postgres.sh, which starts one.");
 
     public override string Address => $"postgres:{Server};Search Path={schema};Maximum Pool Size=8;Include Error Detail=true";
 

@@ -5,8 +5,8 @@ using Stringline.Store.Upkeep;
 namespace Stringline.Store.Tests;
 
 /// <summary>
-/// A seal that is kept outside of the store: any number of entries later it still says whether what stood then stands now, and names what was
-/// cut off, forged with a chain that is right in itself, slipped in, or dated by a clock that was set back.
+/// A seal that is kept outside of the store: any number of entries later it still says whether what stood then stands now, and names what
+/// was cut off, forged with a chain that is right in itself, slipped in, or dated by a clock that was set back.
 /// </summary>
 public abstract class SealTests : IDisposable
 {
@@ -79,7 +79,8 @@ public abstract class SealTests : IDisposable
     [Theory]
     [InlineData("delete from changes where job = 4 and sequence > 3", "key-4", 4L)]
     [InlineData("delete from changes where job = 4", "key-4", 1L)]
-    [InlineData("delete from changes where job = 6; delete from search_texts where job = 6; delete from jobs where id = 6; update store set jobs = 5", "key-6", null)]
+    [InlineData("delete from changes where job = 6; delete from search_texts where job = 6; delete from jobs where id "
+        + "= 6; update store set jobs = 5", "key-6", null)]
     [InlineData("delete from changes where job = 2; delete from search_texts where job = 2; delete from jobs where id = 2", "key-2", null)]
     public void What_was_cut_off_is_named(string sql, string job, long? sequence)
     {
@@ -102,7 +103,8 @@ public abstract class SealTests : IDisposable
         var seal = journal.MakeSeal();
         var named = Assert.Single(older.Open(OpenStore.ReadOnly).Compare(seal).Broken);
         Assert.Equal(("key-2", 2L + Entries), (named.Job, named.Sequence));
-        Assert.Contains("1 are missing", Assert.Single(older.Open(OpenStore.ReadOnly).Compare(Both(seal)[1]).Broken).Found, StringComparison.Ordinal);
+        Assert.Contains("1 are missing", Assert.Single(older.Open(OpenStore.ReadOnly).Compare(Both(seal)[1]).Broken).Found,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -139,6 +141,7 @@ public abstract class SealTests : IDisposable
     {
         var journal = Filled();
         var seal = journal.MakeSeal();
+        journal.Dispose();
         using var there = new SqlitePlace();
         Move.To(Place.Address, there.Address, Place.Clock);
         there.Clock.Set(Morning - Duration.FromDays(2000));
@@ -209,7 +212,8 @@ public abstract class SealTests : IDisposable
     }
 
     private void Put(long job, RawRow row) =>
-        Place.Tamper("update changes set who = @Who, hash = @Hash where job = @job and sequence = @Sequence", new { row.Who, row.Hash, job, row.Sequence });
+        Place.Tamper("update changes set who = @Who, hash = @Hash where job = @job and sequence = @Sequence",
+            new { row.Who, row.Hash, job, row.Sequence });
 
     internal abstract Database Connect();
 
@@ -231,7 +235,8 @@ public sealed class SqliteSealTests() : SealTests(() => new SqlitePlace())
     internal override Database Connect() => new SqliteDatabase(Place.Address, OpenStore.MustExist);
 
     internal override void Unguard() => Place.Scalar<string>(
-        "drop trigger changes_are_not_edited; drop index steps_by_day; create trigger t before insert on assessed begin select raise(abort, 'no'); end");
+        "drop trigger changes_are_not_edited; drop index steps_by_day; create trigger t before insert on assessed begin "
+            + "select raise(abort, 'no'); end");
 }
 
 public sealed class PostgresSealTests() : SealTests(() => new PostgresPlace())
@@ -239,7 +244,8 @@ public sealed class PostgresSealTests() : SealTests(() => new PostgresPlace())
     internal override Database Connect() => new PostgresDatabase((StoreAddress.OnServer)StoreAddress.Read(Place.Address));
 
     internal override void Unguard() => Place.Scalar<string>(
-        "drop trigger changes_stay on changes; alter table proofs disable trigger proofs_stay; create rule t as on delete to steps do instead nothing");
+        "drop trigger changes_stay on changes; alter table proofs disable trigger proofs_stay; create rule t as on "
+            + "delete to steps do instead nothing");
 }
 
 /// <summary>The texts of a seal.</summary>
@@ -247,7 +253,8 @@ public sealed class SealTextTests
 {
     private static readonly Seal Sample = new(Instant.FromUtc(2026, 6, 22, 23, 14, 6), 2, 9, "0123456789abcdef0123456789abcdef")
     {
-        Each = [new SealedJob("2026/114 \"Ösp\"", 2, ContentHash.Of("a"u8), "a1b2c3d4"), new SealedJob("..", 1, ContentHash.Of("b"u8), "ffff")],
+        Each = [new SealedJob("2026/114 \"Ösp\"", 2, ContentHash.Of("a"u8), "a1b2c3d4"),
+            new SealedJob("..", 1, ContentHash.Of("b"u8), "ffff")],
     };
 
     [Fact]
@@ -274,7 +281,8 @@ public sealed class SealTextTests
     {
         var file = SealFile.Write(Sample);
         AssertSame(SealFile.Read(file, out _));
-        AssertSame(SealFile.Read(System.Text.Encoding.UTF8.GetBytes(System.Text.Encoding.UTF8.GetString(file).ReplaceLineEndings("\r\n")), out _));
+        AssertSame(SealFile.Read(
+            System.Text.Encoding.UTF8.GetBytes(System.Text.Encoding.UTF8.GetString(file).ReplaceLineEndings("\r\n")), out _));
         for (var at = 0; at < file.Length; at++)
         {
             foreach (var flip in (byte[])[1, 4, 32, 128])

@@ -54,7 +54,8 @@ public abstract class SearchTests : IDisposable
             Parties = [new Party { Id = "p1", Capacity = PartyCapacity.Subcontractor, Name = "Nguyễn & Sons Masonry" }],
         };
         journal.PutMany([new("a", one), new("b", two)], "test");
-        var article = new NoticeGiven { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Notice = NoticeKind.Preliminary, To = ["p1"], Manner = Manner.CertifiedMail, Article = "7019 2280 0000 1234 5678" };
+        var article = new NoticeGiven { Index = 0, On = DayFact.On(new LocalDate(2026, 4, 1)), Notice = NoticeKind.Preliminary, To = ["p1"],
+            Manner = Manner.CertifiedMail, Article = "7019 2280 0000 1234 5678" };
         journal.Append(2, 1, [Samples.Entry(article)], "test");
         var hits = journal.Search(sought, 10);
         Assert.Equal(keys.Split(' ', StringSplitOptions.RemoveEmptyEntries), hits.Select(hit => hit.Job.Key));
@@ -73,8 +74,10 @@ public abstract class SearchTests : IDisposable
         var all = words.Values.SelectMany(w => w).Distinct().ToArray();
         for (var i = 0; i < 200; i++)
         {
-            var sought = Enumerable.Range(0, 1 + (i % 2)).Select(_ => all[random.Next(all.Length)]).Select(word => word[..random.Next(1, word.Length + 1)]).ToArray();
-            var expected = jobs.Where(job => sought.All(start => words[job.Key].Any(word => word.StartsWith(start, StringComparison.Ordinal))))
+            var sought = Enumerable.Range(0, 1 + (i % 2)).Select(_ => all[random.Next(all.Length)])
+                .Select(word => word[..random.Next(1, word.Length + 1)]).ToArray();
+            var expected = jobs.Where(
+                job => sought.All(start => words[job.Key].Any(word => word.StartsWith(start, StringComparison.Ordinal))))
                 .OrderBy(job => sought.All(words[job.Key].Contains) ? 0 : 1).Select(job => job.Key).ToList();
             foreach (var limit in (int[])[1000, 3, 1])
                 Assert.Equal(expected.Take(limit), journal.Search(string.Join(' ', sought), limit).Select(hit => hit.Job.Key));
@@ -95,9 +98,11 @@ public sealed class FoldingTests
         const string Spelled = "ßẞæÆœŒøØđĐðÐłŁħĦıþÞ";
         using var connection = new SqliteConnection("Data Source=:memory:");
         connection.Open();
-        connection.Execute("create virtual table t using fts5 (w, tokenize = 'unicode61 remove_diacritics 2'); create virtual table v using fts5vocab (t, instance)");
+        connection.Execute("create virtual table t using fts5 (w, tokenize = 'unicode61 remove_diacritics 2'); create virtual table "
+            + "v using fts5vocab (t, instance)");
         var table = File.ReadLines(Testing.Repository.Path("data/latin-composition.txt")).Where(line => line[0] != '#')
-            .Select(line => (char)Convert.ToInt32(line[..4], 16)).Where(letter => !Spelled.Contains(letter, StringComparison.Ordinal)).ToList();
+            .Select(line => (char)Convert.ToInt32(line[..4], 16)).Where(letter => !Spelled.Contains(letter, StringComparison.Ordinal))
+            .ToList();
         Assert.True(table.Count > 400);
         foreach (var letter in table)
         {

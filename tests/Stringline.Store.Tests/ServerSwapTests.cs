@@ -60,14 +60,24 @@ public sealed class ServerSwapTests : IDisposable
         place.Scalar<object>($"create table {schema}_restoring.half (a int)");
 
         // Whose it is must be sure before it is dropped.
-        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Restore.From(Made, place.Address, replace: true, SystemClock.Instance)).Fault);
+        Assert.Equal(StoreFault.Exists,
+            Assert.Throws<StoreException>(() => Restore.From(Made, place.Address, replace: true, SystemClock.Instance)).Fault);
         Assert.True(place.Scalar<bool>($"select to_regclass('{schema}_restoring.half') is not null"));
         place.Scalar<object>($"comment on schema {schema}_restoring is 'being restored by stringline'");
+        Assert.Equal([new($"schema {schema}_restoring", LeftoverKind.Unfinished)], Told());
         var restored = Restore.From(Made, place.Address, replace: true, SystemClock.Instance);
+        Assert.Equal([new(restored.SetAside!, LeftoverKind.Older)], Told());
         Assert.Equal([$"schema {schema}_restoring"], restored.Cleared);
         Assert.Equal(seal, restored.Check.Seal);
         Assert.NotNull(restored.SetAside);
         place.Scalar<object>($"drop schema {restored.SetAside["schema ".Length..]} cascade");
+        Assert.Empty(Told());
+
+        IReadOnlyList<Leftover> Told()
+        {
+            using var journal = Journals.Open(place.Address, SystemClock.Instance, OpenStore.ReadOnly);
+            return Leftovers.Of(journal);
+        }
     }
 
     [Fact]
@@ -77,7 +87,8 @@ public sealed class ServerSwapTests : IDisposable
         using var other = new PostgresPlace();
         var schema = other.Address.Split("Search Path=")[1].Split(';')[0];
         other.Scalar<object>($"create schema {schema}; create table {schema}.theirs (a int)");
-        Assert.Equal(StoreFault.NotAStore, Assert.Throws<StoreException>(() => Restore.From(Made, other.Address, replace: true, SystemClock.Instance)).Fault);
+        Assert.Equal(StoreFault.NotAStore,
+            Assert.Throws<StoreException>(() => Restore.From(Made, other.Address, replace: true, SystemClock.Instance)).Fault);
         Assert.True(other.Scalar<bool>($"select to_regclass('{schema}.theirs') is not null"));
     }
 

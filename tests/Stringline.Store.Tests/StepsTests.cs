@@ -2,7 +2,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Store.Tests;
 
-/// <summary>What is to be done on each job: written with its assessment, listed, filtered and summed. Expected sums are made here, in memory.</summary>
+/// <summary>
+/// What is to be done on each job: written with its assessment, listed, filtered and summed. Expected sums are made here, in memory.
+/// </summary>
 public abstract class StepsTests : IDisposable
 {
     private static readonly LocalDate Day = new(2026, 6, 1);
@@ -24,13 +26,15 @@ public abstract class StepsTests : IDisposable
     public void Steps_are_listed_by_day_and_of_one_day_by_dollars()
     {
         var (journal, jobs) = Filled(40);
-        foreach (var filter in (StepFilter[])[StepFilter.None, new() { Customer = Customers[0] }, new() { Remedy = "Claim of lien", County = "Yolo" }])
+        StepFilter[] filters = [StepFilter.None, new() { Customer = Customers[0] }, new() { Remedy = "Claim of lien", County = "Yolo" }];
+        foreach (var filter in filters)
         {
             foreach (var watch in (bool?[])[false, true, null])
             {
                 var expected = jobs.Where(job => Passes(job, filter))
                     .SelectMany(job => job.Steps.Select((step, ordinal) => (job.Job, step, ordinal)))
-                    .Where(s => (watch is null || s.step.Watch == watch) && (filter.Remedy is null || s.step.Remedy == filter.Remedy) && s.step.ActBy >= Day && s.step.ActBy <= Day.PlusDays(9))
+                    .Where(s => (watch is null || s.step.Watch == watch) && (filter.Remedy is null || s.step.Remedy == filter.Remedy)
+                        && s.step.ActBy >= Day && s.step.ActBy <= Day.PlusDays(9))
                     .OrderBy(s => s.step.ActBy).ThenByDescending(s => s.step.AtStake ?? 0).ThenBy(s => s.Job).ThenBy(s => s.ordinal)
                     .Select(s => (s.Job, s.step)).ToList();
                 var first = journal.Steps(new StepQuery(filter, Day, Day.PlusDays(9), 5) { Watch = watch });
@@ -46,13 +50,16 @@ public abstract class StepsTests : IDisposable
         var (journal, jobs) = Filled(40);
         LocalDate[] ends = [Day, Day.PlusDays(6)];
         var totals = journal.StepTotals(StepFilter.None, ends);
-        (LocalDate From, LocalDate Through)[] spans = [(new LocalDate(1, 1, 1), ends[0]), (ends[0].PlusDays(1), ends[1]), (ends[1].PlusDays(1), Never)];
+        (LocalDate From, LocalDate Through)[] spans =
+            [(new LocalDate(1, 1, 1), ends[0]), (ends[0].PlusDays(1), ends[1]), (ends[1].PlusDays(1), Never)];
         Assert.Equal(spans.Length, totals.Count);
         foreach (var ((from, through), total) in spans.Zip(totals))
         {
             bool In(AssessedStep step) => !step.Watch && step.ActBy >= from && step.ActBy <= through;
             var leads = jobs.Select(job => job.Steps.FirstOrDefault(step => !step.Watch)).OfType<AssessedStep>().Where(In).ToList();
-            Assert.Equal(new StepTotal(jobs.Sum(job => job.Steps.Count(In)), leads.Count, leads.Sum(step => step.AtStake ?? 0), leads.Sum(step => step.Owed ?? 0)), total);
+            Assert.Equal(new StepTotal(
+                jobs.Sum(job => job.Steps.Count(In)), leads.Count, leads.Sum(step => step.AtStake ?? 0),
+                leads.Sum(step => step.Owed ?? 0)), total);
         }
     }
 
@@ -78,10 +85,12 @@ public abstract class StepsTests : IDisposable
         Assert.Equal(before, journal.StepsWritten());
         journal.WriteAssessed([jobs[0] with { Steps = [] }]);
         Assert.NotEqual(before, journal.StepsWritten());
-        Assert.DoesNotContain(journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), Never, 100)), line => line.Job == jobs[0].Job);
+        Assert.DoesNotContain(
+            journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), Never, 100)), line => line.Job == jobs[0].Job);
         Assert.Equal((3L, 3L), journal.CountAssessed("1", Day));
         Assert.Equal((3L, 0L), journal.CountAssessed("2", Day));
-        Assert.Equal(jobs.Where(job => job.Customer == Customers[1]).Select(job => job.Job), journal.JobsOf(Customers[1], 10).Select(tip => tip.Id));
+        Assert.Equal(jobs.Where(job => job.Customer == Customers[1]).Select(job => job.Job), journal.JobsOf(Customers[1], 10)
+            .Select(tip => tip.Id));
     }
 
     private static bool Passes(AssessedJob job, StepFilter filter) =>
@@ -112,10 +121,12 @@ public abstract class StepsTests : IDisposable
     private static IEnumerable<AssessedStep> Steps(int job)
     {
         if (job % 4 == 0)
-            yield return new("index-watch.next-day", "Search", "Claim of lien", Day.PlusDays(job % 8), Standing.Open) { Watch = true, Reading = "no search yet" };
+            yield return new("index-watch.next-day", "Search", "Claim of lien", Day.PlusDays(job % 8), Standing.Open) { Watch = true,
+                Reading = "no search yet" };
         for (var i = 0; i < job % 3; i++)
         {
-            yield return new($"claim-{i}", "Record", i == 0 ? "Claim of lien" : "Payment bond", Day.PlusDays((job * 5 % 13) + i - 2), Standing.InDoubt)
+            yield return new($"claim-{i}", "Record", i == 0 ? "Claim of lien" : "Payment bond", Day.PlusDays((job * 5 % 13) + i - 2),
+                Standing.InDoubt)
             {
                 AtStake = job % 5 == 0 ? null : job * 7 % 11 * 100.01m,
                 Owed = job % 5 == 0 ? null : job * 13 % 17 * 100.03m,

@@ -12,21 +12,35 @@ public sealed class StoreAddressTests
     [
         "", " ", "\t", "postgres:", "postgres: ", "postgres:;", "postgres:office.stringline", "postgres:PW", "Postgres:db",
         "postgres://me:PW@db/office", "POSTGRES://me:PW@db/office", "postgresql://me:PW@db/office", "PostgreSQL://me:PW@db:5432/office",
-        "postgres: //me:PW@db/office", "//me:PW@db/office", "me:PW@db/office", "me:PW@db", "http://db/office?password=PW", "jdbc:postgresql://db/office?user=me&password=PW",
-        "sqlite://office.stringline", "sqlite:office.stringline", "sqlite3:office.stringline", "file:office.stringline", "file:office?mode=memory", "FILE:///office",
+        "postgres: //me:PW@db/office", "//me:PW@db/office", "me:PW@db/office", "me:PW@db", "http://db/office?password=PW",
+        "jdbc:postgresql://db/office?user=me&password=PW",
+        "sqlite://office.stringline", "sqlite:office.stringline", "sqlite3:office.stringline", "file:office.stringline",
+        "file:office?mode=memory", "FILE:///office",
         ":memory:", "|DataDirectory|office.stringline", "x|y", "mssql:Server=db;Password=PW", "mysql:db", "redis:PW", "db:5432/office",
-        "postgre:Host=db;Password=PW", "postgress:Host=db;Password=PW", "postgresql:Host=db;Password=PW", "pg:Host=db;Password=PW", "psql:Host=db;Password=PW",
-        "postgres;Host=db;Password=PW", "postgres Host=db;Password=PW", "postgres =Host=db;Password=PW", "postgres :Host=db;Password=PW", "pos tgres:PW",
-        "Host=db;Database=office;Password=PW", "host = db; password = PW", "HOST=db", "Server=db;Pwd=PW", "server=db", "Data Source=db;User Id=me;Password=PW",
-        "Password=PW", "PASSWORD = PW", "office.stringline;Password=PW", "Data Source=office.stringline;Password=PW", "a=b;c=PW", "host=db dbname=office user=me password=PW",
-        "./Password=PW", "folder/Host=db;Password=PW", "\"postgres:Host=db;Password=PW\"", "'postgres:Host=db;Password=PW'", "“postgres:Host=db;Password=PW”", "`postgres:PW`",
-        " office.stringline", "office.stringline ", "office\n.stringline", "office\u0000", "\"office.stringline\"", "'office.stringline", "office.stringline\"",
-        "postgres:Host=db;Password=PW;HALF", "postgres:Host=db;Password=PW;HALF;Timeout=3", "postgres:Host=db;Password=\"PW", "postgres:Host=db;Password='PW;Database=office",
-        "postgres:Host=db;Pasword=PW", "postgres:Hast=db;Password=PW", "postgres:Database=office;Password=PW", "postgres:Host=;Password=PW", "postgres:Port=PW;Host=db",
-        "postgres:Host=db Password=PW", "postgres:Host=db,Password=PW", "postgres:Host=me:PW@db", "postgres:Host=db:PW", "postgres:Host=//me:PW@db/office", "postgres:Host='db;Password=PW'",
-        "postgres:Host=db;Username=me Password=PW", "postgres:Host=db;Username=me:PW", "postgres:Host=db;Username=me/PW", "postgres:Host=db;Database=office Password=PW",
-        "postgres:Host=db;Database=office?password=PW", "postgres:Host=db;Search Path=office Password=PW", "postgres:Host=db;Search Path=a,b", "postgres:Host=db;Search Path=Office",
-        "postgres:Host=db;Timeout=PW", "postgres:Host=db;SSL Mode=PW", "postgres:Host=db;Password=PW;Min Pool Size=PW", "postgres:postgres:Host=db;Password=PW", "--store=Host=db;Password=PW",
+        "postgre:Host=db;Password=PW", "postgress:Host=db;Password=PW", "postgresql:Host=db;Password=PW", "pg:Host=db;Password=PW",
+        "psql:Host=db;Password=PW",
+        "postgres;Host=db;Password=PW", "postgres Host=db;Password=PW", "postgres =Host=db;Password=PW", "postgres :Host=db;Password=PW",
+        "pos tgres:PW",
+        "Host=db;Database=office;Password=PW", "host = db; password = PW", "HOST=db", "Server=db;Pwd=PW", "server=db",
+        "Data Source=db;User Id=me;Password=PW",
+        "Password=PW", "PASSWORD = PW", "office.stringline;Password=PW", "Data Source=office.stringline;Password=PW", "a=b;c=PW",
+        "host=db dbname=office user=me password=PW",
+        "./Password=PW", "folder/Host=db;Password=PW", "\"postgres:Host=db;Password=PW\"", "'postgres:Host=db;Password=PW'",
+        "“postgres:Host=db;Password=PW”", "`postgres:PW`",
+        " office.stringline", "office.stringline ", "office\n.stringline", "office\u0000", "\"office.stringline\"", "'office.stringline",
+        "office.stringline\"",
+        "postgres:Host=db;Password=PW;HALF", "postgres:Host=db;Password=PW;HALF;Timeout=3", "postgres:Host=db;Password=\"PW",
+        "postgres:Host=db;Password='PW;Database=office",
+        "postgres:Host=db;Pasword=PW", "postgres:Hast=db;Password=PW", "postgres:Database=office;Password=PW", "postgres:Host=;Password=PW",
+        "postgres:Port=PW;Host=db",
+        "postgres:Host=db Password=PW", "postgres:Host=db,Password=PW", "postgres:Host=me:PW@db", "postgres:Host=db:PW",
+        "postgres:Host=//me:PW@db/office", "postgres:Host='db;Password=PW'",
+        "postgres:Host=db;Username=me Password=PW", "postgres:Host=db;Username=me:PW", "postgres:Host=db;Username=me/PW",
+        "postgres:Host=db;Database=office Password=PW",
+        "postgres:Host=db;Database=office?password=PW", "postgres:Host=db;Search Path=office Password=PW",
+        "postgres:Host=db;Search Path=a,b", "postgres:Host=db;Search Path=Office",
+        "postgres:Host=db;Timeout=PW", "postgres:Host=db;SSL Mode=PW", "postgres:Host=db;Password=PW;Min Pool Size=PW",
+        "postgres:postgres:Host=db;Password=PW", "--store=Host=db;Password=PW",
     ];
 
     /// <summary>What is understood, and what is shown of it.</summary>
@@ -48,8 +62,10 @@ public sealed class StoreAddressTests
         { "postgres:Host=db;Password=\"PW;HALF\";Database=office", "postgres:Host=db;Port=5432;Database=office;Search Path=stringline" },
         { "postgres:Host=db;Password='PW;HALF \"x'", "postgres:Host=db;Port=5432;Database=;Search Path=stringline" },
         { "postgres:Host=db;Password=PW=HALF", "postgres:Host=db;Port=5432;Database=;Search Path=stringline" },
-        { "postgres:Host=db.office.lan;Username=ana@work;Password=PW;Search Path=office_2", "postgres:Host=db.office.lan;Port=5432;Database=;Search Path=office_2" },
-        { "postgres:Host=/var/run/postgresql;Database=office", "postgres:Host=/var/run/postgresql;Port=5432;Database=office;Search Path=stringline" },
+        { "postgres:Host=db.office.lan;Username=ana@work;Password=PW;Search Path=office_2",
+            "postgres:Host=db.office.lan;Port=5432;Database=;Search Path=office_2" },
+        { "postgres:Host=/var/run/postgresql;Database=office",
+            "postgres:Host=/var/run/postgresql;Port=5432;Database=office;Search Path=stringline" },
         { "postgres:Host=::1;Database=office", "postgres:Host=::1;Port=5432;Database=office;Search Path=stringline" },
         { "postgres:Host=db1,db2:5433;Database=office", "postgres:Host=db1,db2:5433;Port=5432;Database=office;Search Path=stringline" },
     };
@@ -65,7 +81,8 @@ public sealed class StoreAddressTests
         var before = Directory.GetFileSystemEntries(Directory.GetCurrentDirectory());
         foreach (var open in Enum.GetValues<OpenStore>())
             MustHide(Assert.Throws<StoreException>(() => Journals.Open(address, SystemClock.Instance, open)), address);
-        MustHide(Assert.Throws<StoreException>(() => Upkeep.Restore.From("nothing", address, replace: true, SystemClock.Instance)), address);
+        MustHide(Assert.Throws<StoreException>(() => Upkeep.Restore.From("nothing", address, replace: true, SystemClock.Instance)),
+            address);
         MustHide(Assert.Throws<StoreException>(() => Upkeep.Move.To(address, "nothing", SystemClock.Instance)), address);
         MustHide(Assert.Throws<StoreException>(() => StoreAddress.ReadFile(address, "the backup")), address);
         Assert.Equal(before, Directory.GetFileSystemEntries(Directory.GetCurrentDirectory()));
@@ -77,7 +94,8 @@ public sealed class StoreAddressTests
     {
         var address = StoreAddress.Read(Filled(form));
         Assert.Equal(shown, address.ToString());
-        Assert.Equal(form.Contains("PW", StringComparison.Ordinal) || form.Contains("Host=", StringComparison.Ordinal), address is StoreAddress.OnServer);
+        Assert.Equal(form.Contains("PW", StringComparison.Ordinal) || form.Contains("Host=", StringComparison.Ordinal),
+            address is StoreAddress.OnServer);
     }
 
     [Fact]
@@ -88,7 +106,8 @@ public sealed class StoreAddressTests
         var address = Filled("postgres:Host=127.0.0.1;Port=1;Password=PW");
         MustHide(Assert.Throws<StoreException>(() => Upkeep.Backup.Make(journal, address)), address);
         MustHide(Assert.Throws<StoreException>(() => Upkeep.Export.To(journal, address)), address);
-        MustHide(Assert.Throws<StoreException>(() => Upkeep.Restore.From(address, place.Address + "2", replace: false, SystemClock.Instance)), address);
+        MustHide(Assert.Throws<StoreException>(
+            () => Upkeep.Restore.From(address, place.Address + "2", replace: false, SystemClock.Instance)), address);
     }
 
     [Theory]
@@ -113,5 +132,6 @@ public sealed class StoreAddressTests
         Assert.True(address.Trim().Length == 0 || told.Message.Length > 20);
     }
 
-    private static string Filled(string form) => form.Replace("PW", Secret, StringComparison.Ordinal).Replace("HALF", Half, StringComparison.Ordinal);
+    private static string Filled(string form) =>
+        form.Replace("PW", Secret, StringComparison.Ordinal).Replace("HALF", Half, StringComparison.Ordinal);
 }

@@ -67,7 +67,7 @@ public sealed class SwapTests : IDisposable
         var second = Restored(replace: true);
         Assert.Equal((seal, seal), (first.Check.Seal, second.Check.Seal));
         Assert.NotEqual(first.SetAside, second.SetAside);
-        Assert.DoesNotContain(Directory.GetFiles(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.GetFileSystemEntries(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -75,8 +75,8 @@ public sealed class SwapTests : IDisposable
     {
         Filled();
         Task<bool>? writing = null;
-        File.Copy(Made, Store + ".part");
-        var kept = SqliteSwap.Replace(Store + ".part", Store, "_aside", () =>
+        File.Copy(Made, Path.Combine(folder, "new"));
+        var kept = SqliteSwap.Replace(Path.Combine(folder, "new"), Store, "_aside", () =>
         {
             writing = Task.Run(() =>
             {
@@ -174,18 +174,78 @@ public sealed class SwapTests : IDisposable
         }
 
         if (steps > 0)
-            File.WriteAllBytes(Store + "_replaced_20260101_000000.part", File.ReadAllBytes(Store)[..4096]);
+        {
+            var left = Directory.CreateDirectory(Path.Combine(folder, "stringline-0123456789abcdef.part")).FullName;
+            File.WriteAllText(Path.Combine(left, "in-work"), "");
+            File.Copy(Made, Path.Combine(left, "office"));
+            File.WriteAllBytes(Path.Combine(left, "copy"), File.ReadAllBytes(Store)[..4096]);
+        }
+
         if (steps > 1)
             File.Copy(Store, Store + "_replaced_20260101_000000");
         if (steps > 2)
-            File.Copy(Made, Store + ".part");
+            Assert.True(HardLink.Make(Store, Store + "_replaced_20260101_000001"));
         Assert.Equal(old, SealOf(Store));
         using (var journal = Journals.Open(Store, SystemClock.Instance))
             Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob("later still", Samples.Bare()), "test"));
         var restored = Restored(replace: true);
         Assert.Equal(seal, restored.Check.Seal);
-        Assert.Equal(steps > 0 ? 1 : 0, restored.Cleared.Count);
-        Assert.DoesNotContain(Directory.GetFiles(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
+        Assert.Equal(Math.Min(steps, 1), restored.Cleared.Count);
+        Assert.Equal(steps > 1, File.Exists(Store + "_replaced_20260101_000000"));
+        Assert.False(File.Exists(Store + "_replaced_20260101_000001"));
+        Assert.DoesNotContain(Directory.GetFileSystemEntries(folder), file => file.EndsWith(".part", StringComparison.Ordinal));
+    }
+
+    // A restore makes a second name for the old store before it renames the new one over the first.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_second_name_that_a_killed_restore_left_is_told_and_removed_by_the_next(bool restore)
+    {
+        var seal = Filled();
+        File.Copy(Made, Path.Combine(folder, "new"));
+        Assert.Throws<OperationCanceledException>(() =>
+            SqliteSwap.Replace(Path.Combine(folder, "new"), Store, "_replaced_20260101_000000", () =>
+                throw new OperationCanceledException()));
+        var second = Store + "_replaced_20260101_000000";
+        Assert.True(HardLink.IsSame(Store, second));
+
+        // What looks nearly so: a whole copy, a name that somebody gave, and one by which the store was opened and written to.
+        var (kept, own, opened) = (Store + "_replaced_20260102_000000", Path.Combine(folder, "own"), Store + "_replaced_20260103_000000");
+        File.Copy(Store, kept);
+        Assert.True(HardLink.Make(Store, own) && HardLink.Make(Store, opened));
+        File.WriteAllText(opened + "-wal", "what was written");
+        using (var journal = Journals.Open(Store, SystemClock.Instance, OpenStore.ReadOnly))
+        {
+            Assert.Equal(
+                [new(second, LeftoverKind.SecondName), new(kept, LeftoverKind.Older), new(opened, LeftoverKind.SecondName)],
+                Leftovers.Of(journal));
+        }
+
+        if (restore)
+            Assert.Contains(second, Restored(replace: true).Cleared);
+        else
+            Assert.Equal(seal, SealOf(Store));
+        Assert.False(File.Exists(second));
+        Assert.All([kept, own, opened, opened + "-wal"], there => Assert.True(File.Exists(there), there));
+        Assert.Equal(seal, SealOf(Store));
+    }
+
+    [Fact]
+    public void A_store_that_a_restore_kept_is_told_of_for_as_long_as_it_is_there()
+    {
+        Filled();
+        var kept = Restored(replace: true).SetAside!;
+        Assert.Equal([new(kept, LeftoverKind.Older)], Told());
+        File.WriteAllText(Store + "_replaced_by_us", "");
+        File.Delete(kept);
+        Assert.Empty(Told());
+
+        IReadOnlyList<Leftover> Told()
+        {
+            using var journal = Journals.Open(Store, SystemClock.Instance, OpenStore.ReadOnly);
+            return Leftovers.Of(journal);
+        }
     }
 
     [Fact]

@@ -67,7 +67,8 @@ public abstract class TamperTests : IDisposable
     [InlineData("delete from changes where job = 7 and sequence = 30", "key-7", 30L)]
     [InlineData("delete from changes where job = 7 and sequence >= 40", "key-7", null)]
     [InlineData("delete from changes where job = 7", "key-7", null)]
-    [InlineData("update changes set payload = (select payload from changes where job = 7 and sequence = 12) where job = 7 and sequence = 13", "key-7", 13L)]
+    [InlineData("update changes set payload = (select payload from changes where job = 7 and sequence = 12) "
+        + "where job = 7 and sequence = 13", "key-7", 13L)]
     [InlineData("update changes set job = 8, sequence = 99 where job = 7 and sequence = 51", "key-7", null)]
     [InlineData("update changes set who = 'nobody'", "key-1", 1L)]
     [InlineData("delete from proofs", null, null)]
@@ -83,7 +84,8 @@ public abstract class TamperTests : IDisposable
     private static readonly string[] ShownNowhere =
     [
         "migrations.at",            // when a version of this program first opened the store
-        "search_docsize.origin",    // where the index of words will look for words that a job loses: it finds too much then, and that is found
+        "search_docsize.origin",
+        // where the index of words will look for words that a job loses: it finds too much then, and that is found
         "steps_written.times",      // only grows; a desk that is open compares it with what it saw last
     ];
 
@@ -134,7 +136,8 @@ public abstract class TamperTests : IDisposable
         }
 
         Assert.Empty(journal.Check().Broken);
-        Assert.Superset(new HashSet<string>(["store", "jobs", "changes", "proofs", "search_texts", "assessed", "steps", "settings", "migrations"]), tried);
+        Assert.Superset(new HashSet<string>(
+            ["store", "jobs", "changes", "proofs", "search_texts", "assessed", "steps", "settings", "migrations"]), tried);
     }
 
     [Theory]
@@ -178,7 +181,8 @@ public abstract class TamperTests : IDisposable
         var query = new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 100) { Watch = null };
         Assert.Equal(8, journal.Steps(query).Count);
         Assert.Empty(journal.FindDamaged());
-        small.Tamper("update steps set standing = 'xxx' where job = 3 and ordinal = 0; update steps set act_by = 'garbage' where job = 4 and ordinal = 1");
+        small.Tamper("update steps set standing = 'xxx' where job = 3 and ordinal = 0; update steps set act_by = "
+            + "'garbage' where job = 4 and ordinal = 1");
         small.Tamper("update assessed set at_stake = 1 where job = 2; update steps set weight = 9223372036854775807, lead = 1");
         Assert.DoesNotContain(journal.Steps(query), line => line.Job is 3);
         Assert.Null(journal.ReadAssessed(2));
@@ -199,8 +203,10 @@ public abstract class TamperTests : IDisposable
     private static string Searched(Place place)
     {
         using var journal = Journals.Open(place.Address, SystemClock.Instance);
-        var words = place.Rows("select texts from search_texts order by job").SelectMany(row => ((string)row[0]).Split(['\n', '\t', ' ', '-'])).Distinct();
-        return string.Join('\n', words.Select(word => word + ": " + string.Join(' ', journal.Search(word, 100).Select(hit => hit.Job.Key))));
+        var words = place.Rows("select texts from search_texts order by job")
+            .SelectMany(row => ((string)row[0]).Split(['\n', '\t', ' ', '-'])).Distinct();
+        return string.Join('\n',
+            words.Select(word => word + ": " + string.Join(' ', journal.Search(word, 100).Select(hit => hit.Job.Key))));
     }
 
     protected abstract Place Another();
@@ -225,12 +231,15 @@ public abstract class TamperTests : IDisposable
         Findings = "{}"u8.ToArray(),
         Steps =
         [
-            Step("Record the claim of lien", new LocalDate(2026, 6, 20)) with { AtStake = 84_250.07m, Owed = 90_000m, Stakes = "All of it", Section = "Civ. Code § 8412" },
-            Step("Search the index", new LocalDate(2026, 6, 8)) with { Watch = true, Reading = "a reading", Left = "alive", Outlook = "Until then" },
+            Step("Record the claim of lien", new LocalDate(2026, 6, 20)) with { AtStake = 84_250.07m, Owed = 90_000m, Stakes = "All of it",
+                Section = "Civ. Code § 8412" },
+            Step("Search the index", new LocalDate(2026, 6, 8)) with { Watch = true, Reading = "a reading", Left = "alive",
+                Outlook = "Until then" },
         ],
     }));
 
-    private static AssessedStep Step(string act, LocalDate day) => new("claim-of-lien.last-day", act, "Claim of lien", day, Stringline.Law.Reasoning.Standing.Open);
+    private static AssessedStep Step(string act, LocalDate day) =>
+        new("claim-of-lien.last-day", act, "Claim of lien", day, Stringline.Law.Reasoning.Standing.Open);
 
     [Fact]
     public void A_job_cut_out_with_everything_of_it_is_missed()
@@ -246,7 +255,11 @@ public abstract class TamperTests : IDisposable
         {
             var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob($"key-{job}", Samples.Bare($"Job {job}")), "ana")).Job;
             var changes = Enumerable.Range(0, entries).Select(i => Samples.Entry(
-                Samples.Delivery(i) with { Id = $"e{i}", Supersedes = i % 5 == 4 ? $"e{i - 1}" : null, Learned = i % 3 == 0 ? new LocalDate(2026, 5, 1) : null, Ref = null },
+                Samples.Delivery(i) with
+                {
+                    Id = $"e{i}", Supersedes = i % 5 == 4 ? $"e{i - 1}" : null, Learned = i % 3 == 0 ? new LocalDate(2026, 5, 1) : null,
+                    Ref = null,
+                },
                 i % 10 == 0 ? [Samples.Picture((job * 100) + i)] : []));
             Assert.IsType<AppendOutcome.Appended>(journal.Append(id, 1, [.. changes], "ben"));
         }
@@ -257,7 +270,8 @@ public abstract class TamperTests : IDisposable
     {
         public static Cell Pick(Place place, Random random, string table, string column, string[] key)
         {
-            var rows = place.Rows($"select {string.Join(", ", key)}, {column} from {table} where {column} is not null and {NotEmpty(column)} order by {string.Join(", ", key)}");
+            var rows = place.Rows($"select {string.Join(", ", key)}, {column} from {table} "
+                + $"where {column} is not null and {NotEmpty(column)} order by {string.Join(", ", key)}");
             var row = rows[random.Next(rows.Count)];
             return new Cell(place, table, column, key, row[..key.Length], row[^1]);
         }
@@ -266,7 +280,8 @@ public abstract class TamperTests : IDisposable
             place.Rows($"select 1 from {table} where {column} is not null and {NotEmpty(column)} limit 1").Count > 0;
 
         // A text or content of no length has no byte to change.
-        // Nor is the one row in which the index of words keeps averages for an order that nobody asks for (https://www.sqlite.org/fts5.html, 9.3).
+        // Nor is the one row in which the index of words keeps averages for an order that nobody asks for
+        // (https://www.sqlite.org/fts5.html, 9.3).
         private static string NotEmpty(string column) => $"length(cast({column} as text)) > 0" + (column == "block" ? " and id > 1" : "");
 
         /// <summary>False where the table itself does not take the value.</summary>
@@ -317,7 +332,8 @@ public abstract class TamperTests : IDisposable
                 Row[at] = value;
         }
 
-        public override string ToString() => $"{Table}.{Column} at {string.Join(", ", Row.Select(k => k is byte[] b ? Convert.ToHexString(b) : k))}";
+        public override string ToString() =>
+            $"{Table}.{Column} at {string.Join(", ", Row.Select(k => k is byte[] b ? Convert.ToHexString(b) : k))}";
     }
 }
 
@@ -328,9 +344,11 @@ public sealed class SqliteTamperTests() : TamperTests(() => new SqlitePlace(), p
     // The tables of the index of words are SQLite's own, and named in its schema as any other.
     protected override IEnumerable<(string Table, string Column, string[] Key)> Columns(Place place)
     {
-        foreach (var table in place.Rows("select name from sqlite_schema where type = 'table' and sql not like 'create virtual%' and name not like 'sqlite!_%' escape '!' order by name").ConvertAll(row => (string)row[0]))
+        foreach (var table in place.Rows("select name from sqlite_schema where type = 'table' and sql not like 'create virtual%' and "
+            + "name not like 'sqlite!_%' escape '!' order by name").ConvertAll(row => (string)row[0]))
         {
-            var columns = place.Rows($"select name, pk from pragma_table_info('{table}') order by pk, cid").ConvertAll(row => (Name: (string)row[0], Key: (long)row[1]));
+            var columns = place.Rows($"select name, pk from pragma_table_info('{table}') order by pk, cid")
+                .ConvertAll(row => (Name: (string)row[0], Key: (long)row[1]));
             foreach (var (name, _) in columns)
                 yield return (table, name, [.. columns.Where(column => column.Key > 0).Select(column => column.Name)]);
         }
@@ -347,7 +365,8 @@ public sealed class SqliteTamperTests() : TamperTests(() => new SqlitePlace(), p
             Place.Scalar<string>("pragma secure_delete = on; vacuum; pragma wal_checkpoint(truncate)");
             file = File.ReadAllBytes(Place.Address);
             foreach (var sql in (string[])["select payload from changes", "select hash from changes", "select content from proofs"])
-                stored.AddRange(Place.Rows(sql).Select(row => (file.AsSpan().IndexOf((byte[])row[0]), ((byte[])row[0]).Length)).Where(found => found.Item1 >= 0));
+                stored.AddRange(Place.Rows(sql).Select(row => (file.AsSpan().IndexOf((byte[])row[0]), ((byte[])row[0]).Length))
+                    .Where(found => found.Item1 >= 0));
         }
 
         var before = Everything();
@@ -411,10 +430,12 @@ public sealed class PostgresTamperTests() : TamperTests(() => new PostgresPlace(
     protected override IEnumerable<(string Table, string Column, string[] Key)> Columns(Place place)
     {
         var keys = place.Rows("""
-            select k.table_name, k.column_name from information_schema.key_column_usage k join information_schema.table_constraints t using (constraint_schema, constraint_name)
+            select k.table_name, k.column_name from information_schema.key_column_usage k
+            join information_schema.table_constraints t using (constraint_schema, constraint_name)
             where k.table_schema = current_schema and t.constraint_type = 'PRIMARY KEY' order by k.ordinal_position
             """).ToLookup(row => (string)row[0], row => (string)row[1]);
-        foreach (var row in place.Rows("select table_name, column_name, data_type from information_schema.columns where table_schema = current_schema order by 1, ordinal_position"))
+        foreach (var row in place.Rows("select table_name, column_name, data_type from information_schema.columns where table_schema = "
+            + "current_schema order by 1, ordinal_position"))
         {
             // Lexemes are not changed byte by byte: how they stand against the words of the job is tried by statements.
             if ((string)row[2] != "tsvector")

@@ -44,7 +44,8 @@ public sealed class UnmadeStoreTests : IDisposable
         using var fresh = Journals.Open(Address, SystemClock.Instance, OpenStore.ReadOnly);
         Assert.Equal(["a", "b"], fresh.Tips().Select(tip => tip.Key));
         Assert.True(fresh.Check().IsWhole);
-        Assert.DoesNotContain(Directory.EnumerateFiles(Path.GetDirectoryName(Address)!), file => file.Contains(".part", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            Directory.EnumerateFiles(Path.GetDirectoryName(Address)!), file => file.Contains(".part", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -64,7 +65,8 @@ public sealed class UnmadeStoreTests : IDisposable
     public void Many_at_once_make_one()
     {
         using var journal = Open();
-        Parallel.For(0, 16, i => Assert.IsType<PutOutcome.Added>(journal.Add(new KeyedJob(FormattableString.Invariant($"job {i}"), Samples.Bare()), "ana")));
+        Parallel.For(0, 16, i =>
+            Assert.IsType<PutOutcome.Added>(journal.Add(new KeyedJob(FormattableString.Invariant($"job {i}"), Samples.Bare()), "ana")));
         Assert.Equal(16, journal.CountJobs());
         Assert.True(journal.Check().IsWhole);
     }
@@ -74,7 +76,8 @@ public sealed class UnmadeStoreTests : IDisposable
     {
         File.WriteAllText(Path.Combine(folder, "new"), "a file where the folder would be");
         using var journal = Open();
-        Assert.Equal(StoreFault.NotAllowed, Assert.Throws<StoreException>(() => journal.PutMany([new KeyedJob("a", Samples.Bare())], "ana")).Fault);
+        Assert.Equal(StoreFault.NotAllowed,
+            Assert.Throws<StoreException>(() => journal.PutMany([new KeyedJob("a", Samples.Bare())], "ana")).Fault);
     }
 
     [Theory]

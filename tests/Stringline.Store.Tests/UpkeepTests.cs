@@ -51,7 +51,8 @@ public abstract class UpkeepTests : IDisposable
         var seal = Backup.Make(journal, At("backup")).Seal;
         journal.Put(new KeyedJob("later", Samples.Bare()), "test");
         var later = journal.Check().Seal;
-        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: false, Place.Clock)).Fault);
+        Assert.Equal(StoreFault.Exists,
+            Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: false, Place.Clock)).Fault);
         Assert.Equal(later, journal.Check().Seal);
         journal.Dispose();
         var restored = Restore.From(At("backup"), Place.Address, replace: true, Place.Clock);
@@ -72,16 +73,21 @@ public abstract class UpkeepTests : IDisposable
         for (int at = 0, next; (next = bytes.AsSpan(at).IndexOf("Block, pallet 2"u8)) >= 0; at += next + 1)
             bytes[at + next] ^= 1;
         File.WriteAllBytes(At("backup"), bytes);
-        Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: true, Place.Clock)).Fault);
+        Assert.Equal(StoreFault.Damaged,
+            Assert.Throws<StoreException>(() => Restore.From(At("backup"), Place.Address, replace: true, Place.Clock)).Fault);
         Assert.Equal(seal, journal.Check().Seal);
     }
 
     [Fact]
     public void A_store_moved_to_SQLite_and_back_is_equal_down_to_the_exported_bytes()
     {
-        var journal = Filled();
+        Filled().Dispose();
         var there = At("moved.stringline");
         var moved = Move.To(Place.Address, there, Place.Clock);
+        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Move.To(Place.Address, there, Place.Clock)).Fault);
+        using var back = Another();
+        Assert.Equal(moved.Seal, Move.To(there, back.Address, Place.Clock).Seal);
+        var journal = Place.Open(OpenStore.MustExist);
         var old = journal.Check();
         Assert.Equal((old.Seal, old.Jobs, old.Changes, old.Proofs), (moved.Seal, moved.Jobs, moved.Changes, moved.Proofs));
         using var copy = Journals.Open(there, SystemClock.Instance);
@@ -89,16 +95,14 @@ public abstract class UpkeepTests : IDisposable
         Export.To(copy, At("other"));
         Assert.Equal(Files(At("one")), Files(At("other")));
         Assert.Equal(journal.Search("alder", 100).Select(hit => hit.Job), copy.Search("alder", 100).Select(hit => hit.Job));
-        Assert.Equal(StoreFault.Exists, Assert.Throws<StoreException>(() => Move.To(Place.Address, there, Place.Clock)).Fault);
-        using var back = Another();
-        Assert.Equal(moved.Seal, Move.To(there, back.Address, Place.Clock).Seal);
     }
 
     [Fact]
     public void A_damaged_store_is_not_moved()
     {
-        Filled();
+        Filled().Dispose();
         Place.Tamper("update changes set who = 'x' where job = 2 and sequence = 2");
+        Place.EndTampering();
         Assert.Equal(StoreFault.Damaged, Assert.Throws<StoreException>(() => Move.To(Place.Address, At("moved"), Place.Clock)).Fault);
     }
 
@@ -126,16 +130,19 @@ public abstract class UpkeepTests : IDisposable
 
     private string At(string name) => Path.Combine(folder, name);
 
-    private static List<string> Files(string of) => [.. Directory.GetFiles(of, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
+    private static List<string> Files(string of) =>
+        [.. Directory.GetFiles(of, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
         .Select(file => Path.GetRelativePath(of, file) + " " + ContentHash.Of(File.ReadAllBytes(file)))];
 
     private IJournal Filled()
     {
         var journal = Place.Open();
         journal.PutMany(
-            [new("alder-court", Samples.Demo()), new("2026/114 \"Ösp\"", Samples.Long("Alder 2", 6)), new("..", Samples.Bare()), new("a b%20c", Samples.Bare()), new("木", Samples.Long("x", 1))],
+            [new("alder-court", Samples.Demo()), new("2026/114 \"Ösp\"", Samples.Long("Alder 2", 6)), new("..", Samples.Bare()),
+                new("a b%20c", Samples.Bare()), new("木", Samples.Long("x", 1))],
             "test");
-        Assert.IsType<AppendOutcome.Appended>(journal.Append(2, 7, [Samples.Entry(Samples.Delivery(7), Samples.Picture(1), Samples.Paper("p"))], "test"));
+        Assert.IsType<AppendOutcome.Appended>(
+            journal.Append(2, 7, [Samples.Entry(Samples.Delivery(7), Samples.Picture(1), Samples.Paper("p"))], "test"));
         Assert.IsType<AppendOutcome.Appended>(journal.Append(2, 8, [new JobChange.Proved(2, [Samples.Picture(1, "again.png")])], "test"));
         return journal;
     }

@@ -64,6 +64,8 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
             progress.End();
             if (journal.ClockBehind is { } behind)
                 errors.WriteLine(ClockText.Of(behind));
+            foreach (var fault in LogText.Of(journal))
+                errors.WriteLine(fault);
             output.Write(Encoding.UTF8.GetBytes(ImportText.Of(report, request.DryRun, journal.Name)));
             if (parsed.GetValue(saveMapping) is { } path
                 && FileDrop.WriteOne(path, Saved(request, report), parsed.GetValue(replace)) is Outcome<IReadOnlyList<string>>.Refused refused)

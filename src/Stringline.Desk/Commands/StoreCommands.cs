@@ -57,6 +57,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             var report = journal.PutMany(jobs, parsed.GetRequiredValue(who), progress);
             if (journal.ClockBehind is { } behind)
                 errors.WriteLine(ClockText.Of(behind));
+            foreach (var fault in LogText.Of(journal))
+                errors.WriteLine(fault);
             return report.Faults.Count > 0
                 ? Refuse([.. report.Faults.Select(fault => fault.ToString())])
                 : Say($"{report.Added} added, {report.Extended} extended, {report.Unchanged} unchanged; {report.Changes} changes written to {journal.Name}");
@@ -77,10 +79,11 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             using var journal = Journals.Open(AddressOf(parsed, store), clock, OpenStore.ReadOnly);
             var report = journal.Check(progress);
             var compared = seal is null ? null : journal.Compare(seal);
+            var beside = CheckText.Beside(journal);
             progress.End();
             return report.IsWhole && compared?.Broken is null or []
-                ? Say($"{journal.Name} is whole.\n" + Counts(report) + (compared is null ? "" : "\n" + SealCommands.Same(seal!, compared)))
-                : Refuse([.. CheckText.Of(journal.Name, report), .. SealCommands.Differs(seal, compared)]);
+                ? Say(string.Join('\n', [$"{journal.Name} is whole.", Counts(report), .. compared is null ? [] : new[] { SealCommands.Same(seal!, compared) }, .. beside]))
+                : Refuse([.. CheckText.Of(journal.Name, report), .. SealCommands.Differs(seal, compared), .. beside]);
         }));
         return command;
     }
@@ -128,7 +131,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             return Say("Restored, and walked from end to end.\n" + Counts(restored.Check)
                 + (restored.SetAside is { } aside ? "\nThe store that was there is kept as " + aside : "")
                 + string.Concat(restored.StrayLogs.Select(log => "\nA log that a store left there which is gone is kept as " + log))
-                + string.Concat(restored.Cleared.Select(left => "\nRemoved, left by a restore that was broken off: " + left)));
+                + string.Concat(restored.Cleared.Select(left => "\nRemoved, left by a program that did not finish: " + left)));
         }));
         return command;
     }

@@ -1,4 +1,5 @@
 using System.Data.Common;
+using System.Globalization;
 using Dapper;
 using Stringline.Exchange;
 using Stringline.Store.Search;
@@ -6,7 +7,9 @@ using Stringline.Store.Sql;
 
 namespace Stringline.Store.Chain;
 
-/// <summary>Walks a store from the first change of the first job to the last attached paper, and says what is not as it was written.</summary>
+/// <summary>
+/// Walks a store from the first change of the first job to the last attached paper, and says what is not as it was written.
+/// </summary>
 internal sealed class ChainCheck(Database database, DbConnection connection, DbTransaction snapshot, IProgress<StoreProgress>? progress)
 {
     private const int TellEvery = 1000;
@@ -26,6 +29,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         Reading(StorePart.Journal, "the journal cannot be read to its end", Chains);
         Reading(StorePart.Journal, "the attached papers cannot be read to their end", Papers);
         Reading(StorePart.Journal, "the database file cannot be looked through", Files);
+        Logs();
         Reading(StorePart.Guards, "what guards the journal cannot be read", Guards);
         Reading(StorePart.Settings, "the settings cannot be read", Settings);
         Reading(StorePart.Derived, "the texts by which jobs are found cannot be read to their end", SearchTable);
@@ -41,7 +45,8 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         {
             read();
         }
-        catch (Exception e) when (DamagedRow.Is(e) || (e is DbException db && database.Translate(db).Fault is StoreFault.Damaged or StoreFault.Failed))
+        catch (Exception e) when (
+            DamagedRow.Is(e) || (e is DbException db && database.Translate(db).Fault is StoreFault.Damaged or StoreFault.Failed))
         {
             Tell(null, null, $"{trouble}: {e.Message}", part);
         }
@@ -71,13 +76,20 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
             Tell(null, null, fault, isDerived ? StorePart.Derived : StorePart.Journal);
     }
 
+    private void Logs()
+    {
+        foreach (var fault in database.CheckLogs())
+            Tell(null, null, fault, StorePart.Log);
+    }
+
     private void Guards()
     {
         foreach (var fault in database.CheckGuards(connection, snapshot))
             Tell(null, null, fault, StorePart.Guards);
         if (SealedAt.Fault(SealedAt.Kept(connection, snapshot)) is { } unproved)
             Tell(null, null, unproved, StorePart.Guards);
-        var run = connection.Query<(long Number, string Name)>("select number, name from migrations order by number", transaction: snapshot);
+        var run = connection.Query<(long Number, string Name)>("select number, name from migrations order by number",
+            transaction: snapshot);
         if (!run.SequenceEqual(Migrator.Scripts(database).Select(script => ((long)script.Number, script.Name))))
             Tell(null, null, "the list of versions to which the store was brought is not as it was written", StorePart.Guards);
     }
@@ -105,7 +117,8 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         foreach (var job in words.Jobs.Union(standing.Jobs).Order())
         {
             if (!words.IsSame(job, standing))
-                Tell(null, null, FormattableString.Invariant($"job number {job}: the words by which it is found are not those of the job"), StorePart.Derived);
+                Tell(null, null, FormattableString.Invariant($"job number {job}: the words by which it is found are not those of the job"),
+                    StorePart.Derived);
         }
 
         foreach (var fault in database.CheckWords(connection, snapshot))
@@ -145,9 +158,16 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         }
 
         if (tip.Sequence != read.Count || tip.Hash != before)
-            Tell(tip.Key, null, FormattableString.Invariant($"the job says that its last change is number {tip.Sequence}, but its chain ends with number {read.Count}, or in another hash"));
+        {
+            Tell(tip.Key, null, string.Create(
+                CultureInfo.InvariantCulture,
+                $"the job says that its last change is number {tip.Sequence}, "
+                + $"but its chain ends with number {read.Count}, or in another hash"));
+        }
         else
+        {
             Content(tip, read);
+        }
     }
 
     private void Content(JobTip tip, List<JournalRow> rows)
@@ -175,7 +195,8 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
             {
                 var job = reader.GetInt64(0);
                 if (!texts.Remove(job, out var hash) || hash != ContentHash.Of(System.Text.Encoding.UTF8.GetBytes(reader.GetString(1))))
-                    Tell(null, null, FormattableString.Invariant($"job number {job}: the texts by which it is found are not those of the job"), StorePart.Derived);
+                    Tell(null, null, FormattableString.Invariant(
+                        $"job number {job}: the texts by which it is found are not those of the job"), StorePart.Derived);
             }
         }
 

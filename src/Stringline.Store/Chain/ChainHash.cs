@@ -17,7 +17,8 @@ internal static class ChainHash
     public static ContentHash Of(ContentHash before, long job, string key, RawRow row)
     {
         // Room for the worst: three bytes for each character of a text.
-        var texts = key.Length + row.Who.Length + row.Kind.Length + (row.Learned?.Length ?? 0) + (row.Supersedes?.Length ?? 0) + (row.Proofs?.Length ?? 0);
+        var texts = key.Length + row.Who.Length + row.Kind.Length + (row.Learned?.Length ?? 0) + (row.Supersedes?.Length ?? 0)
+            + (row.Proofs?.Length ?? 0);
         var rented = ArrayPool<byte>.Shared.Rent(ContentHash.Length + (10 * sizeof(long)) + (3 * texts) + row.Payload.Length);
         Span<byte> rest = rented;
         before.CopyTo(rest);

@@ -4,8 +4,8 @@ using Stringline.Store.Sql;
 namespace Stringline.Store.Chain;
 
 /// <summary>
-/// Reads every derived row of what assessments found, and says of which jobs it is not as it was written: a row that does not prove itself, a
-/// step too many or too few, a row of a job that is not there.
+/// Reads every derived row of what assessments found, and says of which jobs it is not as it was written: a row that does not prove itself,
+/// a step too many or too few, a row of a job that is not there.
 /// </summary>
 internal static class DerivedCheck
 {
@@ -13,9 +13,10 @@ internal static class DerivedCheck
     public static IEnumerable<(long Job, string Found)> Walk(DbConnection connection, DbTransaction? snapshot)
     {
         var steps = new Dictionary<long, long>();
-        foreach (var (job, row, isThere) in Assessed(connection, snapshot))
+        foreach (var (job, row, there) in Rows(
+            connection, snapshot, AssessedTable.RowColumns, ["j.id"], "assessed d left join jobs j on j.id = d.job order by d.job"))
         {
-            if (!isThere)
+            if (there is [null])
                 yield return (job, "the assessment is of a job that is not there");
             else if (!DerivedRow.IsSound("assessed", row))
                 yield return (job, "its assessment is not as it was written");
@@ -23,7 +24,9 @@ internal static class DerivedCheck
                 steps.Add(job, (long)row[^2]!);
         }
 
-        foreach (var (job, row, assessment) in Steps(connection, snapshot))
+        foreach (var (job, row, assessment) in Rows(
+            connection, snapshot, StepsTable.RowColumns, ["a.sequence", "a.rules", "a.as_of"],
+            "steps d left join assessed a on a.job = d.job order by d.job, d.ordinal"))
         {
             if (!DerivedRow.IsSound("steps", row, assessment))
                 yield return (job, "a step of it is not as it was written, or not of its assessment");
@@ -34,37 +37,22 @@ internal static class DerivedCheck
         foreach (var (job, left) in steps)
         {
             if (left != 0)
-                yield return (job, FormattableString.Invariant($"its steps are not those of its assessment: {Math.Abs(left)} too {(left > 0 ? "few" : "many")}"));
+                yield return (job, FormattableString.Invariant(
+                    $"its steps are not those of its assessment: {Math.Abs(left)} too {(left > 0 ? "few" : "many")}"));
         }
     }
 
-    private static IEnumerable<(long Job, object?[] Row, bool IsThere)> Assessed(DbConnection connection, DbTransaction? snapshot)
+    // The rows of a table, each with what is joined to it.
+    private static IEnumerable<(long Job, object?[] Row, object?[] Joined)> Rows(
+        DbConnection connection, DbTransaction? snapshot, IReadOnlyList<string> columns, IReadOnlyList<string> joined, string from)
     {
-        var columns = AssessedTable.RowColumns;
         using var command = RowReading.Command(
-            connection,
-            snapshot,
-            $"select {string.Join(", ", columns.Select(column => "a." + column))}, j.id from assessed a left join jobs j on j.id = a.job order by a.job");
+            connection, snapshot, $"select {string.Join(", ", columns.Select(column => "d." + column).Concat(joined))} from {from}");
         using var reader = command.ExecuteReader();
         while (reader.Read())
         {
             var row = DerivedRow.Read(reader, 0, columns.Count);
-            yield return (Job(row), row, !reader.IsDBNull(columns.Count));
-        }
-    }
-
-    private static IEnumerable<(long Job, object?[] Row, object?[] Assessment)> Steps(DbConnection connection, DbTransaction? snapshot)
-    {
-        var columns = StepsTable.RowColumns;
-        using var command = RowReading.Command(
-            connection,
-            snapshot,
-            $"select {string.Join(", ", columns.Select(column => "s." + column))}, a.sequence, a.rules, a.as_of from steps s left join assessed a on a.job = s.job order by s.job, s.ordinal");
-        using var reader = command.ExecuteReader();
-        while (reader.Read())
-        {
-            var row = DerivedRow.Read(reader, 0, columns.Count);
-            yield return (Job(row), row, DerivedRow.Read(reader, columns.Count, StepsTable.AssessmentColumns));
+            yield return (Job(row), row, DerivedRow.Read(reader, columns.Count, joined.Count));
         }
     }
 

@@ -5,9 +5,9 @@ using Stringline.Store.Sql;
 namespace Stringline.Store.Chain;
 
 /// <summary>
-/// When changes are recorded: never before the change that stands before, never before the last seal. A clock that was set back loses nothing:
-/// the entry gets the moment of the change before it, which says "not earlier than this". A clock out of all range is refused before anything
-/// is written, since the moment would stay in the journal for good.
+/// When changes are recorded: never before the change that stands before, never before the last seal. A clock that was set back loses
+/// nothing: the entry gets the moment of the change before it, which says "not earlier than this". A clock out of all range is refused
+/// before anything is written, since the moment would stay in the journal for good.
 /// </summary>
 internal sealed class Moments
 {
@@ -24,7 +24,9 @@ internal sealed class Moments
     private readonly Instant now;
     private readonly Instant sealedAt;
 
-    /// <summary>Looks at the clock. First in its transaction, before any row is locked: who seals waits for who writes, and the other way round.</summary>
+    /// <summary>
+    /// Looks at the clock. First in its transaction, before any row is locked: who seals waits for who writes, and the other way round.
+    /// </summary>
     /// <exception cref="StoreException">The clock is out of all range.</exception>
     public Moments(Database database, DbConnection connection, DbTransaction transaction, RecordingClock clock)
     {

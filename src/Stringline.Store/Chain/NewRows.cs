@@ -48,10 +48,12 @@ internal sealed class NewRows(JobTip tip, string who, Instant at)
     private void Row(ChangeKind kind, LocalDate? learned, string? supersedes, string? proofs, byte[] payload)
     {
         var row = new RawRow(
-            tip.Sequence + rows.Count + 1, moment, who, kind.Word(), learned is { } day ? DayText.Write(day) : null, supersedes, proofs, payload, []);
+            tip.Sequence + rows.Count + 1, moment, who, kind.Word(), learned is { } day ? DayText.Write(day) : null, supersedes, proofs,
+            payload, []);
         last = ChainHash.Of(last, tip.Id, tip.Key, row);
         rows.Add(row with { Hash = last.ToBytes() });
     }
 
-    private static string? Links(IReadOnlyList<Proof> proofs) => RawRow.Lines([.. proofs.Select(proof => new ProofLink(proof.Hash, proof.Name))]);
+    private static string? Links(IReadOnlyList<Proof> proofs) =>
+        RawRow.Lines([.. proofs.Select(proof => new ProofLink(proof.Hash, proof.Name))]);
 }

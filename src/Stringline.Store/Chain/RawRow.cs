@@ -37,7 +37,8 @@ internal sealed record RawRow(
         else if (Links(Proofs) is not { } links)
             fault = "its list of proofs cannot be read";
         else
-            return new JournalRow(Sequence, Moment(At), Who, kind, Learned is null ? null : learned, Supersedes, links, Payload, ContentHash.From(Hash));
+            return new JournalRow(
+                Sequence, Moment(At), Who, kind, Learned is null ? null : learned, Supersedes, links, Payload, ContentHash.From(Hash));
         return null;
     }
 

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace Stringline.Store.Chain;
 
-/// <summary>Compares a journal with a seal that was made earlier. What was added since is no fault; what was sealed must stand as it was.</summary>
+/// <summary>
+/// Compares a journal with a seal that was made earlier. What was added since is no fault; what was sealed must stand as it was.
+/// </summary>
 internal sealed class SealComparison(Seal seal)
 {
     private readonly List<BrokenLink> broken = [];
@@ -37,7 +39,8 @@ internal sealed class SealComparison(Seal seal)
     private void Missing(long id)
     {
         if (id <= seal.Jobs)
-            Tell(seal.Each?[(int)id - 1].Key, null, FormattableString.Invariant($"job number {id}, which was there when the seal of {when} was made, is missing"));
+            Tell(seal.Each?[(int)id - 1].Key, null,
+                FormattableString.Invariant($"job number {id}, which was there when the seal of {when} was made, is missing"));
     }
 
     private void Sealed(SealRows job, SealedJob? then)
@@ -49,20 +52,26 @@ internal sealed class SealComparison(Seal seal)
         if (then is null)
             return;
         if (then.Key != job.Key)
-            Tell(then.Key, null, FormattableString.Invariant($"job number {job.Id} had this key when the seal of {when} was made, and has the key \"{job.Key}\" now"));
+            Tell(then.Key, null,
+                FormattableString.Invariant(
+                $"job number {job.Id} had this key when the seal of {when} was made, and has the key \"{job.Key}\" now"));
         changesSince += by - then.Sequence;
         for (var sequence = 1; sequence <= then.Sequence; sequence++)
         {
             if (sequence > job.Rows.Count)
             {
-                Tell(then.Key, sequence, FormattableString.Invariant($"the change, which was there when the seal of {when} was made, is missing, and all after it; the job had {then.Sequence}"));
+                Tell(then.Key, sequence, string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the change, which was there when the seal of {when} was made, is missing, "
+                    + $"and all after it; the job had {then.Sequence}"));
                 return;
             }
 
             var stands = job.Rows[sequence - 1].Hash;
             if (SealedJob.MarkOf(stands) == then.Mark(sequence) && (sequence < then.Sequence || stands == then.Hash))
                 continue;
-            Tell(then.Key, sequence, $"the change is not the one that stood there when the seal of {when} was made: history was rewritten from here on");
+            Tell(then.Key, sequence,
+                $"the change is not the one that stood there when the seal of {when} was made: history was rewritten from here on");
             return;
         }
 
@@ -83,8 +92,10 @@ internal sealed class SealComparison(Seal seal)
         {
             if (row.At > RawRow.Microseconds(seal.At))
                 continue;
-            var said = RawRow.Moment(Math.Clamp(row.At, 0, RawRow.LastMoment)).ToString("uuuu'-'MM'-'dd HH':'mm", CultureInfo.InvariantCulture);
-            Tell(job.Key, row.Sequence, $"the change was not there when the seal of {when} was made, but says that it was recorded before, on {said} UTC: the clock was set back, or the change was slipped in");
+            var said = RawRow.Moment(Math.Clamp(row.At, 0, RawRow.LastMoment))
+                .ToString("uuuu'-'MM'-'dd HH':'mm", CultureInfo.InvariantCulture);
+            Tell(job.Key, row.Sequence, $"the change was not there when the seal of {when} was made, but says that it was recorded "
+                + $"before, on {said} UTC: the clock was set back, or the change was slipped in");
             return;
         }
     }
@@ -93,11 +104,16 @@ internal sealed class SealComparison(Seal seal)
     {
         var stands = hash.Value().ToString()[..Seal.HeadLength];
         if (sealedChanges < seal.Changes)
-            Tell(null, null, FormattableString.Invariant($"{seal.Changes} changes were there when the seal of {when} was made; of them {seal.Changes - sealedChanges} are missing"));
+            Tell(null, null, FormattableString.Invariant(
+                $"{seal.Changes} changes were there when the seal of {when} was made; of them {seal.Changes - sealedChanges} are missing"));
         else if (sealedChanges > seal.Changes)
-            Tell(null, null, FormattableString.Invariant($"{seal.Changes} changes were there when the seal of {when} was made; now {sealedChanges} say that they were recorded before it: {sealedChanges - seal.Changes} were slipped in, or the clock was set back"));
+            Tell(null, null, string.Create(
+                CultureInfo.InvariantCulture,
+                $"{seal.Changes} changes were there when the seal of {when} was made; now {sealedChanges} say that they were recorded "
+                + $"before it: {sealedChanges - seal.Changes} were slipped in, or the clock was set back"));
         else if (stands != seal.Head && broken.Count == 0)
-            Tell(null, null, $"history before the seal of {when} was rewritten: over what stands now it would be {stands}, and not {seal.Head}; the file of that seal says from which change of which job on");
+            Tell(null, null, $"history before the seal of {when} was rewritten: over what stands now it would be {stands}, and not "
+                + $"{seal.Head}; the file of that seal says from which change of which job on");
     }
 
     private void Tell(string? job, long? sequence, string found)

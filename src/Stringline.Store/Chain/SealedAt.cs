@@ -6,8 +6,8 @@ using Stringline.Store.Sql;
 namespace Stringline.Store.Chain;
 
 /// <summary>
-/// The moment up to which the journal was sealed last: whatever is recorded later gets a later moment. It carries a word that proves it, since a
-/// digit that went wrong would else date every later entry.
+/// The moment up to which the journal was sealed last: whatever is recorded later gets a later moment. It carries a word that proves it,
+/// since a digit that went wrong would else date every later entry.
 /// </summary>
 internal static class SealedAt
 {
@@ -24,7 +24,8 @@ internal static class SealedAt
     public static Instant? Read(string? kept)
     {
         if (kept is null || kept.Split(' ') is not [var number, var proof] || Proof(number) != proof
-            || !long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var microseconds) || microseconds > RawRow.LastMoment)
+            || !long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var microseconds)
+            || microseconds > RawRow.LastMoment)
         {
             return null;
         }
@@ -44,5 +45,6 @@ internal static class SealedAt
         return command.ExecuteScalar() as string;
     }
 
-    private static string Proof(string number) => ContentHash.Of(Encoding.UTF8.GetBytes("stringline-sealed-at/1 " + number)).ToString()[..ProofLength];
+    private static string Proof(string number) =>
+        ContentHash.Of(Encoding.UTF8.GetBytes("stringline-sealed-at/1 " + number)).ToString()[..ProofLength];
 }

@@ -4,7 +4,9 @@ using Stringline.Store.Sql;
 
 namespace Stringline.Store.Chain;
 
-/// <summary>Makes a seal, and sees to it that whatever is recorded later has a later moment: so what stood then can be told at any time.</summary>
+/// <summary>
+/// Makes a seal, and sees to it that whatever is recorded later has a later moment: so what stood then can be told at any time.
+/// </summary>
 internal static class Sealing
 {
     // A change that another desk recorded a little in the future still belongs to today's seal; one of next year does not.

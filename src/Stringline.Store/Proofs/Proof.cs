@@ -13,7 +13,9 @@ public enum ProofKind
     Png,
 }
 
-/// <summary>A paper that proves an entry, such as a mail receipt or a conformed copy: recognised by its content, never by its name.</summary>
+/// <summary>
+/// A paper that proves an entry, such as a mail receipt or a conformed copy: recognised by its content, never by its name.
+/// </summary>
 public sealed record Proof
 {
     private Proof(string name, ProofKind kind, ReadOnlyMemory<byte> content, ContentHash hash) =>
@@ -44,7 +46,8 @@ public sealed record Proof
         if (Names.Fault(plain) is { } fault)
             return new ProofResult.Refused(new(name, "", "a file name that cannot be kept", fault));
         if (content.Length > LargestFile)
-            return new ProofResult.Refused(new(name, "", Invariant($"a file of {content.Length:N0} bytes"), Invariant($"at most {LargestFile:N0} bytes (20 MiB)")));
+            return new ProofResult.Refused(
+                new(name, "", Invariant($"a file of {content.Length:N0} bytes"), Invariant($"at most {LargestFile:N0} bytes (20 MiB)")));
         return ProofKinds.Recognise(content.Span) is { } kind
             ? new ProofResult.Taken(new Proof(plain, kind, content, ContentHash.Of(content.Span)))
             : new ProofResult.Refused(new(name, "", ProofKinds.Describe(content.Span), "a whole PDF, JPEG or PNG file"));

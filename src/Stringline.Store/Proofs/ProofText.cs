@@ -3,7 +3,9 @@ using System.Text.Json;
 
 namespace Stringline.Store;
 
-/// <summary>The payload of a change that attaches papers to an entry made earlier: <c>{"proves":12}</c>, the sequence of that entry.</summary>
+/// <summary>
+/// The payload of a change that attaches papers to an entry made earlier: <c>{"proves":12}</c>, the sequence of that entry.
+/// </summary>
 internal static class ProofText
 {
     public static byte[] Write(long sequence) => Encoding.ASCII.GetBytes(FormattableString.Invariant($"{{\"proves\":{sequence}}}"));

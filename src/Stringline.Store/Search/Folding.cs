@@ -80,11 +80,13 @@ internal static class Folding
             var bare = first;
             while (parts.TryGetValue(bare, out var barer))
                 bare = barer;
-            bases[letter] = bases.TryGetValue(bare, out var spelled) ? spelled : char.IsAscii(bare) ? char.ToLowerInvariant(bare).ToString() : Code(new Rune(bare));
+            bases[letter] = bases.TryGetValue(bare, out var spelled) ? spelled : char.IsAscii(bare) ? char.ToLowerInvariant(bare).ToString()
+                : Code(new Rune(bare));
         }
 
         return bases;
     }
 
-    private static char Letter(string line, int at) => (char)ushort.Parse(line.AsSpan(at, 4), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+    private static char Letter(string line, int at) =>
+        (char)ushort.Parse(line.AsSpan(at, 4), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
 }

@@ -33,7 +33,8 @@ internal sealed class Appending(Database database, RecordingClock clock)
                 case JobFileResult.Read read:
                     ProofTable.Write(connection, transaction, changes.SelectMany(ProofsOf));
                     var after = added.After(read.Job.Name);
-                    database.Write(connection, transaction, [new JobWrite(after, IsNew: false, added.Rows, SearchTexts.Of(tip.Key, read.Job))]);
+                    database.Write(connection, transaction,
+                        [new JobWrite(after, IsNew: false, added.Rows, SearchTexts.Of(tip.Key, read.Job))]);
                     return (new AppendOutcome.Appended(after.Sequence, after.Hash), true);
                 case JobFileResult.Refused refused:
                     return (new AppendOutcome.Refused(refused.Faults), false);
@@ -45,9 +46,12 @@ internal sealed class Appending(Database database, RecordingClock clock)
 
     private List<JournalRow> Since(DbConnection connection, DbTransaction transaction, JobTip tip, long expected) =>
         [.. RowReading.Rows(connection, transaction, tip.Id, expected).Select(row => row.Read(out var fault)
-            ?? throw new StoreException(StoreFault.Damaged, database.Name, $"job \"{tip.Key}\", change {row.Sequence}: {fault}", "a store that `stringline store check` finds whole"))];
+            ?? throw new StoreException(
+                StoreFault.Damaged, database.Name, $"job \"{tip.Key}\", change {row.Sequence}: {fault}",
+                "a store that `stringline store check` finds whole"))];
 
-    private static JournalRow Sound(RawRow row) => row.Read(out var fault) ?? throw new InvalidOperationException("A row just made cannot be read: " + fault);
+    private static JournalRow Sound(RawRow row) =>
+        row.Read(out var fault) ?? throw new InvalidOperationException("A row just made cannot be read: " + fault);
 
     private static IReadOnlyList<Proof> ProofsOf(JobChange change) => change switch
     {
@@ -64,7 +68,8 @@ internal sealed class Appending(Database database, RecordingClock clock)
             if (proved.Proofs.Count == 0)
                 return new Fault(key, "", "no paper", "at least one paper that proves the entry");
             if (!rows.Exists(row => row.Sequence == proved.Sequence && row.Kind == ChangeKind.Entry))
-                return new Fault(key, "", string.Create(CultureInfo.InvariantCulture, $"papers for change {proved.Sequence}"), "the number of a change that made an entry");
+                return new Fault(key, "", string.Create(CultureInfo.InvariantCulture, $"papers for change {proved.Sequence}"),
+                    "the number of a change that made an entry");
         }
 
         return null;

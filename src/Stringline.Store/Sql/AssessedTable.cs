@@ -12,7 +12,8 @@ internal static class AssessedTable
     /// <summary>The columns that are written, in the order of <see cref="Values"/>.</summary>
     public static IReadOnlyList<string> RowColumns { get; } =
     [
-        "job", "sequence", "rules", "as_of", "act_by", "at_stake", "standing", "what", "findings", "customer", "county", "person", "owed", "held", "may",
+        "job", "sequence", "rules", "as_of", "act_by", "at_stake", "standing", "what", "findings", "customer", "county", "person", "owed",
+        "held", "may",
         "steps", "hash",
     ];
 
@@ -70,7 +71,8 @@ internal static class AssessedTable
         using var command = RowReading.Command(
             connection,
             null,
-            "select j.id, j.key, j.name, j.sequence, j.hash from assessed a join jobs j on j.id = a.job where a.customer = @customer order by a.job limit @limit",
+            "select j.id, j.key, j.name, j.sequence, j.hash from assessed a join jobs j on j.id = a.job where a.customer = "
+                + "@customer order by a.job limit @limit",
             ("@customer", customer),
             ("@limit", (long)limit));
         using var reader = command.ExecuteReader();
@@ -87,7 +89,8 @@ internal static class AssessedTable
             null,
             """
             select (select jobs from store),
-              (select count(*) from assessed a join jobs j on j.id = a.job where a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)
+              (select count(*) from assessed a join jobs j on j.id = a.job
+               where a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)
             """,
             ("@rules", rules),
             ("@asOf", DayText.Write(asOf)));
@@ -128,7 +131,8 @@ internal static class AssessedTable
         using var command = RowReading.Command(
             connection,
             null,
-            $"select j.id, j.key, j.name, j.sequence, j.hash, {Columns} from assessed a join jobs j on j.id = a.job where a.customer = @customer order by a.job limit @limit",
+            $"select j.id, j.key, j.name, j.sequence, j.hash, {Columns} from assessed a join jobs j on j.id = a.job where a.customer = "
+                + "@customer order by a.job limit @limit",
             ("@customer", customer),
             ("@limit", (long)limit));
         return Lines(command, damaged);

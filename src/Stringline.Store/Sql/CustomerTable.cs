@@ -27,7 +27,8 @@ internal static class CustomerTable
         var totals = new List<CustomerTotal>();
         while (reader.Read())
         {
-            totals.Add(new CustomerTotal(reader.GetString(0), reader.GetInt64(1), reader.GetInt64(2) / 100m, reader.GetInt64(3) / 100m, reader.GetInt64(4) / 100m)
+            totals.Add(new CustomerTotal(
+                reader.GetString(0), reader.GetInt64(1), reader.GetInt64(2) / 100m, reader.GetInt64(3) / 100m, reader.GetInt64(4) / 100m)
             {
                 Overdue = reader.GetInt64(5),
                 Next = reader.IsDBNull(6) ? null : AssessedTable.Day(reader.GetString(6)),

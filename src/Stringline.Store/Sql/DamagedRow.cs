@@ -7,5 +7,6 @@ internal sealed class DamagedRow(string message, Exception? cause = null) : DbEx
 {
     /// <summary>Whether this came of reading what is not there or of another kind.</summary>
     public static bool Is(Exception error) =>
-        error is InvalidCastException or InvalidOperationException or FormatException or OverflowException or ArgumentException or NullReferenceException;
+        error is InvalidCastException or InvalidOperationException or FormatException or OverflowException or ArgumentException
+            or NullReferenceException;
 }

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Stringline.Store.Chain;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store.Sql;
 
@@ -16,10 +17,15 @@ internal abstract class Database : IDisposable
     /// <summary>Ends a query of rows that this transaction is about to change.</summary>
     public abstract string ForUpdate { get; }
 
-    /// <summary>A statement with which a transaction begins that adds to the journal, so that none is under way while the journal is sealed; empty where writers wait for each other.</summary>
+    /// <summary>
+    /// A statement with which a transaction begins that adds to the journal, so that none is under way while the journal is sealed; empty
+    /// where writers wait for each other.
+    /// </summary>
     public abstract string BeforeChanges { get; }
 
-    /// <summary>A statement that waits until nobody adds to the journal, and keeps it so to the end of the transaction; empty where it is so anyway.</summary>
+    /// <summary>
+    /// A statement that waits until nobody adds to the journal, and keeps it so to the end of the transaction; empty where it is so anyway.
+    /// </summary>
     public abstract string BeforeSealing { get; }
 
     /// <summary>Ready to be used.</summary>
@@ -74,6 +80,12 @@ internal abstract class Database : IDisposable
 
     /// <summary>What the database itself finds wrong with its files, and whether it is only of what is derived.</summary>
     public virtual IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => [];
+
+    /// <summary>What logs of the store were not taken whole.</summary>
+    public virtual IEnumerable<string> CheckLogs() => [];
+
+    /// <summary>What was left beside the store.</summary>
+    public abstract IEnumerable<Leftover> Leftovers();
 
     /// <summary>Notes which store it is that was opened, for <see cref="IsInPlace"/>.</summary>
     public virtual void NotePlace(DbConnection connection)

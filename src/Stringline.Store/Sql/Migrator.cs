@@ -8,7 +8,8 @@ namespace Stringline.Store.Sql;
 internal static class Migrator
 {
     /// <summary>The statement that makes the table in which the scripts that were run are noted.</summary>
-    public const string MakesItsTable = "create table if not exists migrations (number bigint primary key, name text not null, at bigint not null)";
+    public const string MakesItsTable =
+        "create table if not exists migrations (number bigint primary key, name text not null, at bigint not null)";
 
     private const int SearchSince = 2;
     private const int SettingsProvedSince = 8;
@@ -18,9 +19,11 @@ internal static class Migrator
     {
         var assembly = Assembly.GetExecutingAssembly();
         var scripts = assembly.GetManifestResourceNames()
-            .Where(name => name.StartsWith(database.Scripts + "/", StringComparison.Ordinal) && name.EndsWith(".sql", StringComparison.Ordinal))
+            .Where(name => name.StartsWith(database.Scripts + "/", StringComparison.Ordinal)
+                && name.EndsWith(".sql", StringComparison.Ordinal))
             .Select(name => (File: name, Name: name[(database.Scripts.Length + 1)..^".sql".Length]))
-            .Select(script => new Script(int.Parse(script.Name.AsSpan(0, 4), System.Globalization.CultureInfo.InvariantCulture), script.Name[5..], script.File))
+            .Select(script => new Script(
+                int.Parse(script.Name.AsSpan(0, 4), System.Globalization.CultureInfo.InvariantCulture), script.Name[5..], script.File))
             .OrderBy(script => script.Number)
             .ToList();
         return scripts.Select(script => script.Number).SequenceEqual(Enumerable.Range(1, scripts.Count))
@@ -69,7 +72,8 @@ internal static class Migrator
         if (version > current)
         {
             throw new StoreException(
-                StoreFault.TooNew, database.Name, FormattableString.Invariant($"a store of version {version}"), FormattableString.Invariant($"one of at most version {current}, or a later version of this program"));
+                StoreFault.TooNew, database.Name, FormattableString.Invariant($"a store of version {version}"),
+                FormattableString.Invariant($"one of at most version {current}, or a later version of this program"));
         }
 
         if (version == 0 && open is not (OpenStore.OrMake or OpenStore.OrMakeOnWriting))
@@ -77,7 +81,9 @@ internal static class Migrator
         if (version < current && open == OpenStore.ReadOnly)
         {
             throw new StoreException(
-                StoreFault.EarlierVersion, database.Name, FormattableString.Invariant($"a store of version {version}, opened only to be read"), FormattableString.Invariant($"one of version {current}; open it once to be written, which brings it there"));
+                StoreFault.EarlierVersion, database.Name,
+                FormattableString.Invariant($"a store of version {version}, opened only to be read"),
+                FormattableString.Invariant($"one of version {current}; open it once to be written, which brings it there"));
         }
     }
 

@@ -2,7 +2,9 @@ using System.Collections.Concurrent;
 
 namespace Stringline.Store.Sql;
 
-/// <summary>Works on a stream on several cores: one thread draws the items, workers work on them, and the results come in the order of the items.</summary>
+/// <summary>
+/// Works on a stream on several cores: one thread draws the items, workers work on them, and the results come in the order of the items.
+/// </summary>
 internal static class OnCores
 {
     // So many items go to a worker at once, and so many such lots for each core may wait: memory does not grow with the stream.
@@ -14,7 +16,9 @@ internal static class OnCores
     {
         using var stop = new CancellationTokenSource();
         using var lots = new BlockingCollection<Task<TResult[]>>(cores * LotsForEachCore);
-        var drawing = Task.Factory.StartNew(() => Draw(items, cores, work, lots, stop.Token), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var drawing = Task.Factory.StartNew(
+            () => Draw(items, cores, work, lots, stop.Token), CancellationToken.None, TaskCreationOptions.LongRunning,
+            TaskScheduler.Default);
         try
         {
             foreach (var lot in lots.GetConsumingEnumerable(CancellationToken.None))
@@ -33,13 +37,16 @@ internal static class OnCores
         drawing.GetAwaiter().GetResult();
     }
 
-    private static void Draw<T, TResult>(IEnumerable<T> items, int cores, Func<T, TResult> work, BlockingCollection<Task<TResult[]>> lots, CancellationToken stop)
+    private static void Draw<T, TResult>(
+        IEnumerable<T> items, int cores, Func<T, TResult> work, BlockingCollection<Task<TResult[]>> lots, CancellationToken stop)
     {
         var workers = new ConcurrentExclusiveSchedulerPair(TaskScheduler.Default, cores).ConcurrentScheduler;
         try
         {
             foreach (var lot in items.Chunk(Lot))
-                lots.Add(Task.Factory.StartNew(() => Array.ConvertAll(lot, item => work(item)), CancellationToken.None, TaskCreationOptions.DenyChildAttach, workers), stop);
+                lots.Add(Task.Factory.StartNew(
+                    () => Array.ConvertAll(lot, item => work(item)), CancellationToken.None, TaskCreationOptions.DenyChildAttach,
+                    workers), stop);
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {

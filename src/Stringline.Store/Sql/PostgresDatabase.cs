@@ -3,6 +3,7 @@ using System.Data.Common;
 using Dapper;
 using Npgsql;
 using NpgsqlTypes;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store.Sql;
 
@@ -42,7 +43,9 @@ internal sealed class PostgresDatabase : Database
         catch (Exception e) when (e is ArgumentException or InvalidOperationException or NotSupportedException or FormatException)
         {
             // Neither its message nor itself: it may repeat what stands in the connection string.
-            throw new StoreException(StoreFault.NotAllowed, Name, "settings that the driver does not take together", "a connection string such as postgres:Host=db;Database=office;Username=me");
+            throw new StoreException(
+                StoreFault.NotAllowed, Name, "settings that the driver does not take together",
+                "a connection string such as postgres:Host=db;Database=office;Username=me");
         }
     }
 
@@ -74,7 +77,9 @@ internal sealed class PostgresDatabase : Database
         catch (Exception e) when (e is not DbException and not OutOfMemoryException)
         {
             // Neither its message nor itself: it may repeat what stands in the connection string, such as the path of a key.
-            throw new StoreException(StoreFault.NotAllowed, Name, "settings with which no connection can be made", "settings that the server takes, and files of keys that are there");
+            throw new StoreException(
+                StoreFault.NotAllowed, Name, "settings with which no connection can be made",
+                "settings that the server takes, and files of keys that are there");
         }
     }
 
@@ -105,12 +110,14 @@ internal sealed class PostgresDatabase : Database
     {
         // In one look: between two another program may have made the store.
         var (isStore, tables) = connection.QuerySingle<(bool, long)>(
-            "select to_regclass(@migrations) is not null, (select count(*) from pg_class where relnamespace = to_regnamespace(@Schema) and relkind = 'r')",
+            "select to_regclass(@migrations) is not null, (select count(*) from pg_class where relnamespace = "
+                + "to_regnamespace(@Schema) and relkind = 'r')",
             new { migrations = Schema + ".migrations", Schema });
         if (isStore)
             return true;
         if (tables > 0)
-            throw new StoreException(StoreFault.NotAStore, Name, "a schema with tables of another program", "a schema of its own; name it with Search Path");
+            throw new StoreException(
+                StoreFault.NotAStore, Name, "a schema with tables of another program", "a schema of its own; name it with Search Path");
         return false;
     }
 
@@ -128,7 +135,8 @@ internal sealed class PostgresDatabase : Database
         if (added.Count > 0)
         {
             connection.Execute(
-                "insert into jobs (id, key, name, sequence, hash) select * from unnest(@ids, @keys, @names, @sequences, @hashes)", Places(added), transaction);
+                "insert into jobs (id, key, name, sequence, hash) select * from unnest(@ids, @keys, @names, @sequences, @hashes)",
+                Places(added), transaction);
         }
 
         var moved = jobs.Where(job => !job.IsNew).ToList();
@@ -147,7 +155,8 @@ internal sealed class PostgresDatabase : Database
         connection.Execute(
             """
             insert into search_texts (job, texts, words)
-            select s.job, s.texts, array_to_tsvector(string_to_array(s.words, ' ')) from unnest(@ids, @texts, @words) as s (job, texts, words)
+            select s.job, s.texts, array_to_tsvector(string_to_array(s.words, ' '))
+            from unnest(@ids, @texts, @words) as s (job, texts, words)
             on conflict (job) do update set texts = excluded.texts, words = excluded.words
             """,
             new
@@ -221,7 +230,8 @@ internal sealed class PostgresDatabase : Database
     public override IReadOnlyList<(string Condition, string Words)> Seek(IReadOnlyList<string> words)
     {
         const string condition = "s.words @@ cast(@words as tsquery)";
-        return [(condition, string.Join(" & ", words.Select(word => $"'{word}'"))), (condition, string.Join(" & ", words.Select(word => $"'{word}':*")))];
+        return [(condition, string.Join(" & ", words.Select(word => $"'{word}'"))),
+            (condition, string.Join(" & ", words.Select(word => $"'{word}':*")))];
     }
 
     /// <inheritdoc/>
@@ -244,7 +254,11 @@ internal sealed class PostgresDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) => PostgresGuards.Check(connection, snapshot, Schema);
+    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) =>
+        PostgresGuards.Check(connection, snapshot, Schema);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Leftover> Leftovers() => Run(connection => ServerSwap.Leftovers(connection, Schema));
 
     /// <inheritdoc/>
     public override void Dispose() => source.Dispose();

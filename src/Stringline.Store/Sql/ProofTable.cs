@@ -25,7 +25,8 @@ internal static class ProofTable
 
     public static byte[]? Content(DbConnection connection, DbTransaction? transaction, ContentHash hash)
     {
-        using var command = RowReading.Command(connection, transaction, "select content from proofs where hash = @hash", ("@hash", hash.ToBytes()));
+        using var command = RowReading.Command(
+            connection, transaction, "select content from proofs where hash = @hash", ("@hash", hash.ToBytes()));
         using var reader = command.ExecuteReader();
         return reader.Read() ? reader.GetFieldValue<byte[]>(0) : null;
     }

@@ -84,7 +84,8 @@ internal sealed class Putting(Database database, RecordingClock clock)
             var writes = new List<JobWrite>(jobs.Length);
             var met = new HashSet<string>(StringComparer.Ordinal);
             var known = Known(Counted(jobs));
-            var stored = known.Count == 0 ? null : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
+            var stored = known.Count == 0 ? null
+                : RowReading.RowsOf(database, connection, transaction, [.. known.Values.Select(tip => tip.Id)]);
             var next = NextId(jobs.Count(job => !known.ContainsKey(job.Key)));
             foreach (var job in jobs)
             {
@@ -136,7 +137,8 @@ internal sealed class Putting(Database database, RecordingClock clock)
 
             return JournalText.ReadAdded(job.Key, head, payloads, newHead: true, known: 0) is JobFileResult.Refused refused
                 ? (new PutOutcome.Refused(refused.Faults), null)
-                : (new PutOutcome.Added(id), new JobWrite(rows.After(job.Job.Name), IsNew: true, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
+                : (new PutOutcome.Added(id),
+                    new JobWrite(rows.After(job.Job.Name), IsNew: true, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }
 
         // A new job is recorded no earlier than what was recorded last of the job before it.
@@ -160,7 +162,9 @@ internal sealed class Putting(Database database, RecordingClock clock)
                 rows.Head(head, at.InZone(California).Date);
             var before = stored.Rows.Where(row => row.Kind == ChangeKind.Entry).ToList();
             if (job.Job.Entries.Count < before.Count)
-                return (Refuse(job.Key, FormattableString.Invariant($"{job.Job.Entries.Count} entries, where the journal has {before.Count}"), "all of them, then the new ones: the journal erases nothing"), null);
+                return (Refuse(job.Key,
+                    FormattableString.Invariant($"{job.Job.Entries.Count} entries, where the journal has {before.Count}"),
+                    "all of them, then the new ones: the journal erases nothing"), null);
             for (var i = 0; i < job.Job.Entries.Count; i++)
             {
                 var entry = job.Job.Entries[i];
@@ -173,9 +177,11 @@ internal sealed class Putting(Database database, RecordingClock clock)
 
             if (rows.Rows.Count == 0)
                 return (new PutOutcome.Unchanged(tip.Id), null);
-            return RowReading.Assemble(tip.Key, stored.Rows, [.. rows.Rows.Select(row => row.Read(out _)!)]) is JobFileResult.Refused refused
+            return RowReading.Assemble(
+                tip.Key, stored.Rows, [.. rows.Rows.Select(row => row.Read(out _)!)]) is JobFileResult.Refused refused
                 ? (new PutOutcome.Refused(refused.Faults), null)
-                : (new PutOutcome.Extended(tip.Id, rows.Rows.Count), new JobWrite(rows.After(job.Job.Name), IsNew: false, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
+                : (new PutOutcome.Extended(tip.Id, rows.Rows.Count),
+                    new JobWrite(rows.After(job.Job.Name), IsNew: false, rows.Rows, SearchTexts.Of(job.Key, job.Job)));
         }
 
         // Who adds waits for the count of jobs before it looks: of two who add the same the second then sees what the first added. Entries
@@ -192,21 +198,25 @@ internal sealed class Putting(Database database, RecordingClock clock)
             return jobs;
         }
 
-        private Dictionary<string, JobTip> Known(KeyedJob[] jobs) => connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0
+        private Dictionary<string, JobTip> Known(KeyedJob[] jobs) =>
+            connection.ExecuteScalar<long>("select jobs from store", transaction: transaction) == 0
             ? new Dictionary<string, JobTip>(StringComparer.Ordinal)
-            : RowReading.TipsForUpdate(database, connection, transaction, [.. jobs.Select(job => job.Key).Distinct(StringComparer.Ordinal)]);
+            : RowReading.TipsForUpdate(
+                database, connection, transaction, [.. jobs.Select(job => job.Key).Distinct(StringComparer.Ordinal)]);
 
         // The count of jobs is a row that one writer at a time may change: so ids have no gap, and a job that is missing shows.
         private long NextId(int count) => count == 0
             ? 0
-            : connection.ExecuteScalar<long>("update store set jobs = jobs + @count returning jobs", new { count }, transaction) - count + 1;
+            : connection.ExecuteScalar<long>("update store set jobs = jobs + @count returning jobs", new { count },
+                transaction) - count + 1;
 
         private static PutOutcome.Refused Differs(string key, int index, JournalRow stored) => new(
             [new Fault(
                 key,
                 FormattableString.Invariant($"entries[{index}]"),
                 "an entry that differs from the one in the journal",
-                "the entry as it stands there, " + System.Text.Encoding.UTF8.GetString(stored.Payload.Span) + "; correct it with a new entry that supersedes it")]);
+                "the entry as it stands there, " + System.Text.Encoding.UTF8.GetString(stored.Payload.Span)
+                    + "; correct it with a new entry that supersedes it")]);
 
         private static PutOutcome.Refused Refuse(string key, string found, string expected) => new([new Fault(key, "", found, expected)]);
     }

@@ -19,7 +19,8 @@ internal static class RowReading
         One(connection, transaction, "select id, key, name, sequence, hash from jobs where key = @key", "@key", key);
 
     /// <summary>Where those of the jobs with these keys are that are in the store, by key; kept for this transaction to change.</summary>
-    public static Dictionary<string, JobTip> TipsForUpdate(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<string> keys)
+    public static Dictionary<string, JobTip> TipsForUpdate(
+        Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<string> keys)
     {
         using var command = Command(
             connection,
@@ -40,15 +41,18 @@ internal static class RowReading
     /// <summary>How many of these keys a job has.</summary>
     public static long CountOf(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<string> keys)
     {
-        using var command = Command(connection, transaction, $"select count(*) from jobs where {database.IsOneOf("key")}", ("@values", database.Many(keys)));
+        using var command = Command(
+            connection, transaction, $"select count(*) from jobs where {database.IsOneOf("key")}", ("@values", database.Many(keys)));
         return Convert.ToInt64(command.ExecuteScalar(), System.Globalization.CultureInfo.InvariantCulture);
     }
 
     /// <summary>The changes of many jobs, in order, by the job's id.</summary>
-    public static ILookup<long, RawRow> RowsOf(Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<long> jobs)
+    public static ILookup<long, RawRow> RowsOf(
+        Database database, DbConnection connection, DbTransaction transaction, IReadOnlyCollection<long> jobs)
     {
         using var command = Command(
-            connection, transaction, $"select c.job, {Columns} from changes c where {database.IsOneOf("c.job")} order by c.job, c.sequence", ("@values", database.Many(jobs)));
+            connection, transaction, $"select c.job, {Columns} from changes c where {database.IsOneOf("c.job")} order by c.job, c.sequence",
+            ("@values", database.Many(jobs)));
         using var reader = command.ExecuteReader();
         var rows = new List<(long Job, RawRow Row)>();
         while (reader.Read())
@@ -68,7 +72,9 @@ internal static class RowReading
     /// <summary>The changes of a job after one, in order.</summary>
     public static List<RawRow> Rows(DbConnection connection, DbTransaction? transaction, long job, long after = 0)
     {
-        using var command = Command(connection, transaction, $"select {Columns} from changes c where c.job = @job and c.sequence > @after order by c.sequence", ("@job", job), ("@after", after));
+        using var command = Command(
+            connection, transaction, $"select {Columns} from changes c where c.job = @job and c.sequence > @after order by c.sequence",
+            ("@job", job), ("@after", after));
         using var reader = command.ExecuteReader();
         var rows = new List<RawRow>();
         while (reader.Read())
@@ -103,7 +109,8 @@ internal static class RowReading
     }
 
     /// <summary>Jobs with the payloads alone that make up what is now known: the last head and the entries.</summary>
-    public static IEnumerable<(JobTip Tip, byte[] Head, List<ReadOnlyMemory<byte>> Entries)> Payloads(DbConnection connection, DbTransaction transaction, JobsToRead which)
+    public static IEnumerable<(JobTip Tip, byte[] Head, List<ReadOnlyMemory<byte>> Entries)> Payloads(
+        DbConnection connection, DbTransaction transaction, JobsToRead which)
     {
         using var command = Seek(connection, transaction, which, "c.kind, c.payload");
         using var reader = command.ExecuteReader();
@@ -135,7 +142,8 @@ internal static class RowReading
 
     /// <summary>The job file that a head and entries make up.</summary>
     /// <exception cref="StoreException">They make up none.</exception>
-    public static JobFile Job(Database database, JobTip tip, byte[] head, List<ReadOnlyMemory<byte>> entries) => JournalText.Read(tip.Key, head, entries) switch
+    public static JobFile Job(Database database, JobTip tip, byte[] head, List<ReadOnlyMemory<byte>> entries) =>
+        JournalText.Read(tip.Key, head, entries) switch
     {
         JobFileResult.Read read => read.Job,
         JobFileResult.Refused refused => throw Damaged(database, tip, refused.Faults[0].ToString()),
@@ -144,7 +152,8 @@ internal static class RowReading
 
     private static DbCommand Seek(DbConnection connection, DbTransaction transaction, JobsToRead which, string columns)
     {
-        const string NotYet = " and not exists (select 1 from assessed a where a.job = j.id and a.sequence = j.sequence and a.rules = @rules and a.as_of = @asOf)";
+        const string NotYet = " and not exists (select 1 from assessed a where a.job = j.id and a.sequence = j.sequence and "
+            + "a.rules = @rules and a.as_of = @asOf)";
         var command = Command(
             connection,
             transaction,
@@ -188,11 +197,13 @@ internal static class RowReading
         entries.AddRange(Entries(added));
         return JournalText.ReadAdded(key, head?.Payload ?? default, entries, newHead is not null, known);
 
-        static IEnumerable<ReadOnlyMemory<byte>> Entries(IReadOnlyList<JournalRow> rows) => rows.Where(row => row.Kind == ChangeKind.Entry).Select(row => row.Payload);
+        static IEnumerable<ReadOnlyMemory<byte>> Entries(IReadOnlyList<JournalRow> rows) =>
+            rows.Where(row => row.Kind == ChangeKind.Entry).Select(row => row.Payload);
     }
 
     /// <summary>Runs a statement.</summary>
-    public static void Run(DbConnection connection, DbTransaction transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
+    public static void Run(
+        DbConnection connection, DbTransaction transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
     {
         if (sql.Length == 0)
             return;
@@ -201,7 +212,8 @@ internal static class RowReading
     }
 
     /// <summary>A command with its parameters.</summary>
-    public static DbCommand Command(DbConnection connection, DbTransaction? transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
+    public static DbCommand Command(
+        DbConnection connection, DbTransaction? transaction, string sql, params ReadOnlySpan<(string Name, object Value)> parameters)
     {
         var command = connection.CreateCommand();
         command.CommandText = sql;
@@ -217,7 +229,8 @@ internal static class RowReading
     {
         try
         {
-            return new(reader.GetInt64(at), reader.GetString(at + 1), reader.GetString(at + 2), reader.GetInt64(at + 3), ContentHash.From(reader.GetFieldValue<byte[]>(at + 4)));
+            return new(reader.GetInt64(at), reader.GetString(at + 1), reader.GetString(at + 2), reader.GetInt64(at + 3),
+                ContentHash.From(reader.GetFieldValue<byte[]>(at + 4)));
         }
         catch (Exception e) when (DamagedRow.Is(e))
         {
@@ -264,5 +277,6 @@ internal static class RowReading
     }
 
     private static StoreException Damaged(Database database, JobTip tip, string fault) => new(
-        StoreFault.Damaged, database.Name, $"job \"{tip.Key}\" cannot be read: {fault}", "a store that `stringline store check` finds whole; restore the last backup that is");
+        StoreFault.Damaged, database.Name, $"job \"{tip.Key}\" cannot be read: {fault}",
+        "a store that `stringline store check` finds whole; restore the last backup that is");
 }

@@ -14,12 +14,18 @@ internal sealed class RowStatement : IDisposable
     /// <param name="transaction">In which transaction.</param>
     /// <param name="table">The table.</param>
     /// <param name="columns">The columns, in the order of the values.</param>
-    /// <param name="numbers">Those that are numbers and may be absent: PostgreSQL cannot tell the type of a value that is absent, and takes it for a text.</param>
+    /// <param name="numbers">
+    /// Those that are numbers and may be absent: PostgreSQL cannot tell the type of a value that is absent, and takes it for a text.
+    /// </param>
     /// <param name="onConflict">What happens where the row is there already; empty where that is an error.</param>
-    public RowStatement(DbConnection connection, DbTransaction transaction, string table, IReadOnlyList<string> columns, IReadOnlyList<string> numbers, string onConflict = "")
+    public RowStatement(
+        DbConnection connection, DbTransaction transaction, string table, IReadOnlyList<string> columns, IReadOnlyList<string> numbers,
+        string onConflict = "")
     {
         command = RowReading.Command(
-            connection, transaction, $"insert into {table} ({string.Join(", ", columns)}) values ({string.Join(", ", columns.Select(column => "@" + column))}) {onConflict}");
+            connection, transaction,
+            $"insert into {table} ({string.Join(", ", columns)}) "
+            + $"values ({string.Join(", ", columns.Select(column => "@" + column))}) {onConflict}");
         foreach (var column in columns)
         {
             var parameter = command.CreateParameter();

@@ -11,6 +11,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     private readonly RecordingClock recording = new(clock);
     private readonly DamagedJobs damaged = new();
 
+    private readonly Lazy<IReadOnlyList<string>> logFaults = new(() => [.. database.CheckLogs()]);
+
     /// <summary>The database.</summary>
     public Database Database => database;
 
@@ -19,6 +21,9 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
 
     /// <inheritdoc/>
     public ClockBehind? ClockBehind => recording.Behind;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> LogFaults => logFaults.Value;
 
     /// <inheritdoc/>
     public AppendOutcome Append(long job, long expectedSequence, IReadOnlyList<JobChange> changes, string who) =>
@@ -37,19 +42,22 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public StoredJob? Read(long job) => database.Run(connection =>
     {
         using var snapshot = database.BeginSnapshot(connection);
-        return RowReading.Tip(connection, snapshot, job) is { } tip ? RowReading.Job(database, tip, RowReading.Rows(connection, snapshot, tip.Id)) : null;
+        return RowReading.Tip(connection, snapshot, job) is { } tip
+            ? RowReading.Job(database, tip, RowReading.Rows(connection, snapshot, tip.Id)) : null;
     });
 
     /// <inheritdoc/>
     public StoredJob? Find(string key) => database.Run(connection =>
     {
         using var snapshot = database.BeginSnapshot(connection);
-        return RowReading.Tip(connection, snapshot, key) is { } tip ? RowReading.Job(database, tip, RowReading.Rows(connection, snapshot, tip.Id)) : null;
+        return RowReading.Tip(connection, snapshot, key) is { } tip
+            ? RowReading.Job(database, tip, RowReading.Rows(connection, snapshot, tip.Id)) : null;
     });
 
     /// <inheritdoc/>
     public IEnumerable<StoredJob> ReadAll(JobsToRead which) =>
-        database.Stream((connection, snapshot) => RowReading.Jobs(connection, snapshot, which)).Select(job => RowReading.Job(database, job.Tip, job.Rows));
+        database.Stream((connection, snapshot) => RowReading.Jobs(connection, snapshot, which))
+            .Select(job => RowReading.Job(database, job.Tip, job.Rows));
 
     /// <inheritdoc/>
     public IEnumerable<T> OfEach<T>(JobsToRead which, int cores, Func<JobTip, JobFile, T> work) => OnCores.Select(
@@ -67,7 +75,9 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
             return null;
         return Proof.Of(link.Name, content) is ProofResult.Taken { Proof: var proof } && proof.Hash == link.Hash
             ? proof
-            : throw new StoreException(StoreFault.Damaged, Name, $"a paper that is not what was attached ({link.Name}, {link.Hash})", "a store that `stringline store check` finds whole; restore the last backup that is");
+            : throw new StoreException(
+                StoreFault.Damaged, Name, $"a paper that is not what was attached ({link.Name}, {link.Hash})",
+                "a store that `stringline store check` finds whole; restore the last backup that is");
     }
 
     /// <inheritdoc/>
@@ -86,7 +96,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
                 using var command = RowReading.Command(
                     connection,
                     null,
-                    $"select j.id, j.key, j.name, j.sequence, j.hash, s.texts from search_texts s join jobs j on j.id = s.job where {condition} order by j.id limit @limit",
+                    "select j.id, j.key, j.name, j.sequence, j.hash, s.texts from search_texts s join jobs j on j.id = s.job where "
+                        + $"{condition} order by j.id limit @limit",
                     ("@words", words),
                     ("@limit", (long)limit));
                 using var reader = command.ExecuteReader();
@@ -124,7 +135,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
 
     /// <inheritdoc/>
     public IReadOnlyList<StepTotal> StepTotals(StepFilter filter, IReadOnlyList<LocalDate> ends) =>
-        Sound(connection => StepsTable.Totals(connection, filter, ends), [.. Enumerable.Repeat(new StepTotal(0, 0, 0m, 0m), ends.Count + 1)]);
+        Sound(connection => StepsTable.Totals(connection, filter, ends),
+            [.. Enumerable.Repeat(new StepTotal(0, 0, 0m, 0m), ends.Count + 1)]);
 
     /// <inheritdoc/>
     public IReadOnlyList<WatchTotal> Watches(StepFilter filter, LocalDate through) =>
@@ -137,10 +149,12 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     public StepChoices Choices(int limit) => database.Run(connection => StepsTable.Choices(connection, limit));
 
     /// <inheritdoc/>
-    public IReadOnlyList<JobTip> JobsOf(string customer, int limit) => database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
+    public IReadOnlyList<JobTip> JobsOf(string customer, int limit) =>
+        database.Run(connection => AssessedTable.JobsOf(connection, customer, limit));
 
     /// <inheritdoc/>
-    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit) => database.Run(connection => AssessedTable.Of(connection, damaged, customer, limit));
+    public IReadOnlyList<DeskLine> AssessedOf(string customer, int limit) =>
+        database.Run(connection => AssessedTable.Of(connection, damaged, customer, limit));
 
     /// <inheritdoc/>
     public IReadOnlyList<CustomerTotal> Customers(LocalDate from, string after, int limit) =>
@@ -182,8 +196,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
         damaged.Remove(damaged.Met);
     }
 
-    // Sums that cannot be made, since a row among them is damaged, are left empty for as long as it takes to make the row anew. Where every row is
-    // sound the index from which they are summed is not, and it is made anew at once.
+    // Sums that cannot be made, since a row among them is damaged, are left empty for as long as it takes to make the row anew. Where every
+    // row is sound the index from which they are summed is not, and it is made anew at once.
     private T Sound<T>(Func<DbConnection, T> sum, T otherwise)
     {
         try
@@ -228,7 +242,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     });
 
     /// <inheritdoc/>
-    public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf) => database.Run(connection => AssessedTable.Count(connection, rules, asOf));
+    public (long Jobs, long Assessed) CountAssessed(string rules, LocalDate asOf) =>
+        database.Run(connection => AssessedTable.Count(connection, rules, asOf));
 
     /// <inheritdoc/>
     public CheckReport Check(IProgress<StoreProgress>? progress = null) => database.Run(connection =>
@@ -238,7 +253,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     });
 
     /// <inheritdoc/>
-    public Seal MakeSeal() => database.Change((connection, transaction) => (Sealing.Make(database, connection, transaction, recording), true));
+    public Seal MakeSeal() =>
+        database.Change((connection, transaction) => (Sealing.Make(database, connection, transaction, recording), true));
 
     /// <inheritdoc/>
     public SealReport Compare(Seal seal) => new SealComparison(seal).Against(database.Stream(SealRows.All));
@@ -246,7 +262,8 @@ internal sealed class SqlJournal(Database database, IClock clock) : IJournal
     /// <summary>The first of some places at which this journal does not hold the same change; null where it holds them all.</summary>
     public JobTip? FirstNotHeld(IEnumerable<JobTip> tips) => database.Run(connection =>
     {
-        using var command = RowReading.Command(connection, null, "select hash from changes where job = @job and sequence = @sequence", ("@job", 0L), ("@sequence", 0L));
+        using var command = RowReading.Command(
+            connection, null, "select hash from changes where job = @job and sequence = @sequence", ("@job", 0L), ("@sequence", 0L));
         foreach (var tip in tips)
         {
             command.Parameters["@job"].Value = tip.Id;

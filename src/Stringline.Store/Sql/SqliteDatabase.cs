@@ -2,6 +2,7 @@ using System.Data.Common;
 using System.Text.RegularExpressions;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using Stringline.Store.Upkeep;
 
 namespace Stringline.Store.Sql;
 
@@ -26,7 +27,12 @@ internal sealed partial class SqliteDatabase : Database
         connectionString = new SqliteConnectionStringBuilder
         {
             DataSource = path,
-            Mode = open switch { OpenStore.ReadOnly => SqliteOpenMode.ReadOnly, OpenStore.OrMake => SqliteOpenMode.ReadWriteCreate, _ => SqliteOpenMode.ReadWrite },
+            Mode = open switch
+            {
+                OpenStore.ReadOnly => SqliteOpenMode.ReadOnly,
+                OpenStore.OrMake => SqliteOpenMode.ReadWriteCreate,
+                _ => SqliteOpenMode.ReadWrite,
+            },
             DefaultTimeout = SecondsToWait,
             ForeignKeys = true,
         }.ToString();
@@ -58,7 +64,7 @@ internal sealed partial class SqliteDatabase : Database
     /// <inheritdoc/>
     public override DbConnection Open()
     {
-        if (unmade is { IsMade: false })
+        if (place is null && unmade is { IsMade: false })
             return unmade.Open();
         if (place is { } known && !known.Holds())
             throw Replaced();
@@ -74,9 +80,12 @@ internal sealed partial class SqliteDatabase : Database
             connection.Open();
             Opened?.Invoke(connection);
             Execute(connection, null, "pragma synchronous = full; pragma trusted_schema = off; pragma cache_size = -32768");
-            if (place is null && open != OpenStore.ReadOnly)
-                Hold();
-            return connection;
+            if (open == OpenStore.ReadOnly)
+                return connection;
+            Hold();
+
+            // It may have been left by another journal of this program, which had opened what was at the path before.
+            return place!.Holds(connection) ? connection : throw Replaced();
         }
         catch
         {
@@ -86,11 +95,53 @@ internal sealed partial class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work) =>
-        unmade is null ? base.Change(work) : unmade.Change(work, () => base.Change(work));
+    public override T Change<T>(Func<DbConnection, DbTransaction, (T Result, bool Commit)> work)
+    {
+        if (place is not null || unmade is null)
+            return base.Change(work);
+        var result = unmade.Change(work, () => base.Change(work));
+        if (!unmade.IsMade)
+            return result;
+        try
+        {
+            // From here on it is held as one that was found.
+            Run(_ => { });
+        }
+        catch (StoreException e)
+        {
+            throw e.WhileKeeping(Name);
+        }
+
+        return result;
+    }
 
     /// <inheritdoc/>
-    protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) => place?.Holds((SqliteConnection)connection) != false;
+    public override void NotePlace(DbConnection connection)
+    {
+        if (place is null)
+            return;
+        place.Read();
+
+        // Known as a reader it keeps every restore from its work, so a second name is none that a restore is just making.
+        if (connection.ExecuteScalar<string>("pragma journal_mode") == "wal" && place.Holds())
+            RemoveSecondNames(place.File);
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> CheckLogs() => DamagedLogs.Told(Path);
+
+    /// <inheritdoc/>
+    public override IEnumerable<Leftover> Leftovers()
+    {
+        var path = Links.Follow(Path);
+        return KeptStores.Beside(path)
+            .Select(kept => new Leftover(kept, HardLink.IsSame(path, kept) ? LeftoverKind.SecondName : LeftoverKind.Older))
+            .Concat(PartFolder.Left(System.IO.Path.GetDirectoryName(path)!).Select(part => new Leftover(part, LeftoverKind.Unfinished)));
+    }
+
+    /// <inheritdoc/>
+    protected override bool IsInPlace(DbConnection connection, DbTransaction transaction) =>
+        place?.Holds((SqliteConnection)connection) != false;
 
     // Not deferred: the lock is taken at once, so a reader never turns out too late to be allowed to write.
     /// <inheritdoc/>
@@ -152,14 +203,15 @@ internal sealed partial class SqliteDatabase : Database
         // The index gives its rows in this order and stops after the first ones, for whole words without having looked at the others.
         // For the beginnings of words it must put all of them together first: 30 ms for a word of each of 100,000 jobs.
         const string condition = "s.job in (select rowid from search where search match @words order by rowid limit @limit)";
-        return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))), (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
+        return [(condition, string.Join(' ', words.Select(word => $"\"{word}\""))),
+            (condition, string.Join(' ', words.Select(word => $"\"{word}\"*")))];
     }
 
     /// <inheritdoc/>
     public override void RenewIndexes(DbConnection connection, DbTransaction transaction) => Execute(connection, transaction, "reindex");
 
-    // Indexes first: rows can be taken out of a table only where its indexes name them. The index of words cannot be emptied where it cannot
-    // be read, so it is made anew.
+    // Indexes first: rows can be taken out of a table only where its indexes name them. The index of words cannot be emptied where it
+    // cannot be read, so it is made anew.
     /// <inheritdoc/>
     public override void Renew(DbConnection connection, DbTransaction transaction)
     {
@@ -169,17 +221,21 @@ internal sealed partial class SqliteDatabase : Database
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot) => WordIndex.Words(connection, snapshot);
+    public override IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot) =>
+        WordIndex.Words(connection, snapshot);
 
     /// <inheritdoc/>
-    public override IEnumerable<string> CheckWords(DbConnection connection, DbTransaction snapshot) => WordIndex.Check(connection, snapshot);
+    public override IEnumerable<string> CheckWords(DbConnection connection, DbTransaction snapshot) =>
+        WordIndex.Check(connection, snapshot);
 
     /// <inheritdoc/>
-    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) => SqliteGuards.Check(connection, snapshot);
+    public override IEnumerable<string> CheckGuards(DbConnection connection, DbTransaction snapshot) =>
+        SqliteGuards.Check(connection, snapshot);
 
     /// <inheritdoc/>
     public override IEnumerable<(string Fault, bool IsDerived)> CheckFiles(DbConnection connection) => connection
-        .Query<string>("pragma integrity_check").Where(line => line != "ok").Select(line => ("the database file: " + line, OfDerived().IsMatch(line)));
+        .Query<string>("pragma integrity_check").Where(line => line != "ok")
+        .Select(line => ("the database file: " + line, OfDerived().IsMatch(line)));
 
     /// <inheritdoc/>
     public override void Dispose()
@@ -194,6 +250,18 @@ internal sealed partial class SqliteDatabase : Database
     {
         lock (opening)
             place ??= new FileInPlace(Path);
+    }
+
+    private static void RemoveSecondNames(string file)
+    {
+        try
+        {
+            KeptStores.RemoveSecondNames(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The store can be used all the same, and `store check` tells of it.
+        }
     }
 
     // Before SQLite makes it by the umask. What stands in the way SQLite then says in its own words.

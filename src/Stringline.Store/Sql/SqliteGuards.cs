@@ -5,7 +5,10 @@ using Microsoft.Data.Sqlite;
 
 namespace Stringline.Store.Sql;
 
-/// <summary>What the scripts make in a SQLite file, beside what stands in a store: its tables, indexes, and the triggers that keep the journal append-only.</summary>
+/// <summary>
+/// What the scripts make in a SQLite file, beside what stands in a store: its tables, indexes, and the triggers that keep the journal
+/// append-only.
+/// </summary>
 internal static partial class SqliteGuards
 {
     private const int Search = 2;
@@ -41,7 +44,8 @@ internal static partial class SqliteGuards
         }
 
         foreach (var ((type, name), sql) in made)
-            yield return $"the {type} \"{name}\" is missing" + (sql.Contains("append-only", StringComparison.Ordinal) ? ": it keeps the journal from being edited" : "");
+            yield return $"the {type} \"{name}\" is missing"
+                + (sql.Contains("append-only", StringComparison.Ordinal) ? ": it keeps the journal from being edited" : "");
     }
 
     private static IReadOnlyList<Migrator.Script> Scripts()
@@ -51,8 +55,9 @@ internal static partial class SqliteGuards
     }
 
     // What begins with sqlite_ is SQLite's own.
-    private static IEnumerable<(string Type, string Name, string Sql)> Objects(DbConnection connection, DbTransaction? snapshot) => connection
-        .Query<(string Type, string Name, string? Sql)>("select type, name, sql from sqlite_schema where name not like 'sqlite!_%' escape '!'", transaction: snapshot)
+    private static IEnumerable<(string Type, string Name, string Sql)> Objects(DbConnection connection, DbTransaction? snapshot) =>
+        connection.Query<(string Type, string Name, string? Sql)>(
+            "select type, name, sql from sqlite_schema where name not like 'sqlite!_%' escape '!'", transaction: snapshot)
         .Select(one => (one.Type, one.Name, Spaces().Replace(one.Sql ?? "", " ")));
 
     [GeneratedRegex("create virtual table search using[^;]*;")]

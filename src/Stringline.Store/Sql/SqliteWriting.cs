@@ -16,7 +16,8 @@ internal sealed class SqliteWriting : IDisposable
         newJob = Prepare("insert into jobs (id, key, name, sequence, hash) values (@1, @2, @3, @4, @5)", 5);
         moveJob = Prepare("update jobs set name = @3, sequence = @4, hash = @5 where id = @1 and key = @2", 5);
         change = Prepare(
-            "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (@1, @2, @3, @4, @5, @6, @7, @8, @9, @10)", 10);
+            "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (@1, @2, "
+                + "@3, @4, @5, @6, @7, @8, @9, @10)", 10);
         texts = Prepare("insert or replace into search_texts (job, texts) values (@1, @2)", 2);
         words = Prepare("insert or replace into search (rowid, words) values (@1, @2)", 2);
 

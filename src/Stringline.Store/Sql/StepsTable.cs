@@ -19,8 +19,11 @@ internal static class StepsTable
             $"""
             select {string.Join(", ", RowColumns.Select(column => "s." + column))}, j.id, j.name, j.key, a.sequence, a.rules, a.as_of
             from (
-              select * from steps s where {(query.Watch is null ? "" : "s.watch = @watch and ")}s.act_by >= @from and s.act_by <= @through{Where(command, query.Filter)}
-              order by s.act_by, s.weight desc, s.job, s.ordinal limit @limit offset @skip) s join jobs j on j.id = s.job join assessed a on a.job = s.job
+              select * from steps s
+              where {(query.Watch is null ? "" : "s.watch = @watch and ")}s.act_by >= @from
+                and s.act_by <= @through{Where(command, query.Filter)}
+              order by s.act_by, s.weight desc, s.job, s.ordinal limit @limit offset @skip) s
+            join jobs j on j.id = s.job join assessed a on a.job = s.job
             order by s.act_by, s.weight desc, s.job, s.ordinal
             """;
         if (query.Watch is { } watch)
@@ -49,7 +52,9 @@ internal static class StepsTable
             var row = DerivedRow.Read(reader, 0, RowColumns.Count);
             var assessment = DerivedRow.Read(reader, job + 3, AssessmentColumns);
             if (DerivedRow.IsSound("steps", row, assessment))
-                return new StepLine(reader.GetInt64(job), reader.GetString(job + 1), reader.GetString(job + 2), (string)row[13]!, (string)row[14]!, (string)row[15]!, Step(row), AssessedTable.Day((string)assessment[2]!));
+                return new StepLine(
+                    reader.GetInt64(job), reader.GetString(job + 1), reader.GetString(job + 2), (string)row[13]!, (string)row[14]!,
+                    (string)row[15]!, Step(row), AssessedTable.Day((string)assessment[2]!));
         }
         catch (Exception e) when (DamagedRow.Is(e))
         {
@@ -86,13 +91,15 @@ internal static class StepsTable
         span.Append(CultureInfo.InvariantCulture, $" else {ends.Count} end");
         command.CommandText =
             $"""
-            select {span} as span, count(*), cast(sum(s.lead) as bigint), cast(sum(s.lead * s.weight) as bigint), cast(sum(s.lead * coalesce(s.owed, 0)) as bigint)
+            select {span} as span, count(*), cast(sum(s.lead) as bigint), cast(sum(s.lead * s.weight) as bigint),
+              cast(sum(s.lead * coalesce(s.owed, 0)) as bigint)
             from steps s where s.watch = 0{Where(command, filter)} group by 1
             """;
         var totals = Enumerable.Repeat(new StepTotal(0, 0, 0m, 0m), ends.Count + 1).ToArray();
         using var reader = command.ExecuteReader();
         while (reader.Read())
-            totals[reader.GetInt32(0)] = new StepTotal(reader.GetInt64(1), reader.GetInt64(2), reader.GetInt64(3) / 100m, reader.GetInt64(4) / 100m);
+            totals[reader.GetInt32(0)] =
+                new StepTotal(reader.GetInt64(1), reader.GetInt64(2), reader.GetInt64(3) / 100m, reader.GetInt64(4) / 100m);
         return totals;
     }
 
@@ -119,7 +126,8 @@ internal static class StepsTable
     }
 
     public static StepChoices Choices(DbConnection connection, int limit) => new(
-        Distinct(connection, "customer", limit), Distinct(connection, "county", limit), Distinct(connection, "person", limit), Distinct(connection, "remedy", limit));
+        Distinct(connection, "customer", limit), Distinct(connection, "county", limit), Distinct(connection, "person", limit),
+        Distinct(connection, "remedy", limit));
 
     // Goes from one value to the next through the index instead of through every row.
     private static List<string> Distinct(DbConnection connection, string column, int limit)
@@ -145,7 +153,9 @@ internal static class StepsTable
     private static string Where(DbCommand command, StepFilter filter)
     {
         var where = new StringBuilder();
-        foreach (var (column, value) in ((string, string?)[])[("customer", filter.Customer), ("county", filter.County), ("person", filter.Person), ("remedy", filter.Remedy)])
+        (string, string?)[] filters =
+            [("customer", filter.Customer), ("county", filter.County), ("person", filter.Person), ("remedy", filter.Remedy)];
+        foreach (var (column, value) in filters)
         {
             if (value is null)
                 continue;
@@ -167,7 +177,8 @@ internal static class StepsTable
     /// <summary>The columns that are written, in the order of <see cref="Values"/>.</summary>
     public static IReadOnlyList<string> RowColumns { get; } =
     [
-        "job", "ordinal", "watch", "lead", "act_by", "weight", "priced", "what", "act", "remedy", "standing", "reading", "section", "customer", "county", "person",
+        "job", "ordinal", "watch", "lead", "act_by", "weight", "priced", "what", "act", "remedy", "standing", "reading", "section",
+        "customer", "county", "person",
         "left_of_it", "outlook", "stakes", "owed", "hash",
     ];
 
@@ -183,7 +194,8 @@ internal static class StepsTable
             var step = job.Steps[i];
             object?[] values =
             [
-                job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy), AssessedTable.Cents(step.AtStake) ?? 0L,
+                job.Job, (long)i, step.Watch ? 1L : 0L, step.Watch ? 0L : lead, DayText.Write(step.ActBy),
+                AssessedTable.Cents(step.AtStake) ?? 0L,
                 step.AtStake is null ? 0L : 1L, step.What, step.Do, step.Remedy, step.Standing.Word(), step.Reading, step.Section,
                 job.Customer ?? "", job.County ?? "", job.Person ?? "",
                 step.Left, step.Outlook, step.Stakes, AssessedTable.Cents(step.Owed), null,
@@ -198,7 +210,8 @@ internal static class StepsTable
     /// <summary>Marks that steps were written. Last in its transaction: other writers wait for it.</summary>
     public static void Mark(DbConnection connection, DbTransaction transaction)
     {
-        using var command = RowReading.Command(connection, transaction, "insert into steps_written (only_row, times) values (1, 1) on conflict (only_row) do update set times = steps_written.times + 1");
+        using var command = RowReading.Command(connection, transaction, "insert into steps_written (only_row, times) values (1, 1) on "
+            + "conflict (only_row) do update set times = steps_written.times + 1");
         command.ExecuteNonQuery();
     }
 }

@@ -16,7 +16,8 @@ internal sealed class UnmadeStore(string path) : IDisposable
     private readonly Lock making = new();
     private readonly string memory = new SqliteConnectionStringBuilder
     {
-        DataSource = "stringline-" + Guid.NewGuid().ToString("N"), Mode = SqliteOpenMode.Memory, Cache = SqliteCacheMode.Shared, Pooling = false,
+        DataSource = "stringline-" + Guid.NewGuid().ToString("N"), Mode = SqliteOpenMode.Memory, Cache = SqliteCacheMode.Shared,
+        Pooling = false,
     }.ToString();
 
     private SqliteConnection? kept;
@@ -91,7 +92,7 @@ internal sealed class UnmadeStore(string path) : IDisposable
                 OwnerOnly.Folder(Path.GetDirectoryName(Path.GetFullPath(path))!);
                 return new Turned(OwnerOnly.File(lockFile, FileMode.OpenOrCreate, FileAccess.ReadWrite), lockFile);
             }
-            catch (IOException) when (File.Exists(lockFile) && waited.Elapsed < LongestWait)
+            catch (IOException e) when (IsHeld(e) && waited.Elapsed < LongestWait)
             {
                 Thread.Sleep(20);
             }
@@ -101,6 +102,10 @@ internal sealed class UnmadeStore(string path) : IDisposable
             }
         }
     }
+
+    // By what the system said: whoever holds the file may have removed it by the time one looks. EAGAIN of Linux and of macOS,
+    // ERROR_SHARING_VIOLATION of Windows.
+    private static bool IsHeld(IOException error) => (error.HResult & 0xFFFF) is 11 or 35 or 32;
 
     private sealed class Turned(FileStream held, string path) : IDisposable
     {

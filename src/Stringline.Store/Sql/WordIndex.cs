@@ -5,13 +5,14 @@ using Microsoft.Data.Sqlite;
 namespace Stringline.Store.Sql;
 
 /// <summary>
-/// The books that SQLite's index of words keeps of itself (https://www.sqlite.org/fts5.html, section 9): it does not look through them where it
-/// has no texts of its own to compare with.
+/// The books that SQLite's index of words keeps of itself (https://www.sqlite.org/fts5.html, section 9): it does not look through them
+/// where it has no texts of its own to compare with.
 /// </summary>
 internal static class WordIndex
 {
     // Words stand in the index once a job, and in the texts of a job as this program joins them.
-    private const string Sizes = "select d.id, d.sz, coalesce(v.n, 0) from search_docsize d left join (select doc, count(*) as n from temp.search_terms group by doc) v on v.doc = d.id order by d.id";
+    private const string Sizes = "select d.id, d.sz, coalesce(v.n, 0) from search_docsize d left join (select doc, count(*) as n from "
+        + "temp.search_terms group by doc) v on v.doc = d.id order by d.id";
 
     /// <summary>The words of each job, as the index gives them.</summary>
     public static IEnumerable<(long Job, string Word)> Words(DbConnection connection, DbTransaction snapshot)
@@ -23,7 +24,8 @@ internal static class WordIndex
             yield return (reader.GetInt64(0), reader.GetString(1));
     }
 
-    // Walked from end to end the index gives what it holds; asked for a word, what its own table of contents leads to. Both must be the same.
+    // Walked from end to end the index gives what it holds; asked for a word, what its own table of contents leads to. Both must be the
+    // same.
     private const string Unled =
         """
         select v.term from temp.search_rows v

@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Stringline.Store.Sql;
 
 namespace Stringline.Store.Upkeep;
@@ -5,12 +6,16 @@ namespace Stringline.Store.Upkeep;
 /// <summary>Makes backups: one SQLite file, whatever the store is on, made while others read and write.</summary>
 public static class Backup
 {
-    /// <summary>Makes a backup and reads it back: every chain and paper in it is whole, and it holds all that the store held when the backup began.</summary>
+    /// <summary>
+    /// Makes a backup and reads it back: every chain and paper in it is whole, and it holds all that the store held when the backup began.
+    /// </summary>
     /// <param name="journal">The store.</param>
     /// <param name="path">Where the backup goes; nothing may be there.</param>
     /// <param name="progress">Told how far it is; may be null.</param>
     /// <returns>The check of the backup.</returns>
-    /// <exception cref="StoreException">It cannot be made, or the backup is not what it should be. Nothing is then at <paramref name="path"/>.</exception>
+    /// <exception cref="StoreException">
+    /// It cannot be made, or the backup is not what it should be. Nothing is then at <paramref name="path"/>.
+    /// </exception>
     public static CheckReport Make(IJournal journal, string path, IProgress<StoreProgress>? progress = null)
     {
         var store = (SqlJournal)journal;
@@ -21,7 +26,7 @@ public static class Backup
         var report = SqliteFile.Finish(path, part =>
         {
             if (store.Database is SqliteDatabase)
-                SqliteFile.Copy(store.Database, part, path);
+                store.Database.Run(connection => WholeCopy.OfDatabase((SqliteConnection)connection, part, path));
             else
                 CopyFromServer(store, part, progress);
             SqliteFile.Settle(part, writeAheadLog: false);
@@ -29,7 +34,11 @@ public static class Backup
             var check = copy.Check(progress);
             StoreCopy.MustBeWhole(check, part);
             if ((copy.FirstNotHeld(before) ?? store.FirstNotHeld(copy.Tips())) is { } missing)
-                throw new StoreException(StoreFault.Failed, path, FormattableString.Invariant($"a backup in which job \"{missing.Key}\" is not as in the store at change {missing.Sequence}"), "the same as the store");
+                throw new StoreException(
+                    StoreFault.Failed, path,
+                    FormattableString.Invariant(
+                    $"a backup in which job \"{missing.Key}\" is not as in the store at change {missing.Sequence}"),
+                    "the same as the store");
             return check;
         });
         return report;

@@ -16,7 +16,9 @@ public sealed class BackupFolder
 
     /// <summary>The folder; it need not be there yet.</summary>
     /// <param name="path">Its path.</param>
-    /// <param name="store">What the names of the backups begin with: letters, digits, dots and hyphens; other characters become hyphens.</param>
+    /// <param name="store">
+    /// What the names of the backups begin with: letters, digits, dots and hyphens; other characters become hyphens.
+    /// </param>
     public BackupFolder(string path, string store)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);

@@ -13,23 +13,17 @@ public static class Drill
         if (folder.All() is not [var newest, ..])
         {
             throw new StoreException(
-                StoreFault.Missing, folder.Path, "no backup of this store", "the folder in which its daily backups lie; --from names another");
+                StoreFault.Missing, folder.Path, "no backup of this store",
+                "the folder in which its daily backups lie; --from names another");
         }
 
-        var place = Directory.CreateTempSubdirectory("stringline-drill-");
-        try
-        {
-            var restored = Path.Combine(place.FullName, "restored.stringline");
-            Restore.From(newest.Path, restored, replace: false, clock, progress);
-            using var journal = Journals.Connect(restored, clock, OpenStore.ReadOnly);
-            var check = journal.Check(progress);
-            StoreCopy.MustBeWhole(check, newest.Path);
-            return new Drilled(newest, check);
-        }
-        finally
-        {
-            place.Delete(recursive: true);
-        }
+        using var place = PartFolder.In(Path.GetTempPath());
+        var restored = place.Of("restored.stringline");
+        Restore.From(newest.Path, restored, replace: false, clock, progress);
+        using var journal = Journals.Connect(restored, clock, OpenStore.ReadOnly);
+        var check = journal.Check(progress);
+        StoreCopy.MustBeWhole(check, newest.Path);
+        return new Drilled(newest, check);
     }
 }
 

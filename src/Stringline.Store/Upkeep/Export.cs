@@ -17,17 +17,19 @@ public static class Export
     /// <param name="journal">The store.</param>
     /// <param name="folder">A folder that is not there yet.</param>
     /// <param name="progress">Told how far it is; may be null.</param>
-    /// <exception cref="StoreException">The folder is there, or cannot be written, or the store is damaged. No such folder is then there.</exception>
+    /// <exception cref="StoreException">
+    /// The folder is there, or cannot be written, or the store is damaged. No such folder is then there.
+    /// </exception>
     public static Exported To(IJournal journal, string folder, IProgress<StoreProgress>? progress = null)
     {
         var target = Path.GetFullPath(StoreAddress.ReadFile(folder, "the folder of the export"));
         if (Path.Exists(target))
             throw new StoreException(StoreFault.Exists, folder, "something that is there already", "the name of a new folder");
 
-        // No name that somebody may have given to a folder of his own.
-        var part = $"{target}.{Guid.NewGuid():N}.part";
         try
         {
+            using var parts = PartFolder.In(Path.GetDirectoryName(target)!);
+            var part = parts.Of("export");
             var exported = Write(journal, part, progress);
             Directory.Move(part, target);
             return exported;
@@ -35,11 +37,6 @@ public static class Export
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new StoreException(StoreFault.NotAllowed, folder, e.Message, "a place with room that this user may write to", e);
-        }
-        finally
-        {
-            if (Directory.Exists(part))
-                Directory.Delete(part, recursive: true);
         }
     }
 
@@ -58,13 +55,16 @@ public static class Export
         {
             var file = "jobs/" + FileName(job.Tip) + ".json";
             OwnerOnly.Write(Path.Combine(folder, file), JobFileWriter.Write(job.Job));
-            jobs.Write(CsvLine.Of(file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString()));
+            jobs.Write(CsvLine.Of(
+                file, job.Tip.Key, job.Tip.Name, job.Tip.Sequence.ToString(CultureInfo.InvariantCulture), job.Tip.Hash.ToString()));
             for (var i = 0; job.Rows.Any(row => row.Proofs.Count > 0) && i < job.Job.Entries.Count; i++)
             {
                 foreach (var link in job.ProofsOf(i))
                 {
                     var paper = journal.ReadProof(link)
-                        ?? throw new StoreException(StoreFault.Damaged, journal.Name, $"a paper that is missing ({link.Name}, {link.Hash})", "a store that `stringline store check` finds whole");
+                        ?? throw new StoreException(
+                            StoreFault.Damaged, journal.Name, $"a paper that is missing ({link.Name}, {link.Hash})",
+                            "a store that `stringline store check` finds whole");
                     var place = $"papers/{paper.Hash}.{paper.Kind.Word()}";
                     if (kept.Add(paper.Hash))
                         OwnerOnly.Write(Path.Combine(folder, place), paper.Content.Span);
@@ -79,11 +79,14 @@ public static class Export
         return new Exported(written, kept.Count);
     }
 
-    /// <summary>The key, with a sign that some file system does not take as % and its code; one that is too long is cut, and the id added.</summary>
+    /// <summary>
+    /// The key, with a sign that some file system does not take as % and its code; one that is too long is cut, and the id added.
+    /// </summary>
     private static string FileName(JobTip tip)
     {
         var name = Uri.EscapeDataString(tip.Key);
-        return name.Length <= LongestFileName ? name : string.Create(CultureInfo.InvariantCulture, $"{name[..LongestFileName].TrimEnd('%')}~{tip.Id}");
+        return name.Length <= LongestFileName ? name
+            : string.Create(CultureInfo.InvariantCulture, $"{name[..LongestFileName].TrimEnd('%')}~{tip.Id}");
     }
 }
 

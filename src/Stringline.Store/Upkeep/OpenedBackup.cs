@@ -8,9 +8,9 @@ namespace Stringline.Store.Upkeep;
 /// </summary>
 internal sealed class OpenedBackup : IDisposable
 {
-    private readonly DirectoryInfo? copied;
+    private readonly PartFolder? copied;
 
-    private OpenedBackup(SqlJournal journal, DirectoryInfo? copied) => (Journal, this.copied) = (journal, copied);
+    private OpenedBackup(SqlJournal journal, PartFolder? copied) => (Journal, this.copied) = (journal, copied);
 
     /// <summary>What it holds.</summary>
     public SqlJournal Journal { get; }
@@ -27,18 +27,16 @@ internal sealed class OpenedBackup : IDisposable
         }
         catch (StoreException e) when (e.Fault == StoreFault.EarlierVersion)
         {
-            var folder = Directory.CreateTempSubdirectory("stringline-backup-");
+            var parts = PartFolder.In(Path.GetTempPath());
             try
             {
-                var copy = Path.Combine(folder.FullName, Path.GetFileName(path));
-                using (var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read))
-                using (var to = OwnerOnly.File(copy, FileMode.CreateNew))
-                    from.CopyTo(to);
-                return new OpenedBackup(Journals.Connect(copy, clock, OpenStore.MustExist), folder);
+                var copy = parts.Of(Path.GetFileName(path));
+                WholeCopy.OfFile(path, copy);
+                return new OpenedBackup(Journals.Connect(copy, clock, OpenStore.MustExist), parts);
             }
             catch
             {
-                folder.Delete(recursive: true);
+                parts.Dispose();
                 throw;
             }
         }
@@ -48,6 +46,6 @@ internal sealed class OpenedBackup : IDisposable
     public void Dispose()
     {
         Journal.Dispose();
-        copied?.Delete(recursive: true);
+        copied?.Dispose();
     }
 }

@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using NodaTime.Text;
 using Stringline.Store.Sql;
 
@@ -6,8 +7,6 @@ namespace Stringline.Store.Upkeep;
 /// <summary>Puts a backup in the place of a store.</summary>
 public static class Restore
 {
-    private const string Aside = "_replaced_";
-
     private static readonly InstantPattern Stamp = InstantPattern.CreateWithInvariantCulture("uuuuMMdd'_'HHmmss");
 
     /// <summary>
@@ -19,7 +18,9 @@ public static class Restore
     /// <param name="replace">Whether a store that is there may be replaced. It is set aside under another name, never erased.</param>
     /// <param name="clock">Gives the name of what is set aside.</param>
     /// <param name="progress">Told how far it is; may be null.</param>
-    /// <exception cref="StoreException">The backup is not whole, or a store is there and may not be replaced, or is in use. What is there stays as it was.</exception>
+    /// <exception cref="StoreException">
+    /// The backup is not whole, or a store is there and may not be replaced, or is in use. What is there stays as it was.
+    /// </exception>
     public static Restored From(string backup, string address, bool replace, IClock clock, IProgress<StoreProgress>? progress = null)
     {
         var place = StoreAddress.Read(address);
@@ -27,11 +28,11 @@ public static class Restore
         var source = opened.Journal;
         var check = source.Check(progress);
         StoreCopy.MustBeWhole(check, backup);
-        var aside = Aside + Stamp.Format(clock.GetCurrentInstant());
+        var aside = KeptStores.Aside + Stamp.Format(clock.GetCurrentInstant());
         var restored = place switch
         {
             StoreAddress.OnServer server => ServerSwap.Restore(source, check, server, replace, aside, clock, progress),
-            StoreAddress.InFile file => ToFile(source, check, SqliteSwap.Followed(file.Path), replace, aside, clock, progress),
+            StoreAddress.InFile file => ToFile(source, check, Links.Follow(file.Path), replace, aside, clock, progress),
             _ => throw new InvalidOperationException("Neither a file nor a server."),
         };
 
@@ -44,22 +45,24 @@ public static class Restore
     }
 
     internal static StoreException Exists(string store) => new(
-        StoreFault.Exists, store, "a store that is there already", "an empty place, or --replace: the store is then set aside under another name and the backup takes its place");
+        StoreFault.Exists, store, "a store that is there already",
+        "an empty place, or --replace: the store is then set aside under another name and the backup takes its place");
 
-    private static Restored ToFile(SqlJournal source, CheckReport expected, string path, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)
+    private static Restored ToFile(
+        SqlJournal source, CheckReport expected, string path, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)
     {
         var there = Path.Exists(path);
         if (there && !replace)
             throw Exists(path);
         if (Directory.Exists(path))
             throw new StoreException(StoreFault.NotAStore, path, "a folder", "the file of a store");
-        var cleared = Clear(path);
+        List<string> cleared = [];
         IReadOnlyList<string> kept = [];
         var report = SqliteFile.Finish(
             path,
             part =>
             {
-                SqliteFile.Copy(source.Database, part, path);
+                source.Database.Run(connection => WholeCopy.OfDatabase((SqliteConnection)connection, part, path));
                 SqliteFile.Settle(part, writeAheadLog: true);
                 CheckReport check;
                 using (var copy = Journals.Connect(part, clock, OpenStore.MustExist))
@@ -68,18 +71,9 @@ public static class Restore
                 StoreCopy.MustBeEqual(expected, check, part);
                 return check;
             },
-            part => kept = there ? [SqliteSwap.Replace(part, path, aside)] : SqliteSwap.Put(part, path, aside));
+            part => kept = there ? [SqliteSwap.Replace(part, path, aside, cleared: cleared)] : SqliteSwap.Put(part, path, aside),
+            cleared);
         return new Restored(report, there ? kept[0] : null) { StrayLogs = there ? [] : kept, Cleared = cleared };
-    }
-
-    // Copies that an earlier restore was killed over.
-    private static List<string> Clear(string path)
-    {
-        if (Path.GetDirectoryName(Path.GetFullPath(path)) is not { } folder || !Directory.Exists(folder))
-            return [];
-        List<string> left = [.. Directory.GetFiles(folder, Path.GetFileName(path) + Aside + "*.part")];
-        left.ForEach(File.Delete);
-        return left;
     }
 }
 
@@ -91,6 +85,6 @@ public sealed record Restored(CheckReport Check, string? SetAside)
     /// <summary>Where logs are now that a store left at the place which is no longer there; they are part of no store.</summary>
     public IReadOnlyList<string> StrayLogs { get; init; } = [];
 
-    /// <summary>What was removed that earlier restores left which were broken off.</summary>
+    /// <summary>What was removed that programs left which were killed over a restore or a backup.</summary>
     public IReadOnlyList<string> Cleared { get; init; } = [];
 }

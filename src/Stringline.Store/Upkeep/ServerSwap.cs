@@ -19,7 +19,8 @@ internal static class ServerSwap
 
     /// <inheritdoc cref="Upkeep.Restore.From"/>
     public static Restored Restore(
-        SqlJournal source, CheckReport expected, StoreAddress.OnServer address, bool replace, string aside, IClock clock, IProgress<StoreProgress>? progress)
+        SqlJournal source, CheckReport expected, StoreAddress.OnServer address, bool replace, string aside, IClock clock,
+        IProgress<StoreProgress>? progress)
     {
         using var server = new PostgresDatabase(address);
         var schema = server.Schema;
@@ -32,9 +33,10 @@ internal static class ServerSwap
 
         return server.Run(connection =>
         {
-            // Held by this connection to its end: of two restores at once the second is told so.
-            if (!connection.ExecuteScalar<bool>("select pg_try_advisory_lock(hashtext('stringline restore'), hashtext(@schema))", new { schema }))
-                throw new StoreException(StoreFault.Busy, server.Name, "a store into which another restore is under way", "one restore at a time; try again when it is done");
+            if (!TakeTurn(connection, schema))
+                throw new StoreException(
+                    StoreFault.Busy, server.Name, "a store into which another restore is under way",
+                    "one restore at a time; try again when it is done");
             try
             {
                 // Refuses the tables of another program, which would be set aside as if they were a store.
@@ -48,7 +50,8 @@ internal static class ServerSwap
                     report = StoreCopy.Copy(source, copy, progress);
                 StoreCopy.MustBeEqual(expected, report, server.Name);
                 var kept = Swap(connection, server.Name, schema, schema + aside, replace);
-                return new Restored(report, kept is null ? null : "schema " + kept) { Cleared = cleared ? ["schema " + schema + Unfinished] : [] };
+                return new Restored(
+                    report, kept is null ? null : "schema " + kept) { Cleared = cleared ? ["schema " + schema + Unfinished] : [] };
             }
             finally
             {
@@ -57,11 +60,36 @@ internal static class ServerSwap
                 {
                     if (IsMarked(connection, schema + Unfinished))
                         Drop(connection, server.Name, schema + Unfinished);
-                    connection.Execute("select pg_advisory_unlock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
+                    GiveTurn(connection, schema);
                 }
             }
         });
     }
+
+    /// <summary>What restores left beside a schema; not what one is at work on.</summary>
+    public static IReadOnlyList<Leftover> Leftovers(DbConnection connection, string schema)
+    {
+        var kept = connection.Query<string>("select nspname::text from pg_namespace order by nspname")
+            .Where(name => KeptStores.IsOne(name, schema))
+            .Select(name => new Leftover("schema " + name, LeftoverKind.Older));
+        return [.. kept, .. IsLeft(connection, schema) ? [new Leftover($"schema {schema}{Unfinished}", LeftoverKind.Unfinished)]
+            : Array.Empty<Leftover>()];
+    }
+
+    private static bool IsLeft(DbConnection connection, string schema)
+    {
+        if (!IsMarked(connection, schema + Unfinished) || !TakeTurn(connection, schema))
+            return false;
+        GiveTurn(connection, schema);
+        return true;
+    }
+
+    // Held by this connection to its end: of two restores at once the second is told so.
+    private static bool TakeTurn(DbConnection connection, string schema) =>
+        connection.ExecuteScalar<bool>("select pg_try_advisory_lock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
+
+    private static void GiveTurn(DbConnection connection, string schema) =>
+        connection.Execute("select pg_advisory_unlock(hashtext('stringline restore'), hashtext(@schema))", new { schema });
 
     private static StoreAddress.OnServer Beside(StoreAddress.OnServer address, string schema) =>
         new(new NpgsqlConnectionStringBuilder(address.Settings.ConnectionString) { SearchPath = schema });
@@ -81,7 +109,8 @@ internal static class ServerSwap
             connection.Execute($"alter schema {schema} rename to {kept}", transaction: transaction);
         }
 
-        connection.Execute($"alter schema {schema}{Unfinished} rename to {schema}; comment on schema {schema} is null", transaction: transaction);
+        connection.Execute($"alter schema {schema}{Unfinished} rename to {schema}; comment on schema {schema} is null",
+            transaction: transaction);
         transaction.Commit();
         return kept;
     }
@@ -94,7 +123,8 @@ internal static class ServerSwap
         if (!IsMarked(connection, schema))
         {
             throw new StoreException(
-                StoreFault.Exists, name, $"a schema {schema} beside it, which no restore has made", "no such schema, or one of another name: a restore needs that place");
+                StoreFault.Exists, name, $"a schema {schema} beside it, which no restore has made",
+                "no such schema, or one of another name: a restore needs that place");
         }
 
         connection.Execute($"set client_min_messages = warning; drop schema {schema} cascade; reset client_min_messages");

@@ -6,17 +6,20 @@ namespace Stringline.Store.Upkeep;
 /// <summary>Whole SQLite files: made beside their place, then put into it.</summary>
 internal static class SqliteFile
 {
-    /// <summary>Makes a file under another name, and moves it to its place when it is done; when it fails, nothing is left.</summary>
+    /// <summary>
+    /// Makes a file in a <see cref="PartFolder"/>, and moves it to its place when it is done; when it fails, nothing is left.
+    /// </summary>
     /// <param name="path">Its place.</param>
     /// <param name="make">Makes it under the name that it is given.</param>
     /// <param name="put">Moves it to its place; where it is null nothing may be there.</param>
-    public static T Finish<T>(string path, Func<string, T> make, Action<string>? put = null)
+    /// <param name="cleared">Gets what was removed that killed programs left in the folder; may be null.</param>
+    public static T Finish<T>(string path, Func<string, T> make, Action<string>? put = null, List<string>? cleared = null)
     {
-        var part = path + ".part";
         try
         {
-            OwnerOnly.Folder(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            Remove(part);
+            using var parts = PartFolder.In(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            cleared?.AddRange(parts.Swept);
+            var part = parts.Of(Path.GetFileName(path));
             OwnerOnly.Claim(part);
             var made = make(part);
             using (var file = new FileStream(part, FileMode.Open, FileAccess.ReadWrite))
@@ -35,42 +38,17 @@ internal static class SqliteFile
         {
             throw new StoreException(StoreFault.NotAllowed, path, e.Message, "a place that this user may write to", e);
         }
-        finally
-        {
-            // Where its folder could not be made there is nothing to remove.
-            if (Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(part))))
-                Remove(part);
-        }
     }
 
-    /// <summary>Copies a database as it is at this moment, while others use it.</summary>
-    /// <param name="from">The database.</param>
-    /// <param name="part">The file.</param>
-    /// <param name="path">How it is named to the user.</param>
-    public static void Copy(Database from, string part, string path) => from.Run(source =>
-    {
-        using var target = new SqliteConnection(Unpooled(part));
-        try
-        {
-            target.Open();
-            ((SqliteConnection)source).BackupDatabase(target);
-        }
-        catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_FULL or SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN)
-        {
-            // Only who is written to can be full: not the source.
-            throw SqliteErrors.Translate(path, e);
-        }
-    });
-
     /// <summary>
-    /// Leaves a file in one piece. A backup has no write-ahead log, so that it can be read from a disk that may only be read; a store has one.
+    /// Leaves a file in one piece. A backup has no write-ahead log, so that it can be read from a disk that may only be read; a store has
+    /// one.
     /// </summary>
     public static void Settle(string path, bool writeAheadLog)
     {
         try
         {
-            using var connection = new SqliteConnection(Unpooled(path));
-            connection.Open();
+            using var connection = Unpooled.Open(path);
             using var command = connection.CreateCommand();
             command.CommandText = writeAheadLog ? "pragma journal_mode = wal" : "pragma journal_mode = delete";
             command.ExecuteNonQuery();
@@ -83,16 +61,4 @@ internal static class SqliteFile
 
     // ENOSPC of Unix, ERROR_DISK_FULL and ERROR_HANDLE_DISK_FULL of Windows.
     private static bool IsFull(IOException error) => (error.HResult & 0xFFFF) is 28 or 112 or 39;
-
-    private static void Remove(string path)
-    {
-        foreach (var end in (string[])["", "-wal", "-shm", "-journal"])
-        {
-            // Where its folder is no folder either, there is nothing to take away.
-            if (File.Exists(path + end))
-                File.Delete(path + end);
-        }
-    }
-
-    private static string Unpooled(string path) => new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString();
 }

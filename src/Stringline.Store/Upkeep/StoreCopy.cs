@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 using Stringline.Store.Chain;
 using Stringline.Store.Search;
@@ -5,13 +6,19 @@ using Stringline.Store.Sql;
 
 namespace Stringline.Store.Upkeep;
 
-/// <summary>Copies every change and paper of one store, and what the office has set, into another that has none, as they are, in one transaction.</summary>
+/// <summary>
+/// Copies every change and paper of one store, and what the office has set, into another that has none, as they are, in one transaction.
+/// </summary>
 internal static class StoreCopy
 {
     private const int Batch = 500;
 
-    /// <summary>Copies, then walks the copy: what comes back is the check of the copy, which is whole and has the seal of the source.</summary>
-    /// <exception cref="StoreException">The target holds jobs; or the source cannot be read; or the copy is not the same, which is then left for inspection.</exception>
+    /// <summary>
+    /// Copies, then walks the copy: what comes back is the check of the copy, which is whole and has the seal of the source.
+    /// </summary>
+    /// <exception cref="StoreException">
+    /// The target holds jobs; or the source cannot be read; or the copy is not the same, which is then left for inspection.
+    /// </exception>
     public static CheckReport Copy(SqlJournal from, SqlJournal to, IProgress<StoreProgress>? progress)
     {
         var source = from.Check(progress);
@@ -19,7 +26,8 @@ internal static class StoreCopy
         to.Database.Change((writer, transaction) =>
         {
             if (writer.ExecuteScalar<long>("select jobs from store", transaction: transaction) > 0)
-                throw new StoreException(StoreFault.Exists, to.Name, "a store that holds jobs", "an empty store, or none: the copy takes its whole place");
+                throw new StoreException(
+                    StoreFault.Exists, to.Name, "a store that holds jobs", "an empty store, or none: the copy takes its whole place");
             var jobs = 0L;
             foreach (var piece in from.Database.Stream(Pieces).Chunk(Batch))
             {
@@ -55,11 +63,15 @@ internal static class StoreCopy
                 }));
     }
 
-    /// <summary>Refuses a store whose journal is not whole, with its first broken link. What is derived is made anew wherever it is needed.</summary>
+    /// <summary>
+    /// Refuses a store whose journal is not whole, with its first broken link. What is derived is made anew wherever it is needed.
+    /// </summary>
     public static void MustBeWhole(CheckReport report, string store)
     {
         if (!report.JournalIsWhole)
-            throw new StoreException(StoreFault.Damaged, store, report.Broken.First(link => link.Part == StorePart.Journal).ToString(), "a store that `stringline store check` finds whole");
+            throw new StoreException(
+                StoreFault.Damaged, store, report.Broken.First(link => link.Part == StorePart.Journal).ToString(),
+                "a store that `stringline store check` finds whole");
     }
 
     /// <summary>Refuses a copy that is not the same as its source.</summary>
@@ -71,7 +83,10 @@ internal static class StoreCopy
                 StoreFault.Failed,
                 store,
                 FormattableString.Invariant($"{copy.Jobs} jobs, {copy.Changes} changes, {copy.Proofs} papers, seal {copy.Seal}"),
-                FormattableString.Invariant($"as the source: {source.Jobs} jobs, {source.Changes} changes, {source.Proofs} papers, seal {source.Seal}; stop all who write to it, and try again"));
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"as the source: {source.Jobs} jobs, {source.Changes} changes, {source.Proofs} papers, seal {source.Seal}; "
+                    + $"stop all who write to it, and try again"));
         }
     }
 

@@ -43,6 +43,16 @@ public sealed class DailyBackupTests : IDisposable
         Assert.Equal(2, Directory.GetFiles(Store + ".backups").Length);
     }
 
+    [Fact]
+    public async Task A_store_whose_log_lost_what_was_recorded_is_told_on_every_page()
+    {
+        DamagedLog.Lay(Store);
+        await using var desk = await Open(new MovedClock(Noon(Day)));
+        using var browser = await Browser(desk);
+        foreach (var page in (string[])["", "calendar", "settings"])
+            Assert.Contains("Something that was recorded may be missing", await Page(browser, page), StringComparison.Ordinal);
+    }
+
     [Fact(Timeout = 120_000)]
     public async Task One_that_cannot_be_made_is_told_on_the_first_page_until_it_can_be()
     {

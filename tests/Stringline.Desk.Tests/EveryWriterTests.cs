@@ -67,6 +67,7 @@ public sealed class EveryWriterTests : IDisposable
     }
 
     [Fact]
+    [Attack("formulas and other grammars in what is written")]
     public void The_lists_of_an_export()
     {
         using var journal = Filled();
@@ -75,9 +76,11 @@ public sealed class EveryWriterTests : IDisposable
         MustHold(jobs, "name", Hostile);
         MustHold(jobs, "key", Hostile.Select((text, i) => Key(text, i)));
         MustHold(StrictReading.Csv(File.ReadAllBytes(Path.Combine(At("out"), "papers.csv"))), "name", Hostile.Select(PaperName));
+        AttackAttribute.Tried(Hostile.Length);
     }
 
     [Fact]
+    [Attack("formulas and other grammars in what is written", 8)]
     public void The_sheets_of_the_command_line()
     {
         Filled().Dispose();
@@ -100,6 +103,7 @@ public sealed class EveryWriterTests : IDisposable
     }
 
     [Fact]
+    [Attack("formulas and other grammars in what is written")]
     public void The_refused_rows_of_an_import()
     {
         string[] import = ["--store", At("office"), "--new", "--as", "invoices", "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", AsOf];
@@ -117,9 +121,11 @@ public sealed class EveryWriterTests : IDisposable
         using var journal = Journals.Open(At("office"), SystemClock.Instance);
         Assert.Equal(Hostile.Select(NoJoiner).Distinct().Order(StringComparer.Ordinal), journal.Tips().Select(tip => tip.Key).Order(StringComparer.Ordinal));
         Assert.All(journal.ReadAll(JobsToRead.All), job => Assert.Contains(job.Job.Parties, party => NoJoiner(party.Name) == job.Tip.Key));
+        AttackAttribute.Tried(Hostile.Length);
     }
 
     [Fact]
+    [Attack("formulas and other grammars in what is written")]
     public void The_lists_of_many_waivers()
     {
         File.WriteAllText(At("jobs.csv"), "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\r\n"
@@ -131,9 +137,11 @@ public sealed class EveryWriterTests : IDisposable
         Assert.Equal(CommandLine.Done, Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out2"), "--as-of", AsOf));
         Assert.Equal(CommandLine.Done, Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out2"), "--as-of", AsOf));
         MustHold(StrictReading.Csv(File.ReadAllBytes(Path.Combine(At("out2"), "made.csv"))), "job", ["=evil.json"]);
+        AttackAttribute.Tried(Hostile.Length);
     }
 
     [Fact]
+    [Attack("formulas and other grammars in what is written")]
     public async Task The_downloads_of_the_desk()
     {
         Filled().Dispose();
@@ -149,6 +157,7 @@ public sealed class EveryWriterTests : IDisposable
         var told = StrictReading.Calendar(await Load("calendar.ics"), "SUMMARY");
         Assert.All(Hostile, text => Assert.Contains(told, line => line.EndsWith(": " + text, StringComparison.Ordinal)));
         await desk.StopAsync(TestContext.Current.CancellationToken);
+        AttackAttribute.Tried(Hostile.Length);
     }
 
     // What no new job may hold can stand in a journal of an earlier version. XML 1.0 § 2.2 forbids some of it, so that a workbook with it

@@ -25,6 +25,7 @@ public sealed class FileTamperTests : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Fact]
+    [Attack("one byte of the store’s file changed")]
     public void A_byte_changed_in_the_file_that_changes_anything_shown_is_found_and_what_is_derived_is_mended()
     {
         var file = Filled();
@@ -69,6 +70,7 @@ public sealed class FileTamperTests : IDisposable
             $"{Tries} bytes of {file.Length}: {changed} changed what is shown, all of them found, {refused} of them at the door; {harmless} changed nothing and were not told, "
             + $"{warned} were told though nothing shown changed; {mended} were mended by assessing anew; {faults.Count} faults. Seed {seed}.");
         Assert.True(faults.Count == 0, string.Join("\n\n", faults));
+        AttackAttribute.Tried(Tries);
     }
 
     private byte[] Filled()

@@ -11,6 +11,7 @@ public sealed class HandOutTests : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Fact]
+    [Attack("other content of a package than the lock file names")]
     public async Task A_package_of_other_content_than_the_lock_file_names_stops_it()
     {
         var committed = Repository.Path("src/Stringline.Desk/packages.lock.json");
@@ -24,6 +25,7 @@ public sealed class HandOutTests : IDisposable
     }
 
     [Fact]
+    [Attack("other content of a package than the lock file names")]
     public async Task A_package_that_the_lock_file_does_not_name_stops_it()
     {
         var text = await File.ReadAllTextAsync(Repository.Path("src/Stringline.Desk/packages.lock.json"), TestContext.Current.CancellationToken);
@@ -33,6 +35,7 @@ public sealed class HandOutTests : IDisposable
     }
 
     [Fact]
+    [Attack("other content of a package than the lock file names")]
     public async Task Where_no_lock_file_was_written_it_stops() =>
         Assert.Equal(1, (await Bash("same_packages_everywhere obj/never-written.lock.json")).Status);
 

@@ -29,6 +29,7 @@ public sealed class KillTests : IDisposable
     [InlineData("assess")]
     [InlineData("backup")]
     [InlineData("restore")]
+    [Attack("program killed while it imports, assesses, backs up, restores")]
     public async Task Killed_at_any_moment_the_store_is_whole_and_the_same_command_finishes(string what)
     {
         var kills = Environment.GetEnvironmentVariable("STRINGLINE_KILLS") is { Length: > 0 } asked ? int.Parse(asked, CultureInfo.InvariantCulture) : 6;
@@ -78,6 +79,7 @@ public sealed class KillTests : IDisposable
             if (what == "restore")
                 seal = SealOf(Store);
         }
+        AttackAttribute.Tried(kills);
     }
 
     private static async Task<bool> Kill(string[] command, double milliseconds)

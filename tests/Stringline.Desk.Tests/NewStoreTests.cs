@@ -31,6 +31,7 @@ public sealed class NewStoreTests : IDisposable
 
     [Theory]
     [MemberData(nameof(EveryCommand))]
+    [Attack("mistyped store")]
     public void A_store_that_is_not_there_is_refused_by_every_command_and_near_names_are_told(string command)
     {
         File.WriteAllText(At("office.stringline"), "");
@@ -46,6 +47,7 @@ public sealed class NewStoreTests : IDisposable
 
     [Theory]
     [MemberData(nameof(EveryCommand))]
+    [Attack("password in messages, help, stack")]
     public void No_command_repeats_a_password_wherever_the_address_stands(string command)
     {
         File.WriteAllText(At("invoices.csv"), Table + Row);
@@ -70,6 +72,7 @@ public sealed class NewStoreTests : IDisposable
     }
 
     [Fact]
+    [Attack("password in messages, help, stack")]
     public async Task The_environment_s_address_is_neither_printed_by_the_help_nor_repeated_when_it_is_refused()
     {
         foreach (var form in (string[])[$"postgres:Host=127.0.0.1;Port=1;Password={Secret};Timeout=5", $"postgresql://me:{Secret}@db/office", $"postgres:Host=db;Password={Secret};{Half};Timeout=3"])

@@ -18,6 +18,7 @@ public sealed class NothingWrittenOverTests : IDisposable
     [InlineData("waterfall {job} --csv {file}")]
     [InlineData("waterfall {job} --xlsx {file}")]
     [InlineData("days {job} --csv {file}")]
+    [Attack("other content in the way")]
     public void A_sheet_or_a_calendar_is_replaced_only_where_that_was_asked_for(string command)
     {
         Assert.Equal(CommandLine.Done, Run("store add --new --store {store} {job}"));
@@ -30,6 +31,7 @@ public sealed class NothingWrittenOverTests : IDisposable
     }
 
     [Fact]
+    [Attack("other content in the way")]
     public void A_backup_and_an_export_are_refused_where_something_is()
     {
         Assert.Equal(CommandLine.Done, Run("store add --new --store {store} {job}"));
@@ -40,6 +42,7 @@ public sealed class NothingWrittenOverTests : IDisposable
     }
 
     [Fact]
+    [Attack("other content in the way")]
     public void Refused_rows_that_were_mended_are_kept_and_a_mapping_is_not_written_over()
     {
         const string Import = "import {table} --store {store} --new --save-mapping {file} --claimant X --role supplier --county Yolo --customer-is subcontractor --as-of 2026-05-01";
@@ -57,6 +60,7 @@ public sealed class NothingWrittenOverTests : IDisposable
     [Theory]
     [InlineData("made.csv")]
     [InlineData("refused.csv")]
+    [Attack("other content in the way")]
     public void A_list_of_somebody_s_own_is_no_list_of_waivers(string name)
     {
         File.WriteAllText(At(name), Mine);

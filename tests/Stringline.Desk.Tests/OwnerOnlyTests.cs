@@ -24,6 +24,7 @@ public sealed partial class OwnerOnlyTests : IDisposable
     public void Dispose() => Directory.Delete(root, recursive: true);
 
     [Fact]
+    [Attack("umask 000")]
     public async Task Whatever_the_umask_is_what_holds_a_stores_data_is_made_for_its_owner_alone()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no umask.");
@@ -54,6 +55,7 @@ public sealed partial class OwnerOnlyTests : IDisposable
     }
 
     [Fact]
+    [Attack("secret in the list of processes")]
     public async Task The_browser_is_opened_with_a_page_and_the_secret_stands_in_no_list_of_arguments()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Looks in /proc.");
@@ -99,6 +101,7 @@ public sealed partial class OwnerOnlyTests : IDisposable
     }
 
     [Fact]
+    [Attack("another account of the machine reads the store or asks the desk")]
     public async Task Another_account_of_the_machine_neither_reads_the_store_nor_uses_the_desk()
     {
         Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.IsPrivilegedProcess, "Only root may make an account to try with.");

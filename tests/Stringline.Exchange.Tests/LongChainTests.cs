@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.Text;
 
 namespace Stringline.Exchange.Tests;
@@ -14,6 +15,7 @@ public sealed class LongChainTests
     [Theory(Timeout = HangLimit)]
     [InlineData("chain")]
     [InlineData("circle")]
+    [Attack("chains and circles of 60,000 corrections")]
     public async Task Many_corrections_are_read_once(string form)
     {
         var demo = File.ReadAllText(Stringline.Testing.Repository.Path("data/demo/alder-court.json"));

@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.Text;
 using CsCheck;
 using Stringline.Law.Facts;
@@ -20,6 +21,7 @@ public sealed class SignsTests
 
     [Theory]
     [MemberData(nameof(Refused))]
+    [Attack("noncharacters, controls, format characters")]
     public void A_sign_that_cannot_be_seen_or_is_no_character_is_refused_with_its_field(int sign)
     {
         foreach (var (field, path) in (ValueTuple<string, string>[])[("\"name\": \"Alder Court, building 2\"", "name"), ("\"text\": \"Sill plate, studs and wall sheathing\"", "entries[0].text")])
@@ -59,6 +61,7 @@ public sealed class SignsTests
     }
 
     [Fact]
+    [Attack("noncharacters, controls, format characters", 200_000)]
     public void The_guard_of_a_cell_is_taken_off_again_and_leaves_no_formula()
     {
         const string Signs = "='+-@＝＋－＠ \t\r\na1,.\"$\u00A0\u200B";
@@ -81,6 +84,7 @@ public sealed class SignsTests
     }
 
     [Fact]
+    [Attack("noncharacters, controls, format characters", 50_000)]
     public void A_text_for_xml_loses_only_what_xml_and_unicode_have_no_place_for()
     {
         Gen.Char.Array[0, 12].Select(signs => new string(signs)).Sample(

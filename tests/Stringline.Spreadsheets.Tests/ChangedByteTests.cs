@@ -13,6 +13,7 @@ public sealed class ChangedByteTests : IDisposable
 
     [Theory]
     [MemberData(nameof(Books))]
+    [Attack("each byte of three workbooks changed")]
     public async Task Each_changed_byte_is_refused_or_changes_no_row(string name)
     {
         var good = await Make(name);
@@ -43,6 +44,7 @@ public sealed class ChangedByteTests : IDisposable
 
         // Most of a workbook is what it says; the rest is times, versions and the like.
         Assert.True(refused > same);
+        AttackAttribute.Tried(good.Length * 2);
     }
 
     /// <inheritdoc/>

@@ -29,6 +29,7 @@ public sealed class TableRefusalTests : IDisposable
 
     [Theory]
     [MemberData(nameof(Names))]
+    [Attack("hostile tables (far cells, bombs, lengths that lie, wrong checksums)")]
     public async Task A_hostile_table_is_refused_or_read_within_bounds(string name)
     {
         var file = HostileFile.All.Single(one => one.Name == name);

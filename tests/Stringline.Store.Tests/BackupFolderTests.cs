@@ -13,6 +13,7 @@ public sealed class BackupFolderTests : IDisposable
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Fact]
+    [Attack("old backups thinned out every day")]
     public void Of_daily_backups_the_last_14_days_8_weeks_and_12_months_stay()
     {
         var made = Enumerable.Range(0, 900).Select(i => Start.PlusDays(i) + new LocalTime(8, 30)).ToList();
@@ -29,6 +30,7 @@ public sealed class BackupFolderTests : IDisposable
     }
 
     [Fact]
+    [Attack("old backups thinned out every day", 200)]
     public void Deleting_every_day_leaves_what_deleting_once_would_leave()
     {
         Gen.Int[0, 3].Array[1, 500].Sample(aDay =>
@@ -49,6 +51,7 @@ public sealed class BackupFolderTests : IDisposable
     }
 
     [Fact]
+    [Attack("old backups thinned out every day")]
     public void What_a_wrong_clock_dated_ahead_is_not_deleted()
     {
         LocalDateTime ahead = new(2030, 1, 1, 8, 0, 0), now = new(2026, 6, 22, 8, 0, 0);
@@ -81,6 +84,7 @@ public sealed class BackupFolderTests : IDisposable
     }
 
     [Fact]
+    [Attack("damaged newest backup")]
     public void A_drill_restores_the_newest_and_leaves_nothing()
     {
         var shelf = new BackupFolder(At("shelf"), "office");
@@ -106,6 +110,7 @@ public sealed class BackupFolderTests : IDisposable
     }
 
     [Fact]
+    [Attack("what killed backups left, and what running ones make")]
     public void What_a_killed_backup_left_is_removed_by_the_next_and_what_a_running_one_makes_is_not()
     {
         var shelf = new BackupFolder(At("shelf"), "office");

@@ -1,3 +1,5 @@
+using Stringline.Testing;
+
 namespace Stringline.Store.Tests;
 
 /// <summary>
@@ -26,6 +28,7 @@ public abstract class ClockTests : IDisposable
     [InlineData(1999, 12, 31)]
     [InlineData(2200, 1, 2)]
     [InlineData(9999, 12, 30)]
+    [Attack("clock set back, forward, at random, out of range")]
     public void A_clock_out_of_all_range_is_refused_before_anything_is_written(int year, int month, int day)
     {
         var journal = Place.Open();
@@ -53,6 +56,7 @@ public abstract class ClockTests : IDisposable
     }
 
     [Fact]
+    [Attack("clock set back, forward, at random, out of range")]
     public void A_clock_set_back_loses_no_entry_and_sets_none_before_the_one_before_it()
     {
         var journal = Place.Open();
@@ -72,6 +76,7 @@ public abstract class ClockTests : IDisposable
     }
 
     [Fact]
+    [Attack("clock set back, forward, at random, out of range")]
     public void A_clock_set_forward_and_right_again_goes_on_writing()
     {
         var journal = Place.Open();
@@ -87,6 +92,7 @@ public abstract class ClockTests : IDisposable
     }
 
     [Fact]
+    [Attack("clock set back, forward, at random, out of range")]
     public void Two_desks_whose_clocks_differ_by_seconds_are_not_told_so()
     {
         var journal = Place.Open();
@@ -98,6 +104,7 @@ public abstract class ClockTests : IDisposable
     }
 
     [Fact]
+    [Attack("clock set back, forward, at random, out of range", 200)]
     public void Whatever_the_clock_does_the_moments_of_a_job_never_go_back()
     {
         var journal = Place.Open();

@@ -18,6 +18,7 @@ public sealed class CrashTests
     private const int KillsBetweenWords = 250;
 
     [Fact]
+    [Attack("writer killed while it appends")]
     public async Task Whatever_moment_a_writer_is_killed_at_nothing_acknowledged_is_lost_and_nothing_is_there_by_halves()
     {
         var kills = Environment.GetEnvironmentVariable("STRINGLINE_CRASHES") is { Length: > 0 } asked
@@ -30,6 +31,7 @@ public sealed class CrashTests
             + $"changes, {counts.Sum(c => c.Silent)} kills before the first, seed {seed}");
         Assert.True(counts.Sum(c => c.Kills) >= kills);
         Assert.True(counts.Sum(c => c.Acknowledged) > kills, "The writers were killed before they wrote; the test proves nothing.");
+        AttackAttribute.Tried(kills);
     }
 
     private static async Task<(int Kills, int Acknowledged, int Silent)> Lane(Random random, int kills)

@@ -18,6 +18,7 @@ public sealed class DiskTests : IDisposable
     }
 
     [Fact]
+    [Attack("disk full")]
     public void On_a_full_disk_the_writer_is_told_and_what_was_acknowledged_stays()
     {
         var disk = Mount("-t", "tmpfs", "-o", "size=2m", "tmpfs");
@@ -44,6 +45,7 @@ public sealed class DiskTests : IDisposable
     }
 
     [Fact]
+    [Attack("disk full")]
     public void A_backup_that_does_not_fit_leaves_nothing_behind()
     {
         using var place = new SqlitePlace();
@@ -58,6 +60,7 @@ public sealed class DiskTests : IDisposable
     }
 
     [Fact]
+    [Attack("disk only to be read")]
     public void On_a_disk_that_may_only_be_read_the_writer_is_told_and_nothing_is_changed()
     {
         var disk = Mount("-t", "tmpfs", "-o", "size=4m", "tmpfs");

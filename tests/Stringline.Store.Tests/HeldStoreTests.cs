@@ -16,6 +16,7 @@ public sealed class HeldStoreTests : IDisposable
     }
 
     [Fact]
+    [Attack("store moved, deleted or replaced under an open program; a link above it turned elsewhere")]
     public void Nothing_is_written_where_a_link_above_the_store_was_turned_elsewhere()
     {
         var (one, two, address) = TwoBehindALink();
@@ -40,6 +41,7 @@ public sealed class HeldStoreTests : IDisposable
 
     // Connections that one journal has let go are used by the next one of the same address.
     [Fact]
+    [Attack("store moved, deleted or replaced under an open program; a link above it turned elsewhere")]
     public void What_is_told_as_written_after_a_link_was_turned_is_where_the_address_leads()
     {
         var (one, two, address) = TwoBehindALink();
@@ -63,6 +65,7 @@ public sealed class HeldStoreTests : IDisposable
     [Theory]
     [InlineData(OpenStore.OrMake)]
     [InlineData(OpenStore.OrMakeOnWriting)]
+    [Attack("restore over a store, or move of one, that somebody has open")]
     public void Whoever_made_a_store_holds_it_as_one_who_found_it(OpenStore open)
     {
         var address = Path.Combine(folder, "office");
@@ -94,6 +97,7 @@ public sealed class HeldStoreTests : IDisposable
     }
 
     [Fact]
+    [Attack("store moved, deleted or replaced under an open program; a link above it turned elsewhere")]
     public void One_made_with_its_first_change_and_then_deleted_is_not_made_again()
     {
         var address = Path.Combine(folder, "office");

@@ -1,6 +1,7 @@
 using Stringline.Store.Chain;
 using Stringline.Store.Sql;
 using Stringline.Store.Upkeep;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
@@ -55,6 +56,7 @@ public abstract class SealTests : IDisposable
     }
 
     [Fact]
+    [Attack("history rewritten, against a seal kept outside")]
     public void A_chain_forged_from_any_change_on_passes_the_check_and_is_named_by_the_seal()
     {
         var journal = Filled();
@@ -82,6 +84,7 @@ public abstract class SealTests : IDisposable
     [InlineData("delete from changes where job = 6; delete from search_texts where job = 6; delete from jobs where id "
         + "= 6; update store set jobs = 5", "key-6", null)]
     [InlineData("delete from changes where job = 2; delete from search_texts where job = 2; delete from jobs where id = 2", "key-2", null)]
+    [Attack("history rewritten, against a seal kept outside")]
     public void What_was_cut_off_is_named(string sql, string job, long? sequence)
     {
         var journal = Filled();
@@ -94,6 +97,7 @@ public abstract class SealTests : IDisposable
     }
 
     [Fact]
+    [Attack("history rewritten, against a seal kept outside")]
     public void An_older_copy_in_the_place_of_the_store_is_named()
     {
         var journal = Filled();
@@ -108,6 +112,7 @@ public abstract class SealTests : IDisposable
     }
 
     [Fact]
+    [Attack("history rewritten, against a seal kept outside")]
     public void A_clock_set_back_after_the_seal_dates_nothing_before_it()
     {
         var journal = Filled();
@@ -121,6 +126,7 @@ public abstract class SealTests : IDisposable
     }
 
     [Fact]
+    [Attack("history rewritten, against a seal kept outside")]
     public void What_says_that_it_was_recorded_before_the_seal_and_was_not_there_is_named()
     {
         var journal = Filled();
@@ -166,6 +172,7 @@ public abstract class SealTests : IDisposable
     }
 
     [Fact]
+    [Attack("history rewritten, against a seal kept outside")]
     public void The_guards_of_the_journal_are_missed_where_they_were_taken_off()
     {
         var journal = Filled();
@@ -258,6 +265,7 @@ public sealed class SealTextTests
     };
 
     [Fact]
+    [Attack("a seal mistyped or changed")]
     public void A_line_reads_back_and_with_one_character_wrong_it_is_refused_or_the_same()
     {
         var line = Sample.Line();
@@ -274,9 +282,11 @@ public sealed class SealTextTests
                     Assert.NotNull(fault);
             }
         }
+        AttackAttribute.Tried(line.Length * 5);
     }
 
     [Fact]
+    [Attack("a seal mistyped or changed")]
     public void A_file_reads_back_and_with_one_byte_changed_or_cut_it_is_refused_or_the_same()
     {
         var file = SealFile.Write(Sample);
@@ -299,6 +309,7 @@ public sealed class SealTextTests
             if (SealFile.Read(file.AsSpan(0, at), out _) is { } cut)
                 Assert.True(cut.Each is null ? cut == Sample with { Each = null } : at == file.Length - 1);
         }
+        AttackAttribute.Tried(file.Length * 5);
     }
 
     private static void AssertSame(Seal? read)

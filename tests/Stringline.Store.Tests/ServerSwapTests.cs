@@ -18,6 +18,7 @@ public sealed class ServerSwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("restore broken off after each step, on a file and on a server")]
     public void Broken_off_at_any_point_the_old_store_is_at_the_address()
     {
         var seal = Filled();
@@ -49,9 +50,11 @@ public sealed class ServerSwapTests : IDisposable
 
         Assert.True(points > 1, "Nothing was broken off.");
         Assert.Equal(seal, Seal());
+        AttackAttribute.Tried(points);
     }
 
     [Fact]
+    [Attack("restore broken off after each step, on a file and on a server")]
     public void What_a_killed_restore_left_is_told_and_removed_by_the_next()
     {
         var seal = Filled();
@@ -81,6 +84,7 @@ public sealed class ServerSwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("a schema beside it that looks like an unfinished restore and is none")]
     public void The_tables_of_another_program_are_not_set_aside()
     {
         Filled();
@@ -93,6 +97,7 @@ public sealed class ServerSwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("store moved, deleted or replaced under an open program; a link above it turned elsewhere")]
     public void Who_has_the_old_store_open_writes_nothing_into_the_new_one()
     {
         Filled();

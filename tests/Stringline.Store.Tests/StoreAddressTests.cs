@@ -1,3 +1,5 @@
+using Stringline.Testing;
+
 namespace Stringline.Store.Tests;
 
 /// <summary>What is nearly an address is understood or refused, and no message repeats any of it.</summary>
@@ -72,6 +74,7 @@ public sealed class StoreAddressTests
 
     [Theory]
     [MemberData(nameof(Refused))]
+    [Attack("near misses of a store’s address")]
     public void A_near_miss_is_refused_without_a_word_of_it(string form)
     {
         var address = Filled(form);
@@ -90,6 +93,7 @@ public sealed class StoreAddressTests
 
     [Theory]
     [MemberData(nameof(Understood))]
+    [Attack("near misses of a store’s address")]
     public void What_is_understood_is_shown_without_the_password(string form, string shown)
     {
         var address = StoreAddress.Read(Filled(form));
@@ -114,6 +118,7 @@ public sealed class StoreAddressTests
     [InlineData("postgres:Host=127.0.0.1;Port=1;Username=app;Password=PW;Timeout=5")]
     [InlineData("postgres:Host=127.0.0.1;Port=1;Username=app;Password=PW;Timeout=5;Multiplexing=true;Pooling=false")]
     [InlineData("postgres:Host=no-such-host.invalid;Username=app;Password=PW;Timeout=5")]
+    [Attack("password in messages, help, stack")]
     public void A_server_that_cannot_be_used_is_told_without_the_password(string form)
     {
         var address = Filled(form);

@@ -22,6 +22,7 @@ public sealed class SwapTests : IDisposable
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
+    [Attack("a stray log beside the place of a restore, backup or new store")]
     public void A_log_that_was_left_behind_is_set_aside_and_the_restored_store_is_the_backup(bool backup)
     {
         var seal = Filled();
@@ -49,6 +50,7 @@ public sealed class SwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("restore over a store, or move of one, that somebody has open")]
     public void A_store_that_somebody_has_open_is_not_replaced()
     {
         var seal = Filled();
@@ -71,6 +73,7 @@ public sealed class SwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("another program writes while a restore sets the old store aside")]
     public async Task What_is_told_as_written_while_the_old_store_is_set_aside_is_in_one_of_both()
     {
         Filled();
@@ -108,6 +111,7 @@ public sealed class SwapTests : IDisposable
     [InlineData("deleted")]
     [InlineData("another in its place")]
     [InlineData("a copy in its place")]
+    [Attack("store moved, deleted or replaced under an open program; a link above it turned elsewhere")]
     public void Nothing_is_written_into_a_store_that_was_taken_away(string how)
     {
         Filled();
@@ -136,6 +140,7 @@ public sealed class SwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("link in place of the store")]
     public void A_link_is_followed_and_other_links_to_the_store_go_on_to_mean_the_same()
     {
         var seal = Filled();
@@ -159,6 +164,7 @@ public sealed class SwapTests : IDisposable
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]
+    [Attack("restore broken off after each step, on a file and on a server")]
     public void Broken_off_after_any_step_the_whole_old_store_is_there_and_the_next_restore_cleans_up(int steps)
     {
         var seal = Filled();
@@ -200,6 +206,7 @@ public sealed class SwapTests : IDisposable
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("second name that a killed restore left; a kept store; names that only look so")]
     public void A_second_name_that_a_killed_restore_left_is_told_and_removed_by_the_next(bool restore)
     {
         var seal = Filled();
@@ -232,6 +239,7 @@ public sealed class SwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("second name that a killed restore left; a kept store; names that only look so")]
     public void A_store_that_a_restore_kept_is_told_of_for_as_long_as_it_is_there()
     {
         Filled();

@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.Data.Common;
 
 namespace Stringline.Store.Tests;
@@ -44,6 +45,7 @@ public abstract class TamperTests : IDisposable
     }
 
     [Fact]
+    [Attack("one byte of the journal’s own tables changed")]
     public void A_byte_changed_anywhere_in_a_thousand_entries_and_their_papers_is_found()
     {
         var journal = Place.Open();
@@ -61,6 +63,7 @@ public abstract class TamperTests : IDisposable
         }
 
         Assert.Empty(journal.Check().Broken);
+        AttackAttribute.Tried(places);
     }
 
     [Theory]
@@ -72,6 +75,7 @@ public abstract class TamperTests : IDisposable
     [InlineData("update changes set job = 8, sequence = 99 where job = 7 and sequence = 51", "key-7", null)]
     [InlineData("update changes set who = 'nobody'", "key-1", 1L)]
     [InlineData("delete from proofs", null, null)]
+    [Attack("what was cut out, moved or replaced")]
     public void What_is_cut_out_moved_or_replaced_is_found_at_its_first_broken_link(string sql, string? job, long? sequence)
     {
         var journal = Place.Open();
@@ -90,6 +94,7 @@ public abstract class TamperTests : IDisposable
     ];
 
     [Fact]
+    [Attack("a value of each column of each table changed")]
     public void A_byte_changed_in_any_column_of_any_table_is_found_and_what_is_derived_is_mended()
     {
         var seed = Random.Shared.Next();
@@ -102,6 +107,7 @@ public abstract class TamperTests : IDisposable
         journal.MakeSeal();
         Assert.Empty(journal.Check().Broken);
         var tried = new HashSet<string>(StringComparer.Ordinal);
+        var cells = 0;
         var searched = Searched(small);
         foreach (var (table, column, key) in Columns(small))
         {
@@ -109,6 +115,7 @@ public abstract class TamperTests : IDisposable
                 continue;
             for (var i = 0; i < 3; i++)
             {
+                cells++;
                 var cell = Cell.Pick(small, random, table, column, key);
                 if (!cell.TryWrite(cell.Changed(random)))
                     continue;
@@ -136,6 +143,7 @@ public abstract class TamperTests : IDisposable
         }
 
         Assert.Empty(journal.Check().Broken);
+        AttackAttribute.Tried(cells);
         Assert.Superset(new HashSet<string>(
             ["store", "jobs", "changes", "proofs", "search_texts", "assessed", "steps", "settings", "migrations"]), tried);
     }
@@ -154,6 +162,7 @@ public abstract class TamperTests : IDisposable
     [InlineData("update search_texts set texts = 'no tab' where job = 3", true)]
     [InlineData("delete from migrations where number = 3", false)]
     [InlineData("update settings set document = '{\"name\":\"Somebody else\"}'", false)]
+    [Attack("what was cut out, moved or replaced")]
     public void A_derived_row_that_is_missing_moved_or_replaced_is_found_and_mended(string sql, bool isDerived)
     {
         using var small = Another();
@@ -242,6 +251,7 @@ public abstract class TamperTests : IDisposable
         new("claim-of-lien.last-day", act, "Claim of lien", day, Stringline.Law.Reasoning.Standing.Open);
 
     [Fact]
+    [Attack("what was cut out, moved or replaced")]
     public void A_job_cut_out_with_everything_of_it_is_missed()
     {
         var journal = Place.Open();
@@ -355,6 +365,7 @@ public sealed class SqliteTamperTests() : TamperTests(() => new SqlitePlace(), p
     }
 
     [Fact]
+    [Attack("one byte of the store’s file changed", 600)]
     public void A_byte_changed_in_the_file_itself_is_found()
     {
         const int Places = 600;
@@ -446,6 +457,7 @@ public sealed class PostgresTamperTests() : TamperTests(() => new PostgresPlace(
     [Theory]
     [InlineData("update search_texts set words = array_to_tsvector(array['zzz']) where job = 2")]
     [InlineData("update search_texts set words = words || array_to_tsvector(array['zzz']) where job = 2")]
+    [Attack("what was cut out, moved or replaced")]
     public void A_word_by_which_a_job_is_found_wrongly_is_found(string sql)
     {
         var journal = Place.Open();

@@ -87,6 +87,7 @@ public sealed class UnmadeStoreTests : IDisposable
     [InlineData("ofice.stringline", "office.stringline")]
     [InlineData("orchard", "office.stringline")]
     [InlineData("leger.db", "ledger.db")]
+    [Attack("mistyped store")]
     public void A_mistyped_name_is_told_with_the_near_one_first(string typed, string near)
     {
         foreach (var there in (string[])["office.stringline", "ledger.db", "office.stringline-wal", "notes.txt"])

@@ -26,6 +26,7 @@ public sealed class WriteAheadLogTests : IDisposable
     }
 
     [Fact]
+    [Attack("a left log that is whole, cut off, of two rounds, or being written")]
     public void A_log_that_was_left_and_is_whole_is_no_fault()
     {
         var (store, log) = Left();
@@ -43,6 +44,7 @@ public sealed class WriteAheadLogTests : IDisposable
     }
 
     [Fact]
+    [Attack("a bit of a left log flipped", 20)]
     public void Wherever_a_bit_of_the_log_is_flipped_it_is_told_before_and_after_the_store_is_written_to()
     {
         var (store, log) = Left();
@@ -80,6 +82,7 @@ public sealed class WriteAheadLogTests : IDisposable
     }
 
     [Fact]
+    [Attack("a left log that is whole, cut off, of two rounds, or being written")]
     public void Frames_of_an_earlier_round_of_the_log_are_no_fault()
     {
         using (var journal = Journals.Open(Store, SystemClock.Instance, OpenStore.OrMake))
@@ -122,6 +125,7 @@ public sealed class WriteAheadLogTests : IDisposable
 
     // What is there while somebody writes is read by nobody else as damage.
     [Fact]
+    [Attack("a left log that is whole, cut off, of two rounds, or being written")]
     public async Task A_store_that_is_being_written_to_is_no_fault()
     {
         using var journal = Journals.Open(Store, SystemClock.Instance, OpenStore.OrMake);

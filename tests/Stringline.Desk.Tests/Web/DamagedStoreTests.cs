@@ -55,6 +55,7 @@ public sealed class DamagedStoreTests : IAsyncLifetime
     [InlineData("update assessed set act_by = 'garbage', customer = 'x' where job = 3")]
     [InlineData("delete from steps_written")]
     [InlineData("update search_texts set texts = 'no tab'")]
+    [Attack("a damaged row or settings under an open desk")]
     public async Task No_page_and_no_download_stops_for_a_damaged_derived_row_and_it_is_made_anew(string damage)
     {
         var list = await Text("/desk.csv");
@@ -75,6 +76,7 @@ public sealed class DamagedStoreTests : IAsyncLifetime
     }
 
     [Fact]
+    [Attack("a damaged row or settings under an open desk")]
     public async Task A_download_that_meets_a_damaged_row_has_it_made_anew_and_the_pages_say_so()
     {
         var list = await Text("/desk.csv");
@@ -87,6 +89,7 @@ public sealed class DamagedStoreTests : IAsyncLifetime
     [Theory]
     [InlineData("insert or replace into settings values (1, '{\"x\":')")]
     [InlineData("insert or replace into settings values (1, '{\"plan\":{\"mailBacklogDays\":1}}')")]
+    [Attack("a damaged row or settings under an open desk")]
     public async Task Damaged_settings_stop_no_page_and_are_mended_on_the_page_of_settings(string damage)
     {
         Tamper(damage);

@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.Diagnostics;
 using System.Globalization;
 using System.Net;
@@ -30,6 +31,7 @@ public sealed partial class HostileRequestTests(OpenDesk desk) : IClassFixture<O
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     [Fact]
+    [Attack("requests that no browser sends")]
     public async Task No_request_makes_the_desk_fail_or_wait_and_it_answers_after_all_of_them()
     {
         var isBench = int.TryParse(Environment.GetEnvironmentVariable("STRINGLINE_REQUESTS"), CultureInfo.InvariantCulture, out var count);
@@ -59,6 +61,7 @@ public sealed partial class HostileRequestTests(OpenDesk desk) : IClassFixture<O
         Assert.True(statuses.Count > 4, "The requests are all alike: " + string.Join(", ", statuses.Keys));
         Assert.Contains("What needs doing", await desk.Page("/"), StringComparison.Ordinal);
         Assert.True(desk.Journal.Check().IsWhole);
+        AttackAttribute.Tried(count);
     }
 
     // What was lent from the pools of .NET goes back a minute after it was last used; what is then left was kept by somebody.

@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.IO.Compression;
 using System.Net;
 using System.Text;
@@ -16,6 +17,7 @@ public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDes
     [Theory]
     [InlineData("row.xlsx", "<row r=\"2147483647\"/>", "row 2147483647 of a sheet")]
     [InlineData("column.xlsx", "<row r=\"1\"><c r=\"ZZZZZZ1\"><v>1</v></c></row>", "the cell ZZZZZZ1")]
+    [Attack("hostile tables (far cells, bombs, lengths that lie, wrong checksums)")]
     public async Task A_workbook_beyond_the_limits_does_not_even_wait(string name, string rows, string told)
     {
         using var answer = await desk.Send(name, Book(rows));
@@ -38,6 +40,7 @@ public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDes
     }
 
     [Fact]
+    [Attack("the program ended while it read a table; a browser that leaves")]
     public async Task A_table_that_a_program_was_reading_when_it_ended_is_set_aside_until_a_person_says_otherwise()
     {
         var table = await desk.Give("ended.csv", Plain);
@@ -57,6 +60,7 @@ public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDes
     }
 
     [Fact]
+    [Attack("the program ended while it read a table; a browser that leaves")]
     public async Task A_look_in_which_the_program_ended_is_told_so_too_and_a_writing_as_broken_off()
     {
         var table = await desk.Give("looking.csv", Plain);
@@ -72,6 +76,7 @@ public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDes
     }
 
     [Fact]
+    [Attack("the program ended while it read a table; a browser that leaves")]
     public async Task A_table_that_another_desk_is_reading_is_not_set_aside()
     {
         var table = await desk.Give("other.csv", Plain);
@@ -82,6 +87,7 @@ public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDes
     }
 
     [Fact]
+    [Attack("the program ended while it read a table; a browser that leaves")]
     public async Task Reading_ends_when_the_browser_leaves_and_other_tables_are_read()
     {
         // Ten million blank cells: within the limits, and long work. The table after it could not be read before it.

@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.Net;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Routing;
@@ -19,6 +20,7 @@ public sealed partial class RoutesTests(OpenDesk desk) : IClassFixture<OpenDesk>
         .Select(endpoint => "/" + Part().Replace(endpoint.RoutePattern.RawText!.TrimStart('/'), Filled)).Distinct()];
 
     [Fact]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public async Task Without_the_secret_every_address_is_refused()
     {
         using var stranger = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false });
@@ -34,6 +36,7 @@ public sealed partial class RoutesTests(OpenDesk desk) : IClassFixture<OpenDesk>
         status => status is HttpStatusCode.OK or HttpStatusCode.NotFound or HttpStatusCode.Redirect or HttpStatusCode.BadRequest);
 
     [Fact]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public Task Under_another_name_every_address_is_refused() => Each(
         desk.Browser,
         Methods,
@@ -45,16 +48,19 @@ public sealed partial class RoutesTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("http://127.0.0.1:1")]
     [InlineData("http://localhost")]
     [InlineData("null")]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public Task For_a_page_of_another_origin_every_address_is_refused(string origin) =>
         Each(desk.Browser, Methods, request => request.Headers.Add("Origin", origin), status => status == HttpStatusCode.Forbidden);
 
     [Theory]
     [InlineData("cross-site")]
     [InlineData("same-site")]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public Task What_a_page_of_another_site_loads_or_sends_is_refused(string site) =>
         Each(desk.Browser, Methods, request => request.Headers.Add("Sec-Fetch-Site", site), status => status == HttpStatusCode.Forbidden);
 
     [Fact]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public Task A_form_that_another_site_makes_the_browser_send_is_refused() => Each(
         desk.Browser,
         ["POST"],
@@ -67,10 +73,12 @@ public sealed partial class RoutesTests(OpenDesk desk) : IClassFixture<OpenDesk>
         status => status == HttpStatusCode.Forbidden);
 
     [Fact]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public Task No_address_takes_another_way_of_asking_than_pages_have() => Each(
         desk.Browser, ["PUT", "PATCH", "DELETE", "OPTIONS", "TRACE"], _ => { }, status => status == HttpStatusCode.MethodNotAllowed);
 
     [Fact]
+    [Attack("every address without the secret; foreign Host, Origin, Sec-Fetch-Site; no form seal; other methods")]
     public async Task Without_the_seal_of_a_form_nothing_that_is_sent_is_taken()
     {
         var (seal, settings) = (desk.Journal.Check().Seal, desk.Journal.ReadSettings());
@@ -102,6 +110,7 @@ public sealed partial class RoutesTests(OpenDesk desk) : IClassFixture<OpenDesk>
         }
 
         Assert.Empty(wrong);
+        AttackAttribute.Tried(routes.Count * methods.Length);
     }
 
     [GeneratedRegex(@"\{[^}]*\}")]

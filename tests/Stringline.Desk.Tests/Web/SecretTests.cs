@@ -47,6 +47,7 @@ public sealed class SecretTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("/job/1")]
     [InlineData("/no-such-page")]
     [InlineData("/status/500")]
+    [Attack("an address guessed without the secret")]
     public async Task Whoever_does_not_know_it_is_told_how_to_get_in_and_nothing_else(string address)
     {
         using var browser = Stranger();
@@ -59,6 +60,7 @@ public sealed class SecretTests(OpenDesk desk) : IClassFixture<OpenDesk>
     }
 
     [Fact]
+    [Attack("cookie of an earlier start, or of another desk")]
     public async Task A_cookie_of_an_earlier_start_or_of_another_desk_opens_nothing()
     {
         var folder = Scratch.Folder();
@@ -91,6 +93,7 @@ public sealed class SecretTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [Theory]
     [InlineData("GET")]
     [InlineData("POST")]
+    [Attack("an address guessed without the secret")]
     public async Task The_page_for_what_went_wrong_is_no_page_of_its_own(string method)
     {
         using var request = new HttpRequestMessage(new HttpMethod(method), new Uri("/status/500", UriKind.Relative));

@@ -1,3 +1,4 @@
+using Stringline.Testing;
 using System.Net;
 using System.Text;
 using Microsoft.Data.Sqlite;
@@ -18,6 +19,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     [Fact]
+    [Attack("store fails at its n-th statement")]
     public async Task A_job_that_is_written_and_cannot_be_assessed_is_told_as_written_and_the_list_as_behind()
     {
         using var store = new SqliteConnection($"Data Source={desk.Journal.Name};Pooling=False");
@@ -46,11 +48,13 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("store fails at its n-th statement")]
     public Task A_new_job(bool andAfter) => Every("/jobs/new", () => "/jobs/new", NewJob(""), andAfter);
 
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("store fails at its n-th statement")]
     public async Task An_entry(bool andAfter)
     {
         var address = $"/job/{Put()}/enter?what=paid";
@@ -62,6 +66,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("store fails at its n-th statement")]
     public async Task A_part_of_the_file(bool andAfter)
     {
         var address = $"/job/{Put()}/file?part=contract";
@@ -73,6 +78,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("store fails at its n-th statement")]
     public async Task A_paper_that_proves_an_entry(bool andAfter)
     {
         var address = $"/job/{Put()}/prove?entry=0";
@@ -82,6 +88,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("store fails at its n-th statement")]
     public async Task The_settings(bool andAfter)
     {
         var tries = 0;
@@ -96,6 +103,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
+    [Attack("store fails at its n-th statement")]
     public async Task A_choice_of_columns_that_is_deleted(bool andAfter)
     {
         await Every("/settings?handler=DeleteMapping", null, [new("name", "Ledger")], andAfter, () =>
@@ -146,6 +154,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
             {
                 Assert.True(written, told);
                 Assert.True(n > 5, "The store was hardly asked anything.");
+                AttackAttribute.Tried(n - 1);
                 return;
             }
         }

@@ -123,8 +123,10 @@ internal static class OldWorkbook
             return false;
         kind = BinaryPrimitives.ReadUInt16LittleEndian(part[at..]);
         var length = BinaryPrimitives.ReadUInt16LittleEndian(part[(at + 2)..]);
+
+        // The reader takes a record that is longer than what is left for one that ends with zeros: its cell lies where no limit was.
         if (at + 4 + length > part.Length)
-            return false;
+            throw new InvalidDataException("a record of it is cut off");
         body = part.Slice(at + 4, length);
         at += 4 + length;
         return true;

@@ -14,8 +14,15 @@ internal static class Refusal
     {
         var told = fault.ToString();
         Must.Hold(fault.Found.Length > 0 && fault.Expected.Length > 0, $"a refusal without words: {told}");
-        Must.Hold(told.Length - fault.File.Length <= Longest, $"a refusal of {told.Length} characters");
+        Check(fault.Path + fault.Found + fault.Expected);
+    }
+
+    /// <summary>Looks at one in words alone, such as that of a row.</summary>
+    /// <exception cref="InvalidOperationException">It is not as it should be.</exception>
+    public static void Check(string told)
+    {
+        Must.Hold(told.Length <= Longest, $"a refusal of {told.Length} characters");
         Must.Hold(!told.Contains("   at Stringline", StringComparison.Ordinal), $"a refusal with a trace of the program: {told}");
-        Must.Hold(!(fault.Path + fault.Found + fault.Expected).EnumerateRunes().Any(Signs.IsRefused), $"a refusal with a sign that cannot be seen: {told}");
+        Must.Hold(!told.EnumerateRunes().Any(Signs.IsRefused), $"a refusal with a sign that cannot be seen: {told}");
     }
 }

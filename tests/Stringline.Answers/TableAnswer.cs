@@ -51,7 +51,9 @@ public static class TableAnswer
         }).Files[0];
         Must.Hold(file.Rows == file.Accounted, $"of {file.Rows} rows {file.Accounted} are accounted for");
         foreach (var row in file.Refused)
-            Must.Hold(row.Why.Length is > 0 and <= 4_000, $"row {row.Line} is refused with {row.Why.Length} characters");
+            Refusal.Check(row.Why);
+        foreach (var row in file.Ignored)
+            Refusal.Check(row.As);
         return file;
     }
 

@@ -45,7 +45,7 @@ internal static class RequestTarget
         var end = bytes.AsSpan().IndexOf((byte)'\n');
         var head = Encoding.Latin1.GetString(bytes.AsSpan(0, end < 0 ? bytes.Length : end)).Split(' ', 3);
         if (head.Length < 2 || !head[1].StartsWith('/') || !Uri.TryCreate("http://127.0.0.1" + head[1], UriKind.Absolute, out var address)
-            || address.Host != "127.0.0.1" || !address.IsDefaultPort)
+            || address.Host != "127.0.0.1" || !address.IsDefaultPort || address.PathAndQuery.StartsWith("//", StringComparison.Ordinal))
         {
             return null;
         }

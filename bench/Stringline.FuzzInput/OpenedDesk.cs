@@ -25,7 +25,8 @@ internal sealed partial class OpenedDesk : IDisposable
     /// <summary>Opens it.</summary>
     public OpenedDesk()
     {
-        desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", AsOf = Today }, SystemClock.Instance);
+        var options = new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", AsOf = Today };
+        desk = DeskHost.Build(options, SystemClock.Instance);
         var faults = Journal.PutMany(DemoJobs.Of(Today), "demo").Faults;
         if (faults.Count > 0)
             throw new InvalidOperationException($"The demo office is refused: {faults[0]}");

@@ -82,7 +82,8 @@ internal static class RequestTarget
         {
             var content = name == "proof" ? "%PDF-1.7\n%%EOF\n" : "Job #,Invoice Number,Delivery Date,Amount\nJ1,R-1,3/2/2026,10\n";
             body.Append("--b\r\nContent-Disposition: form-data; name=\"").Append(name).Append('"');
-            body.Append(name is "proof" or "table" ? $"; filename=\"a.{(name == "proof" ? "pdf" : "csv")}\"\r\n\r\n{content}" : $"\r\n\r\n{value}");
+            body.Append(name is "proof" or "table"
+                ? $"; filename=\"a.{(name == "proof" ? "pdf" : "csv")}\"\r\n\r\n{content}" : $"\r\n\r\n{value}");
             body.Append("\r\n");
         }
 

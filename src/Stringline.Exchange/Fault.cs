@@ -5,7 +5,9 @@ namespace Stringline.Exchange;
 /// <param name="Path">The JSON path, such as <c>entries[3].on</c>; a line and column where the text is not JSON; empty where the file as a whole is meant.</param>
 /// <param name="Found">What is there: an excerpt, or words.</param>
 /// <param name="Expected">What would be right.</param>
-/// <remarks>Much of it may come from the file, so whatever a terminal would obey, or nobody could see, is spelled out, as <c>\u202E</c>.</remarks>
+/// <remarks>
+/// Much of it may come from the file, so whatever a terminal would obey, or nobody could see, is spelled out, as <c>\u202E</c>.
+/// </remarks>
 public sealed record Fault(string File, string Path, string Found, string Expected)
 {
     /// <inheritdoc cref="Fault"/>

@@ -23,7 +23,10 @@ internal static class Crossings
         var refs = Refs(source);
 
         foreach (var mention in source.Towards.Where(mention => !refs.Contains(mention.Name)))
-            source.Faults.Add(mention.Piece, mention.Path, () => Choice("the `ref` of an entry that was furnished or charged", mention.Name, refs));
+        {
+            source.Faults.Add(
+                mention.Piece, mention.Path, () => Choice("the `ref` of an entry that was furnished or charged", mention.Name, refs));
+        }
 
         var entries = Unique(source, source.EntryIds, "an id that no other entry has");
         var circular = Circular(source.Replacements);
@@ -57,7 +60,8 @@ internal static class Crossings
     }
 
     private static HashSet<string> OfKind(Source source, EntryMention mention) =>
-        source.Kinds.Where(kind => kind.Value == mention.What && kind.Key != mention.Entry).Select(kind => kind.Key).ToHashSet(StringComparer.Ordinal);
+        source.Kinds.Where(kind => kind.Value == mention.What && kind.Key != mention.Entry).Select(kind => kind.Key)
+            .ToHashSet(StringComparer.Ordinal);
 
     private static string Capacities(PartyCapacity[] only) => string.Join(" or ", only.Select(capacity => $"\"{JobFileWords.Word(capacity)}\""));
 

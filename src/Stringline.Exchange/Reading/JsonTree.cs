@@ -8,7 +8,7 @@ internal static class JsonTree
     /// <summary>A job file is five levels deep; far beyond that it is an attack on the stack or a mistake.</summary>
     public const int DeepestLevel = 32;
 
-    /// <summary>So many values at most: each is held with its place. A file of the largest size with names to its values has fewer.</summary>
+    /// <summary>So many values at most: each is held with its place. A file of the largest size has fewer where they have names.</summary>
     public const int MostValues = 1_000_000;
 
     private static readonly JsonReaderOptions Strict = new() { MaxDepth = DeepestLevel };

@@ -72,13 +72,15 @@ public sealed class HostileJobFileTests
                 + "," + Each(30_000, i => $$"""{{Furnished}}"supersedes":"d{{i}}"}"""),
             "unknown kinds" => Each(200_000, i => $$"""{"what":"furnishd{{i}}"}"""),
             "unknown fields" => "{" + Each(900_000, i => $"\"wha{i}\":1") + "}",
-            "days" => $$"""{"what":"waived","on":"2026-03-02","form":"8136","unpaidWaivers":[{{Each(500_000, i => $"\"{new LocalDate(2000, 1, 1).PlusDays(i):uuuu-MM-dd}\"")}}]}""",
+            "days" => """{"what":"waived","on":"2026-03-02","form":"8136","unpaidWaivers":["""
+                + Each(500_000, i => $"\"{new LocalDate(2000, 1, 1).PlusDays(i):uuuu-MM-dd}\"") + "]}",
             "small values" => $"[{Each(8_000_000, i => "0")}]",
             "empty lists" => $"[{Each(5_000_000, i => "[]")}]",
             _ => throw new ArgumentOutOfRangeException(nameof(name), name, "No such file."),
         };
         var parties = name == "parties of another capacity"
-            ? Each(45_000, i => $$"""{"id":"p{{i}}","capacity":"subcontractor","name":"n","worksUnder":"p44999"}""") : "";
+            ? Each(45_000, i =>
+                $$"""{"id":"p{{i}}","capacity":"subcontractor","name":"n","worksUnder":"p44999"}""") : "";
         return Head + $"\"parties\": [ {parties} ], \"entries\": [ {entries} ] }}";
     }
 

@@ -29,7 +29,9 @@ awk -F'\t' '
   }
   FILENAME == ARGV[1] { tried[$1] = $2; next }
   FILENAME == ARGV[2] { lasting[$1] = grouped($2) " by `" $3 "`, " $4; next }
-  /^\| / && !/^\| attack / {
+  /^\| attack / { table = 1 }
+  /^$/ { table = 0 }
+  table && /^\| / && !/^\| attack / {
     count = split($0, cell, "|")
     name = cell[2]
     gsub(/^ +| +$/, "", name)

@@ -71,6 +71,11 @@ public static class JobFileReader
         {
             return new JobFileResult.Refused([BrokenJson.Fault(utf8.Span, fileName, e)]);
         }
+        catch (TooManyValuesException)
+        {
+            return Refuse(fileName, "", string.Create(CultureInfo.InvariantCulture, $"a file of more than {JsonTree.MostValues:N0} values"),
+                "a job file: a job of many years has some thousands");
+        }
 
         var faults = new FaultList(fileName, utf8);
         var job = new JobReading(new Source(faults, isNew)).Job(root);

@@ -26,6 +26,28 @@ public static class Signs
     /// <param name="rune">The code point.</param>
     public static bool IsNoncharacter(Rune rune) => (rune.Value & 0xFFFE) == 0xFFFE || rune.Value is >= 0xFDD0 and <= 0xFDEF;
 
+    /// <summary>A text on one line with every sign spelled out that cannot be seen or that a terminal would obey, as <c>\u202E</c>; half
+    /// characters too.</summary>
+    /// <param name="text">The text.</param>
+    public static string Spelled(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var shown = new StringBuilder(text.Length);
+        for (var rest = text.AsSpan(); rest.Length > 0;)
+        {
+            var whole = Rune.DecodeFromUtf16(rest, out var rune, out var length) == System.Buffers.OperationStatus.Done;
+            if (rune.Value is '\r' or '\n' or '\t')
+                shown.Append(' ');
+            else if (whole && !IsRefused(rune))
+                shown.Append(rest[..length]);
+            else
+                shown.Append(System.Globalization.CultureInfo.InvariantCulture, $"\\u{(whole ? rune.Value : rest[0]):X4}");
+            rest = rest[length..];
+        }
+
+        return shown.ToString();
+    }
+
     /// <summary>
     /// A text without what XML 1.0 § 2.2 forbids and what is no character: a workbook that holds one cannot be opened at all. Half
     /// characters go too.

@@ -7,6 +7,7 @@ namespace Stringline.Exchange.Tests;
 /// A file of many corrections is read in about as many steps as one of many deliveries. At this length a walk of each chain from each of
 /// its entries is some twenty billion steps, which no machine does within the limit; one walk of all is a second.
 /// </summary>
+[Collection(LargeFiles.Name)]
 public sealed class LongChainTests
 {
     private const int Entries = 60_000;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -36,9 +37,10 @@ internal static class ImportText
     private static void File(StringBuilder text, FileReport file, bool dryRun)
     {
         text.Append(CultureInfo.InvariantCulture, $"{file.File}: {MappingJson.Word(file.Kind)}, {file.Rows:N0} rows\n");
-        text.Append("  columns: ").AppendJoin(", ", file.Columns.Select(pair => $"{pair.Header} = {MappingJson.Word(pair.Column)}")).Append('\n');
+        var columns = file.Columns.Select(pair => $"{Signs.Spelled(pair.Header)} = {MappingJson.Word(pair.Column)}");
+        text.Append("  columns: ").AppendJoin(", ", columns).Append('\n');
         if (file.ColumnsNotUsed.Count > 0)
-            text.Append("  not used: ").AppendJoin(", ", file.ColumnsNotUsed).Append('\n');
+            text.Append("  not used: ").AppendJoin(", ", file.ColumnsNotUsed.Select(Signs.Spelled)).Append('\n');
         Count(text, file.New, dryRun ? "would be new" : "new");
         Count(text, file.Changed, dryRun ? "would supersede what was imported before" : "supersede what was imported before");
         Count(text, file.Unchanged, "in the store just so");
@@ -69,7 +71,8 @@ internal static class ImportText
         text.Append("Payments that name neither job nor invoice, applied over the customer's jobs (Civ. Code § 1479, Three):\n");
         foreach (var payment in payments.Take(MostShown))
         {
-            text.Append(CultureInfo.InvariantCulture, $"  line {payment.Line}: {payment.Amount:N2} of {payment.Customer}, received {LawText.IsoDay(payment.Received)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  line {payment.Line}: {payment.Amount:N2} of {Signs.Spelled(payment.Customer)}, ")
+                .Append(CultureInfo.InvariantCulture, $"received {LawText.IsoDay(payment.Received)}\n");
             foreach (var part in payment.Parts)
                 text.Append(CultureInfo.InvariantCulture, $"    {part.Amount,14:N2} to job {part.Job}{(part.Ref is null ? "" : ", " + part.Ref)}: {Why(part)}\n");
         }

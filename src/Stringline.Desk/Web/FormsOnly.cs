@@ -20,7 +20,9 @@ internal sealed class FormsOnly(RequestDelegate next)
             return Refuse(context, StatusCodes.Status405MethodNotAllowed, "The desk takes GET, HEAD and POST.");
         }
 
-        return context.Request.ContentType is not { Length: > 0 } type || IsForm(type)
+        // A form that does not say what it is cannot be read: what asks for its fields would fail.
+        var isAnswered = context.Request.ContentType is { Length: > 0 } type ? IsForm(type) : !HttpMethods.IsPost(method);
+        return isAnswered
             ? next(context)
             : Refuse(context, StatusCodes.Status415UnsupportedMediaType, "The desk takes forms in UTF-8 only.");
     }

@@ -8,6 +8,13 @@ internal static class Crossings
     // Of more names than these the nearest is not sought: it would be sought again for every wrong one.
     private const int MostCompared = 1000;
 
+    // Letters of a wrong name times known names: a thousand short ones, or a few hundred long ones.
+    private const int MostLettersCompared = 20_000;
+
+    // So many steps along chains of corrections for a whole file. Where the refs are in order each takes one; a file made to take more is
+    // refused as one whose refs are not.
+    private const int MostSteps = 500_000;
+
     public static void Check(Source source, IReadOnlyList<Party> parties, Work work)
     {
         Parties(source, parties);
@@ -16,36 +23,45 @@ internal static class Crossings
         var refs = Refs(source);
 
         foreach (var mention in source.Towards.Where(mention => !refs.Contains(mention.Name)))
-            source.Faults.Add(mention.Piece, mention.Path, Choice("the `ref` of an entry that was furnished or charged", mention.Name, refs));
+        {
+            source.Faults.Add(
+                mention.Piece, mention.Path, () => Choice("the `ref` of an entry that was furnished or charged", mention.Name, refs));
+        }
 
         var entries = Unique(source, source.EntryIds, "an id that no other entry has");
         var circular = Circular(source.Replacements);
         foreach (var mention in source.Superseded)
         {
             if (!entries.Contains(mention.Name))
-                source.Faults.Add(mention.Piece, mention.Path, Choice("the `id` of another entry", mention.Name, entries));
+                source.Faults.Add(mention.Piece, mention.Path, () => Choice("the `id` of another entry", mention.Name, entries));
             else if (circular.Contains(mention.Name))
                 source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this one");
         }
 
         foreach (var mention in source.Entries.Where(mention => mention.Name == mention.Entry || source.Kinds.GetValueOrDefault(mention.Name) != mention.What))
         {
-            var known = source.Kinds.Where(kind => kind.Value == mention.What && kind.Key != mention.Entry).Select(kind => kind.Key).ToHashSet(StringComparer.Ordinal);
-            source.Faults.Add(mention.Piece, mention.Path, Choice($"the `id` of another entry that is \"{mention.What}\"", mention.Name, known));
+            source.Faults.Add(mention.Piece, mention.Path, () => Choice(
+                $"the `id` of another entry that is \"{mention.What}\"", mention.Name, OfKind(source, mention)));
         }
     }
 
     private static void Parties(Source source, IReadOnlyList<Party> parties)
     {
         var ids = parties.Select(party => party.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
+        var capacities = parties.Select(party => (party.Id, party.Capacity)).ToHashSet();
         foreach (var mention in source.PartyIds)
         {
             if (!ids.Contains(mention.Name))
-                source.Faults.Add(mention.Piece, mention.Path, Choice("the id of a party in `parties`", mention.Name, ids));
-            else if (mention.Only.Length > 0 && !parties.Any(party => party.Id == mention.Name && mention.Only.Contains(party.Capacity)))
-                source.Faults.Add(mention.Piece, mention.Path, Choice($"the id of a party whose capacity is {Capacities(mention.Only)}", mention.Name, Fitting(parties, mention.Only)));
+                source.Faults.Add(mention.Piece, mention.Path, () => Choice("the id of a party in `parties`", mention.Name, ids));
+            else if (mention.Only.Length > 0 && !mention.Only.Any(only => capacities.Contains((mention.Name, only))))
+                source.Faults.Add(mention.Piece, mention.Path, () => Choice(
+                    $"the id of a party whose capacity is {Capacities(mention.Only)}", mention.Name, Fitting(parties, mention.Only)));
         }
     }
+
+    private static HashSet<string> OfKind(Source source, EntryMention mention) =>
+        source.Kinds.Where(kind => kind.Value == mention.What && kind.Key != mention.Entry).Select(kind => kind.Key)
+            .ToHashSet(StringComparer.Ordinal);
 
     private static string Capacities(PartyCapacity[] only) => string.Join(" or ", only.Select(capacity => $"\"{JobFileWords.Word(capacity)}\""));
 
@@ -56,7 +72,7 @@ internal static class Crossings
     {
         var ids = work.Structures.Select(structure => structure.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
         foreach (var mention in source.Structures.Where(mention => !ids.Contains(mention.Name)))
-            source.Faults.Add(mention.Piece, mention.Path, Choice("the id of a structure in `work.structures`", mention.Name, ids));
+            source.Faults.Add(mention.Piece, mention.Path, () => Choice("the id of a structure in `work.structures`", mention.Name, ids));
     }
 
     private static HashSet<string> Unique(Source source, List<Mention> mentions, string expected)
@@ -70,13 +86,15 @@ internal static class Crossings
     /// <summary>A ref is unique, but an entry keeps the ref of the one it replaces.</summary>
     private static HashSet<string> Refs(Source source)
     {
+        var steps = MostSteps;
         var holders = new Dictionary<string, List<string>>(StringComparer.Ordinal);
         foreach (var mention in source.Refs)
         {
             if (!holders.TryGetValue(mention.Name, out var others))
                 holders.Add(mention.Name, others = []);
             // The last first: a chain of corrections is then one step long at each of its entries.
-            if (others.Count > 0 && others.FindLast(other => AreOne(source.Replacements, mention.Entry, other)) is null)
+            if (others.Count > 0
+                && (steps == 0 || others.FindLast(other => AreOne(source.Replacements, mention.Entry, other, ref steps)) is null))
             {
                 source.Faults.Add(mention.Piece, mention.Path, "a ref that no other entry has, unless it replaces that entry");
             }
@@ -112,11 +130,12 @@ internal static class Crossings
     }
 
     /// <summary>Whether of two entries one replaces the other, itself or through others. Both are walked at once, so that near ones are found soon.</summary>
-    private static bool AreOne(Dictionary<string, string> replacements, string one, string other)
+    private static bool AreOne(Dictionary<string, string> replacements, string one, string other, ref int most)
     {
         (string? left, string? right) = (one, other);
-        for (var steps = 0; steps <= replacements.Count && (left ?? right) is not null; steps++)
+        for (var steps = 0; most > 0 && steps <= replacements.Count && (left ?? right) is not null; steps++)
         {
+            most--;
             left = left is null ? null : replacements.GetValueOrDefault(left);
             right = right is null ? null : replacements.GetValueOrDefault(right);
             if (left == other || right == one)
@@ -129,8 +148,8 @@ internal static class Crossings
     private static string Choice(string meaning, string name, HashSet<string> known) => known.Count switch
     {
         0 => $"{meaning}; there is none yet",
-        <= 12 => $"{meaning}: {string.Join(", ", known.Select(id => $"\"{id}\""))}",
-        <= MostCompared => meaning + Nearest.Clause(name, known),
+        <= 12 => $"{meaning}: {string.Join(", ", known.Select(id => $"\"{Excerpt.Of(id)}\""))}",
+        <= MostCompared when name.Length * known.Count <= MostLettersCompared => meaning + Nearest.Clause(name, known),
         _ => meaning,
     };
 }

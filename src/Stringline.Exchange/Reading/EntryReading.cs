@@ -162,7 +162,7 @@ internal sealed partial class EntryReading(Source source)
 
     private static Entry? Unknown(Fields fields, string what)
     {
-        fields.Fault("what", fields.Raw("what")!, $"one of {string.Join(", ", Kinds)}{TradeWords.Clause("what", what, Kinds)}");
+        fields.Fault("what", fields.Raw("what")!, () => $"one of {string.Join(", ", Kinds)}{TradeWords.Clause("what", what, Kinds)}");
         return null;
     }
 

@@ -11,6 +11,9 @@ internal static class Excerpt
     /// <summary>A piece as it stands in the file, shortened and with every invisible character spelled out.</summary>
     public static string Of(ReadOnlySpan<byte> utf8, JsonPiece piece) => Of(utf8[piece.Start..piece.End]);
 
+    /// <summary>A text, shortened and with every invisible character spelled out.</summary>
+    public static string Of(string text) => Of(Encoding.UTF8.GetBytes(text.Length > Longest * 2 ? text[..(Longest * 2)] : text));
+
     /// <summary>Bytes that are UTF-8, shortened and with every invisible character spelled out.</summary>
     public static string Of(ReadOnlySpan<byte> utf8)
     {

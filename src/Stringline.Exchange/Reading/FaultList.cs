@@ -33,11 +33,25 @@ internal sealed class FaultList(string file, ReadOnlyMemory<byte> utf8)
             Keep(piece.Start, path, Excerpt.Of(utf8.Span, piece), expected);
     }
 
+    /// <summary>The same; what would be right is sought only where the fault is told. (A file can hold a million of them.)</summary>
+    public void Add(JsonPiece piece, string path, Func<string> expected)
+    {
+        if (Counts(piece.Start))
+            Keep(piece.Start, path, Excerpt.Of(utf8.Span, piece), expected());
+    }
+
     /// <summary>A fault told in words.</summary>
     public void Add(int at, string path, string found, string expected)
     {
         if (Counts(at))
             Keep(at, path, found, expected);
+    }
+
+    /// <summary>The same; where it is and what would be right are put in words only where the fault is told.</summary>
+    public void Add(int at, Func<string> path, string found, Func<string> expected)
+    {
+        if (Counts(at))
+            Keep(at, path(), found, expected());
     }
 
     // Whether it is among the first in the file, as far as is known.

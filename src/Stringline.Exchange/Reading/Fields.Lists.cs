@@ -65,7 +65,7 @@ internal sealed partial class Fields
         foreach (var (item, path) in Listed(name))
         {
             if (item.Kind != JsonKind.Text || table.IndexOf(item.Text) is not { } place)
-                source.Faults.Add(item, path, OneOf(name, table, item.Text));
+                source.Faults.Add(item, path, () => OneOf(name, table, item.Text));
             else if (places.Contains(place))
                 source.Faults.Add(item, path, "each word once");
             else
@@ -81,11 +81,12 @@ internal sealed partial class Fields
         if (!Has(name))
             return null;
         var days = new List<LocalDate>();
+        var met = new HashSet<LocalDate>();
         foreach (var (item, path) in Listed(name))
         {
             if (DayOf(path, item) is not { } day)
                 continue;
-            if (days.Contains(day))
+            if (!met.Add(day))
                 source.Faults.Add(item, path, "each day once");
             else
                 days.Add(day);

@@ -19,6 +19,7 @@ internal enum MoneyRange
 internal sealed partial class Fields
 {
     private const int LongestLine = 500;
+    private const int LongestName = 60;
     private const int LongestText = 20_000;
 
     private readonly Source source;
@@ -50,10 +51,10 @@ internal sealed partial class Fields
     /// <summary>The path of a field of this object.</summary>
     public string PathOf(string name)
     {
-        var plain = name.Length > 0 && name.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
+        var plain = name.Length is > 0 and <= LongestName && name.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_');
         return plain
             ? Path.Length == 0 ? name : $"{Path}.{name}"
-            : $"{Path}[\"{JsonEncodedText.Encode(name)}\"]";
+            : $"{Path}[\"{JsonEncodedText.Encode(Beginning(name))}\"]";
     }
 
     /// <summary>The value of a field, JSON null included; null where the field is absent.</summary>
@@ -75,6 +76,9 @@ internal sealed partial class Fields
 
     /// <summary>Takes note of a field's fault.</summary>
     public void Fault(string name, JsonPiece at, string expected) => source.Faults.Add(at, PathOf(name), expected);
+
+    /// <summary>The same; what would be right is sought only where the fault is told.</summary>
+    public void Fault(string name, JsonPiece at, Func<string> expected) => source.Faults.Add(at, PathOf(name), expected);
 
     /// <summary>Takes note of a fault of the object as a whole, told in words.</summary>
     public void Fault(string found, string expected) => source.Faults.Add(Start, Path, found, expected);
@@ -102,7 +106,7 @@ internal sealed partial class Fields
             return null;
         if (value.Kind == JsonKind.Text && table.IndexOf(value.Text) is { } index)
             return index;
-        Fault(name, value, OneOf(name, table, value.Text));
+        Fault(name, value, () => OneOf(name, table, value.Text));
         return null;
     }
 
@@ -240,16 +244,20 @@ internal sealed partial class Fields
             {
                 source.Faults.Add(
                     field.Start,
-                    PathOf(field.Name),
+                    () => PathOf(field.Name),
                     "an unknown field",
-                    $"one of the fields {string.Join(", ", known)}{TradeWords.FieldClause(field.Name, known)}");
+                    () => $"one of the fields {string.Join(", ", known)}{TradeWords.FieldClause(field.Name, known)}");
             }
             else if (isSecond)
             {
-                source.Faults.Add(field.Start, PathOf(field.Name), "the field a second time", "each field once");
+                source.Faults.Add(field.Start, () => PathOf(field.Name), "the field a second time", () => "each field once");
             }
         }
     }
+
+    // No half of a character is left at the cut: that could not be written.
+    private static string Beginning(string name) => name.Length <= LongestName ? name
+        : name[..(char.IsHighSurrogate(name[LongestName - 1]) ? LongestName - 1 : LongestName)] + "...";
 
     private static string OneOf(string name, WordTable table, string? text) =>
         "one of " + string.Join(", ", table.Words.Select(word => $"\"{word}\""))

@@ -8,21 +8,28 @@ internal static class JsonTree
     /// <summary>A job file is five levels deep; far beyond that it is an attack on the stack or a mistake.</summary>
     public const int DeepestLevel = 32;
 
+    /// <summary>So many values at most: each is held with its place. A file of the largest size has fewer where they have names.</summary>
+    public const int MostValues = 1_000_000;
+
     private static readonly JsonReaderOptions Strict = new() { MaxDepth = DeepestLevel };
 
     /// <summary>Reads one value that is the whole text.</summary>
     /// <exception cref="JsonException">It is not JSON; the exception knows line and byte, both from 0.</exception>
+    /// <exception cref="TooManyValuesException">It has too many values.</exception>
     public static JsonPiece Read(ReadOnlySpan<byte> utf8)
     {
         var reader = new Utf8JsonReader(utf8, Strict);
         reader.Read();
-        var piece = Piece(ref reader);
+        var left = MostValues;
+        var piece = Piece(ref reader, ref left);
         reader.Read();
         return piece;
     }
 
-    private static JsonPiece Piece(ref Utf8JsonReader reader)
+    private static JsonPiece Piece(ref Utf8JsonReader reader, ref int left)
     {
+        if (--left < 0)
+            throw new TooManyValuesException();
         var start = (int)reader.TokenStartIndex;
         switch (reader.TokenType)
         {
@@ -33,14 +40,14 @@ internal static class JsonTree
                     var at = (int)reader.TokenStartIndex;
                     var name = Decoded(ref reader) ?? "\uFFFD";
                     reader.Read();
-                    fields.Add(new JsonField(name, at, Piece(ref reader)));
+                    fields.Add(new JsonField(name, at, Piece(ref reader, ref left)));
                 }
 
                 return new JsonPiece(JsonKind.Object, start, (int)reader.BytesConsumed, null, fields, []);
             case JsonTokenType.StartArray:
                 var items = new List<JsonPiece>();
                 while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
-                    items.Add(Piece(ref reader));
+                    items.Add(Piece(ref reader, ref left));
                 return new JsonPiece(JsonKind.Array, start, (int)reader.BytesConsumed, null, [], items);
             case JsonTokenType.String:
                 return Leaf(JsonKind.Text, ref reader, Decoded(ref reader));

@@ -12,6 +12,9 @@ public static class Nearest
         var least = int.MaxValue;
         foreach (var candidate in candidates)
         {
+            // As many edits as letters are too many or too few: such a one is not near, and may be long.
+            if (Math.Abs(candidate.Length - word.Length) > Math.Max(1, word.Length / 3))
+                continue;
             var edits = Edits(word.ToUpperInvariant(), candidate.ToUpperInvariant());
             if (edits < least)
                 (best, least) = (candidate, edits);

@@ -1,3 +1,4 @@
+using Stringline.Exchange;
 using Stringline.Law.LienableAmount;
 using Stringline.Spreadsheets.Columns;
 
@@ -6,12 +7,21 @@ namespace Stringline.Spreadsheets.Import;
 /// <summary>A row that was not taken.</summary>
 /// <param name="Line">Its line in the file.</param>
 /// <param name="Why">What is wrong, and what would be right.</param>
-public sealed record RefusedRow(int Line, string Why);
+/// <remarks>It says the row's cells as they stand, but that whatever a terminal would obey, or nobody could see, is spelled out.</remarks>
+public sealed record RefusedRow(int Line, string Why)
+{
+    /// <inheritdoc cref="RefusedRow"/>
+    public string Why { get; init; } = Signs.Spelled(Why);
+}
 
 /// <summary>A row that is no data and was left out, and as what.</summary>
 /// <param name="Line">Its line in the file.</param>
 /// <param name="As">In words: a totals row, the headers again.</param>
-public sealed record IgnoredRow(int Line, string As);
+public sealed record IgnoredRow(int Line, string As)
+{
+    /// <inheritdoc cref="IgnoredRow"/>
+    public string As { get; init; } = Signs.Spelled(As);
+}
 
 /// <summary>What became of the rows of one file. Every row of it is in exactly one of the counts.</summary>
 public sealed record FileReport

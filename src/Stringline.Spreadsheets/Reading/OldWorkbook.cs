@@ -14,6 +14,8 @@ internal static class OldWorkbook
     private const int Locked = 0x2F;
     private const int SheetAt = 0x85;
     private const int Dimensions = 0x200;
+    private const int Row = 0x208;
+    private const int RowOfOldest = 0x08;
     private const int ManyNumbers = 0xBD;
     private const int ManyBlanks = 0xBE;
 
@@ -60,44 +62,55 @@ internal static class OldWorkbook
                     $"at most {TableLimits.MostSheets}; or save the sheet as CSV");
         }
 
+        var (rows, area) = (0L, 0L);
         foreach (var sheet in sheets)
         {
             stop.ThrowIfCancellationRequested();
             if (sheet >= book.Length)
                 throw new InvalidDataException("a sheet lies outside of it");
-            Sheet(book[(int)sheet..]);
+            var extent = Sheet(book[(int)sheet..]);
+            rows += extent.Rows;
+            area += (long)extent.Rows * extent.Columns;
+            if (rows > TableLimits.MostRowsOfAllSheets || area > TableLimits.LargestArea)
+                throw new TooLargeException("an old workbook (XLS) of many sheets whose rows are nearly all blank",
+                    "fewer sheets, without cells far outside the table; or save the sheet as CSV");
         }
     }
 
-    private static void Sheet(ReadOnlySpan<byte> sheet)
+    private static (int Rows, int Columns) Sheet(ReadOnlySpan<byte> sheet)
     {
         var at = 0;
+        var extent = (Rows: 0, Columns: 0);
         if (!Next(sheet, ref at, out _, out _))
-            return;
+            return extent;
         while (Next(sheet, ref at, out var kind, out var body) && kind is not (EndOfPart or Bof))
         {
-            if (kind is Dimensions or 0)
-                Extent(kind, body);
-            else if (Cells.Contains(kind))
-                Cell(kind, body);
+            var (rows, columns) = kind switch
+            {
+                Dimensions or 0 => Extent(kind, body),
+                Row or RowOfOldest => body.Length < 2 ? default : (BinaryPrimitives.ReadUInt16LittleEndian(body) + 1, 0),
+                _ => Cells.Contains(kind) ? Cell(kind, body) : default,
+            };
+            extent = (Math.Max(extent.Rows, rows), Math.Max(extent.Columns, columns));
         }
+
+        return extent;
     }
 
-    private static void Extent(int kind, ReadOnlySpan<byte> body)
+    private static (int Rows, int Columns) Extent(int kind, ReadOnlySpan<byte> body)
     {
         // [MS-XLS] 2.4.90: first row, row after the last, first column, column after the last. Versions before the last have rows of 16
         // bits.
         if (kind == 0 || body.Length < 14)
         {
-            if (body.Length >= 8)
-                Bound(BinaryPrimitives.ReadUInt16LittleEndian(body[2..]), BinaryPrimitives.ReadUInt16LittleEndian(body[6..]));
-            return;
+            return body.Length < 8 ? default
+                : Bound(BinaryPrimitives.ReadUInt16LittleEndian(body[2..]), BinaryPrimitives.ReadUInt16LittleEndian(body[6..]));
         }
 
-        Bound(BinaryPrimitives.ReadUInt32LittleEndian(body[4..]), BinaryPrimitives.ReadUInt16LittleEndian(body[10..]));
+        return Bound(BinaryPrimitives.ReadUInt32LittleEndian(body[4..]), BinaryPrimitives.ReadUInt16LittleEndian(body[10..]));
     }
 
-    private static void Cell(int kind, ReadOnlySpan<byte> body)
+    private static (int Rows, int Columns) Cell(int kind, ReadOnlySpan<byte> body)
     {
         if (body.Length < 6)
             throw new InvalidDataException("a cell is cut off");
@@ -105,14 +118,15 @@ internal static class OldWorkbook
         var last = kind is ManyNumbers or ManyBlanks ? BinaryPrimitives.ReadUInt16LittleEndian(body[^2..]) : column;
         if (last < column)
             throw new InvalidDataException("a run of cells ends before it begins");
-        Bound(BinaryPrimitives.ReadUInt16LittleEndian(body), last + 1);
+        return Bound(BinaryPrimitives.ReadUInt16LittleEndian(body) + 1U, last + 1);
     }
 
-    private static void Bound(uint rows, int columns)
+    private static (int Rows, int Columns) Bound(uint rows, int columns)
     {
         if (rows > TableLimits.LastRowOfAnOldSheet || columns > TableLimits.LastColumnOfAnOldSheet)
             throw new TooLargeException($"an old workbook (XLS) with a cell in row {N(rows)}, column {N(columns)}",
                 $"cells from A1 to IV{TableLimits.LastRowOfAnOldSheet}");
+        return ((int)rows, columns);
     }
 
     private static bool Next(ReadOnlySpan<byte> part, ref int at, out int kind, out ReadOnlySpan<byte> body)
@@ -123,8 +137,10 @@ internal static class OldWorkbook
             return false;
         kind = BinaryPrimitives.ReadUInt16LittleEndian(part[at..]);
         var length = BinaryPrimitives.ReadUInt16LittleEndian(part[(at + 2)..]);
+
+        // The reader takes a record that is longer than what is left for one that ends with zeros: its cell lies where no limit was.
         if (at + 4 + length > part.Length)
-            return false;
+            throw new InvalidDataException("a record of it is cut off");
         body = part.Slice(at + 4, length);
         at += 4 + length;
         return true;

@@ -16,6 +16,8 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
     private readonly CellText text = new();
     private long cells;
     private long allRows;
+    private long area;
+    private long blankArea;
     private int row;
     private int column;
     private int widest;
@@ -34,7 +36,9 @@ internal sealed class SheetCheck(int sharedTexts, CancellationToken stop)
         if ((allRows += row) > TableLimits.MostRowsOfAllSheets)
             throw new TooLargeException($"a workbook with more than {N(TableLimits.MostRowsOfAllSheets)} rows",
                 "fewer sheets; or save the sheet as CSV");
-        if ((long)row * widest > TableLimits.LargestArea)
+        area += (long)row * Math.Min(widest, TableLimits.MostColumns);
+        blankArea += (long)row * widest;
+        if (area > TableLimits.LargestArea || blankArea > TableLimits.LargestBlankArea)
             throw new TooLargeException($"a sheet of {N(row)} rows and {N(widest)} columns, nearly all of them blank",
                 "a sheet without formatted cells far outside the table");
     }

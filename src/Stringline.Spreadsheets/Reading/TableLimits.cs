@@ -18,11 +18,17 @@ public static class TableLimits
     /// <summary>Cells of a table; of a workbook, over all its sheets and with its blank cells.</summary>
     public const int MostCells = 12_000_000;
 
-    /// <summary>Rows times the widest row of a sheet: what is gone through where nearly all of it is blank.</summary>
-    public const long LargestArea = 2_000_000_000;
+    /// <summary>
+    /// Rows times the widest row of each sheet, as far as something may stand in it, over all sheets: what is gone through cell by cell
+    /// where nearly all of it is blank. A second of work.
+    /// </summary>
+    public const long LargestArea = 200_000_000;
+
+    /// <summary>The same with columns that are only formatted: what is held and emptied anew for each row.</summary>
+    public const long LargestBlankArea = 1_000_000_000;
 
     /// <summary>Rows over all sheets of a workbook, blank ones among them.</summary>
-    public const int MostRowsOfAllSheets = 10 * MostRows;
+    public const int MostRowsOfAllSheets = 5 * MostRows;
 
     /// <summary>Characters of a cell, as many as a spreadsheet's cell can hold.</summary>
     public const int LongestCell = 32_767;

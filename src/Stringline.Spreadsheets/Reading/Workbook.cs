@@ -79,7 +79,8 @@ internal static class Workbook
 
     private static Cell[] Cells(IExcelDataReader reader)
     {
-        var count = reader.FieldCount;
+        // Beyond this column no cell has a value: such a workbook was refused. What is only formatted may reach far further, in each row.
+        var count = Math.Min(reader.FieldCount, TableLimits.MostColumns);
         while (count > 0 && reader.IsDBNull(count - 1))
             count--;
         var cells = new Cell[count];

@@ -123,6 +123,22 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
         Assert.Contains("\"'=HYPERLINK(\"\"x\"\")\"", await desk.Page("/desk.csv"), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("/jobs/new")]
+    [InlineData("/job/11/enter?what=paid")]
+    [InlineData("/job/11/file?part=site")]
+    [InlineData("/import")]
+    public async Task A_form_that_does_not_say_what_it_is_is_refused_also_with_its_seal(string address)
+    {
+        var page = await desk.Page("/jobs/new");
+        var seal = Seal().Match(page).Groups[1].Value;
+        Assert.NotEmpty(seal);
+        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(address, UriKind.Relative)) { Content = new ByteArrayContent("a=b"u8.ToArray()) };
+        request.Headers.Add("RequestVerificationToken", seal);
+        using var answer = await desk.Browser.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.UnsupportedMediaType, answer.StatusCode);
+    }
+
     private async Task<HttpResponseMessage> Post(Filled form)
     {
         var seal = Seal().Match(await desk.Page("/jobs/new")).Groups[1].Value;

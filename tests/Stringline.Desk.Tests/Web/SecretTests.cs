@@ -96,7 +96,10 @@ public sealed class SecretTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [Attack("an address guessed without the secret")]
     public async Task The_page_for_what_went_wrong_is_no_page_of_its_own(string method)
     {
-        using var request = new HttpRequestMessage(new HttpMethod(method), new Uri("/status/500", UriKind.Relative));
+        using var request = new HttpRequestMessage(new HttpMethod(method), new Uri("/status/500", UriKind.Relative))
+        {
+            Content = method == "POST" ? new FormUrlEncodedContent([]) : null,
+        };
         using var answer = await desk.Browser.SendAsync(request, Stop);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }

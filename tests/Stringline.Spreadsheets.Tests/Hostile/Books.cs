@@ -88,6 +88,9 @@ internal static class Books
     /// <summary>The list of shared texts.</summary>
     public static string SharedOf(string items) => $"{Declaration}<sst {Main}>{items}</sst>";
 
+    /// <summary>The parts of a good workbook.</summary>
+    public static IEnumerable<(string Name, string Text)> GoodParts => Parts(Worksheet(TwoRows));
+
     private static IEnumerable<(string Name, string Text)> Parts(string sheet) =>
     [
         ("[Content_Types].xml",

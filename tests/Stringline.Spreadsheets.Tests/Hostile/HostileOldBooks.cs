@@ -15,8 +15,12 @@ internal static class HostileOldBooks
         Sheet("run-backward", "a run of numbers that ends before it begins", RawXls.Record(0xBD, 2, 9, 0, 0, 0, 3)),
         Sheet("column-300", "a cell in column 301", RawXls.Number(2, 300, 1)),
         Sheet("cut-cell", "a cell of two bytes", RawXls.Record(0x203, 2)),
+        Sheet("record-cut-off", "a cell in row 49,088 and column 34,243 whose record is longer than the file",
+            [0x04, 0x02, 0x00, 0xEF, 0xBF, 0xBF, 0xC2, 0x85, 0, 0]),
         Sheet("extent-of-rows", "a sheet said to have 2,147,483,647 rows", RawXls.Record(0x200, 0, 0, 65_535, 32_767, 0, 2, 0)),
         Sheet("extent-of-columns", "a sheet said to have 65,535 columns", RawXls.Record(0x200, 0, 0, 2, 0, 0, 65_535, 0)),
+        new("blank-sheets.xls", "200 sheets, each with an error in its last cell", () =>
+            RawXls.File(RawXls.Sheets(RawXls.Record(0x205, 65_535, 255, 0, 0x0107), 200))),
         new("locked.xls", "an old workbook with a password", () => RawXls.File(RawXls.Book(Rows, RawXls.Record(0x2F, 0, 0, 0)))),
         new("one-sheet-twice.xls", "two sheets at one place", () => RawXls.File(RawXls.Book(Rows, sheets: 2))),
         new("encrypted.xls", "an encrypted workbook", () => RawXls.File(RawXls.Book(Rows), "EncryptedPackage")),

@@ -29,6 +29,12 @@ internal static class HostileSheets
             Books.Of(Books.HeaderRow + Books.Row(1048576, ["J1"]))) { Rows = 1_048_576 },
         new("unnumbered.xlsx", "rows and cells without their places", () => Books.Of(
             "<row><c t=\"inlineStr\"><is><t>a</t></is></c><c t=\"inlineStr\"><is><t>b</t></is></c></row><row><c><v>1</v></c></row>")) { Rows = 2 },
+        new("blank-area.xlsx", "a formatted and blank cell `XFD3`, and row 60,000", () =>
+            Books.Of(Books.TwoRows + "<row r=\"3\"><c r=\"XFD3\"/></row><row r=\"60000\"/>")) { Rows = 60_000 },
+        Sheet("large-blank-area", "a formatted and blank cell `XFD3`, and row 120,000",
+            Books.TwoRows + "<row r=\"3\"><c r=\"XFD3\"/></row><row r=\"120000\"/>"),
+        Sheet("wide-area", "a number in column 500, and row 1,048,576",
+            Books.TwoRows + "<row r=\"3\"><c r=\"SF3\"><v>1</v></c></row><row r=\"1048576\"/>"),
         Sheet("area", "a blank cell `XFD1`, and row 1,048,576", "<row r=\"1\"><c r=\"XFD1\"/></row><row r=\"1048576\"/>"),
         Sheet("long-cell", "a cell of 32,768 letters", Books.HeaderRow + Books.Invoice(Books.Cell("J2", new string('x', 32_768)))),
         Sheet("long-number", "a number of 32,768 digits",

@@ -39,6 +39,17 @@ internal static class RawXls
         return [.. book, .. new byte[Math.Max(0, 4096 - book.Length)]];
     }
 
+    /// <summary>A book with so many sheets, each of these records at a place of its own.</summary>
+    public static byte[] Sheets(byte[] sheet, int sheets)
+    {
+        byte[] bof = Record(0x809, 0x500, 5, 0, 0), one = [.. Record(0x809, 0x500, 0x10, 0, 0), .. sheet, .. Record(0x0A)];
+        var first = bof.Length + (sheets * 12) + 4;
+        var list = Enumerable.Range(0, sheets)
+            .SelectMany(i => (byte[])[0x85, 0, 8, 0, .. BitConverter.GetBytes(first + (i * one.Length)), 0, 0, 1, (byte)'S']);
+        byte[] book = [.. bof, .. list, .. Record(0x0A), .. Enumerable.Repeat(one, sheets).SelectMany(bytes => bytes)];
+        return [.. book, .. new byte[Math.Max(0, 4096 - book.Length)]];
+    }
+
     /// <summary>A file around a stream.</summary>
     public static byte[] File(byte[] book, string name = "Book", Action<byte[]>? change = null)
     {

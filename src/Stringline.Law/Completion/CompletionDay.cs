@@ -231,6 +231,7 @@ public static class CompletionDay
             return;
         if (first.LaborResumed)
             SayWhenItWasFinished(readings, first);
+        var removed = new HashSet<CompletionReading>(ReferenceEqualityComparer.Instance);
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
@@ -241,13 +242,17 @@ public static class CompletionDay
                 if (reading.IsOwnersWord)
                     continue;
                 ruledOut.Add(Reason.NotApplied(section, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
-                readings.RemoveAt(i);
+                removed.Add(reading);
             }
             else if (reading.On.Latest > first.On.Latest && !(reading.IsOwnersWord && reading.MayContradict(first.On)))
             {
                 readings[i] = reading with { On = new Days(reading.On.Earliest, first.On.Latest) };
             }
         }
+
+        // All at once: each taken out by itself moves all that follow it.
+        if (removed.Count > 0)
+            readings.RemoveAll(removed.Contains);
     }
 
     // Complete in law by sixty days without labor it went on; a later completion that is certain moves no time, but ends the work.
@@ -295,6 +300,7 @@ public static class CompletionDay
         if (facts.Job.Work.Commenced is not { } began)
             return false;
         var contradicts = false;
+        var removed = new HashSet<CompletionReading>(ReferenceEqualityComparer.Instance);
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
@@ -307,10 +313,12 @@ public static class CompletionDay
                 continue;
             }
 
-            readings.RemoveAt(i);
+            removed.Add(reading);
             ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
         }
 
+        if (removed.Count > 0)
+            readings.RemoveAll(removed.Contains);
         return contradicts;
     }
 

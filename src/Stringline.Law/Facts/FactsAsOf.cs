@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Stringline.Law.Completion;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Facts;
@@ -78,6 +79,9 @@ public sealed class FactsAsOf
     private readonly Entry[]?[] byKind;
     private readonly Entry[] known;
     private NoticeGiven[]? preliminary;
+
+    /// <summary>The stops of labor, kept once <see cref="LaborStop.Of"/> has looked for them: half a dozen rules ask for them.</summary>
+    internal IReadOnlyList<LaborStop>? Stops { get; set; }
 
     /// <summary>The file.</summary>
     public JobFile Job { get; }

@@ -13,6 +13,9 @@ internal sealed class UnmadeStore(string path) : IDisposable
 {
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(30);
 
+    // So often in a row no turn is given back: then the place itself cannot be written to.
+    private const int MostGivenBack = 10;
+
     private readonly Lock making = new();
     private readonly string memory = new SqliteConnectionStringBuilder
     {
@@ -84,6 +87,7 @@ internal sealed class UnmadeStore(string path) : IDisposable
     {
         var lockFile = path + ".making";
         var waited = System.Diagnostics.Stopwatch.StartNew();
+        var givenBack = 0;
         while (true)
         {
             try
@@ -91,8 +95,9 @@ internal sealed class UnmadeStore(string path) : IDisposable
                 OwnerOnly.Folder(Path.GetDirectoryName(Path.GetFullPath(path))!);
                 return new Turned(OwnerOnly.File(lockFile, FileMode.OpenOrCreate, FileAccess.ReadWrite), lockFile);
             }
-            catch (IOException) when (File.Exists(lockFile) && waited.Elapsed < LongestWait)
+            catch (IOException) when ((File.Exists(lockFile) || ++givenBack < MostGivenBack) && waited.Elapsed < LongestWait)
             {
+                // The one who had the turn may have given it back since, and taken its file away.
                 Thread.Sleep(20);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -13,6 +13,18 @@ public static class JobFileReader
     /// <summary>The largest file read, in bytes. The largest jobs known to us are far below one megabyte.</summary>
     public const int LargestFile = 16 * 1024 * 1024;
 
+    /// <summary>
+    /// The most owner's notices in one file. A work has a few; each gives a day of its own beside every completion that may be the true one, so that
+    /// the answer to thousands of both would itself fill the memory.
+    /// </summary>
+    public const int MostOwnersNotices = 100;
+
+    /// <summary>
+    /// The most parties in one file. A large job has some dozens; the papers that were given are told toward each of them, so that the answer grows
+    /// with parties times papers.
+    /// </summary>
+    public const int MostParties = 1000;
+
     /// <summary>Reads a file from disk. A file that is too large is refused by its length, before any of it is read.</summary>
     /// <param name="path">Where it is. Faults name it as given.</param>
     public static JobFileResult ReadFile(string path)

@@ -11,10 +11,6 @@ internal static class Crossings
     // Letters of a wrong name times known names: a thousand short ones, or a few hundred long ones.
     private const int MostLettersCompared = 20_000;
 
-    // So many steps along chains of corrections for a whole file. Where the refs are in order each takes one; a file made to take more is
-    // refused as one whose refs are not.
-    private const int MostSteps = 500_000;
-
     public static void Check(Source source, IReadOnlyList<Party> parties, Work work)
     {
         Parties(source, parties);
@@ -38,30 +34,38 @@ internal static class Crossings
                 source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this one");
         }
 
+        var ofKind = source.Kinds.ToLookup(kind => kind.Value, kind => kind.Key, StringComparer.Ordinal);
         foreach (var mention in source.Entries.Where(mention => mention.Name == mention.Entry || source.Kinds.GetValueOrDefault(mention.Name) != mention.What))
         {
+            // Of so many no choice is told, with or without the entry itself.
             source.Faults.Add(mention.Piece, mention.Path, () => Choice(
-                $"the `id` of another entry that is \"{mention.What}\"", mention.Name, OfKind(source, mention)));
+                $"the `id` of another entry that is \"{mention.What}\"", mention.Name,
+                ofKind[mention.What].Take(MostCompared + 2).Where(id => id != mention.Entry).ToHashSet(StringComparer.Ordinal)));
         }
     }
 
     private static void Parties(Source source, IReadOnlyList<Party> parties)
     {
-        var ids = parties.Select(party => party.Id).Where(id => id.Length > 0).ToHashSet(StringComparer.Ordinal);
-        var capacities = parties.Select(party => (party.Id, party.Capacity)).ToHashSet();
+        var capacities = parties.Where(party => party.Id.Length > 0)
+            .ToLookup(party => party.Id, party => party.Capacity, StringComparer.Ordinal);
+        var ids = capacities.Select(party => party.Key).ToHashSet(StringComparer.Ordinal);
+        var fitting = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal);
         foreach (var mention in source.PartyIds)
         {
             if (!ids.Contains(mention.Name))
+            {
                 source.Faults.Add(mention.Piece, mention.Path, () => Choice("the id of a party in `parties`", mention.Name, ids));
-            else if (mention.Only.Length > 0 && !mention.Only.Any(only => capacities.Contains((mention.Name, only))))
-                source.Faults.Add(mention.Piece, mention.Path, () => Choice(
-                    $"the id of a party whose capacity is {Capacities(mention.Only)}", mention.Name, Fitting(parties, mention.Only)));
+            }
+            else if (mention.Only.Length > 0 && !capacities[mention.Name].Any(mention.Only.Contains))
+            {
+                var wanted = Capacities(mention.Only);
+                if (!fitting.TryGetValue(wanted, out var fit))
+                    fitting.Add(wanted, fit = Fitting(parties, mention.Only));
+                source.Faults.Add(
+                    mention.Piece, mention.Path, () => Choice($"the id of a party whose capacity is {wanted}", mention.Name, fit));
+            }
         }
     }
-
-    private static HashSet<string> OfKind(Source source, EntryMention mention) =>
-        source.Kinds.Where(kind => kind.Value == mention.What && kind.Key != mention.Entry).Select(kind => kind.Key)
-            .ToHashSet(StringComparer.Ordinal);
 
     private static string Capacities(PartyCapacity[] only) => string.Join(" or ", only.Select(capacity => $"\"{JobFileWords.Word(capacity)}\""));
 
@@ -86,20 +90,14 @@ internal static class Crossings
     /// <summary>A ref is unique, but an entry keeps the ref of the one it replaces.</summary>
     private static HashSet<string> Refs(Source source)
     {
-        var steps = MostSteps;
-        var holders = new Dictionary<string, List<string>>(StringComparer.Ordinal);
+        var lines = new Corrections(source.Replacements);
+        var holders = new Dictionary<string, Corrections.Related>(StringComparer.Ordinal);
         foreach (var mention in source.Refs)
         {
-            if (!holders.TryGetValue(mention.Name, out var others))
-                holders.Add(mention.Name, others = []);
-            // The last first: a chain of corrections is then one step long at each of its entries.
-            if (others.Count > 0
-                && (steps == 0 || others.FindLast(other => AreOne(source.Replacements, mention.Entry, other, ref steps)) is null))
-            {
+            if (!holders.TryGetValue(mention.Name, out var holder))
+                holders.Add(mention.Name, holder = new Corrections.Related(lines));
+            if (!holder.AddsOne(mention.Entry))
                 source.Faults.Add(mention.Piece, mention.Path, "a ref that no other entry has, unless it replaces that entry");
-            }
-
-            others.Add(mention.Entry);
         }
 
         return [.. holders.Keys];
@@ -127,22 +125,6 @@ internal static class Crossings
         }
 
         return circular;
-    }
-
-    /// <summary>Whether of two entries one replaces the other, itself or through others. Both are walked at once, so that near ones are found soon.</summary>
-    private static bool AreOne(Dictionary<string, string> replacements, string one, string other, ref int most)
-    {
-        (string? left, string? right) = (one, other);
-        for (var steps = 0; most > 0 && steps <= replacements.Count && (left ?? right) is not null; steps++)
-        {
-            most--;
-            left = left is null ? null : replacements.GetValueOrDefault(left);
-            right = right is null ? null : replacements.GetValueOrDefault(right);
-            if (left == other || right == one)
-                return true;
-        }
-
-        return false;
     }
 
     private static string Choice(string meaning, string name, HashSet<string> known) => known.Count switch

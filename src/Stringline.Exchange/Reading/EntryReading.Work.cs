@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Law.Facts;
 
 namespace Stringline.Exchange.Reading;
@@ -80,17 +81,27 @@ internal sealed partial class EntryReading
         Structure = Structure(fields),
     };
 
-    private OwnerRecorded OwnerRecorded(Fields fields, int index) => new()
+    private OwnerRecorded OwnerRecorded(Fields fields, int index)
     {
-        Index = index,
-        On = When(fields),
-        Notice = OwnerNotice(fields),
-        Instrument = fields.Line("instrument"),
-        States = fields.Day("states"),
-        ContractOf = fields.PartyId("contractOf"),
-        Lacks = fields.Line("lacks"),
-        HeldIneffective = fields.Flag("heldIneffective"),
-    };
+        var what = fields.Raw("what")!;
+        if (++ownersNotices > JobFileReader.MostOwnersNotices && source.IsNew(what))
+        {
+            fields.Fault("what", what, string.Create(CultureInfo.InvariantCulture,
+                $"at most {JobFileReader.MostOwnersNotices} entries of this kind: each is set against every day on which the work may have been complete"));
+        }
+
+        return new OwnerRecorded
+        {
+            Index = index,
+            On = When(fields),
+            Notice = OwnerNotice(fields),
+            Instrument = fields.Line("instrument"),
+            States = fields.Day("states"),
+            ContractOf = fields.PartyId("contractOf"),
+            Lacks = fields.Line("lacks"),
+            HeldIneffective = fields.Flag("heldIneffective"),
+        };
+    }
 
     private OwnerToldUs OwnerToldUs(Fields fields, int index) => new()
     {

@@ -37,6 +37,8 @@ internal sealed partial class EntryReading(Source source)
     // What the entry being read says of other entries; which entry says it is known once its id is read.
     private readonly List<EntryMention> mentions = [];
 
+    private int ownersNotices;
+
     /// <summary>The entry; null with a fault where its kind is not known, in which case nothing else can be said of it.</summary>
     public Entry? Entry(Fields fields, int index)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Law.Facts;
 
 namespace Stringline.Exchange.Reading;
@@ -12,6 +13,12 @@ internal sealed class PartyReading(Source source)
         var ids = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (item, path) in job.Items("parties"))
         {
+            if (parties.Count == JobFileReader.MostParties && source.IsNew(item))
+            {
+                source.Faults.Add(item, path, string.Create(CultureInfo.InvariantCulture, $"at most {JobFileReader.MostParties:N0} parties: every paper is told toward each of them"));
+                break;
+            }
+
             if (Fields.Of(source, item, path, "a party: an object in braces { }") is not { } fields)
                 continue;
             var party = new Party

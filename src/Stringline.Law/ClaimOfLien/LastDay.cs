@@ -129,13 +129,13 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     [Rule("Civ. Code § 8448(b)(1)", Sure = Sure.OurReading)]
     private static LastDay OfStructures(List<(string? Structure, Reading Reading)> all, LocalDate asOf, CompletionReadings completion, List<Reason>? why)
     {
-        bool IsOver(string? structure) => structure is not null && Deadline.IsPast(asOf, [.. all.Where(p => p.Structure == structure).Select(p => p.Reading)]);
-        Reading[] over = [.. all.Where(p => IsOver(p.Structure)).Select(p => p.Reading)];
+        var running = all.Where(p => p.Structure is null || asOf <= (p.Reading.Rolled ?? p.Reading.Day)).Select(p => p.Structure).ToHashSet();
+        Reading[] over = [.. all.Where(p => !running.Contains(p.Structure)).Select(p => p.Reading)];
         if (over.Length == all.Count)
             over = [];
         foreach (var reading in over)
             why?.Add(Reason.NotApplied("Civ. Code § 8448(b)(1)", $"On the reading «{reading.Name}» the time ended on {reading.Day}; that of another structure runs."));
-        return new LastDay(Deadline.Sorted(all.Select(p => p.Reading).Where(r => !over.Contains(r))), completion.EndKnown, completion.EndFirm) { Over = over, ByStructure = all };
+        return new LastDay(Deadline.Sorted(all.Where(p => over.Length == 0 || running.Contains(p.Structure)).Select(p => p.Reading)), completion.EndKnown, completion.EndFirm) { Over = over, ByStructure = all };
     }
 
     /// <summary>

@@ -18,18 +18,20 @@ public static class WhatWouldNarrow
         if (lastDay.Readings.Count < 2)
             return [];
         var questions = new List<Question>();
-        void Ask(FormattableString text, LastDay settled, Entry? corrects = null)
+        var ends = BandEnds.Of(facts, completion, notices, calendar);
+        void Ask(FormattableString text, BandEnds.Ends? settled, Entry? corrects = null)
         {
             if (Moved(lastDay, settled) is var days and > 0)
                 questions.Add(new Question(text.ToString(LawText.Instance), Days: days) { Corrects = corrects });
         }
 
-        foreach (var reading in completion.Open)
+        for (var i = 0; i < completion.Open.Count; i++)
         {
+            var reading = completion.Open[i];
             if (reading.Firmness != Firmness.Certain && !reading.IsOwnersWord)
-                Ask($"Can «{reading.Name}» ({reading.On.Earliest}) be ruled out?", Without(reading, facts, completion, notices, calendar));
+                Ask($"Can «{reading.Name}» ({reading.On.Earliest}) be ruled out?", ends?.Without(i) ?? EndsOf(Without(reading, facts, completion, notices, calendar)));
             if (!reading.On.IsExact)
-                Ask($"On which day exactly was «{reading.Name}», {reading.On}?", On(reading, reading.On.Latest, facts, completion, notices, calendar));
+                Ask($"On which day exactly was «{reading.Name}», {reading.On}?", ends?.On(i, reading.On.Latest) ?? EndsOf(On(reading, reading.On.Latest, facts, completion, notices, calendar)));
         }
 
         foreach (var notice in notices)
@@ -37,7 +39,7 @@ public static class WhatWouldNarrow
             if (notice.HasForm == Verdict.No)
                 continue;
             OwnersNotice[] others = [.. notices.Where(n => n != notice)];
-            var without = LastDay.WithoutReasons(facts, CompletionDay.Of(facts, others), others, calendar);
+            var without = EndsOf(LastDay.WithoutReasons(facts, CompletionDay.Of(facts, others), others, calendar));
             if (notice.Entry.Lacks is { } lacks)
                 Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", without, notice.Entry);
             else if (notice.Entry.Notice == OwnerNotice.Cessation && !notice.IsForWholeWork)
@@ -68,13 +70,15 @@ public static class WhatWouldNarrow
     private static LastDay On(CompletionReading reading, LocalDate day, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
         LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new Days(day, day) } : r)] }, notices, calendar);
 
+    private static BandEnds.Ends? EndsOf(LastDay lastDay) => lastDay.Earliest is { } earliest ? new BandEnds.Ends(earliest, lastDay.Readings[^1].Day) : null;
+
     // How far the ends of the band move when the doubt is settled.
-    private static int Moved(LastDay before, LastDay after)
+    private static int Moved(LastDay before, BandEnds.Ends? after)
     {
-        if (before.Earliest is not { } was || after.Earliest is not { } now)
+        if (EndsOf(before) is not { } was || after is not { } now)
             return 0;
-        var early = NodaTime.Period.DaysBetween(was, now);
-        var late = NodaTime.Period.DaysBetween(after.Readings[^1].Day, before.Readings[^1].Day);
+        var early = NodaTime.Period.DaysBetween(was.Earliest, now.Earliest);
+        var late = NodaTime.Period.DaysBetween(now.Latest, was.Latest);
         return Math.Max(0, early) + Math.Max(0, late);
     }
 }

@@ -197,57 +197,73 @@ public static class CompletionDay
     [Rule("Civ. Code § 8180(a)", Sure = Sure.OurReading)]
     internal static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section)
     {
-        RuleOutAfterCertain(readings, ruledOut, section, null);
-        if (StructuresOf(readings) is not { } structures)
-            return;
-        foreach (var structure in structures)
-            RuleOutAfterCertain(readings, ruledOut, section, structure);
-    }
-
-    // The structures of which a certain completion is read; null where the work is one.
-    private static List<string>? StructuresOf(List<CompletionReading> readings)
-    {
-        List<string>? found = null;
-        foreach (var reading in readings)
+        RuleOutAfterCertain(readings, ruledOut, section, [.. Enumerable.Range(0, readings.Count)], null);
+        Dictionary<string, List<int>>? ofStructure = null;
+        for (var i = 0; i < readings.Count; i++)
         {
-            if (reading is { Firmness: Firmness.Certain, Structure: { } structure } && found?.Contains(structure) != true)
-                (found ??= []).Add(structure);
+            if (readings[i].Structure is not { } structure)
+                continue;
+            ofStructure ??= new(StringComparer.Ordinal);
+            if (!ofStructure.TryGetValue(structure, out var places))
+                ofStructure.Add(structure, places = []);
+            places.Add(i);
         }
 
-        return found;
+        if (ofStructure is null)
+            return;
+        // Told in the order in which a certain completion of each is read, and taken out together, since their places are known.
+        List<CompletionReading> removed = [];
+        foreach (var structure in readings.Where(r => r is { Firmness: Firmness.Certain, Structure: not null }).Select(r => r.Structure!).Distinct(StringComparer.Ordinal).ToList())
+            removed.AddRange(RuledOutOf(readings, ruledOut, section, ofStructure[structure], structure));
+        Remove(readings, removed);
     }
 
     // Of one structure a certain completion says nothing of the others; one of the whole work of each.
-    private static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section, string? structure)
+    private static void RuleOutAfterCertain(List<CompletionReading> readings, List<Reason> ruledOut, string section, List<int> places, string? structure) =>
+        Remove(readings, RuledOutOf(readings, ruledOut, section, places, structure));
+
+    // All at once: each taken out by itself moves all that follow it.
+    private static void Remove(List<CompletionReading> readings, List<CompletionReading> removed)
+    {
+        if (removed.Count == 0)
+            return;
+        var gone = new HashSet<CompletionReading>(removed, ReferenceEqualityComparer.Instance);
+        readings.RemoveAll(gone.Contains);
+    }
+
+    // Of the readings at some places, those that a certain one of a structure rules out; the others are cut to its day.
+    private static List<CompletionReading> RuledOutOf(List<CompletionReading> readings, List<Reason> ruledOut, string section, List<int> places, string? structure)
     {
         CompletionReading? first = null;
-        foreach (var reading in readings)
+        foreach (var place in places)
         {
+            var reading = readings[place];
             if (reading.Firmness == Firmness.Certain && reading.Structure == structure && (first is null || reading.On.Latest < first.On.Latest))
                 first = reading;
         }
 
+        var removed = new List<CompletionReading>();
         if (first is null)
-            return;
+            return removed;
         if (first.LaborResumed)
             SayWhenItWasFinished(readings, first);
-        for (var i = readings.Count - 1; i >= 0; i--)
+        for (var i = places.Count - 1; i >= 0; i--)
         {
-            var reading = readings[i];
-            if (structure is not null && reading.Structure != structure)
-                continue;
+            var reading = readings[places[i]];
             if (reading.On.Earliest > first.On.Latest)
             {
                 if (reading.IsOwnersWord)
                     continue;
                 ruledOut.Add(Reason.NotApplied(section, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
-                readings.RemoveAt(i);
+                removed.Add(reading);
             }
             else if (reading.On.Latest > first.On.Latest && !(reading.IsOwnersWord && reading.MayContradict(first.On)))
             {
-                readings[i] = reading with { On = new Days(reading.On.Earliest, first.On.Latest) };
+                readings[places[i]] = reading with { On = new Days(reading.On.Earliest, first.On.Latest) };
             }
         }
+
+        return removed;
     }
 
     // Complete in law by sixty days without labor it went on; a later completion that is certain moves no time, but ends the work.
@@ -295,6 +311,7 @@ public static class CompletionDay
         if (facts.Job.Work.Commenced is not { } began)
             return false;
         var contradicts = false;
+        var removed = new HashSet<CompletionReading>(ReferenceEqualityComparer.Instance);
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
@@ -307,10 +324,12 @@ public static class CompletionDay
                 continue;
             }
 
-            readings.RemoveAt(i);
+            removed.Add(reading);
             ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
         }
 
+        if (removed.Count > 0)
+            readings.RemoveAll(removed.Contains);
         return contradicts;
     }
 

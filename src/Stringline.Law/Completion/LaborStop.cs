@@ -17,16 +17,19 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
     public const int IdleDaysBeforeNotice = 30;
 
     /// <summary>The stops of the file whose day is known, earliest first.</summary>
-    public static IReadOnlyList<LaborStop> Of(FactsAsOf facts)
+    public static IReadOnlyList<LaborStop> Of(FactsAsOf facts) => facts.Stops ??= Found(facts);
+
+    private static List<LaborStop> Found(FactsAsOf facts)
     {
         var ceased = facts.All<LaborCeased>();
         if (ceased.Count == 0)
             return [];
         var stops = new List<LaborStop>(ceased.Count);
-        foreach (var entry in ceased)
+        var belying = new BelyingStops(ceased);
+        for (var i = 0; i < ceased.Count; i++)
         {
-            if (Days.Of(entry.On) is { } last)
-                stops.Add(new LaborStop(entry, last, entry.Until, LaborDuring(facts, last, entry.Until)) { Against = Belying(ceased, entry, last) });
+            if (Days.Of(ceased[i].On) is { } last)
+                stops.Add(new LaborStop(ceased[i], last, ceased[i].Until, LaborDuring(facts, last, ceased[i].Until)) { Against = belying.Of(i, last) });
         }
 
         return stops;
@@ -34,21 +37,6 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
 
     /// <summary>Another stop of the file, by which there was labor within the first 60 days of this one; null where none says so.</summary>
     public LaborCeased? Against { get; private init; }
-
-    // Labor stopped again within the sixty days, or was resumed after another stop: both tell of labor in this one.
-    private static LaborCeased? Belying(IReadOnlyList<LaborCeased> all, LaborCeased entry, Days last)
-    {
-        var end = last.Latest.PlusDays(IdleDays);
-        foreach (var other in all)
-        {
-            if (ReferenceEquals(other, entry) || Days.Of(other.On) is not { } again)
-                continue;
-            if ((again.Latest > last.Earliest && again.Earliest <= end && !(again.Earliest >= entry.Until)) || (other.Until > last.Earliest && other.Until <= end && !(other.Until >= entry.Until)))
-                return other;
-        }
-
-        return null;
-    }
 
     /// <summary>Whether every stop left the work unfinished, so that it cannot have been complete on the day on which labor stopped.</summary>
     public static bool AllLeftItUnfinished(IReadOnlyList<LaborStop> stops)

@@ -146,6 +146,20 @@ public sealed class OwnersNotice
     /// </summary>
     public Verdict CessationIsEffective(IReadOnlyList<LaborStop> stops, out Reason why)
     {
+        // Asked for every reading of completion, of which each stop of labor makes one.
+        if (!ReferenceEquals(cessation?.By, stops))
+            cessation = new CessationEffect(stops, IfLaborStopped(stops, out var found), found);
+        why = cessation!.Why;
+        return cessation.Verdict;
+    }
+
+    // A class, since its parts are read together, on whatever thread.
+    private sealed record CessationEffect(IReadOnlyList<LaborStop> By, Verdict Verdict, Reason Why);
+
+    private CessationEffect? cessation;
+
+    private Verdict IfLaborStopped(IReadOnlyList<LaborStop> stops, out Reason why)
+    {
         var (stopped, reason) = AsToForm(ByItsOwnWord(LaborHadStopped(stops)));
         // Civ. Code § 8186 knows a notice of completion of one contract only; the owner will say that the paper is good for the whole.
         if (!IsForWholeWork && stopped != Verdict.No)

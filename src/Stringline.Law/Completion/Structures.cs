@@ -41,19 +41,26 @@ internal static class Structures
     {
         if (facts.Furnished.Count == 0)
             return;
+        var into = new HashSet<string>(StringComparer.Ordinal);
         foreach (var furnished in facts.Furnished)
         {
             if (furnished.Structure is null)
                 return;
+            into.Add(furnished.Structure);
         }
+
+        var removed = new HashSet<CompletionReading>(ReferenceEqualityComparer.Instance);
 
         for (var i = readings.Count - 1; i >= 0; i--)
         {
             var reading = readings[i];
-            if (reading.Why.Facts is not [Completed { Structure: { } of }, ..] || facts.Furnished.Any(f => f.Structure == of))
+            if (reading.Why.Facts is not [Completed { Structure: { } of }, ..] || into.Contains(of))
                 continue;
-            readings.RemoveAt(i);
+            removed.Add(reading);
             ruledOut.Add(Reason.NotApplied("Civ. Code § 8448(b)(2)", $"Nothing that the claimant furnished went into {Words(facts.Job.Work, of)}: its completion on {reading.On} starts no time for this claimant.", [.. reading.Why.Facts]));
         }
+
+        if (removed.Count > 0)
+            readings.RemoveAll(removed.Contains);
     }
 }

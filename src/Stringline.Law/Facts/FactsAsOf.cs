@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
+using Stringline.Law.Completion;
 using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
 
 namespace Stringline.Law.Facts;
 
@@ -22,7 +24,8 @@ public sealed class FactsAsOf
         Job = job;
         AsOf = asOf;
         this.known = known;
-        LeftOut = leftOut;
+        count = known.Length;
+        this.leftOut = leftOut;
         places = new byte[known.Length];
         for (var i = 0; i < known.Length; i++)
         {
@@ -39,6 +42,21 @@ public sealed class FactsAsOf
             places[i] = (byte)place;
         }
 
+        byKind = new Entry[]?[kindCount];
+        Furnished = All<Furnished>();
+        FirstFurnished = Ends(first: true);
+        LastFurnished = Ends(first: false);
+    }
+
+    // The first so many entries of other facts: a file of thousands of papers is asked what had happened by the day of each.
+    private FactsAsOf(FactsAsOf whole, LocalDate day)
+    {
+        this.whole = whole;
+        Job = whole.Job;
+        AsOf = day;
+        known = whole.known;
+        count = HeldBy(day, whole.known.AsSpan(0, whole.count));
+        (kinds, kindCount, places) = (whole.kinds, whole.kindCount, whole.places);
         byKind = new Entry[]?[kindCount];
         Furnished = All<Furnished>();
         FirstFurnished = Ends(first: true);
@@ -69,15 +87,40 @@ public sealed class FactsAsOf
     /// </summary>
     /// <param name="day">The day, such as that on which a paper was given.</param>
     public FactsAsOf Through(LocalDate day) =>
-        day >= AsOf ? this : new FactsAsOf(Job, day, [.. Known.Where(e => !(e.On.Earliest > day))], [.. LeftOut, .. Known.Where(e => e.On.Earliest > day)]);
+        day >= AsOf ? this : new FactsAsOf(this, day);
+
+    // How many begin by a day: the entries stand in the order of their earliest days, those of unknown day before all.
+    private static int HeldBy<T>(LocalDate day, ReadOnlySpan<T> entries) where T : Entry
+    {
+        var (low, high) = (0, entries.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (entries[middle].On.Earliest > day)
+                high = middle;
+            else
+                low = middle + 1;
+        }
+
+        return low;
+    }
 
     // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
     private readonly Type[] kinds = new Type[12];
     private readonly int kindCount;
     private readonly byte[] places;
     private readonly Entry[]?[] byKind;
+    private readonly FactsAsOf? whole;
     private readonly Entry[] known;
+    private readonly int count;
+    private IReadOnlyList<Entry>? leftOut;
     private NoticeGiven[]? preliminary;
+
+    /// <summary>The stops of labor, kept once <see cref="LaborStop.Of"/> has looked for them: half a dozen rules ask for them.</summary>
+    internal IReadOnlyList<LaborStop>? Stops { get; set; }
+
+    /// <summary>The releases of stop payment notices, kept once <see cref="StopPaymentReleases"/> has put them in order.</summary>
+    internal ReleasesByNotice? Releases { get; set; }
 
     /// <summary>The file.</summary>
     public JobFile Job { get; }
@@ -86,10 +129,10 @@ public sealed class FactsAsOf
     public LocalDate AsOf { get; }
 
     /// <summary>The entries that can have happened by then, earliest first.</summary>
-    public IReadOnlyList<Entry> Known => known;
+    public IReadOnlyList<Entry> Known => whole is null ? known : new ArraySegment<Entry>(known, 0, count);
 
     /// <summary>The entries left out because they begin after that day.</summary>
-    public IReadOnlyList<Entry> LeftOut { get; }
+    public IReadOnlyList<Entry> LeftOut => leftOut ??= [.. whole!.LeftOut, .. whole.Known.Skip(count)];
 
     /// <summary>What was furnished, earliest first.</summary>
     public IReadOnlyList<Furnished> Furnished { get; }
@@ -112,14 +155,23 @@ public sealed class FactsAsOf
         // What stands in that place is of that kind, which asking again at every call would be a good part of an assessment.
         if (byKind[place] is { } sorted)
             return Unsafe.As<T[]>(sorted);
-        var count = 0;
-        foreach (var so in places)
-            count += so == place ? 1 : 0;
-        var all = new T[count];
-        for (var i = known.Length - 1; count > 0; i--)
+        T[] all;
+        if (whole is not null)
         {
-            if (places[i] == place)
-                all[--count] = (T)known[i];
+            var ofWhole = Unsafe.As<T[]>(whole.All<T>());
+            all = ofWhole[..HeldBy<T>(AsOf, ofWhole)];
+        }
+        else
+        {
+            var left = 0;
+            foreach (var so in places)
+                left += so == place ? 1 : 0;
+            all = new T[left];
+            for (var i = known.Length - 1; left > 0; i--)
+            {
+                if (places[i] == place)
+                    all[--left] = (T)known[i];
+            }
         }
 
         // Reasons are put together when first read, which may be on any thread: two that get here make the same array.

@@ -22,16 +22,10 @@ public sealed record JobFile
     public IReadOnlyList<Entry> Entries { get; init; } = [];
 
     /// <summary>The party with that id, or null.</summary>
-    public Party? Party(string? id)
-    {
-        for (var i = 0; i < Parties.Count; i++)
-        {
-            if (Parties[i].Id == id)
-                return Parties[i];
-        }
+    public Party? Party(string? id) => byId.Find(Parties, id);
 
-        return null;
-    }
+    // Nothing that the file says, so that no two files differ by it.
+    private readonly PartiesById byId = new();
 
     /// <summary>The parties in that capacity, in the file's order.</summary>
     public IReadOnlyList<Party> In(PartyCapacity capacity)

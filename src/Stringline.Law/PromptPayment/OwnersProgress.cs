@@ -69,9 +69,10 @@ internal static class OwnersProgress
     [Rule(Section)]
     public static void AddNotGiven(List<Finding> findings, FactsAsOf facts)
     {
+        var since = MostGivenSince(facts);
         foreach (var demanded in facts.All<PaymentDemanded>())
         {
-            if (IsNotice(facts, demanded) || IsGivenAgain(facts, demanded))
+            if (IsNotice(facts, demanded) || IsGivenAgain(since, demanded))
                 continue;
             findings.Add(new Finding
             {
@@ -88,15 +89,28 @@ internal static class OwnersProgress
         }
     }
 
-    private static bool IsGivenAgain(FactsAsOf facts, PaymentDemanded demanded)
+    // The most that was demanded by a notice on each day or later, the latest day first; those of an unknown day may be later than all.
+    private static List<(LocalDate? Day, decimal Most)> MostGivenSince(FactsAsOf facts)
     {
-        foreach (var other in facts.All<PaymentDemanded>())
+        var most = new List<(LocalDate? Day, decimal Most)>();
+        foreach (var notice in facts.All<PaymentDemanded>().Where(demanded => IsNotice(facts, demanded)).OrderByDescending(static d => d.On.Latest ?? LocalDate.MaxIsoValue))
+            most.Add((notice.On.Latest, most.Count == 0 ? notice.Amount : Math.Max(most[^1].Most, notice.Amount)));
+        return most;
+    }
+
+    private static bool IsGivenAgain(List<(LocalDate? Day, decimal Most)> since, PaymentDemanded demanded)
+    {
+        var (low, high) = (0, since.Count);
+        while (low < high)
         {
-            if (IsNotice(facts, other) && other.Amount >= demanded.Amount && !(other.On.Latest < demanded.On.Earliest))
-                return true;
+            var middle = (low + high) / 2;
+            if (since[middle].Day < demanded.On.Earliest)
+                high = middle;
+            else
+                low = middle + 1;
         }
 
-        return false;
+        return low > 0 && since[low - 1].Most >= demanded.Amount;
     }
 
     private static bool IsToTheOwner(FactsAsOf facts, PaymentDemanded demanded)

@@ -10,24 +10,7 @@ public static class StopPaymentReleases
     [Rule("Civ. Code § 8128")]
     internal static Verdict IsReleased(FactsAsOf facts, StopPaymentGiven paper)
     {
-        var verdict = Verdict.No;
-        foreach (var release in facts.All<StopPaymentReleased>())
-        {
-            if (release.Amount is not null)
-                continue;
-            switch (IsOf(facts, release, paper))
-            {
-                case Verdict.Yes:
-                    return Verdict.Yes;
-                case Verdict.Open:
-                    verdict = Verdict.Open;
-                    break;
-                default:
-                    break;
-            }
-        }
-
-        return verdict;
+        return Of(facts).IsReleased(paper);
     }
 
     /// <summary>By how much a notice was reduced, dollars and cents.</summary>
@@ -36,33 +19,11 @@ public static class StopPaymentReleases
     {
         ArgumentNullException.ThrowIfNull(facts);
         ArgumentNullException.ThrowIfNull(paper);
-        var sum = 0m;
-        foreach (var release in facts.All<StopPaymentReleased>())
-        {
-            if (release.Amount is { } amount && IsOf(facts, release, paper) != Verdict.No)
-                sum += amount;
-        }
-
-        return sum;
+        return Of(facts).ReducedBy(paper);
     }
 
     /// <summary>What a notice stands for after its reductions, dollars and cents; null where its sum is not told.</summary>
     public static decimal? StandsFor(FactsAsOf facts, StopPaymentGiven paper) => paper?.Amount - ReducedBy(facts, paper!);
 
-    // One that names no notice is of the only one given by then; of several it may be any.
-    private static Verdict IsOf(FactsAsOf facts, StopPaymentReleased release, StopPaymentGiven paper)
-    {
-        if (release.Of is { } id)
-            return id == paper.Id ? Verdict.Yes : Verdict.No;
-        if (paper.On.Earliest > release.On.Latest)
-            return Verdict.No;
-        var others = 0;
-        foreach (var other in facts.All<StopPaymentGiven>())
-        {
-            if (!ReferenceEquals(other, paper) && !(other.On.Earliest > release.On.Latest))
-                others++;
-        }
-
-        return others == 0 ? Verdict.Yes : Verdict.Open;
-    }
+    private static ReleasesByNotice Of(FactsAsOf facts) => facts.Releases ??= new ReleasesByNotice(facts);
 }

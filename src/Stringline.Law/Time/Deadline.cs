@@ -53,13 +53,19 @@ public static class Deadline
         return earliest;
     }
 
+    // A finding has a handful of readings, which are sooner looked through than hashed.
+    private const int Few = 16;
+
     /// <summary>Sorts readings by day, then by name, and drops a reading said twice.</summary>
     public static List<Reading> Sorted(IEnumerable<Reading> readings)
     {
         var sorted = readings.TryGetNonEnumeratedCount(out var count) ? new List<Reading>(count) : [];
+        HashSet<Reading>? many = null;
         foreach (var reading in readings)
         {
-            if (!sorted.Contains(reading))
+            if (sorted.Count == Few)
+                many ??= [.. sorted];
+            if (many?.Add(reading) ?? !sorted.Contains(reading))
                 sorted.Add(reading);
         }
 

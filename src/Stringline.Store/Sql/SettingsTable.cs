@@ -12,13 +12,20 @@ internal static class SettingsTable
     private const string Damaged = "damaged ";
 
     /// <summary>The document; where what stands there is not as it was written, a text that is none.</summary>
-    public static string? Read(DbConnection connection, DbTransaction? transaction = null) =>
-        Stands(connection, transaction) is not { } stands ? null : Proved(stands) ?? Damaged + Hash(stands);
+    public static string? Read(DbConnection connection, DbTransaction? transaction = null) => Told(Stands(connection, transaction));
 
+    /// <summary>Keeps a document; false where something else than what the writer has seen stands there. Of two who write at once, one is told so.</summary>
     public static bool Write(DbConnection connection, DbTransaction transaction, string? seen, string document)
     {
-        if (Read(connection, transaction) != seen)
+        var stands = Stands(connection, transaction);
+        if (Told(stands) != seen)
             return false;
+
+        // A server lets two look at the same moment; the statement that writes looks again, and waits for the one that came first.
+        if (stands is null)
+            return Run(connection, transaction, "insert into settings (id, document) values (1, @document) on conflict (id) do nothing", document) == 1;
+        if (Proved(stands) is not null)
+            return Run(connection, transaction, "update settings set document = @document where id = 1 and document = @stands", document, ("@stands", stands)) == 1;
         Put(connection, transaction, document);
         return true;
     }
@@ -34,15 +41,16 @@ internal static class SettingsTable
             Put(connection, transaction, stands);
     }
 
-    private static void Put(DbConnection connection, DbTransaction transaction, string document)
+    private static void Put(DbConnection connection, DbTransaction transaction, string document) =>
+        Run(connection, transaction, "insert into settings (id, document) values (1, @document) on conflict (id) do update set document = excluded.document", document);
+
+    private static int Run(DbConnection connection, DbTransaction transaction, string statement, string document, params (string Name, object Value)[] more)
     {
-        using var command = RowReading.Command(
-            connection,
-            transaction,
-            "insert into settings (id, document) values (1, @document) on conflict (id) do update set document = excluded.document",
-            ("@document", document + Mark + Hash(document)));
-        command.ExecuteNonQuery();
+        using var command = RowReading.Command(connection, transaction, statement, [("@document", document + Mark + Hash(document)), .. more]);
+        return command.ExecuteNonQuery();
     }
+
+    private static string? Told(string? stands) => stands is null ? null : Proved(stands) ?? Damaged + Hash(stands);
 
     private static string? Stands(DbConnection connection, DbTransaction? transaction)
     {

@@ -79,6 +79,7 @@ public sealed class KillTests : IDisposable
             if (what == "restore")
                 seal = SealOf(Store);
         }
+
         AttackAttribute.Tried(kills);
     }
 

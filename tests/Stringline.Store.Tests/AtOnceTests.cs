@@ -54,6 +54,7 @@ public abstract class AtOnceTests(Func<Place> make)
             Assert.Equal(Math.Min(write.Added, Writers), told.Count(word => word == "added"));
             IsWhole(place);
         }
+
         AttackAttribute.Tried(TimesEach);
     }
 
@@ -73,7 +74,8 @@ public abstract class AtOnceTests(Func<Place> make)
                 IsWhole(place);
             }
         }
-        AttackAttribute.Tried(TimesEach);
+
+        AttackAttribute.Tried(2 * TimesEach);
     }
 
     [Theory]
@@ -132,6 +134,7 @@ public abstract class AtOnceTests(Func<Place> make)
             using var journal = Journals.Open(place.Address, SystemClock.Instance);
             return Backup.Make(journal, path);
         }
+
         AttackAttribute.Tried(TimesEach);
     }
 
@@ -176,6 +179,7 @@ public abstract class AtOnceTests(Func<Place> make)
             Assert.Equal(Writers, after.Check().Jobs);
             Assert.Empty(after.Check().Broken);
         }
+
         AttackAttribute.Tried(Times);
     }
 

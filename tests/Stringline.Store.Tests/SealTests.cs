@@ -282,6 +282,7 @@ public sealed class SealTextTests
                     Assert.NotNull(fault);
             }
         }
+
         AttackAttribute.Tried(line.Length * 5);
     }
 
@@ -309,6 +310,7 @@ public sealed class SealTextTests
             if (SealFile.Read(file.AsSpan(0, at), out _) is { } cut)
                 Assert.True(cut.Each is null ? cut == Sample with { Each = null } : at == file.Length - 1);
         }
+
         AttackAttribute.Tried(file.Length * 5);
     }
 

@@ -15,7 +15,7 @@ internal static class Bound
         var before = Environment.CpuUsage.TotalTime;
         target.Answer(input);
         var took = Environment.CpuUsage.TotalTime - before;
-        if (took > Limit && ++runs > Warm)
+        if (++runs > Warm && took > Limit)
             throw new TimeoutException($"It took {took.TotalSeconds:0.0} seconds of the processor.");
     }
 }

@@ -52,11 +52,14 @@ public static class OwnerOnly
         File(unnamed, FileMode.CreateNew).Dispose();
         try
         {
-            System.IO.File.Move(unnamed, path);
+            // A move looks first and then moves over what came in between, which another program may have open by then. A second name is
+            // given only where none is.
+            if (!Upkeep.HardLink.Make(unnamed, path) && !Path.Exists(path))
+                System.IO.File.Move(unnamed, path);
         }
         catch (IOException) when (Path.Exists(path))
         {
-            // Somebody else made it meanwhile.
+            // Somebody else made it meanwhile, on a disk that knows no second names.
         }
         finally
         {

@@ -76,7 +76,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
                 + $"{(warned.Count == 1 ? "point" : "points")} on this claim.", set.Bold) { Before = 3 });
         }
 
-        if (!set.FirstThings)
+        if (!set.FirstThings && !set.IsLast)
             warnings.Add(new Paragraph("Go through “Before you go” on page 2 before you start.", set.Bold) { Before = 3 });
         if (warnings.Count > 0)
         {

@@ -41,9 +41,11 @@ internal sealed record Closeness
         new(9, 11.2, 8.25, 14, 28) { Warnings = 5, WarningLength = 260, Readings = 4, CountyLines = 2, Doubts = 9, DoubtLength = 320,
             NamesLength = 140 },
         new(8.5, 10, 8, 12, 22) { Warnings = 3, WarningLength = 180, Readings = 2, CountyLines = 1, Doubts = 3, DoubtLength = 200,
-            NamesLength = 80, StepsLast = true },
+            NamesLength = 80, StepsLast = true, IsLast = true },
         new(8, 9.4, 7.5, 12, 22) { Warnings = 3, WarningLength = 180, Readings = 2, CountyLines = 1, Doubts = 3, DoubtLength = 200,
-            NamesLength = 80, StepsLast = true },
+            NamesLength = 80, StepsLast = true, IsLast = true },
+        new(7.75, 9.1, 7.5, 11, 18) { Warnings = 2, WarningLength = 140, Readings = 1, CountyLines = 1, Doubts = 1, DoubtLength = 160,
+            NamesLength = 60, StepsLast = true, IsLast = true },
     ];
 
     private static Closeness AllOf(double points, double pitch, double fine, double large, double day) =>
@@ -104,13 +106,14 @@ internal sealed record Closeness
     /// <param name="measure">The measure.</param>
     public static Closeness Fitting(
         Func<Closeness, IEnumerable<Block>> window, Func<Closeness, IEnumerable<Block>> all, Measure measure) =>
-        FromWide.FirstOrDefault(c => Count(window(c), measure) == 1 && Count(all(c), measure) <= Pages) ?? FromWide[^1];
+        FromWide.FirstOrDefault(c => Count(window(c), measure) == 1 && Count(all(c), measure) <= Pages)
+        ?? FromWide.FirstOrDefault(c => c.IsLast && Count(all(c), measure) <= Pages) ?? FromWide[^1];
 
     private static int Count(IEnumerable<Block> blocks, Measure measure) => Flow.OntoPages(
         [.. blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth))], Sheet.Top, Sheet.Top, Sheet.Bottom).Count;
 
     /// <summary>Whether even shortened text has little room, so that nothing is kept together.</summary>
-    public bool IsLast => NamesLength == FromWide[^1].NamesLength;
+    public bool IsLast { get; init; }
 
     /// <summary>A list under its heading, on one page while there is room: one that begins on the next has its heading there.</summary>
     public IEnumerable<Block> Part(IEnumerable<Block> blocks) =>

@@ -25,6 +25,12 @@ public static class JobFileReader
     /// </summary>
     public const int MostParties = 1000;
 
+    /// <summary>
+    /// The most construction lenders among them. A work has one or two; what is due to each is told of the others too, so that the answer grows
+    /// with their square.
+    /// </summary>
+    public const int MostLenders = 200;
+
     /// <summary>Reads a file from disk. A file that is too large is refused by its length, before any of it is read.</summary>
     /// <param name="path">Where it is. Faults name it as given.</param>
     public static JobFileResult ReadFile(string path)

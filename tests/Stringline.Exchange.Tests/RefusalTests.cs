@@ -112,7 +112,7 @@ public sealed class RefusalTests
             Made from the files in `tests/Stringline.Exchange.Tests/Refusals`; a test fails when this page is stale.
             A file is taken whole or refused whole: nothing is ignored, guessed or repaired. Where the text is JSON, every
             fault is told at once, in the file's order. Beyond these, a file over 16 MiB is refused by its length,
-            and the 101st `owner-recorded` and the 1,001st party of a job by their count.
+            and the 101st `owner-recorded`, the 201st construction lender and the 1,001st party of a job by their count.
 
             """);
         foreach (var name in Names.Select(row => row.Data))

@@ -10,6 +10,7 @@ internal sealed class PartyReading(Source source)
     public List<Party> Parties(Fields job)
     {
         var parties = new List<Party>();
+        var lenders = 0;
         var ids = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (item, path) in job.Items("parties"))
         {
@@ -43,6 +44,8 @@ internal sealed class PartyReading(Source source)
                 KnewOfWork = fields.Truth("knewOfWork"),
                 DeedRecorded = fields.Day("deedRecorded"),
             };
+            if (party.Capacity == PartyCapacity.ConstructionLender && ++lenders > JobFileReader.MostLenders && source.IsNew(item))
+                fields.Fault("capacity", fields.Raw("capacity")!, string.Create(CultureInfo.InvariantCulture, $"at most {JobFileReader.MostLenders} construction lenders"));
             if (JobFileWords.Capacity.IndexOf(fields.Raw("capacity")?.Text) is not null)
                 OfItsCapacity(fields, party);
             Bankruptcy(fields, party);

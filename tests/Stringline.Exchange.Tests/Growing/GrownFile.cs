@@ -102,9 +102,11 @@ internal static class GrownFile
         return job;
     }
 
+    private static string Id(string capacity, int number) => string.Create(CultureInfo.InvariantCulture, $"{capacity}-{number}");
+
     private static string AddParty(JsonObject job, string capacity, int number)
     {
-        var id = string.Create(CultureInfo.InvariantCulture, $"{capacity}-{number}");
+        var id = Id(capacity, number);
         job["parties"]!.AsArray().Add(new JsonObject { ["id"] = id, ["capacity"] = capacity, ["name"] = $"The {id}" });
         return id;
     }
@@ -115,7 +117,12 @@ internal static class GrownFile
         foreach (var (name, value) in entry.ToList())
         {
             if (value is JsonArray { Count: > 0 } list && list[0] is JsonValue first && first.TryGetValue<string>(out var capacity) && JobFileWords.Capacity.IndexOf(capacity) is not null)
-                entry[name] = new JsonArray(AddParty(job, capacity, number));
+            {
+                // Of lenders there may be no thousand: they take turns.
+                var own = capacity == "construction-lender" ? number % (JobFileReader.MostLenders / 2) : number;
+                var known = own < number && job["parties"]!.AsArray().Any(party => party!["id"]!.GetValue<string>() == Id(capacity, own));
+                entry[name] = new JsonArray(known ? Id(capacity, own) : AddParty(job, capacity, own));
+            }
         }
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Stringline.Law;
 using Stringline.Law.Time;
+using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests.Growing;
 
@@ -12,6 +13,8 @@ namespace Stringline.Exchange.Tests.Growing;
 /// </summary>
 public sealed class GrowthTests
 {
+    private const string Attack = "a job file eight times as long, by every kind of entry, every list, parties and papers together";
+
     private const int Times = 8;
 
     // Two and a half times for each of the three doublings.
@@ -38,6 +41,9 @@ public sealed class GrowthTests
     private static readonly string[] GrownElsewhere =
         ["#/properties/parties", "#/properties/entries", "#/$defs/partyIds", "#/$defs/somePartyIds"];
 
+    // Files that this test has grown.
+    private int grown;
+
     private static readonly JsonNode Schema = JsonNode.Parse(JobFileSchema.Utf8())!;
 
     public static TheoryData<string> EveryKind => [.. GrownFile.Kinds];
@@ -54,14 +60,13 @@ public sealed class GrowthTests
 
     [Theory]
     [MemberData(nameof(EveryKind))]
+    [Attack(Attack)]
     public void Entries_of_a_kind(string kind)
     {
-        var grown = 0;
         foreach (var beginning in GrownFile.Beginnings.Where(beginning => GrownFile.Holds(beginning, kind)))
         {
             Grows($"{kind} in {beginning}, crowded", count => GrownFile.WithEntries(beginning, kind, Within(kind, count), apart: false));
             Grows($"{kind} in {beginning}, each on a day of its own", count => GrownFile.WithEntries(beginning, kind, Within(kind, count), apart: true));
-            grown++;
         }
 
         Assert.NotEqual(0, grown);
@@ -69,6 +74,7 @@ public sealed class GrowthTests
 
     [Theory]
     [MemberData(nameof(EveryKindToParties))]
+    [Attack(Attack)]
     public void Entries_that_name_parties_and_as_many_parties(string kind)
     {
         var list = PartyList(kind)!;
@@ -90,14 +96,16 @@ public sealed class GrowthTests
 
     [Theory]
     [MemberData(nameof(EveryCapacity))]
+    [Attack(Attack)]
     public void Parties_of_a_capacity(string capacity)
     {
         foreach (var beginning in GrownFile.Beginnings)
-            GrowsWithParties($"parties that are {capacity} in {beginning}", count => GrownFile.WithParties(beginning, capacity, count));
+            GrowsWithParties($"parties that are {capacity} in {beginning}", count => GrownFile.WithParties(beginning, capacity, capacity == "construction-lender" ? count / 5 : count));
     }
 
     [Theory]
     [MemberData(nameof(EveryOtherList))]
+    [Attack(Attack)]
     public void Every_other_list(string list)
     {
         foreach (var beginning in GrownFile.Beginnings)
@@ -113,6 +121,12 @@ public sealed class GrowthTests
         Assert.IsType<JobFileResult.Read>(Read(JobFileReader.MostParties));
         var refused = Assert.IsType<JobFileResult.Refused>(Read(JobFileReader.MostParties + 1));
         Assert.StartsWith("at most 1,000 parties", Assert.Single(refused.Faults).Expected, StringComparison.Ordinal);
+
+        var lender = GrownFile.Beginning("alder-court")["parties"]!.AsArray().Count(party => party!["capacity"]!.GetValue<string>() == "construction-lender");
+        JobFileResult Lenders(int count) => JobFileReader.Read(GrownFile.Bytes(GrownFile.WithParties("alder-court", "construction-lender", count - lender)), "job.json");
+        Assert.IsType<JobFileResult.Read>(Lenders(JobFileReader.MostLenders));
+        refused = Assert.IsType<JobFileResult.Refused>(Lenders(JobFileReader.MostLenders + 1));
+        Assert.StartsWith("at most 200 construction lenders", Assert.Single(refused.Faults).Expected, StringComparison.Ordinal);
     }
 
     /// <summary>Each of these notices is set against each day of completion, so their number is bounded instead.</summary>
@@ -130,15 +144,15 @@ public sealed class GrowthTests
     private static int Within(string kind, int count) => kind == "owner-recorded" ? count * (JobFileReader.MostOwnersNotices - 4) / (Few * Times) : count;
 
     // What is bounded may grow with the square as far as the bound, and no faster: the longer file is as long as one may be.
-    private static void GrowsWithParties(string what, Func<int, JsonObject> job)
+    private void GrowsWithParties(string what, Func<int, JsonObject> job)
     {
         var most = (JobFileReader.MostParties - 30) / Times;
         Grows(what, job, most, 1.25 * Times * Times);
     }
 
-    private static void Grows(string what, Func<int, JsonObject> job) => Grows(what, job, Few, Most);
+    private void Grows(string what, Func<int, JsonObject> job) => Grows(what, job, Few, Most);
 
-    private static void Grows(string what, Func<int, JsonObject> job, int few, double most)
+    private void Grows(string what, Func<int, JsonObject> job, int few, double most)
     {
         var (less, more) = (GrownFile.Bytes(job(few)), GrownFile.Bytes(job(few * Times)));
         Work(less);
@@ -147,6 +161,7 @@ public sealed class GrowthTests
             (small, large) = (small.Or(Cost.Of(() => Work(less))), large.Or(Cost.Of(() => Work(more))));
         Assert.True(large.Seconds <= most * small.Seconds && large.Bytes <= most * small.Bytes, string.Create(CultureInfo.InvariantCulture,
             $"{what}: {Times} times as long, {large.Seconds / small.Seconds:F1} times the time ({large.Seconds:F3} s), {(double)large.Bytes / small.Bytes:F1} times the memory; at most {most:F1}"));
+        AttackAttribute.Tried(++grown);
     }
 
     private static void Work(byte[] bytes)

@@ -167,6 +167,15 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         }
 
         var now = State(address);
+
+        // A move makes an empty store first, and may begin where one is: the same command again finishes.
+        if (what == "move" && told.Word != "added" && now.Split("; ") is [var old, ['0', ' ', 'j', ..], "none"] && before.StartsWith(old + "; ", StringComparison.Ordinal))
+        {
+            Assert.Equal("added", Do(what, address));
+            Assert.Equal(after, State(address));
+            return;
+        }
+
         if (told.Word == "added")
             Assert.Equal(after, now);
         else

@@ -80,18 +80,6 @@ internal sealed class BelyingStops
         return Math.Min(firstPlace[level][from], firstPlace[level][to - (1 << level)]);
     }
 
-    private static int FirstAbove(IReadOnlyList<LocalDate> ascending, LocalDate day)
-    {
-        var (low, high) = (0, ascending.Count);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            if (ascending[middle] > day)
-                high = middle;
-            else
-                low = middle + 1;
-        }
-
-        return low;
-    }
+    private static int FirstAbove(IReadOnlyList<LocalDate> ascending, LocalDate day) =>
+        Bisection.First(ascending.Count, place => ascending[place] > day);
 }

@@ -55,7 +55,7 @@ public sealed class FactsAsOf
         Job = whole.Job;
         AsOf = day;
         known = whole.known;
-        count = HeldBy(day, whole.known.AsSpan(0, whole.count));
+        count = HeldBy(day, whole.known, whole.count);
         (kinds, kindCount, places) = (whole.kinds, whole.kindCount, whole.places);
         byKind = new Entry[]?[kindCount];
         Furnished = All<Furnished>();
@@ -90,20 +90,8 @@ public sealed class FactsAsOf
         day >= AsOf ? this : new FactsAsOf(this, day);
 
     // How many begin by a day: the entries stand in the order of their earliest days, those of unknown day before all.
-    private static int HeldBy<T>(LocalDate day, ReadOnlySpan<T> entries) where T : Entry
-    {
-        var (low, high) = (0, entries.Length);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            if (entries[middle].On.Earliest > day)
-                high = middle;
-            else
-                low = middle + 1;
-        }
-
-        return low;
-    }
+    private static int HeldBy(LocalDate day, Entry[] entries, int count) =>
+        Bisection.First(count, place => entries[place].On.Earliest > day);
 
     // The kinds of entry that the file holds: a dozen at most, sooner looked through than hashed.
     private readonly Type[] kinds = new Type[12];
@@ -159,7 +147,7 @@ public sealed class FactsAsOf
         if (whole is not null)
         {
             var ofWhole = Unsafe.As<T[]>(whole.All<T>());
-            all = ofWhole[..HeldBy<T>(AsOf, ofWhole)];
+            all = ofWhole[..HeldBy(AsOf, ofWhole, ofWhole.Length)];
         }
         else
         {

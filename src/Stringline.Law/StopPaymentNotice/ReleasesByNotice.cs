@@ -50,34 +50,13 @@ internal sealed class ReleasesByNotice
 
     private (ReleasedSoFar ByName, ReleasedSoFar ByDay) Of(StopPaymentGiven paper)
     {
-        var (low, high) = (0, unnamed.Count);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            if (paper.On.Earliest > unnamed[middle].Day)
-                high = middle;
-            else
-                low = middle + 1;
-        }
-
-        return (paper.Id is { } id ? named.GetValueOrDefault(id, None) : None, low == 0 ? None : unnamed[low - 1].So);
+        var after = Bisection.First(unnamed.Count, place => paper.On.Earliest > unnamed[place].Day);
+        return (paper.Id is { } id ? named.GetValueOrDefault(id, None) : None, after == 0 ? None : unnamed[after - 1].So);
     }
 
     // The notices stand in the order of their earliest days, those of an unknown day before all.
-    private static int GivenBy(IReadOnlyList<StopPaymentGiven> papers, LocalDate? day)
-    {
-        var (low, high) = (0, papers.Count);
-        while (low < high)
-        {
-            var middle = (low + high) / 2;
-            if (papers[middle].On.Earliest > day)
-                high = middle;
-            else
-                low = middle + 1;
-        }
-
-        return low;
-    }
+    private static int GivenBy(IReadOnlyList<StopPaymentGiven> papers, LocalDate? day) =>
+        Bisection.First(papers.Count, place => papers[place].On.Earliest > day);
 
     private sealed record ReleasedSoFar(Verdict Whole, decimal Reduced)
     {

@@ -60,6 +60,13 @@ publish() {
   touch "$tool"
 }
 
+# From here on the tests tell what they try into a folder of this run, for eng/reliability.sh.
+count_attacks() {
+  STRINGLINE_ATTACKS=$(mktemp -d)
+  export STRINGLINE_ATTACKS
+  trap 'rm -rf "$STRINGLINE_ATTACKS"' EXIT
+}
+
 # Publishes the program that the tests of the journal kill, compiled ahead of time, so that two hundred of it start quickly.
 publish_crash_writer() {
   (cd "$root" && dotnet publish tests/Stringline.Store.Crash -c Release --use-current-runtime --self-contained false -v quiet -maxcpucount:2 \

@@ -1,4 +1,3 @@
-using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Spreadsheets;
 using Stringline.Spreadsheets.Columns;
@@ -39,16 +38,7 @@ public static class TableAnswer
 
     private static FileReport Import(string path, IJournal journal, bool isWritten)
     {
-        var file = new SheetImport(journal, OpenDays.Statutory).Run(new ImportRequest([path], "ana")
-        {
-            Claimant = "Marlpit Lumber Co.",
-            Role = ClaimantRole.Supplier,
-            County = "Yolo",
-            CustomerIs = PartyCapacity.Subcontractor,
-            Work = WorkKind.Private,
-            Confirmed = ImportQuestions.Ids,
-            DryRun = !isWritten,
-        }).Files[0];
+        var file = new SheetImport(journal, OpenDays.Statutory).Run(SupplierRequest.Of(path) with { DryRun = !isWritten }).Files[0];
         Must.Hold(file.Rows == file.Accounted, $"of {file.Rows} rows {file.Accounted} are accounted for");
         foreach (var row in file.Refused)
             Refusal.Check(row.Why);

@@ -18,7 +18,7 @@ namespace Stringline.Desk.Tests;
 public sealed class FileTamperTests : IDisposable
 {
     private static readonly LocalDate Today = new(2026, 7, 15);
-    private static readonly int Tries = int.Parse(Environment.GetEnvironmentVariable("STRINGLINE_TAMPERS") ?? "20", CultureInfo.InvariantCulture);
+    private static readonly int Tries = Rounds.Of("STRINGLINE_TAMPERS", 20);
 
     private readonly string folder = Scratch.Folder();
 

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using Stringline.Desk.DemoOffice;
 using Stringline.Store;
 using Stringline.Store.Upkeep;
@@ -32,7 +31,7 @@ public sealed class KillTests : IDisposable
     [Attack("program killed while it imports, assesses, backs up, restores")]
     public async Task Killed_at_any_moment_the_store_is_whole_and_the_same_command_finishes(string what)
     {
-        var kills = Environment.GetEnvironmentVariable("STRINGLINE_KILLS") is { Length: > 0 } asked ? int.Parse(asked, CultureInfo.InvariantCulture) : 6;
+        var kills = Rounds.Of("STRINGLINE_KILLS", 6);
         var seed = Random.Shared.Next();
         var random = new Random(seed);
         var (seal, other) = Prepare();

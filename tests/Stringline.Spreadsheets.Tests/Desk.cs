@@ -1,4 +1,5 @@
 using System.Text;
+using Stringline.Answers;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Spreadsheets.Columns;
@@ -26,16 +27,8 @@ public sealed class Desk : IDisposable
 
     public string File(string name, string text) => File(name, Encoding.UTF8.GetBytes(text));
 
-    /// <summary>A request as an office of a supplier would make it.</summary>
-    public static ImportRequest Request(params string[] files) => new(files, "ana")
-    {
-        Claimant = "Marlpit Lumber Co.",
-        Role = ClaimantRole.Supplier,
-        County = "Yolo",
-        CustomerIs = PartyCapacity.Subcontractor,
-        Work = WorkKind.Private,
-        Confirmed = ImportQuestions.Ids,
-    };
+    /// <inheritdoc cref="SupplierRequest"/>
+    public static ImportRequest Request(params string[] files) => SupplierRequest.Of(files);
 
     public ImportReport Import(ImportRequest request) => new SheetImport(Journal, OpenDays.Statutory).Run(request);
 

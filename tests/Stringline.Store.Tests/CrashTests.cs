@@ -21,8 +21,7 @@ public sealed class CrashTests
     [Attack("writer killed while it appends")]
     public async Task Whatever_moment_a_writer_is_killed_at_nothing_acknowledged_is_lost_and_nothing_is_there_by_halves()
     {
-        var kills = Environment.GetEnvironmentVariable("STRINGLINE_CRASHES") is { Length: > 0 } asked
-            ? int.Parse(asked, CultureInfo.InvariantCulture) : 200;
+        var kills = Rounds.Of("STRINGLINE_CRASHES", 200);
         var seed = Random.Shared.Next();
         var lanes = Math.Clamp(Environment.ProcessorCount, 1, 4);
         var counts = await Task.WhenAll(

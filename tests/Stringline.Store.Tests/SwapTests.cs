@@ -50,6 +50,49 @@ public sealed class SwapTests : IDisposable
     }
 
     [Fact]
+    [Attack("a store made at the place of a restore while it runs")]
+    public async Task A_restore_to_an_empty_place_leaves_what_a_desk_makes_there_meanwhile()
+    {
+        Filled();
+        Task<StoreException> restoring;
+        ContentHash there;
+        using (var journal = Turned(out restoring))
+        {
+            journal.Put(new KeyedJob("of the desk", Samples.Bare()), "test");
+            there = journal.Check().Seal;
+        }
+
+        Assert.Equal(StoreFault.Exists, (await restoring).Fault);
+        Assert.Equal(there, SealOf(Store));
+        Assert.Empty(Directory.GetDirectories(folder));
+
+        // While the restore runs it is another's turn to make the store, and that one makes it.
+        IJournal Turned(out Task<StoreException> restoring)
+        {
+            File.Delete(Store);
+            using var turn = MakingTurn.Of(Store);
+            restoring = Task.Run(() => Assert.Throws<StoreException>(() => Restored(replace: false)));
+            Assert.True(SpinWait.SpinUntil(() => Directory.GetDirectories(folder, "*.part").Length > 0, TimeSpan.FromSeconds(60)));
+            return Journals.Open(Store, SystemClock.Instance, OpenStore.OrMake);
+        }
+    }
+
+    [Fact]
+    [Attack("two backups to one place at once")]
+    public void Of_two_that_make_one_file_at_once_the_second_is_told_that_something_is_there()
+    {
+        var refused = Assert.Throws<StoreException>(() => SqliteFile.Finish(Made, part =>
+        {
+            File.WriteAllText(part, "the second");
+            File.WriteAllText(Made, "the first");
+            return 0;
+        }));
+        Assert.Equal(StoreFault.Exists, refused.Fault);
+        Assert.Equal("the first", File.ReadAllText(Made));
+        Assert.Equal(["backup"], Directory.GetFileSystemEntries(folder).Select(Path.GetFileName));
+    }
+
+    [Fact]
     [Attack("restore over a store, or move of one, that somebody has open")]
     public void A_store_that_somebody_has_open_is_not_replaced()
     {

@@ -11,8 +11,6 @@ namespace Stringline.Store.Sql;
 /// <param name="path">Where it will be.</param>
 internal sealed class UnmadeStore(string path) : IDisposable
 {
-    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(30);
-
     private readonly Lock making = new();
     private readonly string memory = new SqliteConnectionStringBuilder
     {
@@ -43,7 +41,7 @@ internal sealed class UnmadeStore(string path) : IDisposable
         {
             if (IsMade)
                 return there();
-            using var turn = Turn();
+            using var turn = MakingTurn.Of(path);
             if (IsMade)
                 return there();
             var result = default(T);
@@ -78,43 +76,6 @@ internal sealed class UnmadeStore(string path) : IDisposable
 
     /// <inheritdoc/>
     public void Dispose() => kept?.Dispose();
-
-    // Of several programs that make it at once one goes first, and the others then write to what it made. The system gives the turn back
-    // where a program is killed.
-    private Turned Turn()
-    {
-        var lockFile = path + ".making";
-        var waited = System.Diagnostics.Stopwatch.StartNew();
-        while (true)
-        {
-            try
-            {
-                OwnerOnly.Folder(Path.GetDirectoryName(Path.GetFullPath(path))!);
-                return new Turned(OwnerOnly.File(lockFile, FileMode.OpenOrCreate, FileAccess.ReadWrite), lockFile);
-            }
-            catch (IOException e) when (IsHeld(e) && waited.Elapsed < LongestWait)
-            {
-                Thread.Sleep(20);
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                throw new StoreException(StoreFault.NotAllowed, path, e.Message, "a place that this user may write to", e);
-            }
-        }
-    }
-
-    // By what the system said: whoever holds the file may have removed it by the time one looks. EAGAIN of Linux and of macOS,
-    // ERROR_SHARING_VIOLATION of Windows.
-    private static bool IsHeld(IOException error) => (error.HResult & 0xFFFF) is 11 or 35 or 32;
-
-    private sealed class Turned(FileStream held, string path) : IDisposable
-    {
-        public void Dispose()
-        {
-            File.Delete(path);
-            held.Dispose();
-        }
-    }
 
     private SqliteConnection Empty()
     {

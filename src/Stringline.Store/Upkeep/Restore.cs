@@ -71,9 +71,16 @@ public static class Restore
                 StoreCopy.MustBeEqual(expected, check, part);
                 return check;
             },
-            part => kept = there ? [SqliteSwap.Replace(part, path, aside, cleared: cleared)] : SqliteSwap.Put(part, path, aside),
+            part => kept = there ? [SqliteSwap.Replace(part, path, aside, cleared: cleared)] : PutFirst(part, path, aside),
             cleared);
         return new Restored(report, there ? kept[0] : null) { StrayLogs = there ? [] : kept, Cleared = cleared };
+    }
+
+    // A desk that makes its store at the same place would otherwise have its log set aside as one that a lost store left.
+    private static IReadOnlyList<string> PutFirst(string part, string path, string aside)
+    {
+        using var turn = MakingTurn.Of(path);
+        return Path.Exists(path) ? throw Exists(path) : SqliteSwap.Put(part, path, aside);
     }
 }
 

@@ -16,11 +16,12 @@ internal static class SqliteSwap
     /// <param name="path">Its place.</param>
     /// <param name="aside">What is added to the names of logs that a lost store left at the place: they would spoil the new one.</param>
     /// <returns>Where such logs are now; none where there were none.</returns>
+    /// <exception cref="StoreException">A file is there by now. It stays as it is.</exception>
     public static IReadOnlyList<string> Put(string part, string path, string aside)
     {
         // Made by another program meanwhile: its logs are in use.
         if (File.Exists(path))
-            throw new IOException("A file is there already.");
+            throw new StoreException(StoreFault.Exists, path, "something that is there already", "another name, or a place where nothing is");
         List<string> kept = [];
         foreach (var log in LogFiles.Beside(path).ToList())
         {

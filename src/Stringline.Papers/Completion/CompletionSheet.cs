@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -35,6 +36,26 @@ internal static partial class CompletionSheet
             : matter.AsOf > time.Latest ? $"the time to record ended on {Day(time.Last)}, and the notice would be void"
             : matter.AsOf <= time.PlanOn ? $"record by {Day(time.PlanOn)}, or the notice would be void"
             : $"the time to record was to end on {Day(time.Last)}, and that one may still record today is an argument only";
+    }
+
+    /// <summary>
+    /// What the claimant's file has by repute, or does not know: the owner, who swears to it of own knowledge, confirms it first.
+    /// </summary>
+    /// <param name="matter">The matter.</param>
+    public static IEnumerable<string> ToConfirm(Matter matter)
+    {
+        List<string> unsure =
+        [
+            .. matter.Job.Parties.Where(p => p is { Reputed: true, Capacity: PartyCapacity.DirectContractor or PartyCapacity.ConstructionLender })
+                .Select(p => $"that {OneLine(p.Name)} is the {Service.CapacityOf(p with { Reputed = false })}"),
+            .. matter.In(PartyCapacity.ConstructionLender).Count == 0 ? ["that there is no construction lender"] : Array.Empty<string>(),
+        ];
+        if (unsure.Count > 0)
+        {
+            yield return $"Before signing, {(matter.Facts.SeveralOwners ? "an owner" : "the owner")} confirms {string.Join("; ", unsure)}: "
+                + "this job’s file is not sure of it, and the notice is sworn to. If it is otherwise, correct the file and make the "
+                + "notice again.";
+        }
     }
 
     /// <summary>Who signs: a co-owner may for all, but those who own apart are none (Civ. Code § 8182(b), (e)).</summary>

@@ -116,7 +116,9 @@ internal static class DesignLienPaper
                 "Take the name from the deed: the claim states the current owner of record.", Section);
         }
 
-        return RecordedClaims.Owners(matter);
+        // A draft keeps the file's doubt, and so is sworn on belief (Code Civ. Proc. § 446(a)).
+        var owners = RecordedClaims.Owners(matter);
+        return [.. owners.Select((words, i) => words is not null && matter.Facts.Owners[i].Reputed ? $"{words} (reputed owner)" : words)];
     }
 
     private static IReadOnlyList<string?> Site(Matter matter)

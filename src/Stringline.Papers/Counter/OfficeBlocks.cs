@@ -51,7 +51,7 @@ internal static class OfficeBlocks
                 : "Payable to: not verified, ask for the exact payee.")
             + (fee.AtMost > fee.Total ? $" Be ready to pay {Dollars(fee.AtMost)}: prices marked “ask” on page 2 may be higher"
                 + $"{(fee.DearerOn is { } later ? $", or on {Day(later)}" : "")}." : "")
-            + (set.IsLast ? "" : Notice(fee))
+            + (set.IsCut ? "" : Notice(fee))
             + " A short check is the most common reason for a rejection."
             + (office.Words(RecorderField.Payment) is { } payment ? $" {Sentence(payment, Asked(office, RecorderField.Payment))}"
                 : " Ask what else is taken: card, cash, a check “not to exceed” a sum.")

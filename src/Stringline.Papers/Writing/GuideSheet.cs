@@ -69,7 +69,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             : [.. Top(draft), .. First(), .. Days(false), .. ByHand(), .. To(), .. Steps(), .. After()]
         : draft && !ForItsSigner
         ? [.. Window(draft), .. Named(), .. CheckAndNames(recording, fee, set)]
-        : [.. Window(draft), .. set.StepsLast && !ForItsSigner ? [.. ByHand(), .. Steps()] : Array.Empty<Block>(), .. After(), .. To(),
+        : [.. Window(draft), .. After(), .. To(),
             .. set.Part([set.Section(OfficeBlocks.OtherWaysHeading), .. OfficeBlocks.OtherWays(fee.Office, set)]), .. CheckAndNames(recording, fee, set)];
 
     /// <summary>
@@ -220,8 +220,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             set.Section("Where"), .. OfficeBlocks.Where(fee.Office, set),
             .. Days(false).Any() ? [] : (Block[])[OfficeBlocks.LastTime(fee.Office, set.Bold)],
             set.Section($"The check: {Dollars(fee.Total)}, estimated"), .. OfficeBlocks.CheckToBring(fee, set),
-            .. set.StepsLast || ForItsSigner ? [] : (Block[])[.. ByHand(), .. Steps()],
-            .. HandIn(recording, fee, set), set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set),
+            .. ForItsSigner ? [] : (Block[])[.. ByHand(), .. Steps()],
+            .. set.Part(HandIn(recording, fee, set)), .. set.Part([set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)]),
         ];
 
     private IEnumerable<Block> HandIn(Recording recording, FeeEstimate fee, Closeness set) =>

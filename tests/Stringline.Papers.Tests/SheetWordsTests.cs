@@ -208,4 +208,19 @@ public sealed class SheetWordsTests
     [Fact]
     public void The_request_for_notice_of_election_is_signed_too() =>
         Assert.Contains("sign the request for notice of election too", Make("stop-payment-notice").SheetText(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_reading_is_told_in_a_sentence_with_its_day() =>
+        Assert.Contains("“a notice of completion recorded, unknown to you, on May 1, 2026, the day of acceptance by the public entity”",
+            Make("public-stop-payment-notice").SheetText().ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+    // Civ. Code § 8460(b): 90 days after November 30, 2026 end on Sunday, February 28, 2027.
+    [Fact]
+    public void A_credit_s_sheet_says_which_day_is_the_ninetieth_and_who_signs()
+    {
+        var sheet = Make("notice-of-credit").SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("until Sunday, February 28, 2027 on the strictest count: 90 days after it ends, and never later than one year "
+            + "after the whole work was completed. Plan on Friday, February 26, 2027.", sheet, StringComparison.Ordinal);
+        Assert.Contains("Maria Muñoz-Nguyễn, for the claimant: signature; date and place of signing", sheet, StringComparison.Ordinal);
+    }
 }

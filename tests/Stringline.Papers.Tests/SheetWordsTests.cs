@@ -209,6 +209,30 @@ public sealed class SheetWordsTests
     public void The_request_for_notice_of_election_is_signed_too() =>
         Assert.Contains("sign the request for notice of election too", Make("stop-payment-notice").SheetText(), StringComparison.Ordinal);
 
+    // Civ. Code § 8460(a): 90 days after May 20, 2026 end on August 18.
+    [Fact]
+    public void An_amended_claim_names_the_day_to_sue_on_the_first()
+    {
+        var sheet = Make("amended-claim").SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("plan to sue by its day, Tuesday, August 18, 2026, not by the later day", sheet, StringComparison.Ordinal);
+        Assert.Contains("Plan to sue by Tuesday, August 18, 2026, the day of the first claim.", sheet, StringComparison.Ordinal);
+    }
+
+    // Civ. Code §§ 8304(c), 8312.
+    [Fact]
+    public void A_designer_s_demand_without_a_day_says_what_is_missing()
+    {
+        var unknown = Make("design-lien-demand").SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("There is no act-by day yet: the file does not say since when you know", unknown, StringComparison.Ordinal);
+        Assert.DoesNotContain("ACT BY", unknown, StringComparison.Ordinal);
+        var known = Make("design-lien-demand",
+            _ => Designed() with { Entries = [.. Designed().Entries.Where(e => e is not PaymentDemanded)] })
+            .SheetText().ReplaceLineEndings(" ");
+        Assert.DoesNotContain("There is no act-by day yet", known, StringComparison.Ordinal);
+        Assert.Contains("on the reading “ten days before the last day to record: 90 days after you knew that the work will not commence”",
+            known, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_reading_is_told_in_a_sentence_with_its_day() =>
         Assert.Contains("“a notice of completion recorded, unknown to you, on May 1, 2026, the day of acceptance by the public entity”",

@@ -142,7 +142,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     private IEnumerable<Block> InThisOrder(Closeness set) =>
     [
         set.Section("In this order"),
-        .. ClaimSteps.Of(serve, fee.Office, claimPages, earlier is Amendment).Select((step, i) => set.Point(step, $"{i + 1}.")),
+        .. ClaimSteps.Of(serve, fee.Office, claimPages, earlier as Amendment).Select((step, i) => set.Point(step, $"{i + 1}.")),
     ];
 
     private static IEnumerable<Block> Refused(Closeness set) =>

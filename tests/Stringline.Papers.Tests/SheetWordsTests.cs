@@ -104,10 +104,23 @@ public sealed class SheetWordsTests
             StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_waiver_says_that_it_counts_work_to_come() =>
-        Assert.Contains("What may be claimed now by the next line, and what is in doubt, counts $80,250.00 for work", Make("waiver-8132", j => Ongoing(j),
-            o => o with { Through = Day("2026-02-18"), Amount = 4_000m }, Day("2026-03-01")).SheetText(), StringComparison.Ordinal);
+    // The demand of that day is for $4,000.00: two sums for one job are told as two, and no more is called due now than the demand says.
+    [Theory]
+    [InlineData("waiver-8132", "2026-02-18", false)]
+    [InlineData("waiver-8134", "2026-02-18", false)]
+    [InlineData("waiver-8132", "2026-02-24", true)]
+    public void A_waiver_says_that_it_counts_work_to_come(string id, string through, bool doubt)
+    {
+        var sheet = Make(id, j => Ongoing(j), o => o with { Through = Day(through), Amount = 4_000m,
+            PaymentCleared = o.PaymentCleared is null ? null : Day("2026-02-27") }, Day("2026-03-01")).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains($"What is unpaid by the next line{(doubt ? ", and what is in doubt," : "")} counts $80,250.00 for work from "
+            + "February 19, 2026", sheet, StringComparison.Ordinal);
+        Assert.Contains("with the work entered through March 27, 2026, $84,250.00 is unpaid", sheet, StringComparison.Ordinal);
+        Assert.Contains("$4,000.00 of it is for work that has ended", sheet, StringComparison.Ordinal);
+        Assert.Contains("of the $84,250.00 is left", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("may be claimed now", sheet, StringComparison.Ordinal);
+        Assert.Contains("$84,250.00 may be claimed now", Make(id).SheetText().ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
 
     // Civ. Code § 8800: 30 days after a notice demanding payment; April 1 and 30 days are May 1.
     [Fact]

@@ -222,6 +222,20 @@ public sealed class SheetWordsTests
     public void The_request_for_notice_of_election_is_signed_too() =>
         Assert.Contains("sign the request for notice of election too", Make("stop-payment-notice").SheetText(), StringComparison.Ordinal);
 
+    private static readonly Change Sheathing = new() { Index = 60, On = DayFact.On(Day("2026-03-02")), Amount = 2_545.75m, Agreed = true,
+        Text = "heavier sheathing" };
+
+    // Civ. Code § 8432(a): an extra outside the direct contract; it limits the lien alone, not the stop payment notice.
+    [Fact]
+    public void What_puts_an_amount_in_doubt_is_named()
+    {
+        Assert.Contains("In doubt is $2,545.75, the change order of March 2, 2026 (“heavier sheathing”). Is the extra in the direct "
+            + "contract, or in a modification of it?", Make("claim", j => j.With(Sheathing)).SheetText().ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("The amount is in doubt", Make("stop-payment-notice", j => j.With(Sheathing)).SheetText(),
+            StringComparison.Ordinal);
+    }
+
     // Civ. Code § 8460(a): 90 days after May 20, 2026 end on August 18.
     [Fact]
     public void An_amended_claim_names_the_day_to_sue_on_the_first()

@@ -265,6 +265,20 @@ public sealed class SheetWordsTests
         Assert.Contains("“a notice of completion recorded, unknown to you, on May 1, 2026, the day of acceptance by the public entity”",
             Make("public-stop-payment-notice").SheetText().ReplaceLineEndings(" "), StringComparison.Ordinal);
 
+    // Civ. Code § 8182(b), (e).
+    [Fact]
+    public void Owners_by_unit_are_told_first_to_make_a_notice_for_each()
+    {
+        var units = Enumerable.Range(1, 14).Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Unit {i}, LLC",
+            Address = "77 Cordage Way\nDavis, CA 95616" }).ToArray();
+        var sheet = Make("notice-of-completion", j => j.WithOwners(units)).SheetText().ReplaceLineEndings(" ");
+        var told = sheet.IndexOf("This is one notice, and the file names 14 owners. One who owns a unit alone signs for that unit only",
+            StringComparison.Ordinal);
+        Assert.InRange(told, 0, sheet.IndexOf(" Where ", StringComparison.Ordinal));
+        Assert.Contains("The check here is for this one notice", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("This is one notice", Make("notice-of-completion").SheetText(), StringComparison.Ordinal);
+    }
+
     // Civ. Code § 8460(b): 90 days after November 30, 2026 end on Sunday, February 28, 2027.
     [Fact]
     public void A_credit_s_sheet_says_which_day_is_the_ninetieth_and_who_signs()

@@ -91,6 +91,7 @@ internal static class CompletionPaper
                     + "every line."
                     : "This is the owner’s paper: the owner signs and records it. It was filled in from this job’s file; have the owner "
                     + "check every line.",
+                .. CompletionSheet.OneForEachUnit(matter),
                 .. completed is { } c && time is not null ? [.. When(matter, c, time), .. CompletionSheet.OtherDays(matter, c)]
                     : Array.Empty<string>(),
                 contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "

@@ -46,7 +46,8 @@ internal static partial class CompletionSheet
     {
         List<string> unsure =
         [
-            .. matter.Job.Parties.Where(p => p is { Reputed: true, Capacity: PartyCapacity.DirectContractor or PartyCapacity.ConstructionLender })
+            .. matter.Job.Parties
+                .Where(p => p is { Reputed: true, Capacity: PartyCapacity.DirectContractor or PartyCapacity.ConstructionLender })
                 .Select(p => $"that {OneLine(p.Name)} is the {Service.CapacityOf(p with { Reputed = false })}"),
             .. matter.In(PartyCapacity.ConstructionLender).Count == 0 ? ["that there is no construction lender"] : Array.Empty<string>(),
         ];
@@ -58,11 +59,23 @@ internal static partial class CompletionSheet
         }
     }
 
+    /// <summary>That owners of separate units need a notice each, which this one is not (Civ. Code § 8182(b), (e)).</summary>
+    /// <param name="matter">The matter.</param>
+    public static IEnumerable<string> OneForEachUnit(Matter matter)
+    {
+        if (matter.In(PartyCapacity.Owner).Count is > 1 and var owners)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"This is one notice, and the file names {owners} owners. One who "
+                + $"owns a unit alone signs for that unit only: where they own by unit, make one notice for each unit, with that owner "
+                + $"alone, and bring a check for each. The check here is for this one notice (§ 8182(b), (e)).");
+        }
+    }
+
     /// <summary>Who signs: a co-owner may for all, but those who own apart are none (Civ. Code § 8182(b), (e)).</summary>
     public static string WhoSigns(Matter matter) => matter.In(PartyCapacity.Owner) switch
     {
-        { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants; "
-            + "one who owns a unit alone signs for that unit: then make one notice for each unit (§ 8182(b), (e)).",
+        { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants "
+            + "(§ 8182(b), (e)).",
         _ when matter.Facts.SeveralOwners => "Either of the co-owners signs and verifies in ink (§ 8182(b), (e)).",
         _ => "The owner signs and verifies in ink (§ 8182(b)).",
     };

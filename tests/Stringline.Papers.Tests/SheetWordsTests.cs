@@ -279,6 +279,16 @@ public sealed class SheetWordsTests
         Assert.DoesNotContain("This is one notice", Make("notice-of-completion").SheetText(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_draft_for_the_attorney_is_not_what_is_recorded()
+    {
+        var sheet = Make("notice-of-pendency", options: o => o with { Draft = true }).SheetText().ReplaceLineEndings(" ");
+        const string clean = "The attorney makes a clean paper without the word DRAFT; this one cannot be recorded.";
+        Assert.NotEqual(sheet.IndexOf(clean, StringComparison.Ordinal), sheet.LastIndexOf(clean, StringComparison.Ordinal));
+        Assert.Contains($"{clean} Of it: two originals", sheet, StringComparison.Ordinal);
+        Assert.Contains("Attorney’s signature; name, printed; date of signing; signed at (city, state)", sheet, StringComparison.Ordinal);
+    }
+
     // Civ. Code § 8460(b): 90 days after November 30, 2026 end on Sunday, February 28, 2027.
     [Fact]
     public void A_credit_s_sheet_says_which_day_is_the_ninetieth_and_who_signs()

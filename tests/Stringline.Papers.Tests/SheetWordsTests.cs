@@ -298,4 +298,15 @@ public sealed class SheetWordsTests
             + "after the whole work was completed. Plan on Friday, February 26, 2027.", sheet, StringComparison.Ordinal);
         Assert.Contains("Maria Muñoz-Nguyễn, for the claimant: signature; date and place of signing", sheet, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("Yolo", "not verified. Ask, through yolorecorder.org.", "Telephone: ask (yolorecorder.org)")]
+    [InlineData("Alameda", "sk, through auditor.alamedacountyca.gov.", "Telephone: ask (auditor.alamedacountyca.gov)")]
+    [InlineData("Glenn", "Call and ask", "Telephone: ask.")]
+    public void Where_no_telephone_was_read_the_office_s_site_is_told(string county, string last, string telephone)
+    {
+        var sheet = In("claim", county).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains(last, sheet, StringComparison.Ordinal);
+        Assert.Contains(telephone, sheet, StringComparison.Ordinal);
+    }
 }

@@ -299,6 +299,18 @@ public sealed class SheetWordsTests
         Assert.Contains("Maria Muñoz-Nguyễn, for the claimant: signature; date and place of signing", sheet, StringComparison.Ordinal);
     }
 
+    // Civ. Code §§ 8300, 8302(a).
+    [Theory]
+    [InlineData("design-lien")]
+    [InlineData("design-lien-demand")]
+    public void A_designer_hired_by_one_of_several_owners_is_told_whom_the_lien_can_bind(string id)
+    {
+        var hard = Make(id, HardJobs.All["61 owners"]).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("The contract is with Owner of Unit 1, LLC, one of 61 owners", hard, StringComparison.Ordinal);
+        Assert.Contains("Ask counsel, before you sign, whether it binds the others", hard, StringComparison.Ordinal);
+        Assert.DoesNotContain("The contract is with", Make(id).SheetText(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Yolo", "not verified. Ask, through yolorecorder.org.", "Telephone: ask (yolorecorder.org)")]
     [InlineData("Alameda", "sk, through auditor.alamedacountyca.gov.", "Telephone: ask (auditor.alamedacountyca.gov)")]

@@ -59,7 +59,7 @@ internal static class DesignDemandPaper
         {
             First = ["The claim may be recorded no sooner than 10 days after this notice is given, and only while the work has not "
                 + "commenced (§ 8304). Count from the day that can be proved.",
-                .. NoDay(matter)],
+                .. NoDay(matter), .. DesignLienPaper.OneOfSeveral(matter)],
             To = to,
             Manner = "How: no section says how it is given (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
                 + "notice, is safe.",

@@ -311,6 +311,28 @@ public sealed class SheetWordsTests
         Assert.DoesNotContain("The contract is with", Make(id).SheetText(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Lenders_without_a_notice_are_listed_once()
+    {
+        var sheet = Make("claim", HardJobs.All["a long account of the work, and five lenders"]).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("given to none of these: the construction lender Granger Slough Bank of District 1; the construction lender "
+            + "Granger Slough Bank of District 2;", sheet, StringComparison.Ordinal);
+        Assert.Equal(sheet.IndexOf("Bank of District 4", StringComparison.Ordinal),
+            sheet.LastIndexOf("Bank of District 4", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("partial-release")]
+    [InlineData("design-lien-release")]
+    [InlineData("claim")]
+    public void No_name_to_be_indexed_is_broken_over_a_line(string id)
+    {
+        var lines = ReadBack.Of(Make(id, HardJobs.All["61 owners"]).Files[^1].Bytes).Pages.SelectMany(p => p.Lines)
+            .Select(l => string.Join(' ', l.Select(w => w.Text))).ToList();
+        Assert.DoesNotContain(lines,
+            l => l.EndsWith("Owner of", StringComparison.Ordinal) || l.EndsWith("Owner", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("Yolo", "not verified. Ask, through yolorecorder.org.", "Telephone: ask (yolorecorder.org)")]
     [InlineData("Alameda", "sk, through auditor.alamedacountyca.gov.", "Telephone: ask (auditor.alamedacountyca.gov)")]

@@ -111,7 +111,7 @@ internal static class RecorderBlocks
             shown.Add(set.IsCut ? Shortened(name, room) : name);
         }
 
-        return string.Join("; ", shown)
+        return string.Join("; ", shown.Select(Unbroken.Name))
             + (names.Count > shown.Count ? $"; and {names.Count - shown.Count} more, as the paper has them" : "");
     }
 }

@@ -334,6 +334,13 @@ public sealed class SheetWordsTests
     }
 
     [Theory]
+    [InlineData("2026-06-01", false)]
+    [InlineData("2026-11-30", true)]
+    public void No_price_is_said_to_be_checked_on_a_day_to_come(string asOf, bool said) => Assert.Equal(said,
+        Fees.RecordingFee.Of(Fees.RecorderTable.For("Yolo", Day(asOf)), new Fees.FeeRequest { Pages = 2 }).Source
+            .Contains("checked November 29, 2026", StringComparison.Ordinal));
+
+    [Theory]
     [InlineData("Yolo", "not verified. Ask, through yolorecorder.org.", "Telephone: ask (yolorecorder.org)")]
     [InlineData("Alameda", "sk, through auditor.alamedacountyca.gov.", "Telephone: ask (auditor.alamedacountyca.gov)")]
     [InlineData("Glenn", "Call and ask", "Telephone: ask.")]

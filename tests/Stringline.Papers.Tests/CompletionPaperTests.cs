@@ -42,7 +42,8 @@ public sealed class CompletionPaperTests
         Assert.DoesNotContain("reputed", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains($"Before signing, the owner confirms {confirmed}", made.SheetText(), StringComparison.Ordinal);
         Assert.DoesNotContain("the owner confirms",
-            Make(Id, j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = false })] }).SheetText(), StringComparison.Ordinal);
+            Make(Id, j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = false })] }).SheetText(),
+            StringComparison.Ordinal);
     }
 
     [Fact]

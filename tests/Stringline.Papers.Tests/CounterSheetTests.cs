@@ -90,8 +90,8 @@ public sealed class CounterSheetTests
         foreach (var (name, hard) in HardJobs.All)
         {
             var text = Text(PaperJobs.Make(id, hard, o => id == "notice-of-pendency" ? o with { Draft = true } : o));
-            string[] steps = [" Fill in by hand, in ink ", " For the attorney to fill in ", " What to do ", " What the attorney’s office does, ",
-                " In this order 1. ", " Hand in", " If it is refused at the window "];
+            string[] steps = [" Fill in by hand, in ink ", " For the attorney to fill in ", " What to do ",
+                " What the attorney’s office does, ", " In this order 1. ", " Hand in", " If it is refused at the window "];
             var at = steps.Select(s => text.IndexOf(s, StringComparison.Ordinal)).Where(i => i >= 0).ToList();
             Assert.True(at.Count >= 2 && at.SequenceEqual(at.Order()), $"{name}: {text}");
             var before = text.IndexOf(" Before you go ", StringComparison.Ordinal);
@@ -109,8 +109,8 @@ public sealed class CounterSheetTests
         {
             var made = PaperJobs.Make(id, hard, o => id == "notice-of-pendency" ? o with { Draft = true } : o);
             var text = Text(made);
-            Assert.True(!text.Contains("Be ready to pay", StringComparison.Ordinal) || text.Contains("It may come to", StringComparison.Ordinal),
-                $"{name}: {text}");
+            var most = text.Contains("Be ready to pay", StringComparison.Ordinal);
+            Assert.True(!most || text.Contains("It may come to", StringComparison.Ordinal), $"{name}: {text}");
             var cut = text.Contains('…', StringComparison.Ordinal) || text.Contains(" more, ", StringComparison.Ordinal);
             Assert.True(!cut || name is "names of three lines", $"{name}: {text}");
         }

@@ -183,7 +183,7 @@ public sealed class DesignLienPaperTests
         Assert.Contains(Refusals("design-lien", asOf: Day("2026-07-15")), r => r.Id == "right-lost");
     }
 
-    /// <summary>Code Civ. Proc. § 446(a): a draft keeps that the owner is only reputed, and swears that part on belief, as a claim does.</summary>
+    /// <summary>Code Civ. Proc. § 446(a): a draft keeps that the owner is only reputed, and swears that part on belief.</summary>
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

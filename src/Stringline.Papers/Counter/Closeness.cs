@@ -25,8 +25,8 @@ internal sealed record Closeness
     private const int Whole = int.MaxValue;
 
     /// <summary>
-    /// From wide to close. A small letter is better than a warning that ends in the middle, and a step that goes on to page 2 too: nothing is
-    /// cut while the whole has two pages in any setting. Then first goes what the paper or the program has as well.
+    /// From wide to close. A small letter is better than a warning that ends in the middle, and a step that goes on to page 2 too: nothing
+    /// is cut while the whole has two pages in any setting. Then first goes what the paper or the program has as well.
     /// </summary>
     public static IReadOnlyList<Closeness> FromWide { get; } =
     [

@@ -256,8 +256,8 @@ public sealed class SheetWordsTests
             _ => Designed() with { Entries = [.. Designed().Entries.Where(e => e is not PaymentDemanded)] })
             .SheetText().ReplaceLineEndings(" ");
         Assert.DoesNotContain("There is no act-by day yet", known, StringComparison.Ordinal);
-        Assert.Contains("on the reading “ten days before the last day to record: 90 days after you knew that the work will not commence”",
-            known, StringComparison.Ordinal);
+        Assert.Contains("on the reading “ten days before the last day to record, which is 90 days after you knew that the work will "
+            + "not commence”", known, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -12,6 +12,15 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
     /// <summary>Dollars and cents that it releases.</summary>
     public decimal Released => Now - Then;
 
+    /// <summary>
+    /// The last day of priced work that <see cref="Now"/> counts whole, though it goes on after the day of asking; null where it has
+    /// none.
+    /// </summary>
+    public LocalDate? CountsThrough { get; init; }
+
+    /// <summary>Dollars and cents of <see cref="Now"/> that are for work that had ended by the day of asking.</summary>
+    public decimal Ended { get; init; } = Now;
+
     /// <summary>Dollars and cents that it may release besides, where its words or its exceptions are in doubt.</summary>
     public decimal InDoubt { get; init; }
 
@@ -45,13 +54,32 @@ public sealed record WaiverOutlook(decimal Now, decimal Then, decimal? Payment)
         ArgumentNullException.ThrowIfNull(paper);
         var after = assessment.Supposing(paper).Amount;
         var (received, cleared) = assessment.Facts is { } facts ? Payments(facts, paper) : (false, false);
+        var (through, ended) = Ahead(assessment);
         return new WaiverOutlook(assessment.Amount.Demand, after.Demand, paper.Amount)
         {
+            CountsThrough = through,
+            Ended = ended,
             InDoubt = Doubt(after, paper),
             Doubts = [.. after.Waivers.Where(w => w.Waiver.Index == paper.Index).SelectMany(Reasons)],
             InJournal = received || cleared,
             TakenOff = received,
         };
+    }
+
+    // Nobody says how the price of work that goes on is split, so the demand counts it whole.
+    private static (LocalDate? Through, decimal Ended) Ahead(Assessment assessment)
+    {
+        var now = assessment.Amount.Demand;
+        if (assessment.Facts is not { } facts)
+            return (null, now);
+        List<Furnished> ahead = [.. facts.Furnished.Where(f => f is { Amount: > 0 } && f.Until.Latest > facts.AsOf)];
+        if (ahead.Count == 0)
+            return (null, now);
+        var ended = assessment.Supposing(job => job with
+        {
+            Entries = [.. job.Entries.Select(e => e is Furnished f && ahead.Contains(f) ? f with { Amount = 0m } : e)],
+        }).Amount.Demand;
+        return ended == now ? (null, now) : (ahead.Max(f => f.Until.Latest), ended);
     }
 
     // Of several that bind, the one that releases most counts: only what this one may release beyond that is its own doubt.

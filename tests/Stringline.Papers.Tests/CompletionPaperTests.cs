@@ -31,4 +31,27 @@ public sealed class CompletionPaperTests
         Assert.DoesNotContain("8182(c)(2)", made.SheetText(), StringComparison.Ordinal);
         Assert.Contains("8182(c)(2)", Make(Id).SheetText(), StringComparison.Ordinal);
     }
+
+    /// <summary>Civ. Code § 8182(b): the owner verifies it, and has no words such as "reputed" and "known" for its own lender.</summary>
+    [Theory]
+    [InlineData(PartyCapacity.ConstructionLender, "that Granger Slough Bank is the construction lender")]
+    [InlineData(PartyCapacity.DirectContractor, "that Çelik & Ōta Builders, Inc. is the direct contractor")]
+    public void The_owner_swears_to_nobody_as_reputed_and_confirms_who_it_is(PartyCapacity reputed, string confirmed)
+    {
+        var made = Make(Id, j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = p.Capacity == reputed })] });
+        Assert.DoesNotContain("reputed", made.TextOf(), StringComparison.Ordinal);
+        Assert.Contains($"Before signing, the owner confirms {confirmed}", made.SheetText(), StringComparison.Ordinal);
+        Assert.DoesNotContain("the owner confirms",
+            Make(Id, j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = false })] }).SheetText(),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_owner_without_a_lender_says_none_and_confirms_it()
+    {
+        var made = Make(Id, j => j with { Parties = [.. j.Parties.Where(p => p.Capacity != PartyCapacity.ConstructionLender)] });
+        Assert.DoesNotContain("None known", made.TextOf(), StringComparison.Ordinal);
+        Assert.True(made.Says("None"));
+        Assert.Contains("confirms that there is no construction lender", made.SheetText(), StringComparison.Ordinal);
+    }
 }

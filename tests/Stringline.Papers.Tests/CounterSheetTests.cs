@@ -80,6 +80,45 @@ public sealed class CounterSheetTests
         }
     }
 
+    public static TheoryData<string> EveryRecorded() => [.. PaperCatalogue.All.Where(p => p.Use == PaperUse.Recorded).Select(p => p.Id)];
+
+    // Whatever the fit: nobody is told to hand in what is not signed yet, nor to start before what comes first.
+    [Theory]
+    [MemberData(nameof(EveryRecorded))]
+    public void The_steps_stand_in_the_order_in_which_they_are_taken(string id)
+    {
+        foreach (var (name, hard) in HardJobs.All)
+        {
+            var text = Text(PaperJobs.Make(id, hard, o => id == "notice-of-pendency" ? o with { Draft = true } : o));
+            string[] steps = [" Fill in by hand, in ink ", " For the attorney to fill in ", " What to do ",
+                " What the attorney’s office does, ", " In this order 1. ", " Hand in", " If it is refused at the window "];
+            var at = steps.Select(s => text.IndexOf(s, StringComparison.Ordinal)).Where(i => i >= 0).ToList();
+            Assert.True(at.Count >= 2 && at.SequenceEqual(at.Order()), $"{name}: {text}");
+            var before = text.IndexOf(" Before you go ", StringComparison.Ordinal);
+            Assert.True(before < 0 || before < text.IndexOf(" In this order ", StringComparison.Ordinal)
+                || text.Contains("Go through “Before you go” on page 2 before you start", StringComparison.Ordinal), $"{name}: {text}");
+        }
+    }
+
+    // Cut is only what has no room: the second page is full then, and the most that the check may come to is explained all the same.
+    [Theory]
+    [MemberData(nameof(EveryRecorded))]
+    public void Nothing_is_cut_while_there_is_room(string id)
+    {
+        foreach (var (name, hard) in HardJobs.All)
+        {
+            var made = PaperJobs.Make(id, hard, o => id == "notice-of-pendency" ? o with { Draft = true } : o);
+            var text = Text(made);
+            var most = text.Contains("Be ready to pay", StringComparison.Ordinal);
+            Assert.True(!most || text.Contains("It may come to", StringComparison.Ordinal), $"{name}: {text}");
+            var cut = text.Contains('…', StringComparison.Ordinal) || text.Contains(" more, ", StringComparison.Ordinal);
+            Assert.True(!cut || name is "names of three lines", $"{name}: {text}");
+        }
+    }
+
+    private static string Text(PacketOutcome.Made made) => " " + string.Join(' ',
+        ReadBack.Of(made.Files[^1].Bytes).Pages.SelectMany(p => p.Words).Select(w => w.Text)) + " ";
+
     // What was not read is asked for and never made up; what was read stands there.
     [Fact]
     public void Of_a_county_of_which_nothing_was_read_everything_is_asked()

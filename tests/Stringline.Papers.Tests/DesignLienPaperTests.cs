@@ -182,4 +182,16 @@ public sealed class DesignLienPaperTests
         // Civ. Code § 8312: 90 days from April 15, 2026 end on July 14.
         Assert.Contains(Refusals("design-lien", asOf: Day("2026-07-15")), r => r.Id == "right-lost");
     }
+
+    /// <summary>Code Civ. Proc. § 446(a): a draft keeps that the owner is only reputed, and swears that part on belief.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_reputed_owner_is_not_sworn_to_of_own_knowledge(bool reputed)
+    {
+        var made = Make("design-lien", j => j with { Parties = [.. j.Parties.Select(p => p with { Reputed = reputed })] },
+            o => o with { Draft = true });
+        Assert.Equal(reputed, made.Says("(reputed owner)"));
+        Assert.Equal(reputed, made.Says("except as to who is named as reputed"));
+    }
 }

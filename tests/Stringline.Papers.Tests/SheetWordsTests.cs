@@ -104,10 +104,23 @@ public sealed class SheetWordsTests
             StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_waiver_says_that_it_counts_work_to_come() =>
-        Assert.Contains("What may be claimed now by the next line, and what is in doubt, counts $80,250.00 for work", Make("waiver-8132", j => Ongoing(j),
-            o => o with { Through = Day("2026-02-18"), Amount = 4_000m }, Day("2026-03-01")).SheetText(), StringComparison.Ordinal);
+    // The demand of that day is for $4,000.00: two sums for one job are told as two, and no more is called due now than the demand says.
+    [Theory]
+    [InlineData("waiver-8132", "2026-02-18", false)]
+    [InlineData("waiver-8134", "2026-02-18", false)]
+    [InlineData("waiver-8132", "2026-02-24", true)]
+    public void A_waiver_says_that_it_counts_work_to_come(string id, string through, bool doubt)
+    {
+        var sheet = Make(id, j => Ongoing(j), o => o with { Through = Day(through), Amount = 4_000m,
+            PaymentCleared = o.PaymentCleared is null ? null : Day("2026-02-27") }, Day("2026-03-01")).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains($"What is unpaid by the next line{(doubt ? ", and what is in doubt," : "")} counts $80,250.00 for work from "
+            + "February 19, 2026", sheet, StringComparison.Ordinal);
+        Assert.Contains("with the work entered through March 27, 2026, $84,250.00 is unpaid", sheet, StringComparison.Ordinal);
+        Assert.Contains("$4,000.00 of it is for work that has ended", sheet, StringComparison.Ordinal);
+        Assert.Contains("of the $84,250.00 is left", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("may be claimed now", sheet, StringComparison.Ordinal);
+        Assert.Contains("$84,250.00 may be claimed now", Make(id).SheetText().ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
 
     // Civ. Code § 8800: 30 days after a notice demanding payment; April 1 and 30 days are May 1.
     [Fact]
@@ -208,4 +221,133 @@ public sealed class SheetWordsTests
     [Fact]
     public void The_request_for_notice_of_election_is_signed_too() =>
         Assert.Contains("sign the request for notice of election too", Make("stop-payment-notice").SheetText(), StringComparison.Ordinal);
+
+    private static readonly Change Sheathing = new() { Index = 60, On = DayFact.On(Day("2026-03-02")), Amount = 2_545.75m, Agreed = true,
+        Text = "heavier sheathing" };
+
+    // Civ. Code § 8432(a): an extra outside the direct contract; it limits the lien alone, not the stop payment notice.
+    [Fact]
+    public void What_puts_an_amount_in_doubt_is_named()
+    {
+        Assert.Contains("In doubt is $2,545.75, the change order of March 2, 2026 (“heavier sheathing”). Is the extra in the direct "
+            + "contract, or in a modification of it?", Make("claim", j => j.With(Sheathing)).SheetText().ReplaceLineEndings(" "),
+            StringComparison.Ordinal);
+        Assert.DoesNotContain("The amount is in doubt", Make("stop-payment-notice", j => j.With(Sheathing)).SheetText(),
+            StringComparison.Ordinal);
+    }
+
+    // Civ. Code § 8460(a): 90 days after May 20, 2026 end on August 18.
+    [Fact]
+    public void An_amended_claim_names_the_day_to_sue_on_the_first()
+    {
+        var sheet = Make("amended-claim").SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("plan to sue by its day, Tuesday, August 18, 2026, not by the later day", sheet, StringComparison.Ordinal);
+        Assert.Contains("Plan to sue by Tuesday, August 18, 2026, the day of the first claim.", sheet, StringComparison.Ordinal);
+    }
+
+    // Civ. Code §§ 8304(c), 8312.
+    [Fact]
+    public void A_designer_s_demand_without_a_day_says_what_is_missing()
+    {
+        var unknown = Make("design-lien-demand").SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("There is no act-by day yet: the file does not say since when you know", unknown, StringComparison.Ordinal);
+        Assert.DoesNotContain("ACT BY", unknown, StringComparison.Ordinal);
+        var known = Make("design-lien-demand",
+            _ => Designed() with { Entries = [.. Designed().Entries.Where(e => e is not PaymentDemanded)] })
+            .SheetText().ReplaceLineEndings(" ");
+        Assert.DoesNotContain("There is no act-by day yet", known, StringComparison.Ordinal);
+        Assert.Contains("on the reading “ten days before the last day to record, which is 90 days after you knew that the work will "
+            + "not commence”", known, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_reading_is_told_in_a_sentence_with_its_day() =>
+        Assert.Contains("“a notice of completion recorded, unknown to you, on May 1, 2026, the day of acceptance by the public entity”",
+            Make("public-stop-payment-notice").SheetText().ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+    // Civ. Code § 8182(b), (e).
+    [Fact]
+    public void Owners_by_unit_are_told_first_to_make_a_notice_for_each()
+    {
+        var units = Enumerable.Range(1, 14).Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Unit {i}, LLC",
+            Address = "77 Cordage Way\nDavis, CA 95616" }).ToArray();
+        var sheet = Make("notice-of-completion", j => j.WithOwners(units)).SheetText().ReplaceLineEndings(" ");
+        var told = sheet.IndexOf("This is one notice, and the file names 14 owners. One who owns a unit alone signs for that unit only",
+            StringComparison.Ordinal);
+        Assert.InRange(told, 0, sheet.IndexOf(" Where ", StringComparison.Ordinal));
+        Assert.Contains("The check here is for this one notice", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("This is one notice", Make("notice-of-completion").SheetText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_draft_for_the_attorney_is_not_what_is_recorded()
+    {
+        var sheet = Make("notice-of-pendency", options: o => o with { Draft = true }).SheetText().ReplaceLineEndings(" ");
+        const string clean = "The attorney makes a clean paper without the word DRAFT; this one cannot be recorded.";
+        Assert.NotEqual(sheet.IndexOf(clean, StringComparison.Ordinal), sheet.LastIndexOf(clean, StringComparison.Ordinal));
+        Assert.Contains($"{clean} Of it: two originals", sheet, StringComparison.Ordinal);
+        Assert.Contains("Attorney’s signature; name, printed; date of signing; signed at (city, state)", sheet, StringComparison.Ordinal);
+    }
+
+    // Civ. Code § 8460(b): 90 days after November 30, 2026 end on Sunday, February 28, 2027.
+    [Fact]
+    public void A_credit_s_sheet_says_which_day_is_the_ninetieth_and_who_signs()
+    {
+        var sheet = Make("notice-of-credit").SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("until Sunday, February 28, 2027 on the strictest count: 90 days after it ends, and never later than one year "
+            + "after the whole work was completed. Plan on Friday, February 26, 2027.", sheet, StringComparison.Ordinal);
+        Assert.Contains("Maria Muñoz-Nguyễn, for the claimant: signature; date and place of signing", sheet, StringComparison.Ordinal);
+    }
+
+    // Civ. Code §§ 8300, 8302(a).
+    [Theory]
+    [InlineData("design-lien")]
+    [InlineData("design-lien-demand")]
+    public void A_designer_hired_by_one_of_several_owners_is_told_whom_the_lien_can_bind(string id)
+    {
+        var hard = Make(id, HardJobs.All["61 owners"]).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("The contract is with Owner of Unit 1, LLC, one of 61 owners", hard, StringComparison.Ordinal);
+        Assert.Contains("Ask counsel, before you sign, whether it binds the others", hard, StringComparison.Ordinal);
+        Assert.DoesNotContain("The contract is with", Make(id).SheetText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lenders_without_a_notice_are_listed_once()
+    {
+        var sheet = Make("claim", HardJobs.All["a long account of the work, and five lenders"]).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains("given to none of these: the construction lender Granger Slough Bank of District 1; the construction lender "
+            + "Granger Slough Bank of District 2;", sheet, StringComparison.Ordinal);
+        Assert.Equal(sheet.IndexOf("Bank of District 4", StringComparison.Ordinal),
+            sheet.LastIndexOf("Bank of District 4", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("partial-release")]
+    [InlineData("design-lien-release")]
+    [InlineData("claim")]
+    public void No_name_to_be_indexed_is_broken_over_a_line(string id)
+    {
+        var lines = ReadBack.Of(Make(id, HardJobs.All["61 owners"]).Files[^1].Bytes).Pages.SelectMany(p => p.Lines)
+            .Select(l => string.Join(' ', l.Select(w => w.Text))).ToList();
+        Assert.DoesNotContain(lines,
+            l => l.EndsWith("Owner of", StringComparison.Ordinal) || l.EndsWith("Owner", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("2026-06-01", false)]
+    [InlineData("2026-11-30", true)]
+    public void No_price_is_said_to_be_checked_on_a_day_to_come(string asOf, bool said) => Assert.Equal(said,
+        Fees.RecordingFee.Of(Fees.RecorderTable.For("Yolo", Day(asOf)), new Fees.FeeRequest { Pages = 2 }).Source
+            .Contains("checked November 29, 2026", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("Yolo", "not verified. Ask, through yolorecorder.org.", "Telephone: ask (yolorecorder.org)")]
+    [InlineData("Alameda", "sk, through auditor.alamedacountyca.gov.", "Telephone: ask (auditor.alamedacountyca.gov)")]
+    [InlineData("Glenn", "Call and ask", "Telephone: ask.")]
+    public void Where_no_telephone_was_read_the_office_s_site_is_told(string county, string last, string telephone)
+    {
+        var sheet = In("claim", county).SheetText().ReplaceLineEndings(" ");
+        Assert.Contains(last, sheet, StringComparison.Ordinal);
+        Assert.Contains(telephone, sheet, StringComparison.Ordinal);
+    }
 }

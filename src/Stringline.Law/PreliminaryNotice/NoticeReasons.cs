@@ -55,7 +55,7 @@ internal static class NoticeReasons
         {
             if (each.Given is not { } day)
             {
-                yield return Reason.Of(each.To.Section, $"Due to the {each.To.Words}; the file shows none given.");
+                yield return Reason.Of(each.To.Section, $"{each.To.NoneGiven}");
                 continue;
             }
 
@@ -177,7 +177,7 @@ internal static class NoticeReasons
         {
             questions.Add(recipient.AnyOf.Count == 0
                 ? new Question($"Who is the {recipient.Words}? The file names none, and notice is due to it.")
-                : new Question($"Was notice given to the {recipient.Words}? The file shows none."));
+                : new Question(recipient.WasGiven));
         }
 
         foreach (var each in reach.Each)

@@ -15,6 +15,12 @@ public sealed record Recipient(PartyCapacity Who, IReadOnlyList<Party> AnyOf, st
     /// <summary>Agents who may be told in their place (Civ. Code §§ 8066, 8119).</summary>
     public IReadOnlyList<Party> Agents { get; init; } = [];
 
+    /// <summary>That it is due a notice and the file shows none.</summary>
+    public string NoneGiven => $"Due to the {Words}; the file shows none given.";
+
+    /// <summary>The question that the missing notice asks.</summary>
+    public string WasGiven => $"Was notice given to the {Words}? The file shows none.";
+
     /// <summary>In words, with the names.</summary>
     public string Words => Who switch
     {

@@ -44,6 +44,9 @@ internal static class ClaimShelf
     {
         var claim = RecordedClaims.Of(matter, "Civ. Code § 8416");
         return ClaimPacket.PrepareOrAmend(matter.Job, matter.Assessment, matter.Options.Office, matter.Options.Draft,
-            new Amendment(RecordedClaims.Words(claim, matter), claim.On, matter.Refusals));
+            new Amendment(RecordedClaims.Words(claim, matter), claim.On, matter.Refusals)
+            {
+                SueBy = matter.Assessment.Find("enforcement.last-day")?.ActBy,
+            });
     }
 }

@@ -8,7 +8,7 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ClaimSteps
 {
     /// <summary>The steps: with the mailing where the file shows none; one that amends an earlier claim gives no later day to sue.</summary>
-    public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages, bool amends) =>
+    public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages, Amendment? amends) =>
     [
         .. serve.Head is null ? Served(serve) : serve.Steps,
         $"Hand in two originals, {pages} page{(pages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches (Gov. Code § "
@@ -16,7 +16,8 @@ internal static class ClaimSteps
             + "carry them.",
         $"Bring back the stamped copy, the instrument number with the date, and the receipt. {OfficeBlocks.CopyToBringBack(office)} "
             + $"{EntryName.Enter("claim-recorded")}number, date and amount. "
-            + (amends ? "Plan to sue by the day of the first claim." : "The time to sue runs from that date."),
+            + (amends is null ? "The time to sue runs from that date."
+                : $"Plan to sue by {(amends.SueBy is { } day ? $"{PaperText.DayOfWeek(day)}, " : "")}the day of the first claim."),
     ];
 
     private static string[] Served(StillToServe serve) =>

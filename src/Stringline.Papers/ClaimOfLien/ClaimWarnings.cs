@@ -49,5 +49,18 @@ internal static class ClaimWarnings
     // Of another finding the right only says how it stands; why, and what would settle it, that finding says.
     private static string Because(Assessment assessment, string text) =>
         assessment.Findings.FirstOrDefault(f => f.Id != "lien-right" && text == $"{f.Title}: {f.Standing.Word()}.") is not { } leg ? text
-            : string.Join(" ", [text, .. leg.Why.Where(w => w.Applied).Select(w => w.Text), .. leg.Questions.Select(q => q.Text)]);
+            : string.Join(" ", [text, .. NoneGivenOnce(assessment, [.. leg.Why.Where(w => w.Applied).Select(w => w.Text),
+                .. leg.Questions.Select(q => q.Text)])]);
+
+    // Several who had no notice are a list: one sentence and one question about each would say every name twice.
+    private static IEnumerable<string> NoneGivenOnce(Assessment assessment, IReadOnlyList<string> texts)
+    {
+        var missing = assessment.NoticeDueTo.Where(r => texts.Contains(r.NoneGiven)).ToList();
+        if (missing.Count < 2)
+            return texts;
+        var once = $"Due, and by the file given to none of these: the {string.Join("; the ", missing.Select(r => r.Words))}. "
+            + "Enter what was given.";
+        return texts.Where(t => !missing.Exists(r => t == r.WasGiven || (t == r.NoneGiven && r != missing[0])))
+            .Select(t => t == missing[0].NoneGiven ? once : t);
+    }
 }

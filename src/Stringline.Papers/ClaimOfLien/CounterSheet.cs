@@ -72,11 +72,11 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         ];
         if (warned.Count > 0)
         {
-            warnings.Add(new Paragraph($"Read “Also read this” {(set.IsLast ? "below" : "on page 2")} before you go: {warned.Count} "
+            warnings.Add(new Paragraph($"Read “Also read this” {(set.IsFull ? "below" : "on page 2")} before you go: {warned.Count} "
                 + $"{(warned.Count == 1 ? "point" : "points")} on this claim.", set.Bold) { Before = 3 });
         }
 
-        if (!set.FirstThings && !set.IsLast)
+        if (!set.FirstThings)
             warnings.Add(new Paragraph("Go through “Before you go” on page 2 before you start.", set.Bold) { Before = 3 });
         if (warnings.Count > 0)
         {
@@ -136,24 +136,24 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
             yield break;
         yield return new Paragraph(head, set.Large) { Before = 2 };
         foreach (var words in serve.Doubts)
-            yield return new Paragraph(Sentences(words, set.IsLast ? 300 : 420), set.Bold) { Before = 2 };
+            yield return new Paragraph(Sentences(words, set.IsCut ? 300 : 420), set.Bold) { Before = 2 };
     }
 
     private IEnumerable<Block> InThisOrder(Closeness set) =>
     [
         set.Section("In this order"),
-        .. ClaimSteps.Of(serve, fee.Office, claimPages, earlier is Amendment).Select((step, i) => set.Point(step, $"{i + 1}.")),
+        .. ClaimSteps.Of(serve, fee.Office, claimPages, earlier as Amendment).Select((step, i) => set.Point(step, $"{i + 1}.")),
     ];
 
     private static IEnumerable<Block> Refused(Closeness set) =>
-        [set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)];
+        set.Part([set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)]);
 
     // The first page says that it stands on the second.
     private IEnumerable<Block> AlsoRead(Closeness set)
     {
         if (warned.Count == 0)
             yield break;
-        yield return set.IsLast ? set.Section("Also read this") : new OnNewPage(set.Section("Also read this"));
+        yield return set.IsFull ? set.Section("Also read this") : new OnNewPage(set.Section("Also read this"));
         foreach (var words in warned.Take(set.Warnings))
             yield return set.Point(Sentences(RefusalInWords.Said(words), set.WarningLength));
         if (warned.Count > set.Warnings)
@@ -192,10 +192,10 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         var earliest = band.Earliest;
         var differs = last.ActBy != earliest.Day ? $"Last day: {DayOfWeek(earliest.Day)}. " : "";
         var reading = last.Readings.Count > 1
-            ? set.IsLast ? "The readings are on page 2."
+            ? set.IsCut ? "The readings are on page 2."
                 : $"Reading: {Shortened(LawForReaders.Of(earliest), 110)}, the earliest of {last.Readings.Count}; "
                 + $"{(last.Readings.Count > set.Readings ? "page 2 has the first of them" : "page 2 has them all")}."
-            : $"Reading: {Shortened(LawForReaders.Of(earliest), set.IsLast ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
+            : $"Reading: {Shortened(LawForReaders.Of(earliest), set.IsCut ? 60 : 110)}. {Roll(earliest)}".TrimEnd();
         yield return new Paragraph($"{differs}{reading}"
             + (draft ? "" : " It must be recorded by then, not only mailed or handed in."), set.Text) { Before = 2 };
     }
@@ -204,9 +204,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
     {
         if (last is not { Readings.Count: > 1 })
             yield break;
-        if (!set.IsLast)
-            yield return set.Section("The last day, by how the facts are read");
-        if (!set.IsLast)
+        yield return set.Section("The last day, by how the facts are read");
+        if (!set.IsCut)
             yield return new Paragraph("“Act by” on page 1 keeps the earliest of them.", set.Text) { Before = 1, WithNext = true };
         yield return new Table(
             [new Column("Reading of the facts", 0.5), new Column("Last day", 0.5)],

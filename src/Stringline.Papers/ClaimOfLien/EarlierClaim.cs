@@ -38,6 +38,9 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
     /// <summary>Title.</summary>
     public const string Title = "Amended Claim of Mechanics Lien";
 
+    /// <summary>The day to plan on for an action on the claim that is amended; null where the assessment has none.</summary>
+    public LocalDate? SueBy { get; init; }
+
     /// <inheritdoc/>
     public override string PaperTitle => Title;
 
@@ -54,7 +57,7 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
     public override string Warning =>
         "An amended claim is treated like a first one: served anew, with an affidavit of its own, and recorded within the time. Whether "
         + "one recorded later reaches back to the first has not been verified here: ask counsel. Until the first claim is released, "
-        + "plan to sue by its day, not by the later day of this one.";
+        + $"plan to sue by its day{(SueBy is { } day ? $", {PaperText.DayOfWeek(day)}" : "")}, not by the later day of this one.";
 }
 
 /// <summary>The design professional's lien from which a claim is converted (Civ. Code § 8319).</summary>

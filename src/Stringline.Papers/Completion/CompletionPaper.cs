@@ -76,7 +76,7 @@ internal static class CompletionPaper
         }
 
         leaf.Field($"{NoticeContents.LenderLabel(matter)}, if any",
-            [.. matter.In(PartyCapacity.ConstructionLender).Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty("None known")]);
+            [.. matter.In(PartyCapacity.ConstructionLender).Select(p => Person(matter, p)).DefaultIfEmpty("None")]);
         if (Clean(matter.Options.FormerOwner) is { } former)
             leaf.Field("Transferor to the owner, who is a successor in interest", former);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
@@ -91,6 +91,7 @@ internal static class CompletionPaper
                     + "every line."
                     : "This is the owner’s paper: the owner signs and records it. It was filled in from this job’s file; have the owner "
                     + "check every line.",
+                .. CompletionSheet.OneForEachUnit(matter),
                 .. completed is { } c && time is not null ? [.. When(matter, c, time), .. CompletionSheet.OtherDays(matter, c)]
                     : Array.Empty<string>(),
                 contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "
@@ -105,6 +106,7 @@ internal static class CompletionPaper
                 .. contract is null && matter.Job.Work.SeveralDirectContracts is null
                     ? ["If only one of several direct contracts is complete, make the notice for that contract: name its contractor "
                     + "(§§ 8182(c)(1), 8186)."] : Array.Empty<string>(),
+                .. CompletionSheet.ToConfirm(matter),
                 CompletionSheet.WhoSigns(matter),
             ],
             After = [.. CompletionSheet.Copies(matter)],
@@ -129,9 +131,12 @@ internal static class CompletionPaper
     private static IReadOnlyList<string?> Contractors(Matter matter) =>
     [
         .. Claimant(matter),
-        .. matter.In(PartyCapacity.DirectContractor).Select(p => NoticeContents.Person(matter, p))
+        .. matter.In(PartyCapacity.DirectContractor).Select(p => Person(matter, p))
             .DefaultIfEmpty(matter.Job.Claimant.Role == ClaimantRole.DirectContractor ? "" : null).Where(p => p is not ""),
     ];
+
+    // "Reputed" is the word of a claimant who guesses (Civ. Code § 8102(a)); the owner swears of own knowledge.
+    private static string Person(Matter matter, Party party) => NoticeContents.Person(matter, party with { Reputed = false });
 
     private static string[] Claimant(Matter matter) =>
         matter.Job.Claimant.Role == ClaimantRole.DirectContractor ? [$"{matter.Facts.Claimant}\n{matter.Facts.Address}"] : [];
@@ -171,7 +176,7 @@ internal static class CompletionPaper
             if (matter.Options.To is [var own] && own == "claimant" && matter.Job.Claimant.Role == ClaimantRole.DirectContractor)
                 return new OneContract(Claimant(matter)[0], matter.Facts.Work);
             if (matter.Named(matter.Options.To) is [{ Capacity: PartyCapacity.DirectContractor } contractor])
-                return new OneContract(NoticeContents.Person(matter, contractor), null);
+                return new OneContract(Person(matter, contractor), null);
             matter.Refuse("not-one-contractor", "--to", "One direct contractor is to be named.",
                 "Name the party id of the direct contractor whose contract is complete, or \"claimant\" where it is the claimant's own.",
                 "Civ. Code § 8186");

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -37,11 +38,44 @@ internal static partial class CompletionSheet
             : $"the time to record was to end on {Day(time.Last)}, and that one may still record today is an argument only";
     }
 
+    /// <summary>
+    /// What the claimant's file has by repute, or does not know: the owner, who swears to it of own knowledge, confirms it first.
+    /// </summary>
+    /// <param name="matter">The matter.</param>
+    public static IEnumerable<string> ToConfirm(Matter matter)
+    {
+        List<string> unsure =
+        [
+            .. matter.Job.Parties
+                .Where(p => p is { Reputed: true, Capacity: PartyCapacity.DirectContractor or PartyCapacity.ConstructionLender })
+                .Select(p => $"that {OneLine(p.Name)} is the {Service.CapacityOf(p with { Reputed = false })}"),
+            .. matter.In(PartyCapacity.ConstructionLender).Count == 0 ? ["that there is no construction lender"] : Array.Empty<string>(),
+        ];
+        if (unsure.Count > 0)
+        {
+            yield return $"Before signing, {(matter.Facts.SeveralOwners ? "an owner" : "the owner")} confirms {string.Join("; ", unsure)}: "
+                + "this job’s file is not sure of it, and the notice is sworn to. If it is otherwise, correct the file and make the "
+                + "notice again.";
+        }
+    }
+
+    /// <summary>That owners of separate units need a notice each, which this one is not (Civ. Code § 8182(b), (e)).</summary>
+    /// <param name="matter">The matter.</param>
+    public static IEnumerable<string> OneForEachUnit(Matter matter)
+    {
+        if (matter.In(PartyCapacity.Owner).Count is > 1 and var owners)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"This is one notice, and the file names {owners} owners. One who "
+                + $"owns a unit alone signs for that unit only: where they own by unit, make one notice for each unit, with that owner "
+                + $"alone, and bring a check for each. The check here is for this one notice (§ 8182(b), (e)).");
+        }
+    }
+
     /// <summary>Who signs: a co-owner may for all, but those who own apart are none (Civ. Code § 8182(b), (e)).</summary>
     public static string WhoSigns(Matter matter) => matter.In(PartyCapacity.Owner) switch
     {
-        { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants; "
-            + "one who owns a unit alone signs for that unit: then make one notice for each unit (§ 8182(b), (e)).",
+        { Count: > 1 } => "The owners sign and verify in ink. One may sign for all only where they own the property together as cotenants "
+            + "(§ 8182(b), (e)).",
         _ when matter.Facts.SeveralOwners => "Either of the co-owners signs and verifies in ink (§ 8182(b), (e)).",
         _ => "The owner signs and verifies in ink (§ 8182(b)).",
     };

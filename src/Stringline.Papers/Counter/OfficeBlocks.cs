@@ -18,9 +18,13 @@ internal static class OfficeBlocks
         office.Words(RecorderField.RecordUntil) is { } time
             ? $"At the counter by {Sentence(time, Why(office, RecorderField.RecordUntil))}"
             : office.Words(RecorderField.Hours) is { } hours
-            ? $"Last time at the counter: not verified. Hours are {hours}, and recording may stop earlier: call and ask."
-            : "Last time at the counter: not verified. Call and ask.",
+            ? $"Last time at the counter: not verified. Hours are {hours}, and recording may stop earlier: "
+            + $"{(Site(office) is { } site ? $"ask, through {site}" : "call and ask")}."
+            : $"Last time at the counter: not verified. {(Site(office) is { } own ? $"Ask, through {own}" : "Call and ask")}.",
         style ?? new TypeStyle(Face.SansBold, 11.5, 15)) { Before = style is null ? 3 : 1 };
+
+    // Nobody can call without a number: the office's site has one.
+    private static string? Site(RecorderOffice office) => office.Words(RecorderField.Phone) is null ? office.OwnSite : null;
 
     /// <summary>Whose counter, where, when; that nothing is known of it but from memory, where that is so.</summary>
     public static IEnumerable<Block> Where(RecorderOffice office, Closeness set)
@@ -30,7 +34,7 @@ internal static class OfficeBlocks
             : office.Place is { } city ? $"{city}; street: ask" : "street: ask", set.Bold) { Before = 0, WithNext = true };
         var hours = office.Words(RecorderField.Hours) is { } open ? Sentence(open, Asked(office, RecorderField.Hours)) : "ask.";
         yield return new Paragraph(
-            $"Telephone: {office.Words(RecorderField.Phone) ?? "ask"}. Hours: {hours}"
+            $"Telephone: {office.Words(RecorderField.Phone) ?? (Site(office) is { } site ? $"ask ({site})" : "ask")}. Hours: {hours}"
             + (office.Words(RecorderField.SameDay) is { } same ? " " + same : "")
             + (IsAsked(office, InWhere) ? Meaning : ""), set.Text)
         { Before = 0 };
@@ -51,7 +55,7 @@ internal static class OfficeBlocks
                 : "Payable to: not verified, ask for the exact payee.")
             + (fee.AtMost > fee.Total ? $" Be ready to pay {Dollars(fee.AtMost)}: prices marked “ask” on page 2 may be higher"
                 + $"{(fee.DearerOn is { } later ? $", or on {Day(later)}" : "")}." : "")
-            + (set.IsLast ? "" : Notice(fee))
+            + (set.IsCut ? "" : Notice(fee))
             + " A short check is the most common reason for a rejection."
             + (office.Words(RecorderField.Payment) is { } payment ? $" {Sentence(payment, Asked(office, RecorderField.Payment))}"
                 : " Ask what else is taken: card, cash, a check “not to exceed” a sum.")

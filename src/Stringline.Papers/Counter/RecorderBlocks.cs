@@ -58,7 +58,8 @@ internal static class RecorderBlocks
                 [$"{p.Words}: {p.Why}", Section(p), $"{(p.Ask ? "ask " : "")}{Dollars(p.Amount)}"]),
                 .. NoCopy(fee), ["Total", "", Dollars(fee.Total)]])
         { Style = set.Fine, HeadStyle = set.FineBold, Before = 2, LastIsSum = true });
-        if (fee.AtMost > fee.Total && !set.IsLast)
+        // Page 1 says that so much is to be ready: why is never cut.
+        if (fee.AtMost > fee.Total)
         {
             yield return new Paragraph($"It may come to {Dollars(fee.AtMost)}, at the highest price that any county publishes. "
                 + $"{AtMost(fee)}.", set.Fine) { Before = 2 };
@@ -76,7 +77,7 @@ internal static class RecorderBlocks
             yield return new Paragraph(Sentences(doubt, set.DoubtLength), set.Fine) { Before = 1, Indent = 12, Mark = "•" };
         if (fee.WhatCouldChangeIt.Count > set.Doubts)
         {
-            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more: see the fee of this paper.",
+            yield return new Paragraph($"and {fee.WhatCouldChangeIt.Count - set.Doubts} more, listed where this paper was made.",
                 set.Fine) { Before = 1, Indent = 12 };
         }
     }
@@ -107,10 +108,10 @@ internal static class RecorderBlocks
         {
             if (shown.Count > 0 && shown.Sum(s => s.Length + 2) + name.Length > room)
                 break;
-            shown.Add(set.IsLast ? Shortened(name, room) : name);
+            shown.Add(set.IsCut ? Shortened(name, room) : name);
         }
 
-        return string.Join("; ", shown)
+        return string.Join("; ", shown.Select(Unbroken.Name))
             + (names.Count > shown.Count ? $"; and {names.Count - shown.Count} more, as the paper has them" : "");
     }
 }

@@ -58,7 +58,8 @@ internal static class DesignDemandPaper
         return new Bundle([leaf], new Guide
         {
             First = ["The claim may be recorded no sooner than 10 days after this notice is given, and only while the work has not "
-                + "commenced (§ 8304). Count from the day that can be proved."],
+                + "commenced (§ 8304). Count from the day that can be proved.",
+                .. NoDay(matter), .. DesignLienPaper.OneOfSeveral(matter)],
             To = to,
             Manner = "How: no section says how it is given (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
                 + "notice, is safe.",
@@ -70,6 +71,17 @@ internal static class DesignDemandPaper
                 ProofOfNotice.Step(ProvedNotice.Default)],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom, and that it says a default has occurred."],
         });
+    }
+
+    // The days count from when the claimant knew, and the file need not say it.
+    private static IEnumerable<string> NoDay(Matter matter)
+    {
+        if (matter.Assessment.Find("design-lien.demand-last-day") is null)
+        {
+            yield return "There is no act-by day yet: the file does not say since when you know, or have reason to know, that the work "
+                + "will not be commenced. The claim must be recorded within 90 days from then, and this notice must come at least 10 days "
+                + $"before it (§§ 8304(c), 8312). {EntryName.Enter("work-will-not-commence")}that day; the act-by day counts from it.";
+        }
     }
 
     private static string? Lines(string? name, string? address) => name is null ? null : address is null ? name : $"{name}\n{address}";

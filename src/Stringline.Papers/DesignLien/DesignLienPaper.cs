@@ -116,7 +116,9 @@ internal static class DesignLienPaper
                 "Take the name from the deed: the claim states the current owner of record.", Section);
         }
 
-        return RecordedClaims.Owners(matter);
+        // A draft keeps the file's doubt, and so is sworn on belief (Code Civ. Proc. § 446(a)).
+        var owners = RecordedClaims.Owners(matter);
+        return [.. owners.Select((words, i) => words is not null && matter.Facts.Owners[i].Reputed ? $"{words} (reputed owner)" : words)];
     }
 
     private static IReadOnlyList<string?> Site(Matter matter)
@@ -149,6 +151,21 @@ internal static class DesignLienPaper
         : matter.Facts is { Owners.Count: > 1, HiredBy: { Capacity: PartyCapacity.Owner } hirer } ? Addressees.InSentence(hirer)
         : "the landowners";
 
+    /// <summary>
+    /// That only one of several owners made the contract: the lien is for services under a contract with the landowner, who owns the site
+    /// when it is recorded (Civ. Code §§ 8300, 8302(a)).
+    /// </summary>
+    public static IEnumerable<string> OneOfSeveral(Matter matter)
+    {
+        if (matter.Facts is { Owners.Count: > 1 and var owners, HiredBy: { Capacity: PartyCapacity.Owner } hirer })
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"The contract is with {Addressees.InSentence(hirer)}, one of "
+                + $"{owners} owners, while the paper names them all. This lien is for services under a written contract with the landowner "
+                + $"(§§ 8300, 8302(a)): it can bind the interest of the one who made the contract. Ask counsel, before you sign, whether "
+                + $"it binds the others.");
+        }
+    }
+
     private static IReadOnlyList<Question> Unsure(Matter matter) => matter.Assessment.Find("design-lien.right")?.Questions ?? [];
 
     private static Guide Guide(Matter matter) => new()
@@ -156,6 +173,7 @@ internal static class DesignLienPaper
         ForWhat = $"{OneLine(matter.Facts.Claimant ?? "Claimant not named")}: {Dollars(Amount(matter))}",
         First =
         [
+            .. OneOfSeveral(matter),
             "Do not sign unless you have seen that the work has not commenced: the claim says so under oath"
                 + $"{(Unsure(matter).Any() ? ", and the file leaves it open" : "")}. Look at the site again on the morning you record. Once work "
                 + "has commenced there is no such lien; the mechanics lien of § 8400 takes its place (§§ 8304, 8306, 8310).",

@@ -48,6 +48,7 @@ internal static class CreditPaper
         leaf.Field("The credit ends on", until is { } day ? Day(day) : null);
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, section);
+        leaf.Blank($"{matter.Facts.Signer ?? "Who signs"}, for the claimant: signature; date and place of signing");
         leaf.Lead($"{(matter.Facts.SeveralOwners ? "Each owner agrees" : "The owner agrees")} to the credit and to its terms, on the claim "
             + $"of mechanics lien recorded as instrument no. {claim.Instrument ?? "______________"}:");
         var signers = OwnersSign.Put(leaf, matter.Facts.Owners);
@@ -90,8 +91,8 @@ internal static class CreditPaper
         if (then?.Band is { } band)
         {
             yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} on the "
-                + $"strictest count{(then.ActBy is { } by && by != band.Earliest.Day ? $", so plan on {DayOfWeek(by)}" : "")}: 90 "
-                + "days after it ends, and never later than one year after the whole work was completed.";
+                + "strictest count: 90 days after it ends, and never later than one year after the whole work was completed."
+                + (then.ActBy is { } by && by != band.Earliest.Day ? $" Plan on {DayOfWeek(by)}." : "");
         }
     }
 }

@@ -58,7 +58,7 @@ internal static class LisPendensPaper
         leaf.Field("Property affected", [.. NoticeContents.Site(matter)]);
         leaf.Say("Notice is given that the action described above is pending and affects title to that real property.");
         leaf.Add(new Signature(null) { Before = 4 });
-        leaf.Blank("Attorney’s name, printed");
+        leaf.Blank("Attorney’s signature; name, printed; date of signing; signed at (city, state)");
         leaf.Line("If no attorney signs: judge’s approval, date", (string?)null);
         return new Bundle([leaf], new Guide
         {
@@ -71,7 +71,8 @@ internal static class LisPendensPaper
             ],
             Steps =
             [
-                "The attorney fills in what is blank, checks the defendants and the description, and signs.",
+                "The attorney makes a clean paper without the word DRAFT, fills in what is blank, checks the defendants and the "
+                    + "description, and signs.",
                 "Before recording, mail a copy by registered or certified mail, return receipt requested, to all known addresses of the "
                     + "adverse parties and of all owners of record as the latest assessment roll shows them. For one whose address nobody "
                     + "knows, record a declaration under penalty of perjury that says so (Code Civ. Proc. § 405.22).",

@@ -59,7 +59,7 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
         : !Office.HasPrices
         ? $"No price list of {Office.County} County was found. Each price is the highest that any county prints. Call the office before "
         + "you go: ask every price."
-        : $"Prices as published on {Sites}; checked {PaperText.Day(DateRead)}.";
+        : $"Prices as published on {Sites}{(Office.On < DateRead ? "" : $"; checked {PaperText.Day(DateRead)}")}.";
 
     private string Sites
     {

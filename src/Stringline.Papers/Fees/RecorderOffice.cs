@@ -46,6 +46,15 @@ public sealed record RecorderOffice
             .GroupBy(f => f.Site).Select(site => $"{site.Key}, {string.Join(" and ", site.Select(f => f.DateInWords).Distinct())}"),
     ];
 
+    /// <summary>
+    /// The office's own site, to ask there where no telephone was read: one that is the recorder's by its name, else the one on which most
+    /// was read. A county's agenda is no office, nor is a page of a city.
+    /// </summary>
+    public string? OwnSite => Facts.Where(f => !f.IsFromMemory && !f.Site.EndsWith("legistar.com", StringComparison.Ordinal)
+            && !f.Site.EndsWith("laquintaca.gov", StringComparison.Ordinal))
+        .GroupBy(f => f.Site).OrderByDescending(g => g.Key.Contains("record", StringComparison.Ordinal)).ThenByDescending(g => g.Count())
+        .FirstOrDefault()?.Key;
+
     /// <summary>What must be known beside the prices.</summary>
     public IEnumerable<string> Notes => Facts.Where(f => f.Field == RecorderField.Note).Select(f => f.Value);
 

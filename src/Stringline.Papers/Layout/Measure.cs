@@ -83,13 +83,14 @@ internal sealed class Measure
         var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         for (var i = 0; i < words.Length; i++)
         {
-            if (i + 1 < words.Length && Unbroken.Are(words[i], words[i + 1]))
+            var word = words[i].Replace(Unbroken.Space, ' ');
+            if (i + 1 < words.Length && Unbroken.Are(word, words[i + 1]))
             {
-                held += words[i] + " ";
+                held += word + " ";
                 continue;
             }
 
-            yield return held + words[i];
+            yield return held + word;
             held = "";
         }
     }

@@ -5,6 +5,12 @@ namespace Stringline.Papers.Layout;
 /// <summary>Which words no line parts, on any paper or sheet: a number stays with what it numbers, and a ZIP code with its state.</summary>
 internal static partial class Unbroken
 {
+    /// <summary>A space at which no line breaks while the words fit on one; it is set as any other.</summary>
+    public const char Space = '\u00A0';
+
+    /// <summary>A name whose words stay on one line while they fit on it.</summary>
+    public static string Name(string name) => name.Replace(' ', Space);
+
     private static readonly HashSet<string> BeforeNumber = new(StringComparer.OrdinalIgnoreCase)
     {
         "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",

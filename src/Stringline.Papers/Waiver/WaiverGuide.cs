@@ -11,8 +11,7 @@ internal static class WaiverGuide
     /// <summary>The sheet's words.</summary>
     public static Guide Of(WaiverToBe waiver, Matter matter, WaiverOutlook outlook) => new()
     {
-        Effect = [.. Effect(waiver), .. WorkAhead.Counted(matter, "What may be claimed now by the next line, and what is in doubt,"),
-            WaiverOutlookText.Of(outlook)],
+        Effect = [.. Effect(waiver), .. Ahead(waiver, matter, outlook), WaiverOutlookText.Of(outlook)],
         First = [.. ChangeOrders(waiver, matter), .. LeftEmpty(waiver)],
         To = matter.Facts.HiredBy is { } customer ? [customer] : [],
         Steps =
@@ -29,6 +28,11 @@ internal static class WaiverGuide
             + $"{(waiver is { IsProgress: false, Disputed: not null } ? ", with the disputed extras that it keeps" : "")}"
             + $"{(waiver.IsConditional ? "; once the check has cleared, add that day to the same entry" : "")}."],
     };
+
+    // What is in doubt is part of work that lies on both sides of the through date, never of work that begins after it.
+    private static IEnumerable<string> Ahead(WaiverToBe waiver, Matter matter, WaiverOutlook outlook) => outlook.CountsThrough is null ? []
+        : WorkAhead.Counted(matter, outlook.InDoubt > 0 && WorkAhead.In(matter).Any(f => !(f.On.Earliest > waiver.Through))
+            ? "What is unpaid by the next line, and what is in doubt," : "What is unpaid by the next line");
 
     private static IEnumerable<string> LeftEmpty(WaiverToBe waiver)
     {

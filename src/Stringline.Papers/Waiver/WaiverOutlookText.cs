@@ -16,8 +16,12 @@ public static class WaiverOutlookText
             { TakenOff: true } => ", after this payment is entered",
             _ => ", before this payment is entered",
         };
-        return $"By the job file {Dollars(outlook.Now)} may be claimed now{entered}. "
-            + $"Once this paper binds, {Dollars(outlook.Then)} is left: {Dollars(outlook.Released)} is released."
+        var now = outlook.CountsThrough is { } through
+            ? $"By the job file, with the work entered through {Day(through)}, {Dollars(outlook.Now)} is unpaid{entered}; "
+            + $"{Dollars(outlook.Ended)} of it is for work that has ended. Once this paper binds, {Dollars(outlook.Then)} of the "
+            + $"{Dollars(outlook.Now)} is left"
+            : $"By the job file {Dollars(outlook.Now)} may be claimed now{entered}. Once this paper binds, {Dollars(outlook.Then)} is left";
+        return $"{now}: {Dollars(outlook.Released)} is released."
             + Against(outlook)
             + (outlook.InDoubt > 0 ? $" Whether {Dollars(outlook.InDoubt)} more is released with it is in doubt"
                 + $"{(outlook.Doubts.Count == 0 ? "" : ": ")}{string.Join("; ", outlook.Doubts)}." : "");

@@ -1,4 +1,6 @@
+using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -15,7 +17,23 @@ internal static class AmountInDoubt
         if (!amount.IsUnknown && amount.AtLeast < stated)
         {
             yield return $"The amount is in doubt: this {paper} states {Dollars(stated)}; on another reading of the facts no more than "
-                + $"{Dollars(amount.AtLeast)} may be claimed. See how the amount of the job is figured before you sign.";
+                + $"{Dollars(amount.AtLeast)} may be claimed. {string.Concat(amount.Questions.Select(Why))}See how the amount of the job "
+                + "is figured before you sign.";
         }
     }
+
+    // Only what may lower it: an entry on both sides of a line, or one without a price, may raise it.
+    private static string Why(Question question) => question.Corrects switch
+    {
+        Change change => $"In doubt is {Of(question, change.Amount)}, the change order{Named(change, change.Text)}. "
+            + $"{RefusalInWords.Said(question.Text)} ",
+        Credited credit => $"In doubt is {Of(question, credit.Amount)} of the credit{Named(credit, credit.Text)}. "
+            + $"{RefusalInWords.Said(question.Text)} ",
+        _ => "",
+    };
+
+    private static string Of(Question question, decimal amount) => Dollars(question.Dollars ?? amount);
+
+    private static string Named(Entry entry, string? text) => (entry.On is DayFact.Exact on ? $" of {Day(on.Day)}" : "")
+        + (Clean(text) is { } words ? $" (“{Shortened(OneLine(words), 90)}”)" : "");
 }

@@ -54,7 +54,7 @@ internal sealed class DayToKeep(Paper paper, Matter matter, Guide guide, Recorde
         List<Block> lines = [.. ActBy(last.ActBy)];
         if (last.Band is { } band)
         {
-            lines.Add(new Paragraph(last.ActBy == band.Earliest.Day ? $"Counted from: {Name(band.Earliest)}."
+            lines.Add(new Paragraph(last.ActBy == band.Earliest.Day ? $"Reading: {Name(band.Earliest)}."
                 : $"Last day: {DayOfWeek(band.Earliest.Day)}, on the reading “{Name(band.Earliest)}”.", Text)
             { Before = 3 });
             if (band.Latest is { } latest && latest.Day != band.Earliest.Day)
@@ -87,7 +87,16 @@ internal sealed class DayToKeep(Paper paper, Matter matter, Guide guide, Recorde
             yield return OfficeBlocks.LastTime(office);
     }
 
-    private string Name(Reading reading) => near ? Shortened(LawForReaders.Of(reading), 160) : LawForReaders.Of(reading);
+    private string Name(Reading reading) => near ? Shortened(Dated(reading), 160) : Dated(reading);
+
+    // "On the day of acceptance": which day that is, the completion has.
+    private string Dated(Reading reading)
+    {
+        var words = LawForReaders.Of(reading);
+        foreach (var done in matter.Assessment.Find("completion.day")?.Readings ?? [])
+            words = words.Replace($"on the day of {done.Name}", $"on {Day(done.Day)}, the day of {done.Name}", StringComparison.Ordinal);
+        return words;
+    }
 
     private Framed Framed(IReadOnlyList<Block> lines) => new([.. lines]) { Before = near ? 6 : 10 };
 }

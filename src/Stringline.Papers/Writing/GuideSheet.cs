@@ -69,7 +69,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             : [.. Top(draft), .. First(), .. Days(false), .. ByHand(), .. To(), .. Steps(), .. After()]
         : draft && !ForItsSigner
         ? [.. Window(draft), .. Named(), .. CheckAndNames(recording, fee, set)]
-        : [.. Window(draft), .. set.StepsLast && !ForItsSigner ? [.. ByHand(), .. Steps()] : Array.Empty<Block>(), .. After(), .. To(),
+        : [.. Window(draft), .. After(), .. To(),
             .. set.Part([set.Section(OfficeBlocks.OtherWaysHeading), .. OfficeBlocks.OtherWays(fee.Office, set)]), .. CheckAndNames(recording, fee, set)];
 
     /// <summary>
@@ -110,13 +110,19 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> Said(IReadOnlyList<string> words) =>
         words.Select(w => new Paragraph(RefusalInWords.Said(w), TextType) { Before = 4, Indent = 12, Mark = "•" });
 
+    private const string CleanPaper = "The attorney makes a clean paper without the word DRAFT; this one cannot be recorded.";
+
     private IEnumerable<Block> OnlyADraft()
     {
         const int shown = 8;
         yield return new Paragraph(ForItsSigner ? "A draft for the attorney. Until the attorney has completed and signed it, it is not to be "
             + "given or recorded." : "Only a draft. Not to be signed, given or recorded.", LargeType) { Before = 2 };
         if (ForItsSigner)
+        {
+            yield return new Paragraph(CleanPaper, BoldType) { Before = 2 };
             yield break;
+        }
+
         if (bundle.AlwaysDraft is null)
         {
             yield return new Paragraph(inTheWay.Count == 0
@@ -220,15 +226,17 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
             set.Section("Where"), .. OfficeBlocks.Where(fee.Office, set),
             .. Days(false).Any() ? [] : (Block[])[OfficeBlocks.LastTime(fee.Office, set.Bold)],
             set.Section($"The check: {Dollars(fee.Total)}, estimated"), .. OfficeBlocks.CheckToBring(fee, set),
-            .. set.StepsLast || ForItsSigner ? [] : (Block[])[.. ByHand(), .. Steps()],
-            .. HandIn(recording, fee, set), set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set),
+            .. ForItsSigner ? [] : (Block[])[.. ByHand(), .. Steps()],
+            .. set.Part(HandIn(recording, fee, set)),
+            .. set.Part([set.Section("If it is refused at the window"), .. OfficeBlocks.Refused(set)]),
         ];
 
     private IEnumerable<Block> HandIn(Recording recording, FeeEstimate fee, Closeness set) =>
     [
         set.Section(ForItsSigner ? "Hand in, once the attorney has signed and the copies are mailed" : "Hand in"),
-        Tick($"Two originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § 27201(b)(1)): one to be recorded, one to be "
-            + "stamped and kept. White paper 8½ by 11 inches, one side, printed at actual size. Anyone may carry them."),
+        Tick($"{(ForItsSigner ? CleanPaper + " Of it: two" : "Two")} originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § "
+            + "27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side, printed at "
+            + "actual size. Anyone may carry them."),
         Tick(recording.Why),
         Tick($"Bring back the stamped copy, the instrument number with the date, and the receipt. "
             + OfficeBlocks.CopyToBringBack(fee.Office)),

@@ -11,6 +11,11 @@ internal static class LawForReaders
     private static readonly (string Law, string Reader)[] Words =
     [
         ("the one who contracted with it", "the party that contracted with it"),
+        ("if a notice of cessation was recorded unseen", "a notice of cessation recorded, unknown to you,"),
+        ("if a notice was recorded unseen", "a notice of completion recorded, unknown to you,"),
+        ("ten days before recording, ", "ten days before the last day to record, which is "),
+        ("90 days after knowing that work will not commence", "90 days after you knew that the work will not commence"),
+        ("90 days after knowing it, at the latest", "90 days after the latest day on which you may have known it"),
         ("a notice of cessation was recorded unseen", "a notice of cessation was recorded without your knowing"),
         ("a notice was recorded unseen", "a notice of completion was recorded without your knowing"),
         ("(from memory)", "(not verified)"),

@@ -34,7 +34,7 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
     public bool MayPart { get; init; }
 
     /// <inheritdoc/>
-    public override IEnumerable<string> Says => [Text];
+    public override IEnumerable<string> Says => [Text.Replace(Unbroken.Space, ' ')];
 
     /// <inheritdoc/>
     protected override IEnumerable<Strip> Slices(Measure measure, double width)

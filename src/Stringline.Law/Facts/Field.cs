@@ -7,14 +7,20 @@ namespace Stringline.Law.Facts;
 /// A field of a kind of entry, described once: its name in the file, what it holds and which answers it takes, how it is asked for,
 /// told, found and weighed. The cases are the only ones.
 /// </summary>
-/// <param name="Name">Its name in the job file.</param>
-/// <param name="Label">What it is called where it is asked for.</param>
 /// <remarks>
 /// What takes a value from an entry, or gives an entry with it, is told of <see cref="Entry"/> and not of its kind: a generic field would be
 /// made anew for each of the kinds at every start of the program.
 /// </remarks>
-public abstract record Field(string Name, string Label)
+public abstract record Field
 {
+    private Field(string name, string label) => (Name, Label) = (name, label);
+
+    /// <summary>Its name in the job file.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is called where it is asked for.</summary>
+    public string Label { get; }
+
     /// <summary>What it means, for the format's description; empty where the name says it all.</summary>
     public string Meaning { get; init; } = "";
 

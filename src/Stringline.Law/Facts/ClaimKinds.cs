@@ -5,7 +5,6 @@ internal static class ClaimKinds
 {
     private const string Group = "The claim and after";
 
-    /// <summary><see cref="Facts.ClaimServed"/>.</summary>
     public static EntryKind ClaimServed { get; } = new(
         "claim-served", inFormat: 13, inJournal: 6,
         static (index, on) => new ClaimServed { Index = index, On = on, To = [], Manner = default },
@@ -28,7 +27,6 @@ internal static class ClaimKinds
         Weighed = ["manner", "to", "article"],
     };
 
-    /// <summary><see cref="Facts.ClaimRecorded"/>.</summary>
     public static EntryKind ClaimRecorded { get; } = new(
         "claim-recorded", inFormat: 14, inJournal: 5, static (index, on) => new ClaimRecorded { Index = index, On = on },
         [
@@ -89,7 +87,6 @@ internal static class ClaimKinds
         Weighed = ["amount", "instrument", "county", "lien", "amends", "structure", "lacks"],
     };
 
-    /// <summary><see cref="Facts.CreditRecorded"/>.</summary>
     public static EntryKind CreditRecorded { get; } = new(
         "credit-recorded", inFormat: 15, inJournal: 8,
         static (index, on) => new CreditRecorded { Index = index, On = on, Until = default },
@@ -110,7 +107,6 @@ internal static class ClaimKinds
         Words = "Notice of credit recorded",
     };
 
-    /// <summary><see cref="Facts.ActionFiled"/>.</summary>
     public static EntryKind ActionFiled { get; } = new(
         "action-filed", inFormat: 16, inJournal: 1, static (index, on) => new ActionFiled { Index = index, On = on },
         [
@@ -168,7 +164,6 @@ internal static class ClaimKinds
         },
     };
 
-    /// <summary><see cref="Facts.ActionServed"/>.</summary>
     public static EntryKind ActionServed { get; } = new(
         "action-served", inFormat: 40, inJournal: 40, static (index, on) => new ActionServed { Index = index, On = on },
         [
@@ -192,7 +187,6 @@ internal static class ClaimKinds
         Words = "Summons served",
     };
 
-    /// <summary><see cref="Facts.TrialBegun"/>.</summary>
     public static EntryKind TrialBegun { get; } = new(
         "trial-begun", inFormat: 41, inJournal: 41, static (index, on) => new TrialBegun { Index = index, On = on },
         [
@@ -214,7 +208,6 @@ internal static class ClaimKinds
         Words = "Trial begun",
     };
 
-    /// <summary><see cref="Facts.ActionEnded"/>.</summary>
     public static EntryKind ActionEnded { get; } = new(
         "action-ended", inFormat: 42, inJournal: 42, static (index, on) => new ActionEnded { Index = index, On = on, How = default },
         [
@@ -255,7 +248,6 @@ internal static class ClaimKinds
         Words = "Suit ended",
     };
 
-    /// <summary><see cref="Facts.LisPendensRecorded"/>.</summary>
     public static EntryKind LisPendensRecorded { get; } = new(
         "lis-pendens-recorded", inFormat: 17, inJournal: 17, static (index, on) => new LisPendensRecorded { Index = index, On = on },
         [
@@ -282,7 +274,6 @@ internal static class ClaimKinds
         Words = "Notice of pendency recorded",
     };
 
-    /// <summary><see cref="Facts.ReleaseRecorded"/>.</summary>
     public static EntryKind ReleaseRecorded { get; } = new(
         "release-recorded", inFormat: 18, inJournal: 27, static (index, on) => new ReleaseRecorded { Index = index, On = on },
         [
@@ -307,7 +298,6 @@ internal static class ClaimKinds
         Told = ["satisfied", "instrument"],
     };
 
-    /// <summary><see cref="Facts.LowerTierClaim"/>.</summary>
     public static EntryKind LowerTierClaim { get; } = new(
         "lower-tier-claim", inFormat: 29, inJournal: 18,
         static (index, on) => new LowerTierClaim { Index = index, On = on, Amount = default },

@@ -7,7 +7,6 @@ internal static class CompletionKinds
 {
     private const string Group = "Completion";
 
-    /// <summary><see cref="Facts.Completed"/>.</summary>
     public static EntryKind Completed { get; } = new(
         "completed", inFormat: 8, inJournal: 7, static (index, on) => new Completed { Index = index, On = on, By = default },
         [
@@ -45,7 +44,6 @@ internal static class CompletionKinds
         Words = "Said to be complete",
     };
 
-    /// <summary><see cref="Facts.LaborCeased"/>.</summary>
     public static EntryKind LaborCeased { get; } = new(
         "labor-ceased", inFormat: 9, inJournal: 16, static (index, on) => new LaborCeased { Index = index, On = on },
         [
@@ -81,7 +79,6 @@ internal static class CompletionKinds
         },
     };
 
-    /// <summary><see cref="Facts.IndexSearched"/>.</summary>
     public static EntryKind IndexSearched { get; } = new(
         "index-searched", inFormat: 24, inJournal: 15, static (index, on) => new IndexSearched { Index = index, On = on },
         [

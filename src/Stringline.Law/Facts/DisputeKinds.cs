@@ -5,7 +5,6 @@ internal static class DisputeKinds
 {
     private const string Group = "When payment is refused";
 
-    /// <summary><see cref="Facts.DisputeClaimSent"/>.</summary>
     public static EntryKind DisputeClaimSent { get; } = new(
         "dispute-claim-sent", inFormat: 31, inJournal: 10, static (index, on) => new DisputeClaimSent { Index = index, On = on },
         [
@@ -66,7 +65,6 @@ internal static class DisputeKinds
         },
     };
 
-    /// <summary><see cref="Facts.DisputeClaimAnswered"/>.</summary>
     public static EntryKind DisputeClaimAnswered { get; } = new(
         "dispute-claim-answered", inFormat: 45, inJournal: 44, static (index, on) => new DisputeClaimAnswered { Index = index, On = on },
         [
@@ -84,7 +82,6 @@ internal static class DisputeKinds
         Words = "Owner answered the claim",
     };
 
-    /// <summary><see cref="Facts.ConferenceDemanded"/>.</summary>
     public static EntryKind ConferenceDemanded { get; } = new(
         "conference-demanded", inFormat: 46, inJournal: 45, static (index, on) => new ConferenceDemanded { Index = index, On = on },
         [
@@ -102,7 +99,6 @@ internal static class DisputeKinds
         Words = "Conference demanded",
     };
 
-    /// <summary><see cref="Facts.ConferenceHeld"/>.</summary>
     public static EntryKind ConferenceHeld { get; } = new(
         "conference-held", inFormat: 47, inJournal: 46, static (index, on) => new ConferenceHeld { Index = index, On = on })
     {
@@ -115,7 +111,6 @@ internal static class DisputeKinds
         Words = "Conference held",
     };
 
-    /// <summary><see cref="Facts.ClaimRequestMade"/>.</summary>
     public static EntryKind ClaimRequestMade { get; } = new(
         "claim-request-made", inFormat: 50, inJournal: 47, static (index, on) => new ClaimRequestMade { Index = index, On = on },
         [
@@ -133,7 +128,6 @@ internal static class DisputeKinds
         Words = "Subcontractor asked to present its claim",
     };
 
-    /// <summary><see cref="Facts.ClaimRequestAnswered"/>.</summary>
     public static EntryKind ClaimRequestAnswered { get; } = new(
         "claim-request-answered", inFormat: 51, inJournal: 48, static (index, on) => new ClaimRequestAnswered { Index = index, On = on },
         [
@@ -151,7 +145,6 @@ internal static class DisputeKinds
         Words = "Contractor answered that request",
     };
 
-    /// <summary><see cref="Facts.DisputedWorkDone"/>.</summary>
     public static EntryKind DisputedWorkDone { get; } = new(
         "disputed-work-done", inFormat: 56, inJournal: 51, static (index, on) => new DisputedWorkDone { Index = index, On = on },
         [
@@ -180,7 +173,6 @@ internal static class DisputeKinds
         },
     };
 
-    /// <summary><see cref="Facts.StopWorkNoticeGiven"/>.</summary>
     public static EntryKind StopWorkNoticeGiven { get; } = new(
         "stop-work-notice-given", inFormat: 52, inJournal: 52, static (index, on) => new StopWorkNoticeGiven { Index = index, On = on },
         [
@@ -218,7 +210,6 @@ internal static class DisputeKinds
         },
     };
 
-    /// <summary><see cref="Facts.SuspensionNoticeSent"/>.</summary>
     public static EntryKind SuspensionNoticeSent { get; } = new(
         "suspension-notice-sent", inFormat: 53, inJournal: 61,
         static (index, on) => new SuspensionNoticeSent { Index = index, On = on, Notice = default },
@@ -249,7 +240,6 @@ internal static class DisputeKinds
             ((SuspensionNoticeSent)e).Notice == SuspensionNotice.PaymentDue ? "Notice that payment is due" : "Ten-day notice sent",
     };
 
-    /// <summary><see cref="Facts.SecurityDemanded"/>.</summary>
     public static EntryKind SecurityDemanded { get; } = new(
         "security-demanded", inFormat: 54, inJournal: 53, static (index, on) => new SecurityDemanded { Index = index, On = on },
         [
@@ -268,7 +258,6 @@ internal static class DisputeKinds
         OnlyOn = WorkKind.Private,
     };
 
-    /// <summary><see cref="Facts.SecurityProvided"/>.</summary>
     public static EntryKind SecurityProvided { get; } = new(
         "security-provided", inFormat: 55, inJournal: 60, static (index, on) => new SecurityProvided { Index = index, On = on },
         [

@@ -5,7 +5,6 @@ internal static class JournalKinds
 {
     private const string Group = "The file itself";
 
-    /// <summary><see cref="Facts.Withdrawn"/>.</summary>
     public static EntryKind Withdrawn { get; } = new(
         "withdrawn", inFormat: 23, inJournal: 31, static (index, on) => new Withdrawn { Index = index, On = on })
     {

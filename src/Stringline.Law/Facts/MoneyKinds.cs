@@ -5,7 +5,6 @@ internal static class MoneyKinds
 {
     private const string Group = "Money";
 
-    /// <summary><see cref="Facts.Paid"/>.</summary>
     public static EntryKind Paid { get; } = new(
         "paid", inFormat: 4, inJournal: 23, static (index, on) => new Paid { Index = index, On = on, Amount = default },
         [
@@ -41,7 +40,6 @@ internal static class MoneyKinds
         Ties = ByReferenceThenSum,
     };
 
-    /// <summary><see cref="Facts.Credited"/>.</summary>
     public static EntryKind Credited { get; } = new(
         "credited", inFormat: 5, inJournal: 9, static (index, on) => new Credited { Index = index, On = on, Amount = default },
         [
@@ -70,7 +68,6 @@ internal static class MoneyKinds
         Ties = ByReferenceThenSum,
     };
 
-    /// <summary><see cref="Facts.Charged"/>.</summary>
     public static EntryKind Charged { get; } = new(
         "charged", inFormat: 6, inJournal: 4,
         static (index, on) => new Charged { Index = index, On = on, Amount = default, Of = default },
@@ -111,7 +108,6 @@ internal static class MoneyKinds
         Ties = ByReferenceThenSum,
     };
 
-    /// <summary><see cref="Facts.Waived"/>.</summary>
     public static EntryKind Waived { get; } = new(
         "waived", inFormat: 12, inJournal: 30, static (index, on) => new Waived { Index = index, On = on, Form = default },
         [
@@ -182,7 +178,6 @@ internal static class MoneyKinds
         Ties = ByFormThenSums,
     };
 
-    /// <summary><see cref="Facts.Retained"/>.</summary>
     public static EntryKind Retained { get; } = new(
         "retained", inFormat: 25, inJournal: 28, static (index, on) => new Retained { Index = index, On = on, Amount = default },
         [
@@ -199,7 +194,6 @@ internal static class MoneyKinds
         Words = "Retention withheld",
     };
 
-    /// <summary><see cref="Facts.HirerPaid"/>.</summary>
     public static EntryKind HirerPaid { get; } = new(
         "hirer-paid", inFormat: 27, inJournal: 14,
         static (index, on) => new HirerPaid { Index = index, On = on, Amount = default, Of = default },
@@ -225,7 +219,6 @@ internal static class MoneyKinds
         Words = "Customer was paid",
     };
 
-    /// <summary><see cref="Facts.PaymentDemanded"/>.</summary>
     public static EntryKind PaymentDemanded { get; } = new(
         "payment-demanded", inFormat: 26, inJournal: 24,
         static (index, on) => new PaymentDemanded { Index = index, On = on, Amount = default },
@@ -292,7 +285,6 @@ internal static class MoneyKinds
         },
     };
 
-    /// <summary><see cref="Facts.Disputed"/>.</summary>
     public static EntryKind Disputed { get; } = new(
         "disputed", inFormat: 28, inJournal: 11, static (index, on) => new Disputed { Index = index, On = on, Amount = default },
         [

@@ -5,7 +5,6 @@ internal static class NoticeKinds
 {
     private const string Group = "Notices given";
 
-    /// <summary><see cref="Facts.NoticeGiven"/>.</summary>
     public static EntryKind NoticeGiven { get; } = new(
         "notice-given", inFormat: 7, inJournal: 20,
         static (index, on) => new NoticeGiven { Index = index, On = on, Notice = default, To = [], Manner = default },
@@ -56,7 +55,6 @@ internal static class NoticeKinds
         },
     };
 
-    /// <summary><see cref="Facts.StopPaymentGiven"/>.</summary>
     public static EntryKind StopPaymentGiven { get; } = new(
         "stop-payment-given", inFormat: 21, inJournal: 29, static (index, on) => new StopPaymentGiven { Index = index, On = on, To = [] },
         [
@@ -114,7 +112,6 @@ internal static class NoticeKinds
         },
     };
 
-    /// <summary><see cref="Facts.StopPaymentReleased"/>.</summary>
     public static EntryKind StopPaymentReleased { get; } = new(
         "stop-payment-released", inFormat: 35, inJournal: 33, static (index, on) => new StopPaymentReleased { Index = index, On = on },
         [
@@ -144,7 +141,6 @@ internal static class NoticeKinds
         WordsOf = static e => ((StopPaymentReleased)e).Amount is null ? "Stop payment notice released" : "Stop payment notice reduced",
     };
 
-    /// <summary><see cref="Facts.ActionTold"/>.</summary>
     public static EntryKind ActionTold { get; } = new(
         "action-told", inFormat: 39, inJournal: 37, static (index, on) => new ActionTold { Index = index, On = on, To = [] },
         [
@@ -163,7 +159,6 @@ internal static class NoticeKinds
         Words = "Notice of the suit given",
     };
 
-    /// <summary><see cref="Facts.NoticeFiled"/>.</summary>
     public static EntryKind NoticeFiled { get; } = new(
         "notice-filed", inFormat: 34, inJournal: 39, static (index, on) => new NoticeFiled { Index = index, On = on },
         [
@@ -180,7 +175,6 @@ internal static class NoticeKinds
         OnlyOn = WorkKind.Private,
     };
 
-    /// <summary><see cref="Facts.LenderSought"/>.</summary>
     public static EntryKind LenderSought { get; } = new(
         "lender-sought", inFormat: 33, inJournal: 38, static (index, on) => new LenderSought { Index = index, On = on },
         [
@@ -203,7 +197,6 @@ internal static class NoticeKinds
         OnlyOn = WorkKind.Private,
     };
 
-    /// <summary><see cref="Facts.BondNoticeGiven"/>.</summary>
     public static EntryKind BondNoticeGiven { get; } = new(
         "bond-notice-given", inFormat: 22, inJournal: 2, static (index, on) => new BondNoticeGiven { Index = index, On = on, To = [] },
         [

@@ -7,7 +7,6 @@ internal static class OwnerKinds
 
     private static readonly string[] Notices = ["notice of completion", "notice of cessation", "notice of acceptance by a public body"];
 
-    /// <summary><see cref="Facts.OwnerRecorded"/>.</summary>
     public static EntryKind OwnerRecorded { get; } = new(
         "owner-recorded", inFormat: 10, inJournal: 21,
         static (index, on) => new OwnerRecorded { Index = index, On = on, Notice = default },
@@ -61,7 +60,6 @@ internal static class OwnerKinds
         Check = static (e, faults) => faults.AcceptanceIsPublic(((OwnerRecorded)e).Notice),
     };
 
-    /// <summary><see cref="Facts.OwnerToldUs"/>.</summary>
     public static EntryKind OwnerToldUs { get; } = new(
         "owner-told-us", inFormat: 11, inJournal: 22, static (index, on) => new OwnerToldUs { Index = index, On = on, Notice = default },
         [
@@ -90,7 +88,6 @@ internal static class OwnerKinds
         Check = static (e, faults) => faults.AcceptanceIsPublic(((OwnerToldUs)e).Notice),
     };
 
-    /// <summary><see cref="Facts.NonresponsibilityRecorded"/>.</summary>
     public static EntryKind NonresponsibilityRecorded { get; } = new(
         "nonresponsibility-recorded", inFormat: 30, inJournal: 19,
         static (index, on) => new NonresponsibilityRecorded { Index = index, On = on },
@@ -123,7 +120,6 @@ internal static class OwnerKinds
         Words = "Notice of nonresponsibility",
     };
 
-    /// <summary><see cref="Facts.ReleaseDemanded"/>.</summary>
     public static EntryKind ReleaseDemanded { get; } = new(
         "release-demanded", inFormat: 20, inJournal: 26, static (index, on) => new ReleaseDemanded { Index = index, On = on },
         [
@@ -141,7 +137,6 @@ internal static class OwnerKinds
         Words = "Release demanded",
     };
 
-    /// <summary><see cref="Facts.ReleaseBondRecorded"/>.</summary>
     public static EntryKind ReleaseBondRecorded { get; } = new(
         "release-bond-recorded", inFormat: 19, inJournal: 25, static (index, on) => new ReleaseBondRecorded { Index = index, On = on },
         [
@@ -164,7 +159,6 @@ internal static class OwnerKinds
         Weighed = ["amount", "instrument", "noticeGiven"],
     };
 
-    /// <summary><see cref="Facts.ReleasePetitionServed"/>.</summary>
     public static EntryKind ReleasePetitionServed { get; } = new(
         "release-petition-served", inFormat: 43, inJournal: 43,
         static (index, on) => new ReleasePetitionServed { Index = index, On = on },
@@ -187,7 +181,6 @@ internal static class OwnerKinds
         OnlyOn = WorkKind.Private,
     };
 
-    /// <summary><see cref="Facts.StopPaymentDemanded"/>.</summary>
     public static EntryKind StopPaymentDemanded { get; } = new(
         "stop-payment-demanded", inFormat: 36, inJournal: 34, static (index, on) => new StopPaymentDemanded { Index = index, On = on },
         [
@@ -211,7 +204,6 @@ internal static class OwnerKinds
         OnlyOn = WorkKind.Private,
     };
 
-    /// <summary><see cref="Facts.BondObjected"/>.</summary>
     public static EntryKind BondObjected { get; } = new(
         "bond-objected", inFormat: 38, inJournal: 36, static (index, on) => new BondObjected { Index = index, On = on },
         [
@@ -242,7 +234,6 @@ internal static class OwnerKinds
         Check = static (e, faults) => faults.NotBefore("newBond", ((BondObjected)e).NewBond, e.On),
     };
 
-    /// <summary><see cref="Facts.StopPaymentBondGiven"/>.</summary>
     public static EntryKind StopPaymentBondGiven { get; } = new(
         "stop-payment-bond-given", inFormat: 37, inJournal: 35, static (index, on) => new StopPaymentBondGiven { Index = index, On = on },
         [

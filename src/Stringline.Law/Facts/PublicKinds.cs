@@ -5,7 +5,6 @@ internal static class PublicKinds
 {
     private const string Group = "On public works only";
 
-    /// <summary><see cref="Facts.ReleaseAffidavitServed"/>.</summary>
     public static EntryKind ReleaseAffidavitServed { get; } = new(
         "release-affidavit-served", inFormat: 57, inJournal: 55,
         static (index, on) => new ReleaseAffidavitServed { Index = index, On = on },
@@ -47,7 +46,6 @@ internal static class PublicKinds
         OnlyOn = WorkKind.Public,
     };
 
-    /// <summary><see cref="Facts.CounteraffidavitServed"/>.</summary>
     public static EntryKind CounteraffidavitServed { get; } = new(
         "counteraffidavit-served", inFormat: 58, inJournal: 56,
         static (index, on) => new CounteraffidavitServed { Index = index, On = on, To = [] },
@@ -73,7 +71,6 @@ internal static class PublicKinds
         OnlyOn = WorkKind.Public,
     };
 
-    /// <summary><see cref="Facts.RightsActionFiled"/>.</summary>
     public static EntryKind RightsActionFiled { get; } = new(
         "rights-action-filed", inFormat: 59, inJournal: 57, static (index, on) => new RightsActionFiled { Index = index, On = on },
         [
@@ -92,7 +89,6 @@ internal static class PublicKinds
         OnlyOn = WorkKind.Public,
     };
 
-    /// <summary><see cref="Facts.HearingNoticed"/>.</summary>
     public static EntryKind HearingNoticed { get; } = new(
         "hearing-noticed", inFormat: 60, inJournal: 58,
         static (index, on) => new HearingNoticed { Index = index, On = on, Hearing = default },
@@ -127,7 +123,6 @@ internal static class PublicKinds
         Told = ["hearing", "to", "manner", "by"],
     };
 
-    /// <summary><see cref="Facts.ReleaseOrdered"/>.</summary>
     public static EntryKind ReleaseOrdered { get; } = new(
         "release-ordered", inFormat: 61, inJournal: 59, static (index, on) => new ReleaseOrdered { Index = index, On = on },
         [
@@ -150,7 +145,6 @@ internal static class PublicKinds
         WordsOf = static e => ((ReleaseOrdered)e).Amount is null ? "Court denied the release" : "Court set money free",
     };
 
-    /// <summary><see cref="Facts.FinalPayment"/>.</summary>
     public static EntryKind FinalPayment { get; } = new(
         "final-payment", inFormat: 48, inJournal: 49, static (index, on) => new FinalPayment { Index = index, On = on })
     {
@@ -164,7 +158,6 @@ internal static class PublicKinds
         OnlyOn = WorkKind.Public,
     };
 
-    /// <summary><see cref="Facts.FinalDecisionServed"/>.</summary>
     public static EntryKind FinalDecisionServed { get; } = new(
         "final-decision-served", inFormat: 49, inJournal: 50, static (index, on) => new FinalDecisionServed { Index = index, On = on })
     {

@@ -5,11 +5,10 @@ internal static class WorkKinds
 {
     private const string Group = "Deliveries and work";
 
-    /// <summary><see cref="Facts.Furnished"/>.</summary>
     public static EntryKind Furnished { get; } = new(
         "furnished", inFormat: 1, inJournal: 12, static (index, on) => new Furnished { Index = index, On = on, Until = on },
         [
-new Field.LastDay("to", e => ((Furnished)e).Until, (e, day) => (Furnished)e with { Until = day }),
+            new Field.LastDay("to", e => ((Furnished)e).Until, (e, day) => (Furnished)e with { Until = day }),
             new Field.Money("amount", "Price", e => ((Furnished)e).Amount, (e, dollars) => (Furnished)e with { Amount = dollars })
             { Hint = "nothing, where it is not priced yet", Meaning = "Its price." },
             new Field.Text("text", "What was furnished", e => ((Furnished)e).Text, (e, text) => (Furnished)e with { Text = text })
@@ -44,7 +43,6 @@ new Field.LastDay("to", e => ((Furnished)e).Until, (e, day) => (Furnished)e with
         Ties = ByReferenceThenSum,
     };
 
-    /// <summary><see cref="Facts.FurnishingEnded"/>.</summary>
     public static EntryKind FurnishingEnded { get; } = new(
         "furnishing-ended", inFormat: 2, inJournal: 13, static (index, on) => new FurnishingEnded { Index = index, On = on })
     {
@@ -56,7 +54,6 @@ new Field.LastDay("to", e => ((Furnished)e).Until, (e, day) => (Furnished)e with
         Words = "Furnished for the last time",
     };
 
-    /// <summary><see cref="Facts.Change"/>.</summary>
     public static EntryKind Change { get; } = new(
         "change", inFormat: 3, inJournal: 3,
         static (index, on) => new Change { Index = index, On = on, Amount = default, Agreed = default },
@@ -108,7 +105,6 @@ new Field.LastDay("to", e => ((Furnished)e).Until, (e, day) => (Furnished)e with
         },
     };
 
-    /// <summary><see cref="Facts.ContractEnded"/>.</summary>
     public static EntryKind ContractEnded { get; } = new(
         "contract-ended", inFormat: 44, inJournal: 54, static (index, on) => new ContractEnded { Index = index, On = on, How = default },
         [
@@ -143,7 +139,6 @@ new Field.LastDay("to", e => ((Furnished)e).Until, (e, day) => (Furnished)e with
         Words = "Contract ended",
     };
 
-    /// <summary><see cref="Facts.WorkWillNotCommence"/>.</summary>
     public static EntryKind WorkWillNotCommence { get; } = new(
         "work-will-not-commence", inFormat: 32, inJournal: 32, static (index, on) => new WorkWillNotCommence { Index = index, On = on })
     {

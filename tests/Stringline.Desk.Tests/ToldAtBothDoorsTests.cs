@@ -1,5 +1,4 @@
 using Stringline.Desk.Papers;
-using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 

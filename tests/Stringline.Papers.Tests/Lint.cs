@@ -2,7 +2,6 @@ using System.Text.RegularExpressions;
 using Stringline.Law.Facts;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
-using Stringline.Papers.Writing;
 
 namespace Stringline.Papers.Tests;
 
@@ -123,7 +122,7 @@ internal static partial class Lint
             yield return $"says {found.Value}";
         foreach (var word in read.Pages.SelectMany(p => p.Words).Select(w => w.Text.Trim('“', '”', ',', '.', ':', ';', '(', ')')))
         {
-            if (word.Contains('-', StringComparison.Ordinal) && EntryName.All.ContainsKey(word))
+            if (word.Contains('-', StringComparison.Ordinal) && EntryKinds.Find(word) is not null)
                 yield return $"says the code {word}";
         }
     }

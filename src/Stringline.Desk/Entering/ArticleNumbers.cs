@@ -1,4 +1,3 @@
-using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Papers.Mailing;
 

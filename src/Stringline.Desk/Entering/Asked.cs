@@ -95,9 +95,60 @@ internal sealed record Asked(string Name, string Label, Answer Answer)
 
     /// <summary>Of which kind the entry is that is chosen; empty where none is.</summary>
     public string EntryOf { get; init; } = "";
+
+    /// <summary>How a field of an entry is asked for.</summary>
+    public static Asked Of(Field field) => new Asked(field.Name, field.Label, AnswerOf(field))
+    {
+        Hint = field.Hint,
+        Required = field.Required,
+        Repeats = field.Repeats,
+        Offers = field.Offers,
+        Choices = field switch
+        {
+            Field.Word word => Choice.Of(word.Table, word.Choices),
+            Field.Words words => Choice.Of(words.Table, words.Choices),
+            _ => [],
+        },
+        Among = (field as Field.Text)?.Among,
+        Least = (field as Field.Count)?.Least ?? 1,
+        EntryOf = (field as Field.Text)?.Of ?? "",
+    };
+
+    private static Answer AnswerOf(Field field) => field switch
+    {
+        Field.Text text => AnswerOf(text.Holds),
+        Field.Money { Range: MoneyRange.Any } => Answer.SignedMoney,
+        Field.Money => Answer.Money,
+        Field.Day => Answer.Day,
+        Field.Days => Answer.Days,
+        Field.Count => Answer.Count,
+        Field.YesNo => Answer.YesOrNo,
+        Field.Tick => Answer.Tick,
+        Field.Word => Answer.OneOf,
+        Field.Words => Answer.Several,
+        Field.Parties => Answer.Parties,
+        _ => throw new ArgumentException($"{field.Name} is not asked for by itself.", nameof(field)),
+    };
+
+    private static Answer AnswerOf(TextHolds holds) => holds switch
+    {
+        TextHolds.Line or TextHolds.OwnReference => Answer.Line,
+        TextHolds.Lines => Answer.Lines,
+        TextHolds.County => Answer.County,
+        TextHolds.Party => Answer.Party,
+        TextHolds.Reference => Answer.Reference,
+        TextHolds.Entry => Answer.Entry,
+        TextHolds.Structure => Answer.Structure,
+        _ => throw new ArgumentOutOfRangeException(nameof(holds), holds, "No such text."),
+    };
 }
 
 /// <summary>A word to choose.</summary>
 /// <param name="Word">As it stands in the job file.</param>
 /// <param name="Words">As a person reads it.</param>
-internal sealed record Choice(string Word, string Words);
+internal sealed record Choice(string Word, string Words)
+{
+    /// <summary>The words of a closed set beside what a person reads.</summary>
+    public static IReadOnlyList<Choice> Of(WordTable table, params IReadOnlyList<string> words) =>
+        [.. table.Words.Zip(words, (word, said) => new Choice(word, said))];
+}

@@ -19,7 +19,7 @@ internal sealed record AskedField(Asked Asked, string Name, Typed Typed, string?
 
     /// <summary>What was furnished or charged under a reference.</summary>
     public IEnumerable<(string Ref, Entry Entry)> References => Job.Entries
-        .Select(entry => (Ref: entry switch { Furnished e => e.Ref, Charged e => e.Ref, _ => null }, Entry: entry))
+        .Select(entry => (Ref: ReferenceOf(entry), Entry: entry))
         .Where(found => found.Ref is not null)
         .Select(found => (found.Ref!, found.Entry))
         .DistinctBy(found => found.Item1);
@@ -30,10 +30,14 @@ internal sealed record AskedField(Asked Asked, string Name, Typed Typed, string?
         get
         {
             var replaced = Job.Entries.Select(entry => entry.Supersedes).OfType<string>().ToHashSet(StringComparer.Ordinal);
-            return Job.Entries.Where(entry => entry.Id is { } id && Stringline.Desk.Entering.Typed.Of(entry).What == Asked.EntryOf && (id == Value || !replaced.Contains(id)));
+            return Job.Entries.Where(entry => entry.Id is { } id && EntryKinds.Of(entry).Name == Asked.EntryOf
+                && (id == Value || !replaced.Contains(id)));
         }
     }
 
     /// <summary>The id of what is wrong with it, for the field that it describes; null where nothing is.</summary>
     public string? FaultId => Fault is null ? null : "fault-" + Name;
+
+    private static string? ReferenceOf(Entry entry) => EntryKinds.Of(entry).Fields
+        .OfType<Field.Text>().FirstOrDefault(field => field.Holds == TextHolds.OwnReference)?.Get(entry);
 }

@@ -1,17 +1,6 @@
+using Stringline.Law.Facts;
+
 namespace Stringline.Desk.Entering;
-
-/// <summary>Which answers the day of an entry takes.</summary>
-internal enum DayRule
-{
-    /// <summary>A day, a day in doubt between two, or nobody knows.</summary>
-    Any,
-
-    /// <summary>A day, or a day in doubt: money needs one.</summary>
-    Known,
-
-    /// <summary>A day, a span of work from day to day, or a day in doubt.</summary>
-    Span,
-}
 
 /// <summary>The form of one kind of entry.</summary>
 /// <param name="What">The kind's word in the job file.</param>
@@ -24,7 +13,7 @@ internal sealed record EntryForm(string What, string Title, string Group, string
     public IReadOnlyList<Asked> Fields { get; init; } = [];
 
     /// <summary>Whose day it is.</summary>
-    public string DayLabel { get; init; } = "When it happened";
+    public required string DayLabel { get; init; }
 
     /// <summary>Which answers the day takes.</summary>
     public DayRule Day { get; init; }
@@ -34,4 +23,14 @@ internal sealed record EntryForm(string What, string Title, string Group, string
 
     /// <summary>The section; empty where the statute does not speak of it.</summary>
     public string Section { get; init; } = "";
+
+    /// <summary>The form of a kind of entry, as its description has it.</summary>
+    public static EntryForm Of(EntryKind kind) => new(kind.Name, kind.Title, kind.Group, kind.Help)
+    {
+        Fields = [.. kind.FormOrder.Where(field => field is not Field.LastDay).Select(Asked.Of)],
+        DayLabel = kind.DayLabel,
+        Day = kind.Day,
+        StartsToday = kind.StartsToday,
+        Section = kind.Section,
+    };
 }

@@ -1,5 +1,3 @@
-using Stringline.Desk.Entering.Forms;
-using Stringline.Exchange;
 using Stringline.Law.Facts;
 
 namespace Stringline.Desk.Entering;
@@ -44,8 +42,16 @@ internal static class HeadForms
     [
         new("site", "The job and its site",
             new("name", "Name of the job", Answer.Line) { Required = true },
-            new("work.kind", "Kind of work", Answer.OneOf) { Required = true, Choices = Usual.Words(JobFileWords.Kind, "private", "public (the state, a county, a city, a school district)", "federal") },
-            new("work.use", "Use of the site", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Use, "commercial or mixed", "residential", "the owner's own dwelling, one to four units") },
+            new("work.kind", "Kind of work", Answer.OneOf)
+            {
+                Required = true,
+                Choices = Choice.Of(JobFileWords.Kind, "private", "public (the state, a county, a city, a school district)", "federal"),
+            },
+            new("work.use", "Use of the site", Answer.OneOf)
+            {
+                Choices = Choice.Of(JobFileWords.Use, "commercial or mixed", "residential",
+                    "the owner's own dwelling, one to four units"),
+            },
             new("work.site.street", "Street of the site", Answer.Line),
             new("work.site.city", "City", Answer.Line),
             new("work.site.zip", "ZIP", Answer.Line),
@@ -74,7 +80,13 @@ internal static class HeadForms
             YesNo("work.lowRiseResidential", "Is the building residential, not mixed-use and not over four stories?", "Civ. Code §§ 8811, 8850"),
             YesNo("work.publicUtility", "Is the owner a public utility?", "of a private work only (Civ. Code § 8802)"),
             YesNo("work.securityExempt", "Is the owner of a large project free from giving security?", "of a private work only (Civ. Code §§ 8702, 8704, 8710)"),
-            new("work.body", "Which public body contracted for the work", Answer.OneOf) { Hint = "of a public work only", Choices = Usual.Words(JobFileWords.PublicBody, "a city, county, district or other local agency", "a State agency other than those below", "the Department of General Services", "the Department of Transportation", "the California State University", "the University of California, a court or the Legislature") },
+            new("work.body", "Which public body contracted for the work", Answer.OneOf)
+            {
+                Hint = "of a public work only",
+                Choices = Choice.Of(JobFileWords.PublicBody, "a city, county, district or other local agency",
+                    "a State agency other than those below", "the Department of General Services", "the Department of Transportation",
+                    "the California State University", "the University of California, a court or the Legislature"),
+            },
             YesNo("work.substantiallyComplex", "Did the public body find before bids that the work is substantially complex?", "of a public work only (Pub. Contract Code § 7201(b)(4))"),
             YesNo("work.stateContractAct", "Is a public work under the State Contract Act?", "Civ. Code § 9200(b)")),
         new("direct-contract", "The contract between owner and direct contractor",
@@ -90,7 +102,12 @@ internal static class HeadForms
         },
         new("claimant", "Your firm, who signs, and the license",
             new("claimant.name", "Your firm's full name", Answer.Line) { Required = true },
-            new("claimant.role", "On this job you are", Answer.OneOf) { Required = true, Choices = Usual.Words(JobFileWords.Role, "direct contractor", "subcontractor", "supplier", "lessor of equipment", "laborer", "design professional") },
+            new("claimant.role", "On this job you are", Answer.OneOf)
+            {
+                Required = true,
+                Choices = Choice.Of(JobFileWords.Role, "direct contractor", "subcontractor", "supplier", "lessor of equipment",
+                    "laborer", "design professional"),
+            },
             new("claimant.address", "Address", Answer.Lines),
             new("claimant.telephone", "Telephone", Answer.Line),
             new("claimant.email", "E-mail", Answer.Line),
@@ -112,7 +129,11 @@ internal static class HeadForms
                 new("from", "Active from", Answer.Day),
                 new("to", "to", Answer.Day) { Hint = "nothing while it goes on" },
                 new("putBack", "if it was put back for this span: on which day", Answer.Day) { Hint = "the day the board took the certificate (Bus. & Prof. Code § 7125.2)" },
-                new("cause", "Why it had lapsed before", Answer.OneOf) { Choices = Usual.Words(JobFileWords.LapseCause, "not renewed in time", "no workers' compensation certificate on file", "another cause") },
+                new("cause", "Why it had lapsed before", Answer.OneOf)
+                {
+                    Choices = Choice.Of(JobFileWords.LapseCause, "not renewed in time", "no workers' compensation certificate on file",
+                        "another cause"),
+                },
                 new("sent", "The renewal or certificate was delivered or postmarked on", Answer.Day) { Hint = "Bus. & Prof. Code § 7141.5" },
                 YesNo("beyondControl", "Was the registrar shown that the certificate was late for circumstances beyond your control?", "of a certificate only; no, where there were none (Bus. & Prof. Code § 7125.1(b))")),
         },
@@ -128,23 +149,41 @@ internal static class HeadForms
         {
             List = new("parties", "Party",
                 new("name", "Full name", Answer.Line),
-                new("capacity", "Is the", Answer.OneOf) { Choices = Usual.Words(JobFileWords.Capacity, "owner", "direct contractor", "subcontractor", "construction lender", "surety", "public entity", "supplier", "owner's architect", "owner's agent", "owners' association") },
+                new("capacity", "Is the", Answer.OneOf)
+                {
+                    Choices = Choice.Of(JobFileWords.Capacity, "owner", "direct contractor", "subcontractor", "construction lender",
+                        "surety", "public entity", "supplier", "owner's architect", "owner's agent", "owners' association"),
+                },
                 new("address", "Address", Answer.Lines),
-                new("addressKind", "What kind of address it is", Answer.OneOf) { Choices = Usual.Words(JobFileWords.AddressKind, "residence", "place of business", "from the building permit", "from a recorded construction trust deed", "post-office box or private mailbox") },
+                new("addressKind", "What kind of address it is", Answer.OneOf)
+                {
+                    Choices = Choice.Of(JobFileWords.AddressKind, "residence", "place of business", "from the building permit",
+                        "from a recorded construction trust deed", "post-office box or private mailbox"),
+                },
                 new("telephone", "Telephone", Answer.Line),
                 new("email", "E-mail", Answer.Line),
                 new("naturalPerson", "Is it a natural person, and no company?", Answer.YesOrNo),
                 new("bankruptSince", "In bankruptcy since", Answer.Day) { Hint = "the first day of the stay (11 U.S.C. § 362)" },
                 new("bankruptUntil", "The stay ended on", Answer.Day) { Hint = "its last day; nothing while it lasts" },
                 new("reputed", "reputed: believed to be so, in good faith", Answer.Tick),
-                new("holdsTitleAs.form", "Holds title as", Answer.OneOf) { OnlyOf = [PartyCapacity.Owner], Choices = Usual.Words(JobFileWords.TitleForm, "individual", "joint tenants", "trust", "company", "estate", "public entity") },
+                new("holdsTitleAs.form", "Holds title as", Answer.OneOf)
+                {
+                    OnlyOf = [PartyCapacity.Owner],
+                    Choices = Choice.Of(JobFileWords.TitleForm, "individual", "joint tenants", "trust", "company", "estate",
+                        "public entity"),
+                },
                 new("holdsTitleAs.trust", "Name of the trust", Answer.Line) { OnlyOf = [PartyCapacity.Owner], Hint = "as the deed gives it; of a trust only" },
                 new("holdsTitleAs.persons", "Persons who hold title", Answer.Lines) { OnlyOf = [PartyCapacity.Owner], Hint = "one on a line, Surname, Given names, Suffix; an entity after a =" },
                 new("holdsTitleAs.decedent", "Who died", Answer.Line) { OnlyOf = [PartyCapacity.Owner], Hint = "Surname, Given names; of an estate only" },
                 new("knownSince", "Of record, or known to you, since", Answer.Day) { OnlyOf = [PartyCapacity.ConstructionLender], Hint = "of a construction lender only (Civ. Code § 8200(a)(3))" },
                 new("madeToPlans", "Did it agree to make a definite, substantial part of the work to the plans?", Answer.YesOrNo) { OnlyOf = [PartyCapacity.Supplier], Hint = "of a supplier only (Civ. Code § 8404(b))" },
                 new("worksUnder", "Under which direct contractor it works", Answer.Party) { OnlyOf = [PartyCapacity.Subcontractor, PartyCapacity.Supplier], Among = PartyCapacity.DirectContractor },
-                new("tookTitleBy", "How it came by the land", Answer.OneOf) { OnlyOf = [PartyCapacity.Owner], Choices = Usual.Words(JobFileWords.TitleSource, "by sale or in any other ordinary way", "by foreclosure, or a deed in its place", "by order of a court", "from an estate or trust being administered") },
+                new("tookTitleBy", "How it came by the land", Answer.OneOf)
+                {
+                    OnlyOf = [PartyCapacity.Owner],
+                    Choices = Choice.Of(JobFileWords.TitleSource, "by sale or in any other ordinary way",
+                        "by foreclosure, or a deed in its place", "by order of a court", "from an estate or trust being administered"),
+                },
                 new("soldOn", "It sold the land on", Answer.Day) { OnlyOf = [PartyCapacity.Owner] },
                 new("knewOfWork", "Where it did not order the work: did it know of it?", Answer.YesOrNo) { OnlyOf = [PartyCapacity.Owner], Hint = "Civ. Code § 8442(b)" },
                 new("deedRecorded", "Its deed of trust was recorded on", Answer.Day) { OnlyOf = [PartyCapacity.ConstructionLender], Hint = "Civ. Code § 8450" }),

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 
 namespace Stringline.Desk.Entering;
 

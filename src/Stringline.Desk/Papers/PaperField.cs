@@ -1,5 +1,4 @@
 using Stringline.Desk.Entering;
-using Stringline.Desk.Entering.Forms;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
@@ -13,7 +12,7 @@ namespace Stringline.Desk.Papers;
 /// <param name="Type">The type of its input: text, date, checkbox, area, parties, choices or choice.</param>
 internal sealed record PaperField(Told Told, string Name, string Words, string Type)
 {
-    private static readonly IReadOnlyList<Choice> Grounds = Usual.Words(JobFileWords.ReleaseGround,
+    private static readonly IReadOnlyList<Choice> Grounds = Choice.Of(JobFileWords.ReleaseGround,
         "no stop payment notice may be given for such a claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
 
     private static readonly IReadOnlyList<Choice> Notices = [.. ProvedNotices.All.Select(kind => new Choice(kind.Word(), kind.Words()))];

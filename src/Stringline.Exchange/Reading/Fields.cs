@@ -4,14 +4,6 @@ using Stringline.Law.Facts;
 
 namespace Stringline.Exchange.Reading;
 
-/// <summary>Which amounts a field takes.</summary>
-internal enum MoneyRange
-{
-    Any,
-    ZeroOrMore,
-    AboveZero,
-}
-
 /// <summary>
 /// Reads one object field by field. Every field asked for is thereby known; <see cref="Finish"/> refuses the rest.
 /// A field that is absent, null or faulty gives null; a fault makes the whole file refused, so no stand-in value gets out.
@@ -97,6 +89,18 @@ internal sealed partial class Fields
         if (value.Kind == JsonKind.Text && value.Text is { } text && string.IsNullOrWhiteSpace(text))
             Fault(name, value, meaning);
         return Text(name, lines: false) ?? "";
+    }
+
+    /// <summary>Refuses the object where the field is absent or null.</summary>
+    public void Required(string name, string expected) => Present(name, expected);
+
+    /// <summary>A text on one line that names something; where it stands is noted.</summary>
+    public string? Mentioned(string name, List<Mention> mentions)
+    {
+        var text = Line(name);
+        if (text is not null)
+            mentions.Add(new Mention(text, Raw(name)!, PathOf(name)));
+        return text;
     }
 
     /// <summary>One of a set of words, as its place in the table.</summary>

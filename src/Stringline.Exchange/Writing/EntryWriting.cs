@@ -3,87 +3,23 @@ using Stringline.Law.Facts;
 
 namespace Stringline.Exchange.Writing;
 
-/// <summary>Writes one entry: <c>what</c>, the day, and the fields of its kind.</summary>
-internal static partial class EntryWriting
+/// <summary>Writes one entry: <c>what</c>, the day, and the fields that its kind has by its description.</summary>
+internal static class EntryWriting
 {
     public static void Write(Utf8JsonWriter json, Entry entry)
     {
-        json.WriteString("what", What(entry));
-        if (entry is Furnished furnished && furnished.Until != furnished.On)
-            Span(json, furnished);
+        var kind = EntryKinds.Of(entry);
+        json.WriteString("what", kind.Name);
+        if (kind.Fields is [Field.LastDay last, ..] && last.Get(entry) is var until && until != entry.On)
+            Span(json, entry, until);
         else
             When(json, entry.On);
-        Rest(json, entry);
+        for (var i = 0; i < kind.Fields.Count; i++)
+            Write(json, kind.Fields[i], entry);
         json.Text("id", entry.Id);
         json.Text("supersedes", entry.Supersedes);
         json.Day("learned", entry.Learned);
     }
-
-    private static string What(Entry entry) => entry switch
-    {
-        Furnished => "furnished",
-        FurnishingEnded => "furnishing-ended",
-        Change => "change",
-        Paid => "paid",
-        Credited => "credited",
-        Charged => "charged",
-        NoticeGiven => "notice-given",
-        Completed => "completed",
-        LaborCeased => "labor-ceased",
-        OwnerRecorded => "owner-recorded",
-        OwnerToldUs => "owner-told-us",
-        Waived => "waived",
-        ClaimServed => "claim-served",
-        ClaimRecorded => "claim-recorded",
-        CreditRecorded => "credit-recorded",
-        ActionFiled => "action-filed",
-        LisPendensRecorded => "lis-pendens-recorded",
-        ReleaseRecorded => "release-recorded",
-        ReleaseBondRecorded => "release-bond-recorded",
-        ReleaseDemanded => "release-demanded",
-        StopPaymentGiven => "stop-payment-given",
-        BondNoticeGiven => "bond-notice-given",
-        Withdrawn => "withdrawn",
-        IndexSearched => "index-searched",
-        Retained => "retained",
-        PaymentDemanded => "payment-demanded",
-        HirerPaid => "hirer-paid",
-        Disputed => "disputed",
-        LowerTierClaim => "lower-tier-claim",
-        NonresponsibilityRecorded => "nonresponsibility-recorded",
-        DisputeClaimSent => "dispute-claim-sent",
-        WorkWillNotCommence => "work-will-not-commence",
-        LenderSought => "lender-sought",
-        NoticeFiled => "notice-filed",
-        StopPaymentReleased => "stop-payment-released",
-        StopPaymentDemanded => "stop-payment-demanded",
-        StopPaymentBondGiven => "stop-payment-bond-given",
-        BondObjected => "bond-objected",
-        ActionTold => "action-told",
-        ActionServed => "action-served",
-        TrialBegun => "trial-begun",
-        ActionEnded => "action-ended",
-        ReleasePetitionServed => "release-petition-served",
-        ContractEnded => "contract-ended",
-        DisputeClaimAnswered => "dispute-claim-answered",
-        ConferenceDemanded => "conference-demanded",
-        ConferenceHeld => "conference-held",
-        FinalPayment => "final-payment",
-        FinalDecisionServed => "final-decision-served",
-        ClaimRequestMade => "claim-request-made",
-        ClaimRequestAnswered => "claim-request-answered",
-        StopWorkNoticeGiven => "stop-work-notice-given",
-        SuspensionNoticeSent => "suspension-notice-sent",
-        SecurityDemanded => "security-demanded",
-        SecurityProvided => "security-provided",
-        DisputedWorkDone => "disputed-work-done",
-        ReleaseAffidavitServed => "release-affidavit-served",
-        CounteraffidavitServed => "counteraffidavit-served",
-        RightsActionFiled => "rights-action-filed",
-        HearingNoticed => "hearing-noticed",
-        ReleaseOrdered => "release-ordered",
-        _ => throw Unsayable(entry, "has a kind the format does not know"),
-    };
 
     private static void When(Utf8JsonWriter json, DayFact when)
     {
@@ -101,29 +37,59 @@ internal static partial class EntryWriting
         }
     }
 
-    private static void Span(Utf8JsonWriter json, Furnished furnished)
+    private static void Span(Utf8JsonWriter json, Entry entry, DayFact until)
     {
-        if (furnished is not { On: DayFact.Exact from, Until: DayFact.Exact to } || to.Day < from.Day)
-            throw Unsayable(furnished, "is a span without two known days in order");
+        if (entry.On is not DayFact.Exact from || until is not DayFact.Exact to || to.Day < from.Day)
+            throw new ArgumentException($"{entry.Path} is a span without two known days in order.");
         json.Day("from", from.Day);
         json.Day("to", to.Day);
     }
 
-    private static void Rest(Utf8JsonWriter json, Entry entry)
+    private static void Write(Utf8JsonWriter json, Field field, Entry entry)
     {
-        if (!Work(json, entry) && !Papers(json, entry) && !Money(json, entry) && !Claims(json, entry) && !SaysNoMore(entry))
-            throw Unsayable(entry, "has a kind the format does not know");
+        switch (field)
+        {
+            case Field.Text text:
+                json.Text(text.Name, text.Get(entry));
+                break;
+            case Field.Money money:
+                json.Money(money.Name, money.Get(entry));
+                break;
+            case Field.Day day:
+                json.Day(day.Name, day.Get(entry));
+                break;
+            case Field.Word word:
+                json.Text(word.Name, word.Get(entry) is { } place ? word.Table.Words[place] : null);
+                break;
+            case Field.Parties { Required: true } parties:
+                json.Texts(parties.Name, parties.Get(entry));
+                break;
+            case Field.Parties parties:
+                json.SomeTexts(parties.Name, parties.Get(entry));
+                break;
+            case Field.YesNo yesNo:
+                json.Truth(yesNo.Name, yesNo.Get(entry));
+                break;
+            case Field.Tick { AlwaysWritten: true } tick:
+                json.WriteBoolean(tick.Name, tick.Get(entry));
+                break;
+            case Field.Tick tick:
+                json.Flag(tick.Name, tick.Get(entry));
+                break;
+            case Field.Count count:
+                json.Count(count.Name, count.Get(entry));
+                break;
+            case Field.Words words:
+                json.SomeTexts(words.Name, [.. words.Get(entry).Select(place => words.Table.Words[place])]);
+                break;
+            case Field.Days days:
+                if (days.Get(entry) is { } listed)
+                    json.Texts(days.Name, listed.Select(DayText.Write));
+                break;
+            case Field.LastDay:
+                break;
+            default:
+                throw new InvalidOperationException($"No such field: {field.GetType().Name}.");
+        }
     }
-
-    private static bool SaysNoMore(Entry entry) => entry is FurnishingEnded or Withdrawn or WorkWillNotCommence
-        or ConferenceHeld or FinalPayment or FinalDecisionServed;
-
-    private static void Given(Utf8JsonWriter json, IEnumerable<string> to, Manner? manner, string? article)
-    {
-        json.Texts("to", to);
-        json.Manner(manner);
-        json.Text("article", article);
-    }
-
-    private static ArgumentException Unsayable(Entry entry, string why) => new($"{entry.Path} {why}.");
 }

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Stringline.Law.Facts;
 
 namespace Stringline.Exchange.Writing;
 
@@ -59,11 +58,5 @@ internal static class JsonFields
     {
         if (count is { } known)
             json.WriteNumber(name, known);
-    }
-
-    public static void Manner(this Utf8JsonWriter json, Manner? manner)
-    {
-        if (manner is { } known)
-            json.WriteString("manner", JobFileWords.Word(known));
     }
 }

@@ -3,6 +3,8 @@ namespace Stringline.Law.Facts;
 /// <summary>A copy of the claim of lien was served (Civ. Code § 8416(c)).</summary>
 public sealed record ClaimServed : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.ClaimServed;
+
     /// <summary>Party ids served.</summary>
     public required IReadOnlyList<string> To { get; init; }
 
@@ -29,6 +31,8 @@ public enum LienKind
 /// <summary>A claim of lien was recorded.</summary>
 public sealed record ClaimRecorded : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.ClaimRecorded;
+
     /// <summary>Which lien it is for; null where the file does not say: a mechanics lien, but for a design professional before the work commenced.</summary>
     public LienKind? Lien { get; init; }
 
@@ -54,6 +58,8 @@ public sealed record ClaimRecorded : Entry
 /// <summary>The county index was searched for the owner's notices and nothing unknown was found.</summary>
 public sealed record IndexSearched : Entry
 {
+    internal override EntryKind Kind => CompletionKinds.IndexSearched;
+
     /// <summary>The county whose index was searched; null where the file does not say: that of the site, where it lies in one county alone.</summary>
     public string? County { get; init; }
 }
@@ -61,6 +67,8 @@ public sealed record IndexSearched : Entry
 /// <summary>A notice of credit was recorded (Civ. Code § 8460(b)).</summary>
 public sealed record CreditRecorded : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.CreditRecorded;
+
     /// <summary>The day the credit ends.</summary>
     public required LocalDate Until { get; init; }
 
@@ -90,6 +98,8 @@ public enum ActionOn
 /// <summary>An action was filed.</summary>
 public sealed record ActionFiled : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.ActionFiled;
+
     /// <summary>What it enforces; empty where the file does not say.</summary>
     public IReadOnlyList<ActionOn> Enforces { get; init; } = [];
 
@@ -112,6 +122,8 @@ public sealed record ActionFiled : Entry
 /// <summary>The summons of the action was served on the owner (Code Civ. Proc. § 583.420).</summary>
 public sealed record ActionServed : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.ActionServed;
+
     /// <summary>Party ids served; empty where the file does not say.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
 
@@ -122,6 +134,8 @@ public sealed record ActionServed : Entry
 /// <summary>The action was brought to trial (Civ. Code § 8462; Code Civ. Proc. § 583.310).</summary>
 public sealed record TrialBegun : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.TrialBegun;
+
     /// <summary>The <see cref="Entry.Id"/> of the action; null where the file does not say, or there is only one.</summary>
     public string? Of { get; init; }
 }
@@ -148,6 +162,8 @@ public enum ActionEnd
 /// <summary>An action, or a petition to release the claim, ended (Civ. Code § 8490).</summary>
 public sealed record ActionEnded : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.ActionEnded;
+
     /// <summary>How.</summary>
     public required ActionEnd How { get; init; }
 
@@ -161,6 +177,8 @@ public sealed record ActionEnded : Entry
 /// <summary>A petition to release the property from the claim was served on the claimant (Civ. Code § 8486).</summary>
 public sealed record ReleasePetitionServed : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.ReleasePetitionServed;
+
     /// <summary>How; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
 
@@ -171,6 +189,8 @@ public sealed record ReleasePetitionServed : Entry
 /// <summary>A notice of pendency of action was recorded (Civ. Code § 8461).</summary>
 public sealed record LisPendensRecorded : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.LisPendensRecorded;
+
     /// <summary>Whether it was mailed, registered or certified with return receipt, to the adverse parties and owners before it was recorded (Code Civ. Proc. § 405.22); null where the file does not say.</summary>
     public bool? MailedFirst { get; init; }
 
@@ -184,6 +204,8 @@ public sealed record LisPendensRecorded : Entry
 /// <summary>The owner demanded a release (Civ. Code § 8482).</summary>
 public sealed record ReleaseDemanded : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.ReleaseDemanded;
+
     /// <summary>Recorder's instrument number of the claim it names.</summary>
     public string? Instrument { get; init; }
 }
@@ -191,6 +213,8 @@ public sealed record ReleaseDemanded : Entry
 /// <summary>A release of the claim of lien was recorded.</summary>
 public sealed record ReleaseRecorded : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.ReleaseRecorded;
+
     /// <summary>Whether it says that the debt is satisfied; false where it only gives up the claim; null where the file does not say.</summary>
     public bool? Satisfied { get; init; }
 
@@ -201,6 +225,8 @@ public sealed record ReleaseRecorded : Entry
 /// <summary>A lien release bond was recorded (Civ. Code § 8424).</summary>
 public sealed record ReleaseBondRecorded : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.ReleaseBondRecorded;
+
     /// <summary>The day notice of it, with a copy, was given to the claimant (Civ. Code § 8424(c)); null where the file does not say.</summary>
     public LocalDate? NoticeGiven { get; init; }
 

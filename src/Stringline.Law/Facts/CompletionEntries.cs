@@ -19,6 +19,8 @@ public enum CompletionTheory
 /// <summary>A contention that the work of improvement was completed that day.</summary>
 public sealed record Completed : Entry
 {
+    internal override EntryKind Kind => CompletionKinds.Completed;
+
     /// <summary>On which theory.</summary>
     public required CompletionTheory By { get; init; }
 
@@ -32,6 +34,8 @@ public sealed record Completed : Entry
 /// <summary>Labor on the whole work stopped: <see cref="Entry.On"/> is the last day of labor.</summary>
 public sealed record LaborCeased : Entry
 {
+    internal override EntryKind Kind => CompletionKinds.LaborCeased;
+
     /// <summary>The day labor resumed; null while it is still stopped.</summary>
     public LocalDate? Until { get; init; }
 
@@ -58,6 +62,8 @@ public enum OwnerNotice
 /// <summary>The owner recorded a notice of completion or cessation.</summary>
 public sealed record OwnerRecorded : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.OwnerRecorded;
+
     /// <summary>Which.</summary>
     public required OwnerNotice Notice { get; init; }
 
@@ -80,6 +86,8 @@ public sealed record OwnerRecorded : Entry
 /// <summary>We received the owner's copy of the recorded notice (Civ. Code § 8190).</summary>
 public sealed record OwnerToldUs : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.OwnerToldUs;
+
     /// <summary>Which.</summary>
     public required OwnerNotice Notice { get; init; }
 
@@ -93,6 +101,8 @@ public sealed record OwnerToldUs : Entry
 /// <summary>An owner who did not contract for the work gave notice of nonresponsibility (Civ. Code § 8444); <see cref="Entry.On"/> is the day it was recorded.</summary>
 public sealed record NonresponsibilityRecorded : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.NonresponsibilityRecorded;
+
     /// <summary>The day it was posted at the site, if known.</summary>
     public LocalDate? Posted { get; init; }
 

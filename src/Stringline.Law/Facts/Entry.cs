@@ -7,6 +7,9 @@ public abstract record Entry
     {
     }
 
+    /// <summary>The description of its kind.</summary>
+    internal abstract EntryKind Kind { get; }
+
     /// <summary>Place in the file's list of entries, from 0.</summary>
     public required int Index { get; init; }
 
@@ -27,4 +30,7 @@ public abstract record Entry
 }
 
 /// <summary>An entry made by mistake is taken back: it names it in <see cref="Entry.Supersedes"/> and says nothing else.</summary>
-public sealed record Withdrawn : Entry;
+public sealed record Withdrawn : Entry
+{
+    internal override EntryKind Kind => JournalKinds.Withdrawn;
+}

@@ -3,6 +3,8 @@ namespace Stringline.Law.Facts;
 /// <summary>Money received.</summary>
 public sealed record Paid : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.Paid;
+
     /// <summary>Dollars and cents, positive.</summary>
     public required decimal Amount { get; init; }
 
@@ -16,6 +18,8 @@ public sealed record Paid : Entry
 /// <summary>A credit, return or back charge allowed.</summary>
 public sealed record Credited : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.Credited;
+
     /// <summary>The <c>ref</c> of the work it belongs to, as for goods returned; null where the file does not say.</summary>
     public string? Toward { get; init; }
 
@@ -51,6 +55,8 @@ public enum ChargeKind
 /// <summary>Billed, but not for work: never part of a claim of lien.</summary>
 public sealed record Charged : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.Charged;
+
     /// <summary>Dollars and cents, positive.</summary>
     public required decimal Amount { get; init; }
 
@@ -64,6 +70,8 @@ public sealed record Charged : Entry
 /// <summary>Retention withheld from the claimant.</summary>
 public sealed record Retained : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.Retained;
+
     /// <summary>Dollars and cents, positive.</summary>
     public required decimal Amount { get; init; }
 }
@@ -71,6 +79,8 @@ public sealed record Retained : Entry
 /// <summary>The claimant gave a notice demanding payment due under its contract (Civ. Code § 8800).</summary>
 public sealed record PaymentDemanded : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.PaymentDemanded;
+
     /// <summary>Dollars and cents demanded, positive.</summary>
     public required decimal Amount { get; init; }
 
@@ -115,6 +125,8 @@ public enum PaymentOf
 /// <summary>The one who hired the claimant was paid for the claimant's work.</summary>
 public sealed record HirerPaid : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.HirerPaid;
+
     /// <summary>The claimant's share of it, dollars and cents, positive.</summary>
     public required decimal Amount { get; init; }
 
@@ -138,6 +150,8 @@ public enum DisputeAbout
 /// <summary>An amount that the payer disputes in good faith.</summary>
 public sealed record Disputed : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.Disputed;
+
     /// <summary>Dollars and cents in dispute, positive.</summary>
     public required decimal Amount { get; init; }
 
@@ -154,6 +168,8 @@ public sealed record Disputed : Entry
 /// <summary>The claimant sent a claim under Civ. Code § 8850 by registered or certified mail.</summary>
 public sealed record DisputeClaimSent : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.DisputeClaimSent;
+
     /// <summary>Dollars and cents claimed, if money.</summary>
     public decimal? Amount { get; init; }
 
@@ -179,6 +195,8 @@ public sealed record DisputeClaimSent : Entry
 /// <summary>The owner or public entity answered the claim in writing (Civ. Code § 8850(d); Pub. Contract Code § 9204(d)(1)).</summary>
 public sealed record DisputeClaimAnswered : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.DisputeClaimAnswered;
+
     /// <summary>Dollars and cents it leaves undisputed; null where the file does not say.</summary>
     public decimal? Undisputed { get; init; }
 }
@@ -186,16 +204,23 @@ public sealed record DisputeClaimAnswered : Entry
 /// <summary>A conference to settle the claim was demanded (Civ. Code § 8850(e); Pub. Contract Code § 9204(d)(2)).</summary>
 public sealed record ConferenceDemanded : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.ConferenceDemanded;
+
     /// <summary>How: registered or certified mail, return receipt requested, is asked; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
 }
 
 /// <summary>The conference was held.</summary>
-public sealed record ConferenceHeld : Entry;
+public sealed record ConferenceHeld : Entry
+{
+    internal override EntryKind Kind => DisputeKinds.ConferenceHeld;
+}
 
 /// <summary>A subcontractor asked the contractor to present its claim (Civ. Code § 8850(j); Pub. Contract Code § 9204(d)(5)).</summary>
 public sealed record ClaimRequestMade : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.ClaimRequestMade;
+
     /// <summary>Dollars and cents claimed; null where the file does not say.</summary>
     public decimal? Amount { get; init; }
 }
@@ -203,19 +228,29 @@ public sealed record ClaimRequestMade : Entry
 /// <summary>The contractor told the subcontractor whether it presented the claim.</summary>
 public sealed record ClaimRequestAnswered : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.ClaimRequestAnswered;
+
     /// <summary>Whether it was presented; null where the file does not say.</summary>
     public bool? Presented { get; init; }
 }
 
 /// <summary>The direct contractor received final payment from the public entity (Pub. Contract Code § 20104.2(a)).</summary>
-public sealed record FinalPayment : Entry;
+public sealed record FinalPayment : Entry
+{
+    internal override EntryKind Kind => PublicKinds.FinalPayment;
+}
 
 /// <summary>The State agency's final written decision on the claim was served (Pub. Contract Code § 10240.1).</summary>
-public sealed record FinalDecisionServed : Entry;
+public sealed record FinalDecisionServed : Entry
+{
+    internal override EntryKind Kind => PublicKinds.FinalDecisionServed;
+}
 
 /// <summary>The claimant told the payer that the disputed work is done (Civ. Code § 8816(a)).</summary>
 public sealed record DisputedWorkDone : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.DisputedWorkDone;
+
     /// <summary>The day on which the payer accepted that work (Civ. Code § 8816(b)); null where it did not, or the file does not say.</summary>
     public LocalDate? Accepted { get; init; }
 
@@ -226,6 +261,8 @@ public sealed record DisputedWorkDone : Entry
 /// <summary>The contractor gave the stop work notice (Civ. Code § 8834).</summary>
 public sealed record StopWorkNoticeGiven : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.StopWorkNoticeGiven;
+
     /// <summary>Party ids to whom it, or a copy, was given; empty where the file does not say.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
 
@@ -249,6 +286,8 @@ public enum SuspensionNotice
 /// <summary>One of the two notices before work is suspended was sent to the owner (Civ. Code § 8850(k)).</summary>
 public sealed record SuspensionNoticeSent : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.SuspensionNoticeSent;
+
     /// <summary>Which.</summary>
     public required SuspensionNotice Notice { get; init; }
 
@@ -259,6 +298,8 @@ public sealed record SuspensionNoticeSent : Entry
 /// <summary>The direct contractor demanded security from the owner of a large project (Civ. Code § 8712).</summary>
 public sealed record SecurityDemanded : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.SecurityDemanded;
+
     /// <summary>How; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
 }
@@ -266,6 +307,8 @@ public sealed record SecurityDemanded : Entry
 /// <summary>The owner of a large project provided the security (Civ. Code §§ 8712, 8720).</summary>
 public sealed record SecurityProvided : Entry
 {
+    internal override EntryKind Kind => DisputeKinds.SecurityProvided;
+
     /// <summary>Dollars and cents of it, positive; null where the file does not say.</summary>
     public decimal? Amount { get; init; }
 
@@ -295,6 +338,8 @@ public enum ContractEnd
 /// <summary>The claimant's contract ended (Civ. Code §§ 8412, 8430(c)).</summary>
 public sealed record ContractEnded : Entry
 {
+    internal override EntryKind Kind => WorkKinds.ContractEnded;
+
     /// <summary>How.</summary>
     public required ContractEnd How { get; init; }
 

@@ -60,6 +60,8 @@ public enum EstimateBasis
 /// <summary>A notice given, and how.</summary>
 public sealed record NoticeGiven : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.NoticeGiven;
+
     /// <summary>Which notice.</summary>
     public required NoticeKind Notice { get; init; }
 
@@ -91,6 +93,8 @@ public sealed record NoticeGiven : Entry
 /// <summary>A stop payment notice was given (Civ. Code §§ 8502, 9352).</summary>
 public sealed record StopPaymentGiven : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.StopPaymentGiven;
+
     /// <summary>Party ids to whom it was given.</summary>
     public required IReadOnlyList<string> To { get; init; }
 
@@ -125,6 +129,8 @@ public sealed record StopPaymentGiven : Entry
 /// <summary>Notice of a bond claim was given to surety and principal (Civ. Code § 8612).</summary>
 public sealed record BondNoticeGiven : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.BondNoticeGiven;
+
     /// <summary>Party ids to whom it was given.</summary>
     public required IReadOnlyList<string> To { get; init; }
 
@@ -147,6 +153,8 @@ public sealed record BondNoticeGiven : Entry
 /// <summary>A stop payment notice was released or reduced in writing (Civ. Code § 8128).</summary>
 public sealed record StopPaymentReleased : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.StopPaymentReleased;
+
     /// <summary>By how much it was reduced, dollars and cents, positive; null where the whole was released.</summary>
     public decimal? Amount { get; init; }
 
@@ -157,6 +165,8 @@ public sealed record StopPaymentReleased : Entry
 /// <summary>The owner demanded a stop payment notice in writing (Civ. Code § 8520(b)).</summary>
 public sealed record StopPaymentDemanded : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.StopPaymentDemanded;
+
     /// <summary>The party id of the owner who demanded it; null where the file does not say.</summary>
     public string? From { get; init; }
 }
@@ -164,6 +174,8 @@ public sealed record StopPaymentDemanded : Entry
 /// <summary>A bond that releases money held on a stop payment notice was given (Civ. Code §§ 8510, 9364).</summary>
 public sealed record StopPaymentBondGiven : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.StopPaymentBondGiven;
+
     /// <summary>Amount of the bond, dollars and cents.</summary>
     public decimal? Amount { get; init; }
 
@@ -174,6 +186,8 @@ public sealed record StopPaymentBondGiven : Entry
 /// <summary>The construction lender objected to the bond that came with a stop payment notice (Civ. Code § 8534); <see cref="Entry.On"/> is the day of the objection.</summary>
 public sealed record BondObjected : Entry
 {
+    internal override EntryKind Kind => OwnerKinds.BondObjected;
+
     /// <summary>The party id of the lender; null where the file does not say.</summary>
     public string? By { get; init; }
 
@@ -184,6 +198,8 @@ public sealed record BondObjected : Entry
 /// <summary>Those to whom a stop payment notice was given were told of the action on it (Civ. Code §§ 8550(e), 9504).</summary>
 public sealed record ActionTold : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.ActionTold;
+
     /// <summary>Party ids told.</summary>
     public required IReadOnlyList<string> To { get; init; }
 
@@ -194,6 +210,8 @@ public sealed record ActionTold : Entry
 /// <summary>A construction lender was looked for in the public record and none was found (Civ. Code §§ 8170, 8172, 8174).</summary>
 public sealed record LenderSought : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.LenderSought;
+
     /// <summary>Where, such as the permit or the deeds of trust.</summary>
     public string? Where { get; init; }
 }
@@ -201,6 +219,8 @@ public sealed record LenderSought : Entry
 /// <summary>The preliminary notice was filed with the county recorder, who then mails word of a notice of completion or cessation (Civ. Code § 8214).</summary>
 public sealed record NoticeFiled : Entry
 {
+    internal override EntryKind Kind => NoticeKinds.NoticeFiled;
+
     /// <summary>Recorder's instrument number.</summary>
     public string? Instrument { get; init; }
 }
@@ -208,6 +228,8 @@ public sealed record NoticeFiled : Entry
 /// <summary>A claim of lien or a stop payment notice of someone working under the claimant's own contract (Civ. Code §§ 8434, 8542).</summary>
 public sealed record LowerTierClaim : Entry
 {
+    internal override EntryKind Kind => ClaimKinds.LowerTierClaim;
+
     /// <summary>Whether it is a stop payment notice; else it is a claim of lien.</summary>
     public bool StopPaymentNotice { get; init; }
 

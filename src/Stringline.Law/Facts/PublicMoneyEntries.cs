@@ -19,6 +19,8 @@ public enum ReleaseGround
 /// <summary>The public entity served the claimant with the direct contractor's affidavit and demand for summary release (Civ. Code §§ 9402, 9404).</summary>
 public sealed record ReleaseAffidavitServed : Entry
 {
+    internal override EntryKind Kind => PublicKinds.ReleaseAffidavitServed;
+
     /// <summary>How; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
 
@@ -35,6 +37,8 @@ public sealed record ReleaseAffidavitServed : Entry
 /// <summary>The claimant's counteraffidavit was served (Civ. Code § 9406).</summary>
 public sealed record CounteraffidavitServed : Entry
 {
+    internal override EntryKind Kind => PublicKinds.CounteraffidavitServed;
+
     /// <summary>Party ids on whom it, or a copy, was served.</summary>
     public required IReadOnlyList<string> To { get; init; }
 
@@ -48,6 +52,8 @@ public sealed record CounteraffidavitServed : Entry
 /// <summary>An action for a declaration of rights was filed (Civ. Code § 9408(a)).</summary>
 public sealed record RightsActionFiled : Entry
 {
+    internal override EntryKind Kind => PublicKinds.RightsActionFiled;
+
     /// <summary>Case number.</summary>
     public string? Case { get; init; }
 }
@@ -55,6 +61,8 @@ public sealed record RightsActionFiled : Entry
 /// <summary>Notice of the hearing was given (Civ. Code § 9408(b), (c)).</summary>
 public sealed record HearingNoticed : Entry
 {
+    internal override EntryKind Kind => PublicKinds.HearingNoticed;
+
     /// <summary>Party ids to whom it was given; empty where the file does not say. The claimant is none of them.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
 
@@ -71,6 +79,8 @@ public sealed record HearingNoticed : Entry
 /// <summary>The court decided on summary release (Civ. Code § 9412).</summary>
 public sealed record ReleaseOrdered : Entry
 {
+    internal override EntryKind Kind => PublicKinds.ReleaseOrdered;
+
     /// <summary>Dollars and cents set free; null where it was denied.</summary>
     public decimal? Amount { get; init; }
 }

@@ -19,6 +19,8 @@ public enum WaiverForm
 /// <summary>A waiver and release the claimant signed.</summary>
 public sealed record Waived : Entry
 {
+    internal override EntryKind Kind => MoneyKinds.Waived;
+
     /// <summary>Which form.</summary>
     public required WaiverForm Form { get; init; }
 

@@ -3,6 +3,8 @@ namespace Stringline.Law.Facts;
 /// <summary>Labor, service, equipment or material furnished on a day or over a span.</summary>
 public sealed record Furnished : Entry
 {
+    internal override EntryKind Kind => WorkKinds.Furnished;
+
     /// <summary>Last day of the span; the same as <see cref="Entry.On"/> for a single day.</summary>
     public required DayFact Until { get; init; }
 
@@ -20,11 +22,16 @@ public sealed record Furnished : Entry
 }
 
 /// <summary>The claimant will furnish no more.</summary>
-public sealed record FurnishingEnded : Entry;
+public sealed record FurnishingEnded : Entry
+{
+    internal override EntryKind Kind => WorkKinds.FurnishingEnded;
+}
 
 /// <summary>A change order or extra.</summary>
 public sealed record Change : Entry
 {
+    internal override EntryKind Kind => WorkKinds.Change;
+
     /// <summary>Dollars and cents added to the price; negative for a deduction.</summary>
     public required decimal Amount { get; init; }
 
@@ -42,4 +49,7 @@ public sealed record Change : Entry
 }
 
 /// <summary>The claimant knew, or had reason to know, that the work will not be commenced (Civ. Code § 8312).</summary>
-public sealed record WorkWillNotCommence : Entry;
+public sealed record WorkWillNotCommence : Entry
+{
+    internal override EntryKind Kind => WorkKinds.WorkWillNotCommence;
+}

@@ -60,68 +60,19 @@ internal sealed class SearchTexts
         return found;
     }
 
+    // Numbers first: a court stands after its case.
     private void Entry(Entry entry)
     {
-        switch (entry)
+        Texts(entry, areNumbers: true);
+        Texts(entry, areNumbers: false);
+    }
+
+    private void Texts(Entry entry, bool areNumbers)
+    {
+        foreach (var field in EntryKinds.Of(entry).Fields)
         {
-            case Furnished e:
-                Number("ref", e.Ref);
-                break;
-            case Charged e:
-                Number("ref", e.Ref);
-                break;
-            case NoticeGiven e:
-                Number("article", e.Article);
-                break;
-            case ClaimServed e:
-                Number("article", e.Article);
-                break;
-            case StopPaymentGiven e:
-                Number("article", e.Article);
-                break;
-            case BondNoticeGiven e:
-                Number("article", e.Article);
-                break;
-            case PaymentDemanded e:
-                Number("article", e.Article);
-                break;
-            case NoticeFiled e:
-                Number("instrument", e.Instrument);
-                break;
-            case RightsActionFiled e:
-                Number("case", e.Case);
-                break;
-            case OwnerRecorded e:
-                Number("instrument", e.Instrument);
-                break;
-            case ClaimRecorded e:
-                Number("instrument", e.Instrument);
-                break;
-            case CreditRecorded e:
-                Number("instrument", e.Instrument);
-                break;
-            case LisPendensRecorded e:
-                Number("instrument", e.Instrument);
-                break;
-            case ReleaseRecorded e:
-                Number("instrument", e.Instrument);
-                break;
-            case ReleaseBondRecorded e:
-                Number("instrument", e.Instrument);
-                break;
-            case ReleaseDemanded e:
-                Number("instrument", e.Instrument);
-                break;
-            case ActionFiled e:
-                Number("case", e.Case);
-                Name("case", e.Court);
-                break;
-            case LowerTierClaim e:
-                Name("party", e.By);
-                break;
-            case Paid e:
-                Name("party", e.From);
-                break;
+            if (field is Field.Text { Searched: { } searched } text && searched.IsNumber == areNumbers)
+                Add(searched.Heading, text.Get(entry), searched.IsNumber);
         }
     }
 

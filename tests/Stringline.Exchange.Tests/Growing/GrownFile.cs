@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using CsCheck;
+using Stringline.Law.Facts;
 using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests.Growing;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Stringline.Law;
+using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Testing;
 

@@ -1,6 +1,4 @@
-using Stringline.Law.Facts;
-
-namespace Stringline.Exchange;
+namespace Stringline.Law.Facts;
 
 /// <summary>The words of the job file's closed sets. Reader, writer and screens take them from here only.</summary>
 public static class JobFileWords

@@ -1,4 +1,4 @@
-namespace Stringline.Exchange;
+namespace Stringline.Law.Facts;
 
 /// <summary>
 /// The words by which an enum's values stand in a file, in the order in which the enum declares them from 0.

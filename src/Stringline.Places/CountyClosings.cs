@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using NodaTime.Text;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Places;
@@ -62,9 +63,9 @@ public static class CountyClosings
         {
             Sure = cells[5] switch
             {
-                "read" => HowSure.Read,
-                "from memory" => HowSure.FromMemory,
-                "open" => HowSure.Open,
+                "read" => Sure.Read,
+                "from memory" => Sure.FromMemory,
+                "open" => Sure.OurReading,
                 var other => throw Wrong(number, "how_sure", other, "read, from memory or open"),
             },
         };

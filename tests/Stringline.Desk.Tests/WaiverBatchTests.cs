@@ -240,6 +240,7 @@ public sealed class WaiverBatchTests : IDisposable
     /// <summary>Letters, digits and hyphens only, never a device name, whatever the job is called.</summary>
     [Theory]
     [InlineData("C:\\jobs\\Ängström & Söhne.json", "angstrom-sohne")]
+    [InlineData("Straße \u00C6rø.json", "strasse-aero")]
     [InlineData("../CON.json", "con")]
     [InlineData("木", "job")]
     [InlineData("a/b/Q-101", "q-101")]

@@ -31,7 +31,8 @@ internal static partial class CodeFile
         }
 
         return sections.Count > 0 ? sections : throw new UnreadableException(
-            $"{path}: line 1: no section begins on any line. Right: its number and a period alone on a line, with a blank line before and after.");
+            $"{path}: line 1: no section begins on any line. Right: its number and a period alone on a line, with a blank line before and "
+            + "after.");
     }
 
     // A line such as "8306." can also end a sentence that was broken across lines; then the line before it is not blank.
@@ -43,7 +44,11 @@ internal static partial class CodeFile
     {
         var text = string.Join('\n', lines).Trim();
         if (text.Length == 0)
-            throw new UnreadableException($"{where}: nothing stands under {section}. Right: its text, or at least its history in parentheses.");
+        {
+            throw new UnreadableException(
+                $"{where}: nothing stands under {section}. Right: its text, or at least its history in parentheses.");
+        }
+
         var last = text.LastIndexOf("\n\n", StringComparison.Ordinal);
         var history = last < 0 ? text : text[(last + 2)..];
         return History().IsMatch(history)

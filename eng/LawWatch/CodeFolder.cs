@@ -10,13 +10,18 @@ internal sealed record CodeFolder(IReadOnlyList<CodeSection> Sections, IReadOnly
     public static CodeFolder Read(string folder)
     {
         if (!Directory.Exists(folder))
-            throw new UnreadableException($"{folder}: no such folder. Right: a folder with the Legislature's plain text of one code or more.");
+        {
+            throw new UnreadableException(
+                $"{folder}: no such folder. Right: a folder with the Legislature's plain text of one code or more.");
+        }
+
         var files = Directory.GetFiles(folder, "*.txt", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
             .ToLookup(file => Codes.Of(Path.GetRelativePath(folder, file)) is not null);
         if (!files[true].Any())
         {
             throw new UnreadableException(
-                $"{folder}: no file of a code that the rules cite. Right: text files named, or in folders named, {Codes.Expected} and so on.");
+                $"{folder}: no file of a code that the rules cite. Right: text files named, or in folders named, {Codes.Expected} and "
+                + "so on.");
         }
 
         return new CodeFolder(

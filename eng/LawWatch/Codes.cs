@@ -36,8 +36,8 @@ internal static partial class Codes
         && decimal.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is >= 8000m and < 9567m;
 
     /// <summary>
-    /// The whole sections that a citation names, its subdivisions left out: of <c>Civ. Code §§ 8060, 8416(c); Gov. Code § 27361</c> three. Of
-    /// a range such as <c>8830-8834</c> every number, whether there is such a section or not.
+    /// The whole sections that a citation names, its subdivisions left out: of <c>Civ. Code §§ 8060, 8416(c); Gov. Code § 27361</c>
+    /// three. Of a range such as <c>8830-8834</c> every number, whether there is such a section or not.
     /// </summary>
     public static IEnumerable<string> SectionsIn(string citation) =>
         from Match match in Citation().Matches(citation)

@@ -27,7 +27,8 @@ internal sealed record Difference(string Section, Fate Fate, IReadOnlyList<KeptS
         var codes = text.Select(section => Codes.CodeOf(section.Section)).ToHashSet();
         var before = kept.ToLookup(section => section.Section);
         var known = before.Where(group => codes.Contains(Codes.CodeOf(group.Key)) && !IsSame(group, now[group.Key]))
-            .Select(group => new Difference(group.Key, now.Contains(group.Key) ? Fate.Changed : Fate.Gone, [.. group], [.. now[group.Key]]));
+            .Select(group => new Difference(
+                group.Key, now.Contains(group.Key) ? Fate.Changed : Fate.Gone, [.. group], [.. now[group.Key]]));
         var added = now.Where(group => !before.Contains(group.Key) && Codes.IsInWholePart(group.Key))
             .Select(group => new Difference(group.Key, Fate.New, [], [.. group]));
         return [.. known, .. added];

@@ -34,12 +34,14 @@ internal static class Report
             yield return $"{code}: not in this folder, so not compared.";
         var known = kept.Select(section => section.Section).ToHashSet();
         var there = folder.Sections.Select(section => section.Section).ToHashSet();
-        var unknown = standing.Sections.Where(section => there.Contains(section) && !known.Contains(section) && !Codes.IsInWholePart(section))
+        var unknown = standing.Sections
+            .Where(section => there.Contains(section) && !known.Contains(section) && !Codes.IsInWholePart(section))
             .Order(SectionOrder.Instance).ToList();
         if (unknown.Count > 0)
             yield return $"No text was kept of these, so they were not compared: {string.Join("; ", unknown)}.";
         var compared = known.Count(section => codes.Contains(Codes.CodeOf(section)));
-        yield return $"{compared} sections compared: {Count(found, Fate.Changed)} changed, {Count(found, Fate.Gone)} gone, {Count(found, Fate.New)} new.";
+        yield return $"{compared} sections compared: {Count(found, Fate.Changed)} changed, {Count(found, Fate.Gone)} gone, "
+            + $"{Count(found, Fate.New)} new.";
     }
 
     private static int Count(IReadOnlyList<Difference> found, Fate fate) => found.Count(difference => difference.Fate == fate);

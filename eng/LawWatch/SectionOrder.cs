@@ -17,6 +17,8 @@ internal sealed class SectionOrder : IComparer<string>
             : Number(x).CompareTo(Number(y)) is not 0 and var byNumber ? byNumber : string.CompareOrdinal(x, y);
     }
 
-    private static decimal Number(string section) =>
-        decimal.Parse(section[(section.IndexOf('§', StringComparison.Ordinal) + 2)..].TrimEnd([.. "abcdefghijklmnopqrstuvwxyz"]), CultureInfo.InvariantCulture);
+    // A letter after the number is no part of it.
+    private static decimal Number(string section) => decimal.Parse(
+        section[(section.IndexOf('§', StringComparison.Ordinal) + 2)..].TrimEnd([.. "abcdefghijklmnopqrstuvwxyz"]),
+        CultureInfo.InvariantCulture);
 }

@@ -4,8 +4,8 @@ using Stringline.Law.Numbers;
 namespace Stringline.LawWatch;
 
 /// <summary>
-/// What stands on a section: rules and tests of <c>docs/sources-of-law.md</c>, which is made from the marks in the code; prescribed wording of the
-/// same page; papers of <c>docs/papers.md</c>; numbers of <c>data/numbers.csv</c>. A subdivision belongs to its section.
+/// What stands on a section: rules and tests of <c>docs/sources-of-law.md</c>, which is made from the marks in the code; prescribed
+/// wording of the same page; papers of <c>docs/papers.md</c>; numbers of <c>data/numbers.csv</c>. A subdivision belongs to its section.
 /// </summary>
 internal sealed partial class Standing
 {
@@ -28,8 +28,10 @@ internal sealed partial class Standing
     /// <param name="root">Its folder.</param>
     /// <exception cref="UnreadableException">One of them is not there.</exception>
     public static Standing Of(string root) => new([
-        .. Rows(root, "docs/sources-of-law.md", 5).SelectMany(row => On(row[0], "rule", Ticked(row[3])).Concat(On(row[0], "test", Tests(row[4])))),
-        .. Rows(root, "docs/sources-of-law.md", 5).SelectMany(row => On(row[1], "wording", Ticked(row[0]).Where(name => name.EndsWith(".txt", StringComparison.Ordinal)))),
+        .. Rows(root, "docs/sources-of-law.md", 5)
+            .SelectMany(row => On(row[0], "rule", Ticked(row[3])).Concat(On(row[0], "test", Tests(row[4])))),
+        .. Rows(root, "docs/sources-of-law.md", 5)
+            .SelectMany(row => On(row[1], "wording", Ticked(row[0]).Where(name => name.EndsWith(".txt", StringComparison.Ordinal)))),
         .. Rows(root, "docs/papers.md", 4).SelectMany(row => On(row[2], "paper", Ticked(row[0]))),
         .. Numbers(root),
     ]);

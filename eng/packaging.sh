@@ -142,9 +142,7 @@ add_licences() {
     done
   done
   # The fonts are part of the program's library.
-  find src/Stringline.Papers/assets/node_modules -maxdepth 3 -type f -iname 'license*' | while read -r file; do
-    cp "$file" "$to/$(basename "$(dirname "$file")")-$(basename "$file")"
-  done
+  cp src/Stringline.Papers/assets/OFL.txt "$to/Noto-fonts-OFL.txt"
 }
 
 # pack SYSTEM FOLDER NAME TO: prints the archive. The same sources give the same order and times inside.

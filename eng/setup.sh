@@ -50,7 +50,7 @@ same_packages_everywhere() {
 publish() {
   local tool="$root/out/stringline/stringline.dll"
   if [ -f "$tool" ] && [ -z "$(find "$root"/src "$root"/data "$root"/Directory.* "$root"/global.json \
-      \( -name obj -o -name bin -o -name node_modules \) -prune -o -type f -newer "$tool" -print -quit)" ]; then
+      \( -name obj -o -name bin \) -prune -o -type f -newer "$tool" -print -quit)" ]; then
     return
   fi
   echo "Building Stringline ..." >&2

@@ -40,7 +40,7 @@ internal sealed class MutantFinder : CSharpSyntaxWalker
         ["FirstOrDefault"] = "LastOrDefault", ["First"] = "Last",
     };
 
-    private static readonly string[] MarksOfSources = ["HowSure", "Sure"];
+    private static readonly string[] MarksOfSources = ["Sure"];
 
     private readonly SemanticModel model;
     private readonly List<Mutant> found = [];

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Stringline.Law.Facts;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 
@@ -12,10 +13,6 @@ namespace Stringline.Desk;
 internal static class PaperFileName
 {
     private const int Longest = 60;
-
-    // The program knows no culture and so takes no accents off; the letters that Latin names are written with stand here with their plain ones.
-    private const string Accented = "àáâãäåçèéêëìíîïðñòóôõöøùúûüýÿāăąćĉċčďđēĕėęěĝğġģĥħĩīĭįıĵķĺļľłńņňōŏőŕŗřśŝşšţťŧũūŭůűųŵŷźżžạảấầẩẫậắằẳẵặẹẻẽếềểễệỉịọỏốồổỗộớờởỡợụủứừửữựỳỵỷỹ";
-    private const string Plain = "aaaaaaceeeeiiiidnoooooouuuuyyaaaccccddeeeeegggghhiiiiijkllllnnnooorrrsssstttuuuuuuwyzzzaaaaaaaaaaaaeeeeeeeeiioooooooooooouuuuuuuyyyy";
 
     /// <summary>The name of a paper.</summary>
     /// <param name="job">The job's name.</param>
@@ -46,15 +43,16 @@ internal static class PaperFileName
         var stem = new StringBuilder();
         foreach (var letter in text.ToLowerInvariant())
         {
-            var c = Accented.IndexOf(letter, StringComparison.Ordinal) is >= 0 and var at ? Plain[at] : letter;
-            if (char.IsAsciiLetterOrDigit(c))
-                stem.Append(c);
-            else if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark && stem.Length > 0 && stem[^1] != '-')
+            if (char.IsAsciiLetterOrDigit(letter))
+                stem.Append(letter);
+            else if (LatinLetters.Plain(letter) is { } plain)
+                stem.Append(plain);
+            else if (CharUnicodeInfo.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark && stem.Length > 0 && stem[^1] != '-')
                 stem.Append('-');
-            if (stem.Length == Longest)
+            if (stem.Length >= Longest)
                 break;
         }
 
-        return stem.ToString().Trim('-') is { Length: > 0 } plain ? plain : otherwise;
+        return stem.ToString().Trim('-') is { Length: > 0 } name ? name : otherwise;
     }
 }

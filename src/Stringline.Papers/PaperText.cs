@@ -1,4 +1,5 @@
 using NodaTime.Text;
+using Stringline.Law.Facts;
 
 namespace Stringline.Papers;
 
@@ -61,7 +62,7 @@ public static class PaperText
             return null;
         var lines = text.ReplaceLineEndings("\n").Replace('\t', ' ')
             .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        return LatinComposition.Of(string.Join('\n', lines));
+        return LatinLetters.Joined(string.Join('\n', lines));
     }
 
     /// <summary>The text on one line.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Frozen;
 using NodaTime.Text;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Places;
@@ -32,29 +34,14 @@ public static class CountyClosings
     {
         ArgumentNullException.ThrowIfNull(csv);
         var rows = new List<CountyClosing>();
-        var headed = false;
-        var number = 0;
-        foreach (var line in csv.ReplaceLineEndings("\n").Split('\n'))
-        {
-            number++;
-            if (line.Length == 0 || line[0] == '#')
-                continue;
-            if (headed)
-                rows.Add(Row(line.Split(','), number, rows));
-            else if (line == Columns)
-                headed = true;
-            else
-                throw new FormatException($"Line {number}: '{line}' is there; the columns {Columns} would be right.");
-        }
-
-        return headed ? rows : throw new FormatException($"No line names the columns; {Columns} would be right.");
+        foreach (var row in ShippedRows.Read(csv, Columns))
+            rows.Add(Row(row, rows));
+        return rows;
     }
 
-    private static CountyClosing Row(string[] cells, int number, List<CountyClosing> before)
+    private static CountyClosing Row(ShippedRow shipped, List<CountyClosing> before)
     {
-        var count = Columns.Split(',').Length;
-        if (cells.Length != count)
-            throw new FormatException($"Line {number}: {cells.Length} cells are there; {count} would be right, and none may hold a comma.");
+        var (number, cells) = shipped;
         var county = cells[0];
         if (!Counties.All.Contains(county))
             throw Wrong(number, "county", county, "one of the 58 counties, without the word county,");
@@ -62,9 +49,9 @@ public static class CountyClosings
         {
             Sure = cells[5] switch
             {
-                "read" => HowSure.Read,
-                "from memory" => HowSure.FromMemory,
-                "open" => HowSure.Open,
+                "read" => Sure.Read,
+                "from memory" => Sure.FromMemory,
+                "open" => Sure.OurReading,
                 var other => throw Wrong(number, "how_sure", other, "read, from memory or open"),
             },
         };

@@ -1,3 +1,5 @@
+using Stringline.Law.Numbers;
+
 namespace Stringline.Places;
 
 /// <summary>What the tables say of a ZIP.</summary>
@@ -39,9 +41,10 @@ public static class ZipTable
 
     private static Dictionary<string, IReadOnlyList<string>> ByCity()
     {
-        var straddlers = Straddlers.Value.Split('\n').Select(line => line.Split(',')).Where(cells => cells.Length > 1).ToLookup(cells => cells[0], cells => cells[1], StringComparer.Ordinal);
+        var straddlers = ShippedRows.Read(Straddlers.Value, "zip,county,named_by")
+            .ToLookup(row => row.Cells[0], row => row.Cells[1], StringComparer.Ordinal);
         var found = new Dictionary<string, SortedSet<string>>(StringComparer.OrdinalIgnoreCase);
-        foreach (var cells in Main.Value.Split('\n').Select(line => line.Split(',')).Where(cells => cells.Length == 3 && cells[0].Length == 5))
+        foreach (var (_, cells) in ShippedRows.Read(Main.Value, "zip,city,county"))
         {
             if (!found.TryGetValue(cells[1], out var counties))
                 found[cells[1]] = counties = new SortedSet<string>(StringComparer.Ordinal);

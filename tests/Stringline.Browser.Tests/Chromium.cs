@@ -1,7 +1,9 @@
 using Microsoft.Playwright;
 using Stringline.Desk.DemoOffice;
+using Stringline.Testing;
 
 [assembly: AssemblyFixture(typeof(Stringline.Browser.Tests.Chromium))]
+[assembly: Slow(Slow.Browser)]
 
 namespace Stringline.Browser.Tests;
 
@@ -77,6 +79,7 @@ public sealed class Chromium : IAsyncLifetime
     /// <param name="scale">Device pixels to a CSS pixel; 2 with half the width is what a zoom of 200 % makes of a window.</param>
     internal async Task<Visit> Visit(ServedDesk desk, int width = 1280, int height = 800, float scale = 1)
     {
+        SlowAttribute.Must(Slow.Browser);
         var context = await browser.NewContextAsync(new()
         {
             BaseURL = desk.Address.ToString(),

@@ -15,6 +15,7 @@ namespace Stringline.Desk.Tests;
 /// the settings or a job, is found by a check or refused at the door; nothing but a plain refusal comes out; and what is only derived is mended.
 /// <c>bench/tamper</c> runs it a thousand times.
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class FileTamperTests : IDisposable
 {
     private static readonly LocalDate Today = new(2026, 7, 15);

@@ -4,6 +4,7 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests;
 
 /// <summary>What is handed out is made of the packages whose content the committed lock files name, to the last bit (<c>eng/setup.sh</c>).</summary>
+[Slow(Slow.Lasting)]
 public sealed class HandOutTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

@@ -11,6 +11,7 @@ namespace Stringline.Desk.Tests;
 /// the whole one of before or the whole one of after, and the same command run again finishes. This proves the death of a program, not the
 /// loss of power. <c>bench/crash COUNT</c> runs it longer.
 /// </summary>
+[Slow(Slow.Crash)]
 public sealed class KillTests : IDisposable
 {
     private static readonly LocalDate Day = new(2026, 6, 22);

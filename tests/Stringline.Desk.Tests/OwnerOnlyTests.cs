@@ -10,6 +10,7 @@ namespace Stringline.Desk.Tests;
 /// the test may make an account (as root), that account tries to read the store and to use the desk.
 /// </summary>
 [UnsupportedOSPlatform("windows")]
+[Slow(Slow.Lasting)]
 public sealed partial class OwnerOnlyTests : IDisposable
 {
     private const UnixFileMode ForFiles = UnixFileMode.UserRead | UnixFileMode.UserWrite;

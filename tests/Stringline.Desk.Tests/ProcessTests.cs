@@ -5,6 +5,7 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests;
 
 /// <summary>The whole program from outside: arguments in; text, errors and exit status out.</summary>
+[Slow(Slow.Lasting)]
 public sealed class ProcessTests : IDisposable
 {
     private readonly string root = Scratch.Folder();

@@ -7,6 +7,7 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests;
 
 /// <summary>Import, list, calendar, waterfall and days as a person types them. All names are invented.</summary>
+[Slow(Slow.Lasting)]
 public sealed class SheetCommandTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

@@ -4,6 +4,7 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests;
 
 /// <summary>The commands that keep a store, as a person types them.</summary>
+[Slow(Slow.Lasting)]
 public sealed partial class StoreCommandTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

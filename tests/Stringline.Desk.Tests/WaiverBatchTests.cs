@@ -228,6 +228,7 @@ public sealed class WaiverBatchTests : IDisposable
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Progress_off_a_terminal_is_a_line_at_each_tenth()
     {
         Assert.Equal(CommandLine.Done, Run(Sheet([.. Enumerable.Range(1, 20).Select(i => $"alder-court.json,8132,2026-03-20,{i}.00,X,,,{ToMarch}")])));
@@ -240,6 +241,7 @@ public sealed class WaiverBatchTests : IDisposable
     /// <summary>Letters, digits and hyphens only, never a device name, whatever the job is called.</summary>
     [Theory]
     [InlineData("C:\\jobs\\Ängström & Söhne.json", "angstrom-sohne")]
+    [InlineData("Straße \u00C6rø.json", "strasse-aero")]
     [InlineData("../CON.json", "con")]
     [InlineData("木", "job")]
     [InlineData("a/b/Q-101", "q-101")]

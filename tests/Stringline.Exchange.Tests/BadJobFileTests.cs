@@ -8,6 +8,7 @@ namespace Stringline.Exchange.Tests;
 /// Job files made bad, the same ones in each run: whatever is in them, the answer is a refusal in words, or a job that is assessed and
 /// written back as it was read. This program runs with a heap of 600 MB at most (see its project file). bench/fuzz-input tries 2,000.
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class BadJobFileTests(ITestOutputHelper output)
 {
     private static readonly byte[][] Good =

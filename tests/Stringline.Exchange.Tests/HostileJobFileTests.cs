@@ -9,6 +9,7 @@ namespace Stringline.Exchange.Tests;
 /// or to fill the memory. So taken they took minutes or gigabytes; what takes a walk of the file takes a second.
 /// </summary>
 [Collection(LargeFiles.Name)]
+[Slow(Slow.Fuzz)]
 public sealed class HostileJobFileTests
 {
     private const string Head = """

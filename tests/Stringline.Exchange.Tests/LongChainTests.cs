@@ -8,6 +8,7 @@ namespace Stringline.Exchange.Tests;
 /// its entries is some twenty billion steps, which no machine does within the limit; one walk of all is a second.
 /// </summary>
 [Collection(LargeFiles.Name)]
+[Slow(Slow.Lasting)]
 public sealed class LongChainTests
 {
     private const int Entries = 60_000;

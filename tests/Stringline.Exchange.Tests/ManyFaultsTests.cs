@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text;
+using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests;
 
 /// <summary>A file of many wrong entries is refused with the first hundred told and the others counted.</summary>
+[Slow(Slow.Lasting)]
 public sealed class ManyFaultsTests
 {
     [Theory]

@@ -81,6 +81,7 @@ public sealed class RefusalTests
     }
 
     [Fact]
+    [Slow(Slow.Fuzz)]
     public void No_changed_byte_of_the_demo_job_makes_the_reader_fail()
     {
         var bytes = File.ReadAllBytes(Repository.Path("data/demo/alder-court.json"));

@@ -2,6 +2,7 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.ClaimOfLien;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -383,6 +384,7 @@ public sealed class ClaimPacketTests
                 draft: false)).Refusals).Id);
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void A_packet_is_made_for_each_of_the_58_counties()
     {
         foreach (var county in Counties.All)

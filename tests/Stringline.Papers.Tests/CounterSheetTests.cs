@@ -6,6 +6,7 @@ using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -44,6 +45,7 @@ public sealed class CounterSheetTests
 
     [Theory]
     [MemberData(nameof(Counties))]
+    [Slow(Slow.Lasting)]
     public void The_sheet_of_a_draft_has_two_pages_and_no_payee_or_step(string county)
     {
         foreach (var shape in Shapes)
@@ -62,6 +64,7 @@ public sealed class CounterSheetTests
 
     [Theory]
     [MemberData(nameof(Recorded))]
+    [Slow(Slow.Lasting)]
     public void So_has_that_of_any_other_recorded_paper(string id)
     {
         foreach (var county in (string[])["Yolo", "Los Angeles", "Glenn", "San Francisco", "Kern", "Sacramento", "San Bernardino",

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -24,6 +25,7 @@ public sealed partial class DraftSheetTests
 
     [Theory]
     [MemberData(nameof(All))]
+    [Slow(Slow.Lasting)]
     public void The_sheet_of_any_draft_tells_of_no_step(string id)
     {
         // The notice of pendency is the attorney's to complete, and so are the steps, as long as nothing else stands against it.

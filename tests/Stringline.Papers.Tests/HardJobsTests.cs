@@ -1,8 +1,10 @@
 using Stringline.Papers.Catalogue;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
 /// <summary>Good papers of hard jobs pass their preflight: nothing is lost, cut, drawn over or refused without need.</summary>
+[Slow(Slow.Lasting)]
 public sealed class HardJobsTests
 {
     public static TheoryData<string> Ids => [.. PaperCatalogue.All.Select(p => p.Id)];

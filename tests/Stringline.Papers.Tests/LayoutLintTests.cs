@@ -10,6 +10,7 @@ namespace Stringline.Papers.Tests;
 /// Every page of every paper, for the demo jobs and for jobs that are hard to set: nothing left alone or parted, nothing that only a file
 /// or a command line says.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class LayoutLintTests
 {
     private static readonly (string Job, string[] Days)[] Demos =

@@ -1,10 +1,12 @@
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
 /// <summary>Names with accents, long texts and many owners on every paper: nothing is lost, nothing overlaps, no check fails.</summary>
+[Slow(Slow.Lasting)]
 public sealed class LongContentTests
 {
     private static readonly string[] Accented =

@@ -3,6 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 using static Stringline.Papers.Tests.PaperJobs;
 
@@ -117,6 +118,7 @@ public sealed partial class NamedWholeTests
     // Two words for many: none says one, and none is made many twice.
     [Theory]
     [MemberData(nameof(AllIds))]
+    [Slow(Slow.Lasting)]
     public void No_word_is_made_plural_twice(string id)
     {
         foreach (var hard in (Func<JobFile, JobFile>[])[j => j, Several, HardJobs.All["61 owners"], j => ManyLenders(j), Couple])

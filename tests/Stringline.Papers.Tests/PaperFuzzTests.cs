@@ -4,6 +4,7 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Papers.Catalogue;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -11,6 +12,7 @@ namespace Stringline.Papers.Tests;
 /// Papers drawn at random for job files drawn at random. Each is made and passes its preflight, which is another library's reading,
 /// or is refused in words; nothing escapes as an exception. <c>STRINGLINE_FUZZ_FILES</c> sets how many files (see bench/fuzz).
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class PaperFuzzTests(ITestOutputHelper output)
 {
     private const int Usual = 300;

@@ -5,6 +5,7 @@ using Stringline.Law;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.PromptPayment;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -12,6 +13,7 @@ namespace Stringline.Papers.Tests;
 /// No paper counts a day: each that is printed, on the paper or on its sheet, is one that the law found on that day, one that the job file
 /// holds, one that was told with the request, the day of asking, or the day of a recorder's price.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed partial class PrintedDaysTests(ITestOutputHelper output)
 {
     private const int DaysOfPosting = 5;

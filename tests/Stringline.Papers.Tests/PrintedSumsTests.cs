@@ -11,6 +11,7 @@ using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Waiver;
 using Stringline.Papers.Writing;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -18,6 +19,7 @@ namespace Stringline.Papers.Tests;
 /// No paper works out a sum by itself: each that is printed, on the paper or on its sheet, is one that the law found on that day, one that
 /// the job file holds, one that was told with the request, or a price of the recorder's.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed partial class PrintedSumsTests(ITestOutputHelper output)
 {
     // In the words of the statutes: § 9362's ten dollars, and the limits of Civ. Code §§ 8318, 8700 and Pub. Contract Code § 20104.

@@ -3,6 +3,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
 using Stringline.Papers.Writing;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 using static Stringline.Papers.Tests.PaperJobs;
 
@@ -23,6 +24,7 @@ public sealed class SheetWordsTests
     /// <summary>Notes to oneself, and words that no American office says.</summary>
     [Theory]
     [MemberData(nameof(Ids))]
+    [Slow(Slow.Lasting)]
     public void No_paper_and_no_sheet_speaks_to_itself(string id)
     {
         string[] never = ["from memory", "no source", "as read", "asten", "at hand", "own times", "arrival can be shown", "can be shown", "stands on",

@@ -6,6 +6,7 @@ using PdfSharp.Pdf.IO;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -14,6 +15,7 @@ namespace Stringline.Papers.Tests;
 /// counter. The check that is meant to find the change finds it. The good claim itself passes every check (see
 /// <see cref="PreflightTests"/>).
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class TamperedPaperTests
 {
     /// <summary>What is done to the good claim, by the check that must find it.</summary>

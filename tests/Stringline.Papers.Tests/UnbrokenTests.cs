@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.PaperJobs;
 
 namespace Stringline.Papers.Tests;
@@ -47,6 +48,7 @@ public sealed class UnbrokenTests
     [InlineData("waiver-8134")]
     [InlineData("waiver-8136")]
     [InlineData("waiver-8138")]
+    [Slow(Slow.Lasting)]
     public void A_waiver_of_many_owners_keeps_its_check_together_and_leaves_no_gap(string id)
     {
         for (var owners = 40; owners <= 100; owners += 3)

@@ -9,6 +9,7 @@ using Stringline.Testing;
 namespace Stringline.Papers.Tests;
 
 /// <summary>The files themselves, as other programs see them: qpdf, MuPDF and poppler, none of which wrote or reads them here.</summary>
+[Slow(Slow.Lasting)]
 public sealed class WholeFileTests
 {
     public static TheoryData<string> Ids => [.. PaperCatalogue.All.Select(paper => paper.Id)];

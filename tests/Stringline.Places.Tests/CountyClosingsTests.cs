@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Places.Tests;
@@ -67,7 +68,7 @@ public sealed class CountyClosingsTests
     public void Each_row_is_known_as_its_source_allows()
     {
         var row = Assert.Single(CountyClosings.Parse($"{Head}\n{Good}\n"));
-        Assert.Equal(("Kern", HowSure.Read), (row.County, row.Sure));
+        Assert.Equal(("Kern", Sure.Read), (row.County, row.Sure));
         Assert.All(CountyClosings.All, r => Assert.Contains(r.County, Counties.All));
     }
 }

@@ -10,6 +10,7 @@ namespace Stringline.Spreadsheets.Tests;
 /// Tables made bad, the same ones in each run: each is refused in words, or its rows are each accounted for. Those of workbooks are
 /// changed as files, and inside with their checksums made anew, so that the reader itself meets them.
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class BadTableTests(ITestOutputHelper output) : IDisposable
 {
     private static readonly string[] Csv =

@@ -1,10 +1,12 @@
 using System.Text;
 using Stringline.Spreadsheets.Reading;
 using Stringline.Spreadsheets.Tests.Hostile;
+using Stringline.Testing;
 
 namespace Stringline.Spreadsheets.Tests;
 
 /// <summary>What an import keeps of a table is bounded too, and whoever asked for it can stop it.</summary>
+[Slow(Slow.Lasting)]
 public sealed class BoundedImportTests : IDisposable
 {
     private const string Headers = "Job #,Invoice Number,Delivery Date,Amount\n";

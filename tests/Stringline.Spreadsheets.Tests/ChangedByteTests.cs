@@ -5,6 +5,7 @@ using Stringline.Testing;
 namespace Stringline.Spreadsheets.Tests;
 
 /// <summary>A workbook is taken as it was written or not at all: every byte of it is changed in turn.</summary>
+[Slow(Slow.Fuzz)]
 public sealed class ChangedByteTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

@@ -4,10 +4,12 @@ using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Spreadsheets.Cells;
 using Stringline.Spreadsheets.Writing;
+using Stringline.Testing;
 
 namespace Stringline.Spreadsheets.Tests;
 
 /// <summary>Invoices written in random ways and imported equal the entries they were written from.</summary>
+[Slow(Slow.Fuzz)]
 public sealed class RandomTableTests
 {
     private sealed record Drawn(int Job, LocalDate Day, long Cents, string Text);

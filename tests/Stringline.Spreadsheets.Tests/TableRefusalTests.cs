@@ -10,6 +10,7 @@ namespace Stringline.Spreadsheets.Tests;
 /// Tables made to break their reader. This program runs with a heap of 600 MB at most (see its project file): a file that takes more
 /// fails its test. The second part of <c>docs/refusals.md</c> is made from them.
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class TableRefusalTests : IDisposable
 {
     private const string Title = "# What a table is refused for";

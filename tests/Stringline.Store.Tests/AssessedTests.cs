@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stringline.Law.Reasoning;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
@@ -189,4 +190,5 @@ public abstract class AssessedTests : IDisposable
 
 public sealed class SqliteAssessedTests() : AssessedTests(() => new SqlitePlace());
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresAssessedTests() : AssessedTests(() => new PostgresPlace());

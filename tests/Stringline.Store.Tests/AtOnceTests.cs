@@ -211,6 +211,8 @@ public abstract class AtOnceTests(Func<Place> make)
     }
 }
 
+[Slow(Slow.Lasting)]
 public sealed class SqliteAtOnceTests() : AtOnceTests(() => new SqlitePlace());
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresAtOnceTests() : AtOnceTests(() => new PostgresPlace());

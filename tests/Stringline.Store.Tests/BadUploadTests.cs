@@ -7,6 +7,7 @@ namespace Stringline.Store.Tests;
 
 /// <summary>Papers made bad, the same ones in each run: each is refused in words, or taken as what its first and last bytes say, and kept
 /// byte for byte.</summary>
+[Slow(Slow.Fuzz)]
 public sealed class BadUploadTests(ITestOutputHelper output)
 {
     private static readonly byte[][] Good =

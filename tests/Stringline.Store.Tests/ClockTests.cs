@@ -128,4 +128,5 @@ public abstract class ClockTests : IDisposable
 
 public sealed class SqliteClockTests() : ClockTests(() => new SqlitePlace());
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresClockTests() : ClockTests(() => new PostgresPlace());

@@ -10,6 +10,7 @@ namespace Stringline.Store.Tests;
 /// whole, and no change is there by halves. This proves the death of a program, not the loss of power. <c>bench/crash COUNT</c> runs
 /// it longer.
 /// </summary>
+[Slow(Slow.Crash)]
 public sealed class CrashTests
 {
     private const int Group = 3;
@@ -111,6 +112,7 @@ public sealed class CrashTests
         // ./test publishes it compiled ahead of time, which starts three times faster than the one built with the tests.
         public static Writer Start()
         {
+            SlowAttribute.Must(Slow.Crash);
             string[] command = Environment.GetEnvironmentVariable("STRINGLINE_CRASH_WRITER") is { Length: > 0 } published
                 ? [Repository.Path(published)]
                 : ["dotnet", Path.Combine(AppContext.BaseDirectory, "Stringline.Store.Crash.dll")];

@@ -4,6 +4,7 @@ using Stringline.Testing;
 namespace Stringline.Store.Tests;
 
 /// <summary>A disk that is full, or may only be read: real ones, mounted for the test, which needs root.</summary>
+[Slow(Slow.Lasting)]
 public sealed class DiskTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

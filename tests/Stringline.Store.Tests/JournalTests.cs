@@ -314,4 +314,5 @@ public abstract class JournalTests : IDisposable
 
 public sealed class SqliteJournalTests() : JournalTests(() => new SqlitePlace());
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresJournalTests() : JournalTests(() => new PostgresPlace());

@@ -2,6 +2,7 @@ using System.Data.Common;
 using Stringline.Exchange;
 using Stringline.Store.Chain;
 using Stringline.Store.Sql;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
@@ -220,6 +221,7 @@ public sealed class SqliteMigrationTests() : MigrationTests(() => new SqlitePlac
     }
 }
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresMigrationTests() : MigrationTests(() => new PostgresPlace())
 {
     internal override Database Connect() => new PostgresDatabase((StoreAddress.OnServer)StoreAddress.Read(Place.Address));

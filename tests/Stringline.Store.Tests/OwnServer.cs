@@ -18,6 +18,7 @@ internal sealed class OwnServer : IDisposable
 
     private OwnServer(string bin)
     {
+        SlowAttribute.Must(Slow.PostgreSql);
         this.bin = bin;
         folder = Scratch.Folder();
 

@@ -129,10 +129,17 @@ public sealed class PostgresPlace : Place
     private readonly string schema = FormattableString.Invariant($"t{Environment.ProcessId}_{Interlocked.Increment(ref count)}");
 
     /// <summary>The server; without it the tests of PostgreSQL fail, since passing over them would look like success.</summary>
-    public static string Server => Environment.GetEnvironmentVariable("STRINGLINE_TEST_POSTGRES") is { Length: > 0 } server
-        ? server
-        : throw new InvalidOperationException("STRINGLINE_TEST_POSTGRES names no PostgreSQL server. Run ./test, or the tests through "
-        + "eng/postgres.sh, which starts one.");
+    public static string Server
+    {
+        get
+        {
+            SlowAttribute.Must(Slow.PostgreSql);
+            return Environment.GetEnvironmentVariable("STRINGLINE_TEST_POSTGRES") is { Length: > 0 } server
+                ? server
+                : throw new InvalidOperationException("STRINGLINE_TEST_POSTGRES names no PostgreSQL server. Run ./test, or the tests "
+                + "through eng/postgres.sh, which starts one.");
+        }
+    }
 
     public override string Address => $"postgres:{Server};Search Path={schema};Maximum Pool Size=8;Include Error Detail=true";
 

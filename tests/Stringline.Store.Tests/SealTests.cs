@@ -246,6 +246,7 @@ public sealed class SqliteSealTests() : SealTests(() => new SqlitePlace())
             + "select raise(abort, 'no'); end");
 }
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresSealTests() : SealTests(() => new PostgresPlace())
 {
     internal override Database Connect() => new PostgresDatabase((StoreAddress.OnServer)StoreAddress.Read(Place.Address));

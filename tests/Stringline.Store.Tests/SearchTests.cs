@@ -2,6 +2,7 @@ using Dapper;
 using Microsoft.Data.Sqlite;
 using Stringline.Law.Facts;
 using Stringline.Store.Search;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
@@ -87,6 +88,7 @@ public abstract class SearchTests : IDisposable
 
 public sealed class SqliteSearchTests() : SearchTests(() => new SqlitePlace());
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresSearchTests() : SearchTests(() => new PostgresPlace());
 
 public sealed class FoldingTests

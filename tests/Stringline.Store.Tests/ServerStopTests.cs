@@ -15,6 +15,7 @@ namespace Stringline.Store.Tests;
 /// <c>bench/server-stops</c> does it at more moments.
 /// </summary>
 /// <param name="own">The server.</param>
+[Slow(Slow.PostgreSql)]
 public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<ServerStopTests.Server>, IDisposable
 {
     // A write is stopped while it waits for a table that somebody else holds: in ./test for one that it comes to late, else for each in turn.

@@ -4,6 +4,7 @@ using Stringline.Testing;
 namespace Stringline.Store.Tests;
 
 /// <summary>A restore on a server that is broken off, and who still has the old store open.</summary>
+[Slow(Slow.PostgreSql)]
 public sealed class ServerSwapTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

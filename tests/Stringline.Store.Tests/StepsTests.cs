@@ -1,4 +1,5 @@
 using Stringline.Law.Reasoning;
+using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
 
@@ -141,4 +142,5 @@ public abstract class StepsTests : IDisposable
 
 public sealed class SqliteStepsTests() : StepsTests(() => new SqlitePlace());
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresStepsTests() : StepsTests(() => new PostgresPlace());

@@ -4,6 +4,7 @@ using Stringline.Testing;
 namespace Stringline.Store.Tests;
 
 /// <summary>What lies at a store's path before, while and after a backup is put there; and who still has the old one open.</summary>
+[Slow(Slow.Crash)]
 public sealed class SwapTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

@@ -347,6 +347,7 @@ public abstract class TamperTests : IDisposable
     }
 }
 
+[Slow(Slow.Fuzz)]
 public sealed class SqliteTamperTests() : TamperTests(() => new SqlitePlace(), places: 500)
 {
     protected override Place Another() => new SqlitePlace();
@@ -434,6 +435,7 @@ public sealed class SqliteTamperTests() : TamperTests(() => new SqlitePlace(), p
     }
 }
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresTamperTests() : TamperTests(() => new PostgresPlace(), places: 150)
 {
     protected override Place Another() => new PostgresPlace();

@@ -155,6 +155,7 @@ public sealed class SqliteUpkeepTests() : UpkeepTests(() => new SqlitePlace())
     protected override string Aside(string kept) => kept;
 }
 
+[Slow(Slow.PostgreSql)]
 public sealed class PostgresUpkeepTests() : UpkeepTests(() => new PostgresPlace())
 {
     protected override Place Another() => new PostgresPlace();

@@ -8,6 +8,7 @@ namespace Stringline.Store.Tests;
 /// A write-ahead log that an unclean end left and that was damaged since: SQLite takes it up to the first frame that does not fit and drops
 /// what follows, which somebody was told is recorded (https://www.sqlite.org/fileformat2.html, "The Write-Ahead Log").
 /// </summary>
+[Slow(Slow.Fuzz)]
 public sealed class WriteAheadLogTests : IDisposable
 {
     private const int Header = 32;

@@ -12,9 +12,11 @@ public static class BadFiles
     /// <summary>A file made from one of these.</summary>
     /// <param name="good">Good ones of one kind.</param>
     /// <param name="words">What such a file is made of, put where it does not belong.</param>
-    public static Gen<byte[]> Of(IReadOnlyList<byte[]> good, IReadOnlyList<string> words) =>
-        from seed in Gen.ULong
-        select Made(new Drawing(seed), good, words);
+    public static Gen<byte[]> Of(IReadOnlyList<byte[]> good, IReadOnlyList<string> words)
+    {
+        SlowAttribute.Must(Slow.Fuzz);
+        return from seed in Gen.ULong select Made(new Drawing(seed), good, words);
+    }
 
     /// <summary>A text made from one of these.</summary>
     /// <param name="good">Good ones.</param>

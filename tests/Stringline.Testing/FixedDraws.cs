@@ -22,6 +22,7 @@ public static class FixedDraws
     /// <exception cref="InvalidOperationException">It does not hold; tells the draw, and what failed within it.</exception>
     public static void Sample<T>(this Gen<T> gen, Action<T> assert, Func<T, string>? print = null, long iter = 100)
     {
+        iter = Testing.Times.AtMost((int)iter);
         if (AtRandom)
         {
             Check.Sample(gen, assert, print: print, iter: iter);

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Papers;
+using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Batch;
 
@@ -98,7 +99,7 @@ internal sealed partial class BatchReport
     public void Write(string folder)
     {
         var temporary = Path.Combine(folder, ".stringline-" + FileName);
-        File.WriteAllText(temporary, CsvLine.Of(Heads) + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvText.Utf8);
+        File.WriteAllText(temporary, CsvLine.Of(Heads) + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvRecords.StrictUtf8);
         File.Move(temporary, Path.Combine(folder, FileName), overwrite: true);
     }
 

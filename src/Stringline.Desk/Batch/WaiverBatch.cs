@@ -4,6 +4,7 @@ using Stringline.Exchange;
 using Stringline.Law.Facts;
 using Stringline.Papers;
 using Stringline.Papers.Waiver;
+using Stringline.Spreadsheets.Reading;
 using Stringline.Store;
 
 namespace Stringline.Desk.Batch;
@@ -83,7 +84,7 @@ internal sealed class WaiverBatch
 
     private int? Twice(WaiverRow row)
     {
-        var key = new Guid(SHA256.HashData(CsvText.Utf8.GetBytes($"{row.Job}\n{row.FormText}\n{row.Options}")).AsSpan(0, 16));
+        var key = new Guid(SHA256.HashData(CsvRecords.StrictUtf8.GetBytes($"{row.Job}\n{row.FormText}\n{row.Options}")).AsSpan(0, 16));
         if (seen.TryAdd(key, row.Line))
             return null;
         return seen[key];

@@ -3,6 +3,7 @@ using System.Text;
 using Stringline.Exchange;
 using Stringline.Papers;
 using Stringline.Papers.Waiver;
+using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Batch;
 
@@ -82,7 +83,7 @@ internal sealed class WaiverLedger : IDisposable
             Plain(order.Outlook?.Released), Plain(order.Outlook?.Payment), Plain(order.Outlook?.Difference ?? order.Outlook?.Released));
         lock (writing)
         {
-            file.Write(CsvText.Utf8.GetBytes(line));
+            file.Write(CsvRecords.StrictUtf8.GetBytes(line));
             file.Flush();
         }
     }
@@ -105,11 +106,12 @@ internal sealed class WaiverLedger : IDisposable
     {
         try
         {
-            using var text = new StreamReader(file, CsvText.Utf8, leaveOpen: true);
-            foreach (var cells in CsvText.Read(text, ',').Skip(1).Select(r => r.Cells).Where(c => c.Length is FewestCells || c.Length == Heads.Length))
+            using var text = new StreamReader(file, CsvRecords.StrictUtf8, leaveOpen: true);
+            var records = CsvRecords.Read(text, ",", WaiverSheet.LongestCell, isTrimmed: true).Select(record => record.Cells);
+            foreach (var cells in records.Skip(1).Where(cells => cells.Count is FewestCells || cells.Count == Heads.Length))
                 made[cells[0]] = (cells[5], cells[6]);
         }
-        catch (Exception e) when (e is DecoderFallbackException or CsvHelper.CsvHelperException)
+        catch (Exception e) when (e is DecoderFallbackException or CsvException)
         {
             // A ledger that was spoilt tells nothing: its papers are made again.
             made.Clear();
@@ -117,7 +119,7 @@ internal sealed class WaiverLedger : IDisposable
 
         // A line that was cut off when a run was killed must not run into the next one.
         if (file.Length == 0)
-            file.Write(CsvText.Utf8.GetBytes(CsvLine.Of(Heads)));
+            file.Write(CsvRecords.StrictUtf8.GetBytes(CsvLine.Of(Heads)));
         else
             EndLastLine();
     }

@@ -3,6 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Waiver;
+using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Batch;
 
@@ -21,7 +22,7 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
     public static WaiverRow Of(CsvRecord record, string[] heads)
     {
         var refusals = new List<Refusal>();
-        string Cell(string head) => Array.IndexOf(heads, head) is >= 0 and var at && at < record.Cells.Length ? record.Cells[at] : "";
+        string Cell(string head) => Array.IndexOf(heads, head) is >= 0 and var at && at < record.Cells.Count ? record.Cells[at] : "";
         void Refuse(string head, string there, string right, string section = "") => refusals.Add(new Refusal("row", head, there, right, section));
         string? Text(string head) => Cell(head) is { Length: > 0 } text ? text : null;
         LocalDate? Day(string head)
@@ -44,12 +45,12 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
             return null;
         }
 
-        if (record.BadQuotes)
+        if (record.IsBroken)
             Refuse("the row", "Its quotation marks do not pair.", "Put a cell that holds a comma between two quotation marks, and double a quotation mark inside it.");
-        if (record.Wrapped)
+        if (record.LastLine > record.Line)
             Refuse("the row", "A cell goes over several lines.", "Keep each row on one line; see whether a quotation mark is not closed.");
-        if (record.Cells.Length > heads.Length && record.Cells.Skip(heads.Length).Any(c => c.Length > 0))
-            Refuse("the row", $"{record.Cells.Length} cells under {heads.Length} heads.", "Put a cell that holds a comma between quotation marks.");
+        if (record.Cells.Count > heads.Length && record.Cells.Skip(heads.Length).Any(c => c.Length > 0))
+            Refuse("the row", $"{record.Cells.Count} cells under {heads.Length} heads.", "Put a cell that holds a comma between quotation marks.");
         if (Text("job") is null)
             Refuse("job", "Nothing is there.", "Write the path of the job file, or with --store the job's number.");
         if (FormOf(Cell("form")) is not { } form)

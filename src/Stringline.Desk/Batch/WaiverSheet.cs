@@ -1,5 +1,5 @@
 using System.Text;
-using CsvHelper;
+using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Desk.Batch;
 
@@ -8,6 +8,9 @@ internal sealed class WaiverSheet
 {
     /// <summary>The heads that may stand in the first line, in any order; the two first must.</summary>
     public static readonly IReadOnlyList<string> Heads = ["job", "form", "through", "amount", "maker", "payee", "disputed", "payment-cleared", "releases", "through-again"];
+
+    /// <summary>No cell is longer. A longer one is a quotation mark that nobody closed.</summary>
+    public const int LongestCell = 16_384;
 
     private readonly string path;
     private readonly char delimiter;
@@ -31,11 +34,11 @@ internal sealed class WaiverSheet
         var last = 0;
         try
         {
-            using var text = new StreamReader(path, CsvText.Utf8);
+            using var text = new StreamReader(path, CsvRecords.StrictUtf8);
             var delimiter = Delimiter(path);
             string[]? heads = null;
             var rows = 0;
-            foreach (var record in CsvText.Read(text, delimiter))
+            foreach (var record in Records(text, delimiter))
             {
                 last = record.Line;
                 if (heads is not null)
@@ -52,9 +55,9 @@ internal sealed class WaiverSheet
         {
             return Refuse($"{path}: after line {last}: some characters are not UTF-8.", "a file saved as \"CSV UTF-8\"");
         }
-        catch (MaxFieldSizeException)
+        catch (CsvException)
         {
-            return Refuse($"{path}: after line {last}: a cell of more than {CsvText.LongestCell} characters.", "every quotation mark closed on its own line");
+            return Refuse($"{path}: after line {last}: a cell of more than {LongestCell} characters.", "every quotation mark closed on its own line");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -65,10 +68,14 @@ internal sealed class WaiverSheet
     /// <summary>The rows one after another. The file is read as they are taken.</summary>
     public IEnumerable<WaiverRow> Read()
     {
-        using var text = new StreamReader(path, CsvText.Utf8);
-        foreach (var record in CsvText.Read(text, delimiter).Skip(1))
+        using var text = new StreamReader(path, CsvRecords.StrictUtf8);
+        foreach (var record in Records(text, delimiter).Skip(1))
             yield return WaiverRow.Of(record, heads);
     }
+
+    // Empty lines are left out.
+    private static IEnumerable<CsvRecord> Records(TextReader text, char delimiter) =>
+        CsvRecords.Read(text, delimiter.ToString(), LongestCell, isTrimmed: true).Where(record => record.Cells.Any(cell => cell.Length > 0));
 
     private static Outcome<WaiverSheet>? Fault(string path, CsvRecord record, string[] heads)
     {
@@ -89,7 +96,7 @@ internal sealed class WaiverSheet
     /// <summary>What parts the heads; spreadsheets of some countries write semicolons.</summary>
     private static char Delimiter(string path)
     {
-        using var text = new StreamReader(path, CsvText.Utf8);
+        using var text = new StreamReader(path, CsvRecords.StrictUtf8);
         var heads = text.ReadLine() ?? "";
         return ((char[])[',', ';', '\t']).MaxBy(d => heads.Count(c => c == d));
     }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Xml.Linq;
 using Microsoft.AspNetCore.Html;
 using Stringline.Desk.Web.Html;
@@ -8,10 +7,10 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Desk.Line;
 
 /// <summary>
-/// Draws a line as SVG: the cord, pegs for facts above it, bands and days of the law below it, today as a plumb line. Text is put in as
-/// text, so that a name cannot become markup. Lengths are in units of the picture, which is <see cref="Width"/> wide.
+/// Draws a line as SVG: the cord, pegs for facts above it, bands and days of the law below it, today as a plumb line. Lengths are
+/// in units of the picture, which is <see cref="Width"/> wide.
 /// </summary>
-internal sealed class LineDrawing : IHtmlContent
+internal sealed class LineDrawing
 {
     private const int Width = 1120;
     private const int Margin = 24;
@@ -31,36 +30,17 @@ internal sealed class LineDrawing : IHtmlContent
         var places = Places(plan, Inside);
         cord = 52 + ((places.Select(place => place.Level).DefaultIfEmpty(0).Max() + 1) * LabelHeight);
         height = cord + 34 + (plan.Lanes.Count * LaneHeight) + 40;
-        svg = new XElement(
-            "svg",
-            new XAttribute("viewBox", $"0 0 {Width} {height}"),
-            new XAttribute("role", "group"),
-            new XAttribute("aria-label", $"The line from {LawText.Day(plan.From)} to {LawText.Day(plan.To)}"),
-            Patterns());
+        svg = Svg.Picture(null, Width, height, "group", $"The line from {LawText.Day(plan.From)} to {LawText.Day(plan.To)}");
+        svg.Add(Svg.Hatching("hatch", "hatching"));
         Months();
         Today();
-        svg.Add(Line("cord", Margin - 12, cord, Width - Margin + 12, cord));
+        svg.Add(Svg.Line("cord", Margin - 12, cord, Width - Margin + 12, cord));
         places.ForEach(Draw);
         Lanes();
     }
 
     /// <summary>The drawing.</summary>
-    public static IHtmlContent Of(LinePlan plan) => new LineDrawing(plan);
-
-    /// <inheritdoc/>
-    public void WriteTo(TextWriter writer, HtmlEncoder encoder) => writer.Write(svg.ToString(SaveOptions.DisableFormatting));
-
-    // Hatched and not only tinted: the band is seen on a black and white print too.
-    private static XElement Patterns() => new(
-        "defs",
-        new XElement(
-            "pattern",
-            new XAttribute("id", "hatch"),
-            new XAttribute("width", 8),
-            new XAttribute("height", 8),
-            new XAttribute("patternUnits", "userSpaceOnUse"),
-            new XAttribute("patternTransform", "rotate(45)"),
-            Line("hatching", 0, 0, 0, 8)));
+    public static IHtmlContent Of(LinePlan plan) => Svg.OnPage(new LineDrawing(plan).svg);
 
     private int X(LocalDate day) =>
         Margin + (int)((long)Period.DaysBetween(plan.From, day) * (Width - (2 * Margin)) / Math.Max(1, plan.Span - 1));
@@ -76,9 +56,9 @@ internal sealed class LineDrawing : IHtmlContent
             if (month < plan.From || (month.Month - 1) % step != 0)
                 continue;
             var x = X(month);
-            svg.Add(Line("month", x, 22, x, height - 26));
+            svg.Add(Svg.Line("month", x, 22, x, height - 26));
             if (x < Width - 60)
-                svg.Add(Text("month-name", x + 4, 18, month.ToString("MMM yyyy", CultureInfo.InvariantCulture)));
+                svg.Add(Svg.Text("month-name", x + 4, 18, month.ToString("MMM yyyy", CultureInfo.InvariantCulture)));
         }
     }
 
@@ -89,11 +69,11 @@ internal sealed class LineDrawing : IHtmlContent
         var x = X(plan.AsOf);
         var bob = height - 26;
         svg.Add(
-            Line("plumb", x, 24, x, bob - 14),
-            new XElement("path", new XAttribute("class", "bob"), new XAttribute("d", $"M{x - 7} {bob - 14}h14l-7 20z")),
+            Svg.Line("plumb", x, 24, x, bob - 14),
+            Svg.Path("bob", $"M{x - 7} {bob - 14}h14l-7 20z"),
             x > Width - 180
-                ? Text("plumb-name end", x - 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf))
-                : Text("plumb-name", x + 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf)));
+                ? Svg.Text("plumb-name end", x - 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf))
+                : Svg.Text("plumb-name", x + 12, bob + 4, (plan.IsKnown ? "as known " : "today ") + LawText.Day(plan.AsOf)));
     }
 
     private sealed record Place(Peg Peg, int X, string Words, int Level);
@@ -121,13 +101,15 @@ internal sealed class LineDrawing : IHtmlContent
         var (peg, x, words, level) = place;
         var content = new List<object>();
         if (peg.Last > peg.First)
-            content.Add(new XElement("rect", new XAttribute("class", peg.InDoubt ? "spell doubt" : "spell"), Box(x, cord - 4, Math.Max(3, Inside(peg.Last) - x), 8)));
+            content.Add(Svg.Box(peg.InDoubt ? "spell doubt" : "spell", x, cord - 4, Math.Max(3, Inside(peg.Last) - x), 8));
         var top = level < 0 ? cord - 16 : cord - 22 - (level * LabelHeight);
-        content.Add(Line("peg", x, top, x, cord + 9));
-        content.Add(new XElement("rect", new XAttribute("class", peg.Entries.Count > 1 ? "peg-head many" : "peg-head"), Box(x - 4, cord - 5, 8, 10)));
+        content.Add(Svg.Line("peg", x, top, x, cord + 9));
+        content.Add(Svg.Box(peg.Entries.Count > 1 ? "peg-head many" : "peg-head", x - 4, cord - 5, 8, 10));
         if (level >= 0)
-            content.Add(Text("peg-name", x + 5, top + 9, words));
-        svg.Add(Link($"#entry-{peg.Entries[0].Index}", (peg.Entries.Count > 1 ? words + ":\n" : "") + string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short)) + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : ""), content));
+            content.Add(Svg.Text("peg-name", x + 5, top + 9, words));
+        var told = (peg.Entries.Count > 1 ? words + ":\n" : "") + string.Join("\n", peg.Entries.Take(12).Select(EntryWords.Short))
+            + (peg.Entries.Count > 12 ? $"\nand {peg.Entries.Count - 12} more" : "");
+        svg.Add(Svg.Link($"#entry-{peg.Entries[0].Index}", told, content));
     }
 
     private void Lanes()
@@ -141,24 +123,24 @@ internal sealed class LineDrawing : IHtmlContent
             var content = new List<object>();
             if (to > from)
             {
-                content.Add(new XElement("rect", new XAttribute("class", "band"), Box(from, y + 20, to - from, 14)));
-                content.Add(new XElement("rect", new XAttribute("class", "band-hatch"), new XAttribute("fill", "url(#hatch)"), Box(from, y + 20, to - from, 14)));
+                content.Add(Svg.Box("band", from, y + 20, to - from, 14));
+                content.Add(Svg.HatchedBox("band-hatch", "hatch", from, y + 20, to - from, 14));
             }
             else
             {
-                content.Add(Line("day", from, y + 18, from, y + 36));
+                content.Add(Svg.Line("day", from, y + 18, from, y + 36));
             }
 
             if (finding.Standing != Standing.Lost && finding.ActBy is { } actBy && actBy >= plan.From && actBy <= plan.To)
             {
                 var x = X(actBy);
-                content.Add(new XElement("path", new XAttribute("class", "act-by"), new XAttribute("d", $"M{x} {y + 38}l-6 -10h12z")));
-                content.Add(Line("act-by-line", x, cord + 4, x, y + 28));
+                content.Add(Svg.Path("act-by", $"M{x} {y + 38}l-6 -10h12z"));
+                content.Add(Svg.Line("act-by-line", x, cord + 4, x, y + 28));
             }
 
             var words = Words(lane);
-            content.Add(Text("lane-name", Math.Max(6, Math.Min(from, Width - 6 - (int)(words.Length * LetterWidth))), y + 14, words));
-            svg.Add(Link("#why-" + WhyTree.Anchor(finding.Id), Told(lane), content));
+            content.Add(Svg.Text("lane-name", Math.Max(6, Math.Min(from, Width - 6 - (int)(words.Length * LetterWidth))), y + 14, words));
+            svg.Add(Svg.Link("#why-" + WhyTree.Anchor(finding.Id), Told(lane), content));
             y += LaneHeight;
         }
     }
@@ -177,20 +159,4 @@ internal sealed class LineDrawing : IHtmlContent
             .Prepend(Words(lane))
             .Append(lane.To is null ? "no end is known yet" : "")
             .Where(text => text.Length > 0));
-
-    private static XElement Link(string to, string told, IEnumerable<object> content) => new(
-        "a",
-        new XAttribute("href", to),
-        new XAttribute("aria-label", told.Replace(":\n", ": ", StringComparison.Ordinal).Replace("\n", "; ", StringComparison.Ordinal)),
-        new XElement("title", told),
-        content);
-
-    private static XElement Line(string kind, int x1, int y1, int x2, int y2) => new(
-        "line", new XAttribute("class", kind), new XAttribute("x1", x1), new XAttribute("y1", y1), new XAttribute("x2", x2), new XAttribute("y2", y2));
-
-    private static XElement Text(string kind, int x, int y, string text) => new(
-        "text", new XAttribute("class", kind), new XAttribute("x", x), new XAttribute("y", y), text);
-
-    private static XAttribute[] Box(int x, int y, int width, int height) =>
-        [new("x", x), new("y", y), new("width", width), new("height", height)];
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 using Stringline.Places;
 using Stringline.Store;
@@ -72,7 +73,7 @@ internal sealed class CalendarModel(Office office, Ways ways) : StepsPage(ways)
     private static List<string> Closed(LocalDate day, IEnumerable<CountyClosing> closings)
     {
         List<string> closed = day.DayOfWeek is IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday || OpenDays.Statutory.WhyClosed(day) is not { } why ? [] : [why];
-        closed.AddRange(closings.Select(row => $"{row.County} County closed: {row.Why}{(row.Sure == HowSure.Read ? "" : " (not certain: ask the office)")}"));
+        closed.AddRange(closings.Select(row => $"{row.County} County closed: {row.Why}{(row.Sure == Sure.Read ? "" : " (not certain: ask the office)")}"));
         return closed;
     }
 }

@@ -1,6 +1,4 @@
-using System.Text;
 using Stringline.Desk.Portfolio;
-using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Writing;
@@ -46,15 +44,9 @@ internal static class Exports
 
     private static byte[] Csv(IEnumerable<StepLine> lines)
     {
-        using var bytes = new MemoryStream();
-        using (var writer = new StreamWriter(bytes, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true)))
-        {
-            writer.Write(CsvLine.Of([.. DeskSheet.Heads]));
-            foreach (var line in lines)
-                writer.Write(Row(line));
-        }
-
-        return bytes.ToArray();
+        using var text = new MemoryStream();
+        SheetWriter.WriteCsv(text, DeskSheet.Of(lines));
+        return text.ToArray();
     }
 
     private static byte[] Xlsx(IEnumerable<StepLine> lines)
@@ -87,17 +79,4 @@ internal static class Exports
                 break;
         }
     }
-
-    private static string Row(StepLine line)
-    {
-        var step = line.Step;
-        string?[] cells =
-        [
-            LawText.IsoDay(step.ActBy), DeskSheet.Overdue(line), step.Left, step.Outlook, step.Do, step.Remedy, step.Standing.Word(), line.Name, line.Key, line.Customer, line.County, line.Person,
-            Dollars(step.Owed), Dollars(step.AtStake), step.Stakes, step.Reading, step.Section, LawText.IsoDay(line.AsOf),
-        ];
-        return CsvLine.Of([.. cells.Select(cell => cell ?? "")]);
-    }
-
-    private static string? Dollars(decimal? dollars) => dollars?.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -1,21 +1,5 @@
 namespace Stringline.Law.Reasoning;
 
-/// <summary>How sure we are of a rule's text.</summary>
-public enum Sure
-{
-    /// <summary>The section was read in the Code.</summary>
-    Read,
-
-    /// <summary>The rule is a published opinion's, read in part.</summary>
-    Opinion,
-
-    /// <summary>From memory: check before relying on it.</summary>
-    FromMemory,
-
-    /// <summary>Our own reading or rule, acting on the safer side where the text is silent.</summary>
-    OurReading,
-}
-
 /// <summary>
 /// Marks a member as the home of a rule of law and names its section, so that a reader can go from a section to its rule
 /// and its test. The table in <c>docs/sources-of-law.md</c> is made from these marks.

@@ -1,3 +1,5 @@
+using Stringline.Law.Reasoning;
+
 namespace Stringline.Law.Time;
 
 /// <summary>
@@ -16,5 +18,5 @@ namespace Stringline.Law.Time;
 public sealed record CountyClosing(string County, LocalDate Day, string Why, string Source, LocalDate Read)
 {
     /// <summary>How well it is known that the office is closed that day.</summary>
-    public HowSure Sure { get; init; } = HowSure.Read;
+    public Sure Sure { get; init; } = Sure.Read;
 }

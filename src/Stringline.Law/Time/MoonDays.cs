@@ -1,10 +1,12 @@
+using Stringline.Law.Reasoning;
+
 namespace Stringline.Law.Time;
 
 /// <summary>One year's day of a holiday that follows the moon.</summary>
 /// <param name="HolidayId">The holiday's id.</param>
 /// <param name="Day">The day, at most one in a year.</param>
 /// <param name="Sure">How well it is known.</param>
-public sealed record MoonDay(string HolidayId, LocalDate Day, HowSure Sure);
+public sealed record MoonDay(string HolidayId, LocalDate Day, Sure Sure);
 
 /// <summary>
 /// The days of Lunar New Year (Gov. Code § 6700(a): second new moon after the winter solstice, the third if an
@@ -57,5 +59,5 @@ public static class MoonDays
     ];
 
     private static MoonDay Row(string holidayId, int year, int month, int day) =>
-        new(holidayId, new LocalDate(year, month, day), HowSure.FromMemory);
+        new(holidayId, new LocalDate(year, month, day), Sure.FromMemory);
 }

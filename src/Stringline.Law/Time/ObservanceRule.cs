@@ -1,3 +1,5 @@
+using Stringline.Law.Reasoning;
+
 namespace Stringline.Law.Time;
 
 /// <summary>A rule that closes a weekday because a holiday falls on a weekend.</summary>
@@ -9,7 +11,7 @@ namespace Stringline.Law.Time;
 /// <param name="Sure">How well it is known.</param>
 /// <param name="Note">What is from memory or open; empty where nothing is.</param>
 public sealed record ObservanceRule(
-    IsoDayOfWeek FallsOn, int MovesBy, HolidayLists List, IReadOnlyList<string>? Only, string Section, HowSure Sure, string Note = "")
+    IsoDayOfWeek FallsOn, int MovesBy, HolidayLists List, IReadOnlyList<string>? Only, string Section, Sure Sure, string Note = "")
 {
     /// <summary>Whether a holiday of that version, falling on that day, is also kept on another day by this rule.</summary>
     public bool Moves(HolidayRule holiday, LocalDate day) =>

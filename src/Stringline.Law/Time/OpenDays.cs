@@ -1,3 +1,5 @@
+using Stringline.Law.Reasoning;
+
 namespace Stringline.Law.Time;
 
 /// <summary>
@@ -132,11 +134,11 @@ public sealed class OpenDays
         return day;
     }
 
-    private static string Doubt(HowSure sure) => sure switch
+    private static string Doubt(Sure sure) => sure switch
     {
-        HowSure.Read => "",
-        HowSure.FromMemory => " (from memory)",
-        HowSure.Open => " (not certain: ask the office)",
+        Sure.Read or Sure.Opinion => "",
+        Sure.FromMemory => " (from memory)",
+        Sure.OurReading => " (not certain: ask the office)",
         _ => throw new ArgumentOutOfRangeException(nameof(sure), sure, "Not a degree of certainty."),
     };
 

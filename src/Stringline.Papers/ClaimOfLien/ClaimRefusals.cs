@@ -180,7 +180,7 @@ internal static class ClaimRefusals
         foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(),
             "the texts of the claim"))
             yield return refusal;
-        var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, LatinComposition.Of(t))).Distinct().ToList();
+        var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, LatinLetters.Joined(t))).Distinct().ToList();
         if (missing.Count > 0)
         {
             yield return new Refusal("letters-missing", "the texts of the claim",

@@ -1,5 +1,6 @@
 using NodaTime.Text;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 
 namespace Stringline.Papers.Fees;
 
@@ -16,17 +17,14 @@ internal static class RecorderRows
     /// <exception cref="FormatException">A line is not of that form.</exception>
     public static IReadOnlyList<RecorderFact> Read(string csv)
     {
-        var lines = csv.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        if (lines.Length == 0 || !Cells(lines[0], 1).SequenceEqual(Columns))
-            throw new FormatException($"Line 1: the columns must be {string.Join(',', Columns)}.");
-        var facts = new List<RecorderFact>(lines.Length);
+        var facts = new List<RecorderFact>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        for (var i = 1; i < lines.Length; i++)
+        foreach (var row in ShippedRows.Read(csv, string.Join(',', Columns)))
         {
-            var fact = new Row(Cells(lines[i], i + 1), i + 1).Fact();
+            var fact = new Row(row).Fact();
             if (!seen.Add(Key(fact)))
             {
-                throw new FormatException($"Line {i + 1}, {fact.County}, {RecorderFields.NameOf(fact.Field)}: the same value of the same "
+                throw new FormatException($"Line {row.Line}, {fact.County}, {RecorderFields.NameOf(fact.Field)}: the same value of the same "
                     + "page stands there already. One row for each fact and page.");
             }
 
@@ -40,43 +38,12 @@ internal static class RecorderRows
     private static string Key(RecorderFact fact) => string.Join('\n', fact.County, RecorderFields.NameOf(fact.Field), fact.Value, fact.Source,
         fact.DateOnPage, fact.From is { } from ? LocalDatePattern.Iso.Format(from) : "");
 
-    private static List<string> Cells(string line, int number)
-    {
-        var cells = new List<string>(Columns.Length);
-        for (var at = 0; at <= line.Length;)
-        {
-            if (at < line.Length && line[at] == '"')
-            {
-                var end = line.IndexOf('"', at + 1);
-                if (end < 0 || (end + 1 < line.Length && line[end + 1] != ','))
-                {
-                    throw new FormatException($"Line {number}: a quoted cell must end with a quote before the next comma, and hold no "
-                        + "quote.");
-                }
-
-                cells.Add(line[(at + 1)..end]);
-                at = end + 2;
-            }
-            else
-            {
-                var end = line.IndexOf(',', at);
-                end = end < 0 ? line.Length : end;
-                cells.Add(line[at..end]);
-                at = end + 1;
-            }
-        }
-
-        return cells;
-    }
-
-    private sealed class Row(List<string> cells, int number)
+    private sealed class Row(ShippedRow row)
     {
         private string? of;
 
         public RecorderFact Fact()
         {
-            if (cells.Count != Columns.Length)
-                throw new FormatException($"Line {number}: {cells.Count} cells are there; {Columns.Length} would be right.");
             var county = County();
             var field = RecorderFields.Find(Text("field") ?? "")
                 ?? throw Wrong("field", $"one of {string.Join(", ", RecorderFields.Names)}");
@@ -115,7 +82,7 @@ internal static class RecorderRows
 
         private string? Text(string column)
         {
-            var cell = cells[Array.IndexOf(Columns, column)].Trim();
+            var cell = row.Cells[Array.IndexOf(Columns, column)].Trim();
             return cell.Length == 0 ? null : cell;
         }
 
@@ -135,6 +102,6 @@ internal static class RecorderRows
         }
 
         private FormatException Wrong(string column, string right) =>
-            new($"Line {number}{of}, {column}: '{Text(column)}' is there; {right} would be right.");
+            new($"Line {row.Line}{of}, {column}: '{Text(column)}' is there; {right} would be right.");
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using NodaTime.Text;
+using Stringline.Law.Facts;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Layout;
@@ -17,7 +18,7 @@ internal static partial class Typography
     public static string Of(string text, bool onSheet = false)
     {
         ArgumentNullException.ThrowIfNull(text);
-        text = LatinComposition.Of(text);
+        text = LatinLetters.Joined(text);
         if (text.AsSpan().IndexOfAny('\'', '"') < 0 && text.AsSpan().IndexOfAny('-', '§') < 0)
             return text;
         if (text.Contains('-', StringComparison.Ordinal))

@@ -1,6 +1,4 @@
 using System.Globalization;
-using CsvHelper;
-using CsvHelper.Configuration;
 using Stringline.Exchange;
 using Stringline.Spreadsheets.Cells;
 
@@ -16,56 +14,42 @@ internal static class CsvTable
         var encoding = TextOf.Encoding(stream);
         using var reader = new BoundedLines(new StreamReader(stream, encoding, detectEncodingFromByteOrderMarks: true, 1 << 16,
             leaveOpen: true), stop);
-        string? broken = null;
-        var configuration = new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            HasHeaderRecord = false,
-            IgnoreBlankLines = false,
-            Delimiter = Delimiter(stream, encoding),
-            BadDataFound = _ => broken = "a stray quote in the row",
-            BufferSize = 1 << 16,
-            ProcessFieldBufferSize = 1 << 12,
-            MaxFieldSize = TableLimits.LongestCell,
-        };
-        using var parser = new CsvParser(reader, configuration);
-        var last = 0;
+        using var records = CsvRecords.Read(reader, Delimiter(stream, encoding), TableLimits.LongestCell).GetEnumerator();
         var row = 0;
         long all = 0;
-        while (Read(parser, path, last))
+        while (Next(records, path))
         {
-            var line = last + 1;
-            last = parser.RawRow;
+            var (line, last, texts, isBroken) = records.Current;
             if (last - line >= TableLimits.MostLinesOfARow)
                 throw Unclosed(path, line);
-            if (parser.Count > TableLimits.MostColumns)
-                throw Refuse(path, line, $"a row of {N(parser.Count)} columns", $"at most {N(TableLimits.MostColumns)}");
+            if (texts.Count > TableLimits.MostColumns)
+                throw Refuse(path, line, $"a row of {N(texts.Count)} columns", $"at most {N(TableLimits.MostColumns)}");
             if (++row > TableLimits.MostRows)
                 throw Refuse(path, line, $"more than {N(TableLimits.MostRows)} rows",
                     "as many as a spreadsheet has, or fewer: the rest in a second table");
-            if ((all += parser.Count) > TableLimits.MostCells)
+            if ((all += texts.Count) > TableLimits.MostCells)
                 throw Refuse(path, line, $"more than {N(TableLimits.MostCells)} cells", "a smaller table: the rest in a second one");
-            var cells = new Cell[parser.Count];
+            var cells = new Cell[texts.Count];
             for (var i = 0; i < cells.Length; i++)
-                cells[i] = Cell.Of(CsvLine.Unguarded(parser[i]));
-            yield return new SheetRow(line, cells, broken);
-            broken = null;
+                cells[i] = Cell.Of(texts[i]);
+            yield return new SheetRow(line, cells, isBroken ? "a stray quote in the row" : null);
         }
     }
 
-    private static bool Read(CsvParser parser, string path, int last)
+    private static bool Next(IEnumerator<CsvRecord> records, string path)
     {
         try
         {
-            return parser.Read();
+            return records.MoveNext();
         }
-        catch (MaxFieldSizeException) when (parser.RawRow - last < TableLimits.MostLinesOfARow)
+        catch (CsvException e) when (e.IsTooLong && e.LastLine - e.Line + 1 < TableLimits.MostLinesOfARow)
         {
-            throw Refuse(path, last + 1, $"a cell of more than {N(TableLimits.LongestCell)} characters",
+            throw Refuse(path, e.Line, $"a cell of more than {N(TableLimits.LongestCell)} characters",
                 "cells as long as a spreadsheet lets them be, and quotes in pairs");
         }
-        catch (CsvHelperException)
+        catch (CsvException e)
         {
-            throw Unclosed(path, last + 1);
+            throw Unclosed(path, e.Line);
         }
         catch (TooLargeException e)
         {

@@ -13,6 +13,7 @@ public sealed class DraftTests
 
     /// <summary>The kinds of entry come from the law library, by reflection: a kind without a form fails here.</summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Every_kind_of_entry_has_a_form_and_its_form_gives_the_same_entry_back()
     {
         var met = new HashSet<Type>();
@@ -39,6 +40,7 @@ public sealed class DraftTests
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void The_parts_of_the_file_give_the_same_file_back_when_nothing_is_changed() => JobFileGen.Job.Sample(
         job =>
         {

@@ -9,6 +9,7 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests.Web;
 
 /// <summary>The desk's own backups: one a day, told on its pages, tried by a drill.</summary>
+[Slow(Slow.Lasting)]
 public sealed class DailyBackupTests : IDisposable
 {
     private static readonly LocalDate Day = new(2026, 7, 15);

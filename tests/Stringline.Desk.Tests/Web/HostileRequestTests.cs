@@ -16,6 +16,7 @@ namespace Stringline.Desk.Tests.Web;
 /// of them. <c>STRINGLINE_REQUESTS</c> says how many; <c>bench/requests</c> asks for thousands of a desk in a process of its own, and shows
 /// the figures.
 /// </summary>
+[Slow(Testing.Slow.Fuzz)]
 public sealed partial class HostileRequestTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     private const int Seed = 20_261_201;

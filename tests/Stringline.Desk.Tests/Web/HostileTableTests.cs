@@ -7,6 +7,7 @@ using Stringline.Desk.Importing;
 namespace Stringline.Desk.Tests.Web;
 
 /// <summary>A table that is made to end or to hang the desk does neither, not even at the next start.</summary>
+[Slow(Slow.Fuzz)]
 public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDesk>
 {
     private const string Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";

@@ -12,6 +12,7 @@ namespace Stringline.Exchange.Tests.Growing;
 /// memory asked for grows with the square. Measured from a file to one eight times as long, so that what is quadratic stands out: 64 times where
 /// two and a half for each doubling are under sixteen. The kinds of entries and the lists are those of the published schema, so a new one is tried by itself.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class GrowthTests
 {
     private const string Attack = "a job file eight times as long, by every kind of entry, every list, parties and papers together";

@@ -7,6 +7,7 @@ namespace Stringline.Law.Tests.SecondReading;
 /// Every remedy is read a second time, from the conditions that the statutes name and from nothing else, on 100,000 drawn job files: where the
 /// library says kept, done, open or lost, and on the day to act by, the two readers agree on every one.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class SecondReadingTests
 {
     private static readonly int Files = Times.AtMost(100_000);

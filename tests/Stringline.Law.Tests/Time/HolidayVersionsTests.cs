@@ -1,3 +1,4 @@
+using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 using static Stringline.Law.Tests.Time.Days;
 
@@ -127,8 +128,8 @@ public sealed class HolidayVersionsTests
     {
         Assert.All(CaliforniaHolidays.Rules, rule => Assert.Matches("§", rule.Section));
         Assert.All(CaliforniaHolidays.Observances, rule => Assert.Matches("§|rule 1\\.11", rule.Section));
-        Assert.All(CaliforniaHolidays.Rules.Where(rule => rule.Sure != HowSure.Read), rule => Assert.NotEmpty(rule.Note));
-        Assert.All(CaliforniaHolidays.Observances.Where(rule => rule.Sure != HowSure.Read), rule => Assert.NotEmpty(rule.Note));
+        Assert.All(CaliforniaHolidays.Rules.Where(rule => rule.Sure != Sure.Read), rule => Assert.NotEmpty(rule.Note));
+        Assert.All(CaliforniaHolidays.Observances.Where(rule => rule.Sure != Sure.Read), rule => Assert.NotEmpty(rule.Note));
         var ids = CaliforniaHolidays.Rules.Select(rule => rule.Id).ToHashSet();
         Assert.All(CaliforniaHolidays.Observances.SelectMany(rule => rule.Only ?? []), id => Assert.Contains(id, ids));
     }

@@ -4,6 +4,7 @@ namespace Stringline.Law.Tests.Habits.Statutes;
 /// Whatever a cited section makes its effect hang on can be said in a job file, is asked, or is told why not: a table with no empty row,
 /// held against the law as it is.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class AskedByStatuteTests
 {
     [Fact]

@@ -4,7 +4,6 @@ using Stringline.Law.Numbers;
 using Stringline.Law;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
-using Stringline.Law.LargeProject;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;

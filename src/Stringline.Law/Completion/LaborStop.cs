@@ -67,11 +67,11 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         return stops.Count > 0;
     }
 
-    /// <summary>The last of the continuous days without labor that complete the work, if labor did not resume before it is over.</summary>
+    /// <summary>The sixtieth continuous day without labor, if labor did not resume before it is over.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
     public Days? CompletesOn => Resumed is { } resumed && resumed <= Over.Earliest ? null : Over;
 
-    /// <summary>The last of those days after the claimant's own last labor in a stop that it worked in; null where labor resumed before.</summary>
+    /// <summary>The sixtieth day after the claimant's own last labor in a stop that it worked in; null where labor resumed before.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
     internal Days? CompletesAfterOwnLabor(FactsAsOf facts)
     {

@@ -7,6 +7,7 @@ using Stringline.Law.FederalWork;
 using Stringline.Law.LargeProject;
 using Stringline.Law.Licence;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.Plan;
 using Stringline.Law.PreliminaryNotice;
@@ -29,7 +30,10 @@ public sealed record Assessment
     internal OpenDays Calendar => asked?.Calendar ?? OpenDays.Statutory;
 
     /// <summary>The facts from which it was made; null where it was not made from a job file.</summary>
-    internal FactsAsOf? Facts => asked is var (job, _, _) ? new FactsAsOf(job, AsOf) : null;
+    internal FactsAsOf? Facts => asked is var (job, _, _, numbers) ? new FactsAsOf(job, AsOf, numbers) : null;
+
+    /// <summary>The numbers of the law by which it was made.</summary>
+    public NumberTable Numbers => asked?.Numbers ?? NumberTable.Shipped;
 
     /// <summary>The job file's name.</summary>
     public required string Name { get; init; }
@@ -79,23 +83,24 @@ public sealed record Assessment
     /// <summary>What would be found were the file another, on that day, by the same calendar and plan: what a paper is told and the file does not say.</summary>
     /// <param name="change">What is supposed of the file.</param>
     /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
-    public Assessment Supposing(Func<JobFile, JobFile> change) => asked is var (job, calendar, plan)
-        ? Of((change ?? throw new ArgumentNullException(nameof(change)))(job), AsOf, calendar, plan)
+    public Assessment Supposing(Func<JobFile, JobFile> change) => asked is var (job, calendar, plan, numbers)
+        ? Of((change ?? throw new ArgumentNullException(nameof(change)))(job), AsOf, calendar, plan, numbers)
         : throw new InvalidOperationException("This assessment was not made from a job file.");
 
-    private (JobFile Job, OpenDays Calendar, PlanSettings Plan)? asked;
+    private (JobFile Job, OpenDays Calendar, PlanSettings Plan, NumberTable Numbers)? asked;
 
     /// <summary>Assesses a job file.</summary>
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
     /// <param name="calendar">The days on which offices and courts are closed.</param>
     /// <param name="plan">What a plan reckons with; null for the defaults.</param>
-    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null)
+    /// <param name="numbers">The numbers of the law; null for those that the program was built with.</param>
+    public static Assessment Of(JobFile job, LocalDate asOf, OpenDays calendar, PlanSettings? plan = null, NumberTable? numbers = null)
     {
-        var facts = new FactsAsOf(job, asOf);
+        var facts = new FactsAsOf(job, asOf, numbers);
         plan ??= PlanSettings.Default;
         var found = LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan) : PrivateWork(facts, calendar, plan);
-        found.asked = (job, calendar, plan);
+        found.asked = (job, calendar, plan, facts.Numbers);
         return found;
     }
 

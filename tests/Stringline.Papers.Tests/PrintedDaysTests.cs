@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using CsCheck;
 using NodaTime.Text;
+using Stringline.Law.Numbers;
 using Stringline.Law;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
@@ -61,7 +62,7 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
                 break;
             // § 8800(a): the owner's thirty days, if the demand is given that day.
             case "payment-demand":
-                yield return MoneyDue.OwnersLastDay(asOf);
+                yield return MoneyDue.OwnersLastDay(NumberTable.Shipped, asOf);
                 break;
             // §§ 8832, 8834(a): the due day, and five days of posting before the notice.
             case "stop-work-notice":
@@ -69,7 +70,7 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
                 foreach (var notice in Supposed(drawn, assessment).Append(assessment).Select(a => a.Find("stop-work.notice-first-day")))
                 {
                     if (notice is not null)
-                        yield return StopWork.DueDay(notice);
+                        yield return StopWork.DueDay(NumberTable.Shipped, notice);
                 }
 
                 break;

@@ -1,9 +1,9 @@
 using System.Text.RegularExpressions;
 using CsCheck;
+using Stringline.Law.Numbers;
 using Stringline.Law;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
-using Stringline.Law.LargeProject;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;
@@ -24,7 +24,7 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
 {
     // In the words of the statutes: § 9362's ten dollars, and the limits of Civ. Code §§ 8318, 8700 and Pub. Contract Code § 20104.
     private static readonly HashSet<decimal> Statutory =
-        [10m, 50_000m, 100_000m, 375_000m, OwnersSecurity.FeePrice, OwnersSecurity.LesserPrice];
+        [10m, 50_000m, 100_000m, 375_000m, 5_000_000m, 1_000_000m];
 
     [Fact]
     public void Every_sum_on_a_paper_is_the_law_s_the_file_s_told_or_a_fee() =>
@@ -70,7 +70,7 @@ public sealed partial class PrintedSumsTests(ITestOutputHelper output)
         }
 
         if (assessment.AmountOf(Remedy.StopPaymentNotice) is { } held && options.Bonded)
-            yield return ReleaseBond.AmountFor(held.Demand);
+            yield return ReleaseBond.AmountFor(held.Demand, NumberTable.Shipped.On(Number.BondOfNotice, assessment.AsOf));
         if (id.StartsWith("waiver-", StringComparison.Ordinal))
         {
             var outlook = WaiverOutlook.Of(assessment,

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using Microsoft.AspNetCore.Html;
 using Stringline.Desk.Web.Html;
-using Stringline.Law.Enforcement;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Line;
@@ -26,7 +26,7 @@ internal sealed class AfterRecordingDrawing
     private AfterRecordingDrawing(AfterRecording after, LocalDate recorded, LocalDate today, long job)
     {
         var lastDay = after.Ends.FirstOrDefault(end => end.Finding.Id == "enforcement.last-day").Day;
-        var end = lastDay == default ? recorded.PlusDays(ActionDays.DaysToSue) : lastDay;
+        var end = lastDay == default ? NumberTable.Shipped.LastDay(Number.SueOnClaim, recorded) : lastDay;
         var shown = after.Ends.Where(other => other.Finding.Id != "prosecution.last-day").Select(other => other.Day).Concat(after.Marks.Select(mark => mark.Day)).Append(end);
         var latest = shown.Max();
         from = recorded.PlusDays(-3);

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Bankruptcy;
@@ -9,8 +10,8 @@ namespace Stringline.Law.Bankruptcy;
 /// <param name="Until">Its last day; null while it lasts.</param>
 public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
 {
-    /// <summary>Days after notice that the stay has ended within which an action that was stayed may still be brought (11 U.S.C. § 108(c)).</summary>
-    public const int DaysAfterTheStay = 30;
+    /// <summary>How long after notice that the stay has ended an action that was stayed may still be brought (11 U.S.C. § 108(c)).</summary>
+    public required NumberRow AfterTheStay { get; init; }
 
     /// <summary>The first party in a capacity that was in bankruptcy on some day of a span; null where none was, as far as the file says.</summary>
     /// <param name="facts">The facts.</param>
@@ -33,6 +34,9 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     public static Stay? OfParty(FactsAsOf facts, Party? party, LocalDate from, LocalDate to) =>
         party is { BankruptSince: { } since } && since <= facts.AsOf && since <= to && !(party.BankruptUntil < from)
             ? new Stay(party, since, party.BankruptUntil)
+            {
+                AfterTheStay = facts.Numbers.On(Number.SueAfterStay, party.BankruptUntil ?? facts.AsOf),
+            }
             : null;
 
     /// <summary>Whether the stay lasts on a day.</summary>
@@ -58,7 +62,7 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
             return null;
         var stood = LocalDate.Max(Since, from.PlusDays(1));
         var still = until < stood ? 0 : NodaTime.Period.DaysBetween(stood, until) + 1;
-        return LocalDate.Max(lastDay.PlusDays(still), Period.LastDay(until, DaysAfterTheStay));
+        return LocalDate.Max(lastDay.PlusDays(still), AfterTheStay.LastDay(until));
     }
 
     /// <summary>

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.ClaimOfLien;
@@ -16,33 +17,48 @@ internal static class BondBeforeWork
     /// faith is not tested.
     /// </summary>
     [Rule("Civ. Code § 8600(a)")]
-    internal static Verdict Of(JobFile job)
+    internal static Verdict Of(FactsAsOf facts)
     {
+        var job = facts.Job;
         var work = job.Work;
         if (work.PaymentBond is not { Recorded: { } recorded } bond || job.Claimant.Role == ClaimantRole.DirectContractor)
             return Verdict.No;
         if (bond.Principal is { } principal && job.Party(principal) is { Capacity: not PartyCapacity.DirectContractor })
             return Verdict.No;
         var contract = work.DirectContract;
-        if (recorded >= work.Commenced || contract?.Filed >= work.Commenced || bond.Amount < contract?.Price / 2)
+        if (recorded >= work.Commenced || contract?.Filed >= work.Commenced || bond.Amount < (contract?.Price is { } price ? Percent(facts, bond).PercentOf(price) : null))
             return Verdict.No;
         return work.Commenced is not null && contract is { Filed: not null, Price: not null } && bond.Amount is not null ? Verdict.Yes : Verdict.Open;
     }
 
     /// <summary>What it does to the lien; null where it does nothing.</summary>
     [Rule(Section)]
-    internal static Reason? Why(JobFile job) => Of(job) switch
+    internal static Reason? Why(FactsAsOf facts) => Of(facts) switch
     {
         Verdict.No => null,
-        Verdict.Yes => Reason.Of(Section, $"The direct contract was filed, and a payment bond for half its price or more recorded on {job.Work.PaymentBond!.Recorded!.Value}, before the work commenced. The court may restrict all liens to what the owner still owes the direct contractor, where that is equitable, and gives judgment for the rest against the contractor and the surety: claim on the bond as well."),
-        Verdict.Open => Reason.Of(Section, $"A payment bond was recorded on {job.Work.PaymentBond!.Recorded!.Value}. If that was before the work commenced, the direct contract was filed before it too and the bond is for half its price at least, the court may restrict all liens to what the owner still owes the direct contractor: claim on the bond as well."),
+        Verdict.Yes => Reason.Of(Section, $"The direct contract was filed, and a payment bond for {Part(facts)} its price or more recorded on {facts.Job.Work.PaymentBond!.Recorded!.Value}, before the work commenced. The court may restrict all liens to what the owner still owes the direct contractor, where that is equitable, and gives judgment for the rest against the contractor and the surety: claim on the bond as well."),
+        Verdict.Open => Reason.Of(Section, $"A payment bond was recorded on {facts.Job.Work.PaymentBond!.Recorded!.Value}. If that was before the work commenced, the direct contract was filed before it too and the bond is for {Part(facts)} its price at least, the court may restrict all liens to what the owner still owes the direct contractor: claim on the bond as well."),
         var other => throw new InvalidOperationException($"No such verdict: {other}."),
     };
 
-    /// <summary>Adds what would settle it.</summary>
-    internal static void AddQuestions(List<Question> questions, JobFile job)
+    /// <summary>How much of the price the bond is for, in words: <c>half</c>, <c>60 percent of</c>.</summary>
+    internal static string Part(FactsAsOf facts)
     {
-        if (Of(job) != Verdict.Open)
+        var percent = Percent(facts, facts.Job.Work.PaymentBond);
+        return percent.Value == Half ? "half" : percent.Text + " of";
+    }
+
+    // What the language, and no statute, calls half.
+    private const decimal Half = 50m;
+
+    private static NumberRow Percent(FactsAsOf facts, Facts.PaymentBond? bond) =>
+        facts.Numbers.On(Number.BondBeforeWork, bond?.Recorded ?? facts.AsOf);
+
+    /// <summary>Adds what would settle it.</summary>
+    internal static void AddQuestions(List<Question> questions, FactsAsOf facts)
+    {
+        var job = facts.Job;
+        if (Of(facts) != Verdict.Open)
             return;
         if (job.Work.Commenced is null)
             questions.Add(new Question("On which day did the work commence at the site? A payment bond recorded before it may restrict the liens. (work.commenced)"));

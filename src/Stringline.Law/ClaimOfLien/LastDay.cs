@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -33,15 +34,6 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     /// <summary>The reasons, put together when first read.</summary>
     public IReadOnlyList<Reason> Why => why ??= explain?.Invoke() ?? [];
 
-    /// <summary>Days from completion, for everyone.</summary>
-    public const int DaysFromCompletion = 90;
-
-    /// <summary>Days from the recording of the owner's notice, for a direct contractor.</summary>
-    public const int DirectContractorDays = 60;
-
-    /// <summary>Days from the recording of the owner's notice, for everyone else.</summary>
-    public const int OthersDays = 30;
-
     /// <summary>The statutory last day on the earliest reading, or null.</summary>
     public LocalDate? Earliest => Readings.Count == 0 ? null : Readings[0].Day;
 
@@ -65,7 +57,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
 
     private static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar, List<Reason>? why)
     {
-        var after = DaysAfterNotice(facts.Job.Claimant);
+        var after = AfterNotice(facts.Job.Claimant);
         var section = SectionOf(facts.Job.Claimant);
         var stops = LaborStop.Of(facts);
         var readings = new List<Reading>(2 * completion.Open.Count);
@@ -97,7 +89,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     [Rule("Civ. Code § 8414(b)(2)", Sure = Sure.OurReading)]
     private static void AddBeforeAcceptance(
         FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
-        int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+        Number after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         if (completion.Open.Count > 0 || !Acceptance.Of(facts.Job.Work).IsNeeded)
             return;
@@ -108,8 +100,8 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             if (notice.Entry.Notice != OwnerNotice.Cessation || notice.ReachesClaimant == Verdict.No || notice.CessationIsEffective(stops, out var stopped) == Verdict.No)
                 continue;
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
-                readings.Add(Deadline.Own($"if the notice of cessation of {LawText.IsoDay(recorded)} ends the time before the acceptance", Period.LastDay(recorded, after), calendar));
-            why?.Add(Reason.Of(section, $"Only the acceptance completes the work, but the section counts {after} days from the recording of a notice of cessation, whatever completes it. One was recorded {notice.Recorded}: act by {notice.Recorded.Plus(after).Earliest}.", [notice.Entry], stopped, notice.ReachWhy));
+                readings.Add(Deadline.Own($"if the notice of cessation of {LawText.IsoDay(recorded)} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
+            why?.Add(Reason.Of(section, $"Only the acceptance completes the work, but the section counts {facts.Numbers.On(after, notice.Recorded.Earliest)} from the recording of a notice of cessation, whatever completes it. One was recorded {notice.Recorded}: act by {notice.Recorded.LastDay(facts.Numbers, after).Earliest}.", [notice.Entry], stopped, notice.ReachWhy));
         }
 
         // That one contract may be complete while the whole work waits for its acceptance (Civ. Code § 8186).
@@ -118,10 +110,10 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
             {
                 if (notice.Entry.States is not { } stated || notice.IsEffectiveIfCompletedOn(stated, recorded))
-                    readings.Add(Deadline.Own($"if the notice of completion of one contract of {LawText.IsoDay(recorded)} ends the time before the acceptance", Period.LastDay(recorded, after), calendar));
+                    readings.Add(Deadline.Own($"if the notice of completion of one contract of {LawText.IsoDay(recorded)} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
             }
 
-            why?.Add(Reason.Of("Civ. Code § 8186", $"Only the acceptance completes the whole work, but a notice of completion of one direct contract was recorded {notice.Recorded}: if it is good and the claimant's, act by {notice.Recorded.Plus(after).Earliest}.", [notice.Entry], notice.ReachWhy));
+            why?.Add(Reason.Of("Civ. Code § 8186", $"Only the acceptance completes the whole work, but a notice of completion of one direct contract was recorded {notice.Recorded}: if it is good and the claimant's, act by {notice.Recorded.LastDay(facts.Numbers, after).Earliest}.", [notice.Entry], notice.ReachWhy));
         }
     }
 
@@ -139,27 +131,34 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     }
 
     /// <summary>
-    /// 60 days belong to a direct contractor alone. A supplier or lessor hired by the owner has 30: Vaughn Materials v. Security
-    /// Pacific (1985) 170 Cal.App.3d 908.
+    /// The time after the recording of the owner's notice. The longer one belongs to a direct contractor alone; a supplier or lessor hired by the
+    /// owner has the shorter: Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908.
     /// </summary>
     [Rule("Civ. Code § 8412(b)")]
     [Rule("Civ. Code § 8414(b)(2)")]
-    public static int DaysAfterNotice(Claimant claimant) =>
-        claimant.Role == ClaimantRole.DirectContractor ? DirectContractorDays : OthersDays;
+    public static Number AfterNotice(Claimant claimant) =>
+        claimant.Role == ClaimantRole.DirectContractor ? Number.RecordAfterNoticeDirect : Number.RecordAfterNotice;
+
+    /// <summary>The time after completion of the work.</summary>
+    [Rule("Civ. Code § 8412(a)")]
+    [Rule("Civ. Code § 8414(b)(1)")]
+    public static Number AfterCompletion(Claimant claimant) =>
+        claimant.Role == ClaimantRole.DirectContractor ? Number.RecordAfterCompletionDirect : Number.RecordAfterCompletion;
 
     private static string SectionOf(Claimant claimant) =>
         claimant.Role == ClaimantRole.DirectContractor ? "Civ. Code § 8412" : "Civ. Code § 8414(b)";
 
     private static void AddReadings(
         FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
-        int after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+        Number after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var name = reading.NameOn(completed);
-        var unshortened = Period.LastDay(completed, DaysFromCompletion);
+        var days = facts.Numbers.On(AfterCompletion(facts.Job.Claimant), completed);
+        var unshortened = days.LastDay(completed);
         List<Reason>? children = why is null ? null :
         [
             reading.Why,
-            Reason.Of(section, $"{DaysFromCompletion} days after {completed}: {unshortened}."),
+            Reason.Of(section, $"{days} after {completed}: {unshortened}."),
         ];
         var sure = unshortened;
         List<Reading>? inDoubt = null;
@@ -170,20 +169,20 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             {
                 if (!reading.GoesWith(notice, completed, recorded))
                     continue;
-                var shortened = Period.LastDay(recorded, after);
-                var verdict = Shortens(notice, completed, recorded, stops, children);
+                var shortened = facts.Numbers.LastDay(after, recorded);
+                var verdict = Shortens(facts, notice, completed, recorded, stops, children);
                 // By the words of the section it does; that a notice of cessation does nothing on work that an acceptance completes can be said.
                 if (verdict == Verdict.Yes && notice.Entry.Notice == OwnerNotice.Cessation && Acceptance.IsByAcceptance(reading) && facts.Job.Work.SubjectToAcceptanceBy is not null)
                     verdict = Verdict.Open;
                 surely &= verdict == Verdict.Yes;
                 if (verdict == Verdict.No || shortened >= unshortened)
                     continue;
-                children?.Add(Reason.Of(section, $"{after} days after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
+                children?.Add(Reason.Of(section, $"{facts.Numbers.On(after, recorded)} after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
                 (inDoubt ??= []).Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
             }
 
             if (surely)
-                sure = LocalDate.Min(sure, Period.LastDay(notice.Recorded.Latest, after));
+                sure = LocalDate.Min(sure, facts.Numbers.LastDay(after, notice.Recorded.Latest));
         }
 
         readings.Add(Deadline.Own(name, sure, calendar));
@@ -197,9 +196,10 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     }
 
     /// <summary>Whether an owner's notice shortens this claimant's time if the work was completed on a day.</summary>
-    private static Verdict Shortens(OwnersNotice notice, LocalDate completed, LocalDate recorded, IReadOnlyList<LaborStop> stops, List<Reason>? why)
+    private static Verdict Shortens(FactsAsOf facts, OwnersNotice notice, LocalDate completed, LocalDate recorded, IReadOnlyList<LaborStop> stops, List<Reason>? why)
     {
         Verdict effective;
+        var days = OwnersNotice.TimeToRecord(facts, completed);
         if (notice.Entry.Notice == OwnerNotice.Cessation)
         {
             effective = notice.CessationIsEffective(stops, out var reason);
@@ -207,28 +207,28 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         }
         else if (!notice.IsForWholeWork)
         {
-            // Its 15 days run from completion of that contract, which only the notice itself states: the owner's word, which a court may yet find wrong.
+            // Its time runs from completion of that contract, which only the notice itself states: the owner's word, which a court may yet find wrong.
             effective = notice.Entry.States is { } stated && notice.EffectIfCompletedOn(stated, recorded) == Verdict.No
                 && !(notice.MayBeForWholeWork && notice.EffectIfCompletedOn(completed, recorded) != Verdict.No) ? Verdict.No : Verdict.Open;
             why?.Add(effective == Verdict.No
-                ? Reason.NotApplied("Civ. Code § 8186", $"The {notice.Words} for one direct contract was recorded on {recorded}, not within {OwnersNotice.RecordingDays} days after the completion it states: no effect.", notice.Entry)
+                ? Reason.NotApplied("Civ. Code § 8186", $"The {notice.Words} for one direct contract was recorded on {recorded}, not within {OwnersNotice.TimeToRecord(facts, notice.Entry.States ?? completed)} after the completion it states: no effect.", notice.Entry)
                 : Reason.Of("Civ. Code § 8186", $"The {notice.Words} was recorded on {recorded} for one direct contract only; for those under it the time runs from the recording.", [notice.Entry]));
         }
         else if (notice.EffectIfCompletedOn(completed, recorded) is not Verdict.No and var inTime)
         {
             effective = inTime;
             why?.Add(inTime == Verdict.Open
-                ? Reason.Of("Civ. Code § 10", $"The notice of completion was recorded on {recorded}. The {OwnersNotice.RecordingDays} days after completion on {completed} reach to that day only by a holiday that the courts do not keep, so whether it takes effect is open: plan on the shorter time.", [notice.Entry])
-                : recorded > OwnersNotice.LastDayToRecord(completed)
-                ? Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, the first open day after the fifteenth from completion on {completed}, a day on which the office was closed: planned on as if it takes effect. That it came too late is the argument on the other side.", [notice.Entry])
-                : Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {OwnersNotice.RecordingDays} days after completion on {completed}: it takes effect.", [notice.Entry]));
+                ? Reason.Of("Civ. Code § 10", $"The notice of completion was recorded on {recorded}. The {days} after completion on {completed} reach to that day only by a holiday that the courts do not keep, so whether it takes effect is open: plan on the shorter time.", [notice.Entry])
+                : recorded > OwnersNotice.LastDayToRecord(facts, completed)
+                ? Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, the first open day after the {days.Ordinal} from completion on {completed}, a day on which the office was closed: planned on as if it takes effect. That it came too late is the argument on the other side.", [notice.Entry])
+                : Reason.Of("Civ. Code § 8182(a)", $"The notice of completion was recorded on {recorded}, on or within {days} after completion on {completed}: it takes effect.", [notice.Entry]));
         }
         else
         {
             effective = Verdict.No;
             why?.Add(recorded < completed
                 ? Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, before completion on {completed}: no effect (Munger & Munger v. McBratney (1955) 131 Cal.App.2d Supp. 866).", notice.Entry)
-                : Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, more than {OwnersNotice.RecordingDays} days after completion on {completed}: no effect; a notice can only shorten the time (Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146).", notice.Entry));
+                : Reason.NotApplied("Civ. Code § 8182(d)", $"The notice of completion was recorded on {recorded}, more than {days} after completion on {completed}: no effect; a notice can only shorten the time (Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146).", notice.Entry));
         }
 
         if (effective == Verdict.No)

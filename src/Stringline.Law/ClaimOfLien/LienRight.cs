@@ -54,10 +54,10 @@ public static class LienRight
         if (anew is not null)
             why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
 
-        if (BondBeforeWork.Why(facts.Job) is { } restricted)
+        if (BondBeforeWork.Why(facts) is { } restricted)
             why.Add(restricted);
         List<Question> questions = [];
-        BondBeforeWork.AddQuestions(questions, facts.Job);
+        BondBeforeWork.AddQuestions(questions, facts);
         if (standing != Standing.Done && facts.All<ReleaseRecorded>() is { Count: > 0 } releases)
         {
             // Known to give up the claim alone, it leaves the right as it is.

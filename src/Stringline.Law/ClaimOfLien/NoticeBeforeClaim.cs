@@ -23,9 +23,9 @@ internal static class NoticeBeforeClaim
             // Toward a lender it is a matter of rank and of the stop payment notice, save where the lender alone is told (§ 8200(e)(2)).
             if (recipient.Who == PartyCapacity.ConstructionLender && !facts.HiredByOwner)
                 continue;
-            if (Giving.FirstGiven(facts.PreliminaryNotices, recipient.AnyOf, out var used) is not { } given)
+            if (Giving.FirstGiven(facts.Numbers, facts.PreliminaryNotices, recipient.AnyOf, out var used) is not { } given)
             {
-                if (Giving.FirstGiven(facts.PreliminaryNotices, recipient.Agents, out _) is not null)
+                if (Giving.FirstGiven(facts.Numbers, facts.PreliminaryNotices, recipient.Agents, out _) is not null)
                     continue;
                 why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {Days.Of(claim.On)}, and the file shows no preliminary notice to the {recipient.Words} before it. Give the notice, then record anew inside the time.", claim);
                 return false;

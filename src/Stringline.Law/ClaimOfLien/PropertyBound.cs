@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,9 +9,6 @@ namespace Stringline.Law.ClaimOfLien;
 /// <summary>What property a claim binds, and for how much of it it can be enforced (Civ. Code §§ 8434, 8440-8448, 8186, 8454).</summary>
 public static class PropertyBound
 {
-    /// <summary>Days from knowledge within which notice of nonresponsibility is both posted and recorded.</summary>
-    public const int NonresponsibilityDays = 10;
-
     /// <summary>Adds the findings <c>lien-right.property</c> and, for contractors, <c>claim-of-lien.enforceable</c>.</summary>
     public static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall demand, OpenDays calendar)
     {
@@ -33,13 +31,14 @@ public static class PropertyBound
             Id = "lien-right.property",
             Title = "Property the lien reaches",
             Standing = MostForTheLandlord(landlord),
-            Explain = () => WhyProperty(facts.Job.Work, landlord),
+            Explain = () => WhyProperty(facts, landlord),
             Ask = () => AboutProperty(facts, landlord),
         };
     }
 
-    private static List<Reason> WhyProperty(Work work, IReadOnlyList<Effect> landlord)
+    private static List<Reason> WhyProperty(FactsAsOf facts, IReadOnlyList<Effect> landlord)
     {
+        var work = facts.Job.Work;
         var why = new List<Reason> { Reason.Of("Civ. Code § 8440", $"The lien reaches the work of improvement, the land under it and the space needed to use it.") };
         if (work.OrderedByTenant == true)
             why.Add(Reason.Of("Civ. Code § 8442", $"A tenant contracted for the work: its leasehold is bound; the landlord's fee too if the work was done with the landlord's knowledge and no good notice of nonresponsibility was given."));
@@ -54,7 +53,7 @@ public static class PropertyBound
         if (work.SiteImprovement == true)
             why.Add(Reason.Of("Civ. Code § 8454", $"Site improvement under a direct contract of its own is a separate work of improvement; completion in this file is taken to be that of the site improvement."));
         if (work.SeveralDirectContracts == true)
-            why.Add(Reason.Of("Civ. Code § 8186", $"With several direct contracts the owner may record a notice of completion for one of them; it shortens the time of those under that contract only. The 90 days still run from completion of the whole work (our reading)."));
+            why.Add(Reason.Of("Civ. Code § 8186", $"With several direct contracts the owner may record a notice of completion for one of them; it shortens the time of those under that contract only. The {facts.Numbers.On(LastDay.AfterCompletion(facts.Job.Claimant), facts.AsOf)} still run from completion of the whole work (our reading)."));
         return why;
     }
 
@@ -89,7 +88,7 @@ public static class PropertyBound
     {
         var effects = new List<Effect>();
         foreach (var notice in facts.All<NonresponsibilityRecorded>())
-            effects.Add(WhatItDoes(notice, facts.Job.Work.Commenced, calendar));
+            effects.Add(WhatItDoes(facts.Numbers, notice, facts.Job.Work.Commenced, calendar));
         if (effects.Count == 0 || facts.Job.In(PartyCapacity.Owner).Any(o => o.KnewOfWork is not null))
             effects.Add(Knowledge(facts));
         return effects;
@@ -133,12 +132,12 @@ public static class PropertyBound
         return best;
     }
 
-    private static Effect WhatItDoes(NonresponsibilityRecorded notice, LocalDate? commenced, OpenDays calendar)
+    private static Effect WhatItDoes(NumberTable numbers, NonresponsibilityRecorded notice, LocalDate? commenced, OpenDays calendar)
     {
         if (Days.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
         {
             return new Effect(Standing.InDoubt,
-                Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within 10 days of knowledge is open.", [notice]),
+                Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within {numbers.On(Number.Nonresponsibility, notice.Knew ?? notice.On.Earliest ?? LocalDate.MaxIsoValue)} of knowledge is open.", [notice]),
                 "When did the landlord learn of the work, and when was the notice posted?");
         }
 
@@ -148,7 +147,7 @@ public static class PropertyBound
         if (posted < commenced || recorded.Earliest < first || recorded.Earliest < commenced)
             return new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8444", $"The notice of nonresponsibility may have come before the work: talk of a project is no knowledge of work (Jay Bailey Construction v. Berry Hotel (1963) 221 Cal.App.2d 135), and a notice before it has no effect (Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455).", [notice]));
 
-        var last = calendar.RollForwardOnAnyList(Period.LastDay(knew, NonresponsibilityDays));
+        var last = calendar.RollForwardOnAnyList(numbers.LastDay(Number.Nonresponsibility, knew));
         if (posted > last || recorded.Earliest > last)
             return new Effect(Standing.Open, Reason.NotApplied("Civ. Code § 8444", $"The notice of nonresponsibility was posted {posted} and recorded {recorded}, not both by {last}: no effect.", notice));
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
@@ -81,7 +82,7 @@ public static class Rank
             return new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8450", $"The deed of trust of {lender.Name} was recorded on the day the work commenced, {commenced}: the hour decides. Keep photographs of the site."));
         var before = Reason.Of("Civ. Code § 8450", $"Before the deed of trust of {lender.Name}: the work commenced {commenced}, and the deed was recorded {deed}. Commencement is visible work or material at the site (Walker v. Lytton Savings (1970) 2 Cal.3d 152): keep photographs.");
         return facts.Job.Work.PaymentBond is { Recorded: { } bond }
-            ? new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8452", $"A payment bond was recorded {bond}: if it names the deed of trust of {lender.Name} and is at least 75 percent of its principal, the deed stands before the lien for work after that day. Look at the bond.", before))
+            ? new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8452", $"A payment bond was recorded {bond}: if it names the deed of trust of {lender.Name} and is at least {facts.Numbers.On(Number.BondBeforeDeed, bond)} of its principal, the deed stands before the lien for work after that day. Look at the bond.", before))
             : new Toward(Standing.Open, before);
     }
 
@@ -93,7 +94,7 @@ public static class Rank
             return new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8458", $"The deed of trust of {lender.Name} was recorded {deed}, not after the site improvement commenced {commenced}: the lien stands before it only if the loan was given solely or primarily to finance the site improvement."));
         var before = Reason.Of("Civ. Code § 8458", $"Before the deed of trust of {lender.Name}: the site improvement commenced {commenced}, and the deed was recorded {deed}. Keep photographs.");
         return facts.Job.Work.PaymentBond is { Recorded: { } bond }
-            ? new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8458", $"A payment bond was recorded {bond}: one of at least 50 percent of the principal, recorded before completion, puts the deed first.", before))
+            ? new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8458", $"A payment bond was recorded {bond}: one of at least {facts.Numbers.On(Number.BondBeforeSiteImprovement, bond)} of the principal, recorded before completion, puts the deed first.", before))
             : new Toward(Standing.Open, before);
     }
 }

@@ -4,7 +4,7 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Completion;
 
 /// <summary>
-/// Finds, for each stop of labor, the first other one that tells of labor in it: labor stopped again within the sixty days, or was resumed after
+/// Finds, for each stop of labor, the first other one that tells of labor in it: labor stopped again within the idle days, or was resumed after
 /// another stop. A file may hold thousands, so none is looked for by going through all.
 /// </summary>
 internal sealed class BelyingStops
@@ -51,9 +51,9 @@ internal sealed class BelyingStops
     /// <summary>The first stop that tells of labor in one; null where none does.</summary>
     /// <param name="place">The place of the one.</param>
     /// <param name="last">Its day.</param>
-    public LaborCeased? Of(int place, Days last)
+    /// <param name="end">The last day on which labor tells against it.</param>
+    public LaborCeased? Of(int place, Days last, LocalDate end)
     {
-        var end = last.Latest.PlusDays(LaborStop.IdleDays);
         var found = Math.Min(StoppedAgain(place, last.Earliest, end), Resumed(all[place].Until is { } own ? LocalDate.Min(own.PlusDays(-1), end) : end, last.Earliest));
         return found < all.Count ? all[found] : null;
     }

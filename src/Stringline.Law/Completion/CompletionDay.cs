@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -31,7 +32,7 @@ public static class CompletionDay
 
         if (!acceptance.IsNeeded)
         {
-            AddSixtyIdleDays(facts, stops, readings, ruledOut);
+            AddIdleness(facts, stops, readings, ruledOut);
             AddNoticesOfCessation(notices, stops, readings, ruledOut);
         }
 
@@ -106,38 +107,39 @@ public static class CompletionDay
             Reason.Of("Civ. Code § 8180(a)(3)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself (labor-ceased).", [entry]));
 
     [Rule("Civ. Code § 8180(a)(3)")]
-    private static void AddSixtyIdleDays(FactsAsOf facts, IReadOnlyList<LaborStop> stops, List<CompletionReading> readings, List<Reason> ruledOut)
+    private static void AddIdleness(FactsAsOf facts, IReadOnlyList<LaborStop> stops, List<CompletionReading> readings, List<Reason> ruledOut)
     {
         const string Section = "Civ. Code § 8180(a)(3)";
         foreach (var stop in stops)
         {
-            if (stop.SixtiethDay is not { } day)
+            var idle = facts.Numbers.On(Number.IdleDays, stop.Last.Earliest);
+            if (stop.CompletesOn is not { } day)
             {
-                ruledOut.Add(Reason.NotApplied(Section, $"Labor ceased {stop.Last} but resumed on {stop.Resumed!.Value}, before 60 continuous days had run.", stop.Entry));
+                ruledOut.Add(Reason.NotApplied(Section, $"Labor ceased {stop.Last} but resumed on {stop.Resumed!.Value}, before {idle.Count} continuous days had run.", stop.Entry));
                 continue;
             }
 
             if (stop.OwnLabor is { } own)
             {
-                readings.Add(new CompletionReading("60 days without labor, if our own later work does not count", day, Firmness.Contested,
+                readings.Add(new CompletionReading($"{idle.Text} without labor, if our own later work does not count", day, Firmness.Contested,
                     Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but the claimant's own work afterwards speaks against it.", [stop.Entry, own])) { IsIdleness = true });
-                if (stop.SixtiethAfterOwnLabor(facts) is { } later)
+                if (stop.CompletesAfterOwnLabor(facts) is { } later)
                 {
-                    readings.Add(new CompletionReading("60 days without labor after our own last work", later, facts.AsOf < later.Latest ? Firmness.Projected : Firmness.Asserted,
-                        Reason.Of(Section, $"If the claimant's own work counts as labor, the sixtieth continuous day without labor is {later}.", [stop.Entry, own])) { IsIdleness = true });
+                    readings.Add(new CompletionReading($"{idle.Text} without labor after our own last work", later, facts.AsOf < later.Latest ? Firmness.Projected : Firmness.Asserted,
+                        Reason.Of(Section, $"If the claimant's own work counts as labor, the {idle.Ordinal} continuous day without labor is {later}.", [stop.Entry, own])) { IsIdleness = true });
                 }
             }
             else if (facts.AsOf < day.Latest && stop.Resumed is null)
             {
-                readings.Add(new CompletionReading("60 days without labor, if it stays stopped", day, Firmness.Projected,
-                    Reason.Of(Section, $"Labor ceased {stop.Last}; if it stays stopped the work is complete in law on the sixtieth day, {day}.", [stop.Entry])) { IsIdleness = true });
+                readings.Add(new CompletionReading($"{idle.Text} without labor, if it stays stopped", day, Firmness.Projected,
+                    Reason.Of(Section, $"Labor ceased {stop.Last}; if it stays stopped the work is complete in law on the {idle.Ordinal} day, {day}.", [stop.Entry])) { IsIdleness = true });
             }
             else
             {
-                var why = Reason.Of(Section, $"Labor ceased {stop.Last} and did not resume within 60 continuous days: complete in law {day}.", [stop.Entry]);
-                readings.Add(new CompletionReading("60 days without labor", day,
+                var why = Reason.Of(Section, $"Labor ceased {stop.Last} and did not resume within {idle.Count} continuous days: complete in law {day}.", [stop.Entry]);
+                readings.Add(new CompletionReading($"{idle.Text} without labor", day,
                     stop.Against is not null || (stop.Resumed is { } again && again <= day.Latest) ? Firmness.Contested : Firmness.Certain,
-                    stop.Against is { } other ? Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but another entry tells of labor within the 60 days.", [stop.Entry, other], why) : why)
+                    stop.Against is { } other ? Reason.Of(Section, $"Labor is said to have ceased {stop.Last}, which gives {day}; but another entry tells of labor within the {idle}.", [stop.Entry, other], why) : why)
                 {
                     IsIdleness = true,
                     LaborResumed = stop.Resumed is not null,
@@ -407,11 +409,18 @@ public static class CompletionDay
         return questions;
     }
 
-    private static Question FinishedWhenLaborCeased(FactsAsOf facts) =>
-        new("Was the work finished when labor ceased? If so, the 90 days run from that day, and not from the sixtieth day after it (add completed, by actual). If it was left unfinished, say so. (labor-ceased.unfinished)", Days: LaborStop.IdleDays)
+    private static Question FinishedWhenLaborCeased(FactsAsOf facts)
+    {
+        var ceased = facts.All<LaborCeased>()[^1];
+        var day = ceased.On.Earliest ?? facts.AsOf;
+        var idle = facts.Numbers.On(Number.IdleDays, day);
+        var toRecord = facts.Numbers.On(ClaimOfLien.LastDay.AfterCompletion(facts.Job.Claimant), day);
+        return new($"Was the work finished when labor ceased? If so, the {toRecord} run from that day, and not from the {idle.Ordinal} day "
+            + "after it (add completed, by actual). If it was left unfinished, say so. (labor-ceased.unfinished)", Days: idle.Count)
         {
-            Corrects = facts.All<LaborCeased>()[^1],
+            Corrects = ceased,
         };
+    }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Completion;
@@ -7,14 +8,23 @@ namespace Stringline.Law.Completion;
 /// <param name="Entry">The entry.</param>
 /// <param name="Last">The last day of labor.</param>
 /// <param name="Resumed">The day labor resumed; null while it is stopped.</param>
-/// <param name="OwnLabor">An entry by which the claimant itself worked during the first 60 days of the stop; null where none did.</param>
+/// <param name="OwnLabor">An entry by which the claimant itself worked during the days that complete the work; null where none did.</param>
 public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed, Furnished? OwnLabor)
 {
-    /// <summary>Continuous days without labor that complete the work.</summary>
-    public const int IdleDays = 60;
+    /// <summary>How many continuous days without labor complete the work.</summary>
+    [Rule("Civ. Code § 8180(a)(3)")]
+    [Rule("Civ. Code § 9200(b)")]
+    internal static Number ToComplete(FactsAsOf facts) =>
+        facts.Job.Work.Kind == WorkKind.Public ? Number.PublicIdleDays : Number.IdleDays;
 
-    /// <summary>Continuous days without labor after which a notice of cessation may be recorded.</summary>
-    public const int IdleDaysBeforeNotice = 30;
+    /// <summary>After how many continuous days without labor a notice of cessation may be recorded.</summary>
+    [Rule("Civ. Code § 8188(a)")]
+    [Rule("Civ. Code § 9202(a)")]
+    internal static Number ToRecordCessation(FactsAsOf facts) =>
+        facts.Job.Work.Kind == WorkKind.Public ? Number.PublicIdleDaysBeforeNotice : Number.IdleDaysBeforeNotice;
+
+    // The day on which the idle days are over, if labor does not resume.
+    private Days Over { get; init; }
 
     /// <summary>The stops of the file whose day is known, earliest first.</summary>
     public static IReadOnlyList<LaborStop> Of(FactsAsOf facts) => facts.Stops ??= Found(facts);
@@ -26,16 +36,23 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
             return [];
         var stops = new List<LaborStop>(ceased.Count);
         var belying = new BelyingStops(ceased);
+        var idle = ToComplete(facts);
         for (var i = 0; i < ceased.Count; i++)
         {
-            if (Days.Of(ceased[i].On) is { } last)
-                stops.Add(new LaborStop(ceased[i], last, ceased[i].Until, LaborDuring(facts, last, ceased[i].Until)) { Against = belying.Of(i, last) });
+            if (Days.Of(ceased[i].On) is not { } last)
+                continue;
+            var over = last.LastDay(facts.Numbers, idle);
+            stops.Add(new LaborStop(ceased[i], last, ceased[i].Until, LaborBetween(facts, last, over.Latest, ceased[i].Until))
+            {
+                Over = over,
+                Against = belying.Of(i, last, over.Latest),
+            });
         }
 
         return stops;
     }
 
-    /// <summary>Another stop of the file, by which there was labor within the first 60 days of this one; null where none says so.</summary>
+    /// <summary>Another stop of the file, by which there was labor within the days that complete the work; null where none says so.</summary>
     public LaborCeased? Against { get; private init; }
 
     /// <summary>Whether every stop left the work unfinished, so that it cannot have been complete on the day on which labor stopped.</summary>
@@ -52,27 +69,21 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
 
     /// <summary>The sixtieth continuous day without labor, if labor did not resume before it is over.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
-    public Days? SixtiethDay
-    {
-        get
-        {
-            var day = Last.Plus(IdleDays);
-            return Resumed is { } resumed && resumed <= day.Earliest ? null : day;
-        }
-    }
+    public Days? CompletesOn => Resumed is { } resumed && resumed <= Over.Earliest ? null : Over;
 
     /// <summary>The sixtieth day after the claimant's own last labor in a stop that it worked in; null where labor resumed before.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
-    internal Days? SixtiethAfterOwnLabor(FactsAsOf facts)
+    internal Days? CompletesAfterOwnLabor(FactsAsOf facts)
     {
+        var idle = ToComplete(facts);
         var last = Last;
         foreach (var furnished in facts.Furnished)
         {
-            if (furnished.On.Earliest <= last.Latest.PlusDays(IdleDays) && !(furnished.On.Earliest >= Resumed) && Days.Of(furnished.Until) is { } until)
+            if (furnished.On.Earliest <= last.LastDay(facts.Numbers, idle).Latest && !(furnished.On.Earliest >= Resumed) && Days.Of(furnished.Until) is { } until)
                 last = Days.Later(last, until);
         }
 
-        var day = last.Plus(IdleDays);
+        var day = last.LastDay(facts.Numbers, idle);
         return Resumed <= day.Earliest ? null : day;
     }
 
@@ -81,9 +92,6 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         LaborBetween(facts, Last, day, Resumed);
 
     // A supplier's delivery is no labor; a contractor's or laborer's own work is.
-    private static Furnished? LaborDuring(FactsAsOf facts, Days last, LocalDate? resumed) =>
-        LaborBetween(facts, last, last.Latest.PlusDays(IdleDays), resumed);
-
     private static Furnished? LaborBetween(FactsAsOf facts, Days last, LocalDate end, LocalDate? resumed)
     {
         if (!facts.FurnishesLabor)

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -8,9 +9,6 @@ namespace Stringline.Law.Completion;
 /// <summary>The copy of a recorded notice that the owner must give, else the notice does not shorten the time of one to whom it is due (Civ. Code § 8190).</summary>
 internal static class OwnersCopy
 {
-    /// <summary>Days after recording within which the owner gives the copy.</summary>
-    public const int CopyDays = 10;
-
     /// <summary>
     /// Days by which a copy put in the mail in time may still be under way: the five days which Code Civ. Proc. § 1013(a)
     /// allows for mail within California serve as a yardstick. Our rule, on the safer side.
@@ -29,22 +27,23 @@ internal static class OwnersCopy
         if (none is { Verdict: Verdict.Yes } settled)
             return settled;
 
-        var lastToGive = calendar.RollForwardOnAnyList(Period.LastDay(notice.Recorded.Latest, CopyDays));
-        var lastSurely = calendar.RollForward(Period.LastDay(notice.Recorded.Latest, CopyDays));
+        var lastToGive = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.OwnersCopy, notice.Recorded.Latest));
+        var lastSurely = calendar.RollForward(facts.Numbers.LastDay(Number.OwnersCopy, notice.Recorded.Latest));
+        var days = facts.Numbers.On(Number.OwnersCopy, notice.Recorded.Latest);
         Counted? best = null;
         foreach (var told in facts.All<OwnerToldUs>())
         {
             if (told.Notice != notice.Entry.Notice || Days.Of(told.On) is not { } received || received.Latest < notice.Recorded.Earliest)
                 continue;
-            var copy = Recorded(ByManner(Surely(InTime(told, received, lastToGive, notice.Words), told, received), told), told, received);
+            var copy = Recorded(ByManner(Surely(InTime(facts, told, received, days, lastToGive, notice.Words), told, received), told), told, received);
             if (best is not { } so || IsBetter(copy.Verdict, so.Verdict))
                 best = copy;
         }
 
         // Carried on by the State's list alone, a court may say that it came too late.
         Counted Surely(Counted inTime, OwnerToldUs told, Days received) =>
-            inTime.Verdict != Verdict.Yes || lastSurely == lastToGive || InTime(told, received, lastSurely, notice.Words).Verdict == Verdict.Yes ? inTime
-            : Counted.Open(Reason.Of("Civ. Code § 10", $"The tenth day after recording reaches to the day of the owner's copy only by a holiday that the courts do not keep, so whether it was in time is open: plan on the shorter time.", [told], inTime.Why));
+            inTime.Verdict != Verdict.Yes || lastSurely == lastToGive || InTime(facts, told, received, days, lastSurely, notice.Words).Verdict == Verdict.Yes ? inTime
+            : Counted.Open(Reason.Of("Civ. Code § 10", $"The {days.Ordinal} day after recording reaches to the day of the owner's copy only by a holiday that the courts do not keep, so whether it was in time is open: plan on the shorter time.", [told], inTime.Why));
 
         // A copy is one of what is recorded already.
         Counted Recorded(Counted copy, OwnerToldUs told, Days received) =>
@@ -67,8 +66,9 @@ internal static class OwnersCopy
 
     private static bool IsBetter(Verdict one, Verdict other) => (one, other) is (Verdict.Yes, not Verdict.Yes) or (Verdict.Open, Verdict.No);
 
-    // A copy left and mailed is given five days after mailing (Civ. Code § 8116(c)); mail on deposit (§ 8116(b)); one by hand when it comes.
-    private static Counted InTime(OwnerToldUs told, Days received, LocalDate lastToGive, string words)
+    // A copy left and mailed is given some days after mailing (Civ. Code § 8116(c)); mail on deposit (§ 8116(b)); one by hand when it comes.
+    private static Counted InTime(
+        FactsAsOf facts, OwnerToldUs told, Days received, NumberRow days, LocalDate lastToGive, string words)
     {
         const string InTime = "Civ. Code § 8190(a)";
         if (told.Manner == Manner.Substituted)
@@ -76,35 +76,35 @@ internal static class OwnersCopy
             if (told.Mailed is not { } posted)
             {
                 return received.Earliest > lastToGive
-                    ? Late(told, lastToGive, words)
-                    : Counted.Open(Reason.Of(InTime, $"The owner's copy was left {received} and mailed on a day that the file does not say; it is given five days after mailing (Civ. Code § 8116(c)).", [told]),
+                    ? Late(told, days, lastToGive, words)
+                    : Counted.Open(Reason.Of(InTime, $"The owner's copy was left {received} and mailed on a day that the file does not say; it is given {Giving.AfterMailing(facts.Numbers, told.On).Spelled} after mailing (Civ. Code § 8116(c)).", [told]),
                         new Question("When was the owner's copy, which was left, put in the mail? (owner-told-us.mailed)") { Corrects = told });
             }
 
-            var complete = Giving.CompleteOn(new Days(posted, posted), Manner.Substituted).Latest;
+            var complete = Giving.CompleteOn(facts.Numbers, new Days(posted, posted), Manner.Substituted).Latest;
             return complete <= lastToGive
-                ? Counted.Yes(Reason.Of(InTime, $"The owner's copy was left, and mailed on {posted}: given on {complete}, within 10 days of recording ({lastToGive}).", [told]))
-                : Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy was left, and mailed on {posted}: given on {complete}, later than 10 days after recording ({lastToGive}). The {words} does not shorten this claimant's time.", told));
+                ? Counted.Yes(Reason.Of(InTime, $"The owner's copy was left, and mailed on {posted}: given on {complete}, within {days} of recording ({lastToGive}).", [told]))
+                : Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy was left, and mailed on {posted}: given on {complete}, later than {days} after recording ({lastToGive}). The {words} does not shorten this claimant's time.", told));
         }
 
         if (told is { Mailed: { } mailed, Manner: not Manner.Personal })
         {
             return mailed <= lastToGive
-                ? Counted.Yes(Reason.Of(InTime, $"The owner's copy was put in the mail on {mailed}, within 10 days of recording ({lastToGive}).", [told]))
-                : Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy was put in the mail on {mailed}, later than 10 days after recording ({lastToGive}): the {words} does not shorten this claimant's time.", told));
+                ? Counted.Yes(Reason.Of(InTime, $"The owner's copy was put in the mail on {mailed}, within {days} of recording ({lastToGive}).", [told]))
+                : Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy was put in the mail on {mailed}, later than {days} after recording ({lastToGive}): the {words} does not shorten this claimant's time.", told));
         }
 
         if (received.Latest <= lastToGive)
-            return Counted.Yes(Reason.Of(InTime, $"The owner's copy reached us {received}, within 10 days of recording ({lastToGive}).", [told]));
+            return Counted.Yes(Reason.Of(InTime, $"The owner's copy reached us {received}, within {days} of recording ({lastToGive}).", [told]));
         var slack = told.Manner == Manner.Personal ? 0 : MailDays;
         return received.Earliest > lastToGive.PlusDays(slack)
-            ? Late(told, lastToGive, words)
+            ? Late(told, days, lastToGive, words)
             : Counted.Open(Reason.Of(InTime, $"The owner's copy reached us {received}; it may have been given by {lastToGive}, and mail is given on deposit (Civ. Code § 8116(b)).", [told]),
                 new Question("On which day was the owner's copy put in the mail? The postmark says. (owner-told-us.mailed)") { Corrects = told });
     }
 
-    private static Counted Late(OwnerToldUs told, LocalDate lastToGive, string words) =>
-        Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy reached us later than 10 days after recording ({lastToGive}) and five days for the mail: the {words} does not shorten this claimant's time.", told));
+    private static Counted Late(OwnerToldUs told, NumberRow days, LocalDate lastToGive, string words) =>
+        Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy reached us later than {days} after recording ({lastToGive}) and {NumberWords.Cardinal(MailDays)} days for the mail: the {words} does not shorten this claimant's time.", told));
 
     /// <summary>
     /// The copy is given as every notice is: in a manner of Civ. Code §§ 8106 and 8110. One in another manner, though it came, does not do what the
@@ -174,7 +174,7 @@ internal static class OwnersCopy
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return null;
         var owners = facts.Job.In(PartyCapacity.Owner);
-        if (Giving.FirstGiven(facts.PreliminaryNotices, owners, out var used) is not { } given)
+        if (Giving.FirstGiven(facts.Numbers, facts.PreliminaryNotices, owners, out var used) is not { } given)
         {
             return OnUnknownDay(facts, owners) is { } undated
                 ? Counted.Open(
@@ -187,7 +187,7 @@ internal static class OwnersCopy
             return null;
         // The owner can owe a copy only to one who had given it notice while the copy could still be given in time. Whether
         // that holds for a notice between the recording and the tenth day the Code does not say.
-        return given.Earliest > calendar.RollForwardOnAnyList(Period.LastDay(notice.Recorded.Latest, CopyDays))
+        return given.Earliest > calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.OwnersCopy, notice.Recorded.Latest))
             ? Counted.Yes(Reason.Of(Section, $"The claimant gave the owner preliminary notice {given}, when the time to give copies was over, so none was due to it: the {notice.Words} shortens its time unseen.", [notice.Entry, used!]))
             : Counted.Open(Reason.Of(Section, $"The claimant gave the owner preliminary notice {given}, after the {notice.Words} was recorded; whether a copy was due to it is open.", [notice.Entry, used!]));
     }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,8 +8,11 @@ namespace Stringline.Law.Completion;
 /// <summary>The owner's recorded notice of completion or cessation, and what it does to the claimant's time.</summary>
 public sealed class OwnersNotice
 {
-    /// <summary>Days after completion within which the owner may record a notice of completion.</summary>
-    public const int RecordingDays = 15;
+    /// <summary>How long after completion a notice of completion may be recorded.</summary>
+    [Rule("Civ. Code § 8182(a)")]
+    [Rule("Civ. Code § 9204(a)")]
+    internal static NumberRow TimeToRecord(FactsAsOf facts, LocalDate completed) =>
+        facts.Numbers.On(facts.Job.Work.Kind == WorkKind.Public ? Number.RecordPublicCompletion : Number.RecordCompletion, completed);
 
     private readonly FactsAsOf facts;
     private readonly OpenDays calendar;
@@ -81,7 +85,7 @@ public sealed class OwnersNotice
     /// <summary>Why it is passed over where it has no form: for the remedies that ask nothing else of it.</summary>
     internal Reason PassedOver(string section) => Reason.NotApplied(section, $"It is settled that the {Words} recorded {Recorded} has no effect.", Entry);
 
-    /// <summary>The completion within 15 days of which it is recorded: that of the whole work, or of the one contract, which only the notice itself states.</summary>
+    /// <summary>The completion in time after which it is recorded: that of the whole work, or of the one contract, which only the notice itself states.</summary>
     internal LocalDate CompletionToServe(LocalDate wholeCompleted) => IsForWholeWork ? wholeCompleted : Entry.States ?? wholeCompleted;
 
     /// <summary>In words.</summary>
@@ -101,7 +105,7 @@ public sealed class OwnersNotice
     [Rule("Civ. Code § 8182(a)")]
     [Rule("Civ. Code § 8182(d)")]
     public bool IsEffectiveIfCompletedOn(LocalDate completed, LocalDate recorded) =>
-        completed <= recorded && recorded <= LatestToRecord(completed, calendar);
+        completed <= recorded && recorded <= LatestToRecord(facts, completed, calendar);
 
     /// <summary>
     /// The same, with how sure it is: the courts' list carries the fifteenth day (Code Civ. Proc. § 12a) of every act that a law provides for; where only
@@ -111,37 +115,40 @@ public sealed class OwnersNotice
     [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
     public Verdict EffectIfCompletedOn(LocalDate completed, LocalDate recorded) =>
         !IsEffectiveIfCompletedOn(completed, recorded) ? Verdict.No
-        : recorded <= calendar.RollForward(LastDayToRecord(completed)) ? Verdict.Yes
+        : recorded <= calendar.RollForward(LastDayToRecord(facts, completed)) ? Verdict.Yes
         : Verdict.Open;
 
-    /// <summary>The fifteenth day after completion, the statutory last day to record a notice of completion.</summary>
-    public static LocalDate LastDayToRecord(LocalDate completed) => Period.LastDay(completed, RecordingDays);
+    /// <summary>The statutory last day to record a notice of completion.</summary>
+    public static LocalDate LastDayToRecord(FactsAsOf facts, LocalDate completed) => TimeToRecord(facts, completed).LastDay(completed);
 
     /// <summary>The day to which any list lets that last day roll: recorded later, the notice has no effect.</summary>
-    public static LocalDate LatestToRecord(LocalDate completed, OpenDays calendar) => calendar.RollForwardOnAnyList(LastDayToRecord(completed));
-
-    /// <summary>The day on which an owner plans to record at the latest: never on a roll, and on a day on which a recorder is open.</summary>
-    public static LocalDate PlanToRecord(LocalDate completed, OpenDays calendar) => calendar.LastOpenDayOnOrBefore(LastDayToRecord(completed));
+    public static LocalDate LatestToRecord(FactsAsOf facts, LocalDate completed, OpenDays calendar) =>
+        calendar.RollForwardOnAnyList(LastDayToRecord(facts, completed));
 
     /// <summary>The owner's time to record a notice of completion, by the calendar of an assessment: what its paper says.</summary>
     [Rule("Civ. Code § 8182(a)")]
     public static TimeToRecord TimeFor(Assessment assessment, LocalDate completed)
     {
         ArgumentNullException.ThrowIfNull(assessment);
-        return new TimeToRecord(PlanToRecord(completed, assessment.Calendar), LastDayToRecord(completed), LatestToRecord(completed, assessment.Calendar));
+        var facts = assessment.Facts ?? throw new InvalidOperationException("This assessment was not made from a job file.");
+        var last = LastDayToRecord(facts, completed);
+        return new TimeToRecord(TimeToRecord(facts, completed), assessment.Calendar.LastOpenDayOnOrBefore(last), last,
+            assessment.Calendar.RollForwardOnAnyList(last));
     }
 
     /// <summary>The first day of completion for which a notice of completion recorded on a day takes effect.</summary>
     public LocalDate FirstCompletionServed(LocalDate recorded)
     {
-        var day = recorded.PlusDays(-RecordingDays);
+        var day = TimeToRecord(facts, recorded).LookBack(recorded);
+        while (day < recorded && !IsEffectiveIfCompletedOn(day, recorded))
+            day = day.PlusDays(1);
         while (IsEffectiveIfCompletedOn(day.PlusDays(-1), recorded))
             day = day.PlusDays(-1);
         return day;
     }
 
     /// <summary>
-    /// Whether a notice of cessation takes effect: labor had stopped for 30 continuous days before it was recorded, and was still
+    /// Whether a notice of cessation takes effect: labor had stopped for so many continuous days before it was recorded, and was still
     /// stopped that day; and it is as the Code asks.
     /// </summary>
     public Verdict CessationIsEffective(IReadOnlyList<LaborStop> stops, out Reason why)
@@ -179,9 +186,10 @@ public sealed class OwnersNotice
         (Verdict, Reason)? belied = null;
         foreach (var stop in stops)
         {
-            // Thirty days "prior to the recordation" have surely run on the thirty-first; on the thirtieth that can be argued.
-            var needed = stop.Last.Plus(LaborStop.IdleDaysBeforeNotice);
-            // No recording finds thirty days in a stop that ended on the thirtieth or before.
+            // Thirty days "prior to the recordation" have surely run on the day after the last of them; on the last that can be argued.
+            var idle = facts.Numbers.On(LaborStop.ToRecordCessation(facts), stop.Last.Earliest);
+            var needed = stop.Last.LastDay(facts.Numbers, idle.Id);
+            // No recording finds them in a stop that ended on the last of them or before.
             if (stop.Resumed is { } resumed && (resumed < Recorded.Earliest || resumed <= needed.Earliest))
                 continue;
             if (stop.Against is { } other)
@@ -191,23 +199,24 @@ public sealed class OwnersNotice
             }
 
             if (Recorded.Latest < needed.Earliest)
-                return belied ?? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation was recorded {Recorded}, before 30 days without labor since {stop.Last} had run: no effect.", Entry, stop.Entry));
+                return belied ?? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation was recorded {Recorded}, before {idle} without labor since {stop.Last} had run: no effect.", Entry, stop.Entry));
             if (stop.OwnLaborBy(facts, Recorded.Latest) is { } own)
                 return (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but the claimant's own work afterwards, before the notice of cessation was recorded {Recorded}, speaks against it.", [Entry, stop.Entry, own]));
             return Recorded.Earliest > needed.Latest && !(stop.Resumed <= Recorded.Latest)
-                ? (Verdict.Yes, Reason.Of(Section, $"Labor had stopped on {stop.Last}, at least 30 days before the notice of cessation was recorded, and was still stopped.", [Entry, stop.Entry]))
-                : (Verdict.Open, Reason.Of(Section, $"Labor stopped {stop.Last}; whether 30 days had run before the notice of cessation was recorded {Recorded}, and labor was still stopped, is open.", [Entry, stop.Entry]));
+                ? (Verdict.Yes, Reason.Of(Section, $"Labor had stopped on {stop.Last}, at least {idle} before the notice of cessation was recorded, and was still stopped.", [Entry, stop.Entry]))
+                : (Verdict.Open, Reason.Of(Section, $"Labor stopped {stop.Last}; whether {idle} had run before the notice of cessation was recorded {Recorded}, and labor was still stopped, is open.", [Entry, stop.Entry]));
         }
 
+        var days = facts.Numbers.On(LaborStop.ToRecordCessation(facts), Entry.States ?? Recorded.Earliest);
         if (stops.Count > 0)
-            return belied ?? (Verdict.No, Reason.NotApplied(Section, $"Labor had resumed before the notice of cessation was recorded, or before 30 days had run: no effect.", Entry));
+            return belied ?? (Verdict.No, Reason.NotApplied(Section, $"Labor had resumed before the notice of cessation was recorded, or before {days} had run: no effect.", Entry));
         return RefutesItself
-            ? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation itself says that labor ceased on {Entry.States!.Value}, less than 30 days before it was recorded: no effect.", Entry))
+            ? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation itself says that labor ceased on {Entry.States!.Value}, less than {days} before it was recorded: no effect.", Entry))
             : (Verdict.Open, Reason.Of(Section, $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]));
     }
 
-    // What a notice of cessation says of itself: that labor ceased on a day less than thirty days before it was recorded.
-    private bool RefutesItself => Entry.States is { } states && Recorded.Latest < states.PlusDays(LaborStop.IdleDaysBeforeNotice);
+    // What a notice of cessation says of itself: that labor ceased on a day too few days before it was recorded.
+    private bool RefutesItself => Entry.States is { } states && Recorded.Latest < facts.Numbers.LastDay(LaborStop.ToRecordCessation(facts), states);
 
     /// <summary>
     /// A signed and verified notice is the owner's side of a question of fact. Where the file says otherwise, and the notice by its own word is good
@@ -250,7 +259,8 @@ public sealed class OwnersNotice
 }
 
 /// <summary>An owner's time to record a notice of completion (Civ. Code § 8182(a)).</summary>
+/// <param name="Within">How long after completion it may be recorded.</param>
 /// <param name="PlanOn">The day to plan on: the recorder is open, and nothing hangs on a roll.</param>
-/// <param name="Last">The fifteenth day.</param>
+/// <param name="Last">The last day, not rolled.</param>
 /// <param name="Latest">The day to which any list lets it roll: recorded later it has no effect.</param>
-public sealed record TimeToRecord(LocalDate PlanOn, LocalDate Last, LocalDate Latest);
+public sealed record TimeToRecord(NumberRow Within, LocalDate PlanOn, LocalDate Last, LocalDate Latest);

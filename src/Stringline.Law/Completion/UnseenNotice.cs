@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -35,11 +36,11 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
             if (reading.Firmness == Firmness.Floor || (reading.Firmness == Firmness.Projected && reading.On.Earliest > facts.AsOf))
                 continue;
             // The owner's own last day gets the benefit of every roll, since the claimant's time is then the shorter.
-            var last = calendar.RollForwardOnAnyList(Period.LastDay(reading.On.Latest, OwnersNotice.RecordingDays));
+            var last = OwnersNotice.LatestToRecord(facts, reading.On.Latest, calendar);
             if (IndexSearches.AllAfter(facts, last))
                 continue;
             (unseen ??= []).Add(new UnseenNotice($"if a notice was recorded unseen on the day of {reading.Name}", reading.On.Earliest, OwnerNotice.Completion));
-            unseen.Add(new UnseenNotice($"if a notice was recorded unseen within 15 days after {reading.Name}", last, OwnerNotice.Completion));
+            unseen.Add(new UnseenNotice($"if a notice was recorded unseen within {OwnersNotice.TimeToRecord(facts, reading.On.Latest)} after {reading.Name}", last, OwnerNotice.Completion));
         }
 
         return unseen ?? (IReadOnlyList<UnseenNotice>)[];
@@ -65,7 +66,7 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
         List<UnseenNotice>? unseen = null;
         foreach (var stop in stops)
         {
-            var first = LocalDate.Max(stop.Last.Earliest.PlusDays(LaborStop.IdleDaysBeforeNotice), searched);
+            var first = LocalDate.Max(facts.Numbers.LastDay(LaborStop.ToRecordCessation(facts), stop.Last.Earliest), searched);
             var last = stop.Resumed is { } resumed ? LocalDate.Min(resumed.PlusDays(-1), facts.AsOf) : facts.AsOf;
             if (first > last)
                 continue;
@@ -81,15 +82,21 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
     /// <param name="facts">The facts.</param>
     /// <param name="unseen">The notices of one kind, not empty.</param>
     /// <param name="section">The section that counts the days from the recording.</param>
-    /// <param name="days">The days from the recording.</param>
-    public static Reason Why(FactsAsOf facts, IReadOnlyList<UnseenNotice> unseen, string section, int days)
+    /// <param name="fromRecording">How long after the recording the time ends.</param>
+    public static Reason Why(FactsAsOf facts, IReadOnlyList<UnseenNotice> unseen, string section, Number fromRecording)
     {
         var (from, to) = (unseen[0].Recorded, unseen[^1].Recorded);
+        var days = facts.Numbers.On(fromRecording, to);
         if (unseen[0].Notice == OwnerNotice.Cessation)
-            return Reason.Of(section, $"Labor had been stopped for 30 days, so that a notice of cessation could be recorded (Civ. Code § 9202(a)), from {from} to {to} as far as the file says; it would end the time {days} days later. The file shows no search of the county index after that: search it, and act today where the earlier day is past.", [.. facts.All<LaborCeased>()]);
+        {
+            var idle = facts.Numbers.On(LaborStop.ToRecordCessation(facts), from);
+            return Reason.Of(section, $"Labor had been stopped for {idle}, so that a notice of cessation could be recorded (Civ. Code § 9202(a)), from {from} to {to} as far as the file says; it would end the time {days} later. The file shows no search of the county index after that: search it, and act today where the earlier day is past.", [.. facts.All<LaborCeased>()]);
+        }
+
+        var toRecord = OwnersNotice.TimeToRecord(facts, from);
         return facts.Job.Work.Kind == WorkKind.Public
-            ? Reason.Of(section, $"A notice of completion may be recorded on or within 15 days after completion (Civ. Code § 9204(a)), from {from} to {to}, and would end the time {days} days later. The entity tells only those who paid it $10 with a stop payment notice (Civ. Code § 9362), and the file shows no search of the county index after {to}: search it, and act today where the earlier day is past.")
-            : Reason.Of(section, $"A notice of completion may be recorded on or within 15 days after completion (Civ. Code § 8182(a)), from {from} to {to}, and would end the time {days} days later, whether or not a copy was sent to the claimant. The file shows no search of the county index after {to}: search it, and act today where the earlier day is past.");
+            ? Reason.Of(section, $"A notice of completion may be recorded on or within {toRecord} after completion (Civ. Code § 9204(a)), from {from} to {to}, and would end the time {days} later. The entity tells only those who paid it {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf)} with a stop payment notice (Civ. Code § 9362), and the file shows no search of the county index after {to}: search it, and act today where the earlier day is past.")
+            : Reason.Of(section, $"A notice of completion may be recorded on or within {toRecord} after completion (Civ. Code § 8182(a)), from {from} to {to}, and would end the time {days} later, whether or not a copy was sent to the claimant. The file shows no search of the county index after {to}: search it, and act today where the earlier day is past.");
     }
 
     /// <summary>The question that a search answers.</summary>

@@ -2,6 +2,7 @@ using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -40,7 +41,8 @@ public static class Conversion
         var unpaid = Math.Min(ended.Suit.Claim.Amount ?? fee.Demand, fee.Demand);
         if (unpaid <= 0 && !fee.IsUnknown)
             return null;
-        Reading[] readings = [Deadline.Own("30 days after work commenced", Period.LastDay(commenced, DesignLienDays.ConversionDays), calendar)];
+        var days = facts.Numbers.On(Number.ConvertDesignLien, commenced);
+        Reading[] readings = [Deadline.Own($"{days.Text} after work commenced", days.LastDay(commenced), calendar)];
         var (converted, says) = Recorded(facts, commenced);
         var standing = Deadline.StandingOf(facts.AsOf, readings, says == Verdict.Yes ? Days.Of(converted!.On) : null);
         if (standing == Standing.Kept && !ClaimContents.IsWhole(converted!))
@@ -48,15 +50,15 @@ public static class Conversion
         if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, Days.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
             standing = Standing.InDoubt;
         return Deadline.Finding(Id, "Record the design lien anew as a mechanics lien", standing, readings, calendar,
-            () => Why(ended.Suit, commenced, unpaid, converted, says), endKnown: true,
+            () => Why(ended.Suit, days, commenced, unpaid, converted, says), endKnown: true,
             () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []) with { Amount = fee.IsUnknown ? null : unpaid };
     }
 
-    private static List<Reason> Why(ClaimSuit ended, LocalDate commenced, decimal unpaid, ClaimRecorded? converted, Verdict says)
+    private static List<Reason> Why(ClaimSuit ended, NumberRow days, LocalDate commenced, decimal unpaid, ClaimRecorded? converted, Verdict says)
     {
         List<Reason> why =
         [
-            Reason.Of(Section, $"The design lien recorded {ended.Recorded} ended when work commenced on {commenced}; for what is unpaid of it, {unpaid}, a mechanics lien may be recorded within 30 days that says that it is a converted design professional lien. No preliminary notice is needed; it is effective from its own recording.", [ended.Claim]),
+            Reason.Of(Section, $"The design lien recorded {ended.Recorded} ended when work commenced on {commenced}; for what is unpaid of it, {unpaid}, a mechanics lien may be recorded within {days} that says that it is a converted design professional lien. No preliminary notice is needed; it is effective from its own recording.", [ended.Claim]),
         ];
         if (ended.Action is { } action)
             why.Add(Reason.Of("Civ. Code § 8306(b)(1)", $"The action filed {Days.Of(action.On)} is on the lien that has ended: bring the converted claim into it.", [action]));
@@ -72,13 +74,13 @@ public static class Conversion
         return why;
     }
 
-    // The last design claim that commencement ended, and whether it had surely not expired by its 90 days before.
+    // The last design claim that commencement ended, and whether it had surely not expired by its own time before.
     private static (ClaimSuit Suit, Verdict Sure)? Ended(FactsAsOf facts, LocalDate commenced, OpenDays calendar)
     {
         (ClaimSuit Suit, Verdict Sure)? best = null;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced) || ClaimSuit.Of(facts, claim, DesignLienDays.Ninety, facts.All<ClaimRecorded>(), calendar) is not { } suit)
+            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced) || ClaimSuit.Of(facts, claim, Number.SueOnDesignLien, facts.All<ClaimRecorded>(), calendar) is not { } suit)
                 continue;
             var released = DesignLienRelease.IsReleased(facts, claim);
             var sure = released == Verdict.Yes ? Verdict.No : IsAlive(suit, commenced);
@@ -148,7 +150,7 @@ public static class Conversion
             return [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no unpaid design lien that the commencement of the work has ended.")];
         return conversion.Standing switch
         {
-            Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The 30 days after commencement are over.", [.. conversion.Why])],
+            Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The {assessment.Numbers.On(Number.ConvertDesignLien, assessment.Facts?.Job.Work.Commenced ?? assessment.AsOf)} after commencement are over.", [.. conversion.Why])],
             Standing.Kept => [Reason.Of("Civ. Code § 8319", $"The converted claim is recorded.", [.. conversion.Why])],
             _ => conversion.Amount is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it (furnished.amount).")] : [],
         };

@@ -1,11 +1,12 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.DesignLien;
 
-/// <summary>The notice to the landowner of demand, default and amount, at least ten days before the claim is recorded (Civ. Code § 8304(c)).</summary>
+/// <summary>The notice to the landowner of demand, default and amount, some days before the claim is recorded (Civ. Code § 8304(c)).</summary>
 internal static class DefaultNotice
 {
     private const string Section = "Civ. Code § 8304(c)";
@@ -22,18 +23,18 @@ internal static class DefaultNotice
         return asked.OfDefault is null || asked.Amount < amount ? Verdict.Open : Verdict.Yes;
     }
 
-    /// <summary>Whether a notice was given at least ten days before a claim was recorded.</summary>
+    /// <summary>Whether a notice was given long enough before a claim was recorded.</summary>
     public static Verdict Before(FactsAsOf facts, ClaimRecorded claim, Days recorded, Waterfall fee)
     {
         var best = Verdict.No;
         foreach (var asked in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(asked.On) is not { } on || recorded.Latest < on.Earliest.PlusDays(DesignLienDays.DemandDays))
+            if (Days.Of(asked.On) is not { } on || recorded.Latest < facts.Numbers.LastDay(Number.DefaultNotice, on.Earliest))
                 continue;
             var covers = Covers(facts, asked, claim.Amount ?? fee.Demand);
             if (covers == Verdict.No)
                 continue;
-            if (covers == Verdict.Yes && recorded.Earliest >= on.Latest.PlusDays(DesignLienDays.DemandDays))
+            if (covers == Verdict.Yes && recorded.Earliest >= facts.Numbers.LastDay(Number.DefaultNotice, on.Latest))
                 return Verdict.Yes;
             best = Verdict.Open;
         }
@@ -76,8 +77,9 @@ internal static class DefaultNotice
     [Rule("Civ. Code § 8304(c)")]
     private static Finding FirstDay(FactsAsOf facts, PaymentDemanded asked, Days on, Verdict verdict, Waterfall fee)
     {
-        var first = on.Plus(DesignLienDays.DemandDays);
-        Reading[] readings = verdict == Verdict.No ? [] : [new Reading("ten days after the notice of default", first.Latest)];
+        var days = facts.Numbers.On(Number.DefaultNotice, on.Latest);
+        var first = on.LastDay(facts.Numbers, Number.DefaultNotice);
+        Reading[] readings = verdict == Verdict.No ? [] : [new Reading($"{days.Spelled} after the notice of default", first.Latest)];
         return new Finding
         {
             Id = "design-lien.first-day",
@@ -89,9 +91,9 @@ internal static class DefaultNotice
             [
                 verdict switch
                 {
-                    Verdict.Yes => Reason.Of(Section, $"Notice of the demand, the default and the amount was given {on}, and must precede recording by at least 10 days.", [asked]),
-                    Verdict.Open => Reason.Of(Section, $"{asked.Amount} was demanded {on}. A claim for {fee.Demand} needs a notice to the landowner that demands payment, says that a default has occurred and states its amount, at least 10 days before recording: a bill is none, and one for less covers no more.", [asked]),
-                    Verdict.No => Reason.NotApplied(Section, $"The demand of {on} is no notice of default to the landowner and does not count: give one, at least 10 days before recording.", asked),
+                    Verdict.Yes => Reason.Of(Section, $"Notice of the demand, the default and the amount was given {on}, and must precede recording by at least {days}.", [asked]),
+                    Verdict.Open => Reason.Of(Section, $"{asked.Amount} was demanded {on}. A claim for {fee.Demand} needs a notice to the landowner that demands payment, says that a default has occurred and states its amount, at least {days} before recording: a bill is none, and one for less covers no more.", [asked]),
+                    Verdict.No => Reason.NotApplied(Section, $"The demand of {on} is no notice of default to the landowner and does not count: give one, at least {days} before recording.", asked),
                     _ => throw new InvalidOperationException($"No such verdict: {verdict}."),
                 },
             ],
@@ -109,8 +111,10 @@ internal static class DefaultNotice
         var readings = new List<Reading>(record.Count);
         foreach (var reading in record)
         {
-            var day = Period.LookBack(calendar.LastOpenDayOnOrBefore(reading.Day), DesignLienDays.DemandDays);
-            readings.Add(new Reading($"ten days before recording, {reading.Name}", day, reading.Rolled is { } rolled ? Period.LookBack(rolled, DesignLienDays.DemandDays) : null));
+            var recording = calendar.LastOpenDayOnOrBefore(reading.Day);
+            var ahead = facts.Numbers.On(Number.DefaultNotice, recording);
+            readings.Add(new Reading($"{ahead.Spelled} before recording, {reading.Name}", ahead.LookBack(recording),
+                reading.Rolled is { } rolled ? ahead.LookBack(rolled) : null));
         }
 
         var (given, verdict) = Best(facts, fee);
@@ -119,7 +123,7 @@ internal static class DefaultNotice
         return Deadline.Finding("design-lien.demand-last-day", "Notice of demand and default to the landowner", mayBeKept ? Standing.InDoubt : standing, readings, calendar,
             () =>
             [
-                Reason.Of(Section, $"Not less than 10 days before the claim is recorded the landowner is given notice that demands payment, says that a default has occurred under the contract and states its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
+                Reason.Of(Section, $"Not less than {facts.Numbers.On(Number.DefaultNotice, record[0].Day)} before the claim is recorded the landowner is given notice that demands payment, says that a default has occurred under the contract and states its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
                 given is not null ? Reason.Of(Section, $"{given.Amount} was demanded {Days.Of(given.On)}.", [given]) : Reason.Of(Section, $"The file shows no demand."),
             ],
             endKnown: true,

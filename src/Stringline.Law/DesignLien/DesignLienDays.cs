@@ -2,6 +2,7 @@ using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -10,15 +11,6 @@ namespace Stringline.Law.DesignLien;
 /// <summary>The design professional's lien before the work commences (Civ. Code §§ 8300-8319).</summary>
 public static class DesignLienDays
 {
-    /// <summary>Days from the notice of default before which no claim is recorded.</summary>
-    public const int DemandDays = 10;
-
-    /// <summary>Days to record, and to sue.</summary>
-    public const int Ninety = 90;
-
-    /// <summary>Days from commencement within which an ended design lien is recorded anew as a mechanics lien.</summary>
-    public const int ConversionDays = 30;
-
     /// <summary>The findings <c>design-lien.*</c>; none for other roles.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="amounts">What may be claimed by each remedy.</param>
@@ -68,7 +60,8 @@ public static class DesignLienDays
                 (unsure ??= []).Add(claim);
         }
 
-        return claims is null ? null : ClaimSuits.Of(facts, claims[^1], DesignLienRelease.IsReleased(facts, claims[^1]), claims, unsure ?? [], calendar);
+        return claims is null ? null : ClaimSuits.Of(facts, claims[^1], DesignLienRelease.IsReleased(facts, claims[^1]), claims, unsure ?? [], calendar,
+            kind == LienKind.Design ? Number.SueOnDesignLien : Number.SueOnClaim);
     }
 
     /// <summary>

@@ -1,6 +1,7 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.DesignLien;
@@ -8,9 +9,6 @@ namespace Stringline.Law.DesignLien;
 /// <summary>Whether there is a design professional's lien at all (Civ. Code §§ 8300-8306, 8318).</summary>
 internal static class DesignLienRight
 {
-    /// <summary>Below this expected cost there is none on a single-family owner-occupied residence.</summary>
-    public const decimal LeastCost = 100_000m;
-
     /// <summary>Over by the commencement of the work.</summary>
     [Rule("Civ. Code § 8306(b)(1)")]
     public static Finding Ended(LocalDate commenced, Waterfall fee) => Made(Standing.Lost, fee,
@@ -37,7 +35,7 @@ internal static class DesignLienRight
         if (standing != Standing.Lost)
             standing = WithClaim(facts, suits, last, standing, why);
         if (facts.All<PaymentDemanded>().Count == 0)
-            why.Add(Reason.Of("Civ. Code § 8304(c)", $"Give the landowner notice of the demand, the default and the amount at least 10 days before recording (enter payment-demanded)."));
+            why.Add(Reason.Of("Civ. Code § 8304(c)", $"Give the landowner notice of the demand, the default and the amount at least {facts.Numbers.On(Number.DefaultNotice, facts.AsOf)} before recording (enter payment-demanded)."));
         return Made(standing, fee, why, standing == Standing.Lost ? [] : questions);
     }
 
@@ -92,18 +90,19 @@ internal static class DesignLienRight
     private static Verdict Small(FactsAsOf facts, List<Reason> why, List<Question> questions)
     {
         var work = facts.Job.Work;
-        if (work.Use is not WorkUse.OwnerOccupiedOneToFour || work.Units > 1 || work.ExpectedCost >= LeastCost)
+        var least = facts.Numbers.On(Number.LeastCostForDesignLien, facts.Job.Contract.On ?? facts.AsOf);
+        if (work.Use is not WorkUse.OwnerOccupiedOneToFour || work.Units > 1 || work.ExpectedCost >= least.Value)
             return Verdict.No;
         if (work is { Units: not null, ExpectedCost: not null })
         {
-            why.Add(Reason.Of("Civ. Code § 8318", $"There is none on a single-family, owner-occupied residence of an expected construction cost under {LeastCost}; here it is {work.ExpectedCost.Value}."));
+            why.Add(Reason.Of("Civ. Code § 8318", $"There is none on a single-family, owner-occupied residence of an expected construction cost under {least.Value}; here it is {work.ExpectedCost.Value}."));
             return Verdict.Yes;
         }
 
         if (work.Units is null)
-            questions.Add(new Question("How many dwelling units are on the site? On a single-family, owner-occupied residence of an expected construction cost under $100,000 there is no such lien. (work.units)"));
+            questions.Add(new Question($"How many dwelling units are on the site? On a single-family, owner-occupied residence of an expected construction cost under {least.Text} there is no such lien. (work.units)"));
         if (work.ExpectedCost is null)
-            questions.Add(new Question("What is the expected construction cost? Under $100,000 there is no such lien on a single-family, owner-occupied residence. (work.expectedCost)"));
+            questions.Add(new Question($"What is the expected construction cost? Under {least.Text} there is no such lien on a single-family, owner-occupied residence. (work.expectedCost)"));
         return Verdict.Open;
     }
 
@@ -111,7 +110,7 @@ internal static class DesignLienRight
     private static Standing WithClaim(FactsAsOf facts, ClaimSuits? suits, Finding last, Standing standing, List<Reason> why)
     {
         if (suits?.Leading is { Standing: Standing.Lost } expired)
-            why.Add(Reason.Of("Civ. Code § 8306(b)(2)", $"The lien recorded {expired.Recorded} expired 90 days after it, on {expired.FirstEnd}; another may be recorded only while the time of Civ. Code § 8312 runs.", [expired.Claim]));
+            why.Add(Reason.Of("Civ. Code § 8306(b)(2)", $"The lien recorded {expired.Recorded} expired {facts.Numbers.On(Number.SueOnDesignLien, expired.Recorded.Earliest)} after it, on {expired.FirstEnd}; another may be recorded only while the time of Civ. Code § 8312 runs.", [expired.Claim]));
         if (last.Standing == Standing.Lost)
         {
             why.Add(Reason.Of("Civ. Code § 8312", $"The time to record is over."));

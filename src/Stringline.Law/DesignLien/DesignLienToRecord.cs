@@ -2,6 +2,7 @@ using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -20,8 +21,12 @@ internal static class DesignLienToRecord
         {
             if (Days.Of(knew.On) is not { } on)
                 continue;
-            var first = Deadline.Own("90 days after knowing that work will not commence", Period.LastDay(on.Earliest, DesignLienDays.Ninety), calendar);
-            return on.IsExact ? [first] : [first, Deadline.Own("90 days after knowing it, at the latest", Period.LastDay(on.Latest, DesignLienDays.Ninety), calendar)];
+            var days = facts.Numbers.On(Number.RecordDesignLien, on.Earliest);
+            var first = Deadline.Own($"{days.Text} after knowing that work will not commence", days.LastDay(on.Earliest), calendar);
+            if (on.IsExact)
+                return [first];
+            var atTheLatest = facts.Numbers.On(Number.RecordDesignLien, on.Latest);
+            return [first, Deadline.Own($"{atTheLatest.Text} after knowing it, at the latest", atTheLatest.LastDay(on.Latest), calendar)];
         }
 
         return [];
@@ -37,18 +42,19 @@ internal static class DesignLienToRecord
     {
         var readings = Readings(facts, calendar);
         var (recorded, standing) = Kept(facts, fee, suits, readings);
+        var days = facts.Numbers.On(Number.RecordDesignLien, readings.Count == 0 ? facts.AsOf : facts.All<WorkWillNotCommence>()[^1].On.Earliest ?? facts.AsOf);
         if (readings.Count == 0)
         {
             return Deadline.Finding(Id, Title, recorded is null ? Standing.NotYet : standing, [], calendar,
-                () => [Reason.Of("Civ. Code § 8312", $"No later than 90 days after the claimant knew or had reason to know that the work will not be commenced; the file does not say since when."), .. About(facts, fee, recorded)],
+                () => [Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know that the work will not be commenced; the file does not say since when."), .. About(facts, fee, recorded)],
                 endKnown: true,
-                () => [new Question("Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale? (work-will-not-commence)", DesignLienDays.Ninety)]);
+                () => [new Question("Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale? (work-will-not-commence)", days.Count)]);
         }
 
         return Deadline.Finding(Id, Title, recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar,
             () =>
             [
-                Reason.Of("Civ. Code § 8312", $"No later than 90 days after the claimant knew or had reason to know {Days.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),
+                Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know {Days.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),
                 .. About(facts, fee, recorded),
             ],
             endKnown: true);
@@ -66,7 +72,7 @@ internal static class DesignLienToRecord
             if (suit.Standing == Standing.Lost)
                 continue;
             var so = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, suit.Recorded);
-            if (so == Standing.Kept && !suit.IsSued && facts.AsOf > Period.LastDay(suit.Recorded.Earliest, DesignLienDays.Ninety) && (readings.Count == 0 || !Deadline.IsPast(facts.AsOf, readings)))
+            if (so == Standing.Kept && !suit.IsSued && facts.AsOf > facts.Numbers.LastDay(Number.SueOnDesignLien, suit.Recorded.Earliest) && (readings.Count == 0 || !Deadline.IsPast(facts.AsOf, readings)))
                 so = Standing.InDoubt;
             if (so == Standing.Kept && (WhichLien.Of(facts, suit.Claim) is null || suit.Claim.Lacks is not null || DefaultNotice.Before(facts, suit.Claim, suit.Recorded, fee) != Verdict.Yes))
                 so = Standing.InDoubt;
@@ -84,8 +90,9 @@ internal static class DesignLienToRecord
             yield break;
         if (recorded.Claim.Lacks is { } lacks)
             yield return Reason.Of("Civ. Code § 8306(a)", $"The claim recorded {recorded.Recorded} lacks, as entered: {lacks}. Whether it makes the lien all the same is open: record a whole one anew while the time runs.", [recorded.Claim]);
+        var ahead = facts.Numbers.On(Number.DefaultNotice, recorded.Recorded.Earliest);
         yield return DefaultNotice.Before(facts, recorded.Claim, recorded.Recorded, fee) == Verdict.Yes
-            ? Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}, at least 10 days after the notice of default.", [recorded.Claim])
-            : Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}; the file does not show that a notice of demand and default for its amount was given to the landowner at least 10 days before. Without it there is no lien: give the notice, and record anew while the time runs.", [recorded.Claim]);
+            ? Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}, at least {ahead} after the notice of default.", [recorded.Claim])
+            : Reason.Of("Civ. Code § 8304(c)", $"Claim recorded {recorded.Recorded}; the file does not show that a notice of demand and default for its amount was given to the landowner at least {ahead} before. Without it there is no lien: give the notice, and record anew while the time runs.", [recorded.Claim]);
     }
 }

@@ -1,5 +1,6 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -27,21 +28,22 @@ internal static class DesignLienToSue
         return Deadline.Finding("design-lien.enforcement-last-day", "Action to enforce the design professional's lien", standing, readings, calendar,
             () =>
             [
-                Reason.Of("Civ. Code § 8306(b)(2)", $"The lien expires 90 days after recording unless an action to enforce it is commenced in that time, and on the commencement of the work (Civ. Code § 8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know it.", [suits.Leading!.Claim]),
+                Reason.Of("Civ. Code § 8306(b)(2)", $"The lien expires {facts.Numbers.On(Number.SueOnDesignLien, suits.Leading!.Recorded.Earliest)} after recording unless an action to enforce it is commenced in that time, and on the commencement of the work (Civ. Code § 8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know it.", [suits.Leading!.Claim]),
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
             suits.Leading!.Stay is not { Until: null },
             () => WhyAction.Ask(facts, suits, standing, calendar));
     }
 
-    private static Reading? AfterCredit(FactsAsOf facts, ClaimSuit leading, LocalDate ninety, OpenDays calendar)
+    private static Reading? AfterCredit(FactsAsOf facts, ClaimSuit leading, LocalDate without, OpenDays calendar)
     {
         Reading? latest = null;
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            var day = Period.LastDay(credit.Until, ActionDays.DaysToSue);
-            if (!Credit.IsOfEarlierClaim(credit, leading) && day > ninety && !(latest?.Day >= day))
-                latest = Deadline.Own("90 days after the credit ends, if Civ. Code § 8460(b) applies", day, calendar);
+            var days = facts.Numbers.On(Number.SueAfterCredit, credit.Until);
+            var day = days.LastDay(credit.Until);
+            if (!Credit.IsOfEarlierClaim(credit, leading) && day > without && !(latest?.Day >= day))
+                latest = Deadline.Own($"{days.Text} after the credit ends, if Civ. Code § 8460(b) applies", day, calendar);
         }
 
         return latest;

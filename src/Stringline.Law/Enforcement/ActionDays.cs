@@ -1,5 +1,6 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,9 +9,6 @@ namespace Stringline.Law.Enforcement;
 /// <summary>The time to bring an action on a recorded claim of lien (Civ. Code § 8460(a)).</summary>
 public static class ActionDays
 {
-    /// <summary>Days after recording.</summary>
-    public const int DaysToSue = 90;
-
     private const string Section = "Civ. Code § 8460(a)";
     private const string Id = "enforcement.last-day";
     private const string Title = "Action to enforce the lien";
@@ -29,7 +27,7 @@ public static class ActionDays
         if (suits.Leading is not { } leading)
         {
             return Deadline.Finding(Id, Title, Standing.NotYet, [], calendar,
-                [Reason.Of(Section, $"An action must be brought within {DaysToSue} days after the claim is recorded; none that counts is recorded yet.")]);
+                [Reason.Of(Section, $"An action must be brought within {facts.Numbers.On(Number.SueOnClaim, facts.AsOf)} after the claim is recorded; none that counts is recorded yet.")]);
         }
 
         // Subdivision (a) does not apply where a notice of credit is recorded (Civ. Code § 8460(b)).

@@ -1,5 +1,6 @@
 using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -13,6 +14,12 @@ namespace Stringline.Law.Enforcement;
 /// <param name="Action">The action that enforces it best; null where none may.</param>
 internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyList<Reading> Readings, Standing Standing, ActionFiled? Action)
 {
+    /// <summary>Which time to sue runs from the recording.</summary>
+    public Number ToSue { get; private init; }
+
+    /// <summary>That time, by the day of the recording.</summary>
+    public NumberRow DaysToSue(FactsAsOf facts) => facts.Numbers.On(ToSue, Recorded.Earliest);
+
     /// <summary>How the action ended; null where it did not, as far as the file says.</summary>
     public ActionEnded? End { get; private init; }
 
@@ -34,19 +41,22 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// <summary>How a claim stands; null where its day is unknown.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="claim">A recorded claim.</param>
-    /// <param name="days">Days in which to sue after recording.</param>
+    /// <param name="toSue">The number of days in which to sue after recording.</param>
     /// <param name="unsure">The recorded claims that may not count.</param>
     /// <param name="calendar">The calendar.</param>
-    public static ClaimSuit? Of(FactsAsOf facts, ClaimRecorded claim, int days, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
+    public static ClaimSuit? Of(FactsAsOf facts, ClaimRecorded claim, Number toSue, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
     {
         if (Days.Of(claim.On) is not { } recorded)
             return null;
+        var days = facts.Numbers.On(toSue, recorded.Earliest);
         Reading[] readings = recorded.IsExact
-            ? [Deadline.Own($"{days} days after recording", Period.LastDay(recorded.Earliest, days), calendar)]
+            ? [Deadline.Own($"{days.Text} after recording", days.LastDay(recorded.Earliest), calendar)]
             : [Named(recorded.Earliest), Named(recorded.Latest)];
-        Reading Named(LocalDate day) => Deadline.Own($"recorded on {LawText.IsoDay(day)}", Period.LastDay(day, days), calendar);
+        if (!recorded.IsExact && readings[0].Day > readings[1].Day)
+            Array.Reverse(readings);
+        Reading Named(LocalDate day) => Deadline.Own($"recorded on {LawText.IsoDay(day)}", facts.Numbers.LastDay(toSue, day), calendar);
 
-        return Of(facts, claim, recorded, readings, unsure, calendar);
+        return Of(facts, claim, recorded, readings, unsure, calendar, toSue);
     }
 
     /// <summary>The same by other last days, such as those after a credit.</summary>
@@ -56,10 +66,12 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// <param name="readings">The last day to sue, earliest first; not empty.</param>
     /// <param name="unsure">The recorded claims that may not count.</param>
     /// <param name="calendar">The calendar.</param>
-    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<Reading> readings, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
+    /// <param name="toSue">Which time to sue runs from the recording.</param>
+    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<Reading> readings, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
+        Number toSue = Number.SueOnClaim)
     {
         var unsued = Unsued(facts.AsOf, readings);
-        var best = new ClaimSuit(claim, recorded, readings, unsued, null);
+        var best = new ClaimSuit(claim, recorded, readings, unsued, null) { ToSue = toSue };
         foreach (var action in facts.All<ActionFiled>())
         {
             if (Days.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded, unsure) is not Verdict.No and var enforces)

@@ -1,5 +1,6 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -66,12 +67,13 @@ public sealed class ClaimSuits
     }
 
     /// <summary>The same for claims that are known to be in force.</summary>
-    internal static ClaimSuits Of(FactsAsOf facts, ClaimRecorded counts, Verdict released, IReadOnlyList<ClaimRecorded> inForce, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
+    internal static ClaimSuits Of(FactsAsOf facts, ClaimRecorded counts, Verdict released, IReadOnlyList<ClaimRecorded> inForce, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
+        Number toSue = Number.SueOnClaim)
     {
         var suits = new List<ClaimSuit>(inForce.Count);
         foreach (var claim in inForce)
         {
-            if (ClaimSuit.Of(facts, claim, ActionDays.DaysToSue, unsure, calendar) is not { } suit)
+            if (ClaimSuit.Of(facts, claim, toSue, unsure, calendar) is not { } suit)
                 continue;
             suits.RemoveAll(before => HadExpired(facts, before, suit));
             suits.Add(suit);

@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -19,12 +20,16 @@ public static class Credit
     {
         if (suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
             return null;
-        var readings = new List<Reading>(1) { Deadline.Own("90 days after the claim was recorded", Period.LastDay(leading.Recorded.Earliest, ActionDays.DaysToSue), calendar) };
+        var days = facts.Numbers.On(Number.RecordCredit, leading.Recorded.Earliest);
+        var readings = new List<Reading>(1)
+        {
+            Deadline.Own($"{days.Text} after the claim was recorded", days.LastDay(leading.Recorded.Earliest), calendar),
+        };
         foreach (var earlier in suits.Chain)
         {
             if (ReferenceEquals(earlier, leading))
                 break;
-            readings.Add(Deadline.Own($"90 days after the claim of {earlier.Recorded} was recorded, if the later one is the same claim", earlier.FirstEnd, calendar));
+            readings.Add(OfEarlier(facts, earlier, calendar));
         }
 
         if (readings.Count > 1)
@@ -33,10 +38,17 @@ public static class Credit
         return recorded is null && leading.Standing == Standing.Kept ? null : ToRecord(facts, suits, leading, readings, recorded, calendar);
     }
 
+    private static Reading OfEarlier(FactsAsOf facts, ClaimSuit earlier, OpenDays calendar)
+    {
+        var days = facts.Numbers.On(Number.RecordCredit, earlier.Recorded.Earliest);
+        return Deadline.Own(
+            $"{days} after the claim of {earlier.Recorded} was recorded, if the later one is the same claim", days.LastDay(earlier.Recorded.Earliest), calendar);
+    }
+
     private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings, Standing? recorded, OpenDays calendar)
     {
         var lastDay = readings[0].Day;
-        // Past the ninetieth day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.
+        // Past that day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.
         var standing = suits.Released switch
         {
             Verdict.Yes => Standing.Done,
@@ -57,13 +69,14 @@ public static class Credit
                 ? Reason.Of("Civ. Code § 8460(b)(2)", $"Later it still counts, but only if nobody has bought or taken a security in good faith and for value in between.")
                 : Reason.Of("Civ. Code § 8460(b)(2)", $"After {lastDay} the claim is lost unless the owner agrees to credit and notice of it is recorded before anyone buys or takes a security in good faith and for value."),
         };
+        var days = facts.Numbers.On(Number.RecordCredit, leading.Recorded.Earliest);
         foreach (var credit in facts.All<CreditRecorded>())
         {
             if (Days.Of(credit.On) is not { } on || IsOfEarlierClaim(credit, leading))
                 continue;
             why.Add(on.Latest <= lastDay
-                ? Reason.Of("Civ. Code § 8460(b)(1)", $"Notice of credit recorded {on}, within the 90 days; the credit ends {credit.Until}.", [credit])
-                : Reason.Of("Civ. Code § 8460(b)(2)", $"Notice of credit recorded {on}, after the 90 days: it holds only while nobody bought or took a security in good faith before it; the credit ends {credit.Until}.", [credit]));
+                ? Reason.Of("Civ. Code § 8460(b)(1)", $"Notice of credit recorded {on}, within the {days}; the credit ends {credit.Until}.", [credit])
+                : Reason.Of("Civ. Code § 8460(b)(2)", $"Notice of credit recorded {on}, after the {days}: it holds only while nobody bought or took a security in good faith before it; the credit ends {credit.Until}.", [credit]));
         }
 
         return why;
@@ -102,7 +115,7 @@ public static class Credit
         var by = suit.Action is { } action && Days.Of(action.On) is { } filed ? filed.Earliest : facts.AsOf;
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            if (IsOfEarlierClaim(credit, suit) && by <= calendar.RollForwardOnAnyList(Period.LastDay(credit.Until, ActionDays.DaysToSue)))
+            if (IsOfEarlierClaim(credit, suit) && by <= calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.SueAfterCredit, credit.Until)))
                 return Standing.InDoubt;
         }
 

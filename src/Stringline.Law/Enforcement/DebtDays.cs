@@ -1,5 +1,6 @@
 using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,12 +9,6 @@ namespace Stringline.Law.Enforcement;
 /// <summary>What is left where the lien is lost: the debt itself (Civ. Code § 8468).</summary>
 internal static class DebtDays
 {
-    /// <summary>Years on a written contract.</summary>
-    public const int YearsWritten = 4;
-
-    /// <summary>Years on any other.</summary>
-    public const int YearsOral = 2;
-
     /// <summary>
     /// The finding <c>debt.last-day</c>: four years on a written contract, two on any other, from when the money fell due. That day is not in the
     /// file, so it is counted from the first work, before which nothing can have fallen due, and shown from the last beside it. Null while the
@@ -33,23 +28,29 @@ internal static class DebtDays
     {
         var readings = new List<Reading>();
         if (facts.Job.Contract.Written != true)
-            Add(YearsOral, "two years, by no written contract");
+            Add(Number.DebtNotInWriting, "by no written contract");
         if (facts.Job.Contract.Written != false)
-            Add(YearsWritten, "four years, by a written contract");
+            Add(Number.DebtInWriting, "by a written contract");
 
-        void Add(int years, string name)
+        void Add(Number years, string contract)
         {
-            readings.Add(Deadline.Own($"{name}, from the first work", Period.AddYears(first.Earliest, years), calendar));
-            if (last.Latest != first.Earliest)
-                readings.Add(Deadline.Own($"{name}, from the last work", Period.AddYears(last.Latest, years), calendar));
+            var ofFirst = facts.Numbers.On(years, first.Earliest);
+            readings.Add(Deadline.Own($"{ofFirst.Spelled}, {contract}, from the first work", ofFirst.LastDay(first.Earliest), calendar));
+            if (last.Latest == first.Earliest)
+                return;
+            var ofLast = facts.Numbers.On(years, last.Latest);
+            readings.Add(Deadline.Own($"{ofLast.Spelled}, {contract}, from the last work", ofLast.LastDay(last.Latest), calendar));
         }
+
+        var inWriting = facts.Numbers.On(Number.DebtInWriting, first.Earliest);
+        var notInWriting = facts.Numbers.On(Number.DebtNotInWriting, first.Earliest);
 
         return Deadline.Finding("debt.last-day", "Action on the debt itself", Deadline.StandingOf(facts.AsOf, readings, Filed(facts), endFirm: false), readings, calendar,
             () =>
             [
                 Reason.Of("Civ. Code § 8468(a)", $"The lien is lost, the debt is not: the one who owes it may be sued on it. An application for a writ of attachment refers to this section."),
-                facts.Job.Contract.Written != false ? Reason.Of("Code Civ. Proc. § 337", $"On a written contract, a book account or an account stated: within four years.") : Reason.NotApplied("Code Civ. Proc. § 337", $"The contract is not in writing; a book account would still give four years."),
-                facts.Job.Contract.Written != true ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within two years.") : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
+                facts.Job.Contract.Written != false ? Reason.Of("Code Civ. Proc. § 337", $"On a written contract, a book account or an account stated: within {inWriting.Spelled}.") : Reason.NotApplied("Code Civ. Proc. § 337", $"The contract is not in writing; a book account would still give {inWriting.Spelled}."),
+                facts.Job.Contract.Written != true ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within {notInWriting.Spelled}.") : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
                 .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
             ],
             endKnown: false,

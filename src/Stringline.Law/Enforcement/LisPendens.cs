@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,17 +8,15 @@ namespace Stringline.Law.Enforcement;
 /// <summary>The notice of pendency of the action (Civ. Code § 8461; Code Civ. Proc. §§ 405.22, 405.23).</summary>
 internal static class LisPendens
 {
-    /// <summary>Days after the action within which it is recorded.</summary>
-    public const int DaysToRecord = 20;
-
     private const string Section = "Civ. Code § 8461";
 
     /// <summary>The finding <c>lis-pendens.last-day</c>. A late notice still binds whoever comes after it.</summary>
     [Rule("Civ. Code § 8461")]
     public static Finding Finding(FactsAsOf facts, ActionFiled action, Days filed, OpenDays calendar)
     {
-        var last = Period.LastDay(filed.Earliest, DaysToRecord);
-        Reading[] readings = [Deadline.Own("20 days after the action was filed", last, calendar)];
+        var days = facts.Numbers.On(Number.RecordPendency, filed.Earliest);
+        var last = days.LastDay(filed.Earliest);
+        Reading[] readings = [Deadline.Own($"{days.Text} after the action was filed", last, calendar)];
         LisPendensRecorded? best = null;
         var good = Verdict.No;
         foreach (var recorded in facts.All<LisPendensRecorded>())

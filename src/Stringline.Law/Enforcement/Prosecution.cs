@@ -1,5 +1,6 @@
 using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,12 +9,6 @@ namespace Stringline.Law.Enforcement;
 /// <summary>Serving the action and bringing it to trial (Civ. Code § 8462; Code Civ. Proc. §§ 583.310, 583.420).</summary>
 internal static class Prosecution
 {
-    /// <summary>Years from the action after which the court may dismiss for want of prosecution, or because it was not served.</summary>
-    public const int YearsToTrial = 2;
-
-    /// <summary>Years from the action within which it shall be brought to trial.</summary>
-    public const int YearsAtMost = 5;
-
     /// <summary>The findings <c>prosecution.service-last-day</c>, <c>prosecution.last-day</c> and <c>prosecution.five-years</c>.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, Days filed, Stay? stay, OpenDays calendar)
     {
@@ -27,30 +22,33 @@ internal static class Prosecution
     [Rule("Code Civ. Proc. § 583.420", Since = "1985-01-01")]
     private static Finding Service(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First served, OpenDays calendar)
     {
-        var last = Period.AddYears(filed.Earliest, YearsToTrial);
-        Reading[] readings = [Deadline.Own("two years after the action was filed", last, calendar)];
+        var years = facts.Numbers.On(Number.ServeAction, filed.Earliest);
+        var last = years.LastDay(filed.Earliest);
+        Reading[] readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         return Deadline.Finding("prosecution.service-last-day", "Serve the action", served.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
-            () => [Reason.Of("Code Civ. Proc. § 583.420", $"If summons and complaint are not served within two years, by {last}, the court may dismiss the action.", [action])], endKnown: true,
+            () => [Reason.Of("Code Civ. Proc. § 583.420", $"If summons and complaint are not served within {years.Spelled}, by {last}, the court may dismiss the action.", [action])], endKnown: true,
             () => served.Perhaps is null ? [new Question("On which day was the summons served, and on whom? (action-served)")] : [.. OwnAction.Ask(served, "the summons was served", "action-served")]);
     }
 
     [Rule("Civ. Code § 8462")]
     private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First trial, OpenDays calendar)
     {
-        var last = Period.AddYears(filed.Earliest, YearsToTrial);
-        Reading[] readings = [Deadline.Own("two years after the action was filed", last, calendar)];
+        var years = facts.Numbers.On(Number.BringToTrial, filed.Earliest);
+        var last = years.LastDay(filed.Earliest);
+        Reading[] readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         return Deadline.Finding("prosecution.last-day", "Bring the action to trial", trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
-            () => [Reason.Of("Civ. Code § 8462", $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution.", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
+            () => [Reason.Of("Civ. Code § 8462", $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution.", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
     }
 
     /// <summary>Brought to trial within five years, else it is dismissed; a stay in the owner's bankruptcy may have held that time.</summary>
     [Rule("Code Civ. Proc. § 583.310", Since = "1985-01-01")]
     private static Finding FiveYears(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First trial, Stay? stay, OpenDays calendar)
     {
-        var last = Period.AddYears(filed.Earliest, YearsAtMost);
-        Reading[] readings = [Deadline.Own("five years after the action was filed", last, calendar)];
+        var years = facts.Numbers.On(Number.BringToTrialAtMost, filed.Earliest);
+        var last = years.LastDay(filed.Earliest);
+        Reading[] readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         return Deadline.Finding("prosecution.five-years", "Bring the action to trial: the outer limit", trial.Standing(facts.AsOf, readings, endFirm: stay is null && filed.IsExact), readings, calendar,
-            () => [Reason.Of("Code Civ. Proc. § 583.310", $"An action shall be brought to trial within five years, by {last}. A written agreement of the parties, or a time in which the action was stayed or could not be tried, lengthens it (Code Civ. Proc. §§ 583.330, 583.340, from memory).", [action])], endKnown: true,
+            () => [Reason.Of("Code Civ. Proc. § 583.310", $"An action shall be brought to trial within {years.Spelled}, by {last}. A written agreement of the parties, or a time in which the action was stayed or could not be tried, lengthens it (Code Civ. Proc. §§ 583.330, 583.340, from memory).", [action])], endKnown: true,
             () => trial.Perhaps is null && facts.AsOf > last ? [new Question("Was the action brought to trial, and when? (trial-begun)")] : [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
     }
 }

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,9 +9,6 @@ namespace Stringline.Law.Enforcement;
 /// <summary>When the claim must or should be released, and the owner's road to a release order (Civ. Code §§ 8480-8490).</summary>
 public static class Release
 {
-    /// <summary>Days between the owner's demand and its petition.</summary>
-    public const int DemandDays = 10;
-
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c>, <c>release.hearing</c>, <c>release.when-paid</c> and <c>release.partial</c>, where they apply.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="suits">The claims in force with their actions.</param>
@@ -76,9 +74,13 @@ public static class Release
     {
         var paid = PaidOn(facts) ?? facts.AsOf;
         var asked = suits.Leading is { } leading ? Asked(facts, leading) : null;
-        var beforePetition = asked?.On.Earliest is { } on ? LocalDate.Max(paid, Period.LastDay(on, DemandDays).PlusDays(-1)) : Period.LastDay(paid, DemandDays).PlusDays(-1);
+        var from = asked?.On.Earliest ?? paid;
+        var days = facts.Numbers.On(Number.PetitionAfterDemand, from);
+        var beforePetition = LocalDate.Max(paid, days.LastDay(from).PlusDays(-1));
         var reading = Deadline.Own(
-            asked is null ? "our target: as if the owner gave its ten days’ notice on the day it paid" : "the day before the owner may petition, ten days after its notice",
+            asked is null
+                ? $"our target: as if the owner gave its {days.Spelled}’ notice on the day it paid"
+                : $"the day before the owner may petition, {days.Spelled} after its notice",
             beforePetition, calendar);
         return Deadline.Finding(
             "release.when-paid", "Release the claim", Deadline.StandingOf(facts.AsOf, [reading], null, endFirm: false), [reading], calendar,
@@ -86,8 +88,8 @@ public static class Release
             [
                 Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim]),
                 asked is null
-                    ? Reason.Of("Civ. Code § 8482", $"The owner must give ten days’ notice before it petitions for a release order, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)). No notice is in the file; the target is reckoned as if it came on the day of payment, {paid}.")
-                    : Reason.Of("Civ. Code § 8482", $"Release demanded {Days.Of(asked.On)}: ten days after its notice the owner may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)).", [asked]),
+                    ? Reason.Of("Civ. Code § 8482", $"The owner must give {days.Spelled}’ notice before it petitions for a release order, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)). No notice is in the file; the target is reckoned as if it came on the day of payment, {paid}.")
+                    : Reason.Of("Civ. Code § 8482", $"Release demanded {Days.Of(asked.On)}: {days.Spelled} after its notice the owner may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)).", [asked]),
                 timeToSue.Band is { } runs && timeToSue.Standing is not (Standing.Kept or Standing.Done)
                     ? Reason.Of("Civ. Code § 8480(a)", $"No petition lies before {runs.Earliest.Day.PlusDays(1)}, the day after the time to sue. That is no reason to wait: nothing is due any more.")
                     : Reason.Of("Civ. Code § 8480(a)", $"A petition lies only where no action was brought in time; a paid claim is released all the same, and an action on it is dismissed."),

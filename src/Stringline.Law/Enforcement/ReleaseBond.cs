@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,10 +9,15 @@ namespace Stringline.Law.Enforcement;
 /// <summary>A bond that frees the land from a claim of lien (Civ. Code § 8424).</summary>
 public static class ReleaseBond
 {
-    /// <summary>The amount of a bond for a claim: 125 percent of it, up to the next cent.</summary>
+    /// <summary>The amount of a bond for a claim: so many percent of it, up to the next cent.</summary>
     /// <param name="claim">Dollars and cents claimed.</param>
+    /// <param name="percent">How many percent of it the bond is for.</param>
+    public static decimal AmountFor(decimal claim, NumberRow percent) => Math.Ceiling(percent.PercentOf(claim) * 100m) / 100m;
+
+    /// <summary>The percentage for a bond that frees the land, by the day on which it is recorded; today's where none is.</summary>
     [Rule("Civ. Code § 8424(b)")]
-    public static decimal AmountFor(decimal claim) => Math.Ceiling(claim * 1.25m * 100m) / 100m;
+    private static NumberRow Percent(FactsAsOf facts, ReleaseBondRecorded? bond) =>
+        facts.Numbers.On(Number.ReleaseBond, bond?.On.Earliest ?? facts.AsOf);
 
     /// <summary>The finding <c>release-bond.amount</c>; null where no claim counts.</summary>
     [Rule("Civ. Code § 8424(b)")]
@@ -23,10 +29,11 @@ public static class ReleaseBond
     private static Finding ToFree(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim, Waterfall demand)
     {
         var claimed = claim.Amount ?? demand.Demand;
-        var amount = AmountFor(claimed);
         var bond = Largest(facts);
+        var percent = Percent(facts, bond);
+        var amount = AmountFor(claimed, percent);
         var released = suits.Released == Verdict.Yes;
-        var part = bond?.Amount is { } of ? PartFreed(facts, of) : null;
+        var part = bond?.Amount is { } of ? PartFreed(facts, of, percent) : null;
         return new Finding
         {
             Id = "release-bond.amount",
@@ -37,8 +44,8 @@ public static class ReleaseBond
             Amount = amount,
             Explain = () =>
             [
-                Reason.Of("Civ. Code § 8424(b)", $"An owner or a contractor who disputes the claim may free the land by a bond of 125 percent of the {claimed} claimed: {amount}. One debt needs one bond, on however many parcels it was recorded (T.O. IX v. Superior Court (2008) 165 Cal.App.4th 140).", [claim]),
-                .. bond?.Amount is { } given && given < amount ? [TooSmall(bond, given, amount, part)] : Array.Empty<Reason>(),
+                Reason.Of("Civ. Code § 8424(b)", $"An owner or a contractor who disputes the claim may free the land by a bond of {percent} of the {claimed} claimed: {amount}. One debt needs one bond, on however many parcels it was recorded (T.O. IX v. Superior Court (2008) 165 Cal.App.4th 140).", [claim]),
+                .. bond?.Amount is { } given && given < amount ? [TooSmall(bond, given, amount, percent, part)] : Array.Empty<Reason>(),
                 .. released ? [Reason.Of("Civ. Code § 8424(a)", $"The claim has been released: the land is free of it, and no bond is called for.")] : Array.Empty<Reason>(),
             ],
             Ask = () => bond is { Amount: null } && !released
@@ -46,16 +53,16 @@ public static class ReleaseBond
         };
     }
 
-    private static Reason TooSmall(ReleaseBondRecorded bond, decimal given, decimal amount, ResidentialStructure? part) => part is { } freed
-        ? Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than 125 percent of the whole claim, but covers the part allocated to {freed.Text ?? freed.Id}: it frees that part alone.", [bond])
-        : Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than 125 percent of the claim, {amount}: whether it frees the land is in doubt. Go on as if it did not, and sue on it too.", [bond]);
+    private static Reason TooSmall(ReleaseBondRecorded bond, decimal given, decimal amount, NumberRow percent, ResidentialStructure? part) => part is { } freed
+        ? Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than {percent} of the whole claim, but covers the part allocated to {freed.Text ?? freed.Id}: it frees that part alone.", [bond])
+        : Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than {percent} of the claim, {amount}: whether it frees the land is in doubt. Go on as if it did not, and sue on it too.", [bond]);
 
     // A bond for what the claim allocates to one of several parts need cover that part only.
-    private static ResidentialStructure? PartFreed(FactsAsOf facts, decimal bond)
+    private static ResidentialStructure? PartFreed(FactsAsOf facts, decimal bond, NumberRow percent)
     {
         foreach (var structure in facts.Job.Work.Structures)
         {
-            if (structure.Share is { } share && bond >= AmountFor(share))
+            if (structure.Share is { } share && bond >= AmountFor(share, percent))
                 return structure;
         }
 
@@ -94,7 +101,7 @@ public static class ReleaseBond
     {
         foreach (var bond in facts.All<ReleaseBondRecorded>())
         {
-            if (!(bond.On.Latest < suit.Recorded.Earliest) && suit.Claim.Amount is { } claimed && bond.Amount >= AmountFor(claimed))
+            if (!(bond.On.Latest < suit.Recorded.Earliest) && suit.Claim.Amount is { } claimed && bond.Amount >= AmountFor(claimed, Percent(facts, bond)))
                 return bond;
         }
 
@@ -108,7 +115,7 @@ public static class ReleaseBond
     [Rule("Civ. Code § 8424(d)", Sure = Sure.OurReading)]
     internal static Standing UnlessBonded(FactsAsOf facts, ClaimSuit suit, Standing standing, OpenDays calendar) =>
         standing == Standing.Lost && suit is { Action: null, End: null } && On(facts, suit) is { } bond
-        && !(bond.NoticeGiven is { } told && facts.AsOf > calendar.RollForwardOnAnyList(Period.SixMonthsAtTheLatest(told)))
+        && !(bond.NoticeGiven is { } told && facts.AsOf > calendar.RollForwardOnAnyList(facts.Numbers.On(Number.SueOnReleaseBond, told).LastDayAtTheLatest(told)))
             ? Standing.InDoubt
             : standing;
 
@@ -124,19 +131,21 @@ public static class ReleaseBond
     private static Finding LastDayOnBond(FactsAsOf facts, ClaimSuits suits, ReleaseBondRecorded bond, OpenDays calendar)
     {
         var readings = new List<Reading>();
+        var months = facts.Numbers.On(Number.SueOnReleaseBond, bond.NoticeGiven ?? bond.On.Earliest ?? facts.AsOf);
         if (bond.NoticeGiven is { } told)
-            readings.AddRange(Deadline.SixMonths("six months after notice of the bond was given", told, calendar));
+            readings.AddRange(Deadline.Months($"{months.Spelled} after notice of the bond was given", told, months, calendar));
         else if (Days.Of(bond.On) is { } recorded)
-            readings.AddRange(Deadline.SixMonths("six months, if notice was given when the bond was recorded", recorded.Earliest, calendar));
+            readings.AddRange(Deadline.Months($"{months.Spelled}, if notice was given when the bond was recorded", recorded.Earliest, months, calendar));
+        var toSue = facts.Numbers.On(Number.SueOnClaim, suits.Counts!.On.Earliest ?? facts.AsOf);
         var standing = readings.Count == 0 ? Standing.InDoubt : StandingOf(facts, suits, readings, endFirm: bond.NoticeGiven is not null);
         return Deadline.Finding("release-bond.action-last-day", "Action on the release bond", standing, readings, calendar,
             () =>
             [
                 bond.NoticeGiven is { } given
-                    ? Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it was given to the claimant on {given}.", [bond])
-                    : Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within six months after notice of it is given to the claimant; counted here from the recording, the earliest day.", [bond]),
+                    ? Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within {months.Spelled} after notice of it was given to the claimant on {given}.", [bond])
+                    : Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within {months.Spelled} after notice of it is given to the claimant; counted here from the recording, the earliest day.", [bond]),
                 Reason.Of("Civ. Code § 8424(c)", $"A bond of the full amount frees the land from the claim and from the action: no notice of pendency is recorded after it, and its principal and surety are named in the action."),
-                Reason.Of("Civ. Code § 8424(d)", $"Whether the 90 days of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
+                Reason.Of("Civ. Code § 8424(d)", $"Whether the {toSue} of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
             ],
             endKnown: bond.NoticeGiven is not null,
             bond.NoticeGiven is null ? () => [new Question("On which day was notice of the release bond, with a copy, given to the claimant? (release-bond-recorded.noticeGiven)") { Corrects = bond }] : null);

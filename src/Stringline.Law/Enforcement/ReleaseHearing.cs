@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,12 +8,6 @@ namespace Stringline.Law.Enforcement;
 /// <summary>A petition for a release order that was served on the claimant (Civ. Code §§ 8486, 8488).</summary>
 internal static class ReleaseHearing
 {
-    /// <summary>Days before the hearing by which the petition is served.</summary>
-    public const int DaysOfNotice = 15;
-
-    /// <summary>Days after which service by mail is complete.</summary>
-    public const int DaysByMail = 5;
-
     /// <summary>The finding <c>release.hearing</c>, where a petition was served.</summary>
     public static Finding? Finding(FactsAsOf facts, OpenDays calendar)
     {
@@ -29,8 +24,10 @@ internal static class ReleaseHearing
     [Rule("Civ. Code § 8488(a)")]
     private static Finding Hearing(FactsAsOf facts, ReleasePetitionServed petition, Days on, OpenDays calendar)
     {
-        var served = IsByMail(petition.Manner) ? on.Plus(DaysByMail) : on;
-        var earliest = Period.LastDay(served.Earliest, DaysOfNotice);
+        var byMail = facts.Numbers.On(Number.PetitionByMail, on.Earliest);
+        var served = IsByMail(petition.Manner) ? on.LastDay(facts.Numbers, Number.PetitionByMail) : on;
+        var notice = facts.Numbers.On(Number.ServePetition, served.Earliest);
+        var earliest = notice.LastDay(served.Earliest);
         var last = (petition.Hearing ?? earliest).PlusDays(-1);
         Reading[] readings = [Deadline.Own(petition.Hearing is null ? "the day before the earliest hearing" : "the day before the hearing", last, calendar)];
         var ended = false;
@@ -42,14 +39,14 @@ internal static class ReleaseHearing
             [
                 Reason.Of("Civ. Code § 8488(a)", $"A petition for release was served {on}. Answer it before the hearing: the claimant has the burden of proving that the lien is valid, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). Ask the court by when papers are filed.", [petition]),
                 petition.Hearing is { } hearing && hearing < earliest
-                    ? Reason.Of("Civ. Code § 8486(b)", $"Service was complete on {served.Earliest}, less than {DaysOfNotice} days before the hearing on {hearing}: object to it; the petitioner has the burden of proving service in time.", [petition])
-                    : Reason.Of("Civ. Code § 8486(b)", $"The petition is served at least {DaysOfNotice} days before the hearing; by mail service is complete on the fifth day (Civ. Code § 8486(c)).", [petition]),
+                    ? Reason.Of("Civ. Code § 8486(b)", $"Service was complete on {served.Earliest}, less than {notice} before the hearing on {hearing}: object to it; the petitioner has the burden of proving service in time.", [petition])
+                    : Reason.Of("Civ. Code § 8486(b)", $"The petition is served at least {notice} before the hearing; by mail service is complete on the {byMail.Ordinal} day (Civ. Code § 8486(c)).", [petition]),
             ],
             endKnown: petition.Hearing is not null,
             () =>
             [
                 .. petition.Hearing is null ? [new Question("On which day is the petition for release heard? (release-petition-served.hearing)") { Corrects = petition }] : Array.Empty<Question>(),
-                .. petition.Manner is null ? [new Question("How was the petition for release served? (release-petition-served.manner)", DaysByMail) { Corrects = petition }] : Array.Empty<Question>(),
+                .. petition.Manner is null ? [new Question("How was the petition for release served? (release-petition-served.manner)", byMail.Count) { Corrects = petition }] : Array.Empty<Question>(),
             ]);
     }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -26,11 +27,11 @@ internal static class ReleasePetition
         {
             return Deadline.Finding(id, title, Standing.NotYet, [], calendar,
                 [timeToSue.Band is { } runs
-                    ? Reason.Of("Civ. Code § 8480(a)", $"Release demanded {Days.Of(asked.On)}. No petition lies before {First(asked, runs.Earliest.Day)}, and none at all once the action is brought in time. Do not release the claim unless it is paid.", [asked])
+                    ? Reason.Of("Civ. Code § 8480(a)", $"Release demanded {Days.Of(asked.On)}. No petition lies before {First(facts, asked, runs.Earliest.Day)}, and none at all once the action is brought in time. Do not release the claim unless it is paid.", [asked])
                     : Reason.Of("Civ. Code § 8480(a)", $"Release demanded {Days.Of(asked.On)}. No petition lies while the time to sue runs. Do not release the claim unless it is paid.", [asked])]);
         }
 
-        var first = First(asked, band.Earliest.Day);
+        var first = First(facts, asked, band.Earliest.Day);
         Reading[] readings = [Deadline.Own("the day before the owner may petition", first.PlusDays(-1), calendar)];
         return Deadline.Finding(id, title, Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
             () =>
@@ -47,8 +48,11 @@ internal static class ReleasePetition
     [Rule("Civ. Code § 8486(a)")]
     public static Finding FirstDay(FactsAsOf facts, ReleaseDemanded? asked, Standing timeToSue, LocalDate lastDayToSue)
     {
-        var first = First(asked, lastDayToSue);
-        var reading = new Reading(first == lastDayToSue.PlusDays(1) ? "the day after the time to sue" : "the tenth day after the demand", first);
+        var first = First(facts, asked, lastDayToSue);
+        var days = facts.Numbers.On(Number.PetitionAfterDemand, asked?.On.Earliest ?? facts.AsOf);
+        var reading = new Reading(
+            first == lastDayToSue.PlusDays(1) ? "the day after the time to sue" : $"the {days.Ordinal} day after the demand", first);
+        var hearing = facts.Numbers.On(Number.HearPetition, first);
         return new Finding
         {
             Id = "release.petition-first-day",
@@ -59,12 +63,12 @@ internal static class ReleasePetition
             Explain = () =>
             [
                 asked is null
-                    ? Reason.Of("Civ. Code § 8480", $"Without an action within its time the owner may petition from {first}, ten days after a demand, of which the file shows none; the hearing is held within 30 days of filing (Civ. Code § 8486(a)).")
-                    : Reason.Of("Civ. Code § 8480", $"Without an action within its time the owner may petition from {first}, no sooner than ten days after its demand; the hearing is held within 30 days of filing (Civ. Code § 8486(a)).", [asked]),
+                    ? Reason.Of("Civ. Code § 8480", $"Without an action within its time the owner may petition from {first}, {days.Spelled} after a demand, of which the file shows none; the hearing is held within {hearing} of filing (Civ. Code § 8486(a)).")
+                    : Reason.Of("Civ. Code § 8480", $"Without an action within its time the owner may petition from {first}, no sooner than {days.Spelled} after its demand; the hearing is held within {hearing} of filing (Civ. Code § 8486(a)).", [asked]),
             ],
         };
     }
 
-    private static LocalDate First(ReleaseDemanded? asked, LocalDate lastDayToSue) =>
-        asked?.On.Earliest is { } on ? LocalDate.Max(lastDayToSue.PlusDays(1), Period.LastDay(on, Release.DemandDays)) : lastDayToSue.PlusDays(1);
+    private static LocalDate First(FactsAsOf facts, ReleaseDemanded? asked, LocalDate lastDayToSue) => asked?.On.Earliest is { } on
+        ? LocalDate.Max(lastDayToSue.PlusDays(1), facts.Numbers.LastDay(Number.PetitionAfterDemand, on)) : lastDayToSue.PlusDays(1);
 }

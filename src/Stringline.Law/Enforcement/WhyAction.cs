@@ -1,5 +1,6 @@
 using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -18,10 +19,11 @@ internal static class WhyAction
             why.Add(stay.InsteadOfSuit(stayed.FirstEnd));
         foreach (var suit in suits.Chain)
             About(facts, suit, suits.Unsure, why, calendar);
-        if (Stay.Of(facts, PartyCapacity.DirectContractor, suits.Leading!.Recorded.Earliest, suits.Leading.LastEnd) is { } contractors)
+        var days = suits.Leading!.DaysToSue(facts);
+        if (Stay.Of(facts, PartyCapacity.DirectContractor, suits.Leading.Recorded.Earliest, suits.Leading.LastEnd) is { } contractors)
             why.Add(Reason.Of("11 U.S.C. § 362(a)", $"{contractors.Debtor.Name} is or was in bankruptcy ({contractors.Since}): leave it out of the suit while the stay lasts. The lien on the owner's land is enforced without it."));
         if (suits.Chain.Count > 1)
-            why.Add(SeveralClaims(suits));
+            why.Add(SeveralClaims(suits, days));
         foreach (var credit in facts.All<CreditRecorded>())
         {
             if (Credit.IsOfEarlierClaim(credit, suits.Leading!))
@@ -31,7 +33,7 @@ internal static class WhyAction
         if (suits.Leading is { Action: null } unsued)
             AfterTheLastDay(facts, unsued, why, calendar);
         if (suits.Released == Verdict.No && ReleaseBond.On(facts, suits.Leading!) is { } bond)
-            why.Add(Reason.Of("Civ. Code § 8424(c)", $"A release bond was recorded {Days.Of(bond.On)}: it stands in the land's place. Whether the {ActionDays.DaysToSue} days still bind one whose lien was bonded before suit the Code does not say: sue on claim and bond by the earlier.", [bond]));
+            why.Add(Reason.Of("Civ. Code § 8424(c)", $"A release bond was recorded {Days.Of(bond.On)}: it stands in the land's place. Whether the {days} still bind one whose lien was bonded before suit the Code does not say: sue on claim and bond by the earlier.", [bond]));
         why.Add(Costs);
         return why;
     }
@@ -46,20 +48,21 @@ internal static class WhyAction
         if (suit.Action is { } action && Days.Of(action.On) is { } filed)
             AboutAction(facts, suit, action, filed, unsure, why, calendar);
         if (suit.End is { } end)
-            why.Add(AboutEnd(end));
+            why.Add(AboutEnd(end, suit.DaysToSue(facts)));
     }
 
     private static void AboutAction(FactsAsOf facts, ClaimSuit suit, ActionFiled action, Days filed, IReadOnlyList<ClaimRecorded> unsure, List<Reason> why, OpenDays calendar)
     {
         why.Add(Reason.Of(Section, $"Action filed {filed}.", [action]));
+        var days = suit.DaysToSue(facts);
         if (filed.Latest > suit.FirstEnd)
         {
             if (filed.Latest <= calendar.RollForwardOnBothLists(suit.FirstEnd))
-                why.Add(Reason.Of("Civ. Code § 10", $"Filed after the ninetieth day but by the day to which it rolls under Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a alike: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253. Against it: that the life of a lien is no limitation period.", [action]));
+                why.Add(Reason.Of("Civ. Code § 10", $"Filed after the {days.Ordinal} day but by the day to which it rolls under Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a alike: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253. Against it: that the life of a lien is no limitation period.", [action]));
             else if (filed.Earliest <= suit.LastEnd && filed.Earliest > suit.Readings[^1].Day)
-                why.Add(Reason.Of("Civ. Code § 10", $"Filed after the ninetieth day but by the day to which one list carries it ({calendar.WhyClosed(suit.Readings[^1].Day)}): Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a do not pass over the same days, so it is in doubt.", [action]));
+                why.Add(Reason.Of("Civ. Code § 10", $"Filed after the {days.Ordinal} day but by the day to which one list carries it ({calendar.WhyClosed(suit.Readings[^1].Day)}): Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a do not pass over the same days, so it is in doubt.", [action]));
             else if (filed.Earliest <= suit.LastEnd)
-                why.Add(Reason.Of(Section, $"Whether that was within the {ActionDays.DaysToSue} days turns on a day that is in doubt."));
+                why.Add(Reason.Of(Section, $"Whether that was within the {days} turns on a day that is in doubt."));
         }
 
         if (ClaimAction.MayBeOnAnother(facts, action, filed, unsure))
@@ -70,7 +73,7 @@ internal static class WhyAction
             why.Add(Reason.Of("Civ. Code § 8461", $"{owner.Name} was not sued: an owner who is not made a party in time is not bound by the judgment. Bring it in by {suit.FirstEnd}.", [action]));
     }
 
-    private static Reason AboutEnd(ActionEnded end) => end.How switch
+    private static Reason AboutEnd(ActionEnded end, NumberRow days) => end.How switch
     {
         ActionEnd.Won => Reason.Of("Civ. Code § 8466", $"Judgment for the claimant; what the sale does not bring is a deficiency against the one personally liable.", [end]),
         ActionEnd.Settled => Reason.Of(Section, $"The action was settled: what is left to do follows from the settlement.", [end]),
@@ -78,23 +81,23 @@ internal static class WhyAction
         ActionEnd.ReleaseOrdered => Reason.Of("Civ. Code § 8490(b)", $"The court ordered the property released: the claim is cancelled, unless the order is reversed. The debt stays (Civ. Code § 8480(b)).", [end]),
         ActionEnd.Dismissed => end.WithoutPrejudice switch
         {
-            true => Reason.Of("Civ. Code § 8490(d)", $"The action was dismissed expressly without prejudice, so the order does not cancel the claim; whether another action may follow after the {ActionDays.DaysToSue} days the Code does not say. File it at once.", [end]),
+            true => Reason.Of("Civ. Code § 8490(d)", $"The action was dismissed expressly without prejudice, so the order does not cancel the claim; whether another action may follow after the {days} the Code does not say. File it at once.", [end]),
             false => Reason.Of("Civ. Code § 8490(b)", $"An order that dismisses the action, and does not say that it is without prejudice, cancels the claim, unless it is reversed.", [end]),
             null => Reason.Of("Civ. Code § 8490", $"The action was dismissed. The order cancels the claim unless it says expressly that it is without prejudice.", [end]),
         },
         _ => throw new InvalidOperationException($"No such end: {end.How}."),
     };
 
-    private static Reason SeveralClaims(ClaimSuits suits) =>
-        Reason.Of(Section, $"{suits.Chain.Count} claims are recorded and not released. A later claim has {ActionDays.DaysToSue} days of its own (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703); while an earlier one stands, the owner will say that it is the same claim and that the time runs from the first. Sue within the first, and release no claim that is in suit.", [.. suits.Chain.Select(s => s.Claim)]);
+    private static Reason SeveralClaims(ClaimSuits suits, NumberRow days) =>
+        Reason.Of(Section, $"{suits.Chain.Count} claims are recorded and not released. A later claim has {days} of its own (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703); while an earlier one stands, the owner will say that it is the same claim and that the time runs from the first. Sue within the first, and release no claim that is in suit.", [.. suits.Chain.Select(s => s.Claim)]);
 
-    // Past the ninetieth day, while some list carries it on: the court may hold either way, so the action is still worth filing.
+    // Past the last day, while some list carries it on: the court may hold either way, so the action is still worth filing.
     private static void AfterTheLastDay(FactsAsOf facts, ClaimSuit suit, List<Reason> why, OpenDays calendar)
     {
         if (facts.AsOf > suit.LastEnd)
             why.Add(Reason.Of("Civ. Code § 8460(b)(2)", $"The time without credit is over: lost unless the owner agrees to credit and notice of it is recorded before anyone buys or takes a security in good faith and for value, or a bankruptcy of the owner held the time (parties.bankruptSince)."));
         else if (facts.AsOf > suit.Readings[^1].Day)
-            why.Add(Reason.Of("Civ. Code § 10", $"The ninetieth day, {suit.Readings[^1].Day}, was closed ({calendar.WhyClosed(suit.Readings[^1].Day)}): file today, so that Civ. Code §§ 7, 10 or Code Civ. Proc. § 12a may carry it (Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253)."));
+            why.Add(Reason.Of("Civ. Code § 10", $"The {suit.DaysToSue(facts).Ordinal} day, {suit.Readings[^1].Day}, was closed ({calendar.WhyClosed(suit.Readings[^1].Day)}): file today, so that Civ. Code §§ 7, 10 or Code Civ. Proc. § 12a may carry it (Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253)."));
     }
 
     /// <summary>What would settle it.</summary>

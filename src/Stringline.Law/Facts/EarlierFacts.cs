@@ -28,7 +28,7 @@ internal static class EarlierFacts
                 entries.Add(entry.Learned is null ? entry : entry with { Learned = null });
         }
 
-        return new FactsAsOf(facts.Job with { Entries = entries }, facts.AsOf);
+        return new FactsAsOf(facts.Job with { Entries = entries }, facts.AsOf, facts.Numbers);
 
         bool Only(string name) => gone is not null && gone.Contains(name) && !(left is not null && left.Contains(name));
     }

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using Stringline.Law.Completion;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
 
@@ -14,13 +15,15 @@ public sealed class FactsAsOf
     /// <summary>Sorts a job file's entries.</summary>
     /// <param name="job">The file.</param>
     /// <param name="asOf">The day on which the question is asked; entries that begin after it are left out.</param>
-    public FactsAsOf(JobFile job, LocalDate asOf)
-        : this(job, asOf, KnownBy(job, asOf, out var leftOut), leftOut)
+    /// <param name="numbers">The numbers of the law under which they are judged; null for those that the program was built with.</param>
+    public FactsAsOf(JobFile job, LocalDate asOf, NumberTable? numbers = null)
+        : this(job, asOf, numbers ?? NumberTable.Shipped, KnownBy(job, asOf, out var leftOut), leftOut)
     {
     }
 
-    private FactsAsOf(JobFile job, LocalDate asOf, Entry[] known, IReadOnlyList<Entry> leftOut)
+    private FactsAsOf(JobFile job, LocalDate asOf, NumberTable numbers, Entry[] known, IReadOnlyList<Entry> leftOut)
     {
+        Numbers = numbers;
         Job = job;
         AsOf = asOf;
         this.known = known;
@@ -52,6 +55,7 @@ public sealed class FactsAsOf
     private FactsAsOf(FactsAsOf whole, LocalDate day)
     {
         this.whole = whole;
+        Numbers = whole.Numbers;
         Job = whole.Job;
         AsOf = day;
         known = whole.known;
@@ -109,6 +113,9 @@ public sealed class FactsAsOf
 
     /// <summary>The releases of stop payment notices, kept once <see cref="StopPaymentReleases"/> has put them in order.</summary>
     internal ReleasesByNotice? Releases { get; set; }
+
+    /// <summary>The numbers of the law under which the facts are judged.</summary>
+    public NumberTable Numbers { get; }
 
     /// <summary>The file.</summary>
     public JobFile Job { get; }

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -12,9 +13,6 @@ namespace Stringline.Law.FederalWork;
 /// </summary>
 public static class FederalBond
 {
-    /// <summary>Days after last furnishing: the notice must be given by then, and suit may be brought after it.</summary>
-    public const int NoticeDays = 90;
-
     /// <summary>The findings.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, Amounts amounts, OpenDays calendar)
     {
@@ -31,8 +29,9 @@ public static class FederalBond
         var noticed = notice is null ? NoNotice(calendar) : LastDayOfNotice(facts, last, notice, calendar);
         yield return noticed;
         yield return Amount(facts, amounts.DemandOf(Remedy.FederalBond), noticed.Standing == Standing.Kept ? null : notice?.Early);
-        var first = Period.FirstDayAfter(last.Latest, NoticeDays);
-        List<Reading> from = [new Reading("90 days after last furnishing have passed", first)];
+        var wait = facts.Numbers.On(Number.NoActionOnFederalBond, last.Latest);
+        var first = wait.FirstDayAfter(last.Latest);
+        List<Reading> from = [new Reading($"{wait.Text} after last furnishing have passed", first)];
         yield return new Finding
         {
             Id = "federal-bond.action-first-day",
@@ -40,15 +39,16 @@ public static class FederalBond
             Standing = facts.AsOf >= first ? Standing.Open : Standing.NotYet,
             Readings = from,
             Band = Deadline.Band(from),
-            Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within 90 days after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
+            Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within {wait} after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
-        var until = Readings(last, "one year after last furnishing", day => Period.AddYears(day, 1), calendar);
+        var year = facts.Numbers.On(Number.SueOnFederalBond, last.Earliest);
+        var until = Readings(facts, last, $"{year.Spelled} after last furnishing", year.Id, calendar);
         var stay = ActionOnBond.StayOf(facts, until);
         var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new Days(first, first), stay);
         stay?.AddTo(until, standing);
         var action = Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
             [
-                Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than one year after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
+                Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than {year.Spelled} after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
                 .. Actions(facts, first, standing == Standing.Kept),
                 .. ActionOnBond.WhyStayed(facts, stay, standing),
             ], stay is not { HasNoEnd: true }, [.. ActionOnBond.Questions(facts), .. ActionOnBond.AskStay(stay, standing)]);
@@ -67,7 +67,7 @@ public static class FederalBond
             if (brought.Earliest < first && kept)
                 continue;
             if (brought.Earliest < first)
-                yield return Reason.Of("40 U.S.C. § 3133(b)(1)", $"The action filed {brought} came before 90 days after last furnishing had surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]);
+                yield return Reason.Of("40 U.S.C. § 3133(b)(1)", $"The action filed {brought} came before {facts.Numbers.On(Number.NoActionOnFederalBond, first)} after last furnishing had surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]);
             else if (!ActionOnBond.SuesSurety(facts, action))
                 yield return Reason.Of("40 U.S.C. § 3131(b)", $"The action filed {brought} is not against the surety, which answers on the bond: join it in time.", [action]);
             else if (ActionOnBond.IsInTheWrongCourt(facts, action))
@@ -110,9 +110,13 @@ public static class FederalBond
         Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the United States under the contract (41 U.S.C. § 7103, from memory).")],
     };
 
-    private static List<Reading> Readings(Days last, string name, Func<LocalDate, LocalDate> count, OpenDays calendar) => last.IsExact
-        ? [Deadline.Own(name, count(last.Earliest), calendar)]
-        : [Deadline.Own($"{name} on its earliest day", count(last.Earliest), calendar), Deadline.Own($"{name} on its latest day", count(last.Latest), calendar)];
+    private static List<Reading> Readings(FactsAsOf facts, Days last, string name, Number number, OpenDays calendar) => last.IsExact
+        ? [Deadline.Own(name, facts.Numbers.LastDay(number, last.Earliest), calendar)]
+        :
+        [
+            Deadline.Own($"{name} on its earliest day", facts.Numbers.LastDay(number, last.Earliest), calendar),
+            Deadline.Own($"{name} on its latest day", facts.Numbers.LastDay(number, last.Latest), calendar),
+        ];
 
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
     private static Finding NoNotice(OpenDays calendar) => Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", Standing.Kept, [], calendar,
@@ -123,10 +127,11 @@ public static class FederalBond
     [Rule("40 U.S.C. § 3133(b)(4)", Since = "2002-08-21")]
     private static Finding LastDayOfNotice(FactsAsOf facts, Days last, FederalNotice notice, OpenDays calendar)
     {
-        var readings = Readings(last, "90 days after last furnishing", day => Period.LastDay(day, NoticeDays), calendar);
+        var days = facts.Numbers.On(Number.FederalBondNotice, last.Earliest);
+        var readings = Readings(facts, last, $"{days.Text} after last furnishing", days.Id, calendar);
         return Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", notice.StandingOn(facts.AsOf, readings), readings, calendar,
             [
-                Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within 90 days after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
+                Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within {days} after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
                 .. notice.Why,
             ],
             questions:

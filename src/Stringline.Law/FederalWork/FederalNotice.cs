@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -44,7 +45,7 @@ internal sealed class FederalNotice
         BondNoticeGiven? doubted = null;
         var why = new List<Reason>();
         // What may count came in time, by the roll that may be argued, too.
-        var end = calendar.RollForwardOnAnyList(Period.LastDay(last.Latest, FederalBond.NoticeDays));
+        var end = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.FederalBondNotice, last.Latest));
         foreach (var notice in facts.All<BondNoticeGiven>())
         {
             var reaches = ReachesThePrime(facts, notice);

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.LargeProject;
@@ -33,7 +34,7 @@ internal readonly record struct SecurityHeld(Verdict Is, SecurityProvided? Entry
             return new(Verdict.Open, given, Reason.Of(Section, $"The security {GivenOn(given)}, and was demanded again after that: it may not have been maintained.", [given]),
                 new Question("Does the security still stand, or on which day did it end? (security-provided.until)") { Corrects = given });
         return new(Verdict.Yes, given, Reason.Of(Section, $"The security {GivenOn(given)}: while the owner maintains it, work may not be suspended for want of it.", [given]),
-            given.Amount is null ? new Question("How much is the security? At least 15 percent of the price is owed. (security-provided.amount)") { Corrects = given } : null);
+            given.Amount is null ? new Question($"How much is the security? At least {facts.Numbers.On(Number.OwnersSecurity, facts.Job.Contract.On ?? facts.AsOf)} of the price is owed. (security-provided.amount)") { Corrects = given } : null);
     }
 
     private static string GivenOn(SecurityProvided given) => Days.Of(given.On) is { } on ? $"provided {on}" : "provided on a day that the file does not give";

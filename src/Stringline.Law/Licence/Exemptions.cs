@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Licence;
@@ -21,11 +22,11 @@ internal static class Exemptions
         : LicenceGate.Answer(Standing.Kept, [Assumed(claimant.Role)], Ask(claimant));
 
     /// <summary>The file says that no license is needed.</summary>
-    public static Finding NotRequired(Claimant claimant) => ActsAsContractor(claimant)
+    public static Finding NotRequired(FactsAsOf facts) => ActsAsContractor(facts.Job.Claimant)
         ? LicenceGate.Answer(Standing.InDoubt,
-            [Reason.Of(LicenceGate.Bar, $"The file says that no license is needed, but the claimant is a contractor; the minor-work exemption ends at $1,000 for the whole undertaking, asks that no permit is needed and that nobody is employed, and is never open where the work is only a part of a larger one (Bus. & Prof. Code § 7048).")],
+            [Reason.Of(LicenceGate.Bar, $"The file says that no license is needed, but the claimant is a contractor; the minor-work exemption ends at {facts.Numbers.On(Number.MinorWork, facts.Job.Contract.On ?? facts.AsOf)} for the whole undertaking, asks that no permit is needed and that nobody is employed, and is never open where the work is only a part of a larger one (Bus. & Prof. Code § 7048).")],
             [new Question("On which exemption does the claimant, a contractor, rely? (claimant.license)")])
-        : LicenceGate.Answer(Standing.Kept, [Said(claimant.Role)], []);
+        : LicenceGate.Answer(Standing.Kept, [Said(facts.Job.Claimant.Role)], []);
 
     /// <summary>A supplier, one licensed in its own profession, and an employee for wages each have an exemption of their own.</summary>
     [Rule("Bus. & Prof. Code § 7052", Since = "1949-01-01")]

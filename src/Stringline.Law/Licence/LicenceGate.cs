@@ -18,7 +18,7 @@ public static class LicenceGate
     public static Finding Assess(FactsAsOf facts) => facts.Job.Claimant.License switch
     {
         null => Exemptions.WhereTheFileIsSilent(facts.Job.Claimant),
-        { Required: false } => Exemptions.NotRequired(facts.Job.Claimant),
+        { Required: false } => Exemptions.NotRequired(facts),
         { } license => Required(facts, license),
     };
 
@@ -43,7 +43,7 @@ public static class LicenceGate
                     [Reason.Of(Bar, $"The license must be active on every day of the work; nothing has been furnished yet.")], []);
         }
 
-        var spans = PutBackSpans.Of(license);
+        var spans = PutBackSpans.Of(facts.Numbers, license);
         if (FirstUncoveredDay(spans.Surely, first.Earliest, last.Latest) is { } gap)
             return WithAGap(facts, license, spans, first, last, gap);
         if (PerformedUntil(facts) is { } until && FirstUncoveredDay(spans.Surely, last.Latest, until) is { } after)

@@ -279,7 +279,7 @@ internal sealed class WorkValue
                 ? [Reason.Of(section, $"{straddling} of it was furnished over days on both sides of that day, or on a day in doubt; only what surely lies within reach is claimed. Split the entry, with the value on each side, to claim the rest.")]
                 : [];
             steps.Add(new WaterfallStep("outside-reach", "Outside the reach of the preliminary notice", -outside,
-                Reason.Of(section, $"Furnished before {reach.From!.Value.Latest}, more than 20 days before the preliminary notice.", entries ?? [], split)));
+                Reason.Of(section, $"Furnished before {reach.From!.Value.Latest}, more than {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} before the preliminary notice.", entries ?? [], split)));
         }
 
         return straddling;

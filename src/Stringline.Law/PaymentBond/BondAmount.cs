@@ -45,7 +45,7 @@ internal static class BondAmount
                     why.Add(Reason.Of(law.Section, $"Nothing may be claimed on the bond any more; by its unpaid work the claim would have been {whole}.", [.. (notice.Standing == Standing.Lost ? notice : action).Why]));
                     break;
                 case Standing.Narrowed:
-                    why.Add(Reason.Of(law.Preliminary, $"{byPreliminary} by preliminary notice{today}: only work within its 20 days and after. The time to give notice to surety and principal is over, and {whole - byPreliminary} with it.", [.. notice.Why]));
+                    why.Add(Reason.Of(law.Preliminary, $"{byPreliminary} by preliminary notice{today}: only work within its {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} and after. The time to give notice to surety and principal is over, and {whole - byPreliminary} with it.", [.. notice.Why]));
                     break;
                 default:
                     if (!hasLookBack)

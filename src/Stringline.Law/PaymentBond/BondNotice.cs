@@ -42,12 +42,6 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
 /// <summary>The notice to surety and bond principal that saves a bond claim without a preliminary notice (Civ. Code §§ 8612, 9560).</summary>
 internal static class BondNotice
 {
-    /// <summary>Days from the recording of a notice of completion.</summary>
-    public const int DaysFromNotice = 15;
-
-    /// <summary>Days from completion where no notice of completion is recorded.</summary>
-    public const int DaysFromCompletion = 75;
-
     private const string Id = "payment-bond.notice-last-day";
     private const string Title = "Notice of a claim on the payment bond";
 
@@ -60,11 +54,11 @@ internal static class BondNotice
         if (need.NotNeeded is { } none)
             return Deadline.Finding(Id, Title, right.Limit(Standing.Kept), [], calendar, () => [.. right.Why, none], endKnown: true, () => right.Questions);
         var readings = new List<Reading>();
-        Read(completion, notices, law, calendar, readings, null);
+        Read(facts, completion, notices, law, calendar, readings, null);
         var unseen = UnseenNotice.OfCompletion(facts, completion, notices, calendar);
         var ceased = law.CessationCounts ? UnseenNotice.OfCessation(facts, notices) : [];
-        AddUnseen(unseen, readings, calendar);
-        AddUnseen(ceased, readings, calendar);
+        AddUnseen(facts, law, unseen, readings, calendar);
+        AddUnseen(facts, law, ceased, readings, calendar);
         return Deadline.Finding(Id, Title, right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, Why, completion.EndKnown, Ask);
 
         List<Reason> Why()
@@ -72,13 +66,13 @@ internal static class BondNotice
             List<Reason> why = [.. right.Why];
             if (need.Why is { } worth)
                 why.Add(worth);
-            Read(completion, notices, law, calendar, [], why);
+            Read(facts, completion, notices, law, calendar, [], why);
             if (readings.Count == 0)
-                why.Add(Reason.Of(law.Section, $"The section sets an end and no beginning: the notice may be given at once, and its time ends 15 days after a notice of completion is recorded, seen or unseen."));
+                why.Add(Reason.Of(law.Section, $"The section sets an end and no beginning: the notice may be given at once, and its time ends {facts.Numbers.On(law.FromNotice, facts.AsOf)} after a notice of completion is recorded, seen or unseen."));
             if (unseen.Count > 0)
-                why.Add(UnseenNotice.Why(facts, unseen, law.Section, DaysFromNotice));
+                why.Add(UnseenNotice.Why(facts, unseen, law.Section, law.FromNotice));
             if (ceased.Count > 0)
-                why.Add(UnseenNotice.Why(facts, ceased, law.Section, DaysFromNotice));
+                why.Add(UnseenNotice.Why(facts, ceased, law.Section, law.FromNotice));
             if (LateRoad(facts, law) is { } late)
                 why.Add(late);
             why.AddRange(BondServed.Why(facts, law));
@@ -91,14 +85,15 @@ internal static class BondNotice
     /// <summary>The 15 days of a notice that nobody may have seen: they can only make the time shorter. Our reading, so that the day to plan on is safe.</summary>
     [Rule("Civ. Code § 8612(b)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 9560(b)", Sure = Sure.OurReading)]
-    private static void AddUnseen(IReadOnlyList<UnseenNotice> unseen, List<Reading> readings, OpenDays calendar)
+    private static void AddUnseen(
+        FactsAsOf facts, BondLaw law, IReadOnlyList<UnseenNotice> unseen, List<Reading> readings, OpenDays calendar)
     {
         var end = LocalDate.MinIsoValue;
         foreach (var reading in readings)
             end = LocalDate.Max(end, reading.Day);
         foreach (var notice in unseen)
         {
-            var last = Period.LastDay(notice.Recorded, DaysFromNotice);
+            var last = facts.Numbers.LastDay(law.FromNotice, notice.Recorded);
             if (last < end)
                 readings.Add(Deadline.Own(notice.Name, last, calendar));
         }
@@ -117,7 +112,7 @@ internal static class BondNotice
     }
 
     private static void Read(
-        CompletionReadings completion, IReadOnlyList<OwnersNotice> all, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+        FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> all, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var notices = all;
         foreach (var notice in all)
@@ -131,7 +126,7 @@ internal static class BondNotice
         foreach (var reading in completion.Open)
         {
             foreach (var completed in DaysToTry.Completions(reading, notices))
-                AddReadings(reading, completed, notices, law, calendar, readings, why);
+                AddReadings(facts, reading, completed, notices, law, calendar, readings, why);
         }
 
         // A recorded notice is planned on even where nothing else is known of completion.
@@ -140,7 +135,7 @@ internal static class BondNotice
             if (notice.Entry.Notice != OwnerNotice.Completion && !law.CessationCounts)
                 continue;
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
-                AddFifteenDays(notice, recorded, law, calendar, readings, why);
+                AddDaysFromNotice(facts, notice, recorded, law, calendar, readings, why);
         }
     }
 
@@ -151,12 +146,12 @@ internal static class BondNotice
     [Rule("Civ. Code § 8612(b)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 9560(b)", Sure = Sure.OurReading)]
     private static void AddReadings(
-        CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+        FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var shortened = false;
         foreach (var notice in notices)
         {
-            // Only a notice of completion of the whole work surely takes the 75 days away; any other is planned on beside them.
+            // Only a notice of completion of the whole work surely takes the longer time away; any other is planned on beside them.
             var isCompletion = notice.Entry.Notice == OwnerNotice.Completion;
             var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
             foreach (var recorded in DaysToTry.Recordings(notice, completed))
@@ -165,7 +160,7 @@ internal static class BondNotice
                     continue;
                 surely &= notice.EffectIfCompletedOn(notice.CompletionToServe(completed), recorded) == Verdict.Yes;
                 if (isCompletion || law.CessationCounts)
-                    AddFifteenDays(notice, recorded, law, calendar, readings, why);
+                    AddDaysFromNotice(facts, notice, recorded, law, calendar, readings, why);
             }
 
             shortened |= surely;
@@ -174,19 +169,22 @@ internal static class BondNotice
         if (shortened)
             return;
         var name = reading.NameOn(completed);
-        var plain = Period.LastDay(completed, DaysFromCompletion);
-        readings.Add(Deadline.Own($"75 days after {name}", plain, calendar));
-        why?.Add(Reason.Of(law.Section, $"On the reading «{name}» no notice of completion that surely counts is recorded: notice to surety and principal within 75 days, by {plain}.", reading.Why));
+        var days = facts.Numbers.On(law.FromCompletion, completed);
+        var plain = days.LastDay(completed);
+        readings.Add(Deadline.Own($"{days.Text} after {name}", plain, calendar));
+        why?.Add(Reason.Of(law.Section, $"On the reading «{name}» no notice of completion that surely counts is recorded: notice to surety and principal within {days}, by {plain}.", reading.Why));
     }
 
-    private static void AddFifteenDays(OwnersNotice notice, LocalDate recorded, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
+    private static void AddDaysFromNotice(
+        FactsAsOf facts, OwnersNotice notice, LocalDate recorded, BondLaw law, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
-        var last = Period.LastDay(recorded, DaysFromNotice);
-        var reading = Deadline.Own($"15 days after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar);
+        var days = facts.Numbers.On(law.FromNotice, recorded);
+        var last = days.LastDay(recorded);
+        var reading = Deadline.Own($"{days.Text} after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar);
         if (readings.Contains(reading))
             return;
         readings.Add(reading);
-        why?.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within 15 days, by {last}.", [notice.Entry]));
+        why?.Add(Reason.Of(law.Section, $"The {notice.Words} was recorded on {recorded}: notice to surety and principal within {days}, by {last}.", [notice.Entry]));
     }
 
     // Whom the contractor itself, the owner or the public entity hired has no customer whose pay could close it.

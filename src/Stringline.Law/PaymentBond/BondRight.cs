@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PaymentBond;
@@ -11,9 +12,6 @@ namespace Stringline.Law.PaymentBond;
 internal sealed record BondRight(Verdict Has, IReadOnlyList<Reason> Why, IReadOnlyList<Question> Questions, bool NeverLost = false)
 {
     private static readonly BondRight Whole = new(Verdict.Yes, [], []);
-
-    /// <summary>The most that a contract may come to without a payment bond on public works.</summary>
-    public const decimal NoBondUpTo = 25_000m;
 
     /// <summary>A standing no better than the right.</summary>
     public Standing Limit(Standing standing)
@@ -99,10 +97,11 @@ internal sealed record BondRight(Verdict Has, IReadOnlyList<Reason> Why, IReadOn
         var noneKnown = work.PaymentBond is null && facts.Job.In(PartyCapacity.Surety).Count == 0;
         if (noneKnown)
         {
+            var upTo = facts.Numbers.On(Number.NoBondUpTo, work.DirectContract?.On ?? facts.AsOf).Value;
             has = Verdict.Open;
-            why = [work.DirectContract?.Price is { } price && price <= NoBondUpTo
-                ? Reason.Of("Civ. Code § 9550(a)", $"The file names no payment bond, and the direct contract of {price} is not above {NoBondUpTo}, so none is required. There may be one all the same.")
-                : Reason.Of("Civ. Code § 9550(a)", $"The file names no payment bond. One is required where the direct contract is above {NoBondUpTo}; ask the public entity for a copy. Where a required bond was not given, the entity may not pay the contractor, and the claim is paid through the stop payment notice (Civ. Code § 9552).")];
+            why = [work.DirectContract?.Price is { } price && price <= upTo
+                ? Reason.Of("Civ. Code § 9550(a)", $"The file names no payment bond, and the direct contract of {price} is not above {upTo}, so none is required. There may be one all the same.")
+                : Reason.Of("Civ. Code § 9550(a)", $"The file names no payment bond. One is required where the direct contract is above {upTo}; ask the public entity for a copy. Where a required bond was not given, the entity may not pay the contractor, and the claim is paid through the stop payment notice (Civ. Code § 9552).")];
         }
 
         if (isState)

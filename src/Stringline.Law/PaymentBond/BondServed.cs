@@ -65,10 +65,10 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         {
             if (!Reaches(paper, parties, out var party) || !HasGoodManner(paper))
                 continue;
-            var tried = Tried(paper, party);
+            var tried = Tried(facts, paper, party);
             if (tried == Verdict.No)
                 continue;
-            if (Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed) is not { } on)
+            if (Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is not { } on)
             {
                 from = LocalDate.MinIsoValue; // on a day unknown: it may have been in any time
                 continue;
@@ -89,8 +89,8 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
     private static LocalDate? Earlier(LocalDate? a, LocalDate? b) => a is { } one && b is { } other ? LocalDate.Min(one, other) : a ?? b;
 
     // Toward a natural person one left and mailed is good only after tries to deliver it by hand (Code Civ. Proc. § 415.20(b)).
-    private static Verdict Tried(BondNoticeGiven paper, Party to) =>
-        paper.Manner == Manner.Substituted ? LeftAndMailed.IsGood(paper.On, paper.Tries, to) : Verdict.Yes;
+    private static Verdict Tried(FactsAsOf facts, BondNoticeGiven paper, Party to) =>
+        paper.Manner == Manner.Substituted ? LeftAndMailed.IsGood(facts.Numbers, paper.On, paper.Tries, to) : Verdict.Yes;
 
     private static bool Reaches(BondNoticeGiven paper, IReadOnlyList<Party> anyOf, out Party party)
     {
@@ -118,12 +118,12 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         var (sureties, principals) = (Sureties(facts), Principals(facts));
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            var given = Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed) is { } on ? on.ToString() : "on a day unknown";
+            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on ? on.ToString() : "on a day unknown";
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
             if (!HasGoodManner(paper))
                 yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);
-            else if (Reaches(paper, principals, out var principal) && Tried(paper, principal) == Verdict.No)
-                yield return Reason.NotApplied(LeftAndMailed.Section(paper.On), $"The notice to {names} was left and mailed with no try to hand it over, which counts for nothing toward {principal.Name}, a natural person. Give it again.", paper);
+            else if (Reaches(paper, principals, out var principal) && Tried(facts, paper, principal) == Verdict.No)
+                yield return Reason.NotApplied(LeftAndMailed.Section(facts.Numbers, paper.On), $"The notice to {names} was left and mailed with no try to hand it over, which counts for nothing toward {principal.Name}, a natural person. Give it again.", paper);
             else if (Reaches(paper, sureties, out _) && Reaches(paper, principals, out _))
                 yield return Reason.Of(law.Section, $"Notice given to surety and principal {given}: {names}.", [paper]);
             else
@@ -154,7 +154,7 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
                 yield return new Question("How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (bond-notice-given.manner)") { Corrects = paper };
             foreach (var principal in Principals(facts))
             {
-                if (!paper.To.Contains(principal.Id) || Tried(paper, principal) != Verdict.Open)
+                if (!paper.To.Contains(principal.Id) || Tried(facts, paper, principal) != Verdict.Open)
                     continue;
                 yield return new Question("How often was it tried to hand the notice to surety and principal over before it was left, each time on another day and at another hour? (bond-notice-given.tries)") { Corrects = paper };
                 if (LeftAndMailed.IsNaturalPerson(principal) is null)
@@ -163,7 +163,7 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
             }
 
             if (paper is { Manner: Manner.Substituted, Mailed: null })
-                yield return new Question("On which day was the notice to surety and principal mailed after it was left? It is complete five days later. (bond-notice-given.mailed)") { Corrects = paper };
+                yield return new Question($"On which day was the notice to surety and principal mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later. (bond-notice-given.mailed)") { Corrects = paper };
         }
 
         if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)

@@ -2,6 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -43,9 +44,6 @@ public static class PrivatePaymentBond
         return before;
     }
 
-    // Code Civ. Proc. § 337(a), where Civ. Code § 8610 does not apply.
-    private const int YearsWithoutRecording = 4;
-
     [Rule("Civ. Code § 8612(e)")]
     private static BondNoticeNeed? LaborerGivesNone(FactsAsOf facts) => facts.Job.Claimant.Role == ClaimantRole.Laborer
         ? new BondNoticeNeed(Reason.Of("Civ. Code § 8612(e)", $"A laborer need give no notice for a claim on the bond."), Standing.Lost)
@@ -75,19 +73,21 @@ public static class PrivatePaymentBond
                 var name = reading.NameOn(completed);
                 if (recorded is not { } day || day <= completed)
                 {
-                    readings.AddRange(Deadline.SixMonths($"six months after {name}", completed, calendar));
-                    why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{name}» the action is brought within six months after {completed}.", reading.Why));
+                    var months = facts.Numbers.On(Number.SueOnBond, completed);
+                    readings.AddRange(Deadline.Months($"{months.Spelled} after {name}", completed, months, calendar));
+                    why.Add(Reason.Of("Civ. Code § 8610", $"On the reading «{name}» the action is brought within {months.Spelled} after {completed}.", reading.Why));
                 }
 
                 if (recorded >= completed)
                 {
-                    var first = Period.AddYears(facts.FirstFurnished?.Earliest ?? completed, YearsWithoutRecording);
-                    var last = Period.AddYears(facts.LastFurnished?.Earliest ?? completed, YearsWithoutRecording);
-                    readings.Add(Deadline.Own($"four years from the first work, since the bond was not recorded before {name}", first, calendar));
+                    var years = facts.Numbers.On(Number.SueOnBondNotRecorded, facts.FirstFurnished?.Earliest ?? completed);
+                    var first = years.LastDay(facts.FirstFurnished?.Earliest ?? completed);
+                    var last = facts.Numbers.LastDay(Number.SueOnBondNotRecorded, facts.LastFurnished?.Earliest ?? completed);
+                    readings.Add(Deadline.Own($"{years.Spelled} from the first work, since the bond was not recorded before {name}", first, calendar));
                     if (last != first)
-                        readings.Add(Deadline.Own($"four years from the last work, since the bond was not recorded before {name}", last, calendar));
+                        readings.Add(Deadline.Own($"{years.Spelled} from the last work, since the bond was not recorded before {name}", last, calendar));
                     why.Add(Reason.NotApplied("Civ. Code § 8610", $"On the reading «{name}» the bond was recorded on {recorded!.Value}, not surely before completion.", [.. reading.Why.Facts]));
-                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general four years apply. They begin as each sum falls due: counted from the first work they end on {first}, from the last on {last}; plan on the earlier.", reading.Why));
+                    why.Add(Reason.Of("Code Civ. Proc. § 337(a)", $"So the general {years.Spelled} apply. They begin as each sum falls due: counted from the first work they end on {first}, from the last on {last}; plan on the earlier.", reading.Why));
                 }
             }
         }
@@ -97,14 +97,16 @@ public static class PrivatePaymentBond
             var earliest = bond;
             if (facts.LastFurnished is { } worked)
                 earliest = LocalDate.Max(earliest, worked.Earliest);
-            readings.AddRange(Deadline.SixMonths("six months, if the work was completed only after the bond was recorded", earliest, calendar));
-            why.Add(Reason.Of("Civ. Code § 8610", $"It may be that the work was completed only when the bond had been recorded on {bond}. Then the action is brought within six months after completion, {earliest} at the earliest."));
+            var months = facts.Numbers.On(Number.SueOnBond, earliest);
+            readings.AddRange(Deadline.Months(
+                $"{months.Spelled}, if the work was completed only after the bond was recorded", earliest, months, calendar));
+            why.Add(Reason.Of("Civ. Code § 8610", $"It may be that the work was completed only when the bond had been recorded on {bond}. Then the action is brought within {months.Spelled} after completion, {earliest} at the earliest."));
         }
 
         if (readings.Count == 0)
             why.Add(Reason.Of("Civ. Code § 8610", $"The time to sue is counted from completion of the work, and nothing in the file completes it."));
         if (recorded is null)
-            why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the six months are planned on, and an unrecorded bond leaves four years (Code Civ. Proc. § 337)."));
+            why.Add(Reason.Of("Civ. Code § 8610", $"The file does not show that the bond was recorded before completion; the {facts.Numbers.On(Number.SueOnBond, facts.AsOf).Spelled} are planned on, and an unrecorded bond leaves {facts.Numbers.On(Number.SueOnBondNotRecorded, facts.AsOf).Spelled} (Code Civ. Proc. § 337)."));
         why.AddRange(ActionOnBond.Why(facts, BondLaw.Private, null));
         var stayed = stay = ActionOnBond.StayOf(facts, readings);
         var standing = notice.Standing == Standing.Lost ? Standing.Lost

@@ -2,6 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
@@ -68,7 +69,7 @@ public static class PublicPaymentBond
     {
         var readings = new List<Reading>();
         foreach (var reading in stopPayment.Readings)
-            readings.AddRange(Deadline.SixMonths(reading.Name, reading.Day, calendar));
+            readings.AddRange(Deadline.Months(reading.Name, reading.Day, facts.Numbers.On(Number.SueOnPublicBond, reading.Day), calendar));
         // While the claimant still provides work any action is early; what was furnished last shows no end.
         var from = firstDay ?? facts.LastFurnished?.Plus(1);
         var stayed = stay = ActionOnBond.StayOf(facts, readings);
@@ -84,9 +85,9 @@ public static class PublicPaymentBond
             if (notice.Standing == Standing.Lost)
                 why.Add(Reason.Of("Civ. Code § 9560(a)", $"The bond is enforced by one who gave preliminary notice or notice to surety and principal, and neither was given in time.", [.. notice.Why]));
             foreach (var reading in stopPayment.Readings)
-                why.Add(Reason.Of("Civ. Code § 9558", $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action is brought within six months after it."));
+                why.Add(Reason.Of("Civ. Code § 9558", $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action is brought within {facts.Numbers.On(Number.SueOnPublicBond, reading.Day).Spelled} after it."));
             if (readings.Count == 0)
-                why.Add(Reason.Of("Civ. Code § 9558", $"Six months after the time to give a stop payment notice ends; that time does not run yet."));
+                why.Add(Reason.Of("Civ. Code § 9558", $"{LawText.Capital(facts.Numbers.On(Number.SueOnPublicBond, facts.AsOf).Spelled)} after the time to give a stop payment notice ends; that time does not run yet."));
             why.AddRange(ActionOnBond.Why(facts, BondLaw.Public, from));
             why.AddRange(ActionOnBond.WhyStayed(facts, stayed, standing));
             why.Add(Fees);

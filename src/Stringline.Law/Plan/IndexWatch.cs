@@ -1,8 +1,8 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -63,15 +63,18 @@ public static class IndexWatch
 
     /// <summary>The days that a recorded notice of completion leaves.</summary>
     /// <param name="Section">The section that says so.</param>
-    /// <param name="Days">The days.</param>
-    private readonly record struct Window(string Section, int Days);
+    /// <param name="Days">How long.</param>
+    private readonly record struct Window(string Section, NumberRow Days);
 
     private static Window ToClaim(FactsAsOf facts) => facts.Job.Work.Kind == WorkKind.Public
-        ? new("Civ. Code § 9356(a)", TimeToGive.DaysFromRecording)
-        : new("Civ. Code § 8414(b)(2)", LastDay.DaysAfterNotice(facts.Job.Claimant));
+        ? new("Civ. Code § 9356(a)", facts.Numbers.On(Number.GiveNoticeAfterRecording, facts.AsOf))
+        : new("Civ. Code § 8414(b)(2)", facts.Numbers.On(LastDay.AfterNotice(facts.Job.Claimant), facts.AsOf));
 
-    private static Window ToTellTheSurety(FactsAsOf facts) =>
-        new(facts.Job.Work.Kind == WorkKind.Public ? "Civ. Code § 9560(b)" : "Civ. Code § 8612(b)", BondNotice.DaysFromNotice);
+    private static Window ToTellTheSurety(FactsAsOf facts)
+    {
+        var law = facts.Job.Work.Kind == WorkKind.Public ? BondLaw.Public : BondLaw.Private;
+        return new(law.Section, facts.Numbers.On(law.FromNotice, facts.AsOf));
+    }
 
     private static bool IsLeft(Finding act) => act.Standing is not (Standing.Kept or Standing.Done or Standing.Lost);
 
@@ -98,9 +101,9 @@ public static class IndexWatch
     {
         var why = new List<Reason>
         {
-            Reason.Of(window.Section, $"A notice of completion leaves {window.Days} days from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
+            Reason.Of(window.Section, $"A notice of completion leaves {window.Days} from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
         };
-        if (settings.MailBacklogDays >= window.Days)
+        if (settings.MailBacklogDays >= window.Days.Count)
             why.Add(Reason.Of(window.Section, $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
         var counties = facts.Job.Work.Site.AlsoIn;
         if (counties.Count > 0)
@@ -121,14 +124,14 @@ public static class IndexWatch
         return why;
     }
 
-    private static LocalDate NextSearch(LocalDate searched, int window, PlanSettings settings, OpenDays calendar) =>
+    private static LocalDate NextSearch(LocalDate searched, NumberRow window, PlanSettings settings, OpenDays calendar) =>
         Answerable(searched, window, settings, calendar).Next is var next && next > searched ? next : FirstOpenDayFrom(searched.PlusDays(1), calendar);
 
     // Against the calendar itself: the earliest notice that the last search could not show yet must still be answered in time.
-    private static (LocalDate Unseen, LocalDate ActBy, LocalDate Next) Answerable(LocalDate searched, int window, PlanSettings settings, OpenDays calendar)
+    private static (LocalDate Unseen, LocalDate ActBy, LocalDate Next) Answerable(LocalDate searched, NumberRow window, PlanSettings settings, OpenDays calendar)
     {
         var unseen = settings.IndexLagDays == 0 ? searched : BackPlan.OpenDaysBefore(searched, settings.IndexLagDays - 1, calendar);
-        var actBy = calendar.LastOpenDayOnOrBefore(Period.LastDay(unseen, window));
+        var actBy = calendar.LastOpenDayOnOrBefore(window.LastDay(unseen));
         return (unseen, actBy, BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + OpenDaysToRecord - 1, calendar));
     }
 

@@ -1,5 +1,6 @@
-using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
+using Stringline.Law.StopPaymentNotice;
 
 namespace Stringline.Law.Plan;
 
@@ -27,8 +28,6 @@ public enum Chance
 /// <param name="Text">The same in a few sentences.</param>
 public sealed record Outlook(Chance Chance, string Text)
 {
-    private const string Notice = "preliminary-notice.last-day";
-
     /// <summary>The word for what is left.</summary>
     public string Word => Chance switch
     {
@@ -60,8 +59,8 @@ public sealed record Outlook(Chance Chance, string Text)
             return Said(Chance.Late,
                 $"Late. Planned day past. Nothing is lost by that day itself, but a notice recorded since may be unseen: search today.");
         var last = band.Earliest.Day;
-        if (finding.Id == Notice && last < asOf)
-            return LateNotice(band.Earliest, asOf);
+        if (finding.IfLate is var (time, lookBack) && last < asOf)
+            return LateNotice(band.Earliest, asOf, time, lookBack);
         // What only keeps ahead of another's act is late once its day is past, and no less right for it.
         var chance = last >= asOf ? Chance.Alive : Target(finding.Id) is null ? Chance.Arguable : Chance.Late;
         return new Outlook(chance, string.Join(' ', Sentences(finding, band, asOf, chance)));
@@ -72,12 +71,12 @@ public sealed record Outlook(Chance Chance, string Text)
         ? Said(Chance.Lost, $"Lost: the last day on every reading, {latest.Day}, is past.")
         : Said(Chance.Lost, $"Lost: {finding.Why[0].Text}");
 
-    // Civ. Code §§ 8204(a), 9304: a late notice covers the twenty days before it and everything after it.
-    private static Outlook LateNotice(Reading first, LocalDate asOf)
+    // Civ. Code §§ 8204(a), 9304: a late notice covers the days before it that it reaches, and everything after it.
+    private static Outlook LateNotice(Reading first, LocalDate asOf, NumberRow time, NumberRow lookBack)
     {
         var roll = first.Rolled is { } rolled && rolled >= asOf ? Write($"; that it rolls to {rolled} is an argument only") : "";
         return Said(Chance.Late,
-            $"Late. Planned day past. The 20 days ended on {first.Day}{roll}. {Covers(asOf.PlusDays(-Reach.LookBackDays))}");
+            $"Late. Planned day past. The {time} ended on {first.Day}{roll}. {Covers(lookBack.LookBack(asOf))}");
     }
 
     private static string Covers(LocalDate from) => Write($"A notice given today covers what was furnished from {from} on, and all that comes later.");
@@ -109,7 +108,7 @@ public sealed record Outlook(Chance Chance, string Text)
         "release.answer-by" => "The last day before the owner may petition for a release",
         "release.hearing" => "The last day before the hearing",
         "release.when-paid" => "The last day before the owner could petition for a release",
-        "stop-payment-notice.owner-demand" => "Our target, ten days after the owner’s demand,",
+        "stop-payment-notice.owner-demand" => $"Our target, {NumberWords.Cardinal(HoldersAnswers.TargetForDemand)} days after the owner’s demand,",
         "stop-payment-notice.money-out" => "The first day on which the money may go out",
         _ => null,
     };

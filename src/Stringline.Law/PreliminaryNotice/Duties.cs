@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -6,12 +7,6 @@ namespace Stringline.Law.PreliminaryNotice;
 /// <summary>What else the Code asks, or allows, of one who gives preliminary notice.</summary>
 internal static class Duties
 {
-    /// <summary>Years for which the recorder keeps a filed notice.</summary>
-    private const int YearsFiled = 2;
-
-    // § 8216, § 9306: no discipline up to this price.
-    private const decimal SmallContract = 400m;
-
     /// <summary>Those of private work.</summary>
     public static IEnumerable<Reason> OnPrivateWork(FactsAsOf facts, bool noneGiven)
     {
@@ -19,7 +14,7 @@ internal static class Duties
             yield return laborers;
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && NamesOnTheNotice() is var names)
             yield return names;
-        if (noneGiven && Discipline(facts, "Civ. Code § 8216") is { } discipline)
+        if (noneGiven && Discipline(facts, Number.SmallSubcontract) is { } discipline)
             yield return discipline;
         if (!noneGiven && Filing(facts) is { } filing)
             yield return filing;
@@ -30,7 +25,7 @@ internal static class Duties
     {
         if (UnpaidLaborers(facts) is { } laborers)
             yield return laborers;
-        if (noneGiven && Discipline(facts, "Civ. Code § 9306") is { } discipline)
+        if (noneGiven && Discipline(facts, Number.SmallPublicSubcontract) is { } discipline)
             yield return discipline;
     }
 
@@ -45,10 +40,13 @@ internal static class Duties
 
     [Rule("Civ. Code § 8216")]
     [Rule("Civ. Code § 9306")]
-    private static Reason? Discipline(FactsAsOf facts, string section) =>
-        facts.Job.Claimant.Role == ClaimantRole.Subcontractor && (facts.Job.Contract.Price ?? SmallContract + 1) > SmallContract
-            ? Reason.Of(section, $"A licensed subcontractor with a contract for more than {SmallContract} that does not give preliminary notice can be disciplined by the license board.")
+    private static Reason? Discipline(FactsAsOf facts, Number upTo)
+    {
+        var small = facts.Numbers.On(upTo, facts.Job.Contract.On ?? facts.AsOf);
+        return facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !(facts.Job.Contract.Price <= small.Value)
+            ? Reason.Of(small.Section, $"A licensed subcontractor with a contract for more than {small.Value} that does not give preliminary notice can be disciplined by the license board.")
             : null;
+    }
 
     /// <summary>Filing changes no time and tells nobody; it makes the recorder mail word of a notice of completion or cessation.</summary>
     [Rule("Civ. Code § 8214")]
@@ -56,12 +54,13 @@ internal static class Duties
     {
         if (facts.PreliminaryNotices.Count == 0)
             return null;
+        var toMail = facts.Numbers.On(Number.RecorderMails, facts.AsOf);
         foreach (var filed in facts.All<NoticeFiled>())
         {
-            if (Days.Of(filed.On) is { } on && facts.AsOf <= Period.AddYears(on.Earliest, YearsFiled))
-                return Reason.Of("Civ. Code § 8214", $"The preliminary notice was filed with the county recorder {on}, who then mails word of a recorded notice of completion or cessation, in good faith within five days. It changes no time; go on searching the index. The recorder may destroy it after {Period.AddYears(on.Earliest, YearsFiled)}.", [filed]);
+            if (Days.Of(filed.On) is { } on && facts.Numbers.LastDay(Number.FiledNoticeKept, on.Earliest) is var kept && facts.AsOf <= kept)
+                return Reason.Of("Civ. Code § 8214", $"The preliminary notice was filed with the county recorder {on}, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time; go on searching the index. The recorder may destroy it after {kept}.", [filed]);
         }
 
-        return Reason.Of("Civ. Code § 8214", $"A preliminary notice that was given may be filed with the county recorder, who then mails word of a recorded notice of completion or cessation, in good faith within five days. It changes no time and tells nobody; it is a cheap second guard beside the search of the index. Enter it when filed (notice-filed).");
+        return Reason.Of("Civ. Code § 8214", $"A preliminary notice that was given may be filed with the county recorder, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time and tells nobody; it is a cheap second guard beside the search of the index. Enter it when filed (notice-filed).");
     }
 }

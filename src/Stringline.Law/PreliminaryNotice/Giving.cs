@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -27,36 +28,40 @@ public static class Giving
 
     /// <summary>The day on which notice is complete: on delivery or deposit; five days after mailing where it was left and mailed.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days CompleteOn(Days done, Manner manner) =>
-        manner == Manner.Substituted ? done.Plus(5) : done;
+    public static Days CompleteOn(NumberTable numbers, Days done, Manner manner) =>
+        manner == Manner.Substituted ? done.LastDay(numbers, Number.LeftAndMailed) : done;
+
+    /// <summary>How long after mailing a notice that was left and mailed is complete.</summary>
+    internal static NumberRow AfterMailing(NumberTable numbers, DayFact left) => numbers.On(Number.LeftAndMailed, left.Latest ?? LocalDate.MaxIsoValue);
 
     /// <summary>The day on which a preliminary notice was complete: one left and mailed five days after mailing, or after leaving where the file tells no day of mailing; null where its day is unknown.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days? CompleteOn(NoticeGiven notice) => CompleteOn(notice.On, notice.Manner, notice.Mailed);
+    public static Days? CompleteOn(NumberTable numbers, NoticeGiven notice) => CompleteOn(numbers, notice.On, notice.Manner, notice.Mailed);
 
     /// <summary>The same of any paper; one whose manner is not told is complete on its day.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days? CompleteOn(DayFact on, Manner? manner, LocalDate? mailed)
+    public static Days? CompleteOn(NumberTable numbers, DayFact on, Manner? manner, LocalDate? mailed)
     {
         if (Days.Of(on) is not { } done)
             return null;
         if (manner == Manner.Substituted && mailed is { } posted)
             done = Days.Later(done, new Days(posted, posted));
-        return CompleteOn(done, manner ?? Manner.Personal);
+        return CompleteOn(numbers, done, manner ?? Manner.Personal);
     }
 
     /// <summary>The day on which a preliminary notice first counted as given to any of the parties; null where none did.</summary>
+    /// <param name="numbers">The numbers of the law.</param>
     /// <param name="notices">Preliminary notices, earliest first.</param>
     /// <param name="anyOf">The parties of whom one must have been reached.</param>
     /// <param name="used">The entry that reached one of them.</param>
-    public static Days? FirstGiven(IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
+    public static Days? FirstGiven(NumberTable numbers, IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
     {
         Days? first = null;
         used = null;
         for (var i = 0; i < notices.Count; i++)
         {
             var notice = notices[i];
-            if (!Counts(notice) || !Reaches(notice, anyOf) || CompleteOn(notice) is not { } complete)
+            if (!Counts(notice) || !Reaches(notice, anyOf) || CompleteOn(numbers, notice) is not { } complete)
                 continue;
             // The notice whose last possible day comes first is the one that surely reached them.
             if (first is { } so && so.Latest <= complete.Latest)

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,6 +8,9 @@ namespace Stringline.Law.PreliminaryNotice;
 /// <summary>A construction lender that came to be known only after the claimant's first day of work.</summary>
 public static class LaterLender
 {
+    /// <summary>Days from when the lender was known by which to give it notice: our own target, for no section sets a day.</summary>
+    internal const int TargetDays = 20;
+
     /// <summary>What was given to such lenders; empty where there are none.</summary>
     internal static IReadOnlyList<RecipientReach> Reaches(FactsAsOf facts, NoticeTime time)
     {
@@ -37,13 +41,13 @@ public static class LaterLender
         var standing = Standing.Kept;
         foreach (var lender in reach.Later)
         {
-            var last = Period.LastDay(lender.To.AnyOf[0].KnownSince!.Value, Reach.NoticeDays);
+            var last = Period.LastDay(lender.To.AnyOf[0].KnownSince!.Value, TargetDays);
             var one = StandingOf(facts.AsOf, lender, last);
             // While another waits for its notice the day of one that was told is no day to act by.
             if (IsToBeTold(one) && !IsToBeTold(standing))
                 readings.Clear();
             if (IsToBeTold(one) || !IsToBeTold(standing))
-                readings.Add(Deadline.Own($"20 days after {lender.To.AnyOf[0].Name} was known", last, calendar));
+                readings.Add(Deadline.Own($"{TargetDays} days after {lender.To.AnyOf[0].Name} was known", last, calendar));
             standing = MoreUrgent(standing, one);
         }
 
@@ -77,7 +81,7 @@ public static class LaterLender
         foreach (var lender in reach.Later)
         {
             var party = lender.To.AnyOf[0];
-            why.Add(Reason.Of("Civ. Code § 8210", $"{party.Name} came to be known {party.KnownSince!.Value}, after the claimant's first day of work, so that the lien does not hang on notice to it (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Before a stop payment notice to it preliminary notice comes first all the same (Civ. Code § 8200(a)): each day later it covers a day less toward that lender. Twenty days are our target; the Code sets none."));
+            why.Add(Reason.Of("Civ. Code § 8210", $"{party.Name} came to be known {party.KnownSince!.Value}, after the claimant's first day of work, so that the lien does not hang on notice to it (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Before a stop payment notice to it preliminary notice comes first all the same (Civ. Code § 8200(a)): each day later it covers a day less toward that lender. {LawText.Capital(NumberWords.Cardinal(TargetDays))} days are our target; the Code sets none."));
             why.Add(lender.Given is { } given
                 ? Reason.Of("Civ. Code § 8204(a)", $"Given to {party.Name}: {given}; toward it work furnished from {lender.From.Latest} on is surely covered.", [lender.Notice!])
                 : Reason.Of("Civ. Code § 8200(a)(3)", $"The file shows none given to {party.Name}."));

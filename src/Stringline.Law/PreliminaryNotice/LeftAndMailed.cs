@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -9,34 +10,30 @@ namespace Stringline.Law.PreliminaryNotice;
 /// </summary>
 public static class LeftAndMailed
 {
-    /// <summary>First day on which three tries are what shows reasonable diligence.</summary>
-    private static readonly LocalDate NewText = new(2027, 1, 1);
-
     /// <summary>Whether leaving and mailing was a way to give this notice to that party.</summary>
+    /// <param name="numbers">The numbers of the law.</param>
     /// <param name="on">The day it was left.</param>
     /// <param name="tries">The tries to deliver it by hand before; null where the file does not say.</param>
     /// <param name="to">The party.</param>
-    public static Verdict IsGood(DayFact on, int? tries, Party to)
+    public static Verdict IsGood(NumberTable numbers, DayFact on, int? tries, Party to)
     {
-        if (IsNaturalPerson(to) is false || tries >= TriesAsked(on))
+        if (IsNaturalPerson(to) is false || tries >= TriesAsked(numbers, on).Count)
             return Verdict.Yes;
         // Subdivision (c): where a private mailbox is the only address known, the first try will do.
         return IsNaturalPerson(to) is true && tries == 0 && to.AddressKind != AddressKind.PostOfficeBox ? Verdict.No : Verdict.Open;
     }
 
-    /// <summary>How many tries show reasonable diligence, by the text in force when the notice was left; a day in doubt is judged by its last day.</summary>
-    public static int TriesAsked(DayFact on) => on.Latest >= NewText ? FromTheYear2027 : UntilThen;
+    /// <summary>
+    /// How many tries show reasonable diligence, by the text in force when the notice was left; a day in doubt is judged by its last day. Before
+    /// 2027 two or three tries at a proper place were enough (Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory); since then three
+    /// days, three times (Stats. 2025 ch. 563 §§ 4, 5).
+    /// </summary>
+    [Rule("Code Civ. Proc. § 415.20(b)", Since = "1969-07-01", Until = "2026-12-31", Sure = Sure.FromMemory)]
+    [Rule("Code Civ. Proc. § 415.20(b)(2)", Since = "2027-01-01")]
+    public static NumberRow TriesAsked(NumberTable numbers, DayFact on) => numbers.On(Number.TriesToDeliver, on.Latest ?? LocalDate.MinIsoValue);
 
     /// <summary>The section that asks for the tries.</summary>
-    public static string Section(DayFact on) => TriesAsked(on) == FromTheYear2027 ? "Code Civ. Proc. § 415.20(b)(2)" : "Code Civ. Proc. § 415.20(b)";
-
-    // Two or three tries at a proper place were enough: Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory.
-    [Rule("Code Civ. Proc. § 415.20(b)", Since = "1969-07-01", Until = "2026-12-31", Sure = Sure.FromMemory)]
-    private static int UntilThen => 2;
-
-    // Three days, three times: Stats. 2025 ch. 563 §§ 4, 5.
-    [Rule("Code Civ. Proc. § 415.20(b)(2)", Since = "2027-01-01")]
-    private static int FromTheYear2027 => 3;
+    public static string Section(NumberTable numbers, DayFact on) => TriesAsked(numbers, on).Section;
 
     /// <summary>Whether the party is a natural person; null where the file does not say.</summary>
     public static bool? IsNaturalPerson(Party party) => party.NaturalPerson ?? party.Capacity switch

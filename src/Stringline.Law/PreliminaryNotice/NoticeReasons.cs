@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -7,7 +8,7 @@ namespace Stringline.Law.PreliminaryNotice;
 /// <summary>Why a preliminary notice stands where it stands, and what would settle it. Put together only when somebody reads it.</summary>
 internal static class NoticeReasons
 {
-    private const string TwentyDays = "Civ. Code § 8204(a)";
+    private const string InTime = "Civ. Code § 8204(a)";
 
     /// <summary>Why no notice is due on private work.</summary>
     public static List<Reason> NoneDue(FactsAsOf facts)
@@ -29,12 +30,13 @@ internal static class NoticeReasons
     {
         var why = new List<Reason>();
         if (facts.FirstFurnished is { } first)
-            why.Add(Reason.Of(TwentyDays, $"First furnished {first}; the notice is in time through the twentieth day after.", [facts.Furnished[0]]));
+            why.Add(Reason.Of(InTime, $"First furnished {first}; the notice is in time through the {facts.Numbers.On(Number.NoticeAfterFurnishing, first.Earliest).Ordinal} day after.", [facts.Furnished[0]]));
         if (facts.Job.Claimant.Role == ClaimantRole.DesignProfessional)
         {
+            var days = facts.Numbers.On(Number.NoticeAfterCommencement, facts.Job.Work.Commenced ?? facts.AsOf);
             why.Add(facts.Job.Work.Commenced is { } commenced
-                ? Reason.Of("Civ. Code § 8204(b)", $"The work commenced {commenced}: a design professional's notice is in time for its design services through the twentieth day after that too.")
-                : Reason.Of("Civ. Code § 8204(b)", $"A design professional's notice covers all its design services if it is given within 20 days after the work commences at the site, and the file does not say when that was. If it has not commenced, or did so within 20 days, give it now."));
+                ? Reason.Of("Civ. Code § 8204(b)", $"The work commenced {commenced}: a design professional's notice is in time for its design services through the {days.Ordinal} day after that too.")
+                : Reason.Of("Civ. Code § 8204(b)", $"A design professional's notice covers all its design services if it is given within {days} after the work commences at the site, and the file does not say when that was. If it has not commenced, or did so within {days}, give it now."));
         }
 
         why.AddRange(Given(facts, reach));
@@ -43,7 +45,7 @@ internal static class NoticeReasons
         why.AddRange(WhatDoesNotCount(facts));
         why.AddRange(Proof.Alarms(facts, facts.PreliminaryNotices));
         if (reach.Kind == ReachKind.Late)
-            why.Add(Reason.Of(TwentyDays, $"Later than the twentieth day: work furnished before {reach.From!.Value.Latest} is out of reach."));
+            why.Add(Reason.Of(InTime, $"Later than the {facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf).Ordinal} day: work furnished before {reach.From!.Value.Latest} is out of reach."));
         why.AddRange(Duties.OnPrivateWork(facts, noneGiven: reach.Kind == ReachKind.NotGiven));
         return why;
     }
@@ -59,13 +61,13 @@ internal static class NoticeReasons
                 continue;
             }
 
-            yield return Reason.Of(each.To.Section, $"Given to the {each.To.Words}: {day}.", [each.Notice!], Reason.Of("Civ. Code § 8116", $"Complete on delivery or deposit; five days after mailing where it was left and mailed."));
+            yield return Reason.Of(each.To.Section, $"Given to the {each.To.Words}: {day}.", [each.Notice!], Reason.Of("Civ. Code § 8116", $"Complete on delivery or deposit; {Giving.AfterMailing(facts.Numbers, each.Notice!.On).Spelled} after mailing where it was left and mailed."));
             foreach (var doubt in Doubts(facts, each))
                 yield return doubt;
             if (each.To.Who == PartyCapacity.DirectContractor && PreliminaryNoticeDays.ReachesLessFar(each, reach.Kind, reach.From))
                 yield return Reason.Of("Civ. Code § 8200(c)", $"The direct contractor was told later than the owner. Notice to both is a condition of the lien by the words of the section; a lien was good, though, whose claimant had told the owner and not the contractor (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001). {HangsOn(facts, each)} hangs on it (our reading).", [each.Notice!]);
             if (each.To.Who == PartyCapacity.ConstructionLender && each.Kind == ReachKind.Late && PreliminaryNoticeDays.IsNarrower(each, reach))
-                yield return Reason.Of(TwentyDays, $"Toward {each.To.AnyOf[0].Name} the notice covers work furnished from {each.From.Latest} on only. {HangsOn(facts, each)} furnished before that is out of reach of a stop payment notice to it, and the rank of the lien against it is in doubt for that sum (our reading).", [each.Notice!]);
+                yield return Reason.Of(InTime, $"Toward {each.To.AnyOf[0].Name} the notice covers work furnished from {each.From.Latest} on only. {HangsOn(facts, each)} furnished before that is out of reach of a stop payment notice to it, and the rank of the lien against it is in doubt for that sum (our reading).", [each.Notice!]);
         }
     }
 
@@ -73,9 +75,9 @@ internal static class NoticeReasons
     {
         var (notice, sum) = (each.Notice!, HangsOn(facts, each));
         if (each.Doubt.HasFlag(NoticeDoubt.Lacks))
-            yield return Reason.Of("Civ. Code § 8102(b)", $"The notice lacks {notice.Lacks!}. One without what the section asks was held no notice (Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1); on the other side, a variance does no harm if the person told learns in substance what it must know. {sum} hangs on it. Give a complete one at once: it covers work from 20 days before it on.", [notice]);
+            yield return Reason.Of("Civ. Code § 8102(b)", $"The notice lacks {notice.Lacks!}. One without what the section asks was held no notice (Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1); on the other side, a variance does no harm if the person told learns in substance what it must know. {sum} hangs on it. Give a complete one at once: it covers work from {Reach.LookBack(facts, facts.AsOf)} before it on.", [notice]);
         if (each.Doubt.HasFlag(NoticeDoubt.LeftAndMailed))
-            yield return Reason.Of(LeftAndMailed.Section(notice.On), $"Left and mailed: toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(notice.On)} of them on as many days and at different times; an entity may be told so without. {sum} hangs on it.", [notice]);
+            yield return Reason.Of(LeftAndMailed.Section(facts.Numbers, notice.On), $"Left and mailed: toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(facts.Numbers, notice.On).Count} of them on as many days and at different times; an entity may be told so without. {sum} hangs on it.", [notice]);
         if (each.Doubt.HasFlag(NoticeDoubt.OneOfSeveral))
         {
             yield return each.To.Who == PartyCapacity.Owner
@@ -85,10 +87,16 @@ internal static class NoticeReasons
 
         if (each.Doubt.HasFlag(NoticeDoubt.Agent))
             yield return Reason.Of("Civ. Code § 8066", $"Given to an agent of the owner: it counts as far as the agent's authority goes, and an association is the owners' agent for the common area only (Civ. Code § 8119). {sum} hangs on it.", [notice]);
+        var inTime = facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf);
         if (each.Doubt.HasFlag(NoticeDoubt.ByRoll))
-            yield return Reason.Of("Code Civ. Proc. § 12a", $"It was complete {each.Given!.Value}, on the first day not shut after the twentieth. A last day that is a holiday is left out (Civ. Code § 10), so that it is in time and nothing is cut; the other side may say that these 20 days do not roll, and {sum} hangs on it. Never planned on.", [notice]);
+            yield return Reason.Of("Code Civ. Proc. § 12a", $"It was complete {each.Given!.Value}, on the first day not shut after the {inTime.Ordinal}. A last day that is a holiday is left out (Civ. Code § 10), so that it is in time and nothing is cut; the other side may say that these {inTime} do not roll, and {sum} hangs on it. Never planned on.", [notice]);
         if (each.Doubt.HasFlag(NoticeDoubt.Commencement))
-            yield return Reason.Of("Civ. Code § 8204(b)", $"It is later than 20 days after the first services, and in time only if the work commenced no more than 20 days before it. {sum} hangs on it.", [notice]);
+        {
+            var afterCommencement = facts.Numbers.On(Number.NoticeAfterCommencement, facts.AsOf);
+            yield return Reason.Of("Civ. Code § 8204(b)",
+                $"It is later than {inTime} after the first services, and in time only if the work commenced no more than {afterCommencement} before it. {sum} hangs on it.",
+                [notice]);
+        }
     }
 
     /// <summary>Dollars and cents of what was furnished that is not surely covered toward one.</summary>
@@ -121,7 +129,7 @@ internal static class NoticeReasons
             else if (!Giving.Counts(notice))
                 yield return Reason.NotApplied(estimate, $"The estimate in the notice is a stock figure, worked out from nothing: such a notice is bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445). Give a new one with an estimate that can be shown.", notice);
             else if (notice.Manner == Manner.Substituted && notice.Tries == 0)
-                yield return Reason.NotApplied(LeftAndMailed.Section(notice.On), $"A notice left and mailed with no try to hand it over counts for nothing toward a natural person.", notice);
+                yield return Reason.NotApplied(LeftAndMailed.Section(facts.Numbers, notice.On), $"A notice left and mailed with no try to hand it over counts for nothing toward a natural person.", notice);
         }
     }
 
@@ -151,7 +159,7 @@ internal static class NoticeReasons
         if (facts.HasFurnished && facts.FirstFurnished is null)
             questions.Add(new Question("On which day did the claimant first furnish work?"));
         if (time.CommencementUnknown && !reach.GivenToAll)
-            questions.Add(new Question("On which day did the work commence at the site? A design professional's notice within 20 days after that covers all its design services; if it has not commenced, give the notice now. (work.commenced)", Dollars: HangsOnCommencement(facts, reach)));
+            questions.Add(new Question($"On which day did the work commence at the site? A design professional's notice within {facts.Numbers.On(Number.NoticeAfterCommencement, facts.AsOf)} after that covers all its design services; if it has not commenced, give the notice now. (work.commenced)", Dollars: HangsOnCommencement(facts, reach)));
         if (facts.Hirer is { Capacity: PartyCapacity.Subcontractor })
             questions.Add(new Question("Did the claimant work under contracts with more than one subcontractor? Each needs a notice of its own (Civ. Code § 8206(b)); keep a job file for each."));
         questions.AddRange(AskForLender(facts));
@@ -198,7 +206,7 @@ internal static class NoticeReasons
             if (each.Doubt.HasFlag(NoticeDoubt.LeftAndMailed) && each.To.AnyOf.FirstOrDefault(p => LeftAndMailed.IsNaturalPerson(p) is null && notice.To.Contains(p.Id)) is { } unknown)
                 questions.Add(new Question($"Is {unknown.Name} a natural person, or an entity? (parties.naturalPerson)", Dollars: sum));
             if (notice is { Manner: Manner.Substituted, Mailed: null } && !questions.Exists(q => q.Corrects == notice && q.Text.EndsWith("(notice-given.mailed)", StringComparison.Ordinal)))
-                questions.Add(new Question("On which day was the copy of the notice that was left also mailed? It is complete five days after that; it is taken to be mailed on the day it was left. (notice-given.mailed)") { Corrects = notice });
+                questions.Add(new Question($"On which day was the copy of the notice that was left also mailed? It is complete {Giving.AfterMailing(facts.Numbers, notice.On).Spelled} after that; it is taken to be mailed on the day it was left. (notice-given.mailed)") { Corrects = notice });
         }
 
         return questions;
@@ -210,7 +218,7 @@ internal static class NoticeReasons
     {
         if (!facts.LenderUnknown)
             return [];
-        return facts.FirstFurnished is { } first && Period.LastDay(first.Earliest, Reach.NoticeDays) is var last && facts.AsOf <= last
+        return facts.FirstFurnished is { } first && facts.Numbers.LastDay(Number.NoticeAfterFurnishing, first.Earliest) is var last && facts.AsOf <= last
             ? [new Question($"Is there a construction lender? Notice is due to it too, by {LawText.Day(last)}: look at the building permit, the recorded deeds of trust and the contract. (lender-sought)")]
             : [new Question("Is there a construction lender? Notice is due to it too: look at the building permit, the recorded deeds of trust and the contract. (lender-sought)")];
     }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -33,19 +34,19 @@ internal sealed class NoticeTime
     [Rule("Civ. Code § 8204(b)")]
     public static NoticeTime OnPrivateWork(FactsAsOf facts, OpenDays calendar)
     {
-        LocalDate? last = facts.FirstFurnished is { } first ? Period.LastDay(first.Earliest, Reach.NoticeDays) : null;
+        LocalDate? last = facts.FirstFurnished is { } first ? facts.Numbers.LastDay(Number.NoticeAfterFurnishing, first.Earliest) : null;
         if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional)
             return new NoticeTime(facts, last, false, calendar);
         if (facts.Job.Work.Commenced is not { } commenced)
             return new NoticeTime(facts, last, facts.HasFurnished, calendar);
-        var afterCommencement = Period.LastDay(commenced, Reach.NoticeDays);
+        var afterCommencement = facts.Numbers.LastDay(Number.NoticeAfterCommencement, commenced);
         return new NoticeTime(facts, last > afterCommencement ? last : afterCommencement, false, calendar);
     }
 
     /// <summary>On public work: no last day as such, only the reach of 20 days, so that nothing rolls.</summary>
     [Rule("Civ. Code § 9304")]
     public static NoticeTime OnPublicWork(FactsAsOf facts) =>
-        new(facts, facts.FirstFurnished is { } first ? Period.LastDay(first.Earliest, Reach.NoticeDays) : null, false, null);
+        new(facts, facts.FirstFurnished is { } first ? facts.Numbers.LastDay(Number.PublicNoticeLookBack, first.Earliest) : null, false, null);
 
     /// <summary>
     /// The doubt with which a notice complete on a day covers everything furnished; null where it surely is late. A day left out as a
@@ -64,7 +65,9 @@ internal sealed class NoticeTime
 
     /// <summary>Whether a notice complete on a day may be in time by some day of first furnishing and some roll.</summary>
     public bool MayBeInTime(LocalDate day) => InTime(day) is not null
-        || (facts.FirstFurnished is { IsExact: false, Latest: var first } && day <= Rolled(Period.LastDay(first, Reach.NoticeDays)));
+        || (facts.FirstFurnished is { IsExact: false, Latest: var first } && day <= Rolled(facts.Numbers.LastDay(AfterFurnishing, first)));
+
+    private Number AfterFurnishing => facts.Job.Work.Kind == WorkKind.Public ? Number.PublicNoticeLookBack : Number.NoticeAfterFurnishing;
 
     private LocalDate Rolled(LocalDate last) => calendar is null ? last : calendar.RollForwardOnAnyList(last);
 }

@@ -18,9 +18,9 @@ internal static class NoticesGiven
         for (var i = 0; i < notices.Count; i++)
         {
             var notice = notices[i];
-            if (!Giving.Counts(notice) || ToWhom(notice, to) is not { } doubt)
+            if (!Giving.Counts(notice) || ToWhom(facts, notice, to) is not { } doubt)
                 continue;
-            if (Giving.CompleteOn(notice) is not { } complete)
+            if (Giving.CompleteOn(facts.Numbers, notice) is not { } complete)
             {
                 onUnknownDay = notice;
                 continue;
@@ -36,13 +36,13 @@ internal static class NoticesGiven
 
         if (to.AllNeeded && AllTold(facts, to) is { } all)
             sure = Earlier(sure, all);
-        var reached = Reached(to, sure, doubtful, time) ?? NotGiven(facts, to, time);
+        var reached = Reached(facts, to, sure, doubtful, time) ?? NotGiven(facts, to, time);
         return onUnknownDay is null ? reached : reached with { OnUnknownDay = onUnknownDay };
     }
 
     private static Receipt Earlier(Receipt? so, Receipt next) => so is { } first && first.Complete.Latest <= next.Complete.Latest ? first : next;
 
-    private static RecipientReach? Reached(Recipient to, Receipt? sure, Receipt? doubtful, NoticeTime time)
+    private static RecipientReach? Reached(FactsAsOf facts, Recipient to, Receipt? sure, Receipt? doubtful, NoticeTime time)
     {
         var used = sure ?? doubtful;
         if (sure is { } good && doubtful is { } bad && time.InTime(good.Complete.Latest) != NoticeDoubt.None && bad.Complete.Latest < good.Complete.Latest)
@@ -52,29 +52,29 @@ internal static class NoticesGiven
             return null;
         var inTime = time.InTime(receipt.Complete.Latest);
         var doubt = receipt.Doubt | (inTime ?? NoticeDoubt.None);
-        return new RecipientReach(to, inTime is null ? ReachKind.Late : ReachKind.Whole, receipt.Complete.Plus(-Reach.LookBackDays), receipt.Complete)
+        return new RecipientReach(to, inTime is null ? ReachKind.Late : ReachKind.Whole, Reach.ReachedBy(facts, receipt.Complete), receipt.Complete)
         {
             Notice = receipt.Notice,
             Doubt = doubt,
             MayBeInTime = inTime is null && time.MayBeInTime(receipt.Complete.Earliest),
-            SurelyFrom = doubt == NoticeDoubt.None ? null : sure?.Complete.Plus(-Reach.LookBackDays),
+            SurelyFrom = doubt == NoticeDoubt.None ? null : sure is { } surely ? Reach.ReachedBy(facts, surely.Complete) : null,
         };
     }
 
     private static RecipientReach NotGiven(FactsAsOf facts, Recipient to, NoticeTime time)
     {
         var inTime = time.InTime(facts.AsOf);
-        var from = inTime is null ? facts.AsOf.PlusDays(-Reach.LookBackDays) : LocalDate.MinIsoValue;
+        var from = inTime is null ? Reach.LookBack(facts, facts.AsOf).LookBack(facts.AsOf) : LocalDate.MinIsoValue;
         return new RecipientReach(to, ReachKind.NotGiven, new Days(from, from), null) { Doubt = inTime ?? NoticeDoubt.None, MayBeInTime = inTime is null && time.MayBeInTime(facts.AsOf) };
     }
 
     // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt; that all were told is seen apart.
-    private static NoticeDoubt? ToWhom(NoticeGiven notice, Recipient to)
+    private static NoticeDoubt? ToWhom(FactsAsOf facts, NoticeGiven notice, Recipient to)
     {
         NoticeDoubt? best = null;
         for (var i = 0; i < to.AnyOf.Count; i++)
         {
-            if (ToParty(notice, to.AnyOf[i]) is { } doubt && (best is null || doubt == NoticeDoubt.None))
+            if (ToParty(facts, notice, to.AnyOf[i]) is { } doubt && (best is null || doubt == NoticeDoubt.None))
                 best = doubt;
         }
 
@@ -82,7 +82,7 @@ internal static class NoticesGiven
             return to.AllNeeded ? best | NoticeDoubt.OneOfSeveral : best;
         foreach (var agent in to.Agents)
         {
-            if (ToParty(notice, agent) is { } doubt)
+            if (ToParty(facts, notice, agent) is { } doubt)
                 return doubt | NoticeDoubt.Agent;
         }
 
@@ -91,14 +91,14 @@ internal static class NoticesGiven
 
     /// <summary>A notice that lacks something may be saved, if it tells in substance what must be known.</summary>
     [Rule("Civ. Code § 8102(b)", Sure = Sure.Opinion)]
-    private static NoticeDoubt? ToParty(NoticeGiven notice, Party party)
+    private static NoticeDoubt? ToParty(FactsAsOf facts, NoticeGiven notice, Party party)
     {
         if (!notice.To.Contains(party.Id))
             return null;
         var doubt = notice.Lacks is null ? NoticeDoubt.None : NoticeDoubt.Lacks;
         if (notice.Manner != Manner.Substituted)
             return doubt;
-        return LeftAndMailed.IsGood(notice.On, notice.Tries, party) switch
+        return LeftAndMailed.IsGood(facts.Numbers, notice.On, notice.Tries, party) switch
         {
             Verdict.Yes => doubt,
             Verdict.Open => doubt | NoticeDoubt.LeftAndMailed,
@@ -116,7 +116,7 @@ internal static class NoticesGiven
             Receipt? told = null;
             foreach (var notice in facts.PreliminaryNotices)
             {
-                if (Giving.Counts(notice) && ToParty(notice, party) == NoticeDoubt.None && Giving.CompleteOn(notice) is { } complete)
+                if (Giving.Counts(notice) && ToParty(facts, notice, party) == NoticeDoubt.None && Giving.CompleteOn(facts.Numbers, notice) is { } complete)
                     told = Earlier(told, new Receipt(complete, notice, NoticeDoubt.None));
             }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,7 +8,7 @@ namespace Stringline.Law.PreliminaryNotice;
 /// <summary>The preliminary notice on private work: last day, whether it was given, and how far back it reaches.</summary>
 public static class PreliminaryNoticeDays
 {
-    private const string TwentyDays = "Civ. Code § 8204(a)";
+    private const string InTime = "Civ. Code § 8204(a)";
 
     /// <summary>How far back a claim of lien reaches, on the notices of the file, and how far toward each to whom notice is due.</summary>
     [Rule("Civ. Code § 8204(a)")]
@@ -126,14 +127,22 @@ public static class PreliminaryNoticeDays
         var readings = new List<Reading>(1);
         if (time.Last is { } last)
         {
-            LocalDate? afterFirst = facts.FirstFurnished is { } first ? Period.LastDay(first.Earliest, Reach.NoticeDays) : null;
-            readings.Add(Deadline.Own(last != afterFirst ? "20 days after the work commenced" : facts.FirstFurnished!.Value.IsExact ? "20 days after first furnishing" : "first furnishing on its earliest day", last, calendar));
-            if (facts.FirstFurnished is { IsExact: false, Latest: var latest } && Period.LastDay(latest, Reach.NoticeDays) is var atTheLatest && atTheLatest > last)
+            var days = facts.FirstFurnished is { } first ? facts.Numbers.On(Number.NoticeAfterFurnishing, first.Earliest) : null;
+            readings.Add(Deadline.Own(
+                last != days?.LastDay(facts.FirstFurnished!.Value.Earliest)
+                    ? $"{facts.Numbers.On(Number.NoticeAfterCommencement, facts.Job.Work.Commenced!.Value).Text} after the work commenced"
+                    : facts.FirstFurnished!.Value.IsExact ? $"{days.Text} after first furnishing" : "first furnishing on its earliest day",
+                last, calendar));
+            if (facts.FirstFurnished is { IsExact: false, Latest: var latest }
+                && facts.Numbers.LastDay(Number.NoticeAfterFurnishing, latest) is var atTheLatest && atTheLatest > last)
                 readings.Add(Deadline.Own("first furnishing on its latest day", atTheLatest, calendar));
         }
 
         return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", StandingOf(facts, reach), readings, calendar,
-            () => NoticeReasons.OnPrivateWork(facts, reach), endKnown: !time.CommencementUnknown, () => NoticeReasons.Questions(facts, reach, time));
+            () => NoticeReasons.OnPrivateWork(facts, reach), endKnown: !time.CommencementUnknown, () => NoticeReasons.Questions(facts, reach, time)) with
+        {
+            IfLate = (facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
+        };
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>
@@ -143,13 +152,14 @@ public static class PreliminaryNoticeDays
         if (reach.Kind == ReachKind.NoneDue)
             return null;
         var given = reach.Kind != ReachKind.NotGiven;
-        var from = (given ? reach.Given!.Value : new Days(facts.AsOf, facts.AsOf)).Plus(-Reach.LookBackDays);
+        var from = Reach.ReachedBy(facts, given ? reach.Given!.Value : new Days(facts.AsOf, facts.AsOf));
+        var back = Reach.LookBack(facts, given ? reach.Given!.Value.Latest : facts.AsOf);
         var readings = new List<Reading>();
         if (given)
         {
-            readings.Add(new Reading(from.IsExact ? "20 days before the notice was given" : "20 days before the earliest day of notice", from.Earliest));
+            readings.Add(new Reading(from.IsExact ? $"{back.Text} before the notice was given" : $"{back.Text} before the earliest day of notice", from.Earliest));
             if (!from.IsExact)
-                readings.Add(new Reading("20 days before the latest day of notice", from.Latest));
+                readings.Add(new Reading($"{back.Text} before the latest day of notice", from.Latest));
         }
         else
         {
@@ -166,8 +176,8 @@ public static class PreliminaryNoticeDays
             Explain = () =>
             [
                 reach.Kind == ReachKind.Whole
-                    ? Reason.Of(TwentyDays, $"The notice was in time, so everything furnished is within reach, also before this day.")
-                    : Reason.Of(TwentyDays, $"A late notice covers work furnished within 20 days before it, from {from.Latest} on; a look-back is never rolled."),
+                    ? Reason.Of(InTime, $"The notice was in time, so everything furnished is within reach, also before this day.")
+                    : Reason.Of(InTime, $"A late notice covers work furnished within {back} before it, from {from.Latest} on; a look-back is never rolled."),
             ],
         };
     }
@@ -176,7 +186,7 @@ public static class PreliminaryNoticeDays
     {
         ReachKind.NoneDue => Standing.Kept,
         ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
-        // Left and mailed, it is complete five days later; one given by hand on the day of asking may still cover everything.
+        // Left and mailed, it is complete some days later; one given by hand on the day of asking may still cover everything.
         ReachKind.Late when reach.IfGivenToday == NoticeDoubt.None => Standing.Open,
         ReachKind.Late when InReach(facts, reach) is var late => late == Standing.Lost ? reach.IfGivenToday is null ? late : Standing.InDoubt : reach.GivenToAll ? late : Standing.InDoubt,
         ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
@@ -222,7 +232,7 @@ public static class PreliminaryNoticeDays
             return false;
         foreach (var furnished in facts.Furnished)
         {
-            if (furnished.Until.Latest >= facts.AsOf.PlusDays(-Reach.LookBackDays))
+            if (furnished.Until.Latest >= Reach.LookBack(facts, facts.AsOf).LookBack(facts.AsOf))
                 return true;
         }
 

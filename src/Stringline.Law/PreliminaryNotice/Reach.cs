@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -101,11 +102,18 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
         return null;
     }
 
-    /// <summary>Days counted back from the day of notice. Never rolled: there is no act to do on the day reached.</summary>
-    public const int LookBackDays = 20;
+    /// <summary>How far a notice reaches back. Never rolled: there is no act to do on the day reached.</summary>
+    [Rule("Civ. Code § 8204(a)")]
+    [Rule("Civ. Code § 9304")]
+    internal static NumberRow LookBack(FactsAsOf facts, LocalDate given) =>
+        facts.Numbers.On(facts.Job.Work.Kind == WorkKind.Public ? Number.PublicNoticeLookBack : Number.NoticeLookBack, given);
 
-    /// <summary>Days from first furnishing within which the notice is in time.</summary>
-    public const int NoticeDays = 20;
+    /// <summary>The first day that a notice reaches, by each end of its own day.</summary>
+    internal static Days ReachedBy(FactsAsOf facts, Days given)
+    {
+        var (first, last) = (LookBack(facts, given.Earliest).LookBack(given.Earliest), LookBack(facts, given.Latest).LookBack(given.Latest));
+        return new Days(LocalDate.Min(first, last), LocalDate.Max(first, last));
+    }
 
     /// <summary>Whether work furnished no earlier than a day is surely within reach.</summary>
     public bool SurelyCovers(LocalDate? earliestDay) => Kind switch

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
@@ -10,9 +11,6 @@ namespace Stringline.Law.PromptPayment;
 /// </summary>
 internal sealed class CapMeasure
 {
-    /// <summary>Percent of each payment and of the whole price.</summary>
-    public const decimal MostPercent = 5m;
-
     private readonly decimal overPrice;
     private readonly decimal overWork;
 
@@ -44,13 +42,14 @@ internal sealed class CapMeasure
     /// <summary>Measures what is held; null where the file gives neither the price nor the work.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="held">What was retained.</param>
+    /// <param name="most">The percentage that the law allows, of each payment and of the whole price.</param>
     /// <param name="primes">The percentage that the direct contract allows, where it binds the claimant's; else null.</param>
-    public static CapMeasure? Of(FactsAsOf facts, IReadOnlyList<Retained> held, decimal? primes)
+    public static CapMeasure? Of(FactsAsOf facts, IReadOnlyList<Retained> held, NumberRow most, decimal? primes)
     {
         decimal? price = facts.Job.Contract.Price is { } agreed ? agreed + Total.Of(facts.All<Change>(), static c => c.Agreed ? c.Amount : 0m) : null;
         decimal? work = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null) ? Total.Of(facts.Furnished, static f => f.Amount!.Value) : null;
         return price is null && work is null ? null
-            : new CapMeasure(Total.Of(held, static r => r.Amount), price, work, Math.Min(MostPercent, primes ?? MostPercent));
+            : new CapMeasure(Total.Of(held, static r => r.Amount), price, work, Math.Min(most.Value, primes ?? most.Value));
     }
 
     /// <summary>That share of a sum which may be retained.</summary>

@@ -1,18 +1,13 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The charges of a motor carrier in dump truck equipment, which a licensed contractor pays by the 20th of the month after the haul.</summary>
+/// <summary>The charges of a motor carrier in dump truck equipment, which a licensed contractor pays on a day of the month after the haul.</summary>
 internal static class CarriersCharges
 {
-    /// <summary>Day of the next month by which the charges are submitted.</summary>
-    public const int SubmittedBy = 5;
-
-    /// <summary>Day of the next month by which they are paid.</summary>
-    public const int PaidBy = 20;
-
     private const string Section = "Bus. & Prof. Code § 7108.6";
     private const string Id = "prompt-payment.carrier";
     private const string Title = "Charges of a dump-truck carrier";
@@ -33,20 +28,26 @@ internal static class CarriersCharges
                 continue;
             var month = MonthOf(facts, on, out var isSure);
             charges.Add(new Charges(month, on, isSure));
-            sums.Add(new SumDue(submitted, on.Earliest, calendar.RollForwardOnAnyList(InNextMonth(month, PaidBy)), submitted.Amount));
+            var due = calendar.RollForwardOnAnyList(ToPay(facts, month).InNextMonth(month));
+            sums.Add(new SumDue(submitted, on.Earliest, due, submitted.Amount, LateLaw.Charges.On(facts, due)));
         }
 
         SumDue.Receive(sums, facts.All<Paid>());
         Disputes.Assign(facts, sums, static _ => false);
         for (var i = 0; i < sums.Count; i++)
-            findings.Add(Due(facts, sums[i], charges[i], MoneyDue.Number(Id, i + 1)));
+            findings.Add(Due(facts, sums[i], charges[i], MoneyDue.Numbered(Id, i + 1)));
         if (NotSubmitted(facts, charges, calendar) is { } missing)
             findings.Add(missing);
     }
 
     private sealed record Charges(YearMonth Month, Days On, bool MonthIsSure);
 
-    private static LocalDate InNextMonth(YearMonth month, int day) => month.OnDayOfMonth(1).PlusMonths(1).PlusDays(day - 1);
+    // By the law of the month that was hauled in.
+    private static NumberRow ToSubmit(FactsAsOf facts, YearMonth month) => facts.Numbers.On(Number.ChargesSubmitted, month.OnDayOfMonth(1));
+
+    private static NumberRow ToPay(FactsAsOf facts, YearMonth month) => facts.Numbers.On(Number.ChargesPaid, month.OnDayOfMonth(1));
+
+    private static LocalDate FirstOfNext(YearMonth month) => month.OnDayOfMonth(1).PlusMonths(1);
 
     /// <summary>
     /// The month that charges are for, which a submission does not name: by the fifth that before it if anything was hauled in it, else the last
@@ -59,7 +60,7 @@ internal static class CarriersCharges
         var before = own.OnDayOfMonth(1).PlusMonths(-1).ToYearMonth();
         var (inOwn, inBefore) = (IsHauledIn(facts, own, on.Latest), IsHauledIn(facts, before, on.Latest));
         isSure = inOwn != inBefore;
-        if (inBefore && (on.Latest.Day <= SubmittedBy || !inOwn))
+        if (inBefore && (on.Latest.Day <= ToSubmit(facts, before).Count || !inOwn))
             return before;
         return inOwn ? own : LastMonth(facts, on.Latest) ?? own;
     }
@@ -93,16 +94,17 @@ internal static class CarriersCharges
     [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01")]
     private static Finding Due(FactsAsOf facts, SumDue sum, Charges charges, string id)
     {
-        var fifth = InNextMonth(charges.Month, SubmittedBy);
+        var (submitted, paid) = (ToSubmit(facts, charges.Month), ToPay(facts, charges.Month));
+        var by = submitted.InNextMonth(charges.Month);
         var finding = MoneyDue.Owed(facts, id, Title, sum, Section, Reason.Of(Section,
-            $"What was hauled in a month is paid by the 20th of the next, {sum.Due}, if the charges with all documents were submitted by the 5th, {fifth}; they were submitted {charges.On}. Penalty 2 percent of the amount a month, and the fees of the action to the one who prevails. Another agreement in writing goes before. Where a section gives the same money a day of its own, its penalty is not had twice.", [sum.Fact]));
+            $"What was hauled in a month is paid by the {paid} of the next, {sum.Due}, if the charges with all documents were submitted by the {submitted}, {by}; they were submitted {charges.On}. Penalty {sum.Terms.PerMonth} of the amount a month, and the fees of the action to the one who prevails. Another agreement in writing goes before. Where a section gives the same money a day of its own, its penalty is not had twice.", [sum.Fact]));
         if (finding.Standing is Standing.Done)
             return finding;
         List<Question> questions = [.. finding.Questions];
-        if (charges.On.Latest > fifth)
-            questions.Add(new Question($"Were the charges, with all their documents, submitted by {LawText.Day(fifth)}? For charges submitted later the section sets no day. (payment-demanded.on)") { Corrects = sum.Fact });
+        if (charges.On.Latest > by)
+            questions.Add(new Question($"Were the charges, with all their documents, submitted by {LawText.Day(by)}? For charges submitted later the section sets no day. (payment-demanded.on)") { Corrects = sum.Fact });
         if (!charges.MonthIsSure)
-            questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {LawText.Day(InNextMonth(charges.Month, 1))}.") { Corrects = sum.Fact });
+            questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {LawText.Day(FirstOfNext(charges.Month))}.") { Corrects = sum.Fact });
         AskOfTheHirer(facts, questions);
         return questions.Count == finding.Questions.Count ? finding : finding with
         {
@@ -129,10 +131,12 @@ internal static class CarriersCharges
         var month = LocalDate.Min(last.Latest, facts.AsOf).ToYearMonth();
         if (charges.Exists(c => c.Month == month))
             return null;
-        List<Reading> readings = [Deadline.Own("charges submitted by the 5th of the next month", InNextMonth(month, SubmittedBy), calendar)];
-        var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {LawText.Day(readings[0].Day)}, they are due by {LawText.Day(InNextMonth(month, PaidBy))}. (payment-demanded)") };
+        var (submitted, paid) = (ToSubmit(facts, month), ToPay(facts, month));
+        var late = facts.Numbers.On(Number.ChargesPenalty, paid.InNextMonth(month));
+        List<Reading> readings = [Deadline.Own($"charges submitted by the {submitted.Text} of the next month", submitted.InNextMonth(month), calendar)];
+        var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {LawText.Day(readings[0].Day)}, they are due by {LawText.Day(paid.InNextMonth(month))}. (payment-demanded)") };
         AskOfTheHirer(facts, questions);
         return Deadline.Finding("prompt-payment.charges-last-day", "Charges of a dump-truck carrier: submit them", facts.AsOf <= readings[0].Day ? Standing.Open : Standing.InDoubt, readings, calendar,
-            [Reason.Of(Section, $"Submit the charges for what was hauled until {last}, with all their documents, by the 5th of the next month: then a licensed contractor owes them by the 20th, with 2 percent a month after it.")], questions: questions);
+            [Reason.Of(Section, $"Submit the charges for what was hauled until {last}, with all their documents, by the {submitted} of the next month: then a licensed contractor owes them by the {paid}, with {late} a month after it.")], questions: questions);
     }
 }

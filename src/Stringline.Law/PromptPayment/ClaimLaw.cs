@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
@@ -9,26 +10,13 @@ namespace Stringline.Law.PromptPayment;
 /// </summary>
 internal sealed class ClaimLaw
 {
-    /// <summary>Days in which the entity answers a claim.</summary>
-    public const int StatementDays = ClaimTimes.EntitysDays;
-
-    /// <summary>Days in which a local agency answers a greater claim under the older procedure.</summary>
-    public const int StatementDaysOfGreaterClaim = 60;
-
-    /// <summary>Days in which the claimant demands a conference under the older procedure.</summary>
-    public const int ConferenceDays = 15;
-
     private const string New = "Pub. Contract Code § 9204";
-    private const decimal GreaterClaim = 50_000m;
-    private const decimal GreatestClaim = 375_000m;
 
-    private static readonly LocalDate Since = new(2017, 1, 1);
-    private static readonly LocalDate Until = new(2026, 12, 31);
-
-    private ClaimLaw(Verdict newOne, bool oldOne, int oldDays, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private ClaimLaw(Verdict newOne, bool oldOne, NumberRow newDays, NumberRow oldDays, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
     {
         IsNew = newOne;
         IsOld = oldOne;
+        NewDays = newDays;
         OldDays = oldDays;
         Why = why;
         Questions = questions;
@@ -40,8 +28,14 @@ internal sealed class ClaimLaw
     /// <summary>Whether §§ 20104 ff. do, where § 9204 does not.</summary>
     public bool IsOld { get; }
 
-    /// <summary>Days in which the agency answers under §§ 20104 ff.</summary>
-    public int OldDays { get; }
+    /// <summary>How soon the entity answers under § 9204.</summary>
+    public NumberRow NewDays { get; }
+
+    /// <summary>How soon the agency answers under §§ 20104 ff.</summary>
+    public NumberRow OldDays { get; }
+
+    /// <summary>Whether, under §§ 20104 ff., the claim is a greater one.</summary>
+    public bool IsGreater => OldDays.Id == Number.AgencysStatementOnGreater;
 
     /// <summary>Why.</summary>
     public IReadOnlyList<Reason> Why { get; }
@@ -58,12 +52,19 @@ internal sealed class ClaimLaw
         var why = new List<Reason>();
         var questions = new List<Question>();
         var isNew = InForce(facts, on, why, questions);
-        var isOld = OfLocalAgency(facts, amount);
+        var isOld = OfLocalAgency(facts, on, amount);
+        var day = on ?? facts.AsOf;
+        var (small, great) = (facts.Numbers.On(Number.AgencysStatement, day), facts.Numbers.On(Number.AgencysStatementOnGreater, day));
+        var greater = facts.Numbers.On(Number.GreaterClaim, day).Value;
         if (isOld && isNew != Verdict.Yes)
-            why.Add(Reason.Of("Pub. Contract Code § 20104.2", $"Toward a local agency, for a claim of {GreatestClaim} or less, the older procedure is left: it answers within {StatementDays} days of receipt a claim below {GreaterClaim}, and within {StatementDaysOfGreaterClaim} days a greater one."));
+        {
+            why.Add(Reason.Of("Pub. Contract Code § 20104.2",
+                $"Toward a local agency, for a claim of {facts.Numbers.On(Number.GreatestClaim, day).Value} or less, the older procedure is left: it answers within {small} of receipt a claim below {greater}, and within {great} a greater one."));
+        }
+
         if (facts.Job.Work.Body is null)
             questions.Add(new Question("Which public body contracted for the work? Some state departments have a procedure of their own. (work.body)"));
-        return new ClaimLaw(isNew, isOld, amount > GreaterClaim ? StatementDaysOfGreaterClaim : StatementDays, why, questions);
+        return new ClaimLaw(isNew, isOld, facts.Numbers.On(Number.EntitysStatement, day), amount > greater ? great : small, why, questions);
     }
 
     [Rule("Pub. Contract Code § 9204(c)(3)", Since = "2017-01-01", Until = "2026-12-31")]
@@ -72,9 +73,10 @@ internal sealed class ClaimLaw
     private static Verdict InForce(FactsAsOf facts, LocalDate? on, List<Reason> why, List<Question> questions)
     {
         var made = facts.Job.Claimant.Role == ClaimantRole.DirectContractor ? facts.Job.Contract.On : facts.Job.Work.DirectContract?.On;
-        if (made < Since)
+        var since = facts.Numbers.Begins(Number.EntitysStatement);
+        if (made < since)
         {
-            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(g)", $"The section applies to contracts made on or after {Since}; this one was made on {made!.Value}."));
+            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(g)", $"The section applies to contracts made on or after {since}; this one was made on {made!.Value}."));
             return Verdict.No;
         }
 
@@ -89,8 +91,8 @@ internal sealed class ClaimLaw
         {
             verdict = Verdict.Open;
             questions.Add(facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-                ? new Question("On which day was the contract made? The section applies to contracts since January 1, 2017. (contract.on)")
-                : new Question("On which day was the direct contract made? The section applies to contracts since January 1, 2017. (work.directContract.on)"));
+                ? new Question($"On which day was the contract made? The section applies to contracts since {LawText.LongDay(since)}. (contract.on)")
+                : new Question($"On which day was the direct contract made? The section applies to contracts since {LawText.LongDay(since)}. (work.directContract.on)"));
         }
 
         if (facts.Job.Work.Body == PublicBody.State)
@@ -99,30 +101,32 @@ internal sealed class ClaimLaw
             why.Add(Reason.Of("Pub. Contract Code § 9204(c)(3)", $"The Departments of Water Resources, of Parks and Recreation and of Corrections, the Military Department and the High-Speed Rail Authority are outside the section."));
         }
 
-        if (on > Until)
+        if (facts.Numbers.Ends(Number.EntitysStatement) is not { } until)
+            return verdict;
+        if (on > until)
         {
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The claim is of {on!.Value}, and the section as read ends with {Until}; whether a bill of 2026 (SB 339, SB 33) removed that end date was not known when this was written: check."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The claim is of {on!.Value}, and the section as read ends with {until}; whether a bill of 2026 (SB 339, SB 33) removed that end date was not known when this was written: check."));
             return Verdict.Open;
         }
 
-        if (facts.AsOf > Until)
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ended with {Until}, unless a bill of 2026 (SB 339, SB 33) removed that end date: check. A claim made before keeps its argument that the section governs it."));
+        if (facts.AsOf > until)
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ended with {until}, unless a bill of 2026 (SB 339, SB 33) removed that end date: check. A claim made before keeps its argument that the section governs it."));
         else
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ends with {Until}, unless a bill of 2026 (SB 339, SB 33) removes that end date: do what it calls for before then."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ends with {until}, unless a bill of 2026 (SB 339, SB 33) removes that end date: do what it calls for before then."));
         return verdict;
     }
 
     [Rule("Pub. Contract Code § 20104(a)", Since = "1991-01-01")]
-    private static bool OfLocalAgency(FactsAsOf facts, decimal? amount) => facts.Job.Work.Body switch
+    private static bool OfLocalAgency(FactsAsOf facts, LocalDate? on, decimal? amount) => facts.Job.Work.Body switch
     {
-        PublicBody.Local => !(amount > GreatestClaim),
-        null => facts.Job.Work.StateContractAct != true && !(amount > GreatestClaim),
+        PublicBody.Local => !(amount > facts.Numbers.On(Number.GreatestClaim, on ?? facts.AsOf).Value),
+        null => facts.Job.Work.StateContractAct != true && !(amount > facts.Numbers.On(Number.GreatestClaim, on ?? facts.AsOf).Value),
         PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation or PublicBody.StateUniversity or PublicBody.UniversityOrCourt => false,
         _ => throw new InvalidOperationException($"No such body: {facts.Job.Work.Body}."),
     };
 
     /// <summary>Whether an act under the section on or by a day is beyond its end.</summary>
-    public static bool IsAfterItsEnd(LocalDate day) => day > Until;
+    public static bool IsAfterItsEnd(FactsAsOf facts, LocalDate day) => day > facts.Numbers.Ends(Number.EntitysStatement);
 
     /// <summary>The section that answers for the statement.</summary>
     public string Section => IsNew == Verdict.No ? "Pub. Contract Code § 20104.2" : New;

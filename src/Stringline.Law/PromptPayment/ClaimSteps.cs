@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -9,13 +10,6 @@ namespace Stringline.Law.PromptPayment;
 /// <remarks>Not modelled: the choice of a mediator; no entry holds it.</remarks>
 internal static class ClaimSteps
 {
-    private const decimal Percent = 7m;
-    private const int PaymentDays = ClaimTimes.PaymentDays;
-    private const int SchedulingDays = ClaimTimes.SchedulingDays;
-    private const int BusinessDaysAfterConference = 10;
-    private const int DaysToArbitrate = 90;
-    private const int DaysFromAcceptance = 240;
-
     /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
     public static void AddTo(List<Finding> findings, FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
@@ -52,18 +46,20 @@ internal static class ClaimSteps
         var received = claim.Received is null ? $"which was not before the sending on {LawText.Day(from)}" : LawText.Day(from);
         var isGood = law.IsNew == Verdict.No || claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
         var past = !time.IsWaiting && facts.AsOf > readings[^1].Day;
+        var toPay = facts.Numbers.On(Number.EntityPays, from);
+        var afterMeeting = facts.Numbers.On(Number.AfterMeeting, claim.NextMeeting ?? from).Spelled;
         return new Finding
         {
             Id = Id,
             Title = Title,
             Standing = answer is not null ? Standing.Done
-                : law.IsNew == Verdict.Open || !isGood || (law.IsNew == Verdict.Yes && ClaimLaw.IsAfterItsEnd(facts.AsOf)) || (past && claim.Received is null) ? Standing.InDoubt
+                : law.IsNew == Verdict.Open || !isGood || (law.IsNew == Verdict.Yes && ClaimLaw.IsAfterItsEnd(facts, facts.AsOf)) || (past && claim.Received is null) ? Standing.InDoubt
                 : past ? Standing.Open : Standing.NotYet,
             Readings = readings,
             Band = readings.Count == 0 ? null : Deadline.Band(readings, endKnown: !time.IsWaiting),
             Why =
             [
-                Reason.Of(law.Section, $"The entity states in writing, within {StatementDays(law).Min()} days of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {PaymentDays} days after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until three days after the next meeting.", [claim]),
+                Reason.Of(law.Section, $"The entity states in writing, within {Shorter(law)} of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {toPay} after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until {afterMeeting} after the next meeting.", [claim]),
                 .. time.Why,
                 .. answer is null ? (Reason[])[] : [Reason.Of(law.Section, $"Answered {Days.Of(answer.On)}.", [answer])],
                 .. isGood ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(c)(1)", $"A claim in the section's sense is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
@@ -75,19 +71,20 @@ internal static class ClaimSteps
                 .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
                 .. time.IsWaiting ? (Question[])[new Question("Have the further documents been given, and on which day did the agency receive them? Its days run from then. (dispute-claim-sent.documentsGiven)") { Corrects = claim }] : [],
                 .. past && answer is null && claim.DocumentsAsked is null && law.IsNew == Verdict.No
-                    ? (Question[])[new Question("Did the agency ask for further documents within 30 days of receipt, and on which day? Its days then run from their receipt. (dispute-claim-sent.documentsAsked)") { Corrects = claim }] : [],
+                    ? (Question[])[new Question($"Did the agency ask for further documents within {facts.Numbers.On(Number.AskForDocuments, from).Text} of receipt, and on which day? Its days then run from their receipt. (dispute-claim-sent.documentsAsked)") { Corrects = claim }] : [],
                 .. law.Questions,
                 .. past && answer is null && claim.NextMeeting is null && law.IsNew != Verdict.No
-                    ? (Question[])[new Question("Must the entity's governing body approve its answer, and on which day does it meet next? It then has until three days after that meeting. (dispute-claim-sent.nextMeeting)") { Corrects = claim }] : [],
+                    ? (Question[])[new Question($"Must the entity's governing body approve its answer, and on which day does it meet next? It then has until {afterMeeting} after that meeting. (dispute-claim-sent.nextMeeting)") { Corrects = claim }] : [],
             ],
         };
     }
 
-    private static int[] StatementDays(ClaimLaw law) => (law.IsNew, law.IsOld) switch
+    // The shorter of the times that may govern the statement.
+    private static NumberRow Shorter(ClaimLaw law) => (law.IsNew, law.IsOld) switch
     {
-        (Verdict.No, _) => [law.OldDays],
-        (Verdict.Open, true) when law.OldDays != ClaimLaw.StatementDays => [ClaimLaw.StatementDays, law.OldDays],
-        _ => [ClaimLaw.StatementDays],
+        (Verdict.No, _) => law.OldDays,
+        (Verdict.Open, true) when law.OldDays.Count < law.NewDays.Count => law.OldDays,
+        _ => law.NewDays,
     };
 
     /// <summary>
@@ -102,20 +99,21 @@ internal static class ClaimSteps
             return null;
         if (law.IsNew == Verdict.No && time is { IsWaiting: true, Readings.Count: 0 } && answer is null)
             return null;
-        var due = Period.LastDay(claim.Received ?? sent.Earliest, StatementDays(law).Min());
-        // Only where the older procedure surely governs, and the documents were surely asked for in time, do they put the fifteen days off.
+        var due = Shorter(law).LastDay(claim.Received ?? sent.Earliest);
+        // Only where the older procedure surely governs, and the documents were surely asked for in time, do they put these days off.
         if (law.IsNew == Verdict.No && time is { ByDocuments: { } documents, Readings.Count: 1 })
             due = documents;
         // Without an answer the days begin when it was due; the claimant's own days are never rolled.
         var from = answer is not null && answer.On.Earliest is { } answered ? LocalDate.Min(answered, due) : due;
-        var name = answer is null ? "15 days after the statement was due" : "15 days after the statement";
-        List<Reading> readings = [Deadline.Own(name, Period.LastDay(from, ClaimLaw.ConferenceDays), calendar)];
-        // The older procedure knows no extension; whether one agreed on under the newer moves its fifteen days is open.
+        var days = facts.Numbers.On(Number.DemandConference, from);
+        var name = answer is null ? $"{days.Text} after the statement was due" : $"{days.Text} after the statement";
+        List<Reading> readings = [Deadline.Own(name, days.LastDay(from), calendar)];
+        // The older procedure knows no extension; whether one agreed on under the newer moves its days is open.
         if (law.IsNew != Verdict.No && EntitysTime.Extended(claim, due) is { } extended)
         {
             var later = answer is not null && answer.On.Earliest is { } on ? LocalDate.Min(on, extended) : extended;
             if (later > from)
-                readings.Add(Deadline.Own($"{name}, its time being extended", Period.LastDay(later, ClaimLaw.ConferenceDays), calendar));
+                readings.Add(Deadline.Own($"{name}, its time being extended", facts.Numbers.LastDay(Number.DemandConference, later), calendar));
         }
 
         var demanded = FirstAfter<ConferenceDemanded>(facts, sent.Earliest);
@@ -124,10 +122,10 @@ internal static class ClaimSteps
             readings, calendar,
             [
                 Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demand in writing, by registered or certified mail with return receipt requested, a conference to settle what is disputed. This section sets no time for it.", [claim]),
-                Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets 15 days from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
+                Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets {days} from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
                 .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {Days.Of(demanded.On)}.", [demanded])],
             ],
-            questions: claim.Amount is null ? [new Question("How much is claimed? The 15 days are those of claims of $375,000 or less. (dispute-claim-sent.amount)") { Corrects = claim }] : []);
+            questions: claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less. (dispute-claim-sent.amount)") { Corrects = claim }] : []);
     }
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
@@ -139,23 +137,25 @@ internal static class ClaimSteps
         var held = FirstAfter<ConferenceHeld>(facts, demanded);
         if (held is not { On.Latest: { } conference })
         {
-            findings.Add(OfEntity(facts, "dispute-claim.conference", "Conference on the claim", new Reading("30 days after the demand", calendar.RollForwardOnAnyList(Period.LastDay(demanded, SchedulingDays))),
-                Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Upon the demand of {demanded} the entity schedules a conference within {SchedulingDays} days.", [demand])));
+            var days = facts.Numbers.On(Number.EntitysConference, demanded);
+            findings.Add(OfEntity(facts, "dispute-claim.conference", "Conference on the claim",
+                new Reading($"{days.Text} after the demand", calendar.RollForwardOnAnyList(days.LastDay(demanded))),
+                Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Upon the demand of {demanded} the entity schedules a conference within {days}.", [demand])));
             return;
         }
 
-        var last = conference;
-        for (var i = 0; i < BusinessDaysAfterConference; i++)
-            last = calendar.RollForwardOnAnyList(last.PlusDays(1));
-        findings.Add(OfEntity(facts, "dispute-claim.second-statement", "Claim against the public entity: what is left in dispute", new Reading("ten business days after the conference", last),
-            Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Within ten business days after the conference of {conference} the entity states in writing what is left in dispute. Name in writing what the claimant disputes: it goes to mediation, and a mediator is agreed on within ten business days after that.", [held])));
+        var businessDays = facts.Numbers.On(Number.EntitysSecondStatement, conference);
+        var last = businessDays.LastBusinessDay(conference, calendar);
+        var mediator = facts.Numbers.On(Number.EntitysMediator, last);
+        findings.Add(OfEntity(facts, "dispute-claim.second-statement", "Claim against the public entity: what is left in dispute", new Reading($"{businessDays.Spelled} after the conference", last),
+            Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Within {businessDays.Spelled} after the conference of {conference} the entity states in writing what is left in dispute. Name in writing what the claimant disputes: it goes to mediation, and a mediator is agreed on within {mediator.Spelled} after that.", [held])));
     }
 
     private static Finding OfEntity(FactsAsOf facts, string id, string title, Reading reading, Reason why) => new()
     {
         Id = id,
         Title = title,
-        Standing = ClaimLaw.IsAfterItsEnd(facts.AsOf) ? Standing.InDoubt : facts.AsOf <= reading.Day ? Standing.NotYet : Standing.Open,
+        Standing = ClaimLaw.IsAfterItsEnd(facts, facts.AsOf) ? Standing.InDoubt : facts.AsOf <= reading.Day ? Standing.NotYet : Standing.Open,
         Readings = [reading],
         Band = new Band(reading, reading),
         Why = [why],
@@ -168,7 +168,7 @@ internal static class ClaimSteps
         foreach (var answer in facts.All<DisputeClaimAnswered>())
         {
             if (answer is { Undisputed: > 0 } && Days.Of(answer.On) is { } on)
-                return new SumDue(answer, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, PaymentDays)), answer.Undisputed.Value);
+                return new SumDue(answer, on.Earliest, calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.EntityPays, on.Latest)), answer.Undisputed.Value);
         }
 
         return null;
@@ -178,7 +178,8 @@ internal static class ClaimSteps
     [Rule("Pub. Contract Code § 9204(d)(4)", Since = "2017-01-01", Until = "2026-12-31")]
     public static Finding UndisputedPart(FactsAsOf facts, SumDue sum)
     {
-        var interest = sum.Interest(Percent, facts.AsOf);
+        var rate = facts.Numbers.On(Number.EntitysInterest, sum.Due);
+        var interest = sum.Interest(rate, facts.AsOf);
         var reading = new Reading("last day for the payer", sum.Due);
         return new Finding
         {
@@ -190,8 +191,8 @@ internal static class ClaimSteps
             Amount = interest,
             Why =
             [
-                Reason.Of("Pub. Contract Code § 9204(d)(1)", $"{sum.Whole} is not disputed, and is paid within {PaymentDays} days after the statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
-                .. facts.AsOf <= sum.Due ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(4)", $"What is late bears 7 percent a year, from the day after {sum.Due}: {interest}.", [sum.Fact])],
+                Reason.Of("Pub. Contract Code § 9204(d)(1)", $"{sum.Whole} is not disputed, and is paid within {facts.Numbers.On(Number.EntityPays, sum.From)} after the statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
+                .. facts.AsOf <= sum.Due ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(4)", $"What is late bears {rate} a year, from the day after {sum.Due}: {interest}.", [sum.Fact])],
             ],
         };
     }
@@ -215,7 +216,7 @@ internal static class ClaimSteps
             readings.Count == 0 ? filed is null ? Standing.Open : Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: law.IsNew == Verdict.No),
             readings, calendar,
             [
-                Reason.Of(Section, $"A claim of $375,000 or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
+                Reason.Of(Section, $"A claim of {facts.Numbers.On(Number.GreatestClaim, filed?.Latest ?? facts.AsOf)} or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
                 .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {Days.Of(claim.On)}.", [claim])],
             ],
             questions: paid is null && filed is null ? [new Question("On which day was final payment received, or when is it expected? (final-payment)")] : []);
@@ -228,18 +229,24 @@ internal static class ClaimSteps
     {
         if (facts.FirstDayOf<FinalDecisionServed>() is { } served)
         {
+            var days = facts.Numbers.On(Number.Arbitrate, served.Earliest);
             List<Reading> readings = served.IsExact
-                ? [Deadline.Own("90 days after the final decision was served", Period.LastDay(served.Earliest, DaysToArbitrate), calendar)]
-                : [Deadline.Own("final decision served on its earliest day", Period.LastDay(served.Earliest, DaysToArbitrate), calendar), Deadline.Own("final decision served on its latest day", Period.LastDay(served.Latest, DaysToArbitrate), calendar)];
+                ? [Deadline.Own($"{days.Text} after the final decision was served", days.LastDay(served.Earliest), calendar)]
+                :
+                [
+                    Deadline.Own("final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
+                    Deadline.Own("final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
+                ];
             findings.Add(Deadline.Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it", Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
-                [Reason.Of("Pub. Contract Code § 10240.1", $"Arbitration is begun not later than 90 days after the department's final written decision on the claim was served, {served}. The limit does not apply to a claim founded on a cost audit, a latent defect, a warranty or a guarantee.", [.. facts.All<FinalDecisionServed>()])],
-                questions: [new Question("Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the 90 days do not bind.")]));
+                [Reason.Of("Pub. Contract Code § 10240.1", $"Arbitration is begun not later than {days} after the department's final written decision on the claim was served, {served}. The limit does not apply to a claim founded on a cost audit, a latent defect, a warranty or a guarantee.", [.. facts.All<FinalDecisionServed>()])],
+                questions: [new Question($"Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the {days.Text} do not bind.")]));
             return;
         }
 
         if (claim is null || PublicPayer.IsState(facts) != true || completion.Open is not [{ Firmness: Firmness.Certain } accepted])
             return;
-        var first = new Reading("more than 240 days after acceptance", Period.FirstDayAfter(accepted.On.Latest, DaysFromAcceptance));
+        var wait = facts.Numbers.On(Number.ArbitrateWithoutDecision, accepted.On.Latest);
+        var first = new Reading($"more than {wait.Text} after acceptance", wait.FirstDayAfter(accepted.On.Latest));
         findings.Add(new Finding
         {
             Id = "dispute-claim.arbitration-first-day",
@@ -247,7 +254,7 @@ internal static class ClaimSteps
             Standing = facts.AsOf >= first.Day ? Standing.Open : Standing.NotYet,
             Readings = [first],
             Band = new Band(first, first),
-            Why = [Reason.Of("Pub. Contract Code § 10240.2", $"The contract's own steps come first; if more than 240 days have passed since the department accepted the work, arbitration may be begun though they are not concluded.", accepted.Why.Facts)],
+            Why = [Reason.Of("Pub. Contract Code § 10240.2", $"The contract's own steps come first; if more than {wait} have passed since the department accepted the work, arbitration may be begun though they are not concluded.", accepted.Why.Facts)],
         });
     }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -6,11 +7,10 @@ namespace Stringline.Law.PromptPayment;
 
 /// <summary>
 /// When work may be suspended under the claims procedure of private work: notice to the owner that payment is due, or that the claim is denied;
-/// thirty days after it a notice of ten days; then work may stop until payment is received (Civ. Code § 8850(k)).
+/// some days after it a notice of intent; then work may stop until payment is received (Civ. Code § 8850(k)).
 /// </summary>
 internal static class ClaimSuspension
 {
-    private const int NoticeDays = 30;
     private const string Section = "Civ. Code § 8850(k)";
     private const string Id = "dispute-claim.suspension-first-day";
     private const string Title = "Claim under the 2026 procedure: suspend work, first day";
@@ -30,7 +30,7 @@ internal static class ClaimSuspension
         if (answered is null)
             due = statement.Readings[0].Day.PlusDays(1);
         else if (answered is { Undisputed: > 0, On.Latest: { } on })
-            due = calendar.RollForwardOnAnyList(Period.LastDay(on, ClaimTimes.PaymentDays)).PlusDays(1);
+            due = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.OwnerPays, on)).PlusDays(1);
         else
             return null;
         var told = NoticeSent.Of(facts, SuspensionNotice.PaymentDue, due);
@@ -44,30 +44,34 @@ internal static class ClaimSuspension
     {
         var first = LocalDate.Max(facts.AsOf, due);
         // The second notice is mailed on a day on which the post office is open.
-        var second = calendar.RollForwardOnAnyList(Period.LastDay(first, NoticeDays));
-        var stop = Period.FirstDayAfter(second, StopWork.NoticeDays);
+        var days = facts.Numbers.On(Number.SecondSuspensionNotice, first);
+        var second = calendar.RollForwardOnAnyList(days.LastDay(first));
+        var wait = facts.Numbers.On(Number.SuspendAfterClaim, second);
+        var stop = wait.FirstDayAfter(second);
         return Finding(facts.AsOf < due ? Standing.NotYet : Standing.InDoubt, new Reading("if the first notice is mailed on the first day it can be", stop),
-            [Reason.Of(Section, $"From {due} tell the owner, by registered or certified mail with return receipt requested, that {(isDenied ? "the claim is denied by silence" : "payment is due")}. Mailed on {first}, thirty days after it, on {second}, a 10-day notice of intent to stop work may be mailed the same way; work may stop from {stop}.", [claim])],
+            [Reason.Of(Section, $"From {due} tell the owner, by registered or certified mail with return receipt requested, that {(isDenied ? "the claim is denied by silence" : "payment is due")}. Mailed on {first}, {days.Spelled} after it, on {second}, a {wait.Count}-day notice of intent to stop work may be mailed the same way; work may stop from {stop}.", [claim])],
             [new Question("Has the owner been told by such mail, and when? (suspension-notice-sent)")]);
     }
 
     private static Finding Told(FactsAsOf facts, NoticeSent told, LocalDate due, bool isSure, OpenDays calendar)
     {
-        var from = Period.LastDay(told.On.Latest, NoticeDays);
+        var days = facts.Numbers.On(Number.SecondSuspensionNotice, told.On.Latest);
+        var from = days.LastDay(told.On.Latest);
         var intent = NoticeSent.Of(facts, SuspensionNotice.StopWork, from);
         var second = intent.Entry is null ? calendar.RollForwardOnAnyList(LocalDate.Max(facts.AsOf, from)) : intent.On.Latest;
-        var stop = Period.FirstDayAfter(second, StopWork.NoticeDays);
+        var wait = facts.Numbers.On(Number.SuspendAfterClaim, second);
+        var stop = wait.FirstDayAfter(second);
         var isGood = isSure && told.IsGood && (intent.Entry is null || intent.IsGood);
         return Finding(
             facts.AsOf < stop ? Standing.NotYet : isGood ? Standing.Open : Standing.InDoubt,
-            new Reading(intent.Entry is null ? "if the 10-day notice is mailed on the first day it can be" : "the eleventh day after the 10-day notice", stop),
+            new Reading(intent.Entry is null ? $"if the {wait.Count}-day notice is mailed on the first day it can be" : $"the {NumberWords.Ordinal(wait.Count + 1)} day after the {wait.Count}-day notice", stop),
             [
                 Reason.Of(Section, $"The owner was told {told.On} that payment is due or the claim denied.", [told.Entry!]),
                 intent.Entry is null
-                    ? Reason.Of(Section, $"Thirty days after that, on {second} at the earliest, mail the owner a 10-day notice of intent to stop work by registered or certified mail with return receipt requested; work may stop from {stop}.")
-                    : Reason.Of(Section, $"The 10-day notice of intent to stop work was mailed {intent.On}: work may stop from {stop}, until payment is received.", [intent.Entry]),
+                    ? Reason.Of(Section, $"{LawText.Capital(days.Spelled)} after that, on {second} at the earliest, mail the owner a {wait.Count}-day notice of intent to stop work by registered or certified mail with return receipt requested; work may stop from {stop}.")
+                    : Reason.Of(Section, $"The {wait.Count}-day notice of intent to stop work was mailed {intent.On}: work may stop from {stop}, until payment is received.", [intent.Entry]),
                 .. told.Flaws($"before {LawText.Day(due)}, on which payment was first overdue or the claim denied"),
-                .. intent.Flaws($"less than thirty days after the first, before {LawText.Day(from)}"),
+                .. intent.Flaws($"less than {days.Spelled} after the first, before {LawText.Day(from)}"),
             ],
             [.. told.Questions, .. intent.Questions]);
     }
@@ -83,6 +87,8 @@ internal static class ClaimSuspension
     public static Finding? OfSubcontractor(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var presented = facts.All<ClaimRequestAnswered>() is { Count: > 0 } answers && answers[^1].Presented == true;
+        var (statement, days) = (facts.Numbers.On(Number.OwnersStatement, facts.AsOf), facts.Numbers.On(Number.SecondSuspensionNotice, facts.AsOf));
+        var wait = facts.Numbers.On(Number.SuspendAfterClaim, facts.AsOf);
         return presented && claim.Received is not null ? Of(facts, claim, PrivateClaim.OwnersStatement(facts, claim, calendar), calendar) : new Finding
         {
             Id = Id,
@@ -90,7 +96,7 @@ internal static class ClaimSuspension
             Standing = Standing.NotYet,
             Why =
             [
-                Reason.Of(Section, $"The subcontractors too may suspend work. Once the owner has received the claim from the contractor and its 30 days have gone by in silence, or once the part that it does not dispute is overdue, tell the owner so by registered or certified mail with return receipt requested; thirty days after that mail it a 10-day notice of intent to stop work in the same way; then work may stop.", [claim]),
+                Reason.Of(Section, $"The subcontractors too may suspend work. Once the owner has received the claim from the contractor and its {statement} have gone by in silence, or once the part that it does not dispute is overdue, tell the owner so by registered or certified mail with return receipt requested; {days.Spelled} after that mail it a {wait.Count}-day notice of intent to stop work in the same way; then work may stop.", [claim]),
             ],
             Questions =
             [

@@ -1,10 +1,11 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>A subcontractor's claim against a public entity goes through the contractor, who says within 45 days of the request whether it presented it (Pub. Contract Code § 9204(d)(5)).</summary>
+/// <summary>A subcontractor's claim against a public entity goes through the contractor, who says in time after the request whether it presented it (Pub. Contract Code § 9204(d)(5)).</summary>
 internal static class ContractorsAnswer
 {
     private const string Section = "Pub. Contract Code § 9204(d)(5)";
@@ -20,9 +21,10 @@ internal static class ContractorsAnswer
         var received = (request as DisputeClaimSent)?.Received;
         var from = received ?? made.Latest;
         var law = ClaimLaw.Of(facts, from, (request as ClaimRequestMade)?.Amount ?? (request as DisputeClaimSent)?.Amount);
+        var days = facts.Numbers.On(Number.ContractorsAnswer, from);
         var reading = new Reading(
-            received is null ? $"contractor's answer, 45 days after receipt, which was not before {LawText.IsoDay(from)}" : "contractor's answer, 45 days after receipt",
-            calendar.RollForwardOnAnyList(Period.LastDay(from, ClaimLaw.StatementDays)));
+            $"contractor's answer, {days.Text} after receipt{(received is null ? $", which was not before {LawText.IsoDay(from)}" : "")}",
+            calendar.RollForwardOnAnyList(days.LastDay(from)));
         ClaimRequestAnswered? answer = null;
         foreach (var answered in facts.All<ClaimRequestAnswered>())
         {
@@ -37,13 +39,13 @@ internal static class ContractorsAnswer
             Title = "Claim through the contractor: its answer",
             Standing = law.IsNew == Verdict.No ? Standing.Lost
                 : answer is not null ? Standing.Done
-                : law.IsNew == Verdict.Open || !isContractor || ClaimLaw.IsAfterItsEnd(facts.AsOf) ? Standing.InDoubt
+                : law.IsNew == Verdict.Open || !isContractor || ClaimLaw.IsAfterItsEnd(facts, facts.AsOf) ? Standing.InDoubt
                 : facts.AsOf <= reading.Day ? Standing.NotYet : Standing.Open,
             Readings = [reading],
             Band = new Band(reading, reading),
             Why =
             [
-                Reason.Of(Section, $"One with no contract with the entity asks the contractor in writing, with the documents, to present its claim. Within 45 days of receiving the request the contractor says whether it presented it, and why not.", [request]),
+                Reason.Of(Section, $"One with no contract with the entity asks the contractor in writing, with the documents, to present its claim. Within {days} of receiving the request the contractor says whether it presented it, and why not.", [request]),
                 .. request is DisputeClaimSent ? (Reason[])[Reason.Of(Section, $"The claim entered is taken for such a request: it goes to the contractor, not to the entity.", [request])] : [],
                 .. answer is null ? (Reason[])[] : [Reason.Of(Section, answer.Presented switch
                 {

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,9 +8,6 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>Notice that work in dispute is done, and what the payer must then do about the retention held for it (Civ. Code § 8816).</summary>
 internal static class DisputedWork
 {
-    /// <summary>Days for the answer, and for the retention after acceptance.</summary>
-    public const int AnswerDays = 10;
-
     /// <summary>Adds the finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
     public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
@@ -33,7 +31,10 @@ internal static class DisputedWork
     [Rule("Civ. Code § 8816(a)")]
     private static Finding Answer(FactsAsOf facts, DisputedWorkDone paper, Days on, OpenDays calendar)
     {
-        var answer = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, AnswerDays));
+        var days = facts.Numbers.On(Number.AnswerDisputedWork, on.Latest);
+        var answer = calendar.RollForwardOnAnyList(days.LastDay(on.Latest));
+        var toPay = facts.Numbers.On(Number.PayDisputedWork, answer);
+        var penalty = facts.Numbers.On(Number.RetentionPenalty, answer);
         var (accepted, rejected) = (AcceptedBy(facts, paper), RejectedBy(facts, paper));
         List<Reading> readings = [new Reading("last day for the payer's answer", answer)];
         return new Finding
@@ -45,13 +46,13 @@ internal static class DisputedWork
             Band = Deadline.Band(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was given {on}: within 10 days the payer gives notice that it accepts or rejects it, by {answer}.", [paper]),
+                Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was given {on}: within {days} the payer gives notice that it accepts or rejects it, by {answer}.", [paper]),
                 .. rejected is { } no ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Rejected {no}: the retention for it stays in dispute.", [paper])] : [],
                 .. accepted is { } yes ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Accepted {yes}.", [paper])] : [],
-                Reason.Of("Civ. Code § 8816(b)", $"Within 10 days after it accepts, it pays the retention for that work; after that the penalty of 2 percent a month runs (Civ. Code § 8818)."),
+                Reason.Of("Civ. Code § 8816(b)", $"Within {toPay} after it accepts, it pays the retention for that work; after that the penalty of {penalty} a month runs (Civ. Code § 8818)."),
             ],
             Questions = accepted is null && rejected is null
-                ? [new Question("Has the payer accepted or rejected that work, and on which day? Acceptance starts its ten days to pay. (disputed-work-done.accepted)") { Corrects = paper }]
+                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts its {toPay.Spelled} to pay. (disputed-work-done.accepted)") { Corrects = paper }]
                 : [],
         };
     }
@@ -61,7 +62,9 @@ internal static class DisputedWork
     [Rule("Civ. Code § 8818")]
     private static Finding Payment(FactsAsOf facts, DisputedWorkDone paper, LocalDate accepted, OpenDays calendar)
     {
-        var last = calendar.RollForwardOnAnyList(Period.LastDay(accepted, AnswerDays));
+        var days = facts.Numbers.On(Number.PayDisputedWork, accepted);
+        var last = calendar.RollForwardOnAnyList(days.LastDay(accepted));
+        var penalty = facts.Numbers.On(Number.RetentionPenalty, last);
         List<Reading> readings = [new Reading("last day for the payer", last)];
         return new Finding
         {
@@ -72,8 +75,8 @@ internal static class DisputedWork
             Band = Deadline.Band(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8816(b)", $"The disputed work was accepted {accepted}: within 10 days after that, by {last}, the payer pays the portion of the retention that relates to it.", [paper]),
-                Reason.Of("Civ. Code § 8818", $"What is wrongly withheld after {last} costs 2 percent a month in place of interest, and who wins a suit for it has costs and reasonable attorney's fees."),
+                Reason.Of("Civ. Code § 8816(b)", $"The disputed work was accepted {accepted}: within {days} after that, by {last}, the payer pays the portion of the retention that relates to it.", [paper]),
+                Reason.Of("Civ. Code § 8818", $"What is wrongly withheld after {last} costs {penalty} a month in place of interest, and who wins a suit for it has costs and reasonable attorney's fees."),
             ],
         };
     }

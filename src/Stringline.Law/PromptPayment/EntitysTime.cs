@@ -1,26 +1,24 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// Until when a public entity answers a claim: 45 days from its receipt or the day agreed on, and, where its governing body must approve and does not
-/// meet by then, three days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure 45 or 60 days, or some days after the
+/// Until when a public entity answers a claim: some days from its receipt or the day agreed on, and, where its governing body must approve and does not
+/// meet by then, some days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure other days, or some days after the
 /// further documents that it asked for (§ 20104.2).
 /// </summary>
 internal sealed class EntitysTime
 {
-    private const int DaysAfterMeeting = 3;
-    private const int DaysToAsk = 30;
-    private const int DaysAfterDocuments = 15;
-    private const int DaysAfterDocumentsOfGreaterClaim = 30;
     private const string Old = "Pub. Contract Code § 20104.2";
     private const string Section = "Pub. Contract Code § 9204(d)(1)";
 
     private readonly DisputeClaimSent claim;
     private readonly OpenDays calendar;
     private readonly LocalDate asOf;
+    private readonly NumberTable numbers;
     private readonly LocalDate from;
     private readonly List<Reading> readings = [];
     private readonly List<Reason> why = [];
@@ -28,6 +26,7 @@ internal sealed class EntitysTime
     private EntitysTime(FactsAsOf facts, DisputeClaimSent claim, Days sent, OpenDays calendar)
     {
         asOf = facts.AsOf;
+        numbers = facts.Numbers;
         this.claim = claim;
         this.calendar = calendar;
         from = claim.Received ?? sent.Latest;
@@ -55,9 +54,9 @@ internal sealed class EntitysTime
     {
         var time = new EntitysTime(facts, claim, sent, calendar);
         if (law.IsNew != Verdict.No)
-            time.AddNew();
+            time.AddNew(law.NewDays);
         if (law is { IsNew: not Verdict.Yes, IsOld: true })
-            time.AddOld(law.OldDays);
+            time.AddOld(law);
         time.readings.Sort(static (a, b) => a.Day.CompareTo(b.Day));
         return time;
     }
@@ -69,9 +68,9 @@ internal sealed class EntitysTime
     public static LocalDate? Extended(DisputeClaimSent claim, LocalDate last) => claim.ExtendedTo > last ? claim.ExtendedTo : null;
 
     [Rule(Section, Since = "2017-01-01", Until = "2026-12-31")]
-    private void AddNew()
+    private void AddNew(NumberRow days)
     {
-        var last = Period.LastDay(from, ClaimLaw.StatementDays);
+        var last = days.LastDay(from);
         if (Extended(claim, last) is { } agreed)
         {
             last = agreed;
@@ -80,7 +79,7 @@ internal sealed class EntitysTime
         }
         else
         {
-            AddCounted(ClaimLaw.StatementDays);
+            AddCounted(days);
         }
 
         if (claim.NextMeeting is not { } meeting)
@@ -91,8 +90,10 @@ internal sealed class EntitysTime
             return;
         }
 
-        why.Add(Reason.Of(Section, $"Where its governing body must approve the statement and did not meet by {last}, the entity has until three days after the next meeting, {meeting}.", [claim]));
-        readings.Add(new Reading("entity's statement, three days after the next meeting of its governing body", calendar.RollForwardOnAnyList(Period.LastDay(meeting, DaysAfterMeeting))));
+        var afterMeeting = numbers.On(Number.AfterMeeting, meeting);
+        why.Add(Reason.Of(Section, $"Where its governing body must approve the statement and did not meet by {last}, the entity has until {afterMeeting.Spelled} after the next meeting, {meeting}.", [claim]));
+        readings.Add(new Reading($"entity's statement, {afterMeeting.Spelled} after the next meeting of its governing body",
+            calendar.RollForwardOnAnyList(afterMeeting.LastDay(meeting))));
     }
 
     /// <summary>
@@ -100,43 +101,45 @@ internal sealed class EntitysTime
     /// claimant took, if those are more. Where the receipt is not told, whether they were asked for in time is open.
     /// </summary>
     [Rule(Old, Since = "1994-09-22")]
-    private void AddOld(int days)
+    private void AddOld(ClaimLaw law)
     {
+        var days = law.OldDays;
         if (claim.DocumentsAsked is not { } asked || asked > asOf)
         {
             AddCounted(days);
             return;
         }
 
-        var late = asked > Period.LastDay(from, DaysToAsk);
+        var toAsk = numbers.On(Number.AskForDocuments, from);
+        var late = asked > toAsk.LastDay(from);
         if (late && claim.Received is not null)
         {
-            why.Add(Reason.NotApplied(Old, $"Further documents were asked for {asked}, later than {DaysToAsk} days after receipt: that moves nothing.", claim));
+            why.Add(Reason.NotApplied(Old, $"Further documents were asked for {asked}, later than {toAsk} after receipt: that moves nothing.", claim));
             AddCounted(days);
             return;
         }
 
         if (late)
             AddCounted(days);
-        var least = days == ClaimLaw.StatementDaysOfGreaterClaim ? DaysAfterDocumentsOfGreaterClaim : DaysAfterDocuments;
+        var least = numbers.On(law.IsGreater ? Number.AfterDocumentsOnGreater : Number.AfterDocuments, claim.DocumentsGiven ?? asked);
         if (claim.DocumentsGiven is not { } given || given > asOf)
         {
             IsWaiting = true;
-            why.Add(Reason.Of(Old, $"Asked {asked} for further documents, the claimant gives them; the agency answers within {least} days after it receives them, or as many days as they took, if those are more.", [claim]));
+            why.Add(Reason.Of(Old, $"Asked {asked} for further documents, the claimant gives them; the agency answers within {least} after it receives them, or as many days as they took, if those are more.", [claim]));
             return;
         }
 
-        var allowed = Math.Max(least, NodaTime.Period.DaysBetween(asked, given));
+        var allowed = Math.Max(least.Count, NodaTime.Period.DaysBetween(asked, given));
         ByDocuments = given.PlusDays(allowed);
         why.Add(Reason.Of(Old, $"Further documents were asked for {asked} and received {given}: the agency answers within {allowed} days after that.", [claim]));
         readings.Add(new Reading($"entity's statement, {allowed} days after the further documents", calendar.RollForwardOnAnyList(given.PlusDays(allowed))));
     }
 
-    private void AddCounted(int days)
+    private void AddCounted(NumberRow days)
     {
         var reading = new Reading(
-            claim.Received is null ? $"entity's statement, {days} days after receipt, which was not before {LawText.IsoDay(from)}" : $"entity's statement, {days} days after receipt",
-            calendar.RollForwardOnAnyList(Period.LastDay(from, days)));
+            $"entity's statement, {days.Text} after receipt{(claim.Received is null ? $", which was not before {LawText.IsoDay(from)}" : "")}",
+            calendar.RollForwardOnAnyList(days.LastDay(from)));
         if (!readings.Contains(reading))
             readings.Add(reading);
     }

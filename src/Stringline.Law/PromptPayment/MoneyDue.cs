@@ -1,6 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -12,24 +13,12 @@ namespace Stringline.Law.PromptPayment;
 /// </summary>
 public static class MoneyDue
 {
-    /// <summary>Days from a demand for progress payment to the owner.</summary>
-    public const int OwnerProgressDays = 30;
-
-    /// <summary>Days from the hirer's receipt of a progress payment.</summary>
-    public const int ContractorProgressDays = 7;
-
-    /// <summary>Days from completion for the owner's retention.</summary>
-    public const int OwnerRetentionDays = 45;
-
-    /// <summary>Days from the hirer's receipt of retention.</summary>
-    public const int ContractorRetentionDays = 10;
-
     /// <summary>The findings <c>prompt-payment.*</c>, <c>retention.due</c> and <c>dispute-claim.undisputed-part</c>, where the file has their facts; a second one of a kind is numbered.</summary>
     public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return FromOwner(facts, completion, calendar);
-        List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, DaysToPassOn, HirersProgress, HirersRetention)
+        List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, ToPassOn, HirersProgress, HirersRetention)
             : WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
         if (UndisputedPart.Of(facts, calendar) is { } undisputed)
         {
@@ -52,7 +41,7 @@ public static class MoneyDue
         Disputes.Assign(facts, all, s => s == retention);
         var findings = new List<Finding>();
         foreach (var sum in sums)
-            findings.Add(inside.Tell(OwnersProgress.Finding(facts, sum, Number("prompt-payment.progress", findings.Count + 1)), sum));
+            findings.Add(inside.Tell(OwnersProgress.Finding(facts, sum, Numbered("prompt-payment.progress", findings.Count + 1)), sum));
         OwnersProgress.AddNotGiven(findings, facts);
         if (retention is not null)
             findings.Add(OwnersRetention(facts, retention, completion));
@@ -64,18 +53,21 @@ public static class MoneyDue
     /// <summary>What the one who hired the claimant received for its work and must pass on, a finding for each sum.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="calendar">The calendar.</param>
-    /// <param name="days">Days from the receipt.</param>
+    /// <param name="toPassOn">How soon after the receipt, and what it costs to be late.</param>
     /// <param name="progress">The finding about a progress payment, from its sum and id.</param>
     /// <param name="retention">The finding about retention, from its sum and id.</param>
     internal static List<Finding> FromHirer(
-        FactsAsOf facts, OpenDays calendar, Func<PaymentOf, int> days, Func<FactsAsOf, SumDue, string, Finding> progress, Func<FactsAsOf, SumDue, string, Finding> retention)
+        FactsAsOf facts, OpenDays calendar, Func<PaymentOf, (Number Days, LateLaw Late)> toPassOn, Func<FactsAsOf, SumDue, string, Finding> progress, Func<FactsAsOf, SumDue, string, Finding> retention)
     {
         var sums = new List<SumDue>();
         var share = RetentionShare.Of(facts);
         foreach (var received in facts.All<HirerPaid>())
         {
-            if (Days.Of(received.On) is { } on)
-                sums.Add(new SumDue(received, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, days(received.Of))), share.Take(received)));
+            if (Days.Of(received.On) is not { } on)
+                continue;
+            var (days, late) = toPassOn(received.Of);
+            var due = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(days, on.Latest));
+            sums.Add(new SumDue(received, on.Earliest, due, share.Take(received), late.On(facts, due)));
         }
 
         SumDue.Receive(sums, facts.All<Paid>());
@@ -85,17 +77,22 @@ public static class MoneyDue
         foreach (var sum in sums)
         {
             findings.Add(((HirerPaid)sum.Fact).Of == PaymentOf.Progress
-                ? progress(facts, sum, Number("prompt-payment.progress", ++progresses))
-                : retention(facts, sum, Number("retention.due", ++retentions)));
+                ? progress(facts, sum, Numbered("prompt-payment.progress", ++progresses))
+                : retention(facts, sum, Numbered("retention.due", ++retentions)));
         }
 
         return findings;
     }
 
-    /// <summary>The last of the owner's 30 days after a notice that demands payment (Civ. Code § 8800(a)), not rolled.</summary>
+    /// <summary>The last of the owner's days after a notice that demands payment (Civ. Code § 8800(a)), not rolled.</summary>
+    /// <param name="numbers">The numbers of the law.</param>
     /// <param name="given">The day on which the notice is complete.</param>
-    /// <returns>The 30th day after it; a later one only where the contract says so in writing.</returns>
-    public static LocalDate OwnersLastDay(LocalDate given) => Period.LastDay(given, OwnerProgressDays);
+    /// <returns>That day; a later one only where the contract says so in writing.</returns>
+    public static LocalDate OwnersLastDay(NumberTable numbers, LocalDate given)
+    {
+        ArgumentNullException.ThrowIfNull(numbers);
+        return numbers.LastDay(Number.OwnersProgress, given);
+    }
 
     /// <summary>
     /// What of a sum that is owed can be a progress payment: retention that was withheld falls due by its own sections and is no part of it. What
@@ -111,12 +108,12 @@ public static class MoneyDue
     /// <summary>What of a sum that is owed is retention, and no part of a progress payment.</summary>
     public static decimal RetentionIn(FactsAsOf facts, decimal owed) => owed - WithoutRetention(facts, owed);
 
-    internal static string Number(string id, int number) => number == 1 ? id : $"{id}.{number}";
+    internal static string Numbered(string id, int number) => number == 1 ? id : $"{id}.{number}";
 
-    private static int DaysToPassOn(PaymentOf of) => of switch
+    private static (Number Days, LateLaw Late) ToPassOn(PaymentOf of) => of switch
     {
-        PaymentOf.Progress => ContractorProgressDays,
-        PaymentOf.Retention => ContractorRetentionDays,
+        PaymentOf.Progress => (Number.HirersProgress, LateLaw.HirersProgress),
+        PaymentOf.Retention => (Number.HirersRetention, LateLaw.HirersRetention),
         _ => throw new InvalidOperationException($"No such payment: {of}."),
     };
 
@@ -125,7 +122,7 @@ public static class MoneyDue
     private static Finding HirersProgress(FactsAsOf facts, SumDue sum, string id)
     {
         var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",
-            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact], [.. OfAUtility(facts)]));
+            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact], [.. OfAUtility(facts, sum.From)]));
         return ForSubcontractors(facts, finding);
     }
 
@@ -139,8 +136,8 @@ public static class MoneyDue
 
     /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
     [Rule("Civ. Code § 8802")]
-    private static Reason[] OfAUtility(FactsAsOf facts) => facts.Job.Work is { PublicUtility: true, Kind: WorkKind.Private } && facts.Hirer is { Capacity: PartyCapacity.DirectContractor }
-        ? [Reason.Of("Civ. Code § 8802", $"The owner is a public utility: its direct contractor has 21 days from receipt under this section, and the seven days of the other stand beside them.")]
+    private static Reason[] OfAUtility(FactsAsOf facts, LocalDate received) => facts.Job.Work is { PublicUtility: true, Kind: WorkKind.Private } && facts.Hirer is { Capacity: PartyCapacity.DirectContractor }
+        ? [Reason.Of("Civ. Code § 8802", $"The owner is a public utility: its direct contractor has {facts.Numbers.On(Number.UtilityProgress, received)} from receipt under this section, and the {facts.Numbers.On(Number.HirersProgress, received).Spelled} of the other stand beside them.")]
         : [];
 
     /// <summary>Contractor to subcontractor: its share of retention within ten days after receipt (United Riggers &amp; Erectors v. Coast Iron &amp; Steel (2018) 4 Cal.5th 1082).</summary>
@@ -149,7 +146,7 @@ public static class MoneyDue
     private static Finding HirersRetention(FactsAsOf facts, SumDue sum, string id)
     {
         var finding = WithinTheArticle(facts, RetentionShare.Warn(Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8814", $"The share of retention is due within 10 days after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
+            Reason.Of("Civ. Code § 8814", $"The share of retention is due within {facts.Numbers.On(Number.HirersRetention, sum.From)} after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
         Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
         if (finding.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
             return finding;
@@ -183,6 +180,8 @@ public static class MoneyDue
         if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor } || OwnersRetention(facts, completion, calendar) is not { } sum)
             return null;
         var reading = new Reading("last day for the owner to pay the contractor", sum.Due);
+        var days = facts.Numbers.On(Number.OwnersRetention, sum.From);
+        var toPassOn = facts.Numbers.On(Number.HirersRetention, sum.Due);
         return new Finding
         {
             Id = "retention.due",
@@ -190,7 +189,7 @@ public static class MoneyDue
             Standing = facts.AsOf <= sum.Due ? Standing.NotYet : Standing.InDoubt,
             Readings = [reading],
             Band = new Band(reading, reading),
-            Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within 45 days after completion, by {sum.Due}; within 10 days after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
+            Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
             Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {LawText.IsoDay(sum.Due)}. (hirer-paid)", Dollars: sum.Unpaid)],
         };
     }
@@ -211,9 +210,10 @@ public static class MoneyDue
             last = last is { } l ? LocalDate.Max(l, reading.On.Latest) : reading.On.Latest;
         }
 
-        return first is { } from && last is { } until
-            ? new SumDue(held[^1], from, calendar.RollForwardOnAnyList(Period.LastDay(until, OwnerRetentionDays)), Total.Of(held, r => r.Amount))
-            : null;
+        if (first is not { } from || last is not { } until)
+            return null;
+        var due = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.OwnersRetention, until));
+        return new SumDue(held[^1], from, due, Total.Of(held, r => r.Amount), LateLaw.OwnersRetention.On(facts, due));
     }
 
     /// <summary>Money that came after completion and answers no demand is taken to be retention, which leaves the lower penalty.</summary>
@@ -222,7 +222,7 @@ public static class MoneyDue
     {
         var held = facts.All<Retained>();
         var finding = Owed(facts, "retention.due", "Retention from the owner", sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8812", $"Due within 45 days after completion of the work, taken at its latest day: by {sum.Due}.", [.. held]));
+            Reason.Of("Civ. Code § 8812", $"Due within {facts.Numbers.On(Number.OwnersRetention, sum.From)} after completion of the work, taken at its latest day: by {sum.Due}.", [.. held]));
         if (finding.Standing == Standing.Open && !completion.EndFirm)
         {
             finding = finding with
@@ -266,10 +266,10 @@ public static class MoneyDue
                 :
                 [
                     why,
-                    Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most 150 percent of that may be held, so {penalty.Withheld} is wrongly withheld."),
+                    Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most {sum.Terms.MostHeld!.Text} of that may be held, so {penalty.Withheld} is wrongly withheld."),
                     sum.Unpaid == 0
-                        ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at 24 percent a year. It is no part of a claim of lien.", [sum.Fact])
-                        : Reason.Of(penaltySection, $"Penalty for {WholeMonths(penalty.WholeMonths)} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at 24 percent a year it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
+                        ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at {sum.Terms.ByTheYear}. It is no part of a claim of lien.", [sum.Fact])
+                        : Reason.Of(penaltySection, $"Penalty for {WholeMonths(penalty.WholeMonths)} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at {sum.Terms.ByTheYear} it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
                 ],
         };
     }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -6,7 +7,7 @@ using Stringline.Law.Time;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// Progress payments from the owner of private work to its direct contractor: 30 days after a notice that demands payment under the contract,
+/// Progress payments from the owner of private work to its direct contractor: some days after a notice that demands payment under the contract,
 /// unless they agreed otherwise in writing. The notice is one of Civ. Code §§ 8100-8118, given as every notice is.
 /// </summary>
 internal static class OwnersProgress
@@ -22,8 +23,10 @@ internal static class OwnersProgress
         var sums = new List<SumDue>();
         foreach (var demanded in facts.All<PaymentDemanded>())
         {
-            if (IsNotice(facts, demanded) && Days.Of(demanded.On) is { } on)
-                sums.Add(new SumDue(demanded, on.Earliest, calendar.RollForwardOnAnyList(Due(facts, demanded)), demanded.Amount));
+            if (!IsNotice(facts, demanded) || Days.Of(demanded.On) is not { } on)
+                continue;
+            var due = calendar.RollForwardOnAnyList(Due(facts, demanded));
+            sums.Add(new SumDue(demanded, on.Earliest, due, demanded.Amount, LateLaw.OwnersProgress.On(facts, due)));
         }
 
         return sums;
@@ -43,8 +46,9 @@ internal static class OwnersProgress
     [Rule(Section)]
     private static LocalDate Due(FactsAsOf facts, PaymentDemanded demanded)
     {
-        var thirty = Period.LastDay(Giving.CompleteOn(demanded.On, demanded.Manner, demanded.Mailed)!.Value.Latest, MoneyDue.OwnerProgressDays);
-        return facts.Job.Contract.Written != false && UnderTheContract(facts, demanded) is { } agreed && agreed > thirty ? agreed : thirty;
+        var given = Giving.CompleteOn(facts.Numbers, demanded.On, demanded.Manner, demanded.Mailed)!.Value.Latest;
+        var own = facts.Numbers.LastDay(Number.OwnersProgress, given);
+        return facts.Job.Contract.Written != false && UnderTheContract(facts, demanded) is { } agreed && agreed > own ? agreed : own;
     }
 
     /// <summary>The finding about one sum.</summary>
@@ -53,12 +57,13 @@ internal static class OwnersProgress
     public static Finding Finding(FactsAsOf facts, SumDue sum, string id)
     {
         var demanded = (PaymentDemanded)sum.Fact;
-        var given = Giving.CompleteOn(demanded.On, demanded.Manner, demanded.Mailed)!.Value;
+        var given = Giving.CompleteOn(facts.Numbers, demanded.On, demanded.Manner, demanded.Mailed)!.Value;
         var due = Due(facts, demanded);
+        var days = facts.Numbers.On(Number.OwnersProgress, given.Latest);
         var finding = MoneyDue.Owed(facts, id, Title, sum, "Civ. Code § 8800",
-            due > Period.LastDay(given.Latest, MoneyDue.OwnerProgressDays)
-                ? Reason.Of(Section, $"Demanded by a notice given {given}. The owner and the direct contractor agreed on a later day than the 30th after it: {due}. Penalty 2 percent a month in place of other interest.", [demanded])
-                : Reason.Of(Section, $"Due within 30 days after a notice demanding payment was given {given}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty 2 percent a month in place of other interest.", [demanded]));
+            due > days.LastDay(given.Latest)
+                ? Reason.Of(Section, $"Demanded by a notice given {given}. The owner and the direct contractor agreed on a later day than the {NumberWords.Place(days.Count)} after it: {due}. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded])
+                : Reason.Of(Section, $"Due within {days} after a notice demanding payment was given {given}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded]));
         return demanded.Manner is not null || finding.Standing == Standing.Done ? finding : finding with
         {
             Questions = [.. finding.Questions, new Question("How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (payment-demanded.manner)") { Corrects = demanded }],
@@ -74,16 +79,17 @@ internal static class OwnersProgress
         {
             if (IsNotice(facts, demanded) || IsGivenAgain(since, demanded))
                 continue;
+            var days = facts.Numbers.On(Number.OwnersProgress, demanded.On.Latest ?? facts.AsOf);
             findings.Add(new Finding
             {
-                Id = MoneyDue.Number(Id, findings.Count + 1),
+                Id = MoneyDue.Numbered(Id, findings.Count + 1),
                 Title = Title,
                 Standing = Standing.NotYet,
                 Why =
                 [
                     IsToTheOwner(facts, demanded)
-                        ? Reason.NotApplied(Section, $"The demand was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110): it starts no 30 days. Give it again by hand, by registered, certified or express mail, or by an overnight carrier.", demanded)
-                        : Reason.NotApplied(Section, $"The demand did not go to the owner: it starts no 30 days. Give it to the owner.", demanded),
+                        ? Reason.NotApplied(Section, $"The demand was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110): it starts no {days}. Give it again by hand, by registered, certified or express mail, or by an overnight carrier.", demanded)
+                        : Reason.NotApplied(Section, $"The demand did not go to the owner: it starts no {days}. Give it to the owner.", demanded),
                 ],
             });
         }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,12 +8,13 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>The claims procedure of private work, contracts from 2026 (Civ. Code § 8850), step by step.</summary>
 internal static class PrivateClaim
 {
-    private const int StatementDays = ClaimTimes.OwnersDays;
-    private const int ConferenceDays = ClaimTimes.SchedulingDays;
-    private const int BusinessDays = 10;
+    // The first contracts that the article governs.
+    private static LocalDate Since(FactsAsOf facts) => facts.Numbers.Begins(Number.OwnersStatement);
 
     // The whole article ends with that day, whenever the contract was made; no section saves what has begun (Civ. Code § 8851).
-    private static readonly LocalDate Until = new(2029, 12, 31);
+    private static LocalDate Until(FactsAsOf facts) => facts.Numbers.Ends(Number.OwnersStatement) ?? LocalDate.MaxIsoValue;
+
+    private static bool IsOutside(FactsAsOf facts, LocalDate made) => made < Since(facts) || made > Until(facts);
 
     /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
     public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
@@ -50,7 +52,7 @@ internal static class PrivateClaim
     public static bool Governs(FactsAsOf facts, DisputeClaimSent claim) => NotGoverned(facts, claim) is null;
 
     /// <summary>Whether nothing leaves it in doubt that the procedure governs a claim: the contract's day is told, the claim went by the mail asked for, and the article is in force.</summary>
-    public static bool IsSure(FactsAsOf facts, DisputeClaimSent claim) => facts.Job.Contract.On is not null && WentByItsMail(claim) && facts.AsOf <= Until;
+    public static bool IsSure(FactsAsOf facts, DisputeClaimSent claim) => facts.Job.Contract.On is not null && WentByItsMail(claim) && facts.AsOf <= Until(facts);
 
     private static bool WentByItsMail(DisputeClaimSent claim) => claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
 
@@ -60,8 +62,8 @@ internal static class PrivateClaim
     [Rule("Civ. Code § 8850(b)", Since = "2026-01-01", Until = "2029-12-31")]
     private static Finding? NotGoverned(FactsAsOf facts, DisputeClaimSent claim)
     {
-        if (facts.Job.Contract.On is { } made && (made < RetentionCap.From || made > Until))
-            return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(n)", $"The contract was made on {made}; the procedure governs contracts made from {RetentionCap.From} on, while the article is in force.", [claim]));
+        if (facts.Job.Contract.On is { } made && IsOutside(facts, made))
+            return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(n)", $"The contract was made on {made}; the procedure governs contracts made from {Since(facts)} on, while the article is in force.", [claim]));
         if (facts.Job.Work.LowRiseResidential == true)
             return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [claim]));
         return facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor ? null
@@ -95,15 +97,18 @@ internal static class PrivateClaim
     public static Finding OwnersStatement(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var day = claim.Received ?? claim.On.Latest!.Value;
-        var thirtieth = Period.LastDay(day, StatementDays);
-        var extended = claim.ExtendedTo > thirtieth ? claim.ExtendedTo : null;
-        var last = calendar.RollForwardOnAnyList(extended ?? thirtieth);
+        var days = facts.Numbers.On(Number.OwnersStatement, day);
+        var own = days.LastDay(day);
+        var extended = claim.ExtendedTo > own ? claim.ExtendedTo : null;
+        var last = calendar.RollForwardOnAnyList(extended ?? own);
+        var toPay = facts.Numbers.On(Number.OwnerPays, last);
+        var late = facts.Numbers.On(Number.OwnersInterest, last);
         var answers = facts.All<DisputeClaimAnswered>();
         var name = extended is not null ? "owner's statement, by the day agreed in writing"
-            : claim.Received is null ? "owner's statement, not before 30 days after the sending" : "owner's statement, 30 days after receipt";
+            : claim.Received is null ? $"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
         List<Reading> readings = [new Reading(name, last)];
         var isGood = WentByItsMail(claim);
-        var ended = last > Until || facts.AsOf > Until;
+        var ended = last > Until(facts) || facts.AsOf > Until(facts);
         return Statement(answers.Count > 0 ? Standing.Done
             : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && extended is null && facts.AsOf > last) ? Standing.InDoubt
             : facts.AsOf <= last ? Standing.NotYet : Standing.Open) with
@@ -113,17 +118,17 @@ internal static class PrivateClaim
             Amount = claim.Amount,
             Why =
             [
-                Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within 30 days of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within 60 days after its statement, else with 2 percent a month (Civ. Code § 8850(h)).", [claim]),
+                Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within {days} of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
                 .. extended is { } agreed ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.", [claim])] : [],
                 Reason.Of("Civ. Code § 8850(g)", $"Silence denies the whole claim."),
                 .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {Days.Of(answers[^1].On)}.", [answers[^1]])] : [],
                 .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8850(c)", $"A claim is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
-                .. ended ? (Reason[])[Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until.PlusDays(1)}, and nothing saves a claim that was begun under it.")] : [],
+                .. ended ? (Reason[])[Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until(facts).PlusDays(1)}, and nothing saves a claim that was begun under it.")] : [],
                 Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
             ],
             Questions =
             [
-                .. facts.Job.Contract.On is null ? (Question[])[new Question("On which day was the contract made? The procedure governs contracts from 2026-01-01 on. (contract.on)")] : [],
+                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {LawText.IsoDay(Since(facts))} on. (contract.on)")] : [],
                 .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply. (work.lowRiseResidential)")] : [],
                 .. claim.Received is null ? (Question[])[new Question("On which day did the owner receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
                 .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
@@ -139,18 +144,22 @@ internal static class PrivateClaim
         var denied = statement.Readings[0].Day.PlusDays(1);
         if (Latest<ConferenceHeld>(facts) is { On.Latest: { } held } conference)
         {
-            var second = BusinessDaysAfter(held, calendar);
-            return Step(facts, "dispute-claim.second-statement", "Claim under the 2026 procedure: what is left in dispute", "ten business days after the conference", second,
-                Reason.Of("Civ. Code § 8850(e)", $"Within 10 business days after the conference of {held}, by {second}, the owner states in writing what is left in dispute; the rest is paid within 60 days after.", [conference]),
-                Reason.Of("Civ. Code § 8850(f)", $"What is left goes to mediation; a mediator is agreed on within 10 business days after the part was identified in writing, else the contractor chooses."));
+            var businessDays = facts.Numbers.On(Number.OwnersSecondStatement, held);
+            var second = businessDays.LastBusinessDay(held, calendar);
+            var rest = facts.Numbers.On(Number.OwnerPaysTheRest, second);
+            var mediator = facts.Numbers.On(Number.OwnersMediator, second);
+            return Step(facts, "dispute-claim.second-statement", "Claim under the 2026 procedure: what is left in dispute", $"{businessDays.Spelled} after the conference", second,
+                Reason.Of("Civ. Code § 8850(e)", $"Within {businessDays} after the conference of {held}, by {second}, the owner states in writing what is left in dispute; the rest is paid within {rest} after.", [conference]),
+                Reason.Of("Civ. Code § 8850(f)", $"What is left goes to mediation; a mediator is agreed on within {mediator} after the part was identified in writing, else the contractor chooses."));
         }
 
         if (Latest<ConferenceDemanded>(facts) is { On.Latest: { } demanded } demand)
         {
             var isGood = demand.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
-            var last = calendar.RollForwardOnAnyList(Period.LastDay(demanded, ConferenceDays));
-            var step = Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: conference", "30 days after the demand for a conference", last,
-                Reason.Of("Civ. Code § 8850(e)", $"On the demand of {demanded} the owner schedules a conference within 30 days of its receipt, by {last} at the earliest.", [demand]));
+            var days = facts.Numbers.On(Number.OwnersConference, demanded);
+            var last = calendar.RollForwardOnAnyList(days.LastDay(demanded));
+            var step = Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: conference", $"{days.Text} after the demand for a conference", last,
+                Reason.Of("Civ. Code § 8850(e)", $"On the demand of {demanded} the owner schedules a conference within {days} of its receipt, by {last} at the earliest.", [demand]));
             return isGood ? step : step with
             {
                 Standing = Standing.InDoubt,
@@ -176,10 +185,11 @@ internal static class PrivateClaim
         var requests = facts.All<ClaimRequestMade>();
         if (requests.Count == 0 || Days.Of(requests[^1].On) is not { } on)
             return;
-        var last = calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, StatementDays));
+        var days = facts.Numbers.On(Number.PrivateContractorsAnswer, on.Latest);
+        var last = calendar.RollForwardOnAnyList(days.LastDay(on.Latest));
         var answers = facts.All<ClaimRequestAnswered>();
         var none = NoSuchRequest(facts, requests[^1]);
-        List<Reading> readings = none is not null ? [] : [new Reading("contractor's answer, not before 30 days after the request", last)];
+        List<Reading> readings = none is not null ? [] : [new Reading($"contractor's answer, not before {days.Text} after the request", last)];
         findings.Add(new Finding
         {
             Id = "dispute-claim.contractors-answer",
@@ -190,7 +200,7 @@ internal static class PrivateClaim
             Amount = requests[^1].Amount,
             Why = none is not null ? [none] :
             [
-                Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within 30 days of receipt whether it did, and if not, why not.", [requests[^1]]),
+                Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within {days} of receipt whether it did, and if not, why not.", [requests[^1]]),
                 .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {Days.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
         });
@@ -200,15 +210,20 @@ internal static class PrivateClaim
     private static Reason? NoSuchRequest(FactsAsOf facts, ClaimRequestMade request) =>
         facts.Job.Work.LowRiseResidential == true
             ? Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [request])
-        : facts.Job.Work.DirectContract?.On is { } made && (made < RetentionCap.From || made > Until)
-            ? Reason.Of("Civ. Code § 8850(n)", $"The direct contract was made on {made}; the procedure governs contracts made from {RetentionCap.From} on, while the article is in force.", [request])
+        : facts.Job.Work.DirectContract?.On is { } made && IsOutside(facts, made)
+            ? Reason.Of("Civ. Code § 8850(n)", $"The direct contract was made on {made}; the procedure governs contracts made from {Since(facts)} on, while the article is in force.", [request])
         : null;
 
-    private static Finding ThroughTheContractor(FactsAsOf facts, DisputeClaimSent claim) => Statement(Standing.InDoubt,
-        Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within 30 days of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(Period.LastDay(sent, StatementDays))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's 30 days begin when it receives the claim from the contractor.", [claim])) with
+    private static Finding ThroughTheContractor(FactsAsOf facts, DisputeClaimSent claim)
     {
-        Questions = facts.All<ClaimRequestMade>().Count > 0 ? [] : [new Question("Was the claim sent to the contractor, with the request to present it, and on which day? (claim-request-made)")],
-    };
+        var days = facts.Numbers.On(Number.PrivateContractorsAnswer, claim.On.Latest ?? facts.AsOf);
+        var owners = facts.Numbers.On(Number.OwnersStatement, claim.On.Latest ?? facts.AsOf);
+        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(days.LastDay(sent))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
+        {
+            Questions = facts.All<ClaimRequestMade>().Count > 0 ? []
+                : [new Question("Was the claim sent to the contractor, with the request to present it, and on which day? (claim-request-made)")],
+        };
+    }
 
     private static Finding Step(FactsAsOf facts, string id, string title, string reading, LocalDate day, params Reason[] why)
     {
@@ -217,18 +232,11 @@ internal static class PrivateClaim
         {
             Id = id,
             Title = title,
-            Standing = facts.AsOf > Until ? Standing.InDoubt : facts.AsOf <= day ? Standing.NotYet : Standing.Open,
+            Standing = facts.AsOf > Until(facts) ? Standing.InDoubt : facts.AsOf <= day ? Standing.NotYet : Standing.Open,
             Readings = readings,
             Band = Deadline.Band(readings),
             Why = why,
         };
-    }
-
-    private static LocalDate BusinessDaysAfter(LocalDate day, OpenDays calendar)
-    {
-        for (var i = 0; i < BusinessDays; i++)
-            day = calendar.RollForwardOnAnyList(day.PlusDays(1));
-        return day;
     }
 
     private static T? Latest<T>(FactsAsOf facts) where T : Entry => facts.All<T>() is { Count: > 0 } all ? all[^1] : null;

@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,9 +9,6 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>When progress payments, retention and claims are due on public work. Shown beside the other remedies, never part of their amounts.</summary>
 public static class PublicMoneyDue
 {
-    /// <summary>Days from the hirer's receipt, of a progress payment and of retention alike.</summary>
-    public const int PassOnDays = 7;
-
     /// <summary>
     /// The findings <c>prompt-payment.progress</c>, <c>prompt-payment.report</c>, <c>prompt-payment.carrier</c>, <c>retention.due</c>, <c>retention.cap</c> and <c>dispute-claim.*</c>,
     /// where the file has their facts; a second one of a kind is numbered.
@@ -30,7 +28,7 @@ public static class PublicMoneyDue
 
     private static List<Finding> FromHirer(FactsAsOf facts, OpenDays calendar)
     {
-        var findings = MoneyDue.FromHirer(facts, calendar, static _ => PassOnDays,
+        var findings = MoneyDue.FromHirer(facts, calendar, of => ToPassOn(facts, of),
             static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicProgress.FromHirer(facts, sum, id)),
             static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum, id)));
         if (PublicProgress.Report(facts, findings) is { } report)
@@ -38,6 +36,14 @@ public static class PublicMoneyDue
         CarriersCharges.AddTo(findings, facts, calendar);
         return findings;
     }
+
+    private static (Number Days, LateLaw Late) ToPassOn(FactsAsOf facts, PaymentOf of) => of switch
+    {
+        PaymentOf.Progress when PublicPayer.IsState(facts) == true => (Number.StateHirersProgress, LateLaw.StateHirersProgress),
+        PaymentOf.Progress => (Number.HirersProgress, LateLaw.HirersProgress),
+        PaymentOf.Retention => (Number.PassOnPublicRetention, LateLaw.PublicRetention),
+        _ => throw new InvalidOperationException($"No such payment: {of}."),
+    };
 
     private static List<Finding> FromEntity(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
@@ -47,7 +53,7 @@ public static class PublicMoneyDue
         SumDue.Receive([.. sums, .. retention is null ? (SumDue[])[] : [retention], .. undisputed is null ? (SumDue[])[] : [undisputed]], facts.All<Paid>());
         var findings = new List<Finding>();
         foreach (var sum in sums)
-            findings.Add(PublicProgress.FromEntity(facts, sum, MoneyDue.Number("prompt-payment.progress", findings.Count + 1)));
+            findings.Add(PublicProgress.FromEntity(facts, sum, MoneyDue.Numbered("prompt-payment.progress", findings.Count + 1)));
         if (retention is not null)
             findings.Add(PublicRetention.FromEntity(facts, retention, completed!, calendar));
         if (undisputed is not null)

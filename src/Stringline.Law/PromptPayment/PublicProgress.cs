@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,32 +8,29 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>Progress payments on public work: from the public entity, and passed on by the one who hired the claimant.</summary>
 internal static class PublicProgress
 {
-    /// <summary>Days from receipt of a proper request.</summary>
-    public const int EntityDays = 30;
-
-    /// <summary>Days that the Trustees of the State University have.</summary>
-    public const int TrusteesDays = 39;
-
     /// <summary>What a direct contractor has requested of the entity, by the day of receipt; where that is not entered, by the day it was sent.</summary>
     public static List<SumDue> Requested(FactsAsOf facts, OpenDays calendar)
     {
         var sums = new List<SumDue>();
-        var days = facts.Job.Work.Body == PublicBody.StateUniversity ? TrusteesDays : EntityDays;
+        var toPay = EntitysPayment.Of(facts).ToPay;
         foreach (var requested in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(requested.On) is { } on)
-                sums.Add(new SumDue(requested, on.Earliest, calendar.RollForwardOnAnyList(ReturnedRequest.Of(facts, requested).LastDay(requested.Received ?? on.Latest, days)), requested.Amount));
+            if (Days.Of(requested.On) is not { } on)
+                continue;
+            var received = requested.Received ?? on.Latest;
+            var last = ReturnedRequest.Of(facts, requested).LastDay(received, facts.Numbers.On(toPay, received));
+            sums.Add(new SumDue(requested, on.Earliest, calendar.RollForwardOnAnyList(last), requested.Amount));
         }
 
         return sums;
     }
 
-    /// <summary>Public entity to contractor: 30 days after receipt of an undisputed and proper request; late money bears 10 percent a year, and no penalty by the month.</summary>
+    /// <summary>Public entity to contractor: some days after receipt of an undisputed and proper request; late money bears the legal rate, and no penalty by the month.</summary>
     public static Finding FromEntity(FactsAsOf facts, SumDue sum, string id)
     {
         var request = (PaymentDemanded)sum.Fact;
         var returned = ReturnedRequest.Of(facts, request);
-        var interest = sum.Interest(Late.LegalRate, facts.AsOf);
+        var interest = sum.Interest(LegalRate(facts, sum), facts.AsOf);
         var reading = new Reading("last day for the payer", sum.Due);
         var disputed = IsDisputed(facts);
         var late = facts.AsOf > sum.Due;
@@ -52,15 +50,19 @@ internal static class PublicProgress
         };
     }
 
+    /// <summary>The legal rate on judgments.</summary>
+    [Rule("Code Civ. Proc. § 685.010(a)", Since = "1983-07-01", Sure = Sure.FromMemory)]
+    private static NumberRow LegalRate(FactsAsOf facts, SumDue sum) => facts.Numbers.On(Number.LegalRate, sum.Due);
+
     private static List<Reason> Why(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool late)
     {
         var due = WhenDue(facts, request);
         var returned = ReturnedRequest.Of(facts, request);
-        List<Reason> why = [due, .. returned.Why(due.Section, request, interest)];
+        List<Reason> why = [due, .. returned.Why(request, interest)];
         if (returned.IsPending)
             return why;
         why.Add(late
-            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at 10 percent a year (Code Civ. Proc. § 685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
+            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at {LegalRate(facts, sum)} a year (Code Civ. Proc. § 685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
             : Reason.Of(due.Section, $"{sum.Unpaid} falls due by {sum.Due}.", [request]));
         if (request.Received is null)
             why.Add(Reason.Of(due.Section, $"The days run from receipt of the request, which the file does not give: they are counted from the day it was sent, the earliest it can be."));
@@ -70,13 +72,19 @@ internal static class PublicProgress
     [Rule("Pub. Contract Code § 20104.50(b)", Since = "1993-01-01")]
     [Rule("Pub. Contract Code § 10261.5(a)", Since = "1991-01-01")]
     [Rule("Pub. Contract Code § 10853(a)", Since = "1993-01-01")]
-    private static Reason WhenDue(FactsAsOf facts, PaymentDemanded request) => (facts.Job.Work.Body, PublicPayer.IsState(facts)) switch
+    private static Reason WhenDue(FactsAsOf facts, PaymentDemanded request)
     {
-        (PublicBody.StateUniversity, _) => Reason.Of("Pub. Contract Code § 10853(a)", $"The Trustees of the State University pay within 39 days after receipt of an undisputed and properly submitted request; one that is not proper goes back within seven days.", [request]),
-        (_, true) => Reason.Of("Pub. Contract Code § 10261.5(a)", $"A State agency pays within 30 days after receipt of an undisputed and properly submitted request; one that is not proper goes back within seven days.", [request]),
-        (PublicBody.UniversityOrCourt, _) => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within 30 days after receipt of an undisputed and properly submitted request; whether the section reaches the University, a court or the Legislature is open.", [request]),
-        _ => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within 30 days after receipt of an undisputed and properly submitted request, and a State agency likewise (Pub. Contract Code § 10261.5(a)); one that is not proper goes back within seven days.", [request]),
-    };
+        var law = EntitysPayment.Of(facts);
+        var received = request.Received ?? request.On.Latest ?? facts.AsOf;
+        var (days, toReturn) = (facts.Numbers.On(law.ToPay, received), facts.Numbers.On(law.ToReturn, received));
+        return (facts.Job.Work.Body, PublicPayer.IsState(facts)) switch
+        {
+            (PublicBody.StateUniversity, _) => Reason.Of("Pub. Contract Code § 10853(a)", $"The Trustees of the State University pay within {days} after receipt of an undisputed and properly submitted request; one that is not proper goes back within {toReturn.Spelled}.", [request]),
+            (_, true) => Reason.Of("Pub. Contract Code § 10261.5(a)", $"A State agency pays within {days} after receipt of an undisputed and properly submitted request; one that is not proper goes back within {toReturn.Spelled}.", [request]),
+            (PublicBody.UniversityOrCourt, _) => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within {days} after receipt of an undisputed and properly submitted request; whether the section reaches the University, a court or the Legislature is open.", [request]),
+            _ => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within {days} after receipt of an undisputed and properly submitted request, and a State agency likewise (Pub. Contract Code § 10261.5(a)); one that is not proper goes back within {toReturn.Spelled}.", [request]),
+        };
+    }
 
     private static List<Question> Questions(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool disputed)
     {
@@ -86,10 +94,18 @@ internal static class PublicProgress
         if (request.Received is null && sum.Unpaid > 0)
             questions.Add(new Question("On which day was the request received? The days for payment run from then. (payment-demanded.received)") { Corrects = request });
         if (facts.Job.Work.Body is null)
-            questions.Add(new Question("Which public body contracted for the work? The Trustees of the State University have 39 days. (work.body)", Days: TrusteesDays - EntityDays));
+            questions.Add(AskForBody(facts, request));
         if (disputed)
             questions.Add(new Question("Is the dispute about this request? Only an undisputed one bears interest. (disputed.about)", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
         return questions;
+    }
+
+    private static Question AskForBody(FactsAsOf facts, PaymentDemanded request)
+    {
+        var received = request.Received ?? request.On.Latest ?? facts.AsOf;
+        var (own, trustees) = (facts.Numbers.On(EntitysPayment.Of(facts).ToPay, received), facts.Numbers.On(Number.TrusteesProgress, received));
+        return new Question($"Which public body contracted for the work? The Trustees of the State University have {trustees.Text}. (work.body)",
+            Days: trustees.Count - own.Count);
     }
 
     private static bool IsDisputed(FactsAsOf facts)
@@ -114,9 +130,9 @@ internal static class PublicProgress
         const string Title = "Progress payment from the one who hired us";
         return PublicPayer.IsState(facts) == true
             ? MoneyDue.Owed(facts, id, Title, sum, "Pub. Contract Code § 10262.5",
-                Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}; penalty 2 percent of the amount a month.", [sum.Fact]))
+                Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within {facts.Numbers.On(Number.StateHirersProgress, sum.From)} after the hirer was paid {Days.Of(sum.Fact.On)}; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]))
             : MoneyDue.Owed(facts, id, Title, sum, "Bus. & Prof. Code § 7108.5",
-                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within 7 days after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty 2 percent of the amount a month.", [sum.Fact]));
+                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]));
     }
 
     /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>

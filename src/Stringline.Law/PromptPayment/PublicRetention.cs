@@ -1,6 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -9,12 +10,6 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>When retention is due on public work (Pub. Contract Code § 7107): from the public entity, and passed on by the direct contractor.</summary>
 internal static class PublicRetention
 {
-    /// <summary>Days from completion.</summary>
-    public const int EntityDays = 60;
-
-    /// <summary>Days from completion for a State agency that holds little.</summary>
-    public const int StateDays = 90;
-
     private const string Charge = "Pub. Contract Code § 7107(f)";
 
     /// <summary>The retention held by the entity, due 60 days after completion; null where nothing is retained or nothing completes the work.</summary>
@@ -25,19 +20,21 @@ internal static class PublicRetention
         var held = facts.All<Retained>();
         if (held.Count == 0 || (completed = RetentionCompletion.Of(facts, completion)) is not { } done)
             return null;
-        return new SumDue(held[^1], done.On.Earliest, Due(done, EntityDays, calendar), Total.Of(held, static r => r.Amount));
+        var due = Due(facts, done, Number.PublicRetention, calendar);
+        return new SumDue(held[^1], done.On.Earliest, due, Total.Of(held, static r => r.Amount), LateLaw.PublicRetention.On(facts, due));
     }
 
-    private static LocalDate Due(RetentionCompletion completed, int days, OpenDays calendar) => calendar.RollForwardOnAnyList(Period.LastDay(completed.On.Latest, days));
+    private static LocalDate Due(FactsAsOf facts, RetentionCompletion completed, Number days, OpenDays calendar) =>
+        calendar.RollForwardOnAnyList(facts.Numbers.LastDay(days, completed.On.Latest));
 
     /// <summary>The finding <c>retention.due</c> toward the entity.</summary>
     public static Finding FromEntity(FactsAsOf facts, SumDue sum, RetentionCompletion completed, OpenDays calendar)
     {
         var finding = MoneyDue.Owed(facts, "retention.due", "Retention from the public entity", sum, Charge,
-            Reason.Of("Pub. Contract Code § 7107(c)", $"Due within 60 days after completion, taken at its latest day: by {sum.Due}.", [.. facts.All<Retained>()], completed.Why),
+            Reason.Of("Pub. Contract Code § 7107(c)", $"Due within {facts.Numbers.On(Number.PublicRetention, completed.On.Latest)} after completion, taken at its latest day: by {sum.Due}.", [.. facts.All<Retained>()], completed.Why),
             Judgment.Of(facts));
         if (PublicPayer.IsState(facts) == true)
-            finding = OfStateAgency(facts, finding, sum, Due(completed, StateDays, calendar));
+            finding = OfStateAgency(facts, finding, sum, completed, Due(facts, completed, Number.StateRetention, calendar));
         return completed.IsSure || finding.Standing == Standing.Done ? finding : finding with
         {
             Standing = finding.Standing == Standing.NotYet ? Standing.NotYet : Standing.InDoubt,
@@ -47,22 +44,25 @@ internal static class PublicRetention
 
     /// <summary>A State agency that holds no more than 125 percent of the value of the work still to be done has 90 days: both charges are shown, the lower as the amount.</summary>
     [Rule("Pub. Contract Code § 7107(g)", Since = "1999-01-01")]
-    private static Finding OfStateAgency(FactsAsOf facts, Finding finding, SumDue sum, LocalDate later)
+    private static Finding OfStateAgency(FactsAsOf facts, Finding finding, SumDue sum, RetentionCompletion completed, LocalDate later)
     {
         var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
         var penalty = sum.Penalty(disputed, LocalDate.Min(facts.AsOf, Judgment.Of(facts) ?? facts.AsOf), later);
-        var after90 = new Reading("last day for a State agency that holds no more than 125 percent of the work still to be done", later);
+        var day = completed.On.Latest;
+        var (little, days) = (facts.Numbers.On(Number.StateRetentionLittle, day), facts.Numbers.On(Number.StateRetention, day));
+        var own = facts.Numbers.On(Number.PublicRetention, day);
+        var reading = new Reading($"last day for a State agency that holds no more than {little.Text} of the work still to be done", later);
         return finding with
         {
             Standing = finding.Standing == Standing.Open ? Standing.InDoubt : finding.Standing,
-            Readings = [.. finding.Readings, after90],
-            Band = new Band(finding.Readings[0], after90),
+            Readings = [.. finding.Readings, reading],
+            Band = new Band(finding.Readings[0], reading),
             Amount = penalty.ForMonths,
-            Why = [.. finding.Why, Reason.Of("Pub. Contract Code § 7107(g)", $"A State agency that holds no more than 125 percent of the value of the work yet to be completed has 90 days, until {later}: then the charge is {penalty.ForMonths}.")],
+            Why = [.. finding.Why, Reason.Of("Pub. Contract Code § 7107(g)", $"A State agency that holds no more than {little} of the value of the work yet to be completed has {days}, until {later}: then the charge is {penalty.ForMonths}.")],
             Questions =
             [
                 .. finding.Questions,
-                new Question("How much work was still to be done when the retention was held? Above 125 percent of its value the State agency has 60 days, else 90.", Dollars: finding.Amount - penalty.ForMonths),
+                new Question($"How much work was still to be done when the retention was held? Above {little.Text} of its value the State agency has {own.Text}, else {days.Count}.", Dollars: finding.Amount - penalty.ForMonths),
             ],
         };
     }
@@ -77,7 +77,7 @@ internal static class PublicRetention
     {
         var finding = RetentionShare.Warn(
             MoneyDue.Owed(facts, id, "Retention from the one who hired us", sum, Charge,
-                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention within 7 days after receiving it {Days.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge of 2 percent a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).", [sum.Fact]),
+                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention within {facts.Numbers.On(Number.PassOnPublicRetention, sum.From)} after receiving it {Days.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge of {sum.Terms.PerMonth} a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).", [sum.Fact]),
                 Judgment.Of(facts)),
             sum, "Pub. Contract Code § 7107(d)");
         return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null || finding.Standing != Standing.Open ? finding : finding with

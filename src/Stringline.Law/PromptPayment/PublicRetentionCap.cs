@@ -1,15 +1,14 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The cap of 5 percent on retention in contracts on public work made on or after 1 January 2012 (Pub. Contract Code § 7201).</summary>
+/// <summary>The cap on retention in contracts on public work made since the section began (Pub. Contract Code § 7201).</summary>
 internal static class PublicRetentionCap
 {
     private const string Section = "Pub. Contract Code § 7201(b)(1)";
-
-    private static readonly LocalDate From = new(2012, 1, 1);
 
     /// <summary>The finding <c>retention.cap</c>; null where the file shows no retention.</summary>
     [Rule("Pub. Contract Code § 7201(b)(1)", Since = "2012-01-01")]
@@ -20,16 +19,17 @@ internal static class PublicRetentionCap
             return null;
         if (NoneAtAll(facts) is { } none)
             return CapMeasure.Answer(Standing.Open, Total.Of(held, static r => r.Amount), [none], []);
+        var from = facts.Numbers.Begins(Number.PublicRetentionCap);
         if (facts.Job.Contract.On is not { } made)
-            return CapMeasure.Answer(Standing.InDoubt, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; the file does not give the day of the contract.", [.. held])], [CapMeasure.AskDay]);
-        if (made < From)
-            return CapMeasure.Answer(Standing.Done, null, [Reason.Of(Section, $"The cap is on contracts made on or after {From}; this one was made on {made}.", [.. held])], []);
-        return NoBondBrought(facts) is { } exception ? CapMeasure.Answer(Standing.Done, null, [exception], []) : Measured(facts, held);
+            return CapMeasure.Answer(Standing.InDoubt, null, [Reason.Of(Section, $"The cap is on contracts made on or after {from}; the file does not give the day of the contract.", [.. held])], [CapMeasure.AskDay]);
+        if (made < from)
+            return CapMeasure.Answer(Standing.Done, null, [Reason.Of(Section, $"The cap is on contracts made on or after {from}; this one was made on {made}.", [.. held])], []);
+        return NoBondBrought(facts) is { } exception ? CapMeasure.Answer(Standing.Done, null, [exception], []) : Measured(facts, held, made);
     }
 
-    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held)
+    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held, LocalDate made)
     {
-        if (CapMeasure.Of(facts, held, PrimesRate(facts)) is not { Excess: var excess } measure)
+        if (CapMeasure.Of(facts, held, facts.Numbers.On(Number.PublicRetentionCap, made), PrimesRate(facts)) is not { Excess: var excess } measure)
             return CapMeasure.NotMeasured(Section, held);
         var questions = measure.Questions();
         if (excess > 0 && facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought is null)

@@ -1,14 +1,12 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The cap of 5 percent on retention in private contracts made on or after 1 January 2026 (Civ. Code § 8811).</summary>
+/// <summary>The cap on retention in private contracts made since the section began (Civ. Code § 8811).</summary>
 public static class RetentionCap
 {
-    /// <summary>Contracts made before this day have no cap.</summary>
-    public static LocalDate From { get; } = new(2026, 1, 1);
-
     private const string Each = "Civ. Code § 8811(b)(1)(A)";
 
     /// <summary>The finding <c>retention.cap</c>; null where the file shows no retention. Each contract is tested by its own day.</summary>
@@ -22,25 +20,26 @@ public static class RetentionCap
             return null;
         if (facts.Job.Contract.On is not { } made)
             return CapMeasure.Answer(Standing.InDoubt, null, [Reason.Of("Civ. Code § 8811(a)", $"The cap depends on the day of the contract, which the file does not give.", [.. held])], [CapMeasure.AskDay]);
-        if (made < From)
-            return CapMeasure.Answer(Standing.Done, null, [Reason.Of("Civ. Code § 8811(a)", $"The cap is on contracts made on or after {From}; this one was made on {made}: no cap.", [.. held])], []);
+        var from = facts.Numbers.Begins(Number.RetentionCap);
+        if (made < from)
+            return CapMeasure.Answer(Standing.Done, null, [Reason.Of("Civ. Code § 8811(a)", $"The cap is on contracts made on or after {from}; this one was made on {made}: no cap.", [.. held])], []);
         if (facts.Job.Work.LowRiseResidential == true)
             return CapMeasure.Answer(Standing.Done, null, [Reason.Of("Civ. Code § 8811(b)(3)", $"A residential project that is not mixed-use and not over four stories has no cap.", [.. held])], []);
         if (facts.Job.Contract.BondNotBrought == true && facts.Job.Claimant.Role == ClaimantRole.Subcontractor)
             return CapMeasure.Answer(Standing.Done, null, [Reason.Of("Civ. Code § 8811(b)(2)", $"The claimant was told in writing, before or at the request for bids, that payment and performance bonds are required, and brought none: no cap.", [.. held])], []);
-        return Measured(facts, held);
+        return Measured(facts, held, made);
     }
 
     /// <summary>At most 5 percent of each payment, and 5 percent of the price in all; below the direct contract at most its own percentage.</summary>
     [Rule("Civ. Code § 8811(b)(1)(A)", Since = "2026-01-01")]
     [Rule("Civ. Code § 8811(b)(1)(B)", Since = "2026-01-01")]
     [Rule("Civ. Code § 8811(b)(1)(C)", Since = "2026-01-01")]
-    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held)
+    private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held, LocalDate made)
     {
         var isSub = facts.Job.Claimant.Role == ClaimantRole.Subcontractor;
         var isNamed = isSub || facts.Job.Claimant.Role == ClaimantRole.DirectContractor;
         var primes = isSub ? facts.Job.Work.DirectContract?.RetentionPercent : null;
-        if (CapMeasure.Of(facts, held, primes) is not { Excess: var excess } measure)
+        if (CapMeasure.Of(facts, held, facts.Numbers.On(Number.RetentionCap, made), primes) is not { Excess: var excess } measure)
             return CapMeasure.NotMeasured(Each, held);
         var questions = measure.Questions();
         var lowRise = facts.Job.Work.LowRiseResidential is null && facts.Job.Work.Use != WorkUse.Commercial;

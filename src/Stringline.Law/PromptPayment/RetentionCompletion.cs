@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
@@ -12,10 +13,6 @@ namespace Stringline.Law.PromptPayment;
 internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, string? Asks)
 {
     private const string Section = "Pub. Contract Code § 7107(c)";
-
-    private const int IdleDays = 100;
-
-    private const int IdleDaysWithNotice = 30;
 
     /// <summary>The event that counts: the first that is sure, and where none is, the last, so that the payer has the benefit of every doubt. Null where the file holds none.</summary>
     [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01")]
@@ -75,24 +72,26 @@ internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, str
 
     private static RetentionCompletion? Idle(FactsAsOf facts, LaborStop stop)
     {
-        var thirtieth = stop.Last.Plus(IdleDaysWithNotice);
+        var withNotice = facts.Numbers.On(Number.RetentionIdleDaysWithNotice, stop.Last.Earliest);
+        var idleWithNotice = stop.Last.LastDay(facts.Numbers, withNotice.Id);
         foreach (var notice in facts.All<OwnerRecorded>())
         {
             if (notice.Notice is not (OwnerNotice.Cessation or OwnerNotice.Completion) || notice.HeldIneffective || Days.Of(notice.On) is not { } recorded)
                 continue;
-            if (stop.Resumed is { } resumed && resumed <= thirtieth.Latest)
+            if (stop.Resumed is { } resumed && resumed <= idleWithNotice.Latest)
                 continue;
-            var both = Days.Later(thirtieth, recorded);
+            var both = Days.Later(idleWithNotice, recorded);
             if (both.Latest <= facts.AsOf && recorded.Latest >= stop.Last.Earliest)
             {
                 return new RetentionCompletion(both, IsSure: true,
-                    Reason.Of(Section, $"Labor ceased {stop.Last} for 30 continuous days, and the public agency recorded a notice {recorded}: complete {both} (paragraph (4)).", [stop.Entry, notice]), null);
+                    Reason.Of(Section, $"Labor ceased {stop.Last} for {withNotice.Count} continuous days, and the public agency recorded a notice {recorded}: complete {both} (paragraph (4)).", [stop.Entry, notice]), null);
             }
         }
 
-        var hundredth = stop.Last.Plus(IdleDays);
-        return hundredth.Latest > facts.AsOf || stop.Resumed <= hundredth.Latest ? null : new RetentionCompletion(hundredth, IsSure: false,
-            Reason.Of(Section, $"Labor ceased {stop.Last} for 100 continuous days, to {hundredth}: that completes the work if the cause was beyond the contractor's control (paragraph (3)).", [stop.Entry]),
-            "Did labor cease for a cause beyond the contractor's control? Only then do 100 idle days complete the work. (completed)");
+        var days = facts.Numbers.On(Number.RetentionIdleDays, stop.Last.Earliest);
+        var idle = stop.Last.LastDay(facts.Numbers, days.Id);
+        return idle.Latest > facts.AsOf || stop.Resumed <= idle.Latest ? null : new RetentionCompletion(idle, IsSure: false,
+            Reason.Of(Section, $"Labor ceased {stop.Last} for {days.Count} continuous days, to {idle}: that completes the work if the cause was beyond the contractor's control (paragraph (3)).", [stop.Entry]),
+            $"Did labor cease for a cause beyond the contractor's control? Only then do {days.Count} idle days complete the work. (completed)");
     }
 }

@@ -45,7 +45,7 @@ internal sealed class RetentionInside
             if (part == 0)
                 return sum;
             left -= part;
-            var without = new SumDue(sum.Fact, sum.From, sum.Due, sum.Unpaid - part);
+            var without = new SumDue(sum.Fact, sum.From, sum.Due, sum.Unpaid - part, sum.Terms);
             taken[without] = part;
             return without;
         });

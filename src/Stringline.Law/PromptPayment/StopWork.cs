@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -10,22 +11,15 @@ namespace Stringline.Law.PromptPayment;
 /// </summary>
 public static class StopWork
 {
-    /// <summary>Days after the due day for which the contractor must have gone unpaid.</summary>
-    public const int UnpaidDays = 35;
-
-    /// <summary>Days before the notice by which the notice of intent is posted.</summary>
-    public const int PostingDays = 5;
-
-    /// <summary>Days from the notice after which work may stop.</summary>
-    public const int NoticeDays = 10;
-
     /// <summary>The day on which the sum fell due from which the first day of the notice is counted.</summary>
+    /// <param name="numbers">The numbers of the law.</param>
     /// <param name="notice">The finding <c>stop-work.notice-first-day</c>.</param>
     [Rule("Civ. Code § 8832")]
-    public static LocalDate DueDay(Finding notice)
+    public static LocalDate DueDay(NumberTable numbers, Finding notice)
     {
+        ArgumentNullException.ThrowIfNull(numbers);
         ArgumentNullException.ThrowIfNull(notice);
-        return notice.Readings[0].Day.PlusDays(-UnpaidDays - 1);
+        return numbers.RunsFrom(Number.StopWorkUnpaid, notice.Readings[0].Day.PlusDays(-1));
     }
 
     /// <summary>The first day on which the notice may be given, once notice of intent was posted in time.</summary>
@@ -38,13 +32,15 @@ public static class StopWork
     }
 
     /// <summary>The first day on which the notice may be given where notice of intent is posted on a certain day.</summary>
+    /// <param name="numbers">The numbers of the law.</param>
     /// <param name="notice">The finding <c>stop-work.notice-first-day</c>.</param>
     /// <param name="posted">The day of the posting.</param>
     [Rule("Civ. Code § 8834(a)")]
-    public static LocalDate FirstDayOncePosted(Finding notice, LocalDate posted)
+    public static LocalDate FirstDayOncePosted(NumberTable numbers, Finding notice, LocalDate posted)
     {
+        ArgumentNullException.ThrowIfNull(numbers);
         ArgumentNullException.ThrowIfNull(notice);
-        return LocalDate.Max(FirstDay(notice), posted.PlusDays(PostingDays));
+        return LocalDate.Max(FirstDay(notice), numbers.LastDay(Number.StopWorkPosting, posted));
     }
 
     /// <summary>Adds the findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
@@ -82,7 +78,7 @@ public static class StopWork
                 continue;
             var agreed = OwnersProgress.UnderTheContract(facts, demanded);
             dueKnown &= agreed is not null;
-            var due = agreed ?? Period.LastDay(on.Latest, MoneyDue.OwnerProgressDays);
+            var due = agreed ?? facts.Numbers.LastDay(Number.OwnersProgress, on.Latest);
             sums.Add(new SumDue(demanded, on.Earliest, calendar.RollForwardOnAnyList(due), demanded.Amount));
         }
 
@@ -102,14 +98,18 @@ public static class StopWork
         if (sums.Count == 0)
             return null;
         sums.Sort(static (a, b) => a.Due.CompareTo(b.Due));
-        var first = Period.FirstDayAfter(sums[0].Due, UnpaidDays);
-        var overdue = sums.FindAll(s => s == sums[0] || Period.FirstDayAfter(s.Due, UnpaidDays) <= facts.AsOf);
+        var unpaid = facts.Numbers.On(Number.StopWorkUnpaid, sums[0].Due);
+        var first = unpaid.FirstDayAfter(sums[0].Due);
+        var overdue = sums.FindAll(s => s == sums[0] || facts.Numbers.On(Number.StopWorkUnpaid, s.Due).FirstDayAfter(s.Due) <= facts.AsOf);
+        var toPay = facts.Numbers.On(Number.StopWork, first);
+        var toTell = facts.Numbers.On(Number.OwnerTellsLender, first);
+        var byDemand = facts.Numbers.On(Number.OwnersProgress, sums[0].From);
         var amount = 0m;
         foreach (var sum in overdue)
             amount += sum.Unpaid;
         var disputes = facts.All<Disputed>();
         var written = facts.Job.Contract.Written;
-        List<Reading> readings = [new Reading("unpaid for 35 days after the due day", first)];
+        List<Reading> readings = [new Reading($"unpaid for {unpaid.Text} after the due day", first)];
         return new Finding
         {
             Id = "stop-work.notice-first-day",
@@ -120,13 +120,13 @@ public static class StopWork
             Amount = amount,
             Explain = () =>
             [
-                Reason.Of("Civ. Code § 8832", $"Payment was due {sums[0].Due}; unpaid for 35 days after it, a direct contractor may give the owner notice from {first} that it will stop work unless {amount} is paid within 10 days.", [.. overdue.ConvertAll(static s => s.Fact)]),
-                Reason.Of("Civ. Code § 8834(b)", $"On the very day on which the notice is given, give a copy of it to each subcontractor with whom there is a direct contract; the owner passes it on to the lender within five days (Civ. Code § 8836). On resolution post and tell the same (Civ. Code § 8840)."),
+                Reason.Of("Civ. Code § 8832", $"Payment was due {sums[0].Due}; unpaid for {unpaid} after it, a direct contractor may give the owner notice from {first} that it will stop work unless {amount} is paid within {toPay}.", [.. overdue.ConvertAll(static s => s.Fact)]),
+                Reason.Of("Civ. Code § 8834(b)", $"On the very day on which the notice is given, give a copy of it to each subcontractor with whom there is a direct contract; the owner passes it on to the lender within {toTell.Spelled} (Civ. Code § 8836). On resolution post and tell the same (Civ. Code § 8840)."),
                 .. written == false ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
             ],
             Ask = () =>
             [
-                .. dueKnown ? (Question[])[] : [new Question($"On which day does payment fall due under the contract? The 35 days are counted from it; the 30 days after the demand are only taken for it. (contract.paymentDueDays)", Days: 30)],
+                .. dueKnown ? (Question[])[] : [new Question($"On which day does payment fall due under the contract? The {unpaid.Text} are counted from it; the {byDemand.Text} after the demand are only taken for it. (contract.paymentDueDays)", Days: byDemand.Count)],
                 .. written is null ? (Question[])[new Question("Is the direct contract in writing? Only then may work be stopped this way (add contract.written).")] : [],
                 .. disputes.Count > 0 ? (Question[])[new Question("Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
             ],
@@ -140,9 +140,11 @@ public static class StopWork
         var papers = facts.All<StopWorkNoticeGiven>();
         var paper = papers.Count > 0 ? papers[^1] : null;
         var given = paper is null ? null : Days.Of(paper.On);
-        var last = Period.LookBack(given?.Earliest ?? notice.Readings[0].Day, PostingDays);
+        var notBefore = given?.Earliest ?? notice.Readings[0].Day;
+        var days = facts.Numbers.On(Number.StopWorkPosting, notBefore);
+        var last = days.LookBack(notBefore);
         var posted = paper is null ? default : Posted.Of(paper);
-        List<Reading> readings = [new Reading("five days before the notice", last)];
+        List<Reading> readings = [new Reading($"{days.Spelled} before the notice", last)];
         return new Finding
         {
             Id = "stop-work.posting",
@@ -152,13 +154,13 @@ public static class StopWork
             Band = Deadline.Band(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least 5 days before giving the notice, by {last} for a notice on {given?.Earliest ?? notice.Readings[0].Day}; posted today, the notice may be given from {FirstDayOncePosted(notice, facts.AsOf)}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
+                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least {days} before giving the notice, by {last} for a notice on {notBefore}; posted today, the notice may be given from {FirstDayOncePosted(facts.Numbers, notice, facts.AsOf)}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
                 Reason.Of("Civ. Code § 8838(a)", $"Who stops work without this posting and the notice is liable for the delay."),
                 .. posted.InTime(last) switch
                 {
                     Verdict.Yes => (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, in time.", [paper!])],
-                    Verdict.No => [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, less than 5 days before the notice: leave it posted, and give the notice again.", [paper!])],
-                    _ => posted.IsTold ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, which may be less than 5 days before the notice: leave it posted, and give the notice again.", [paper!])] : [],
+                    Verdict.No => [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, less than {days} before the notice: leave it posted, and give the notice again.", [paper!])],
+                    _ => posted.IsTold ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, which may be less than {days} before the notice: leave it posted, and give the notice again.", [paper!])] : [],
                 },
             ],
             Questions = given is null || (posted.IsTold && posted.InTime(last) != Verdict.Open) ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {LawText.IsoDay(last)}? Without it there is no shield. (stop-work-notice-given.posted)") { Corrects = paper }],
@@ -174,13 +176,15 @@ public static class StopWork
         if (papers.Count == 0 || notice is null || Days.Of(papers[^1].On) is not { } given)
             return null;
         var paper = papers[^1];
-        var first = Period.FirstDayAfter(given.Latest, NoticeDays);
+        var wait = facts.Numbers.On(Number.StopWork, given.Latest);
+        var first = wait.FirstDayAfter(given.Latest);
+        var posting = facts.Numbers.On(Number.StopWorkPosting, given.Earliest);
         var tooEarly = given.Earliest < notice.Readings[0].Day;
         var posted = Posted.Of(paper);
-        var postedLate = posted.IsTold && posted.InTime(Period.LookBack(given.Earliest, PostingDays)) != Verdict.Yes;
+        var postedLate = posted.IsTold && posted.InTime(posting.LookBack(given.Earliest)) != Verdict.Yes;
         var unserved = facts.Job.In(PartyCapacity.Owner).Count > 0 && paper.To.Count > 0 && !Reached(facts, paper, PartyCapacity.Owner);
         var untold = paper.To.Count == 0 ? [] : facts.Job.Parties.Where(p => p.Capacity == PartyCapacity.Subcontractor && !paper.To.Contains(p.Id)).ToArray();
-        List<Reading> readings = [new Reading("the eleventh day after the notice", first)];
+        List<Reading> readings = [new Reading($"the {NumberWords.Ordinal(wait.Count + 1)} day after the notice", first)];
         return new Finding
         {
             Id = "stop-work.first-day",
@@ -191,10 +195,10 @@ public static class StopWork
             Amount = notice.Amount,
             Why =
             [
-                Reason.Of("Civ. Code § 8830", $"The notice was given {given}; unless {notice.Amount ?? 0m} is paid within 10 days after it, work may stop from {first}.", [paper]),
+                Reason.Of("Civ. Code § 8830", $"The notice was given {given}; unless {notice.Amount ?? 0m} is paid within {wait} after it, work may stop from {first}.", [paper]),
                 Reason.Of("Civ. Code § 8844(a)", $"From that day the contractor, its surety or the owner may also have the superior court decide in an expedited proceeding what is due."),
                 .. tooEarly ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice was given before {notice.Readings[0].Day}, too early: give it again.", [paper])] : [],
-                .. postedLate ? (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Notice of intent was posted {posted}, {(posted.InTime(Period.LookBack(given.Earliest, PostingDays)) == Verdict.No ? "" : "perhaps ")}less than 5 days before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
+                .. postedLate ? (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Notice of intent was posted {posted}, {(posted.InTime(posting.LookBack(given.Earliest)) == Verdict.No ? "" : "perhaps ")}less than {posting} before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
                 .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.", [paper])] : [],
                 .. untold.Select(p => Reason.Of("Civ. Code § 8834(b)", $"No copy to {p.Name}: one goes to every subcontractor with whom there is a direct contract, on the same day.", [paper])),
             ],

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
@@ -8,12 +9,17 @@ namespace Stringline.Law.PromptPayment;
 /// <param name="from">The first day on which a payment can be for it.</param>
 /// <param name="due">The last day on which payment was in time, rolled for the payer.</param>
 /// <param name="amount">Dollars and cents.</param>
-internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal amount)
+/// <param name="terms">The penalty by the month; null where it bears none.</param>
+internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal amount, LateTerms? terms = null)
 {
     private readonly List<(LocalDate On, decimal Amount)> received = [];
 
     /// <summary>The entry that makes it due.</summary>
     public Entry Fact => fact;
+
+    /// <summary>The penalty by the month.</summary>
+    /// <exception cref="InvalidOperationException">It bears none.</exception>
+    public LateTerms Terms => terms ?? throw new InvalidOperationException("This sum bears no penalty by the month.");
 
     /// <summary>The first day on which a payment can be for it.</summary>
     public LocalDate From => from;
@@ -69,7 +75,7 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
     public decimal Whole { get; } = amount;
 
     /// <summary>What is wrongly withheld on a day, and the penalty until then: a part that came late costs until it came.</summary>
-    /// <param name="disputed">Dollars and cents in good-faith dispute; at most 150 percent of it may be held.</param>
+    /// <param name="disputed">Dollars and cents in good-faith dispute; its terms say how much of it may be held.</param>
     /// <param name="asOf">The day of asking.</param>
     public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf) => Penalty(disputed, asOf, due);
 
@@ -80,29 +86,29 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
         foreach (var (_, part) in received)
             whole += part;
         // What comes in answers first what may not be held.
-        var withheld = Late.WronglyWithheld(whole, disputed);
+        var withheld = Late.WronglyWithheld(whole, disputed, Terms);
         var (forMonths, byDays) = (0m, 0m);
         foreach (var (on, part) in received)
         {
             var late = Math.Min(withheld, part);
             withheld -= late;
-            var until = Late.Penalty(late, due, on);
+            var until = Late.Penalty(late, due, on, Terms);
             forMonths += until.ForMonths;
             byDays += until.ByDays;
         }
 
-        var rest = Late.Penalty(withheld, due, asOf);
+        var rest = Late.Penalty(withheld, due, asOf, Terms);
         return (withheld, forMonths + rest.ForMonths, byDays + rest.ByDays, rest.WholeMonths);
     }
 
     /// <summary>Simple interest by the year on what is or was late, until it came or until a day.</summary>
-    /// <param name="percent">Percent a year.</param>
+    /// <param name="rate">The rate by the year.</param>
     /// <param name="asOf">The day of asking.</param>
-    public decimal Interest(decimal percent, LocalDate asOf)
+    public decimal Interest(NumberRow rate, LocalDate asOf)
     {
-        var interest = Late.Interest(Unpaid, percent, due, asOf);
+        var interest = Late.Interest(Unpaid, rate, due, asOf);
         foreach (var (on, part) in received)
-            interest += Late.Interest(part, percent, due, on);
+            interest += Late.Interest(part, rate, due, on);
         return interest;
     }
 }

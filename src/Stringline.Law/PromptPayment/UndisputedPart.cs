@@ -1,10 +1,11 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The part of a claim on private work that the owner does not dispute: paid within 60 days after its statement, else with 2 percent a month (Civ. Code § 8850(d), (h)).</summary>
+/// <summary>The part of a claim on private work that the owner does not dispute: paid soon after its statement, else with a charge by the month (Civ. Code § 8850(d), (h)).</summary>
 internal static class UndisputedPart
 {
     private const string Section = "Civ. Code § 8850(d)";
@@ -16,9 +17,10 @@ internal static class UndisputedPart
         var (claims, answers) = (facts.All<DisputeClaimSent>(), facts.All<DisputeClaimAnswered>());
         if (claims.Count == 0 || answers.Count == 0 || answers[^1] is not { Undisputed: { } sum and > 0 } answer || Days.Of(answer.On) is not { } on)
             return null;
-        return facts.HiredByOwner && PrivateClaim.Governs(facts, claims[^1])
-            ? new SumDue(answer, on.Earliest, calendar.RollForwardOnAnyList(Period.LastDay(on.Latest, ClaimTimes.PaymentDays)), sum) { Disputed = 0m }
-            : null;
+        if (!facts.HiredByOwner || !PrivateClaim.Governs(facts, claims[^1]))
+            return null;
+        var due = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.OwnerPays, on.Latest));
+        return new SumDue(answer, on.Earliest, due, sum, LateLaw.UndisputedPart.On(facts, due)) { Disputed = 0m };
     }
 
     /// <summary>The finding <c>dispute-claim.undisputed-part</c>.</summary>
@@ -43,8 +45,8 @@ internal static class UndisputedPart
             Amount = interest.ForMonths,
             Why =
             [
-                Reason.Of(Section, $"{sum.Whole} is not disputed, and is paid within {ClaimTimes.PaymentDays} days after the owner's statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
-                .. late ? (Reason[])[Reason.Of("Civ. Code § 8850(h)", $"What is late bears 2 percent a month from the day after {sum.Due}: {interest.ForMonths} for whole months, {interest.ByDays} day by day at 24 percent a year.", [sum.Fact])] : [],
+                Reason.Of(Section, $"{sum.Whole} is not disputed, and is paid within {facts.Numbers.On(Number.OwnerPays, sum.From)} after the owner's statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
+                .. late ? (Reason[])[Reason.Of("Civ. Code § 8850(h)", $"What is late bears {sum.Terms.PerMonth} a month from the day after {sum.Due}: {interest.ForMonths} for whole months, {interest.ByDays} day by day at {sum.Terms.ByTheYear}.", [sum.Fact])] : [],
             ],
         };
     }

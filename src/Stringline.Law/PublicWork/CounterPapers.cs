@@ -52,7 +52,7 @@ internal sealed class CounterPapers
                 continue;
             }
 
-            var complete = ServedPapers.CompleteOn(on, paper.Manner);
+            var complete = ServedPapers.CompleteOn(facts, on, paper.Manner);
             why.Add(Reason.Of(Section, $"Counteraffidavit served, complete {complete}.", [paper]));
             if (Reaches(facts, paper, PartyCapacity.PublicEntity))
                 entity = Part.Best(entity, new Part(complete, paper, paper.Proof), by);

@@ -1,6 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
-using Stringline.Law.PromptPayment;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -25,11 +25,16 @@ internal static class MoneyOut
         if (!facts.HasFurnished || stopPayment.Standing is not (Standing.Open or Standing.InDoubt) || completion.Open.Count == 0)
             return null;
         var earliest = completion.Open[0].On.Earliest;
-        List<Reading> readings = [new Reading("the retention is due out, 60 days after completion", calendar.RollForwardOnAnyList(Period.LastDay(earliest, PublicRetention.EntityDays)))];
+        var days = facts.Numbers.On(Number.PublicRetention, earliest);
+        List<Reading> readings = [new Reading($"the retention is due out, {days.Text} after completion", calendar.RollForwardOnAnyList(days.LastDay(earliest)))];
         foreach (var notice in owners)
         {
             if (notice.HasForm != Verdict.No)
-                readings.Add(new Reading($"the time to give ends, 30 days after the {notice.Words}, and the money may go out", Period.LastDay(notice.Recorded.Earliest, TimeToGive.DaysFromRecording)));
+            {
+                var toGive = facts.Numbers.On(Number.GiveNoticeAfterRecording, notice.Recorded.Earliest);
+                readings.Add(new Reading(
+                    $"the time to give ends, {toGive.Text} after the {notice.Words}, and the money may go out", toGive.LastDay(notice.Recorded.Earliest)));
+            }
         }
 
         var sorted = Deadline.Sorted(readings);

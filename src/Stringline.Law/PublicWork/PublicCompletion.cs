@@ -1,11 +1,12 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
 namespace Stringline.Law.PublicWork;
 
-/// <summary>Completion of public work (Civ. Code § 9200): by acceptance or by 60 idle days; never by finishing or use alone.</summary>
+/// <summary>Completion of public work (Civ. Code § 9200): by acceptance or by idle days; never by finishing or use alone.</summary>
 public static class PublicCompletion
 {
     private const string Section = "Civ. Code § 9200";
@@ -40,9 +41,10 @@ public static class PublicCompletion
         var stops = LaborStop.Of(facts);
         foreach (var stop in stops)
         {
-            if (stop.SixtiethDay is not { } day)
+            var idle = facts.Numbers.On(Number.PublicIdleDays, stop.Last.Earliest);
+            if (stop.CompletesOn is not { } day)
             {
-                ruledOut.Add(Reason.NotApplied("Civ. Code § 9200(b)", $"Labor ceased {stop.Last} but resumed before 60 continuous days had run.", stop.Entry));
+                ruledOut.Add(Reason.NotApplied("Civ. Code § 9200(b)", $"Labor ceased {stop.Last} but resumed before {idle.Count} continuous days had run.", stop.Entry));
                 continue;
             }
 
@@ -53,8 +55,8 @@ public static class PublicCompletion
             }
 
             // Where the file does not say which contract it is, idleness is never more than asserted.
-            open.Add(new CompletionReading("60 days without labor", day, IdleFirmness(facts, stop, day),
-                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the sixtieth continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])) { IsIdleness = true, LaborResumed = stop.Resumed is not null });
+            open.Add(new CompletionReading($"{idle.Text} without labor", day, IdleFirmness(facts, stop, day),
+                Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the {idle.Ordinal} continuous day is {day}. Not on a contract under the State Contract Act (Pub. Contract Code § 10100).", [stop.Entry])) { IsIdleness = true, LaborResumed = stop.Resumed is not null });
         }
 
         AddWhatTheEntityStates(owners, open);
@@ -101,9 +103,9 @@ public static class PublicCompletion
             Reason.Of("Civ. Code § 9200(a)", $"The file does not say that the public entity accepted the work, and nobody need tell the claimant. Acceptance is taken to be no earlier than the last work the file knows of, {floor}; it may be much later.", [.. facts.Furnished.TakeLast(1)])));
     }
 
-    private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, Days sixtieth) =>
-        facts.AsOf < sixtieth.Latest ? Firmness.Projected
-        : facts.Job.Work.StateContractAct == false && !(stop.Resumed <= sixtieth.Latest) && stop.OwnLabor is null && stop.Against is null ? Firmness.Certain
+    private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, Days complete) =>
+        facts.AsOf < complete.Latest ? Firmness.Projected
+        : facts.Job.Work.StateContractAct == false && !(stop.Resumed <= complete.Latest) && stop.OwnLabor is null && stop.Against is null ? Firmness.Certain
         : Firmness.Asserted;
 
     /// <summary>The finding <c>completion.day</c>.</summary>
@@ -114,7 +116,7 @@ public static class PublicCompletion
             : [new Reading(r.Name, r.On.Earliest), new Reading(r.Name + ", at the latest", r.On.Latest)]));
         var why = completion.Open.Select(r => r.Why).ToList();
         if (why.Count == 0)
-            why.Add(Reason.Of(Section, $"The file does not say that the public entity accepted the work, nor that labor ceased for 60 days."));
+            why.Add(Reason.Of(Section, $"The file does not say that the public entity accepted the work, nor that labor ceased for {facts.Numbers.On(Number.PublicIdleDays, facts.AsOf)}."));
         why.AddRange(completion.RuledOut);
         return new Finding
         {
@@ -130,7 +132,7 @@ public static class PublicCompletion
             [
                 .. !completion.EndKnown ? (Question[])[new Question("Has the public entity accepted the work, and on which day? Search its agenda and the county index. (completed)")] : [],
                 .. facts.Job.Work.StateContractAct is null && facts.All<LaborCeased>().Count > 0
-                    ? (Question[])[new Question("Is the contract under the State Contract Act? Then idleness never completes the work (work.stateContractAct).", Days: LaborStop.IdleDays)]
+                    ? (Question[])[new Question("Is the contract under the State Contract Act? Then idleness never completes the work (work.stateContractAct).", Days: facts.Numbers.On(Number.PublicIdleDays, facts.AsOf).Count)]
                     : [],
             ],
         };

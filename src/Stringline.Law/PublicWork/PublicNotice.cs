@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -67,7 +68,7 @@ public static class PublicNotice
 
         if (missing is null)
             return new Reach(kind, from, given, [], false) { Each = each, IsInDoubt = inDoubt };
-        var today = Period.LookBack(facts.AsOf, Reach.LookBackDays);
+        var today = Reach.LookBack(facts, facts.AsOf).LookBack(facts.AsOf);
         return new Reach(ReachKind.NotGiven, new Days(today, today), null, missing, false) { Each = each };
     }
 
@@ -80,10 +81,14 @@ public static class PublicNotice
         var readings = new List<Reading>();
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 9304", $"The notice covers work within 20 days before it and afterwards; it is never too late, but later it covers less."),
+            Reason.Of("Civ. Code § 9304", $"The notice covers work within {Reach.LookBack(facts, facts.AsOf)} before it and afterwards; it is never too late, but later it covers less."),
         };
         if (facts.FirstFurnished is { } first)
-            readings.Add(Deadline.Own("20 days after first furnishing, to cover all of it", Period.LastDay(first.Earliest, Reach.NoticeDays), calendar));
+        {
+            var days = facts.Numbers.On(Number.PublicNoticeLookBack, first.Earliest);
+            readings.Add(Deadline.Own($"{days.Text} after first furnishing, to cover all of it", days.LastDay(first.Earliest), calendar));
+        }
+
         why.AddRange(NoticeReasons.Given(facts, reach));
         why.AddRange(NoticeReasons.WhatDoesNotCount(facts));
         why.AddRange(Duties.OnPublicWork(facts, noneGiven: reach.Kind == ReachKind.NotGiven));
@@ -91,7 +96,7 @@ public static class PublicNotice
         var standing = reach.Kind switch
         {
             ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
-            // Left and mailed, it is complete five days later; one given by hand on the day of asking still covers everything.
+            // Left and mailed, it is complete some days later; one given by hand on the day of asking still covers everything.
             ReachKind.Late when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
             ReachKind.Late when PreliminaryNoticeDays.InReach(facts, reach) is var late => late == Standing.Lost || reach.GivenToAll ? late : Standing.InDoubt,
             ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
@@ -100,20 +105,24 @@ public static class PublicNotice
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
         return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", standing, readings, calendar, why,
-            questions: NoticeReasons.AboutGiving(facts, reach));
+            questions: NoticeReasons.AboutGiving(facts, reach)) with
+        {
+            IfLate = (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
+        };
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>
     [Rule("Civ. Code § 9304")]
-    public static Finding? ReachesBackTo(Reach reach, Finding notice)
+    public static Finding? ReachesBackTo(FactsAsOf facts, Reach reach, Finding notice)
     {
         if (reach.From is not { } from)
             return null;
+        var back = Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf);
         List<Reading> readings = reach.Kind == ReachKind.NotGiven
             ? [new Reading("if notice is given on the day of asking", from.Earliest)]
             : from.IsExact
-                ? [new Reading("20 days before the notice was given", from.Earliest)]
-                : [new Reading("20 days before the earliest day of notice", from.Earliest), new Reading("20 days before the latest day of notice", from.Latest)];
+                ? [new Reading($"{back.Text} before the notice was given", from.Earliest)]
+                : [new Reading($"{back.Text} before the earliest day of notice", from.Earliest), new Reading($"{back.Text} before the latest day of notice", from.Latest)];
         return new Finding
         {
             Id = "preliminary-notice.reaches-back-to",
@@ -121,7 +130,7 @@ public static class PublicNotice
             Standing = notice.Standing,
             Readings = readings,
             Band = Deadline.Band(readings),
-            Why = [Reason.Of("Civ. Code § 9304", $"It covers work within 20 days before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
+            Why = [Reason.Of("Civ. Code § 9304", $"It covers work within {back} before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
         };
     }
 }

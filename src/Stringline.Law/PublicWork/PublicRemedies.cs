@@ -28,7 +28,7 @@ public static class PublicRemedies
 
         var notice = PublicNotice.LastDay(facts, reach, calendar);
         yield return notice;
-        if (PublicNotice.ReachesBackTo(reach, notice) is { } reaches)
+        if (PublicNotice.ReachesBackTo(facts, reach, notice) is { } reaches)
             yield return reaches;
         if (StateOfficer.Finding(facts) is { } officer)
             yield return officer;

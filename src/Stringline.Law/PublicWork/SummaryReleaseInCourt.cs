@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
@@ -7,9 +8,6 @@ namespace Stringline.Law.PublicWork;
 /// <summary>What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order (Civ. Code §§ 9408-9414).</summary>
 internal static class SummaryReleaseInCourt
 {
-    private const int NoticeDays = 5;
-    private const int MailDays = 5;
-
     /// <summary>Adds the findings <c>summary-release.rights-action</c>, <c>.hearing-notice</c> and <c>.order</c>.</summary>
     /// <param name="findings">The findings.</param>
     /// <param name="facts">The facts.</param>
@@ -43,6 +41,7 @@ internal static class SummaryReleaseInCourt
 
     /// <summary>Either side may bring an action for a declaration of rights and move for a determination; no day is set.</summary>
     [Rule("Civ. Code § 9408(a)")]
+    [Rule("Civ. Code § 9408(d)")]
     private static Finding RightsAction(FactsAsOf facts)
     {
         var filed = facts.All<RightsActionFiled>();
@@ -51,7 +50,7 @@ internal static class SummaryReleaseInCourt
             Id = "summary-release.rights-action",
             Title = "Action for a declaration of rights to the withheld money",
             Standing = filed.Count > 0 ? Standing.Done : Standing.Open,
-            Why = [Reason.Of("Civ. Code § 9408(a)", $"With the counteraffidavit and its proof served, the direct contractor or the claimant may bring an action for a declaration of rights, and then move for a determination; the motion is heard within 15 days. The direct contractor bears the burden of proof (Civ. Code § 9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that too.", [.. filed])],
+            Why = [Reason.Of("Civ. Code § 9408(a)", $"With the counteraffidavit and its proof served, the direct contractor or the claimant may bring an action for a declaration of rights, and then move for a determination; the motion is heard within {facts.Numbers.On(Number.HearMotion, facts.AsOf)}. The direct contractor bears the burden of proof (Civ. Code § 9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that too.", [.. filed])],
         };
     }
 
@@ -60,9 +59,11 @@ internal static class SummaryReleaseInCourt
     [Rule("Civ. Code § 9408(c)")]
     private static Finding HearingNotice(FactsAsOf facts, HearingNoticed noticed, Days on)
     {
-        var last = noticed.Hearing.PlusDays(-NoticeDays);
+        var ahead = facts.Numbers.On(Number.NoticeOfHearing, noticed.Hearing);
+        var mail = facts.Numbers.On(Number.HearingByMail, on.Latest);
+        var last = ahead.LookBack(noticed.Hearing);
         var byHand = on.Latest <= last;
-        var byMail = on.Latest.PlusDays(MailDays) <= last;
+        var byMail = mail.LastDay(on.Latest) <= last;
         var isNotice = noticed.Manner is not { } manner || Giving.IsGood(manner);
         var untold = Untold(facts, noticed);
         var isGood = isNotice && untold.Count == 0 && (noticed.Manner is Manner.Personal ? byHand : byMail);
@@ -76,7 +77,7 @@ internal static class SummaryReleaseInCourt
             Band = new Band(hearing, hearing),
             Why =
             [
-                Reason.Of("Civ. Code § 9408(b)", $"Not less than five days' notice of the hearing is given to the public entity and to the other party, by {last}; by mail it is complete on the fifth day after deposit (Civ. Code § 9408(c)), so it is mailed by {last.PlusDays(-MailDays)}. Given {on}.", [noticed]),
+                Reason.Of("Civ. Code § 9408(b)", $"Not less than {ahead.Spelled}' notice of the hearing is given to the public entity and to the other party, by {last}; by mail it is complete on the {mail.Ordinal} day after deposit (Civ. Code § 9408(c)), so it is mailed by {mail.LookBack(last)}. Given {on}.", [noticed]),
                 .. isNotice ? (Reason[])[] : [Reason.Of("Civ. Code § 9408(c)", $"The notice was given in no manner of Civ. Code §§ 8106 and 8110: give it again.", [noticed])],
                 .. untold.Select(party => Reason.Of("Civ. Code § 9408(b)", $"No notice to {party.Name} is shown: it goes to the public entity and to the other party.", [noticed])),
             ],

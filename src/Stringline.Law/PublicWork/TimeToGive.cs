@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -8,12 +9,6 @@ namespace Stringline.Law.PublicWork;
 /// <summary>The time in which a stop payment notice may be given on public work (Civ. Code § 9356), on every reading the facts allow.</summary>
 public sealed class TimeToGive
 {
-    /// <summary>Days from a recorded notice of completion, acceptance or cessation.</summary>
-    public const int DaysFromRecording = 30;
-
-    /// <summary>Days from completion or cessation where none is recorded.</summary>
-    public const int DaysFromCompletion = 90;
-
     private const string Recorded = "Civ. Code § 9356(a)";
     private const string NotRecorded = "Civ. Code § 9356(b)";
 
@@ -49,10 +44,12 @@ public sealed class TimeToGive
         var readings = new List<Reading>();
         foreach (var reading in completion.Open)
         {
-            why.Add(Reason.Of(NotRecorded, $"On the reading «{reading.Name}», 90 days after {reading.On.Earliest}: {Period.LastDay(reading.On.Earliest, DaysFromCompletion)}.", reading.Why));
+            var days = facts.Numbers.On(Number.GiveNoticeAfterCompletion, reading.On.Earliest);
+            why.Add(Reason.Of(NotRecorded,
+                $"On the reading «{reading.Name}», {days} after {reading.On.Earliest}: {days.LastDay(reading.On.Earliest)}.", reading.Why));
             foreach (var completed in DaysToTry.Completions(reading, owners))
             {
-                var last = Period.LastDay(completed, DaysFromCompletion);
+                var last = facts.Numbers.LastDay(Number.GiveNoticeAfterCompletion, completed);
                 if (last > ShortestIf(facts, reading, completed, owners))
                     continue;
                 var name = completed == reading.On.Earliest ? reading.Name : completed == reading.On.Latest ? reading.Name + ", at the latest" : reading.NameOn(completed);
@@ -61,15 +58,15 @@ public sealed class TimeToGive
         }
 
         var unseen = UnseenNotice.OfCompletion(facts, completion, owners, calendar);
-        var ceasedUnseen = ShorteningOnly(UnseenNotice.OfCessation(facts, owners), readings);
+        var ceasedUnseen = ShorteningOnly(facts, UnseenNotice.OfCessation(facts, owners), readings);
         foreach (var notice in unseen)
-            readings.Add(Deadline.Own(notice.Name, Period.LastDay(notice.Recorded, DaysFromRecording), calendar));
+            readings.Add(Deadline.Own(notice.Name, facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, notice.Recorded), calendar));
         foreach (var notice in ceasedUnseen)
-            readings.Add(Deadline.Own(notice.Name, Period.LastDay(notice.Recorded, DaysFromRecording), calendar));
+            readings.Add(Deadline.Own(notice.Name, facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, notice.Recorded), calendar));
         if (unseen.Count > 0)
-            why.Add(UnseenNotice.Why(facts, unseen, Recorded, DaysFromRecording));
+            why.Add(UnseenNotice.Why(facts, unseen, Recorded, Number.GiveNoticeAfterRecording));
         if (ceasedUnseen.Count > 0)
-            why.Add(UnseenNotice.Why(facts, ceasedUnseen, Recorded, DaysFromRecording));
+            why.Add(UnseenNotice.Why(facts, ceasedUnseen, Recorded, Number.GiveNoticeAfterRecording));
         if (IdleUnderTheStateContractAct(facts) is { } caution)
             why.Add(caution);
 
@@ -85,8 +82,9 @@ public sealed class TimeToGive
                 continue;
             }
 
-            var last = notice.Recorded.Plus(DaysFromRecording);
-            why.Add(Reason.Of(Recorded, $"A {notice.Words} was recorded {notice.Recorded}: 30 days after it, {last}.", [notice.Entry]));
+            var days = facts.Numbers.On(Number.GiveNoticeAfterRecording, notice.Recorded.Earliest);
+            var last = notice.Recorded.LastDay(facts.Numbers, Number.GiveNoticeAfterRecording);
+            why.Add(Reason.Of(Recorded, $"A {notice.Words} was recorded {notice.Recorded}: {days} after it, {last}.", [notice.Entry]));
             if (!notice.IsForWholeWork)
             {
                 why.Add(OfOneContract(notice));
@@ -100,7 +98,8 @@ public sealed class TimeToGive
             }
 
             foreach (var recorded in DaysToTry.Ends(notice.Recorded))
-                fromRecording.Add(Deadline.Own($"30 days after the {notice.Words} of {LawText.IsoDay(recorded)}", Period.LastDay(recorded, DaysFromRecording), calendar));
+                fromRecording.Add(Deadline.Own($"{days.Text} after the {notice.Words} of {LawText.IsoDay(recorded)}",
+                    facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, recorded), calendar));
         }
 
         // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
@@ -110,14 +109,14 @@ public sealed class TimeToGive
     }
 
     // A notice that nobody has seen is looked for because it can make the time shorter.
-    private static IReadOnlyList<UnseenNotice> ShorteningOnly(IReadOnlyList<UnseenNotice> unseen, List<Reading> readings)
+    private static IReadOnlyList<UnseenNotice> ShorteningOnly(FactsAsOf facts, IReadOnlyList<UnseenNotice> unseen, List<Reading> readings)
     {
         if (readings.Count == 0 || unseen.Count == 0)
             return unseen;
         var end = LocalDate.MinIsoValue;
         foreach (var reading in readings)
             end = LocalDate.Max(end, reading.Day);
-        return [.. unseen.Where(n => Period.LastDay(n.Recorded, DaysFromRecording) < end)];
+        return [.. unseen.Where(n => facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, n.Recorded) < end)];
     }
 
     /// <summary>
@@ -128,7 +127,7 @@ public sealed class TimeToGive
     private static Reason OfOneContract(OwnersNotice notice) => Reason.Of(Recorded,
         $"The {notice.Words} names one direct contract, and the section speaks of notices for the work of improvement: whether it ends the time is open, so plan on it.", [notice.Entry]);
 
-    // The thirty days of a notice that surely counts if the work was completed as one reading says: then that reading's ninety days are gone, whatever
+    // The days of a notice that surely counts if the work was completed as one reading says: then that reading's longer time is gone, whatever
     // it does on another.
     private static LocalDate ShortestIf(FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> owners)
     {
@@ -136,7 +135,7 @@ public sealed class TimeToGive
         foreach (var notice in owners)
         {
             if (notice.HasForm == Verdict.Yes && SurelyCountsIf(facts, notice, reading, new Days(completed, completed)))
-                shortest = LocalDate.Min(shortest, notice.Recorded.Plus(DaysFromRecording).Latest);
+                shortest = LocalDate.Min(shortest, notice.Recorded.LastDay(facts.Numbers, Number.GiveNoticeAfterRecording).Latest);
         }
 
         return shortest;
@@ -185,6 +184,6 @@ public sealed class TimeToGive
     {
         if (facts.Job.Work.StateContractAct != true || facts.All<LaborCeased>() is not { Count: > 0 } stops)
             return null;
-        return Reason.Of(NotRecorded, $"Caution: labor ceased {Days.Of(stops[^1].On)}. Idleness completes nothing on a contract under the State Contract Act, but the section counts from cessation or completion, and somebody may count the 90 days from the idleness: give the notice early.", [stops[^1]]);
+        return Reason.Of(NotRecorded, $"Caution: labor ceased {Days.Of(stops[^1].On)}. Idleness completes nothing on a contract under the State Contract Act, but the section counts from cessation or completion, and somebody may count the {facts.Numbers.On(Number.GiveNoticeAfterCompletion, stops[^1].On.Earliest ?? facts.AsOf)} from the idleness: give the notice early.", [stops[^1]]);
     }
 }

@@ -1,3 +1,5 @@
+using Stringline.Law.Numbers;
+
 namespace Stringline.Law.Reasoning;
 
 /// <summary>A day known only to lie between two days, both included; equal ends where it is known exactly.</summary>
@@ -10,6 +12,17 @@ public readonly record struct Days(LocalDate Earliest, LocalDate Latest)
 
     /// <summary>The span moved by a number of days.</summary>
     public Days Plus(int days) => new(Earliest.PlusDays(days), Latest.PlusDays(days));
+
+    /// <summary>The last day of a period that runs from a day of the span, by the version of the number that governs that day.</summary>
+    public Days LastDay(NumberTable numbers, Number number)
+    {
+        var fromEarliest = numbers.LastDay(number, Earliest);
+        if (IsExact)
+            return new Days(fromEarliest, fromEarliest);
+        var fromLatest = numbers.LastDay(number, Latest);
+        // A later version may be so much shorter that a later day gives an earlier end.
+        return new Days(LocalDate.Min(fromEarliest, fromLatest), LocalDate.Max(fromEarliest, fromLatest));
+    }
 
     /// <summary>The span of a day fact, or null where the day is unknown.</summary>
     public static Days? Of(Facts.DayFact fact) =>

@@ -1,3 +1,5 @@
+using Stringline.Law.Numbers;
+
 namespace Stringline.Law.Reasoning;
 
 /// <summary>One way the facts can be taken in law, and the day it gives.</summary>
@@ -63,6 +65,9 @@ public sealed record Finding
         get => Read<Question>(ref questions);
         init => questions = value;
     }
+
+    /// <summary>Of a notice that may still be given late: the time that is over, and how far one given late reaches back; null elsewhere.</summary>
+    internal (NumberRow Time, NumberRow LookBack)? IfLate { get; init; }
 
     /// <summary>Makes the reasons, for a finding whose reasons are many and seldom read.</summary>
     internal Func<IReadOnlyList<Reason>>? Explain

@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime.Text;
 
 namespace Stringline.Law.Reasoning;
 
@@ -28,6 +29,12 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
             Digits(text[8..], day.Day);
         });
     }
+
+    /// <summary>A day as a sentence has it: <c>January 1, 2017</c>.</summary>
+    public static string LongDay(LocalDate day) => LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu").Format(day);
+
+    /// <summary>A text that begins a sentence.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static void Digits(Span<char> text, int number)
     {

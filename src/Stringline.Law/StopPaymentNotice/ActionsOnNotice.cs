@@ -51,7 +51,7 @@ internal sealed class ActionsOnNotice
         return null;
     }
 
-    // One filed before the notice is none on it; one filed inside the ten days may be thrown out as brought too early.
+    // One filed before the notice is none on it; one filed inside the wait may be thrown out as brought too early.
     private static Verdict IsOn(StopPaymentAction.Window window, ActionFiled action)
     {
         var brought = Days.Of(action.On)!.Value;
@@ -60,7 +60,7 @@ internal sealed class ActionsOnNotice
             : Verdict.Yes;
     }
 
-    /// <summary>Where bringing the action stands, over all the notices: each must be sued on after its own ten days.</summary>
+    /// <summary>Where bringing the action stands, over all the notices: each must be sued on after its own wait.</summary>
     public Standing StandingOf(IReadOnlyList<StopPaymentAction.Window> windows, IReadOnlyList<Reading> readings, bool endFirm, Standing without, StayedSuit? stay)
     {
         without = stay?.Unsued(without, facts.AsOf) ?? without;
@@ -76,7 +76,7 @@ internal sealed class ActionsOnNotice
         return all!.Value;
     }
 
-    // Whether a notice whose day nobody knows was given more than ten days before the action is open.
+    // Whether a notice whose day nobody knows was given long enough before the action is open.
     private Standing OnUnknownDay(IReadOnlyList<Reading> readings, bool endFirm, Standing without)
     {
         foreach (var action in actions)
@@ -193,7 +193,7 @@ internal sealed class ActionsOnNotice
                 yield return IsOn(window, action) switch
                 {
                     Verdict.No => Reason.NotApplied(law.First, $"The action filed {brought} was filed before the notice to the {window.Words} was given; it is none on it.", action),
-                    Verdict.Open => Reason.Of(law.First, $"Action filed {brought}, when ten days from giving the notice to the {window.Words} had not surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]),
+                    Verdict.Open => Reason.Of(law.First, $"Action filed {brought}, when {window.Wait.Spelled} from giving the notice to the {window.Words} had not surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]),
                     _ when !SuesAll(window, action) => Reason.Of(law.Last, $"Action filed {brought}, but not against all who must be sued: {(ReferenceEquals(law, StopPaymentLaw.Public) ? "the public entity and the direct contractor" : "the " + window.Words)}. Join them in time.", [action]),
                     _ => Reason.Of(law.Last, $"Action filed {brought}; it counts here if it is on the stop payment notice too.", [action]),
                 };

@@ -9,9 +9,6 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <summary>What follows the action on a stop payment notice: telling of it, and bringing it to trial.</summary>
 internal static class AfterSuing
 {
-    /// <summary>Days from the action within which those who got the notice are told of it.</summary>
-    public const int DaysToTellOfAction = 5;
-
     /// <summary>The findings <c>stop-payment-notice.tell-of-action</c> and <c>stop-payment-notice.prosecution-last-day</c>.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
     {
@@ -26,7 +23,8 @@ internal static class AfterSuing
     private static Finding Tell(
         FactsAsOf facts, ActionFiled action, Days filed, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
     {
-        List<Reading> readings = [Deadline.Own("five days after the action was filed", Period.LastDay(filed.Earliest, DaysToTellOfAction), calendar)];
+        var days = facts.Numbers.On(law.ToTell, filed.Earliest);
+        List<Reading> readings = [Deadline.Own($"{days.Spelled} after the action was filed", days.LastDay(filed.Earliest), calendar)];
         var told = ToldAll(facts, windows, filed);
         return Deadline.Finding("stop-payment-notice.tell-of-action", "Notice of the action on the stop payment notice",
             Deadline.StandingOf(facts.AsOf, readings, told, endFirm: false), readings, calendar, Why, endKnown: true, Ask);
@@ -35,7 +33,7 @@ internal static class AfterSuing
         {
             var why = new List<Reason>
             {
-                Reason.Of(law.Tell, $"Within five days after the action was filed, tell those to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [action]),
+                Reason.Of(law.Tell, $"Within {days.Spelled} after the action was filed, tell those to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [action]),
             };
             foreach (var paper in facts.All<ActionTold>())
             {
@@ -94,7 +92,7 @@ internal static class AfterSuing
         Days? first = null;
         foreach (var told in facts.All<ActionTold>())
         {
-            if (Giving.CompleteOn(told.On, told.Manner, null) is not { } complete || told.On.Latest < filed.Earliest || !holder.IsReachedBy(told.To)
+            if (Giving.CompleteOn(facts.Numbers, told.On, told.Manner, null) is not { } complete || told.On.Latest < filed.Earliest || !holder.IsReachedBy(told.To)
                 || (told.Manner is { } manner && !Giving.IsGood(manner)))
                 continue;
             if (first is not { } so || complete.Latest < so.Latest)
@@ -108,11 +106,12 @@ internal static class AfterSuing
     [Rule("Civ. Code § 9508")]
     private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, StopPaymentLaw law, OpenDays calendar)
     {
-        var last = Period.AddYears(filed.Earliest, Prosecution.YearsToTrial);
-        List<Reading> readings = [Deadline.Own("two years after the action was filed", last, calendar)];
+        var years = facts.Numbers.On(law.ToTrial, filed.Earliest);
+        var last = years.LastDay(filed.Earliest);
+        List<Reading> readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         var trial = OwnAction.Trial(facts, action);
         return Deadline.Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
             trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
-            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within two years, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
+            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
     }
 }

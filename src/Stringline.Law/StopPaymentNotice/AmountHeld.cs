@@ -188,17 +188,19 @@ internal static class AmountHeld
     [Rule("Civ. Code § 9364")]
     private static Reason FreedByBond(FactsAsOf facts, decimal claimed, StopPaymentLaw law)
     {
-        var needed = ReleaseBond.AmountFor(claimed);
-        if (facts.All<StopPaymentBondGiven>() is [.., var bond])
+        var given = facts.All<StopPaymentBondGiven>();
+        var percent = facts.Numbers.On(law.BondPercent, given.Count > 0 ? given[^1].On.Earliest ?? facts.AsOf : facts.AsOf);
+        var needed = ReleaseBond.AmountFor(claimed, percent);
+        if (given is [.., var bond])
         {
             return bond.Amount is { } amount && amount < needed
-                ? Reason.Of(law.ReleaseBond, $"A bond of {amount} was given to free the money; 125 percent of the claim is {needed}, so the money should still be held. Tell the holder at once.", [bond])
+                ? Reason.Of(law.ReleaseBond, $"A bond of {amount} was given to free the money; {percent} of the claim is {needed}, so the money should still be held. Tell the holder at once.", [bond])
                 : Reason.Of(law.ReleaseBond, $"A bond was given that frees the money: the claim lives on against the bond. Sue in the same time, the surety on the bond too.", [bond]);
         }
 
         return ReferenceEquals(law, StopPaymentLaw.Public)
-            ? Reason.Of(law.ReleaseBond, $"The entity may let the direct contractor free the money by a bond of 125 percent of the claim: {needed}.")
-            : Reason.Of(law.ReleaseBond, $"The money may be freed by a bond of 125 percent of the amount claimed: {needed}.");
+            ? Reason.Of(law.ReleaseBond, $"The entity may let the direct contractor free the money by a bond of {percent} of the claim: {needed}.")
+            : Reason.Of(law.ReleaseBond, $"The money may be freed by a bond of {percent} of the amount claimed: {needed}.");
     }
 
     [Rule("Civ. Code § 9450")]

@@ -1,5 +1,5 @@
-using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
@@ -9,12 +9,14 @@ namespace Stringline.Law.StopPaymentNotice;
 internal static class GivenReasons
 {
     /// <summary>What was given to a holder and counts, or why it does not.</summary>
-    public static IEnumerable<Reason> Of(HolderServed served, StopPaymentLaw law) => served.Services.Select(s => Of(s, served.Holder, law));
+    public static IEnumerable<Reason> Of(FactsAsOf facts, HolderServed served, StopPaymentLaw law) =>
+        served.Services.Select(s => Of(facts, s, served.Holder, law));
 
     /// <summary>The same of a row.</summary>
-    public static IEnumerable<Reason> Given(HolderRow row, StopPaymentLaw law) => row.Holds ? Of(row.Served, law) : [];
+    public static IEnumerable<Reason> Given(FactsAsOf facts, HolderRow row, StopPaymentLaw law) =>
+        row.Holds ? Of(facts, row.Served, law) : [];
 
-    private static Reason Of(GivenPaper service, Holder holder, StopPaymentLaw law)
+    private static Reason Of(FactsAsOf facts, GivenPaper service, Holder holder, StopPaymentLaw law)
     {
         var paper = service.Paper;
         var given = service.On is { } on ? on.ToString() : "on a day unknown";
@@ -24,7 +26,7 @@ internal static class GivenReasons
             Flaw.Released => Reason.NotApplied("Civ. Code § 8128", $"The stop payment notice given to the {holder.Words} {given} was released; it does not count. Another may be given while the time runs.", paper),
             Flaw.MaybeReleased => Reason.Of("Civ. Code § 8128", $"A stop payment notice was released; the file does not say which, so the one given to the {holder.Words} {given} may be gone.", [paper]),
             Flaw.Manner => Reason.NotApplied(law.Manner, $"The stop payment notice to the {holder.Words} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper),
-            Flaw.NotTried => Reason.NotApplied(LeftAndMailed.Section(paper.On), $"The stop payment notice to the {holder.Words} was left and mailed with no try to hand it over, which counts for nothing toward a natural person. Give it again.", paper),
+            Flaw.NotTried => Reason.NotApplied(LeftAndMailed.Section(facts.Numbers, paper.On), $"The stop payment notice to the {holder.Words} was left and mailed with no try to hand it over, which counts for nothing toward a natural person. Give it again.", paper),
             Flaw.NoNoticeBefore => Reason.NotApplied(law.Before, $"The stop payment notice to the {holder.Words} was given {given}, before the preliminary notice, which must come first; it does not count. Give it again.", paper),
             Flaw.MaybeExcused => Reason.Of(law.Before, $"The stop payment notice to the {holder.Words} was given {given}, before any preliminary notice to it. Nothing named it on the first day of the work; whether that excuses the notice here is not settled (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831 leaves room for an excuse). Give it preliminary notice, and this one again.", [paper]),
             Flaw.Agent => Reason.Of("Civ. Code § 8066", $"The stop payment notice was given {given} to one who is not the {holder.Words} itself; it counts only as far as the authority to take it goes. Give it to the {holder.Words} too.", [paper]),
@@ -33,9 +35,9 @@ internal static class GivenReasons
             Flaw.OthersUntold => Reason.Of(law.Before, $"The stop payment notice to the {holder.Words} was given {given}, before the preliminary notice to the lender, to whom alone it is due (Civ. Code § 8200(e)(2)). Whether that undoes what the {holder.Words} holds is open: give the preliminary notice, and this one again.", [paper]),
             Flaw.UnknownDay => Reason.Of(law.Recipients, $"Stop payment notice given to the {holder.Words} on a day that is not known.", [paper]),
             Flaw.Lacks => Reason.Of(law.Manner, $"Stop payment notice given to the {holder.Words} {given}; it lacks, as entered: {paper.Lacks}. Whether it will do all the same is open: give it again while the time runs.", [paper]),
-            Flaw.LeftAndMailed => Reason.Of(LeftAndMailed.Section(paper.On), $"Stop payment notice left and mailed, complete toward the {holder.Words} {given}. Toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(paper.On)} of them on as many days and at different times; keep the proof of the tries, or give it again by mail.", [paper]),
-            Flaw.SmallBond => Reason.Of("Civ. Code § 8532", $"The notice to the {holder.Words} states {paper.Amount!.Value}, and its bond is {paper.BondAmount!.Value}: 125 percent of the claim is {ReleaseBond.AmountFor(paper.Amount.Value)}. The lender may treat it as a notice without a bond.", [paper]),
-            Flaw.BondNotReplaced => Reason.Of("Civ. Code § 8534", $"The lender objected to the bond of the notice given to the {holder.Words} {given}, and the file shows no other bond within {ServingHolders.DaysForNewBond} days: it may disregard the notice.", [paper]),
+            Flaw.LeftAndMailed => Reason.Of(LeftAndMailed.Section(facts.Numbers, paper.On), $"Stop payment notice left and mailed, complete toward the {holder.Words} {given}. Toward a natural person that is good only after tries to hand it over, {LeftAndMailed.TriesAsked(facts.Numbers, paper.On).Count} of them on as many days and at different times; keep the proof of the tries, or give it again by mail.", [paper]),
+            Flaw.SmallBond => Reason.Of("Civ. Code § 8532", $"The notice to the {holder.Words} states {paper.Amount!.Value}, and its bond is {paper.BondAmount!.Value}: {facts.Numbers.On(Number.BondOfNotice, service.On!.Value.Earliest)} of the claim is {ServingHolders.AmountOfBond(facts, paper.Amount.Value, service.On!.Value.Earliest)}. The lender may treat it as a notice without a bond.", [paper]),
+            Flaw.BondNotReplaced => Reason.Of("Civ. Code § 8534", $"The lender objected to the bond of the notice given to the {holder.Words} {given}, and the file shows no other bond within {facts.Numbers.On(Number.ReplaceBond, facts.AsOf)}: it may disregard the notice.", [paper]),
             _ => throw new InvalidOperationException($"No such flaw: {service.Flaw}."),
         };
     }
@@ -56,7 +58,7 @@ internal static class GivenReasons
     }
 
     /// <summary>What the file leaves open of the papers given to a holder.</summary>
-    public static List<Question> Questions(HolderServed served)
+    public static List<Question> Questions(FactsAsOf facts, HolderServed served)
     {
         var questions = new List<Question>();
         foreach (var service in served.Services)
@@ -67,7 +69,7 @@ internal static class GivenReasons
             if (paper.Manner is null)
                 questions.Add(new Question($"How was the stop payment notice to the {served.Holder.Words} given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (stop-payment-given.manner)") { Corrects = paper });
             if (paper is { Manner: Manner.Substituted, Mailed: null })
-                questions.Add(new Question("On which day was the stop payment notice mailed after it was left? It is complete five days later. (stop-payment-given.mailed)") { Corrects = paper });
+                questions.Add(new Question($"On which day was the stop payment notice mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later. (stop-payment-given.mailed)") { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed)
                 questions.Add(new Question("How often was it tried to hand the stop payment notice over before it was left, each time on another day and at another hour? (stop-payment-given.tries)", Dollars: paper.Amount) { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed && served.Holder.Through.Any(p => paper.To.Contains(p.Id) && LeftAndMailed.IsNaturalPerson(p) is null))

@@ -99,7 +99,7 @@ internal enum Flaw
     /// <summary>It was left and mailed, and the tries to hand it over are not known.</summary>
     LeftAndMailed,
 
-    /// <summary>Its bond is smaller than 125 percent of what it claims.</summary>
+    /// <summary>Its bond is smaller than it must be for what it claims.</summary>
     SmallBond,
 
     /// <summary>The lender objected to the bond, and no other was brought in time.</summary>

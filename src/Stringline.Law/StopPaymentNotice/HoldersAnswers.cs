@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -7,9 +8,6 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <summary>What the holders demand or answer on private work, and by when: each only where its facts are there.</summary>
 internal static class HoldersAnswers
 {
-    /// <summary>Days of an owner who relies on a payment bond to say so.</summary>
-    public const int OwnersDays = 30;
-
     /// <summary>Days by which to answer the owner's demand. The Code sets none: our target, no source.</summary>
     public const int TargetForDemand = 10;
 
@@ -35,7 +33,7 @@ internal static class HoldersAnswers
         foreach (var demand in demands)
         {
             if (demand.On.Earliest is { } day)
-                readings.Add(Deadline.Own("our target: ten days after the owner's demand", Period.LastDay(day, TargetForDemand), calendar));
+                readings.Add(Deadline.Own($"our target: {NumberWords.Cardinal(TargetForDemand)} days after the owner's demand", Period.LastDay(day, TargetForDemand), calendar));
         }
 
         var standing = readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false);
@@ -49,7 +47,7 @@ internal static class HoldersAnswers
         return Deadline.Finding("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", standing, readings, calendar, () =>
         [
             Reason.Of("Civ. Code § 8520(b)", $"The owner demanded a stop payment notice. Who does not give one, bonded or not, forfeits the lien. The Code sets no number of days: give it at once; the day shown is our target.", demands),
-            .. GivenReasons.Of(owner, StopPaymentLaw.Private),
+            .. GivenReasons.Of(facts, owner, StopPaymentLaw.Private),
         ], endKnown: true);
     }
 
@@ -63,8 +61,9 @@ internal static class HoldersAnswers
             return null;
         }
 
-        var last = calendar.RollForwardOnAnyList(Period.LastDay(given.Latest, OwnersDays));
-        List<Reading> readings = [new Reading("30 days after the owner received the notice", last)];
+        var days = facts.Numbers.On(Number.OwnerDeclines, given.Latest);
+        var last = calendar.RollForwardOnAnyList(days.LastDay(given.Latest));
+        List<Reading> readings = [new Reading($"{days.Text} after the owner received the notice", last)];
         return new Finding
         {
             Id = "stop-payment-notice.owner-answer",
@@ -72,7 +71,7 @@ internal static class HoldersAnswers
             Standing = facts.AsOf <= last ? Standing.Open : Standing.Done,
             Readings = readings,
             Band = Deadline.Band(readings),
-            Explain = () => [Reason.Of("Civ. Code § 8522(b)", $"An owner that does not withhold for the sake of a bond recorded before gives notice of it, with a copy of the bond, within 30 days after receiving the notice: by {last}. If it says nothing by then it must withhold.", [first.Paper])],
+            Explain = () => [Reason.Of("Civ. Code § 8522(b)", $"An owner that does not withhold for the sake of a bond recorded before gives notice of it, with a copy of the bond, within {days} after receiving the notice: by {last}. If it says nothing by then it must withhold.", [first.Paper])],
         };
     }
 
@@ -99,19 +98,20 @@ internal static class HoldersAnswers
                 if (objected.On.Earliest is null)
                 {
                     undated = true;
-                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond on a day that the file does not give. The ten days for another bond run from it: bring one at once.", [objected, paper.Paper]));
+                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond on a day that the file does not give. The {facts.Numbers.On(Number.ReplaceBond, facts.AsOf).Spelled} for another bond run from it: bring one at once.", [objected, paper.Paper]));
                     continue;
                 }
 
-                if (ServingHolders.LastDayForNewBond(objected, given, calendar) is not { } last)
+                if (ServingHolders.LastDayForNewBond(facts, objected, given, calendar) is not { } last)
                 {
-                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender's objection of {Days.Of(objected.On)} came later than {ServingHolders.DaysToObject} days after the bonded notice was given, or before it: it asks for nothing.", [objected, paper.Paper]));
+                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender's objection of {Days.Of(objected.On)} came later than {facts.Numbers.On(Number.ObjectToSureties, given.Latest)} after the bonded notice was given, or before it: it asks for nothing.", [objected, paper.Paper]));
                     continue;
                 }
 
-                readings.Add(Deadline.Own($"ten days after the lender's objection of {LawText.IsoDay(objected.On.Earliest!.Value)}", last, calendar));
+                var toReplace = facts.Numbers.On(Number.ReplaceBond, objected.On.Earliest!.Value);
+                readings.Add(Deadline.Own($"{toReplace.Spelled} after the lender's objection of {LawText.IsoDay(objected.On.Earliest!.Value)}", last, calendar));
                 brought = objected.NewBond is { } on ? new Days(on, on) : null;
-                why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond. Bring a bond of an admitted surety insurer within ten days, by {last}; else it may disregard the bonded notice and release what it held.", [objected, paper.Paper]));
+                why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond. Bring a bond of an admitted surety insurer within {toReplace.Spelled}, by {last}; else it may disregard the bonded notice and release what it held.", [objected, paper.Paper]));
             }
         }
 

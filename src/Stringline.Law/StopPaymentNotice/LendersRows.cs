@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -52,8 +53,8 @@ internal static class LendersRows
 
         List<Reason> Why()
         {
-            var why = new List<Reason>(LenderWithholds);
-            why.AddRange(GivenReasons.Of(served, StopPaymentLaw.Private));
+            var why = new List<Reason>(LenderWithholds(facts));
+            why.AddRange(GivenReasons.Of(facts, served, StopPaymentLaw.Private));
             if (MayChoose(facts) is { } choose)
                 why.Add(choose);
             if (facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor)
@@ -71,9 +72,9 @@ internal static class LendersRows
 
         List<Question> Ask() =>
         [
-            .. GivenReasons.Questions(served),
+            .. GivenReasons.Questions(facts, served),
             .. served.Services.Count > 0 ? (Question[])[new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that holds the fund? It has no effect otherwise. (stop-payment-given.to)") { Corrects = served.Services[0].Paper }] : [],
-            .. served.Services.Where(s => s.Paper is { Bonded: true, BondAmount: null }).Select(s => AskForBond(s.Paper)),
+            .. served.Services.Where(s => s.Paper is { Bonded: true, BondAmount: null }).Select(s => AskForBond(facts, s.Paper)),
         ];
     }
 
@@ -103,11 +104,15 @@ internal static class LendersRows
         lender.Reputed && facts.Job.In(PartyCapacity.ConstructionLender).Any(static l => !l.Reputed);
 
     [Rule("Civ. Code § 8532")]
-    private static Question AskForBond(StopPaymentGiven paper) => new(
-        paper.Amount is { } claim
-            ? $"What is the amount of the bond that came with the stop payment notice? It must be {LawText.Money(Enforcement.ReleaseBond.AmountFor(claim))} at least. (stop-payment-given.bondAmount)"
-            : "What is the amount of the bond that came with the stop payment notice? It must be 125 percent of the claim. (stop-payment-given.bondAmount)",
-        Dollars: paper.Amount) { Corrects = paper };
+    private static Question AskForBond(FactsAsOf facts, StopPaymentGiven paper)
+    {
+        var given = paper.On.Earliest ?? facts.AsOf;
+        var least = paper.Amount is { } claim
+            ? LawText.Money(ServingHolders.AmountOfBond(facts, claim, given)) + " at least"
+            : facts.Numbers.On(Number.BondOfNotice, given).Text + " of the claim";
+        return new($"What is the amount of the bond that came with the stop payment notice? It must be {least}. (stop-payment-given.bondAmount)",
+            Dollars: paper.Amount) { Corrects = paper };
+    }
 
     // Never told, it is out of reach once no notice can reach any work. That a reputed lender was told, or that nothing named this one on
     // the first day of the work, leaves it in doubt.
@@ -134,7 +139,7 @@ internal static class LendersRows
     {
         if (Recipients.IsNotYetKnown(facts, lender) && lender.KnownSince is { } since)
         {
-            return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}, which nothing named on the first day of the work. That excuses the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75); whether it excuses the notice before a stop payment notice is not settled. Give it preliminary notice first, by {Period.LastDay(since, Reach.NoticeDays)}, 20 days after it became known: each day later reaches less work.", [.. notice.Why]);
+            return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}, which nothing named on the first day of the work. That excuses the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75); whether it excuses the notice before a stop payment notice is not settled. Give it preliminary notice first, by {Period.LastDay(since, LaterLender.TargetDays)}, {LaterLender.TargetDays} days after it became known: each day later reaches less work.", [.. notice.Why]);
         }
 
         return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}; without it a stop payment notice to it fails (Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767; Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831). Give that first.", [.. notice.Why]);
@@ -155,10 +160,10 @@ internal static class LendersRows
     [Rule("Civ. Code § 8542")]
     [Rule("Civ. Code § 8558")]
     [Rule("Civ. Code § 8560")]
-    private static Reason[] LenderWithholds { get; } =
+    private static Reason[] LenderWithholds(FactsAsOf facts) =>
     [
         Reason.Of("Civ. Code § 8506(b)", $"Effective only if given to the manager or another responsible person at the office or branch that holds the fund."),
-        Reason.Of("Civ. Code § 8532", $"With a bond of 125 percent of the claim the lender must withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped envelope (Civ. Code § 8538)."),
+        Reason.Of("Civ. Code § 8532", $"With a bond of {facts.Numbers.On(Number.BondOfNotice, facts.AsOf)} of the claim the lender must withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped envelope (Civ. Code § 8538)."),
         Reason.Of("Civ. Code § 8540", $"Bonded notices are paid first; the rest is shared among the others, whatever their order. Only an action on a bonded notice brings attorney's fees (Civ. Code § 8558) and interest from the day of the notice (Civ. Code § 8560)."),
     ];
 }

@@ -1,4 +1,6 @@
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -44,7 +46,7 @@ internal static class OwnersRow
             OnlyOthersAreDue = facts.HiredByOwner,
             EssentiallyNoticed = reach.Kind == ReachKind.NotGiven ? null
                 : facts.HiredByOwner ? reach.Given
-                : Giving.FirstGiven(facts.PreliminaryNotices, facts.Job.In(PartyCapacity.Owner), out _),
+                : Giving.FirstGiven(facts.Numbers, facts.PreliminaryNotices, facts.Job.In(PartyCapacity.Owner), out _),
         };
         return facts.Job.Claimant.Role == ClaimantRole.DirectContractor
             ? OfDirectContractor(facts, holder, time, calendar)
@@ -73,9 +75,9 @@ internal static class OwnersRow
         List<Reason> Why()
         {
             var why = new List<Reason> { OwnerWithholds };
-            why.AddRange(GivenReasons.Of(served, StopPaymentLaw.Private));
+            why.AddRange(GivenReasons.Of(facts, served, StopPaymentLaw.Private));
             if (facts.Job.Work.PaymentBond is { Recorded: { } recorded })
-                why.Add(MayDecline(recorded, served, time));
+                why.Add(MayDecline(facts, recorded, served, time));
             why.Add(OwnerDemands);
             if (reach.Kind == ReachKind.NotGiven)
                 why.Add(Reason.Of("Civ. Code § 8508(a)", $"It is valid only with the preliminary notice, which the file does not show: give that first.", [.. notice.Why]));
@@ -86,7 +88,7 @@ internal static class OwnersRow
             return why;
         }
 
-        List<Question> Ask() => GivenReasons.Questions(served);
+        List<Question> Ask() => GivenReasons.Questions(facts, served);
     }
 
     private static Standing WithNotice(Standing own, Standing notice) => notice switch
@@ -118,12 +120,13 @@ internal static class OwnersRow
 
     /// <summary>The owner may decline only for a bond recorded before the notice, and of the kind that is recorded before work commences.</summary>
     [Rule("Civ. Code § 8522(b)")]
-    private static Reason MayDecline(LocalDate recorded, HolderServed served, TimeOfGiving time)
+    private static Reason MayDecline(FactsAsOf facts, LocalDate recorded, HolderServed served, TimeOfGiving time)
     {
         var given = served.Counting(time) is [{ On: { } on, Paper: var paper }, ..] ? (on, paper) : ((Days, StopPaymentGiven)?)null;
         if (given is { } first && recorded > first.Item1.Latest)
             return Reason.NotApplied("Civ. Code § 8522(b)", $"The payment bond was recorded on {recorded}, after the notice was given {first.Item1}: the owner may not decline to withhold for its sake.", first.Item2);
-        return Reason.Of("Civ. Code § 8522(b)", $"A payment bond was recorded on {recorded}. If it is one of Civ. Code § 8600 (filed with the direct contract before work commenced, for half the price at least), the owner may decline to withhold from a notice that comes after it, and then says so within 30 days and sends the bond.");
+        var days = facts.Numbers.On(Number.OwnerDeclines, given?.Item1.Latest ?? facts.AsOf);
+        return Reason.Of("Civ. Code § 8522(b)", $"A payment bond was recorded on {recorded}. If it is one of Civ. Code § 8600 (filed with the direct contract before work commenced, for {BondBeforeWork.Part(facts)} the price at least), the owner may decline to withhold from a notice that comes after it, and then says so within {days} and sends the bond.");
     }
 
     private static readonly Reason OwnerWithholds = Reason.Of("Civ. Code § 8506(a)", $"Given to the owner or the owner's architect; the owner then withholds from the direct contractor enough to pay the claim as stated (Civ. Code § 8522(a)).");

@@ -66,9 +66,9 @@ public static class PrivateStopPayment
         {
             var why = new List<Reason> { WithTheLien };
             why.AddRange(GivenReasons.NotAtAll(facts, [owner, .. lenders], StopPaymentLaw.Private));
-            why.AddRange(GivenReasons.Given(owner, StopPaymentLaw.Private));
+            why.AddRange(GivenReasons.Given(facts, owner, StopPaymentLaw.Private));
             foreach (var lender in lenders)
-                why.AddRange(GivenReasons.Given(lender, StopPaymentLaw.Private));
+                why.AddRange(GivenReasons.Given(facts, lender, StopPaymentLaw.Private));
             return why;
         }
     }

@@ -1,6 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -10,9 +11,6 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <summary>The stop payment notice on public work (Civ. Code §§ 9350-9510).</summary>
 public static class PublicStopPayment
 {
-    /// <summary>Days in which the entity tells of the time to sue.</summary>
-    public const int DaysToTell = 10;
-
     /// <summary>All findings of the remedy.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="reach">What the preliminary notice leaves within reach.</param>
@@ -63,10 +61,10 @@ public static class PublicStopPayment
         {
             List<Reason> why = [.. whyTime];
             why.AddRange(GivenReasons.NotAtAll(facts, [new HolderRow(served, notice, standing, Holds: true)], StopPaymentLaw.Public));
-            why.AddRange(GivenReasons.Of(served, StopPaymentLaw.Public));
+            why.AddRange(GivenReasons.Of(facts, served, StopPaymentLaw.Public));
             why.Add(ToWhom(facts));
             if (PaidTen(served, time) is null)
-                why.Add(TenDollars);
+                why.Add(Fee(facts));
             if (notice.Standing == Standing.Lost)
                 why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition, and no work lies within its reach.", [.. notice.Why]));
             else if (reach.Kind == ReachKind.NotGiven && standing is Standing.Open or Standing.InDoubt)
@@ -76,7 +74,7 @@ public static class PublicStopPayment
 
         List<Question> Ask()
         {
-            var questions = GivenReasons.Questions(served);
+            var questions = GivenReasons.Questions(facts, served);
             questions.AddRange(askTime);
             foreach (var service in served.Services)
             {
@@ -86,7 +84,7 @@ public static class PublicStopPayment
                     ? new Question("Was the stop payment notice given to the director of the department that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper }
                     : new Question("Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper });
                 if (service.Paper.TenDollars is null)
-                    questions.Add(new Question("Were ten dollars paid with the stop payment notice? Then the entity must tell of the time to sue. (stop-payment-given.tenDollars)") { Corrects = service.Paper });
+                    questions.Add(new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? Then the entity must tell of the time to sue. (stop-payment-given.tenDollars)") { Corrects = service.Paper });
             }
 
             return questions;
@@ -102,7 +100,7 @@ public static class PublicStopPayment
         : Reason.Of("Civ. Code § 9354", $"It is given to the office of the controller, auditor or other public disbursing officer who pays the contract, or to the body that awarded it; to nobody else.");
 
     [Rule("Civ. Code § 9362")]
-    private static Reason TenDollars { get; } = Reason.Of("Civ. Code § 9362", $"Pay the entity $10 with the notice, so that it tells you of the time to sue.");
+    private static Reason Fee(FactsAsOf facts) => Reason.Of("Civ. Code § 9362", $"Pay the entity {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf)} with the notice, so that it tells you of the time to sue.");
 
     // The first notice that counts and with which ten dollars were paid.
     private static StopPaymentGiven? PaidTen(HolderServed served, TimeOfGiving time)
@@ -127,14 +125,16 @@ public static class PublicStopPayment
         foreach (var reading in completion.Open)
         {
             if (reading.Firmness is not (Firmness.Floor or Firmness.Projected))
-                readings.Add(new Reading($"ten days after {reading.Name}", calendar.RollForwardOnAnyList(Period.LastDay(reading.On.Latest, DaysToTell))));
+                readings.Add(After(reading.On.Latest, reading.Name));
         }
 
         foreach (var notice in owners)
-            readings.Add(new Reading($"ten days after the {notice.Words} was recorded", calendar.RollForwardOnAnyList(Period.LastDay(notice.Recorded.Latest, DaysToTell))));
+            readings.Add(After(notice.Recorded.Latest, $"the {notice.Words} was recorded"));
         if (readings.Count == 0)
             return null;
         var sorted = Deadline.Sorted(readings);
+        var dollars = facts.Numbers.On(Number.FeeToBeTold, paid.On.Earliest ?? facts.AsOf);
+        var toTell = facts.Numbers.On(Number.EntityTells, sorted[^1].Day);
         return new Finding
         {
             Id = "stop-payment-notice.entity-tells",
@@ -142,7 +142,13 @@ public static class PublicStopPayment
             Standing = facts.AsOf <= sorted[^1].Day ? Standing.Open : Standing.Done,
             Readings = sorted,
             Band = Deadline.Band(sorted),
-            Explain = () => [Reason.Of("Civ. Code § 9362", $"Ten dollars were paid with the notice, so the entity tells the claimant of the time to sue not later than 10 days after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
+            Explain = () => [Reason.Of("Civ. Code § 9362", $"{LawText.Capital(dollars.Spelled)} were paid with the notice, so the entity tells the claimant of the time to sue not later than {toTell} after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
         };
+
+        Reading After(LocalDate day, string what)
+        {
+            var days = facts.Numbers.On(Number.EntityTells, day);
+            return new Reading($"{days.Spelled} after {what}", calendar.RollForwardOnAnyList(days.LastDay(day)));
+        }
     }
 }

@@ -1,5 +1,6 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
@@ -9,12 +10,6 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <summary>Whether a stop payment notice was given: to the right person, in a good manner, after what must come first.</summary>
 internal static class ServingHolders
 {
-    /// <summary>Days of the lender to object to the sureties of the bond.</summary>
-    public const int DaysToObject = 20;
-
-    /// <summary>Days of the claimant to bring another bond.</summary>
-    public const int DaysForNewBond = 10;
-
     /// <summary>What was given to a holder, and where that leaves it.</summary>
     public static HolderServed Of(FactsAsOf facts, Holder holder, TimeOfGiving time, OpenDays calendar)
     {
@@ -51,7 +46,7 @@ internal static class ServingHolders
 
     private static GivenPaper Of(FactsAsOf facts, Holder holder, StopPaymentGiven paper, OpenDays calendar)
     {
-        var on = Giving.CompleteOn(paper.On, paper.Manner, paper.Mailed);
+        var on = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed);
         return new GivenPaper(paper, on, FlawOf(facts, holder, paper, on, calendar));
     }
 
@@ -68,7 +63,7 @@ internal static class ServingHolders
             return Flaw.Released;
         if (paper.Manner is { } manner && !Giving.IsGood(manner))
             return Flaw.Manner;
-        var tried = Tried(holder, paper);
+        var tried = Tried(facts, holder, paper);
         if (tried == Verdict.No)
             return Flaw.NotTried;
         if (holder.NoticeIsDue && holder.EssentiallyNoticed is null && holder.Noticed is null)
@@ -116,7 +111,7 @@ internal static class ServingHolders
 
     /// <summary>Left and mailed, it is good toward a natural person only after tries to deliver it by hand; it is enough that it is good toward one of those it went to.</summary>
     [Rule("Civ. Code § 8106", Sure = Sure.OurReading)]
-    private static Verdict Tried(Holder holder, StopPaymentGiven paper)
+    private static Verdict Tried(FactsAsOf facts, Holder holder, StopPaymentGiven paper)
     {
         if (paper.Manner != Manner.Substituted)
             return Verdict.Yes;
@@ -125,7 +120,7 @@ internal static class ServingHolders
         {
             if (!paper.To.Contains(party.Id))
                 continue;
-            switch (LeftAndMailed.IsGood(paper.On, paper.Tries, party))
+            switch (LeftAndMailed.IsGood(facts.Numbers, paper.On, paper.Tries, party))
             {
                 case Verdict.Yes:
                     return Verdict.Yes;
@@ -160,11 +155,11 @@ internal static class ServingHolders
     [Rule("Civ. Code § 8534")]
     private static Flaw BondFlaw(FactsAsOf facts, Holder holder, StopPaymentGiven paper, Days given, OpenDays calendar)
     {
-        if (paper is { BondAmount: { } bond, Amount: { } claim } && bond < ReleaseBond.AmountFor(claim))
+        if (paper is { BondAmount: { } bond, Amount: { } claim } && bond < AmountOfBond(facts, claim, given.Earliest))
             return Flaw.SmallBond;
         foreach (var objected in facts.All<BondObjected>())
         {
-            if (Concerns(objected, holder) && LastDayForNewBond(objected, given, calendar) is { } last
+            if (Concerns(objected, holder) && LastDayForNewBond(facts, objected, given, calendar) is { } last
                 && facts.AsOf > last && !(objected.NewBond <= last))
                 return Flaw.BondNotReplaced;
         }
@@ -172,15 +167,21 @@ internal static class ServingHolders
         return Flaw.None;
     }
 
+    /// <summary>The amount of the bond of a notice for a claim, by the day on which it is given.</summary>
+    [Rule("Civ. Code § 8532")]
+    public static decimal AmountOfBond(FactsAsOf facts, decimal claim, LocalDate given) =>
+        ReleaseBond.AmountFor(claim, facts.Numbers.On(Number.BondOfNotice, given));
+
     /// <summary>Whether an objection came from that lender.</summary>
     public static bool Concerns(BondObjected objected, Holder holder) => objected.By is null || holder.Through.Any(p => p.Id == objected.By);
 
     /// <summary>The last day to bring another bond; null where the objection came too late, or before the notice.</summary>
     [Rule("Civ. Code § 8534")]
-    public static LocalDate? LastDayForNewBond(BondObjected objected, Days given, OpenDays calendar)
+    public static LocalDate? LastDayForNewBond(FactsAsOf facts, BondObjected objected, Days given, OpenDays calendar)
     {
         if (Days.Of(objected.On) is not { } day || day.Latest < given.Earliest)
             return null;
-        return day.Earliest > calendar.RollForwardOnAnyList(Period.LastDay(given.Latest, DaysToObject)) ? null : Period.LastDay(day.Earliest, DaysForNewBond);
+        return day.Earliest > calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.ObjectToSureties, given.Latest))
+            ? null : facts.Numbers.LastDay(Number.ReplaceBond, day.Earliest);
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -11,30 +12,26 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <param name="LastDay">Where bringing it stands; null where no time to bring it is known.</param>
 internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standing? LastDay)
 {
-    /// <summary>Days from giving the notice before which no action may be brought.</summary>
-    public const int DaysBeforeAction = 10;
-
-    /// <summary>Days from the end of the time to give the notice within which the action must be brought.</summary>
-    public const int DaysToSue = 90;
-
     /// <summary>The notices given on one day, to one or several holders: each has a first day of its own.</summary>
-    internal sealed record Window(Days On, StopPaymentGiven Paper, List<Holder> To)
+    /// <param name="On">The day.</param>
+    /// <param name="Paper">One of the notices.</param>
+    /// <param name="To">To whom they were given.</param>
+    /// <param name="First">The first day on which an action on them may be brought.</param>
+    /// <param name="Wait">How long after the notice none may be.</param>
+    internal sealed record Window(Days On, StopPaymentGiven Paper, List<Holder> To, Days First, NumberRow Wait)
     {
         /// <summary>Whether one of them surely counts, whoever it went to.</summary>
         public bool IsSure { get; set; }
 
         /// <summary>To whom they were given.</summary>
         public string Words => string.Join(", ", To.Select(h => h.Words));
-
-        /// <summary>The first day on which an action on them may be brought.</summary>
-        public Days First => On.Plus(DaysBeforeAction + 1);
     }
 
     /// <summary>The findings <c>stop-payment-notice.action-first-day</c>, <c>.action-last-day</c>, <c>.tell-of-action</c> and <c>.prosecution-last-day</c>.</summary>
     public static StopPaymentAction Of(
         FactsAsOf facts, IReadOnlyList<HolderServed> served, Finding toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
     {
-        var windows = WindowsOf(served, time, out var given, out var undated);
+        var windows = WindowsOf(facts, law, served, time, out var given, out var undated);
         var findings = new List<Finding>(windows.Count + 1);
         for (var i = 0; i < windows.Count; i++)
             findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
@@ -54,7 +51,8 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         return new StopPaymentAction(findings, lastDay);
     }
 
-    private static List<Window> WindowsOf(IReadOnlyList<HolderServed> served, TimeOfGiving time, out bool given, out bool undated)
+    private static List<Window> WindowsOf(
+        FactsAsOf facts, StopPaymentLaw law, IReadOnlyList<HolderServed> served, TimeOfGiving time, out bool given, out bool undated)
     {
         var windows = new List<Window>();
         (given, undated) = (false, false);
@@ -73,7 +71,10 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
                 dated = true;
                 var same = windows.Find(w => w.On == on);
                 if (same is null)
-                    windows.Add(same = new Window(on, service.Paper, [holder.Holder]));
+                    {
+                    windows.Add(same = new Window(on, service.Paper, [holder.Holder],
+                        on.LastDay(facts.Numbers, law.BeforeAction).Plus(1), facts.Numbers.On(law.BeforeAction, on.Latest)));
+                }
                 else if (!same.To.Contains(holder.Holder))
                     same.To.Add(holder.Holder);
                 same.IsSure |= service.Counts == Verdict.Yes;
@@ -92,7 +93,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     {
         var first = window.First;
         List<Reading> readings = first.IsExact
-            ? [new Reading("after ten days from giving the notice", first.Earliest)]
+            ? [new Reading($"after {window.Wait.Spelled} from giving the notice", first.Earliest)]
             : [new Reading("notice given on its earliest day", first.Earliest), new Reading("notice given on its latest day", first.Latest)];
         return new Finding
         {
@@ -101,7 +102,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
             Standing = facts.AsOf >= first.Latest ? Standing.Open : facts.AsOf >= first.Earliest ? Standing.InDoubt : Standing.NotYet,
             Readings = readings,
             Band = Deadline.Band(readings),
-            Explain = () => [Reason.Of(law.First, $"No action before ten days from giving the notice have passed; given to the {window.Words} {window.On}, so from {first.Latest}.", [window.Paper])],
+            Explain = () => [Reason.Of(law.First, $"No action before {window.Wait.Spelled} from giving the notice have passed; given to the {window.Words} {window.On}, so from {first.Latest}.", [window.Paper])],
         };
     }
 
@@ -113,31 +114,31 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     {
         var readings = new List<Reading>(time.Readings.Count);
         foreach (var reading in time.Readings)
-            readings.Add(Deadline.Own(reading.Name, Period.LastDay(reading.Day, DaysToSue), calendar));
+            readings.Add(Deadline.Own(reading.Name, facts.Numbers.LastDay(law.ToSue, reading.Day), calendar));
         var stayed = stay = HoldersInStay.Of(facts, windows, readings);
         var without = Deadline.StandingOf(facts.AsOf, readings, null, time.EndFirm);
         var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without, stay)
             : toGive.Standing == Standing.Lost || without == Standing.Lost ? Standing.Lost
             : without == Standing.Open ? Standing.NotYet : Standing.InDoubt;
-        // A holder was given one on a day that nobody knows: whether ten days lay between it and the action is open.
+        // A holder was given one on a day that nobody knows: whether that wait lay between it and the action is open.
         if (undated && standing == Standing.Kept)
             standing = Standing.InDoubt;
         stay?.AddTo(readings, standing);
         return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
-            () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(toGive, time, windows, given, actions, law)],
+            () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)],
             time.EndKnown && stayed is not { HasNoEnd: true }, () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []);
     }
 
     [Rule("Civ. Code § 8550(d)")]
     [Rule("Civ. Code § 9502(d)")]
     private static List<Reason> WhyLastDayToSue(
-        Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law)
+        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law)
     {
         var why = new List<Reason>();
         if (!given && toGive.Standing == Standing.Lost)
             why.Add(Reason.Of(law.Last, $"No stop payment notice that counts was given in its time, so there is none to sue on.", [.. toGive.Why]));
         foreach (var reading in time.Readings)
-            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within 90 days after that end, not after the giving, and the end is not rolled: {Period.LastDay(reading.Day, DaysToSue)}."));
+            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
         why.Add(ReferenceEquals(law, StopPaymentLaw.Public) ? EntityAndContractor : EffectEnds);
         why.AddRange(actions.Why(windows));
         return why;

@@ -1,3 +1,4 @@
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.StopPaymentNotice;
@@ -13,25 +14,54 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <param name="First">The first day to sue.</param>
 /// <param name="Last">The last day to sue.</param>
 /// <param name="Tell">Telling of the suit.</param>
-/// <param name="Trial">Two years to trial.</param>
+/// <param name="Trial">The time to trial.</param>
 /// <param name="Ends">What ends the notice.</param>
 internal sealed record StopPaymentLaw(
     string Before, string Recipients, string Manner, string DueOnly, string Falsehood, string Forfeit, string ReleaseBond,
     string First, string Last, string Tell, string Trial, string Ends)
 {
+    /// <summary>How much of the claim the bond that frees the money is for.</summary>
+    public required Number BondPercent { get; init; }
+
+    /// <summary>How long after the notice no action may be brought.</summary>
+    public required Number BeforeAction { get; init; }
+
+    /// <summary>How long after the time to give the notice the action may be brought.</summary>
+    public required Number ToSue { get; init; }
+
+    /// <summary>How soon after the action those who got the notice are told of it.</summary>
+    public required Number ToTell { get; init; }
+
+    /// <summary>How soon after the action it is brought to trial.</summary>
+    public required Number ToTrial { get; init; }
+
     /// <summary>The sections of a private work.</summary>
     [Rule("Civ. Code § 8504")]
     public static StopPaymentLaw Private { get; } = new(
         "Civ. Code § 8508(a)", "Civ. Code § 8506(a)", "Civ. Code § 8502(a)", "Civ. Code § 8502(c)", "Civ. Code § 8504",
         "the fund and the lien are forfeited", "Civ. Code § 8510",
-        "Civ. Code § 8550(a)", "Civ. Code § 8550(b)", "Civ. Code § 8550(e)", "Civ. Code § 8554", "Civ. Code § 8556");
+        "Civ. Code § 8550(a)", "Civ. Code § 8550(b)", "Civ. Code § 8550(e)", "Civ. Code § 8554", "Civ. Code § 8556")
+    {
+        BondPercent = Number.BondAgainstNotice,
+        BeforeAction = Number.NoActionOnNotice,
+        ToSue = Number.SueOnNotice,
+        ToTell = Number.TellOfAction,
+        ToTrial = Number.BringNoticeToTrial,
+    };
 
     /// <summary>The sections of a public work. The bond is not forfeited by a falsehood.</summary>
     [Rule("Civ. Code § 9454")]
     public static StopPaymentLaw Public { get; } = new(
         "Civ. Code § 9300(c)", "Civ. Code § 9354", "Civ. Code § 9352(a)", "Civ. Code § 9352(c)", "Civ. Code § 9454",
         "the share of the money withheld is forfeited", "Civ. Code § 9364",
-        "Civ. Code § 9502(a)", "Civ. Code § 9502(b)", "Civ. Code § 9504", "Civ. Code § 9508", "Civ. Code § 9510");
+        "Civ. Code § 9502(a)", "Civ. Code § 9502(b)", "Civ. Code § 9504", "Civ. Code § 9508", "Civ. Code § 9510")
+    {
+        BondPercent = Number.BondAgainstPublicNotice,
+        BeforeAction = Number.NoActionOnPublicNotice,
+        ToSue = Number.SueOnPublicNotice,
+        ToTell = Number.TellEntityOfAction,
+        ToTrial = Number.BringPublicNoticeToTrial,
+    };
 }
 
 /// <summary>The time in which a stop payment notice may be given.</summary>

@@ -1,3 +1,4 @@
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Time;
@@ -22,17 +23,16 @@ public static class Deadline
     }
 
     /// <summary>
-    /// The readings of six months from a day: calendar months, and 182 days where that gives another day (Gov. Code §§ 6803, 6804;
-    /// Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892 differ).
+    /// The readings of a period of months from a day: calendar months, and of six months 182 days where that gives another day (Gov. Code
+    /// §§ 6803, 6804; Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892 differ).
     /// </summary>
     [Rule("Gov. Code § 6803", Since = "1943-01-01")]
     [Rule("Gov. Code § 6804", Since = "1943-01-01")]
-    public static IEnumerable<Reading> SixMonths(string name, LocalDate trigger, OpenDays calendar)
+    public static IEnumerable<Reading> Months(string name, LocalDate trigger, NumberRow period, OpenDays calendar)
     {
-        var months = Period.AddMonths(trigger, 6);
-        var days = Period.LastDay(trigger, Period.HalfYearInDays);
-        if (days != months)
-            yield return Own($"{name}, counted as 182 days", days, calendar);
+        var months = period.LastDay(trigger);
+        if (period.IsHalfYear && Period.LastDay(trigger, Period.HalfYearInDays) is var days && days != months)
+            yield return Own($"{name}, counted as {Period.HalfYearInDays} days", days, calendar);
         yield return Own(name, months, calendar);
     }
 

@@ -143,9 +143,9 @@ internal static class CompletionPaper
 
     private static string[] When(Matter matter, LocalDate completed, TimeToRecord time) =>
     [
-        $"Record it on {Day(completed)} or within {OwnersNotice.RecordingDays} days after: plan on {DayOfWeek(time.PlanOn)}. Earlier or "
+        $"Record it on {Day(completed)} or within {time.Within} after: plan on {DayOfWeek(time.PlanOn)}. Earlier or "
             + "later it has no effect (§ 8182(a), (d)).",
-        .. matter.AsOf > time.Last ? [$"The fifteenth day, {DayOfWeek(time.Last)}, is past. That a closed office carries it to "
+        .. matter.AsOf > time.Last ? [$"The {time.Within.Ordinal} day, {DayOfWeek(time.Last)}, is past. That a closed office carries it to "
             + $"{DayOfWeek(time.Latest)} is an argument: a claimant may say that the notice came too late."] : Array.Empty<string>(),
     ];
 
@@ -158,7 +158,7 @@ internal static class CompletionPaper
         }
         else if (matter.AsOf > time.Latest)
         {
-            matter.Refuse("too-late", "--day", $"More than {OwnersNotice.RecordingDays} days have passed since {Day(completed)}.",
+            matter.Refuse("too-late", "--day", $"More than {time.Within} have passed since {Day(completed)}.",
                 "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
         }
     }

@@ -1,6 +1,6 @@
+using Stringline.Law.Numbers;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Writing;
 
@@ -40,6 +40,9 @@ internal sealed record ClaimProcedure
     /// <summary>Where it gives the conference.</summary>
     public required string Conference { get; init; }
 
+    /// <summary>How soon after the demand the payer schedules it.</summary>
+    public required NumberRow ToSchedule { get; init; }
+
     /// <summary>Where it sends to mediation what is left of the claim; null where it knows none.</summary>
     public required string? Mediation { get; init; }
 
@@ -49,41 +52,44 @@ internal sealed record ClaimProcedure
     /// <summary>Id of the finding on the payer's answer to a claim.</summary>
     public required string Finding { get; init; }
 
-    private static ClaimProcedure Private { get; } = new()
+    // A number that the paper states, by the law of its day.
+    private static NumberRow Days(Matter matter, Number number) => matter.Assessment.Numbers.On(number, matter.AsOf);
+
+    private static ClaimProcedure Private(Matter matter) => new()
     {
         Payer = PartyCapacity.Owner, PayerWord = "owner",
         Statute = "California Civil Code section 8850", Section = "Civ. Code § 8850",
         Sent = "subdivision (c)(1)", Documents = "subdivision (d)(1)(B)",
-        Answer = $"within {ClaimTimes.OwnersDays} days of receipt of this claim, a written statement identifying what portion of it is "
-            + $"disputed and what portion is undisputed, and pay the undisputed portion within {ClaimTimes.PaymentDays} days after that "
+        Answer = $"within {Days(matter, Number.OwnersStatement)} of receipt of this claim, a written statement identifying what portion of it is "
+            + $"disputed and what portion is undisputed, and pay the undisputed portion within {Days(matter, Number.OwnerPays)} after that "
             + "statement (subdivision (d))",
-        Interest = "Undisputed amounts not paid in a timely manner bear interest at 2 percent per month (subdivision (h)(1)).",
-        Conference = "subdivision (e)",
+        Interest = $"Undisputed amounts not paid in a timely manner bear interest at {Days(matter, Number.OwnersInterest)} per month (subdivision (h)(1)).",
+        Conference = "subdivision (e)", ToSchedule = Days(matter, Number.OwnersConference),
         Mediation = "subdivision (f)",
-        Request = $"subdivision (j). Please notify claimant in writing, within {ClaimTimes.OwnersDays} days of receipt of this request, as "
+        Request = $"subdivision (j). Please notify claimant in writing, within {Days(matter, Number.PrivateContractorsAnswer)} of receipt of this request, as "
             + "to whether you presented the claim to the owner and, if you did not, of the reasons for not doing so (subdivision (j)(4))",
         Finding = "dispute-claim.owners-statement",
     };
 
-    private static ClaimProcedure Public { get; } = new()
+    private static ClaimProcedure Public(Matter matter) => new()
     {
         Payer = PartyCapacity.PublicEntity, PayerWord = "public entity",
         Statute = "California Public Contract Code section 9204", Section = "Pub. Contract Code § 9204",
         Sent = "subdivision (c)(1)", Documents = "subdivision (d)(1)(B)",
-        Answer = $"within {ClaimTimes.EntitysDays} days of receipt of this claim, a written statement identifying what portion of it is "
-            + $"disputed and what portion is undisputed, and pay the undisputed portion within {ClaimTimes.PaymentDays} days after that "
+        Answer = $"within {Days(matter, Number.EntitysStatement)} of receipt of this claim, a written statement identifying what portion of it is "
+            + $"disputed and what portion is undisputed, and pay the undisputed portion within {Days(matter, Number.EntityPays)} after that "
             + "statement (subdivision (d)(1))",
-        Interest = "Amounts not paid in a timely manner bear interest at 7 percent per annum (subdivision (d)(4)).",
-        Conference = "subdivision (d)(2)(A)",
+        Interest = $"Amounts not paid in a timely manner bear interest at {Days(matter, Number.EntitysInterest)} per annum (subdivision (d)(4)).",
+        Conference = "subdivision (d)(2)(A)", ToSchedule = Days(matter, Number.EntitysConference),
         Mediation = "subdivision (d)(2)(B)",
-        Request = $"subdivision (d)(5). Please notify claimant in writing, within {ClaimTimes.EntitysDays} days of receipt of this "
+        Request = $"subdivision (d)(5). Please notify claimant in writing, within {Days(matter, Number.ContractorsAnswer)} of receipt of this "
             + "request, as to whether you presented the claim to the public entity and, if you did not, of the reasons for not having "
             + "done so",
         Finding = "dispute-claim.entitys-statement",
     };
 
     // What is left toward a local agency where § 9204 does not govern; its days go by the size of the claim.
-    private static ClaimProcedure Older { get; } = Public with
+    private static ClaimProcedure Older(Matter matter) => Public(matter) with
     {
         Statute = "California Public Contract Code section 20104.2", Section = "Pub. Contract Code § 20104.2",
         Sent = "subdivision (a)", Documents = "subdivision (a)",
@@ -101,7 +107,7 @@ internal sealed record ClaimProcedure
     /// <param name="assessment">The assessment in which the claim stands: the day's, or one in which it is supposed.</param>
     public static (ClaimProcedure Procedure, Finding? Says) Of(Matter matter, Assessment assessment)
     {
-        var procedure = matter.Job.Work.Kind == WorkKind.Public ? Public : Private;
+        var procedure = matter.Job.Work.Kind == WorkKind.Public ? Public(matter) : Private(matter);
         var says = assessment.Find(procedure.Finding);
         if (says is { Standing: Standing.Lost })
         {
@@ -110,7 +116,7 @@ internal sealed record ClaimProcedure
                 procedure.Section);
         }
 
-        return (says is { Why: [{ Section: "Pub. Contract Code § 20104.2" }, ..] } ? Older : procedure, says);
+        return (says is { Why: [{ Section: "Pub. Contract Code § 20104.2" }, ..] } ? Older(matter) : procedure, says);
     }
 
     /// <summary>The claim in words, with what the file tells of it.</summary>

@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
@@ -84,7 +83,7 @@ internal static class ConferenceDemandPaper
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");
         Addressees.Put(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands an informal conference to meet and confer for settlement of the issues in "
-            + $"dispute. Please schedule it within {ClaimTimes.SchedulingDays} days of receipt of this demand.");
+            + $"dispute. Please schedule it within {procedure.ToSchedule} of receipt of this demand.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field($"Answer of the {procedure.PayerWord}", Answer(matter, says));
         leaf.Field("Issues in dispute", issues);

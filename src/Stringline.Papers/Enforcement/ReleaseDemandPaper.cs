@@ -1,5 +1,5 @@
-using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Mailing;
@@ -86,7 +86,7 @@ internal static class ReleaseDemandPaper
 
     private static string? Grounds(Matter matter, NamedClaim claim) =>
         claim.On is { } on && matter.Assessment.Find("enforcement.last-day")?.Band is { Earliest.Day: var ended }
-        ? $"More than {ActionDays.DaysToSue} days have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. "
+        ? $"More than {matter.Assessment.Numbers.On(Number.SueOnClaim, on)} have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. "
         + $"{(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce "
         + "the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
         : null;

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
@@ -97,8 +98,8 @@ internal static class PaymentDemandPaper
                 .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
                 "The calculation leaves out interest, finance charges, delay and fees. If you claim them too, say so in a separate letter.",
                 .. FromWhen(matter),
-                .. ToOwner(matter, to) ? [$"From the day this notice is given the owner has {MoneyDue.OwnerProgressDays} days, unless the "
-                    + "contract says otherwise; after that 2 percent a month may be due on what is wrongly withheld (§ 8800)."]
+                .. ToOwner(matter, to) ? [$"From the day this notice is given the owner has {OwnersTime(matter)}, unless the "
+                    + $"contract says otherwise; after that {matter.Assessment.Numbers.On(Number.OwnersProgressPenalty, matter.AsOf)} a month may be due on what is wrongly withheld (§ 8800)."]
                     : Array.Empty<string>(),
                 .. Sooner(matter, to),
             ],
@@ -136,15 +137,17 @@ internal static class PaymentDemandPaper
             + "demanded is for work provided by now.";
     }
 
+    private static NumberRow OwnersTime(Matter matter) => matter.Assessment.Numbers.On(Number.OwnersProgress, matter.AsOf);
+
     // A day sooner than the section's is a wish.
     private static IEnumerable<string> Sooner(Matter matter, IReadOnlyList<Party> to)
     {
-        var thirty = MoneyDue.OwnersLastDay(matter.AsOf);
-        if (ToOwner(matter, to) && (matter.Options.Day ?? matter.AsOf) < thirty)
+        var last = MoneyDue.OwnersLastDay(matter.Assessment.Numbers, matter.AsOf);
+        if (ToOwner(matter, to) && (matter.Options.Day ?? matter.AsOf) < last)
         {
             yield return $"The paper asks to be paid {(matter.Options.Day is { } day ? $"by {Day(day)}" : "now")}. That is a request "
                 + "only: the "
-                + $"{MoneyDue.OwnerProgressDays} days of § 8800 end on {Day(thirty)} at the soonest, if the notice is given today, unless "
+                + $"{OwnersTime(matter)} of § 8800 end on {Day(last)} at the soonest, if the notice is given today, unless "
                 + "the contract says otherwise. "
                 + (Overdue(matter) is { } earlier ? $"On an earlier demand the time ended on {Day(earlier)}: what it demanded has been "
                     + "overdue since then."

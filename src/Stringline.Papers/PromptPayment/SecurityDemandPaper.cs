@@ -1,5 +1,5 @@
 using Stringline.Law.Facts;
-using Stringline.Law.LargeProject;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -21,6 +21,9 @@ internal static class SecurityDemandPaper
         { Takes = [Told.Amount], Deadline = Due, ProvedAs = ProvedNotice.Security },
         Write);
 
+    private static decimal Above(Matter matter, Number price) =>
+        matter.Assessment.Numbers.On(price, matter.Job.Contract.On ?? matter.AsOf).Value;
+
     private static Bundle Write(Matter matter)
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
@@ -34,7 +37,7 @@ internal static class SecurityDemandPaper
         if (due is null)
         {
             matter.Refuse("no-security-due", "contract.price", "The file does not show that the owner owes security.",
-                $"It is owed where the price is above {Dollars(OwnersSecurity.FeePrice)}, or above {Dollars(OwnersSecurity.LesserPrice)} "
+                $"It is owed where the price is above {Dollars(Above(matter, Number.FeePriceWithSecurity))}, or above {Dollars(Above(matter, Number.LesserPriceWithSecurity))} "
                 + "for one who holds less than the fee.", "Civ. Code § 8700");
         }
 
@@ -50,7 +53,7 @@ internal static class SecurityDemandPaper
             + "obligation under the contract, by a bond, an irrevocable letter of credit or a construction security escrow account (Civil "
             + "Code section 8720), and a copy, certified by the county recorder, of any recorded mortgage or deed of trust that secures "
             + "the construction loan (section 8710, subdivision (b)).");
-        leaf.Say($"If the security is not provided within {OwnersSecurity.DemandDays} days after this notice is given, the direct "
+        leaf.Say($"If the security is not provided within {matter.Assessment.Numbers.On(Number.SuspendForSecurity, matter.AsOf)} after this notice is given, the direct "
             + "contractor may suspend work until it is provided.");
         leaf.Field("Security demanded, not less than", TypeStyle.BodyBold,
             [(matter.Options.Amount ?? due?.Amount) is { } amount ? Dollars(amount) : null]);

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
@@ -55,8 +56,8 @@ internal static class StopWorkPaper
         {
             To = owners,
             Manner = Addressees.Manner,
-            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(found, matter.AsOf),
-                $"If the notice of intent is posted today, {Day(matter.AsOf)}: {StopWork.PostingDays} days of posting come first (§ 8834(a)). "
+            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, found, matter.AsOf),
+                $"If the notice of intent is posted today, {Day(matter.AsOf)}: {Posting(matter)} of posting come first (§ 8834(a)). "
                 + "If you post the notice of intent on another day, give the stop work notice no sooner than five days after that day"
                 + $"{(StopWork.FirstDay(found) > matter.AsOf ? $", but not before {Day(StopWork.FirstDay(found))}" : "")}.") : null,
             First =
@@ -66,7 +67,7 @@ internal static class StopWorkPaper
                 : Array.Empty<string>(),
                 .. overdue is { Due: null, Finding: { } counted }
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
-                    + $"as 30 days after the demand it is {Day(StopWork.DueDay(counted))} (§ 8800). Make the notice again with the day that "
+                    + $"as 30 days after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the notice again with the day that "
                     + "the contract gives, or write it in before signing: the 35 days run from it."] : Array.Empty<string>(),
                 "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only "
                     + "after ten full days "
@@ -78,7 +79,7 @@ internal static class StopWorkPaper
                 "Sign the notice of intent in ink, with date and place, and write on it the day of posting and the day on or after which the stop work notice "
                     + "will be given.",
                 $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
-                    + $"{StopWork.PostingDays} days before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
+                    + $"{Posting(matter)} before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
                     + "the stop work notice yet.",
                 $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, "
                     + "and on that same day a copy of it to each subcontractor with whom you have a "
@@ -95,6 +96,12 @@ internal static class StopWorkPaper
         });
     }
 
+    private static LocalDate DueDay(Matter matter, Finding notice) => StopWork.DueDay(matter.Assessment.Numbers, notice);
+
+    private static NumberRow Unpaid(Matter matter) => matter.Assessment.Numbers.On(Number.StopWorkUnpaid, matter.AsOf);
+
+    private static NumberRow Posting(Matter matter) => matter.Assessment.Numbers.On(Number.StopWorkPosting, matter.AsOf);
+
     private static Leaf Notice(Matter matter, IReadOnlyList<Party> owners, Overdue overdue)
     {
         var leaf = new Leaf("stop-work-notice.pdf", "Stop Work Notice");
@@ -103,9 +110,9 @@ internal static class StopWorkPaper
         leaf.Line("Date", (string?)null);
         Addressees.Put(leaf, matter, owners);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”), the direct contractor, has not been paid the amount stated here within "
-            + $"{StopWork.UnpaidDays} "
-            + "days after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct "
-            + $"contractor. Claimant gives notice that claimant will stop work if not paid within {StopWork.NoticeDays} days after this "
+            + $"{Unpaid(matter)} "
+            + "after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct "
+            + $"contractor. Claimant gives notice that claimant will stop work if not paid within {matter.Assessment.Numbers.On(Number.StopWork, matter.AsOf)} after this "
             + "notice is given.");
         leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(overdue.Amount));
         if (overdue.Demanded.Count > 0)
@@ -131,7 +138,7 @@ internal static class StopWorkPaper
         leaf.Head("To be posted. California Civil Code section 8834");
         leaf.Say($"{matter.Facts.Claimant}, the direct contractor for the work at {matter.Facts.Street ?? matter.Facts.Legal}, intends to "
             + $"give the {matter.OwnerWord} a stop work notice on or after the date written here, because "
-            + $"{(overdue.Amount is { } due ? Dollars(due) : "the amount due")} has not been paid within {StopWork.UnpaidDays} days after "
+            + $"{(overdue.Amount is { } due ? Dollars(due) : "the amount due")} has not been paid within {Unpaid(matter)} after "
             + "it was due under the written contract.", TypeStyle.Body.At(14), 20);
         leaf.Line("Posted on", (string?)null);
         leaf.Line("Stop work notice will be given on or after", (string?)null);
@@ -188,7 +195,7 @@ internal static class StopWorkPaper
             {
                 Finding = finding,
                 Amount = matter.Options.Amount ?? finding.Amount,
-                Due = matter.Options.Day is not null || IsDueKnown(matter, Earliest(finding)) ? StopWork.DueDay(finding) : null,
+                Due = matter.Options.Day is not null || IsDueKnown(matter, Earliest(finding)) ? DueDay(matter, finding) : null,
                 Demanded = demands.Count == 0 ? []
                     : [.. finding.Why[0].Facts.OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>().Select(d => d.Day)],
             };
@@ -226,10 +233,10 @@ internal static class StopWorkPaper
                 job with { Entries = [.. job.Entries.Select(e => e == demand ? demand with { Due = due } : e)] }).Find(Id);
             if (!IsDueKnown(matter, demand))
                 return told;
-            if (told is null || StopWork.DueDay(told) != StopWork.DueDay(own))
+            if (told is null || DueDay(matter, told) != DueDay(matter, own))
             {
                 matter.Refuse("due-day-differs", "--day",
-                    $"By the job file payment was due on {Day(StopWork.DueDay(own))}, not on {Day(due)}.",
+                    $"By the job file payment was due on {Day(DueDay(matter, own))}, not on {Day(due)}.",
                     "Leave --day out, or mend the day in the job file.", "Civ. Code § 8832");
             }
 

@@ -1,6 +1,7 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
@@ -76,7 +77,7 @@ internal static class StopPaymentPaper
             Contents(leaf, matter, demand, "Civ. Code § 8502");
             if (matter.Options.Bonded && demand > 0)
             {
-                leaf.Field("Bond", $"A bond in the penal sum of {Dollars(ReleaseBond.AmountFor(demand))}, 125 percent of the claim, "
+                leaf.Field("Bond", $"A bond in the penal sum of {Dollars(ReleaseBond.AmountFor(demand, Bond(matter)))}, {Bond(matter)} of the claim, "
                     + "accompanies this notice (Civil Code section 8532).");
             }
 
@@ -107,7 +108,8 @@ internal static class StopPaymentPaper
                 .. Once(matter), .. LenderMissed(matter), .. InDoubt(matter, "stop-payment-notice.owner"),
                 .. InDoubt(matter, "stop-payment-notice.lender"),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender) && !matter.Options.Bonded
-                    ? ["A lender may choose not to withhold on a notice without a bond (§ 8536). With a bond of 125 percent of the claim "
+                    ? ["A lender may choose not to withhold on a notice without a bond (§ 8536). With a bond of "
+                    + $"{Bond(matter)} of the claim "
                     + "from an admitted surety it must: make the paper again and say that a bond comes with it."] : Array.Empty<string>(),
             ],
             Steps =
@@ -129,6 +131,9 @@ internal static class StopPaymentPaper
     }
 
     // A foot that cannot hold the name says the capacity: what is cut alike tells no notice from another.
+    // How much of the claim the bond of a bonded notice is for.
+    private static NumberRow Bond(Matter matter) => matter.Assessment.Numbers.On(Number.BondOfNotice, matter.AsOf);
+
     private static string? FootTo(Party party, IReadOnlyList<Party> to)
     {
         if (OneLine(party.Name).Length <= Leaf.FootName)

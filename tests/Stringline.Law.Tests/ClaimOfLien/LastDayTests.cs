@@ -1,5 +1,6 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -19,7 +20,9 @@ public sealed class LastDayTests
 
     [Fact]
     [Proves("Civ. Code § 8414(b)")]
+    [Proves("Civ. Code § 8414(b)(1)")]
     [Proves("Civ. Code § 8412")]
+    [Proves("Civ. Code § 8412(a)")]
     [Proves("Civ. Code § 10")]
     [Proves("Code Civ. Proc. § 12a")]
     public void Ninety_days_from_completion_for_everyone_never_rolled()
@@ -287,8 +290,8 @@ public sealed class LastDayTests
     [Fact]
     public void Days_after_notice_are_sixty_and_thirty()
     {
-        Assert.Equal(60, LastDay.DaysAfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
-        Assert.Equal(30, LastDay.DaysAfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
+        Assert.Equal(Number.RecordAfterNoticeDirect, LastDay.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
+        Assert.Equal(Number.RecordAfterNotice, LastDay.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
     }
 
     // Day 15 after Saturday 18 October 2025 is Sunday 2 November.

@@ -2,6 +2,7 @@ using CsCheck;
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -40,7 +41,7 @@ public sealed class CompletionProperties
                 var after = ActBy(certain.Job.With(new OwnerRecorded { Index = 0, On = DayFact.On(recorded), Notice = notice, States = says ? states : null }));
                 Assert.True(after <= ActBy(certain.Job));
                 var good = notice == OwnerNotice.Cessation ? !says || states.PlusDays(30) <= recorded
-                    : !says || (states <= recorded && recorded <= OwnersNotice.LatestToRecord(states, OpenDays.Statutory));
+                    : !says || (states <= recorded && recorded <= OpenDays.Statutory.RollForwardOnAnyList(NumberTable.Shipped.LastDay(Number.RecordCompletion, states)));
                 if (good)
                     Assert.True(after <= recorded.PlusDays(certain.Job.Claimant.Role == ClaimantRole.DirectContractor ? 60 : 30), $"plans on {after}");
             },

@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Completion;
@@ -20,7 +21,7 @@ public sealed class LaborStopTests
     public void Sixty_days_without_labor_complete_the_work_on_the_sixtieth()
     {
         Assert.Equal(["60 days without labor 2026-05-01..2026-05-01 Certain"], Lines(Read(new JobBuilder().LaborCeased("2026-03-02"))));
-        Assert.Equal(60, LaborStop.IdleDays);
+        Assert.Equal(60, NumberTable.Shipped.On(Number.IdleDays, new LocalDate(2026, 7, 1)).Count);
     }
 
     [Theory]

@@ -1,5 +1,5 @@
-using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -24,7 +24,7 @@ public sealed class ActionDaysTests
         Assert.Equal([new Reading("90 days after recording", JobBuilder.Day("2026-08-30"), JobBuilder.Day("2026-08-31"))], action.Readings);
         Assert.Equal(JobBuilder.Day("2026-08-28"), action.ActBy);
         Assert.Equal(expected, action.Standing);
-        Assert.Equal(90, ActionDays.DaysToSue);
+        Assert.Equal(90, NumberTable.Shipped.On(Number.SueOnClaim, new LocalDate(2026, 7, 1)).Count);
     }
 
     // Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253: past a Sunday, which both the courts' holidays and the Civil Code's pass over, in time.

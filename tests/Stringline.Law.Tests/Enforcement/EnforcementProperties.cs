@@ -1,6 +1,6 @@
 using CsCheck;
-using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -56,7 +56,7 @@ public sealed class EnforcementProperties
         Gen.Select(Recorded, Gen.Int[0, 40]).Sample(
             (job, later) =>
             {
-                var last = Period.LastDay(job.All<ClaimRecorded>().Single().On.Latest!.Value, ActionDays.DaysToSue);
+                var last = NumberTable.Shipped.LastDay(Number.SueOnClaim, job.All<ClaimRecorded>().Single().On.Latest!.Value);
                 var open = OpenDays.Statutory.RollForwardOnAnyList(last);
                 if (open == last)
                     return;

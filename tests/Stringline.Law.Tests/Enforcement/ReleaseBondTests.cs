@@ -1,5 +1,6 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Enforcement;
@@ -17,7 +18,7 @@ public sealed class ReleaseBondTests
     [InlineData(0.01, 0.02)]
     [InlineData(0.04, 0.05)]
     [Proves("Civ. Code § 8424(b)")]
-    public void It_is_125_percent_of_the_claim_up_to_the_next_cent(decimal claim, decimal bond) => Assert.Equal(bond, ReleaseBond.AmountFor(claim));
+    public void It_is_125_percent_of_the_claim_up_to_the_next_cent(decimal claim, decimal bond) => Assert.Equal(bond, ReleaseBond.AmountFor(claim, NumberTable.Shipped.On(Number.ReleaseBond, new LocalDate(2026, 7, 1))));
 
     [Fact]
     [Proves("Civ. Code § 8424(b)")]

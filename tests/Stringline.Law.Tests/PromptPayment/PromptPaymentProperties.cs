@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using CsCheck;
 using Stringline.Law.Facts;
-using Stringline.Law.PromptPayment;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 
@@ -69,7 +69,7 @@ public sealed partial class PromptPaymentProperties
                     continue;
                 // Two percent a month, or ten a year: never more than whole months at two percent, and a cent for each sum that is rounded.
                 var months = Math.Max(0, NodaTime.Period.Between(band.Earliest.Day, LocalDate.Max(band.Earliest.Day, asked.AsOf), PeriodUnits.Months).Months + 1);
-                Assert.True(penalty <= held * Late.PercentPerMonth / 100m * months + (0.01m * (asked.Job.Entries.Count + 1)), $"{finding.Id}: {penalty} on {held} for {months} months");
+                Assert.True(penalty <= held * NumberTable.Shipped.On(Number.RetentionPenalty, asked.AsOf).Value / 100m * months + (0.01m * (asked.Job.Entries.Count + 1)), $"{finding.Id}: {penalty} on {held} for {months} months");
             }
         },
         print: Print, iter: Tries);

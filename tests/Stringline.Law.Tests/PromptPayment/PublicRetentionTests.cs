@@ -90,6 +90,16 @@ public sealed class PublicRetentionTests
         Assert.Equal(expected == Standing.Open, due.Says("wrongly withheld"));
     }
 
+    // Of 2,200.00 retained 1,000.00 is disputed: 1,500.00 may be held, and 700.00 is wrongly withheld: 14.00 for a month.
+    [Fact]
+    [Proves("Pub. Contract Code § 7107(e)")]
+    public void At_most_150_percent_of_what_is_disputed_may_be_held()
+    {
+        var due = Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance).Work(w => w with { Body = PublicBody.Local }).Disputed("2025-11-03", 1_000m), "2026-01-22");
+        Assert.True(due.Says("at most 150 percent of that may be held, so $700.00 is wrongly withheld"));
+        Assert.Equal(14m, due.Amount);
+    }
+
     // A State agency that holds little has 90 days, to 20 January 2026: one month of 44.00 on 16 March, else two.
     [Theory]
     [InlineData(true, null)]

@@ -198,6 +198,7 @@ public sealed class SummaryReleaseTests
 
     [Fact]
     [Proves("Civ. Code § 9408(a)")]
+    [Proves("Civ. Code § 9408(d)")]
     public void Once_the_papers_are_served_either_side_may_ask_the_court()
     {
         var kept = Answer(Served(), "2025-12-10", true, Manner.Personal, "city", "direct");

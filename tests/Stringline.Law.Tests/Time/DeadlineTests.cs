@@ -1,3 +1,4 @@
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Time;
 using static Stringline.Law.Tests.Time.Days;
@@ -7,6 +8,8 @@ namespace Stringline.Law.Tests.Time;
 /// <summary>How readings of a last day become a band, a day to plan on and a standing. The days are made up; the closed ones are those of OpenDaysTests.</summary>
 public sealed class DeadlineTests
 {
+    private static NumberRow SixMonths { get; } = NumberTable.Shipped.On(Number.SueOnReleaseBond, new LocalDate(2026, 1, 1));
+
     private static readonly Reading Early = new("early", Day("2026-06-24"));
     private static readonly Reading AlsoEarly = new("also early", Day("2026-06-24"));
     private static readonly Reading Middle = new("middle", Day("2026-06-26"));
@@ -105,8 +108,8 @@ public sealed class DeadlineTests
     public void Six_months_are_counted_in_days_too_where_that_gives_another_day()
     {
         // 1 January to 1 July is 181 days in a common year and 182 in a leap year (Gov. Code §§ 6803, 6804).
-        Assert.Equal([Day("2027-07-02"), Day("2027-07-01")], Deadline.SixMonths("six months", Day("2027-01-01"), OpenDays.Statutory).Select(r => r.Day));
-        Assert.Equal([Day("2028-07-01")], Deadline.SixMonths("six months", Day("2028-01-01"), OpenDays.Statutory).Select(r => r.Day));
+        Assert.Equal([Day("2027-07-02"), Day("2027-07-01")], Deadline.Months("six months", Day("2027-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
+        Assert.Equal([Day("2028-07-01")], Deadline.Months("six months", Day("2028-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
     }
 
     private static Finding Made(Reading[] readings, bool endKnown = true) =>

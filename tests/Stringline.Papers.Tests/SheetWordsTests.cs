@@ -200,7 +200,7 @@ public sealed class SheetWordsTests
         Assert.Equal(told, AmountInDoubt.Of(amount, 12_345m, "claim").Any(w => w.Contains("$12,345.00", StringComparison.Ordinal)
             && w.Contains("$9,000.00", StringComparison.Ordinal)));
         var job = Served();
-        var packet = Assert.IsType<PacketOutcome.Made>(ClaimOfLien.ClaimPacket.Prepare(job, job.Assessed() with { Amount = amount }, null, false));
+        var packet = Assert.IsType<PacketOutcome.Made>(Kept.Claim(job, job.Assessed() with { Amount = amount }, draft: false));
         Assert.Equal(told, packet.SheetText().Contains("The amount is in doubt: this claim states $12,345.00; on another reading of the facts no more "
             + "than $9,000.00 may be claimed", StringComparison.Ordinal));
     }

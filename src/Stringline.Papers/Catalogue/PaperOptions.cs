@@ -4,7 +4,7 @@ using Stringline.Papers.Fees;
 namespace Stringline.Papers.Catalogue;
 
 /// <summary>
-/// What a paper needs to be told that is no fact of the job yet. <see cref="Paper.Takes"/> says which of these a paper looks at.
+/// What a paper needs to be told that is no fact of the job yet. <see cref="Paper.Asks"/> says which of these a paper looks at.
 /// </summary>
 public sealed record PaperOptions
 {

@@ -194,7 +194,7 @@ internal sealed class Service
         [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
 
     private Addressee To(Party party, string? article) =>
-        new(Addressees.NameLines(party), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number
+        new(Addressees.NameLines(party), AddressOf(party), AddressIs(party), CapacityWords.Of(party), Clean(article) is { } number
             ? Article(number) : null);
 
     private string? AddressOf(Party party) =>
@@ -213,28 +213,4 @@ internal sealed class Service
     };
 
     private int IndexOf(Party party) => job.Parties.TakeWhile(p => p != party).Count();
-
-    /// <summary>Whether one party of the file is several persons who hold title together, such as a couple.</summary>
-    public static bool IsSeveral(Party party) =>
-        party.HoldsTitleAs is { Form: TitleForm.Individual or TitleForm.JointTenants, Persons.Count: > 1 };
-
-    /// <summary>The capacity in words.</summary>
-    public static string CapacityOf(Party party)
-    {
-        var words = party.Capacity switch
-        {
-            PartyCapacity.Owner => IsSeveral(party) ? "owners" : "owner",
-            PartyCapacity.DirectContractor => "direct contractor",
-            PartyCapacity.Subcontractor => "subcontractor",
-            PartyCapacity.ConstructionLender => "construction lender",
-            PartyCapacity.Surety => "surety",
-            PartyCapacity.PublicEntity => "public entity",
-            PartyCapacity.Supplier => "supplier",
-            PartyCapacity.Architect => "owner’s architect",
-            PartyCapacity.OwnersAgent => "owner’s agent",
-            PartyCapacity.Association => "association",
-            _ => throw new ArgumentOutOfRangeException(nameof(party), party.Capacity, "Not a capacity."),
-        };
-        return party.Reputed ? "reputed " + words : words;
-    }
 }

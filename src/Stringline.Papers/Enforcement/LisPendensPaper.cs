@@ -14,12 +14,16 @@ namespace Stringline.Papers.Enforcement;
 internal static class LisPendensPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("notice-of-pendency", "Notice of Pendency of Action", "Civ. Code § 8461; Code Civ. Proc. § 405.20", PaperUse.Recorded,
-            [WorkKind.Private],
-            "A draft for the claimant’s attorney, within 20 days after the action is filed.")
-        { Takes = [Told.Number], Deadline = "lis-pendens.last-day" },
-        Write);
+    public static Paper Paper { get; } = new("notice-of-pendency", "Notice of Pendency of Action", Write)
+    {
+        Sections = "Civ. Code § 8461; Code Civ. Proc. § 405.20",
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "A draft for the claimant’s attorney, within 20 days after the action is filed.",
+        Asks = [new(Told.Number)],
+        Deadline = "lis-pendens.last-day",
+        Entries = [new("lis-pendens-recorded", "It was recorded: day and instrument number")],
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -28,7 +32,7 @@ internal static class LisPendensPaper
         var action = matter.Last<ActionFiled>();
         if (action is null)
         {
-            matter.Refuse("no-action-filed", "entries", "No action to enforce the claim is entered.",
+            matter.NotEntered("action-filed", "no-action-filed", "No action to enforce the claim is entered.",
                 "Enter it as \"action-filed\" with its day, court and case number.", section);
         }
 

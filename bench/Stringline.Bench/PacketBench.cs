@@ -21,6 +21,6 @@ public class PacketBench
     public void Assess() => assessment = Assessment.Of(demo, new LocalDate(2026, 6, 22), OpenDays.Statutory);
 
     [Benchmark]
-    public PacketOutcome ClaimPacketOfTheDemoJob() => 
+    public PacketOutcome ClaimPacketOfTheDemoJob() =>
         Scrivener.Make(PaperCatalogue.ClaimOfLien, demo, assessment, PaperOptions.None);
 }

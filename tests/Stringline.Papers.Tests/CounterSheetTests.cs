@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Fees;

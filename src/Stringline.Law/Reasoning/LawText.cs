@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime.Text;
 
 namespace Stringline.Law.Reasoning;
 
@@ -10,6 +11,11 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
 
     /// <summary>A day with its weekday: <c>2026-06-27 (Sat)</c>.</summary>
     public static string Day(LocalDate day) => $"{IsoDay(day)} ({Weekday(day.DayOfWeek)})";
+
+    /// <summary>A day as a person reads it: <c>June 27, 2026</c>.</summary>
+    public static string LongDay(LocalDate day) => Long.Format(day);
+
+    private static readonly LocalDatePattern Long = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
 
     /// <summary>A day alone: <c>2026-06-27</c>.</summary>
     public static string IsoDay(LocalDate day)

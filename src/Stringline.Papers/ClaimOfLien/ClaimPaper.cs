@@ -1,5 +1,5 @@
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Prescribed;

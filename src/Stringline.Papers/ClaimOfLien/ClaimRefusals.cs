@@ -1,7 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 

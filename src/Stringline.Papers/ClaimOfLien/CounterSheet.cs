@@ -1,8 +1,8 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Counter;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;

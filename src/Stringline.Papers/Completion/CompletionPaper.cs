@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;

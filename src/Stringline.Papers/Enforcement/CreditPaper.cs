@@ -1,6 +1,6 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 

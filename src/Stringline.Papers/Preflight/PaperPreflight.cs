@@ -1,3 +1,4 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Layout;
 
 namespace Stringline.Papers.Preflight;
@@ -162,9 +163,7 @@ public static class PaperPreflight
     private const double LeastPoints = 7.5;
 
     /// <summary>Characters and spaces in an inch are counted over at least three inches.</summary>
-    private const double DensityOver = 3 * 72;
-
-    private const int MostInAnInch = 22;
+    private const double DensityOver = 3 * Sheet.Inch;
 
     /// <summary>Penalty print: more than nine lines an inch, or more than 22 characters an inch.</summary>
     private static PreflightCheck PrintDensity(ReadBack read)
@@ -183,10 +182,11 @@ public static class PaperPreflight
         }
 
         var crowded = read.Pages.SelectMany(p => p.Lines).Where(l => l[^1].Right - l[0].Left >= DensityOver)
-            .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * 72 / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
-        return new PreflightCheck("print density", pitch >= 8 && crowded <= MostInAnInch,
-            $"lines stand {pitch:0.#} points apart at the closest, 8 is the least; {crowded:0.#} characters stand in an inch at the most, "
-            + $"{MostInAnInch} may", "Gov. Code § 27361(a)(1)");
+            .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * Sheet.Inch / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
+        return new PreflightCheck("print density", !RecordedForm.IsPenaltyPrint((decimal)(Sheet.Inch / pitch), (decimal)crowded),
+            $"lines stand {pitch:0.#} points apart at the closest, {Sheet.Inch / RecordingNumbers.LinesInAnInch:0.#} is the least; "
+            + $"{crowded:0.#} characters stand in an inch at the most, {RecordingNumbers.CharactersInAnInch} may",
+            "Gov. Code § 27361(a)(1)");
     }
 
     private static PreflightCheck Signatures(ReadBack read, IReadOnlyList<string> signers)

@@ -1,3 +1,4 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;

@@ -1,5 +1,5 @@
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 
 namespace Stringline.Papers.Writing;
 

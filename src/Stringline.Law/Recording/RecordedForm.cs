@@ -33,11 +33,10 @@ public static class RecordedForm
     [Rule("Gov. Code § 27361.6")]
     public static bool IsReturnSpace(decimal left, decimal top) => IsTopBand(top) && left <= RecordingNumbers.ReturnPart;
 
-    /// <summary>Whether the title stands where it must: below that band, with nothing between.</summary>
-    /// <param name="top">How far the title is from the upper edge.</param>
-    /// <param name="firstBelowBand">How far that is of what stands first below the band.</param>
+    /// <summary>Whether a place of the first page is where the title must stand: directly below that band.</summary>
+    /// <param name="top">How far from the upper edge.</param>
     [Rule("Gov. Code § 27324")]
-    public static bool IsTitlesPlace(decimal top, decimal firstBelowBand) => !IsTopBand(top) && top <= firstBelowBand;
+    public static bool IsTitlesPlace(decimal top) => !IsTopBand(top) && top <= RecordingNumbers.TopBand + RecordingNumbers.TitleWithin;
 
     /// <summary>Whether the print of a page is so close that each such page costs more.</summary>
     /// <param name="linesInAnInch">Lines in an inch, at the closest.</param>

@@ -75,6 +75,11 @@ public static class RecordingNumbers
     /// </summary>
     public const decimal ReturnPart = 3.5m;
 
+    /// <summary>
+    /// How far below that band the title may stand and still be directly below it, inches: our own measure of Gov. Code § 27324.
+    /// </summary>
+    public const decimal TitleWithin = 0.5m;
+
     /// <summary>Most lines in an inch that are no penalty print (Gov. Code § 27361(a)(1)).</summary>
     public const int LinesInAnInch = 9;
 

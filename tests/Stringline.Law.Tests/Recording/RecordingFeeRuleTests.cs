@@ -147,12 +147,13 @@ public sealed class RecordingFeeRuleTests
             (RecordedForm.IsRecordersSpace(Number(left), Number(top)), RecordedForm.IsReturnSpace(Number(left), Number(top))));
 
     [Theory]
-    [InlineData("2.4", "2.7", false)]
-    [InlineData("2.7", "2.7", true)]
-    [InlineData("3", "2.7", false)]
+    [InlineData("2.49", false)]
+    [InlineData("2.5", true)]
+    [InlineData("3", true)]
+    [InlineData("3.01", false)]
     [Proves("Gov. Code § 27324")]
-    public void The_title_stands_first_below_that_band(string title, string first, bool right) =>
-        Assert.Equal(right, RecordedForm.IsTitlesPlace(Number(title), Number(first)));
+    public void The_title_stands_directly_below_that_band(string title, bool right) =>
+        Assert.Equal(right, RecordedForm.IsTitlesPlace(Number(title)));
 
     /// <summary>A statute whose rise is not sure is figured in on a day on which it may hold.</summary>
     [Fact]

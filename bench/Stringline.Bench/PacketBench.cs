@@ -4,7 +4,7 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Time;
 using Stringline.Papers;
-using Stringline.Papers.ClaimOfLien;
+using Stringline.Papers.Catalogue;
 using Stringline.Testing;
 
 namespace Stringline.Bench;
@@ -21,5 +21,6 @@ public class PacketBench
     public void Assess() => assessment = Assessment.Of(demo, new LocalDate(2026, 6, 22), OpenDays.Statutory);
 
     [Benchmark]
-    public PacketOutcome ClaimPacketOfTheDemoJob() => ClaimPacket.Prepare(demo, assessment, null, draft: false);
+    public PacketOutcome ClaimPacketOfTheDemoJob() =>
+        Scrivener.Make(PaperCatalogue.ClaimOfLien, demo, assessment, PaperOptions.None);
 }

@@ -27,7 +27,7 @@ internal sealed partial class CommandLine
         if (!papers)
             return command;
         command.Add(new WaiverBatchCommand(output, errors, clock).Command());
-        foreach (var paper in PaperCatalogue.All.Where(p => p.Id != "claim"))
+        foreach (var paper in PaperCatalogue.All.Where(p => p != PaperCatalogue.ClaimOfLien))
             command.Add(PaperCommand(paper));
         return command;
     }
@@ -36,7 +36,7 @@ internal sealed partial class CommandLine
     {
         var (file, folder, asOf, replace) = (File(), Folder(), AsOf(), Replace());
         var draft = new Option<bool>("--draft") { Description = "Make the paper in spite of every reason against it, marked as a draft." };
-        var told = paper.Takes.Select(PaperTold.Of).ToList();
+        var told = paper.Asks.Select(PaperTold.Of).ToList();
         var command = new Command(paper.Id, $"{paper.Title} ({paper.Sections}). {paper.Words}") { file, folder, asOf, draft, replace };
         foreach (var option in told)
             command.Add(option.Option);

@@ -7,6 +7,7 @@ using Stringline.Desk.Terminal;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Papers.Catalogue;
 using Stringline.Store;
 
 namespace Stringline.Desk;
@@ -135,19 +136,20 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
     private Command Claim()
     {
+        var claim = PaperCatalogue.ClaimOfLien;
         var file = File();
         var folder = Folder();
         var asOf = AsOf();
         var draft = new Option<bool>("--draft") { Description = "Make the papers even if they may not go to the counter yet, marked as a draft." };
-        var structure = PaperTold.Of(Stringline.Papers.Catalogue.Told.Structure);
+        var structure = PaperTold.Of(Told.Structure);
         var replace = Replace();
-        var command = new Command("claim", "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option, replace };
+        var command = new Command(claim.Id, "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option, replace };
         command.SetAction(parsed => Answer(
-            UseCases.PrepareClaim(
+            UseCases.PreparePaper(
+                claim,
                 parsed.GetRequiredValue(file),
                 Day(parsed.GetValue(asOf)),
-                parsed.GetValue(draft),
-                structure.Take(parsed, Stringline.Papers.Catalogue.PaperOptions.None).Structure,
+                structure.Take(parsed, new PaperOptions { Draft = parsed.GetValue(draft) }),
                 parsed.GetRequiredValue(folder),
                 parsed.GetValue(replace)),
             packet => Print(PacketText.Of(packet), ascii: false)));

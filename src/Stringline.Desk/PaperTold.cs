@@ -10,7 +10,16 @@ namespace Stringline.Desk;
 /// <param name="Take">Puts what was said into the paper's options.</param>
 internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, PaperOptions> Take)
 {
-    /// <summary>The option for what a paper may be told.</summary>
+    /// <summary>The option for what a paper asks; the paper's own words for a day, a number or words, which mean another thing on each.</summary>
+    public static PaperTold Of(PaperAsk ask)
+    {
+        var told = Of(ask.What);
+        if (ask is { What: Told.Day or Told.Number or Told.Words, Label: { } label })
+            told.Option.Description = label + ".";
+        return told;
+    }
+
+    /// <summary>The option for what a paper may be told, in words that hold for every paper.</summary>
     public static PaperTold Of(Told told) => told switch
     {
         Told.To => Texts("--to", "ID", "Party ids of the job file to whom it goes; of a notice of completion, the contractor whose contract alone it is for; of an affidavit for release, who gave the stop payment notice. Default: those whom the law names.", (o, v) => o with { To = v }),
@@ -24,9 +33,9 @@ internal sealed record PaperTold(Option Option, Func<ParseResult, PaperOptions, 
         Told.ThroughAgain => Day("--through-again", "The day of --through a second time, where it is still to come.", (o, v) => o with { ThroughAgain = v }),
         Told.Bonded => Flag("--bonded", "A bond comes with the notice.", o => o with { Bonded = true }),
         Told.Until => Day("--until", "The day the credit ends.", (o, v) => o with { Until = v }),
-        Told.Words => Text("--words", "TEXT", "What the paper asks for in words of your own; its refusal says what.", (o, v) => o with { Words = v }),
-        Told.Day => Day("--day", "The day the paper asks for; its refusal says which.", (o, v) => o with { Day = v }),
-        Told.Number => Text("--number", "TEXT", "The number the paper asks for; its refusal says which.", (o, v) => o with { Number = v }),
+        Told.Words => Text("--words", "TEXT", "What it says in words of your own.", (o, v) => o with { Words = v }),
+        Told.Day => Day("--day", "The day.", (o, v) => o with { Day = v }),
+        Told.Number => Text("--number", "TEXT", "Which recorded claim, by its instrument number. Default: the last one.", (o, v) => o with { Number = v }),
         Told.ExtensionDays => Number("--days", "Days of a time extension that is claimed.", (o, v) => o with { ExtensionDays = v }),
         Told.Documents => Texts("--document", "TEXT", "A document that goes with the claim and supports it; several may be named.", (o, v) => o with { Documents = v }),
         Told.Structure => Text("--structure", "ID", "The one of several structures that the claim is on, by its id. Default: the whole work.", (o, v) => o with { Structure = v }),

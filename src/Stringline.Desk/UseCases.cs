@@ -5,7 +5,6 @@ using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Places;
 
 namespace Stringline.Desk;
@@ -22,41 +21,32 @@ internal static class UseCases
         return job.Then(read => new Outcome<Assessment>.Done(Assess(read, asOf)));
     }
 
-    /// <summary>Makes the papers of a claim of lien and writes them into a folder: all of them, or none.</summary>
-    public static Outcome<WrittenPacket> PrepareClaim(string path, LocalDate asOf, bool draft, string? structure, string folder, bool replace) =>
-        Prepare(path, asOf, new Place(folder, "claim", new PaperOptions { Draft = draft, Structure = structure }, replace), "claim-of-lien.last-day", (job, assessment) => ClaimPacket.Prepare(job, assessment, office: null, draft, structure));
-
     /// <summary>Makes a paper of the catalogue with its sheet and writes both into a folder: all of it, or nothing.</summary>
-    public static Outcome<WrittenPacket> PreparePaper(Paper paper, string path, LocalDate asOf, PaperOptions options, string folder, bool replace) =>
-        Prepare(path, asOf, new Place(folder, paper.Id, options, replace), paper.Deadline, (job, assessment) => Scrivener.Make(paper.Id, job, assessment, options));
-
-    private static Outcome<WrittenPacket> Prepare(string path, LocalDate asOf, Place place, string? deadline, Func<JobFile, Assessment, PacketOutcome> make)
+    public static Outcome<WrittenPacket> PreparePaper(
+        Paper paper, string path, LocalDate asOf, PaperOptions options, string folder, bool replace)
     {
         // The papers' libraries get ready on another core while the file is read and assessed.
-        var ready = Task.Run(ClaimPacket.GetReady);
+        var ready = Task.Run(Scrivener.GetReady);
         var written = Open(path).Then(job =>
         {
             var assessment = Assess(job, asOf);
-            return make(job, assessment) switch
+            return Scrivener.Make(paper, job, assessment, options) switch
             {
                 PacketOutcome.Refused refused => new Outcome<WrittenPacket>.Refused([.. refused.Refusals.Select(r => r.ToString())]),
-                PacketOutcome.Made made => FileDrop.WriteAll(
-                        place.Folder,
-                        [.. made.Files.Select(f => new FinishedFile(PaperFileName.Of(job.Name, place.Paper, f, place.Told.Draft || made.InTheWay.Count > 0, asOf, place.Told), f.Bytes))],
-                        place.Replace)
-                    .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment, deadline))),
+                PacketOutcome.Made made => FileDrop.WriteAll(folder, [.. made.Files.Select(file => Finished(file, made, job))], replace)
+                    .Then(files => new Outcome<WrittenPacket>.Done(new WrittenPacket(files, made, assessment, paper.Deadline))),
                 _ => throw new InvalidOperationException("Neither made nor refused."),
             };
         });
         ready.GetAwaiter().GetResult();
         return written;
+
+        FinishedFile Finished(PaperFile file, PacketOutcome.Made made, JobFile job) =>
+            new(PaperFileName.Of(job.Name, paper.Id, file, options.Draft || made.InTheWay.Count > 0, asOf, options), file.Bytes);
     }
 
     /// <summary>Writes the demo jobs into a folder: all of them, or none.</summary>
     public static Outcome<IReadOnlyList<string>> WriteDemo(string folder, bool replace) => FileDrop.WriteAll(folder, DemoFiles(), replace);
-
-    /// <summary>Where papers go, and under which names.</summary>
-    private sealed record Place(string Folder, string Paper, PaperOptions Told, bool Replace);
 
     private static List<FinishedFile> DemoFiles()
     {

@@ -1,5 +1,5 @@
 using Stringline.Law;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Preflight;
 
 namespace Stringline.Papers;

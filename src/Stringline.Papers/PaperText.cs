@@ -6,7 +6,6 @@ namespace Stringline.Papers;
 /// <summary>How days, dollars and names are written on papers: in American English, the same on every machine.</summary>
 public static class PaperText
 {
-    private static readonly LocalDatePattern LongDay = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
     private static readonly LocalDatePattern WeekDay = LocalDatePattern.CreateWithInvariantCulture("dddd, MMMM d, uuuu");
 
     private static readonly string[] Small =
@@ -21,7 +20,7 @@ public static class PaperText
         [(1_000_000_000_000, "trillion"), (1_000_000_000, "billion"), (1_000_000, "million"), (1_000, "thousand")];
 
     /// <summary>A day: <c>June 26, 2026</c>.</summary>
-    public static string Day(LocalDate day) => LongDay.Format(day);
+    public static string Day(LocalDate day) => Law.Reasoning.LawText.LongDay(day);
 
     /// <summary>A day with its weekday: <c>Friday, June 26, 2026</c>.</summary>
     public static string DayOfWeek(LocalDate day) => WeekDay.Format(day);

@@ -8,6 +8,9 @@ namespace Stringline.Papers;
 /// <param name="Section">The section that asks for it; empty where none does.</param>
 public sealed record Refusal(string Id, string Where, string There, string Right, string Section)
 {
+    /// <summary>The kind of entry that would mend it, by its word in the job file; null where no one entry would.</summary>
+    public string? Enter { get; init; }
+
     /// <summary>The refusal in one sentence after another.</summary>
     public override string ToString() => Section.Length == 0 ? $"{Where}: {There} {Right}" : $"{Where}: {There} {Right} ({Section})";
 }

@@ -71,7 +71,7 @@ public sealed class DemoJobPapersTests
         var assessment = UseCases.Assess(file, day);
         var told = Told(file, day, paper);
         // Whoever makes a waiver has read what it releases and typed it.
-        if (WaiverToBe.FormOf(paper) is { } form)
+        if (PaperCatalogue.Find(paper)!.Waiver is { } form)
             told = told with { Releases = WaiverOrder.Of(form, file, assessment, told).Outlook!.Released };
         var outcome = Scrivener.Make(paper, file, assessment, told);
         if (outcome is PacketOutcome.Refused refused)

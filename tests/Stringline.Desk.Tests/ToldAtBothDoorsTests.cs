@@ -12,7 +12,7 @@ public sealed class ToldAtBothDoorsTests
     [Fact]
     public void Every_ground_is_taken_by_its_word_at_both_doors()
     {
-        var (field, option) = (PaperField.Of(Told.Grounds, Affidavit), PaperTold.Of(Told.Grounds));
+        var (field, option) = (PaperField.Of(new PaperAsk(Told.Grounds)), PaperTold.Of(Told.Grounds));
         Assert.Equal(JobFileWords.ReleaseGround.Words, field.Choices.Select(choice => choice.Word));
         foreach (var ground in Enum.GetValues<ReleaseGround>())
         {
@@ -30,7 +30,7 @@ public sealed class ToldAtBothDoorsTests
     [Fact]
     public void Any_other_word_is_refused_at_both_doors()
     {
-        PaperField.Of(Told.Grounds, Affidavit).Take(["too-much"], PaperOptions.None, out var fault);
+        PaperField.Of(new PaperAsk(Told.Grounds)).Take(["too-much"], PaperOptions.None, out var fault);
         Assert.NotNull(fault);
         var option = PaperTold.Of(Told.Grounds);
         Assert.NotEmpty(new System.CommandLine.RootCommand { option.Option }.Parse(["--ground", "too-much"]).Errors);
@@ -39,7 +39,7 @@ public sealed class ToldAtBothDoorsTests
     [Fact]
     public void Every_kind_of_notice_is_taken_by_its_word_at_both_doors_and_no_other()
     {
-        var (field, option) = (PaperField.Of(Told.Notice, PaperCatalogue.Find("proof-of-notice")!), PaperTold.Of(Told.Notice));
+        var (field, option) = (PaperField.Of(new PaperAsk(Told.Notice)), PaperTold.Of(Told.Notice));
         Assert.Equal(ProvedNotices.All.Select(kind => kind.Words()), field.Choices.Select(choice => choice.Words));
         foreach (var kind in ProvedNotices.All)
         {
@@ -67,7 +67,7 @@ public sealed class ToldAtBothDoorsTests
     public void Days_are_read_alike_at_both_doors(string typed, int? days)
     {
         var claim = PaperCatalogue.Find("dispute-claim")!;
-        Assert.Equal(days, PaperField.Of(Told.ExtensionDays, claim).Take([typed], PaperOptions.None, out var fault).ExtensionDays);
+        Assert.Equal(days, PaperField.Of(new PaperAsk(Told.ExtensionDays)).Take([typed], PaperOptions.None, out var fault).ExtensionDays);
         Assert.Equal(days is null, fault is not null);
         var option = PaperTold.Of(Told.ExtensionDays);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--days", typed]);
@@ -80,7 +80,7 @@ public sealed class ToldAtBothDoorsTests
     public void Documents_are_lines_of_the_form_and_words_of_the_command_line()
     {
         var claim = PaperCatalogue.Find("dispute-claim")!;
-        Assert.Equal(["Daily logs", "Invoice 88"], PaperField.Of(Told.Documents, claim)
+        Assert.Equal(["Daily logs", "Invoice 88"], PaperField.Of(new PaperAsk(Told.Documents))
             .Take(["Daily logs\r\n\n Invoice 88 "], PaperOptions.None, out _).Documents);
         var option = PaperTold.Of(Told.Documents);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--document", "Daily logs", "--document", "Invoice 88"]);
@@ -96,7 +96,7 @@ public sealed class ToldAtBothDoorsTests
     public void What_a_waiver_releases_is_read_alike_at_both_doors(string typed, double? dollars)
     {
         var waiver = PaperCatalogue.Find("waiver-8132")!;
-        Assert.Equal((decimal?)dollars, PaperField.Of(Told.Releases, waiver).Take([typed], PaperOptions.None, out var fault).Releases);
+        Assert.Equal((decimal?)dollars, PaperField.Of(new PaperAsk(Told.Releases)).Take([typed], PaperOptions.None, out var fault).Releases);
         Assert.Equal(dollars is null, fault is not null);
         var option = PaperTold.Of(Told.Releases);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse([$"--releases={typed}"]);

@@ -1,7 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 
@@ -281,7 +280,7 @@ public sealed class ClaimPacketTests
             .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = [], Manner = Manner.CertifiedMail }) },
         { "served-wrong-person", "entries[2].to", Demo()
             .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p2"], Manner = Manner.CertifiedMail }) },
-        { "letters-missing", "the texts of the claim", Demo() with { Contract = Demo().Contract with { Work = "石 work" } } },
+        { "letters-missing", "the texts of the paper", Demo() with { Contract = Demo().Contract with { Work = "石 work" } } },
     };
 
     [Theory]
@@ -380,8 +379,8 @@ public sealed class ClaimPacketTests
     [Fact]
     public void The_recorder_of_another_county_is_refused() =>
         Assert.Equal("wrong-county", Assert.Single(Assert.IsType<PacketOutcome.Refused>(
-            ClaimPacket.Prepare(Demo(), Demo().Assessed(), Fees.RecorderTable.For("Kern", Jobs.Day("2026-11-30")),
-                draft: false)).Refusals).Id);
+            Kept.Claim(Demo(), Demo().Assessed(), draft: false, Fees.RecorderTable.For("Kern", Jobs.Day("2026-11-30"))))
+            .Refusals).Id);
 
     [Fact]
     [Slow(Slow.Lasting)]

@@ -1,12 +1,14 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
 using Stringline.Testing;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -216,13 +218,13 @@ public sealed class CounterSheetTests
 
     private static ReadBack Sheet(string name, JobFile job, Assessment assessment, bool draft)
     {
-        var facts = ClaimFacts.Of(job, assessment);
+        var facts = PrintedFacts.Of(job, assessment);
         var service = Service.Of(job, assessment.AsOf);
         var fee = RecordingFee.Of(RecorderTable.For(facts.County!, assessment.AsOf), new FeeRequest { Pages = 9,
             Parcels = facts.Parcels.Count, ParcelsTold = facts.Parcels, Names = facts.Names.Count, References = 2, ConformedCopy = true,
             NamesAtEachAddress = [facts.Owners.Count], Until = Day("2027-01-08") });
         EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal)
-            ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20"), []) : null;
+            ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20")) : null;
         IReadOnlyList<Refusal> refusals = draft
             ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", "parties[12].address", LongText, "Add it.", ""))] : [];
         var printed = Press.Print(new CounterSheet(job, assessment, facts, service, fee, 9, refusals, earlier).Plan(draft, new Measure()));

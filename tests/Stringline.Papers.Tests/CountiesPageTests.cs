@@ -1,7 +1,8 @@
 using System.Text;
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 using Stringline.Testing;
-using static Stringline.Papers.Fees.RecorderField;
+using static Stringline.Law.Recording.RecorderField;
 
 namespace Stringline.Papers.Tests;
 
@@ -85,9 +86,9 @@ public sealed class CountiesPageTests
         }
 
         text.Append("\n## All counties\n\n");
-        foreach (var fact in RecorderTable.Facts.Where(f => f.County == RecorderTable.Statewide))
+        foreach (var fact in RecorderTable.Facts.Where(f => f.County == RecorderFact.Statewide))
         {
-            text.Append($"- {fact.Source}: {RecorderFields.NameOf(fact.Field).Replace('_', ' ')} {fact.Value}"
+            text.Append($"- {fact.Source}: {RecorderFieldNames.Of(fact.Field).Replace('_', ' ')} {fact.Value}"
                 + $"{(fact.From is { } from ? $", from {Iso(from)}" : "")}. {fact.Remark}".TrimEnd() + "\n");
         }
 

@@ -1,3 +1,4 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;

@@ -1,5 +1,6 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
-using static Stringline.Papers.Fees.RecordedPaperKind;
+using static Stringline.Law.Recording.RecordedPaperKind;
 
 namespace Stringline.Papers.Tests;
 

@@ -1,6 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Papers.ClaimOfLien;
+using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
 
 namespace Stringline.Papers.Tests;
@@ -12,7 +12,7 @@ internal static class Kept
 
     public static PacketOutcome.Made Packet(string name, JobFile job, Assessment? assessment = null, bool draft = false)
     {
-        var outcome = ClaimPacket.Prepare(job, assessment ?? job.Assessed(), null, draft);
+        var outcome = Claim(job, assessment ?? job.Assessed(), draft);
         if (outcome is PacketOutcome.Refused refused)
             Assert.Fail(string.Join("\n", refused.Refusals));
         var made = Assert.IsType<PacketOutcome.Made>(outcome);
@@ -22,7 +22,11 @@ internal static class Kept
     }
 
     public static IReadOnlyList<Refusal> Refusals(JobFile job, Assessment? assessment = null) =>
-        Assert.IsType<PacketOutcome.Refused>(ClaimPacket.Prepare(job, assessment ?? job.Assessed(), null, draft: false)).Refusals;
+        Assert.IsType<PacketOutcome.Refused>(Claim(job, assessment ?? job.Assessed(), draft: false)).Refusals;
+
+    /// <summary>The claim of lien, or why not.</summary>
+    public static PacketOutcome Claim(JobFile job, Assessment assessment, bool draft, Stringline.Law.Recording.RecorderOffice? office = null) =>
+        Scrivener.Make(PaperCatalogue.ClaimOfLien, job, assessment, new PaperOptions { Draft = draft, Office = office });
 
     public static ReadBack Claim(this PacketOutcome.Made made) => ReadBack.Of(made.Files[0].Bytes);
 

@@ -215,7 +215,7 @@ internal static class PaperJobs
 
     /// <summary>What is told, and for a waiver the figure that it releases by this file: its maker has read it and typed it.</summary>
     public static PaperOptions Typed(string id, JobFile job, LocalDate asOf, PaperOptions options) =>
-        WaiverToBe.FormOf(id) is { } form && WaiverOrder.Of(form, job, Assess(job, asOf), options).Outlook is { } outlook
+        PaperCatalogue.Find(id)?.Waiver is { } form && WaiverOrder.Of(form, job, Assess(job, asOf), options).Outlook is { } outlook
             ? options with { Releases = outlook.Released, ThroughAgain = options.Through } : options;
 
     /// <summary>The paper for its fitting job, changed or not.</summary>

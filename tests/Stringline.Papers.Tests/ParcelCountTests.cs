@@ -1,5 +1,5 @@
 using CsCheck;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -52,7 +52,7 @@ public sealed class ParcelCountTests
     {
         var parcels = ParcelCount.Of(text);
         Assert.NotNull(parcels.Unread);
-        Assert.True(parcels.Count >= RecordingFee.MostHomes);
+        Assert.True(parcels.Count >= RecordingNumbers.MostHomes);
     }
 
     /// <summary>Every way to tell a range: counted whole, or asked for.</summary>

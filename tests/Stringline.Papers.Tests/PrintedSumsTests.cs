@@ -7,6 +7,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;
+using Stringline.Law.Recording;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Waiver;

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Indexing;
 using static Stringline.Papers.Tests.Jobs;

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 
 namespace Stringline.Papers.Tests;
@@ -214,19 +215,19 @@ public sealed class RecorderTableTests
     {
         var most = new Dictionary<RecorderField, decimal>
         {
-            [RecorderField.Base] = RecordingFee.HighestBase,
-            [RecorderField.ExtraPage] = RecordingFee.HighestExtraPage,
-            [RecorderField.Fraud] = RecordingFee.HighestFraud,
-            [RecorderField.FraudOnOthers] = RecordingFee.HighestFraud,
-            [RecorderField.Covenant] = RecordingFee.HighestCovenant,
-            [RecorderField.NamesPerTen] = RecordingFee.HighestNames,
-            [RecorderField.FurtherReference] = RecordingFee.HighestReference,
-            [RecorderField.NoticeFirst] = RecordingFee.HighestNotice,
-            [RecorderField.NoticeNext] = RecordingFee.HighestNotice,
-            [RecorderField.ConformedCopy] = RecordingFee.HighestCopy,
-            [RecorderField.ConformedPerPage] = RecordingFee.HighestCopy,
+            [RecorderField.Base] = RecordingNumbers.HighestBase,
+            [RecorderField.ExtraPage] = RecordingNumbers.HighestExtraPage,
+            [RecorderField.Fraud] = RecordingNumbers.HighestFraud,
+            [RecorderField.FraudOnOthers] = RecordingNumbers.HighestFraud,
+            [RecorderField.Covenant] = RecordingNumbers.HighestCovenant,
+            [RecorderField.NamesPerTen] = RecordingNumbers.HighestNames,
+            [RecorderField.FurtherReference] = RecordingNumbers.HighestReference,
+            [RecorderField.NoticeFirst] = RecordingNumbers.HighestNotice,
+            [RecorderField.NoticeNext] = RecordingNumbers.HighestNotice,
+            [RecorderField.ConformedCopy] = RecordingNumbers.HighestCopy,
+            [RecorderField.ConformedPerPage] = RecordingNumbers.HighestCopy,
         };
-        var prices = RecorderTable.Facts.Where(f => f.County != RecorderTable.Statewide
+        var prices = RecorderTable.Facts.Where(f => f.County != RecorderFact.Statewide
             && f.Dollars is not null && f.Field != RecorderField.FiledNotice).ToList();
         Assert.All(prices, f => Assert.InRange(f.Dollars!.Value, 0, most[f.Field]));
         Assert.All(most.Where(m => m.Key != RecorderField.FraudOnOthers), m => Assert.Equal(m.Value, prices.Where(f => f.Field == m.Key

@@ -1,3 +1,4 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 
 namespace Stringline.Papers.Tests;

@@ -215,7 +215,7 @@ public sealed class SheetWordsTests
         Assert.Equal(told, AmountInDoubt.Of(amount, 12_345m, "claim").Any(w => w.Contains("$12,345.00", StringComparison.Ordinal)
             && w.Contains("$9,000.00", StringComparison.Ordinal)));
         var job = Served();
-        var packet = Assert.IsType<PacketOutcome.Made>(ClaimOfLien.ClaimPacket.Prepare(job, job.Assessed() with { Amount = amount }, null, false));
+        var packet = Assert.IsType<PacketOutcome.Made>(Kept.Claim(job, job.Assessed() with { Amount = amount }, draft: false));
         Assert.Equal(told, packet.SheetText().Contains("The amount is in doubt: this claim states $12,345.00; on another reading of the facts no more "
             + "than $9,000.00 may be claimed", StringComparison.Ordinal));
     }
@@ -339,7 +339,7 @@ public sealed class SheetWordsTests
     [InlineData("2026-06-01", false)]
     [InlineData("2026-11-30", true)]
     public void No_price_is_said_to_be_checked_on_a_day_to_come(string asOf, bool said) => Assert.Equal(said,
-        Fees.RecordingFee.Of(Fees.RecorderTable.For("Yolo", Day(asOf)), new Fees.FeeRequest { Pages = 2 }).Source
+        Law.Recording.RecordingFee.Of(Fees.RecorderTable.For("Yolo", Day(asOf)), new Law.Recording.FeeRequest { Pages = 2 }).Source
             .Contains("checked November 29, 2026", StringComparison.Ordinal));
 
     [Theory]

@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -24,7 +23,7 @@ public sealed class SocialSecurityNumberTests
         foreach (var draft in (bool[])[false, true])
         {
             var refused = Assert.IsType<PacketOutcome.Refused>(
-                ClaimPacket.Prepare(With(Demo(), work), Demo().Assessed(), null, draft)).Refusals;
+                Kept.Claim(With(Demo(), work), Demo().Assessed(), draft)).Refusals;
             Assert.Equal(("social-security-number", "contract.work"), (Assert.Single(refused).Id, refused[0].Where));
             Assert.DoesNotContain("6789", refused[0].ToString(), StringComparison.Ordinal);
         }

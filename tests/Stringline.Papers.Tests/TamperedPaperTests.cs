@@ -1,12 +1,14 @@
-using System.Text;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Annotations;
 using PdfSharp.Pdf.IO;
+using Stringline.Papers.Catalogue;
 using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
 using Stringline.Testing;
+using Stringline.Papers.Writing;
+using System.Text;
 
 namespace Stringline.Papers.Tests;
 
@@ -104,8 +106,8 @@ public sealed class TamperedPaperTests
     }
 
     private static PaperPlan Plan() =>
-        ClaimPaper.Plan(ClaimFacts.Of(Jobs.Demo(), Jobs.Demo().Assessed()), Service.Of(Jobs.Demo(), Jobs.Day("2026-05-06"), null), null,
-            Jobs.Day("2026-05-06"), false);
+        ClaimPaper.Write(new Matter(Jobs.Demo(), Jobs.Demo().Assessed(), PaperOptions.None), null).Leaves[0]
+            .Plan(Jobs.Demo().Claimant.Name, Jobs.Day("2026-05-06"), draft: false);
 
     private static PreflightReport Check(Func<byte[], byte[]> change)
     {

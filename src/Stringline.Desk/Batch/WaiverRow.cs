@@ -74,10 +74,10 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
     private static void Unfitting(WaiverForm form, Predicate<string> isThere, Action<string, string, string, string> refuse)
     {
         var number = WaiverToBe.NumberOf(form);
-        var takes = PaperCatalogue.Find($"waiver-{number}")?.Takes ?? [];
+        var asks = PaperCatalogue.Waiver(form).Asks;
         foreach (var (head, told) in Places)
         {
-            if (isThere(head) && !takes.Contains(told))
+            if (isThere(head) && !asks.Any(ask => ask.What == told))
                 refuse(head, $"Form {number} has no place for it.", "Leave the cell empty, or name the form that has it.", $"Civ. Code § {number}");
         }
     }

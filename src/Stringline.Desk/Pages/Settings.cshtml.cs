@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Backups;
 using Stringline.Desk.Settings;
 using Stringline.Desk.Web;
+using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 
 namespace Stringline.Desk.Pages;

@@ -24,7 +24,7 @@ internal static partial class MendAt
         if (job.Assessment.Find(where) is { } finding)
             return new Way("See the reasons", $"/job/{job.Id}#why-{WhyTree.Anchor(finding.Id)}", "/Job/Index");
         if (where == "entries")
-            return ways.Enter(job.Id, Entry(refusal.Id), "Enter it");
+            return ways.Enter(job.Id, refusal.Enter ?? "", "Enter it");
         if (where.StartsWith("amount", StringComparison.Ordinal))
             return new Way("See the amount", $"/job/{job.Id}/amount", "/Job/Amount");
         if (where.StartsWith("parties", StringComparison.Ordinal))
@@ -37,17 +37,6 @@ internal static partial class MendAt
         Field().Replace(Option().Replace(Example().Replace(text, ""), "“$1”"), field => $"“{Label(field.Groups[1].Value) ?? field.Groups[1].Value}”"));
 
     private static string? Label(string field) => EntryForms.All.SelectMany(form => form.Fields).FirstOrDefault(asked => asked.Name == field)?.Label;
-
-    private static string Entry(string refusal) => refusal switch
-    {
-        "no-claim-recorded" or "claim-amount-missing" => "claim-recorded",
-        "no-action-filed" => "action-filed",
-        "no-demand" => "payment-demanded",
-        "no-stop-payment-notice" => "stop-payment-given",
-        "no-claim-sent" => "dispute-claim-sent",
-        "nobody" => "notice-given",
-        _ => "",
-    };
 
     // "--through 2026-05-31": before a value the option's name says nothing to one who fills in a form.
     [GeneratedRegex("--[a-z][a-z-]* (?=[0-9\"])")]

@@ -31,7 +31,7 @@ internal sealed class PaperBench
             }
         }
 
-        var outcome = Scrivener.Make(request.Paper.Id, job.Facts, job.Assessment, request.Options);
+        var outcome = Scrivener.Make(request.Paper, job.Facts, job.Assessment, request.Options);
         lock (gate)
         {
             made.AddFirst((key, outcome));

@@ -20,27 +20,35 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
     /// <summary>What may be ticked or chosen; empty where nothing is.</summary>
     public IReadOnlyList<Choice> Choices { get; private init; } = [];
 
-    /// <summary>The field for what a paper may be told.</summary>
-    public static PaperField Of(Told told, Paper paper) => told switch
+    /// <summary>The field for what a paper asks; the paper's own words for it where it has some.</summary>
+    public static PaperField Of(PaperAsk ask) => ask.Label is { } label ? Of(ask.What) with { Words = label } : Of(ask.What);
+
+    private static PaperField Of(Told told) => told switch
     {
-        Told.To => new(told, "to", ToWords(paper), "parties"),
+        Told.To => new(told, "to", "To whom it goes; leave unchecked to send to everyone the law requires", "parties"),
         Told.Through => new(told, "through", "Last day of the work that it covers, never later than the payment pays for", "date"),
-        Told.Amount => new(told, "amount", AmountWords(paper), "text"),
+        Told.Amount => new(told, "amount", "Dollars and cents", "text"),
         Told.Maker => new(told, "maker", "On whose account the check is drawn", "text"),
         Told.Payee => new(told, "payee", "To whom the check is payable; nothing: the claimant", "text"),
         Told.Disputed => new(told, "disputed", "Dollars and cents of disputed extras that it keeps", "text"),
         Told.PaymentCleared => new(told, "payment-cleared", "The day the payment cleared the bank", "date"),
-        Told.Releases => new(told, "releases", "What it releases, in dollars and cents, typed by you; only where the page asks for it", "text"),
+        Told.Releases => new(
+            told, "releases", "What it releases, in dollars and cents, typed by you; only where the page asks for it", "text"),
         Told.ThroughAgain => new(told, "through-again", "The last day of the work a second time; only where it is still to come", "date"),
         Told.Bonded => new(told, "bonded", "A bond comes with the notice", "checkbox"),
         Told.Until => new(told, "until", "The day the credit ends", "date"),
-        Told.Words => new(told, "words", WordsWords(paper), "area"),
-        Told.Day => new(told, "day", DayWords(paper), "date"),
-        Told.Number => new(told, "number", NumberWords(paper), "text"),
+        Told.Words => new(told, "words", "What it says in words of your own", "area"),
+        Told.Day => new(told, "day", "The day", "date"),
+        Told.Number => new(told, "number", "Which recorded claim, by its instrument number; nothing: the last one", "text"),
         Told.ExtensionDays => new(told, "days", "Days of a time extension claimed; nothing where only money is", "number"),
         Told.Documents => new(told, "document", "The documents that support it and go with it, one on each line", "area"),
-        Told.Structure => new(told, "structure", "For one of several structures only: its short id; nothing: for the whole work", "text"),
-        Told.FormerOwner => new(told, "former-owner", "Where the owner who signs took the property over after the work began: name and address of the one who transferred it", "area"),
+        Told.Structure => new(
+            told, "structure", "For one of several structures only: its short id; nothing: for the whole work", "text"),
+        Told.FormerOwner => new(
+            told,
+            "former-owner",
+            "Where the owner who signs took the property over after the work began: name and address of the one who transferred it",
+            "area"),
         Told.WholeWork => new(told, "whole-work", "It is for the whole work: every direct contract is complete", "checkbox"),
         Told.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
         Told.Notice => new(told, "kind", "Which notice is proved; nothing: the one kind that the file tells of", "choice") { Choices = Notices },
@@ -110,58 +118,6 @@ internal sealed record PaperField(Told Told, string Name, string Words, string T
                 throw new InvalidOperationException($"No such option: {Told}.");
         }
     }
-
-    private static string ToWords(Paper paper) => paper.Id switch
-    {
-        "claim-request" => "The direct contractor under whose contract the work was done; leave unchecked for the one in the file",
-        "notice-of-completion" => "For one direct contract only: its contractor; leave unchecked for the whole work",
-        "release-affidavit" => "Who gave the stop payment notice",
-        _ => "To whom it goes; leave unchecked to send to everyone the law requires",
-    };
-
-    private static string AmountWords(Paper paper) => paper.Id switch
-    {
-        "waiver-8132" or "waiver-8136" => "Dollars and cents of the check",
-        "waiver-8134" => "Dollars and cents of the payment received",
-        "partial-release" => "Dollars and cents by which the claim is reduced",
-        "design-lien-release" => "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid",
-        "security-demand" => "Dollars and cents of the security; nothing: 15 percent of the price",
-        "stop-payment-release" => "Dollars and cents by which the notice is reduced; nothing: all of it",
-        "dispute-claim" or "claim-request" => "Dollars and cents claimed; nothing: what the file comes to without retention, unless only days are claimed",
-        "release-affidavit" => "Dollars and cents of which release is demanded; nothing: all that is withheld under the notice",
-        "stop-work-notice" => "Dollars and cents that are overdue; nothing: what the file comes to",
-        "payment-demand" => "Dollars and cents demanded; nothing: what the file comes to",
-        _ => "Estimate of the total price, dollars and cents; nothing: the file's",
-    };
-
-    private static string DayWords(Paper paper) => paper.Id switch
-    {
-        "notice-of-completion" => "The day of completion; nothing: the file's",
-        "release-affidavit" => "The day the stop payment notice was given; nothing: a blank to fill in",
-        "payment-demand" => "The day by which it is to be paid; nothing: now",
-        _ => "The day the payment was due",
-    };
-
-    private static string WordsWords(Paper paper) => paper.Id switch
-    {
-        "notice-of-credit" => "The terms of the credit",
-        "partial-release" => "The part of the property that is freed",
-        "release-demand" => "The grounds of the demand; nothing: what the file shows",
-        "dispute-claim" or "claim-request" => "For what work or event it is claimed, and why it is due",
-        "conference-demand" => "The issues in dispute",
-        "disputed-portion" => "What is left in dispute after the conference",
-        "release-affidavit" => "The facts that support each ground",
-        "counteraffidavit" => "On what specific basis each allegation of the affidavit is contested",
-        "notice-of-completion" => "The nature of the owner's interest in the property",
-        _ => "What it says in words of your own",
-    };
-
-    private static string NumberWords(Paper paper) => paper.Id switch
-    {
-        "certified-mail-sheet" => "The article number that the file does not hold",
-        "bond-notice" or "public-bond-notice" => "The number of the bond",
-        _ => "Which recorded claim, by its instrument number; nothing: the last one",
-    };
 
     private static LocalDate? Day(string text, out string? fault)
     {

@@ -18,7 +18,7 @@ internal sealed record PaperRequest
     public required IReadOnlyDictionary<string, IReadOnlyList<string>> Typed { get; init; }
 
     /// <summary>Whether the paper gives up rights the moment it is signed, paid or not, and so is made only when that was confirmed.</summary>
-    public bool GivesUpRights => IsUnconditional(Paper);
+    public bool GivesUpRights => Paper.GivesUpAtOnce is not null;
 
     /// <summary>Whether that was confirmed, with the day the payment cleared.</summary>
     public bool IsConfirmed => Typed.ContainsKey("confirmed") && Options.PaymentCleared is not null;
@@ -26,16 +26,13 @@ internal sealed record PaperRequest
     /// <summary>Whether it may be made at all: nothing typed is wrong, and what must be confirmed is.</summary>
     public bool MayBeMade => Faults.Count == 0 && (!GivesUpRights || IsConfirmed || Options.Draft);
 
-    /// <summary>An unconditional waiver and release (Civ. Code §§ 8134, 8138).</summary>
-    public static bool IsUnconditional(Paper paper) => paper.Id is "waiver-8134" or "waiver-8138";
-
     /// <summary>Reads a request from an address.</summary>
     public static PaperRequest Read(Paper paper, IQueryCollection query)
     {
         var options = PaperOptions.None;
         var faults = new Dictionary<string, string>(StringComparer.Ordinal);
         var typed = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal);
-        foreach (var field in paper.Takes.Select(told => PaperField.Of(told, paper)))
+        foreach (var field in paper.Asks.Select(PaperField.Of))
         {
             List<string> values = [.. query[field.Name].OfType<string>().Where(value => !string.IsNullOrWhiteSpace(value))];
             if (values.Count == 0)

@@ -1,7 +1,7 @@
 using System.Text;
 using Stringline.Law;
 using Stringline.Law.Reasoning;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Waiver;
 
 namespace Stringline.Desk.Terminal;

@@ -12,6 +12,11 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
     /// <summary>A day with its weekday: <c>2026-06-27 (Sat)</c>.</summary>
     public static string Day(LocalDate day) => $"{IsoDay(day)} ({Weekday(day.DayOfWeek)})";
 
+    /// <summary>A day as a person reads it: <c>June 27, 2026</c>.</summary>
+    public static string LongDay(LocalDate day) => Long.Format(day);
+
+    private static readonly LocalDatePattern Long = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
+
     /// <summary>A day alone: <c>2026-06-27</c>.</summary>
     public static string IsoDay(LocalDate day)
     {
@@ -29,9 +34,6 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
             Digits(text[8..], day.Day);
         });
     }
-
-    /// <summary>A day as a sentence has it: <c>January 1, 2017</c>.</summary>
-    public static string LongDay(LocalDate day) => LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu").Format(day);
 
     /// <summary>A text that begins a sentence.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

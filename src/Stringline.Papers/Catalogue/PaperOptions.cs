@@ -1,10 +1,10 @@
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 
 namespace Stringline.Papers.Catalogue;
 
 /// <summary>
-/// What a paper needs to be told that is no fact of the job yet. <see cref="Paper.Takes"/> says which of these a paper looks at.
+/// What a paper needs to be told that is no fact of the job yet. <see cref="Paper.Asks"/> says which of these a paper looks at.
 /// </summary>
 public sealed record PaperOptions
 {

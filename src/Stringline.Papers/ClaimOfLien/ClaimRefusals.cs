@@ -1,9 +1,8 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Papers.Fees;
-using Stringline.Papers.Indexing;
-using Stringline.Papers.Layout;
+using Stringline.Law.Recording;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -12,17 +11,14 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ClaimRefusals
 {
     /// <summary>The reasons; none when the packet may be made.</summary>
-    public static IReadOnlyList<Refusal> Of(JobFile job, Assessment assessment, EarlierClaim? earlier, ClaimFacts facts, Service service,
-        RecorderOffice? office, Measure measure) =>
+    public static IReadOnlyList<Refusal> Of(Matter matter, EarlierClaim? earlier, PrintedFacts facts, Service service) =>
     [
-        .. SocialSecurityNumber.On(job, [.. Texts(facts), .. Served(service), .. earlier is null ? [] : (string[])[earlier.Sentence]]),
-        .. InTheWay(assessment, earlier, facts),
-        .. Missing(job, facts), .. service.Refusals,
-        .. Office(facts, office), .. Room(facts, measure), .. Letters(facts),
+        .. InTheWay(matter.Assessment, earlier, facts), .. Missing(matter.Job, facts), .. service.Refusals,
+        .. Office(facts, matter.Options.Office),
     ];
 
     // A converted claim has conditions of its own: it needs no preliminary notice (Civ. Code § 8319(a)(4)).
-    private static IEnumerable<Refusal> InTheWay(Assessment assessment, EarlierClaim? earlier, ClaimFacts facts)
+    private static IEnumerable<Refusal> InTheWay(Assessment assessment, EarlierClaim? earlier, PrintedFacts facts)
     {
         var obstacles = earlier is Conversion ? Law.DesignLien.Conversion.Obstacles(assessment) : assessment.ClaimObstacles;
         if (obstacles.Count > 0)
@@ -36,7 +32,7 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("may-convert", conversion.Id,
                 "The design professional’s lien that ended when work commenced may be converted.",
-                "Make that claim with the paper converted-claim; none of the reasons here stands against it.", "Civ. Code § 8319");
+                $"Make that claim with the paper {ClaimPapers.Converted.Id}; none of the reasons here stands against it.", "Civ. Code § 8319");
         }
     }
 
@@ -76,7 +72,7 @@ internal static class ClaimRefusals
         }
     }
 
-    private static IEnumerable<Refusal> Demand(ClaimFacts facts)
+    private static IEnumerable<Refusal> Demand(PrintedFacts facts)
     {
         if (facts.Demand <= 0)
         {
@@ -86,7 +82,7 @@ internal static class ClaimRefusals
         }
     }
 
-    private static IEnumerable<Refusal> Missing(JobFile job, ClaimFacts facts)
+    private static IEnumerable<Refusal> Missing(JobFile job, PrintedFacts facts)
     {
         if (facts.IsSplitWrong)
         {
@@ -145,47 +141,13 @@ internal static class ClaimRefusals
     private static Refusal Missing(string id, string where, string right, string section) =>
         new(id, where, "Nothing is there.", right, section);
 
-    private static IEnumerable<Refusal> Office(ClaimFacts facts, RecorderOffice? office)
+    private static IEnumerable<Refusal> Office(PrintedFacts facts, RecorderOffice? office)
     {
         if (office is not null && facts.County is not null && office.County != facts.County)
         {
             yield return new Refusal("wrong-county", "work.site.county",
                 $"The site is in {facts.County} County, the recorder is that of {office.County} County.",
                 "Record in the county of the site.", "Civ. Code § 8060");
-        }
-    }
-
-    private static IEnumerable<Refusal> Room(ClaimFacts facts, Measure measure)
-    {
-        if (!new ReturnBlock(facts.Claimant ?? "", facts.Address ?? "").Fits(measure))
-        {
-            yield return new Refusal("return-block-full", "claimant.address",
-                "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",
-                "Shorten the mailing address.", "Gov. Code § 27361.6");
-        }
-    }
-
-    private static List<string> Texts(ClaimFacts facts) =>
-        [.. new[] { facts.Claimant, facts.Address, facts.Signer, facts.SignerTitle, facts.License, facts.Work, facts.HiredBy?.Name,
-        facts.HiredBy?.Address, facts.Street, facts.Apn, facts.Legal }
-        .Concat(facts.Works.Select(w => (string?)w.Text))
-        .Concat(facts.Owners.SelectMany(o => (string?[])[o.Name, o.Address, IndexNames.TitleWords(o)])).OfType<string>()];
-
-    private static IEnumerable<string> Served(Service service) =>
-        service.Mailings.SelectMany(m => m.To).SelectMany(t => new[] { t.Name, t.Address, t.Article }).OfType<string>();
-
-    private static IEnumerable<Refusal> Letters(ClaimFacts facts)
-    {
-        var texts = Texts(facts);
-        foreach (var refusal in TooLong.In(texts, new[] { facts.Claimant, facts.Signer, facts.SignerTitle }.OfType<string>(),
-            "the texts of the claim"))
-            yield return refusal;
-        var missing = texts.SelectMany(t => TypeCase.Missing(Face.Serif, LatinLetters.Joined(t))).Distinct().ToList();
-        if (missing.Count > 0)
-        {
-            yield return new Refusal("letters-missing", "the texts of the claim",
-                $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
-                "Write it in Latin letters, with any accents, as the deed does.", "Gov. Code § 27201(a)");
         }
     }
 

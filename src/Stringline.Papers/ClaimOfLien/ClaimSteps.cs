@@ -1,5 +1,5 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Counter;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 
 namespace Stringline.Papers.ClaimOfLien;

@@ -10,7 +10,7 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ClaimWarnings
 {
     /// <summary>The warnings, in sentences.</summary>
-    public static IReadOnlyList<string> Of(JobFile job, Assessment assessment, ClaimFacts facts, Service service, EarlierClaim? earlier) =>
+    public static IReadOnlyList<string> Of(JobFile job, Assessment assessment, PrintedFacts facts, Service service, EarlierClaim? earlier) =>
     [
         .. earlier is not null ? [earlier.Warning] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
             .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second "
@@ -21,7 +21,7 @@ internal static class ClaimWarnings
         .. earlier is Conversion ? [] : RightInDoubt(assessment),
     ];
 
-    private static IEnumerable<string> OnStructures(ClaimFacts facts)
+    private static IEnumerable<string> OnStructures(PrintedFacts facts)
     {
         if (facts.OnStructure is not null)
         {

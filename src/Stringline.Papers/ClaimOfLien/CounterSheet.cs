@@ -1,8 +1,8 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Counter;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -12,21 +12,21 @@ namespace Stringline.Papers.ClaimOfLien;
 /// <summary>
 /// The page for whoever stands at the counter: what first, by when, where, with what, and what to bring back. Never recorded.
 /// </summary>
-internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFacts facts, Service service, FeeEstimate fee, int claimPages,
-    IReadOnlyList<Refusal> inTheWay, EarlierClaim? earlier = null)
+internal sealed class CounterSheet(JobFile job, Assessment assessment, PrintedFacts facts, Service service, FeeEstimate fee, int claimPages,
+    IReadOnlyList<Refusal> inTheWay, EarlierClaim? earlier = null) : ISheet
 {
-    /// <summary>Title.</summary>
-    public const string Title = "Counter sheet";
+    /// <inheritdoc/>
+    public string Title => "Counter sheet";
 
-    /// <summary>File name.</summary>
-    public const string FileName = "counter-sheet.pdf";
+    /// <inheritdoc/>
+    public string FileName => "counter-sheet.pdf";
 
     private readonly Finding? last = assessment.Find(earlier?.Deadline ?? ClaimPaper.Deadline);
     private readonly IReadOnlyList<string> warned = ClaimWarnings.Of(job, assessment, facts, service, earlier);
     private readonly StillToServe serve = new(facts, service);
     private readonly Finding? first = earlier is Conversion ? null : assessment.Find("claim-of-lien.first-day");
 
-    /// <summary>The sheet's plan.</summary>
+    /// <inheritdoc/>
     public PaperPlan Plan(bool draft, Measure measure)
     {
         var set = Closeness.Fitting(c => Window(draft, c), c => All(draft, c), measure);
@@ -52,7 +52,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, ClaimFact
         : [.. Top(draft, set), .. First(set), .. Days(draft, set), .. Where(set), .. CheckToBring(set),
             .. set.FirstThings ? BeforeYouGo(set) : [], .. set.Part(InThisOrder(set)), .. Refused(set)];
 
-    private static string Titled(bool draft) => draft ? $"{Title} of a draft" : Title;
+    private string Titled(bool draft) => draft ? $"{Title} of a draft" : Title;
 
     private IEnumerable<Block> Top(bool draft, Closeness set) =>
     [

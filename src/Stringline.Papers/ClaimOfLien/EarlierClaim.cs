@@ -3,8 +3,7 @@ namespace Stringline.Papers.ClaimOfLien;
 /// <summary>A recorded claim on which a new claim of mechanics lien stands.</summary>
 /// <param name="Words">The recorded claim in words.</param>
 /// <param name="MailedAfter">A copy mailed on or before that day is not this claim's; null where no such day is known.</param>
-/// <param name="Refusals">What is missing to name it.</param>
-internal abstract record EarlierClaim(string Words, LocalDate? MailedAfter, IReadOnlyList<Refusal> Refusals)
+internal abstract record EarlierClaim(string Words, LocalDate? MailedAfter)
 {
     /// <summary>The new claim's title.</summary>
     public abstract string PaperTitle { get; }
@@ -31,9 +30,8 @@ internal abstract record EarlierClaim(string Words, LocalDate? MailedAfter, IRea
 /// <summary>What a claim amends.</summary>
 /// <param name="Words">The recorded claim in words.</param>
 /// <param name="MailedAfter">The day on which it was recorded: a copy mailed on or before it is that claim's.</param>
-/// <param name="Refusals">What is missing to name it.</param>
-internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnlyList<Refusal> Refusals)
-    : EarlierClaim(Words, MailedAfter, Refusals)
+internal sealed record Amendment(string Words, LocalDate? MailedAfter)
+    : EarlierClaim(Words, MailedAfter)
 {
     /// <summary>Title.</summary>
     public const string Title = "Amended Claim of Mechanics Lien";
@@ -64,9 +62,8 @@ internal sealed record Amendment(string Words, LocalDate? MailedAfter, IReadOnly
 /// <param name="Words">The recorded design lien in words.</param>
 /// <param name="MailedAfter">The day on which work commenced: a copy mailed on or before it is not this claim's.</param>
 /// <param name="Unpaid">What is unpaid of it, dollars and cents.</param>
-/// <param name="Refusals">What is missing to name it.</param>
-internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal Unpaid, IReadOnlyList<Refusal> Refusals)
-    : EarlierClaim(Words, MailedAfter, Refusals)
+internal sealed record Conversion(string Words, LocalDate? MailedAfter, decimal Unpaid)
+    : EarlierClaim(Words, MailedAfter)
 {
     /// <summary>Title.</summary>
     public const string Title = "Claim of Mechanics Lien, Converted";

@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.ClaimOfLien;
@@ -11,13 +12,13 @@ namespace Stringline.Papers.ClaimOfLien;
 /// </summary>
 /// <param name="Facts">What the claim says.</param>
 /// <param name="Refusals">The reasons against it.</param>
-internal sealed record OneStructure(ClaimFacts Facts, IReadOnlyList<Refusal> Refusals)
+internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> Refusals)
 {
     private const string Where = "--structure";
     private const string LastDay = "claim-of-lien.last-day";
 
     /// <summary>The claim on one structure.</summary>
-    public static OneStructure Of(JobFile job, Assessment assessment, ClaimFacts whole, string id)
+    public static OneStructure Of(JobFile job, Assessment assessment, PrintedFacts whole, string id)
     {
         List<Refusal> refusals = [];
         if (job.Work.Structures.FirstOrDefault(s => s.Id == id) is not { } structure || job.Work.Structures.Count < 2)

@@ -13,6 +13,7 @@ internal sealed class Service
     private readonly JobFile job;
     private readonly List<Refusal> refusals = [];
     private readonly List<string> notes = [];
+    private CopiesServed copies = null!;
 
     private Service(JobFile job) => this.job = job;
 
@@ -20,10 +21,10 @@ internal sealed class Service
     public IReadOnlyList<Mailing> Mailings { get; private set; } = [];
 
     /// <summary>Whether a good mailing is in the file.</summary>
-    public bool Done { get; private set; }
+    public bool Done => copies.Done;
 
     /// <summary>The owners to whom a copy is still to be mailed before the claim is recorded (Civ. Code § 8416(a)(7), (c)).</summary>
-    public IReadOnlyList<Party> Left { get; private set; } = [];
+    public IReadOnlyList<Party> Left => copies.Left;
 
     /// <summary>Those of them of whom no address is known.</summary>
     public IReadOnlyList<string> LeftWithoutAddress => [.. Left.Where(o => AddressOf(o) is null).Select(o => OneLine(o.Name))];
@@ -45,33 +46,28 @@ internal sealed class Service
     public static Service Of(JobFile job, LocalDate asOf, LocalDate? since = null)
     {
         var service = new Service(job);
-        var facts = new FactsAsOf(job, asOf);
-        service.Read(facts, [.. facts.All<ClaimServed>().Where(s => since is not { } day || s.On.Earliest > day)]);
+        service.Read(new FactsAsOf(job, asOf), since);
         return service;
     }
 
-    private void Read(FactsAsOf facts, IReadOnlyList<ClaimServed> entries)
+    private void Read(FactsAsOf facts, LocalDate? since)
     {
-        var good = entries.Where(e => ServiceOfClaim.IsGoodMail(e.Manner)).ToList();
-        var mailed = good.Where(e => Sound(facts, e)).ToList();
-        var old = mailed.Select(e => (Entry: e, Newer: ServiceOfClaim.NewSince(facts, DayOf(e)))).Where(o => o.Newer.Count > 0).ToList();
-        var sound = mailed.Except(old.Select(o => o.Entry)).ToList();
-        OldCopies = [.. old.Where(o => !o.Entry.To.All(id => sound.Exists(e => e.To.Contains(id))))
-            .Select(o => new OldCopy(DayOf(o.Entry), [.. Recipients(o.Entry).Select(p => OneLine(p.Name))], o.Newer[^1]))];
-        var inPlace = !sound.Exists(e => Recipients(e).Any(p => p.Capacity == PartyCapacity.Owner));
-        Mailings = [.. sound
+        copies = CopiesServed.Of(facts, since, served => Sound(facts, served));
+        OldCopies =
+        [
+            .. copies.Older.Select(copy => new OldCopy(
+                DayOf(copy.Served), [.. CopiesServed.Named(facts, copy.Served).Select(p => OneLine(p.Name))], copy.Newer)),
+        ];
+        Mailings = [.. copies.Good
             .GroupBy(e => $"{LawText.IsoDay(DayOf(e))} {e.Manner}")
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new Mailing(DayOf(g.First()), g.First().Manner,
-                [.. g.SelectMany(e => Recipients(e).Select(p => To(p, e.Article)))], inPlace ? Owners() : null))];
-        Done = Mailings.Count > 0;
-        foreach (var entry in entries.Where(e => !ServiceOfClaim.IsGoodMail(e.Manner)))
-            WrongManner(entry, good);
+                [.. g.SelectMany(e => CopiesServed.Named(facts, e).Select(p => To(p, e.Article)))], copies.IsInOwnersPlace ? Owners() : null))];
+        foreach (var (served, alsoMailed) in copies.InAnotherManner)
+            WrongManner(served, alsoMailed);
         var owners = job.In(PartyCapacity.Owner).ToList();
-        if (Done && inPlace)
+        if (copies.IsInOwnersPlace)
             InOwnersPlace(owners);
-        else
-            Left = [.. owners.Where(o => !sound.Exists(e => e.To.Contains(o.Id)))];
         if (!Done || Left.Count > 0)
             Mailings = [.. Mailings, new Mailing(null, null, [.. Left.Select(p => To(p, null))], null)];
         if (!Done && owners.Count > 0 && owners.TrueForAll(o => AddressOf(o) is null))
@@ -89,55 +85,21 @@ internal sealed class Service
     /// <summary>Whether the entry can go into an affidavit; says why not where it cannot.</summary>
     private bool Sound(FactsAsOf facts, ClaimServed entry)
     {
+        const string affidavit = "Civ. Code § 8416(a)(7)";
         var before = refusals.Count;
-        if (entry.On is not DayFact.Exact)
+        var faults = CopiesServed.FaultsOf(facts, entry);
+        if (faults.Any(f => f.Fault == CopyFault.DayNotExact))
         {
             refusals.Add(new Refusal("served-day-missing", $"{entry.Path}.on", "The day of mailing is not exact.",
-                "The affidavit states the day: enter the one on the postal receipt.", "Civ. Code § 8416(a)(7)"));
+                "The affidavit states the day: enter the one on the postal receipt.", affidavit));
         }
 
-        if (ArticleNumber.Refused(entry.Article, $"{entry.Path}.article", "Civ. Code § 8416(a)(7)") is { } wrong)
+        if (ArticleNumber.Refused(entry.Article, $"{entry.Path}.article", affidavit) is { } wrong)
             refusals.Add(wrong);
-        if (SharedArticle.Refused(facts, entry, "Civ. Code § 8416(a)(7)") is { } shared)
+        if (SharedArticle.Refused(facts, entry, affidavit) is { } shared)
             refusals.Add(shared);
-
-        if (entry.To.Count == 0)
-        {
-            refusals.Add(new Refusal("served-nobody", $"{entry.Path}.to", "Nobody is named.",
-                "Name the party ids to whom the copy was mailed.", "Civ. Code § 8416(a)(7)"));
-        }
-
-        foreach (var id in entry.To)
-        {
-            if (job.Party(id) is not { } party)
-            {
-                refusals.Add(new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{id}' is no party.",
-                    "Name ids that stand in \"parties\".", "Civ. Code § 8416(a)(7)"));
-            }
-            else if (ServiceOfClaim.IsNamed(party) && AddressOf(party) is null)
-            {
-                refusals.Add(new Refusal("served-address-missing", $"parties[{IndexOf(party)}].address",
-                    $"{party.Name} was served, but no address is there.", "Add the address to which the copy was mailed.",
-                    "Civ. Code § 8416(a)(7)"));
-            }
-        }
-
-        if (refusals.Count == before && Recipients(entry).Count == 0)
-        {
-            refusals.Add(new Refusal("served-wrong-person", $"{entry.Path}.to", "The copy went to nobody whom the section names.",
-                "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
-                "Civ. Code § 8416(c)"));
-        }
-
-        foreach (var boxed in Recipients(entry)
-            .Where(p => p is { Capacity: PartyCapacity.Owner, AddressKind: AddressKind.PostOfficeBox } && Clean(p.Address) is not null))
-        {
-            refusals.Add(new Refusal("served-post-office-box", $"parties[{IndexOf(boxed)}].addressKind",
-                $"The copy to {OneLine(boxed.Name)} went to a post-office box or private mailbox.",
-                "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the "
-                + "construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)"));
-        }
-
+        foreach (var fault in faults.Where(f => f.Fault != CopyFault.ToNobodyNamed || refusals.Count == before))
+            refusals.AddRange(InWords(entry, fault));
         foreach (var other in entry.To.Select(job.Party).OfType<Party>().Where(p => !ServiceOfClaim.IsNamed(p)))
         {
             notes.Add($"The copy to {OneLine(other.Name)} is an extra: it is not service under § 8416(c) and is left out of the "
@@ -147,10 +109,35 @@ internal sealed class Service
         return refusals.Count == before;
     }
 
-    private void WrongManner(ClaimServed entry, List<ClaimServed> good)
+    // The day's fault is told before those of the article number, which are no faults of the law.
+    private IEnumerable<Refusal> InWords(ClaimServed entry, FaultyCopy faulty)
+    {
+        const string affidavit = "Civ. Code § 8416(a)(7)";
+        var party = faulty.Party is { } id ? job.Party(id) : null;
+        return faulty.Fault switch
+        {
+            CopyFault.DayNotExact => [],
+            CopyFault.ToNobody => [new Refusal("served-nobody", $"{entry.Path}.to", "Nobody is named.",
+                "Name the party ids to whom the copy was mailed.", affidavit)],
+            CopyFault.PartyUnknown => [new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{faulty.Party}' is no party.",
+                "Name ids that stand in \"parties\".", affidavit)],
+            CopyFault.NoAddress => [new Refusal("served-address-missing", $"parties[{IndexOf(party!)}].address",
+                $"{party!.Name} was served, but no address is there.", "Add the address to which the copy was mailed.", affidavit)],
+            CopyFault.ToNobodyNamed => [new Refusal("served-wrong-person", $"{entry.Path}.to", "The copy went to nobody whom the section names.",
+                "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
+                "Civ. Code § 8416(c)")],
+            CopyFault.PostOfficeBox => [new Refusal("served-post-office-box", $"parties[{IndexOf(party!)}].addressKind",
+                $"The copy to {OneLine(party!.Name)} went to a post-office box or private mailbox.",
+                "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the "
+                + "construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)")],
+            _ => throw new ArgumentOutOfRangeException(nameof(faulty), faulty.Fault, "No such fault."),
+        };
+    }
+
+    private void WrongManner(ClaimServed entry, bool alsoMailed)
     {
         var how = MannerInWords.Of(entry.Manner);
-        if (entry.To.Count > 0 && entry.To.All(id => good.Exists(g => g.To.Contains(id))))
+        if (alsoMailed)
         {
             notes.Add($"The copy sent by {how} ({entry.Path}) does not count under § 8416(c) and is left out of the affidavit; the mailing "
                 + "to the same persons does.");
@@ -190,11 +177,8 @@ internal sealed class Service
     private IReadOnlyList<string> Owners() =>
         [.. job.In(PartyCapacity.Owner).Where(o => Clean(o.Name) is not null).Select(Addressees.NameLines)];
 
-    private IReadOnlyList<Party> Recipients(ClaimServed entry) =>
-        [.. entry.To.Select(job.Party).OfType<Party>().Where(ServiceOfClaim.IsNamed)];
-
     private Addressee To(Party party, string? article) =>
-        new(Addressees.NameLines(party), AddressOf(party), AddressIs(party), CapacityOf(party), Clean(article) is { } number
+        new(Addressees.NameLines(party), AddressOf(party), AddressIs(party), CapacityWords.Of(party), Clean(article) is { } number
             ? Article(number) : null);
 
     private string? AddressOf(Party party) =>
@@ -213,28 +197,4 @@ internal sealed class Service
     };
 
     private int IndexOf(Party party) => job.Parties.TakeWhile(p => p != party).Count();
-
-    /// <summary>Whether one party of the file is several persons who hold title together, such as a couple.</summary>
-    public static bool IsSeveral(Party party) =>
-        party.HoldsTitleAs is { Form: TitleForm.Individual or TitleForm.JointTenants, Persons.Count: > 1 };
-
-    /// <summary>The capacity in words.</summary>
-    public static string CapacityOf(Party party)
-    {
-        var words = party.Capacity switch
-        {
-            PartyCapacity.Owner => IsSeveral(party) ? "owners" : "owner",
-            PartyCapacity.DirectContractor => "direct contractor",
-            PartyCapacity.Subcontractor => "subcontractor",
-            PartyCapacity.ConstructionLender => "construction lender",
-            PartyCapacity.Surety => "surety",
-            PartyCapacity.PublicEntity => "public entity",
-            PartyCapacity.Supplier => "supplier",
-            PartyCapacity.Architect => "owner’s architect",
-            PartyCapacity.OwnersAgent => "owner’s agent",
-            PartyCapacity.Association => "association",
-            _ => throw new ArgumentOutOfRangeException(nameof(party), party.Capacity, "Not a capacity."),
-        };
-        return party.Reputed ? "reputed " + words : words;
-    }
 }

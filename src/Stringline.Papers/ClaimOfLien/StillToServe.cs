@@ -8,7 +8,7 @@ namespace Stringline.Papers.ClaimOfLien;
 /// What the counter sheet says where a copy of the claim is still to be mailed to an owner: each is served, and each mailing is in an
 /// affidavit, before the claim is recorded (Civ. Code § 8416(a)(7), (c)).
 /// </summary>
-internal sealed class StillToServe(ClaimFacts facts, Service service)
+internal sealed class StillToServe(PrintedFacts facts, Service service)
 {
     /// <summary>What is to be seen first; null where every owner is served.</summary>
     public string? Head => service switch

@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -14,11 +14,22 @@ namespace Stringline.Papers.Completion;
 internal static class CompletionPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("notice-of-completion", "Notice of Completion", "Civ. Code §§ 8102, 8182", PaperUse.Recorded, [WorkKind.Private],
-            "The owner, within 15 days after the whole work is complete.")
-        { Takes = [Told.Day, Told.Words, Told.To, Told.WholeWork, Told.FormerOwner] },
-        Write);
+    public static Paper Paper { get; } = new("notice-of-completion", "Notice of Completion", Write)
+    {
+        Sections = "Civ. Code §§ 8102, 8182",
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "The owner, within 15 days after the whole work is complete.",
+        Asks =
+        [
+            new(Told.Day, "The day of completion; nothing: the file's"),
+            new(Told.Words, "The nature of the owner's interest in the property"),
+            new(Told.To, "For one direct contract only: its contractor; leave unchecked for the whole work"),
+            new(Told.WholeWork),
+            new(Told.FormerOwner),
+        ],
+        Entries = [new("owner-recorded", "It was recorded: day and instrument number")],
+    };
 
     private static Bundle Write(Matter matter)
     {

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -48,7 +47,7 @@ internal static partial class CompletionSheet
         [
             .. matter.Job.Parties
                 .Where(p => p is { Reputed: true, Capacity: PartyCapacity.DirectContractor or PartyCapacity.ConstructionLender })
-                .Select(p => $"that {OneLine(p.Name)} is the {Service.CapacityOf(p with { Reputed = false })}"),
+                .Select(p => $"that {OneLine(p.Name)} is the {CapacityWords.Of(p with { Reputed = false })}"),
             .. matter.In(PartyCapacity.ConstructionLender).Count == 0 ? ["that there is no construction lender"] : Array.Empty<string>(),
         ];
         if (unsure.Count > 0)

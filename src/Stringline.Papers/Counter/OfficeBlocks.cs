@@ -1,4 +1,4 @@
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 

@@ -1,6 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;

@@ -16,11 +16,17 @@ internal static class DesignDemandPaper
     private const string Section = "Civ. Code § 8304";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("design-lien-demand", "Design Professional’s Demand and Notice of Default", Section, PaperUse.Given, [WorkKind.Private],
-            "A design professional to the landowner, 10 days before its claim of lien.")
-        { Takes = [Told.Words], Deadline = "design-lien.demand-last-day", ProvedAs = ProvedNotice.Default },
-        Write);
+    public static Paper Paper { get; } = new("design-lien-demand", "Design Professional’s Demand and Notice of Default", Write)
+    {
+        Sections = Section,
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "A design professional to the landowner, 10 days before its claim of lien.",
+        Asks = [new(Told.Words, "What it says in words of your own")],
+        Deadline = "design-lien.demand-last-day",
+        ProvedAs = ProvedNotice.Default,
+        Entries = [new("payment-demanded", "It was given: day, amount, that it says a default has occurred") { To = _ => [] }],
+    };
 
     private static Bundle Write(Matter matter)
     {

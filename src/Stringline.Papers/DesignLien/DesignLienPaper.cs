@@ -1,8 +1,8 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -19,12 +19,19 @@ internal static class DesignLienPaper
     private const string NoticeSection = "Civ. Code § 8304(c)";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("design-lien", "Claim of Design Professional’s Lien", "Civ. Code §§ 8302, 8304, 8306", PaperUse.Recorded,
-            [WorkKind.Private],
-            "A design professional hired by the landowner, before the work commences.")
-        { Deadline = "design-lien.last-day" },
-        Write);
+    public static Paper Paper { get; } = new("design-lien", "Claim of Design Professional’s Lien", Write)
+    {
+        Sections = "Civ. Code §§ 8302, 8304, 8306",
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "A design professional hired by the landowner, before the work commences.",
+        Deadline = "design-lien.last-day",
+        Effect = new("Recorded, it burdens the land until work commences, and no longer than 90 days without a suit.", "Civ. Code § 8306"),
+        Entries =
+        [
+            new("claim-recorded", "It was recorded: day, instrument number, amount, for a design professional's lien"),
+        ],
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -81,8 +88,8 @@ internal static class DesignLienPaper
     {
         if (matter.Assessment.Find("design-lien.first-day") is not { } first)
         {
-            matter.Refuse("no-demand", "entries", "No demand on the owner is entered.",
-                "Give notice of the demand, the default and the amount (paper design-lien-demand), and enter it as \"payment-demanded\". "
+            matter.NotEntered("payment-demanded", "no-demand", "No demand on the owner is entered.",
+                $"Give notice of the demand, the default and the amount (paper {DesignDemandPaper.Paper.Id}), and enter it as \"payment-demanded\". "
                 + "The claim may be recorded 10 days later.", NoticeSection);
             return null;
         }

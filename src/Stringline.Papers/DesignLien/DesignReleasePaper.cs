@@ -1,8 +1,8 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -17,12 +17,26 @@ internal static class DesignReleasePaper
     private const string Section = "Civ. Code § 8306(c)";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("design-lien-release", "Satisfaction and Release of Design Professional’s Lien",
-            "Civ. Code § 8306(c); Gov. Code §§ 27287, 27361.6", PaperUse.Recorded, [WorkKind.Private],
-            "A design professional whose lien the landowner has paid, in full or (--amount) in part.")
-        { Takes = [Told.Amount, Told.Number], Deadline = "design-lien.release" },
-        Write);
+    public static Paper Paper { get; } = new("design-lien-release", "Satisfaction and Release of Design Professional’s Lien", Write)
+    {
+        Sections = "Civ. Code § 8306(c); Gov. Code §§ 27287, 27361.6",
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "A design professional whose lien the landowner has paid, in full or (--amount) in part.",
+        Asks =
+        [
+            new(Told.Amount, "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid"),
+            new(Told.Number),
+        ],
+        Deadline = Due,
+        Effect = new(
+            "Recorded, it says that the lien was satisfied to the extent written on it, and gives it up to that extent.",
+            "Civ. Code § 8306(c)"),
+        Fits = now => now.Assessment.Find(Due) is { } duty ? $"{duty.Title}." : null,
+        Entries = [new("release-recorded", "A full satisfaction was recorded: day and instrument number")],
+    };
+
+    private const string Due = "design-lien.release";
 
     private static Bundle Write(Matter matter)
     {
@@ -35,8 +49,13 @@ internal static class DesignReleasePaper
                 "Say \"lien\": \"design\" on its entry; for a mechanics lien make the paper release.", Section);
         }
 
-        var amount = claim.On is null ? null
-            : matter.Need(claim.Amount, "claim-amount-missing", "entries", "Add \"amount\" to its claim-recorded entry.", Section);
+        var amount = claim.On is null ? null : claim.Amount;
+        if (claim is { On: not null, Amount: null })
+        {
+            matter.NotEntered("claim-recorded", "claim-amount-missing", "Nothing is there.",
+                "Add \"amount\" to its claim-recorded entry.", Section);
+        }
+
         var (satisfied, left) = Paid(matter, amount);
         if (amount is { } whole && satisfied is null)
         {
@@ -113,6 +132,6 @@ internal static class DesignReleasePaper
         if (fee.Demand == 0)
             return (stated, null);
         // Of a claim for more than was due only what is left unpaid remains: the smaller sum is the safe one.
-        return matter.Assessment.Find("design-lien.release") is { Amount: { } paid } ? (paid, Math.Min(fee.Demand, stated)) : (null, null);
+        return matter.Assessment.Find(Due) is { Amount: { } paid } ? (paid, Math.Min(fee.Demand, stated)) : (null, null);
     }
 }

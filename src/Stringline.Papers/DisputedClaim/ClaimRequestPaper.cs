@@ -12,12 +12,24 @@ namespace Stringline.Papers.DisputedClaim;
 internal static class ClaimRequestPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("claim-request", "Request to Present a Claim", "Pub. Contract Code § 9204(d)(5); Civ. Code § 8850(j)", PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public],
-            "A subcontractor of any tier, to the direct contractor, to have its claim presented to the public entity or owner.")
-        { Takes = [Told.To, Told.Amount, Told.ExtensionDays, Told.Words, Told.Documents] },
-        Write);
+    public static Paper Paper { get; } = new("claim-request", "Request to Present a Claim", Write)
+    {
+        Sections = "Pub. Contract Code § 9204(d)(5); Civ. Code § 8850(j)",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "A subcontractor of any tier, to the direct contractor, to have its claim presented to the public entity or owner.",
+        Asks =
+        [
+            new(Told.To, "The direct contractor under whose contract the work was done; leave unchecked for the one in the file"),
+            new(Told.Amount, DisputeClaimPaper.AmountClaimed),
+            new(Told.ExtensionDays),
+            new(Told.Words, DisputeClaimPaper.ForWhat),
+            new(Told.Documents),
+        ],
+        Fits = now => now.Has<Disputed>() && !now.Has<ClaimRequestMade>() && now.Job.Claimant.Role == ClaimantRole.Subcontractor
+            ? "A part of the money is disputed." : null,
+        Entries = [new("claim-request-made", "It was sent: day and amount")],
+    };
 
     private static Bundle Write(Matter matter)
     {

@@ -15,13 +15,18 @@ internal static class ConferenceDemandPaper
     private const string LastDay = "dispute-claim.conference-last-day";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("conference-demand", "Demand for Conference on Claim", "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
-            PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public],
-            "A contractor whose claim was disputed, or not answered in time, to the public entity or owner.")
-        { Takes = [Told.Words], Deadline = LastDay },
-        Write);
+    public static Paper Paper { get; } = new("conference-demand", "Demand for Conference on Claim", Write)
+    {
+        Sections = "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "A contractor whose claim was disputed, or not answered in time, to the public entity or owner.",
+        Asks = [new(Told.Words, "The issues in dispute")],
+        Deadline = LastDay,
+        Fits = now => now.Assessment.Find("dispute-claim.conference") is { Standing: Standing.Open } && !now.Has<ConferenceDemanded>()
+            ? "The claim was disputed or not answered in time." : null,
+        Entries = [new("conference-demanded", "It was sent: day and how")],
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -30,8 +35,9 @@ internal static class ConferenceDemandPaper
         var claim = matter.Last<DisputeClaimSent>();
         if (claim is null)
         {
-            matter.Refuse("no-claim-sent", "entries", "No claim under the claims procedure is entered.",
-                "Enter it as \"dispute-claim-sent\" with its day, amount and manner; or make it first: the paper \"dispute-claim\".",
+            matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
+                "Enter it as \"dispute-claim-sent\" with its day, amount and manner; or make it first: the paper "
+                + $"\"{DisputeClaimPaper.Paper.Id}\".",
                 procedure.Section);
         }
         else if (says is { Standing: Standing.NotYet })

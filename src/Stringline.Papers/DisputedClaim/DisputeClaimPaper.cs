@@ -18,13 +18,25 @@ internal static class DisputeClaimPaper
             + "postal receipt and the return receipt: the days run from the day it was received.";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("dispute-claim", "Claim under the Claims Procedure", "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
-            PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public],
-            "A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.")
-        { Takes = [Told.Amount, Told.ExtensionDays, Told.Words, Told.Documents], Deadline = "dispute-claim.filing-last-day" },
-        Write);
+    public static Paper Paper { get; } = new("dispute-claim", "Claim under the Claims Procedure", Write)
+    {
+        Sections = "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.",
+        Asks = [new(Told.Amount, AmountClaimed), new(Told.ExtensionDays), new(Told.Words, ForWhat), new(Told.Documents)],
+        Deadline = "dispute-claim.filing-last-day",
+        Fits = now => now.Has<Disputed>() && !now.Has<DisputeClaimSent>() && now.Job.Claimant.Role == ClaimantRole.DirectContractor
+            ? "A part of the money is disputed." : null,
+        Entries = [new("dispute-claim-sent", "It was sent: day, amount, how; and when it was received")],
+    };
+
+    /// <summary>What the sum told is, of a claim and of the request to present one.</summary>
+    internal const string AmountClaimed =
+        "Dollars and cents claimed; nothing: what the file comes to without retention, unless only days are claimed";
+
+    /// <summary>What the words told are, of the same.</summary>
+    internal const string ForWhat = "For what work or event it is claimed, and why it is due";
 
     /// <summary>Those who get one, in a step of the sheet.</summary>
     internal static string Each(IReadOnlyList<Party> to) => to.Count == 1 ? Addressees.InSentence(to[0]) : "each one named above";

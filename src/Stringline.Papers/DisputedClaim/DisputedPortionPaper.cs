@@ -12,13 +12,20 @@ namespace Stringline.Papers.DisputedClaim;
 internal static class DisputedPortionPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("disputed-portion", "Disputed Portion of Claim for Mediation", "Pub. Contract Code § 9204(d)(2)(B); Civ. Code § 8850(f)",
-            PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public],
-            "A contractor whose claim is still in dispute after the conference, to the public entity or owner.")
-        { Takes = [Told.Words, Told.Amount] },
-        Write);
+    public static Paper Paper { get; } = new("disputed-portion", "Disputed Portion of Claim for Mediation", Write)
+    {
+        Sections = "Pub. Contract Code § 9204(d)(2)(B); Civ. Code § 8850(f)",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "A contractor whose claim is still in dispute after the conference, to the public entity or owner.",
+        Asks =
+        [
+            new(Told.Words, "What is left in dispute after the conference"),
+            new(Told.Amount, "Dollars and cents of the claim still in dispute; nothing: no sum is stated"),
+        ],
+        Fits = now => now.Has<ConferenceHeld>() && now.Assessment.Find("dispute-claim.contractors-answer") is null
+            ? "A conference was held: what is left goes to mediation." : null,
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -33,7 +40,7 @@ internal static class DisputedPortionPaper
         var claim = matter.Last<DisputeClaimSent>();
         if (claim is null)
         {
-            matter.Refuse("no-claim-sent", "entries", "No claim under the claims procedure is entered.",
+            matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
                 "Enter it as \"dispute-claim-sent\" with its day, amount and manner.", procedure.Section);
         }
 
@@ -41,7 +48,8 @@ internal static class DisputedPortionPaper
         if (held is null)
         {
             matter.Refuse("no-conference-held", "entries", "No conference is entered, and only what is left after it goes to mediation.",
-                "Enter it as \"conference-held\" with its day; or demand it first: the paper \"conference-demand\".", procedure.Section);
+                "Enter it as \"conference-held\" with its day; or demand it first: the paper "
+                + $"\"{ConferenceDemandPaper.Paper.Id}\".", procedure.Section);
         }
 
         if (matter.Options.Amount is { } more && claim?.Amount is { } whole && more > whole)

@@ -1,6 +1,6 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -12,11 +12,27 @@ namespace Stringline.Papers.Enforcement;
 internal static class CreditPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("notice-of-credit", "Notice of Credit", "Civ. Code § 8460(b)", PaperUse.Recorded, [WorkKind.Private],
-            "Claimant and owner, to extend the time to sue on a recorded claim.")
-        { Takes = [Told.Until, Told.Words, Told.Number], Deadline = "credit.last-day" },
-        Write);
+    public static Paper Paper { get; } = new("notice-of-credit", "Notice of Credit", Write)
+    {
+        Sections = "Civ. Code § 8460(b)",
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "Claimant and owner, to extend the time to sue on a recorded claim.",
+        Asks = [new(Told.Until), new(Told.Words, "The terms of the credit"), new(Told.Number)],
+        Deadline = "credit.last-day",
+        AlsoServes = ["enforcement.last-day"],
+        Effect = new(
+            "Signed with the owner and recorded, it gives the owner time to pay. The last day to sue moves to 90 days after the credit ends, "
+            + "but never past one year after completion.",
+            "Civ. Code § 8460(b)"),
+        Entries =
+        [
+            new("credit-recorded", "It was recorded: day, instrument number, end of the credit")
+            {
+                Fill = now => now.Options.Until is { } until ? [new Filled.Day("until", until)] : [],
+            },
+        ],
+    };
 
     private static Bundle Write(Matter matter)
     {

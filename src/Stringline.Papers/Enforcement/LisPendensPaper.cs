@@ -1,6 +1,7 @@
+using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -14,34 +15,25 @@ namespace Stringline.Papers.Enforcement;
 internal static class LisPendensPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("notice-of-pendency", "Notice of Pendency of Action", "Civ. Code § 8461; Code Civ. Proc. § 405.20", PaperUse.Recorded,
-            [WorkKind.Private],
-            "A draft for the claimant’s attorney, within 20 days after the action is filed.")
-        { Takes = [Told.Number], Deadline = "lis-pendens.last-day" },
-        Write);
+    public static Paper Paper { get; } = new("notice-of-pendency", "Notice of Pendency of Action", Write)
+    {
+        Sections = "Civ. Code § 8461; Code Civ. Proc. § 405.20",
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "A draft for the claimant’s attorney, within 20 days after the action is filed.",
+        Asks = [new(Told.Number)],
+        Deadline = "lis-pendens.last-day",
+        Entries = [new("lis-pendens-recorded", "It was recorded: day and instrument number")],
+    };
 
     private static Bundle Write(Matter matter)
     {
         const string section = "Civ. Code § 8461";
         var claim = RecordedClaims.Of(matter, section);
         var action = matter.Last<ActionFiled>();
-        if (action is null)
-        {
-            matter.Refuse("no-action-filed", "entries", "No action to enforce the claim is entered.",
-                "Enter it as \"action-filed\" with its day, court and case number.", section);
-        }
-
-        var court = action is null ? null
-            : matter.Need(action.Court, "court-missing", $"{action.Path}.court", "Add the court.", "Code Civ. Proc. § 405.20");
-        var number = action is null ? null
-            : matter.Need(action.Case, "case-missing", $"{action.Path}.case", "Add the case number.", "Code Civ. Proc. § 405.20");
-        if (matter.Facts.Legal is null)
-        {
-            matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.",
-                "Add the legal description of the property: the notice describes what the action affects.", "Code Civ. Proc. § 405.20");
-        }
-
+        foreach (var lack in PendencyContents.Lacks(action, matter.Job.Work.Site))
+            Lacks(matter, action, lack);
+        var (court, number) = (Clean(action?.Court), Clean(action?.Case));
         var leaf = new Leaf("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code section 8461; Code of Civil Procedure sections 405.20 and following");
         leaf.Line("Attorney for plaintiff: bar number, address, telephone", null, null);
@@ -90,6 +82,30 @@ internal static class LisPendensPaper
             },
         }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.",
             "The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
+    }
+
+    private static void Lacks(Matter matter, ActionFiled? action, PendencyLack lack)
+    {
+        const string section = "Code Civ. Proc. § 405.20";
+        switch (lack)
+        {
+            case PendencyLack.Action:
+                matter.NotEntered("action-filed", "no-action-filed", "No action to enforce the claim is entered.",
+                    "Enter it as \"action-filed\" with its day, court and case number.", "Civ. Code § 8461");
+                break;
+            case PendencyLack.Court:
+                matter.Refuse("court-missing", $"{action!.Path}.court", "Nothing is there.", "Add the court.", section);
+                break;
+            case PendencyLack.CaseNumber:
+                matter.Refuse("case-missing", $"{action!.Path}.case", "Nothing is there.", "Add the case number.", section);
+                break;
+            case PendencyLack.Description:
+                matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.",
+                    "Add the legal description of the property: the notice describes what the action affects.", section);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(lack), lack, "No such lack.");
+        }
     }
 
     // The notice names the claim as it was recorded: what came since is the attorney's to weigh.

@@ -14,11 +14,16 @@ namespace Stringline.Papers.Enforcement;
 internal static class ReleaseDemandPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("release-demand", "Demand for Release of Claim of Lien", "Civ. Code §§ 8480, 8482", PaperUse.Given, [WorkKind.Private],
-            "The owner, to a claimant who has not sued in time.")
-        { Takes = [Told.Words, Told.Number], ProvedAs = ProvedNotice.ReleaseDemand },
-        Write);
+    public static Paper Paper { get; } = new("release-demand", "Demand for Release of Claim of Lien", Write)
+    {
+        Sections = "Civ. Code §§ 8480, 8482",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "The owner, to a claimant who has not sued in time.",
+        Asks = [new(Told.Words, "The grounds of the demand; nothing: what the file shows"), new(Told.Number)],
+        ProvedAs = ProvedNotice.ReleaseDemand,
+        Entries = [new("release-demanded", "It was given")],
+    };
 
     private static Bundle Write(Matter matter)
     {

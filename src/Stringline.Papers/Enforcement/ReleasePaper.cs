@@ -1,8 +1,9 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -17,19 +18,50 @@ internal static class ReleasePaper
     private const string Sections = "Gov. Code §§ 27287, 27288.1(b), 27361.6";
 
     /// <summary>Both papers.</summary>
-    public static IEnumerable<Shelved> Papers =>
-    [
-        Shelved.Of(
-            new Paper("release", "Release of Mechanics Lien", Sections, PaperUse.Recorded, [WorkKind.Private],
-                "The claimant, once paid or when the claim has expired.")
-            { Takes = [Told.Number] },
-            m => Write(m, partial: false)),
-        Shelved.Of(
-            new Paper("partial-release", "Partial Release of Mechanics Lien", Sections, PaperUse.Recorded, [WorkKind.Private],
-                "The claimant, to free a part of the property (--words), or of the sum (--amount).")
-            { Takes = [Told.Words, Told.Amount, Told.Number] },
-            m => Write(m, partial: true)),
-    ];
+    public static IEnumerable<Paper> Papers => [Whole, Part];
+
+    private static Paper Whole { get; } = new("release", "Release of Mechanics Lien", matter => Write(matter, partial: false))
+    {
+        Sections = Sections,
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "The claimant, once paid or when the claim has expired.",
+        Asks = [new(Told.Number)],
+        AlsoServes = ["release.answer-by", "release.when-paid"],
+        Effect = Effect,
+        Fits = now => HasMechanics(now)
+            && (now.Assessment.Amount.Demand == 0 || now.Assessment.Find("enforcement.last-day") is { Standing: Standing.Lost })
+                ? "A claim is recorded, and nothing is owed by the file or the claim has expired." : null,
+        Entries = [new("release-recorded", "It was recorded: day and instrument number")],
+    };
+
+    private static Paper Part { get; } = new("partial-release", "Partial Release of Mechanics Lien", matter => Write(matter, partial: true))
+    {
+        Sections = Sections,
+        Use = PaperUse.Recorded,
+        Works = [WorkKind.Private],
+        Words = "The claimant, to free a part of the property (--words), or of the sum (--amount).",
+        Asks =
+        [
+            new(Told.Words, "The part of the property that is freed"),
+            new(Told.Amount, "Dollars and cents by which the claim is reduced"),
+            new(Told.Number),
+        ],
+        AlsoServes = ["release.partial"],
+        Effect = Effect,
+        Fits = now => HasMechanics(now) && now.Assessment.Amount.Demand > 0 ? "A claim is recorded." : null,
+    };
+
+    private static PaperEffect Effect => new(
+        "Recorded, it gives up the claim of lien on the property that it names. What is still owed must then be had another way, such as by a "
+        + "suit on the contract.",
+        "Civ. Code § 8468");
+
+    /// <summary>
+    /// Whether a claim of mechanics lien is recorded: a design professional's lien has a release of its own, and no amended claim.
+    /// </summary>
+    internal static bool HasMechanics(Occasion now) =>
+        now.Known.All<ClaimRecorded>().Any(claim => WhichLien.Of(now.Known, claim) != LienKind.Design);
 
     private static Bundle Write(Matter matter, bool partial)
     {
@@ -54,7 +86,7 @@ internal static class ReleasePaper
                 + "paragraph 1.");
         }
         else
-            Part(leaf, matter, claim);
+            PartReleased(leaf, matter, claim);
         Signing.Claimant(leaf, matter, Sections);
         return new Bundle([leaf], new Guide
         {
@@ -88,7 +120,7 @@ internal static class ReleasePaper
         if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
         {
             matter.Refuse("design-lien", $"{claim.Path}.lien", "The claim is of a design professional’s lien.",
-                "Make the paper design-lien-release: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
+                $"Make the paper {DesignLien.DesignReleasePaper.Paper.Id}: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
         }
     }
 
@@ -109,12 +141,12 @@ internal static class ReleasePaper
 
         if (matter.Options.Amount is not null && claim is { On: not null, Amount: null })
         {
-            matter.Refuse("claim-amount-missing", "entries", "The recorded claim's amount is not entered.",
+            matter.NotEntered("claim-recorded", "claim-amount-missing", "The recorded claim's amount is not entered.",
                 "Add \"amount\" to its claim-recorded entry.", Sections);
         }
     }
 
-    private static void Part(Leaf leaf, Matter matter, NamedClaim claim)
+    private static void PartReleased(Leaf leaf, Matter matter, NamedClaim claim)
     {
         if (matter.Options.Words is { } part)
         {

@@ -1,6 +1,7 @@
 using NodaTime.Text;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
+using Stringline.Law.Recording;
 
 namespace Stringline.Papers.Fees;
 
@@ -24,7 +25,7 @@ internal static class RecorderRows
             var fact = new Row(row).Fact();
             if (!seen.Add(Key(fact)))
             {
-                throw new FormatException($"Line {row.Line}, {fact.County}, {RecorderFields.NameOf(fact.Field)}: the same value of the same "
+                throw new FormatException($"Line {row.Line}, {fact.County}, {RecorderFieldNames.Of(fact.Field)}: the same value of the same "
                     + "page stands there already. One row for each fact and page.");
             }
 
@@ -35,7 +36,7 @@ internal static class RecorderRows
     }
 
     // No cell holds a line break. One string, and not a tuple of six, since a table is read at every start.
-    private static string Key(RecorderFact fact) => string.Join('\n', fact.County, RecorderFields.NameOf(fact.Field), fact.Value, fact.Source,
+    private static string Key(RecorderFact fact) => string.Join('\n', fact.County, RecorderFieldNames.Of(fact.Field), fact.Value, fact.Source,
         fact.DateOnPage, fact.From is { } from ? LocalDatePattern.Iso.Format(from) : "");
 
     private sealed class Row(ShippedRow row)
@@ -45,9 +46,9 @@ internal static class RecorderRows
         public RecorderFact Fact()
         {
             var county = County();
-            var field = RecorderFields.Find(Text("field") ?? "")
-                ?? throw Wrong("field", $"one of {string.Join(", ", RecorderFields.Names)}");
-            of = $", {county}, {RecorderFields.NameOf(field)}";
+            var field = RecorderFieldNames.Find(Text("field") ?? "")
+                ?? throw Wrong("field", $"one of {string.Join(", ", RecorderFieldNames.All)}");
+            of = $", {county}, {RecorderFieldNames.Of(field)}";
             var source = Needed("source");
             var memory = source == FromMemory;
             var (from, to) = (Day("from"), Day("to"));
@@ -74,8 +75,8 @@ internal static class RecorderRows
             };
         }
 
-        private string County() => Text("county") is RecorderTable.Statewide ? RecorderTable.Statewide
-            : Counties.Find(Text("county")) ?? throw Wrong("county", $"one of the 58 counties, or {RecorderTable.Statewide},");
+        private string County() => Text("county") is RecorderFact.Statewide ? RecorderFact.Statewide
+            : Counties.Find(Text("county")) ?? throw Wrong("county", $"one of the 58 counties, or {RecorderFact.Statewide},");
 
         private string DateOnPage() => Needed("date_on_page") is var date && RecorderFact.IsDate(date) ? date
             : throw Wrong("date_on_page", "a day, month or year such as 2026-01-31, 2026-01 or 2026, or undated, with words in brackets,");

@@ -1,13 +1,11 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 
 namespace Stringline.Papers.Fees;
 
 /// <summary>The table of recorders, <c>data/recorders.csv</c>: one fact a row, which the user can edit.</summary>
 public static class RecorderTable
 {
-    /// <summary>What stands in the column of the county for the prices that the statutes set for all.</summary>
-    public const string Statewide = "California";
-
     private static readonly Lazy<IReadOnlyList<RecorderFact>> Shipped =
         new(() => RecorderRows.Read(Resources.Text("data/recorders.csv")));
 
@@ -23,24 +21,13 @@ public static class RecorderTable
     public static RecorderOffice For(string county, LocalDate on)
     {
         var name = Counties.Find(county) ?? throw new ArgumentException($"'{county}' is no county of California.", nameof(county));
-        return Of(ByCounty.Value[name], name, on);
+        return RecorderOffice.Of(name, [.. ByCounty.Value[name]], [.. ByCounty.Value[RecorderFact.Statewide]], on);
     }
 
     /// <summary>Every office on a day, in the order of the counties.</summary>
     public static IReadOnlyList<RecorderOffice> All(LocalDate on) => [.. Counties.All.Select(c => For(c, on))];
 
     /// <summary>The same of any table.</summary>
-    internal static RecorderOffice Of(IEnumerable<RecorderFact> facts, string county, LocalDate on) => new()
-    {
-        County = county,
-        On = on,
-        Facts = [.. facts.Where(f => f.County == county && f.HoldsOn(on))],
-    };
-
-    /// <summary>What the statutes set for a field, on every reading that is open on a day, the lowest first.</summary>
-    internal static IReadOnlyList<RecorderFact> StatuteOf(RecorderField field, LocalDate? on) =>
-    [
-        .. ByCounty.Value[Statewide].Where(f => f.Field == field && (on is { } day ? f.HoldsOn(day) : f.From is null))
-            .OrderBy(f => f.Dollars),
-    ];
+    internal static RecorderOffice Of(IReadOnlyList<RecorderFact> facts, string county, LocalDate on) => RecorderOffice.Of(
+        county, [.. facts.Where(f => f.County == county)], [.. ByCounty.Value[RecorderFact.Statewide]], on);
 }

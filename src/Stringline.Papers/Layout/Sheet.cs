@@ -1,3 +1,5 @@
+using Stringline.Law.Recording;
+
 namespace Stringline.Papers.Layout;
 
 /// <summary>
@@ -6,14 +8,17 @@ namespace Stringline.Papers.Layout;
 /// </summary>
 internal static class Sheet
 {
+    /// <summary>Points in an inch.</summary>
+    public const double Inch = 72;
+
     /// <summary>8½ inches (Gov. Code § 27361.5(a), from memory).</summary>
-    public const double Width = 612;
+    public const double Width = (double)RecordingNumbers.PageWidth * Inch;
 
     /// <summary>11 inches.</summary>
-    public const double Height = 792;
+    public const double Height = (double)RecordingNumbers.PageHeight * Inch;
 
     /// <summary>The least white left and right: ½ inch on every page (Gov. Code § 27361.6).</summary>
-    public const double LeastSideMargin = 36;
+    public const double LeastSideMargin = (double)RecordingNumbers.SideMargin * Inch;
 
     /// <summary>Our own side margin: 7/8 inch.</summary>
     public const double Left = 63;
@@ -34,12 +39,12 @@ internal static class Sheet
     public const double FootBaseline = 756;
 
     /// <summary>The band kept for recording information on the first page: 2½ inches (Gov. Code § 27361.6).</summary>
-    public const double RecorderBand = 180;
+    public const double RecorderBand = (double)RecordingNumbers.TopBand * Inch;
 
     /// <summary>
     /// The left part of that band, 3½ inches, says who asks for recording and where to return the paper. The rest is the recorder's.
     /// </summary>
-    public const double ReturnBlockRight = 252;
+    public const double ReturnBlockRight = (double)RecordingNumbers.ReturnPart * Inch;
 
     /// <summary>Top of the return block.</summary>
     public const double ReturnBlockTop = 40;

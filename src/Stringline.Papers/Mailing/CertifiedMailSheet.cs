@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -14,12 +13,16 @@ namespace Stringline.Papers.Mailing;
 internal static class CertifiedMailSheet
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("certified-mail-sheet", "Certified Mail Sheet", "Civ. Code §§ 8110, 8118(b), 8416(c)", PaperUse.Kept,
-            [WorkKind.Private, WorkKind.Public, WorkKind.Federal],
-            "Whoever mails, to take to the post office and keep with the receipts.")
-        { Takes = [Told.To, Told.Number] },
-        Write);
+    public static Paper Paper { get; } = new("certified-mail-sheet", "Certified Mail Sheet", Write)
+    {
+        Sections = "Civ. Code §§ 8110, 8118(b), 8416(c)",
+        Use = PaperUse.Kept,
+        Works = [WorkKind.Private, WorkKind.Public, WorkKind.Federal],
+        Words = "Whoever mails, to take to the post office and keep with the receipts.",
+        Asks = [new(Told.To), new(Told.Number, "The article number that the file does not hold")],
+        Fits = now => now.Job.All<NoticeGiven>().Any(notice => notice.Manner == Manner.CertifiedMail)
+            || now.Job.All<ClaimServed>().Any(served => served.Manner == Manner.CertifiedMail) ? "Certified mail is in the file." : null,
+    };
 
     private sealed record Item(Party To, string What, string? On, string? Article, string Where, Entry? Entry = null, Manner? Manner = null);
 
@@ -57,7 +60,7 @@ internal static class CertifiedMailSheet
         leaf.Rows(
             [new Column("Addressee", 0.4), new Column("Document and date", 0.25), new Column("Article number", 0.35)],
             [.. items.Select(i => (IReadOnlyList<string>)[
-                Addressees.WithHolders(i.To, $"{OneLine(Clean(i.To.Name) ?? "")} ({Service.CapacityOf(i.To)})")
+                Addressees.WithHolders(i.To, $"{OneLine(Clean(i.To.Name) ?? "")} ({CapacityWords.Of(i.To)})")
                     + $"\n{matter.AddressOf(i.To) ?? "______________________________"}",
                 string.Join("\n", new[] { i.What, i.On }.Where(t => !string.IsNullOrEmpty(t)).DefaultIfEmpty("____________________"))
                     + $"\n{(i.Manner is { } manner ? Capital(MannerInWords.Of(manner)) : "Class of mail: ________")}",

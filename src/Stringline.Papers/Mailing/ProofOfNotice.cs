@@ -1,7 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -27,11 +26,15 @@ internal static class ProofOfNotice
     ];
 
     /// <summary>The paper by itself: for the notices of one kind that the file shows as given, or with blanks.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("proof-of-notice", Title, "Civ. Code § 8118", PaperUse.Kept, [WorkKind.Private, WorkKind.Public],
-            "Whoever gave a notice, of whatever kind, to prove it; attach the postal receipts to it.")
-        { Takes = [Told.Notice, Told.To] },
-        Write);
+    public static Paper Paper { get; } = new("proof-of-notice", Title, Write)
+    {
+        Sections = "Civ. Code § 8118",
+        Use = PaperUse.Kept,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "Whoever gave a notice, of whatever kind, to prove it; attach the postal receipts to it.",
+        Asks = [new(Told.Notice), new(Told.To)],
+        Fits = now => now.Job.Entries.Any(entry => ProvedNotices.Of(entry) is not null) ? "A notice is in the file; this proves it." : null,
+    };
 
     /// <summary>The step of a sheet whose notice has its proof of notice with it.</summary>
     public const string WithIt =
@@ -59,7 +62,7 @@ internal static class ProofOfNotice
             NotMisread(matter, notice);
         if (to.Count == 0 && matter.Clear && kind != ProvedNotice.ReleaseDemand)
         {
-            matter.Refuse("nobody", "entries", $"No {kind.Words()} is entered, and the file does not say to whom one goes.",
+            matter.NotEntered("notice-given", "nobody", $"No {kind.Words()} is entered, and the file does not say to whom one goes.",
                 "Enter the notice given, or name the persons with --to.", "Civ. Code § 8118(a)");
         }
 
@@ -120,11 +123,11 @@ internal static class ProofOfNotice
         var giver = isOwners ? Clean(matter.Owner?.Name) is { } owner ? OneLine(owner) : "the owner"
             : matter.Facts.Claimant ?? "the claimant";
         leaf.Line("Type of notice", $"{char.ToUpperInvariant(words[0])}{words[1..]}, given by {giver}");
-        leaf.Line("Site", [.. ClaimPaper.Site(matter.Facts).Take(1)]);
+        leaf.Line("Site", [.. SiteWords.Of(matter.Facts).Take(1)]);
         leaf.Line("Given by (name)", (string?)null);
         var parts = isOwners
             ? [new Part(null, null, [new Person("", matter.Facts.Claimant ?? "", matter.Facts.Address, "claimant", null)])]
-            : Parts([.. to.Select(p => new Person(p.Id, Addressees.NameLines(p), matter.AddressOf(p), Service.CapacityOf(p), null))],
+            : Parts([.. to.Select(p => new Person(p.Id, Addressees.NameLines(p), matter.AddressOf(p), CapacityWords.Of(p), null))],
                 given);
         foreach (var part in parts)
             Put(leaf, part);

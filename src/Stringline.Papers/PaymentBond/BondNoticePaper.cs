@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
+using Stringline.Law.LienableAmount;
 using Stringline.Law.PaymentBond;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
@@ -16,24 +16,44 @@ namespace Stringline.Papers.PaymentBond;
 internal static class BondNoticePaper
 {
     /// <summary>Both papers.</summary>
-    public static IEnumerable<Shelved> Papers =>
-    [
-        Shelved.Of(
-            new Paper("bond-notice", "Notice to Surety and Bond Principal", "Civ. Code §§ 8102, 8612, 8614", PaperUse.Given,
-                [WorkKind.Private],
-                "The claimant, to surety and principal of the payment bond.")
-            { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day",
-                ProvedAs = ProvedNotice.Bond },
-            m => Write(m, "Civ. Code § 8612", "Private works. California Civil Code sections 8102, 8612 and 8614", "bond-notice.pdf")),
-        Shelved.Of(
-            new Paper("public-bond-notice", "Notice to Surety and Bond Principal, Public Works", "Civ. Code §§ 8102, 9560, 9562",
-                PaperUse.Given, [WorkKind.Public],
-                "The claimant, to surety and principal of the public payment bond.")
-            { Takes = [Told.To, Told.Number], Deadline = "payment-bond.notice-last-day",
-                ProvedAs = ProvedNotice.Bond },
-            m => Write(m, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9560 and 9562",
-                "public-bond-notice.pdf")),
-    ];
+    public static IEnumerable<Paper> Papers => [Private, Public];
+
+    private static Paper Private { get; } = new("bond-notice", "Notice to Surety and Bond Principal", matter => Write(
+        matter, "Civ. Code § 8612", "Private works. California Civil Code sections 8102, 8612 and 8614", "bond-notice.pdf"))
+    {
+        Sections = "Civ. Code §§ 8102, 8612, 8614",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "The claimant, to surety and principal of the payment bond.",
+        Asks = [new(Told.To), new(Told.Number, "The number of the bond")],
+        Deadline = "payment-bond.notice-last-day",
+        ProvedAs = ProvedNotice.Bond,
+        Entries = [Given],
+    };
+
+    private static Paper Public { get; } = new("public-bond-notice", "Notice to Surety and Bond Principal, Public Works", matter => Write(
+        matter, "Civ. Code § 9560", "Public works. California Civil Code sections 8102, 9560 and 9562", "public-bond-notice.pdf"))
+    {
+        Sections = "Civ. Code §§ 8102, 9560, 9562",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Public],
+        Words = "The claimant, to surety and principal of the public payment bond.",
+        Asks = [new(Told.To), new(Told.Number, "The number of the bond")],
+        Deadline = "payment-bond.notice-last-day",
+        ProvedAs = ProvedNotice.Bond,
+        Entries = [Given],
+    };
+
+    private static EntryAfter Given => new("bond-notice-given", "It was given: day and to whom")
+    {
+        To = _ => [],
+        Fill = now =>
+        [
+            new Filled.By(Manner.CertifiedMail),
+            .. now.Assessment.AmountOf(Remedy.PaymentBond) is { IsUnknown: false, Demand: > 0 and var claimed }
+                ? [new Filled.Sum("amount", claimed)] : (Filled[])[],
+        ],
+    };
 
     private static Bundle Write(Matter matter, string section, string heads, string file)
     {
@@ -42,7 +62,7 @@ internal static class BondNoticePaper
         IReadOnlyList<Party> to = Addressees.WithAddress(matter, [.. sureties, .. principals], "Civ. Code § 8108");
         var leaf = new Leaf(file, "Notice to Surety and Bond Principal");
         leaf.Head(heads);
-        string Capacity(Party party) => Service.CapacityOf(party)
+        string Capacity(Party party) => CapacityWords.Of(party)
             + (isKnown && principals.Contains(party) ? " and bond principal" : "");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to, capacity: Capacity);

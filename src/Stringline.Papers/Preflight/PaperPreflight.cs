@@ -1,3 +1,4 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Layout;
 
 namespace Stringline.Papers.Preflight;
@@ -36,9 +37,12 @@ public static class PaperPreflight
         return new PreflightReport(paper.Name, checks);
     }
 
+    // To a thousandth of an inch: a reader's figures have a tail.
+    private static decimal Inches(double points, int places = 3) => decimal.Round((decimal)(points / Sheet.Inch), places);
+
     private static PreflightCheck PageSize(ReadBack read)
     {
-        var wrong = read.Pages.Where(p => Math.Abs(p.Width - Sheet.Width) > 0.5 || Math.Abs(p.Height - Sheet.Height) > 0.5).ToList();
+        var wrong = read.Pages.Where(p => !RecordedForm.IsStandardSize(Inches(p.Width, 2), Inches(p.Height, 2))).ToList();
         return new PreflightCheck("page size", wrong.Count == 0,
             wrong.Count == 0 ? "every page is 8½ by 11 inches"
             : $"{Pages(wrong)}: {wrong[0].Width / 72:0.##} by {wrong[0].Height / 72:0.##} inches; 8½ by 11, upright, would be right",
@@ -47,7 +51,7 @@ public static class PaperPreflight
 
     private static PreflightCheck SideMargins(ReadBack read)
     {
-        var (left, right) = (double.MaxValue, double.MaxValue);
+        var (left, right) = (Sheet.Width, Sheet.Width);
         void Widen(ReadPage page, double from, double to)
         {
             left = Math.Min(left, from);
@@ -63,7 +67,7 @@ public static class PaperPreflight
         }
 
         var least = Math.Min(left, right);
-        return new PreflightCheck("side margins", least >= Sheet.LeastSideMargin - 0.1,
+        return new PreflightCheck("side margins", RecordedForm.HasSideMargins(Inches(least)),
             $"{left:0.#} points left and {right:0.#} right at the narrowest; 36 (½ inch) is the least", "Gov. Code § 27361.6");
     }
 
@@ -109,9 +113,10 @@ public static class PaperPreflight
     private static PreflightCheck RecordersSpace(ReadBack read)
     {
         var page = read.Pages[0];
-        var letter = page.Letters.FirstOrDefault(l => l.Upright && !l.Blank && l.Right > Sheet.ReturnBlockRight
-            && l.Baseline - (0.72 * l.Points) < Sheet.RecorderBand);
-        var shape = page.Shapes.FirstOrDefault(s => s.Right > Sheet.ReturnBlockRight + 1 && s.Top < Sheet.RecorderBand);
+        var letter = page.Letters.FirstOrDefault(l => l.Upright && !l.Blank
+            && RecordedForm.IsRecordersSpace(Inches(l.Right), Inches(l.Baseline - (0.72 * l.Points))));
+        // A rule under the return block ends on the line between the two parts, and has a width of its own.
+        var shape = page.Shapes.FirstOrDefault(s => RecordedForm.IsRecordersSpace(Inches(s.Right - 1), Inches(s.Top)));
         return new PreflightCheck("recorder’s space", letter is null && shape is null,
             letter is null && shape is null
                 ? "the right 5 inches of the top 2½ inches are empty"
@@ -122,8 +127,7 @@ public static class PaperPreflight
 
     private static PreflightCheck ReturnBlock(ReadBack read, RecordedPaper recorded)
     {
-        var block = read.Pages[0].Words.Where(w => w.Baseline < Sheet.RecorderBand && w.Right <= Sheet.ReturnBlockRight)
-            .Select(w => w.Text);
+        var block = read.Pages[0].Words.Where(w => RecordedForm.IsReturnSpace(Inches(w.Right), Inches(w.Baseline))).Select(w => w.Text);
         var there = Squeeze(string.Concat(block));
         var name = there.Contains(AsSet(recorded.ReturnName), StringComparison.Ordinal);
         var address = there.Contains(AsSet(recorded.ReturnAddress), StringComparison.Ordinal);
@@ -141,7 +145,7 @@ public static class PaperPreflight
         var first = read.Pages[0].Lines.FirstOrDefault(l => l[0].Baseline > Sheet.RecorderBand);
         var title = first is null ? "" : string.Join(' ', first.Select(w => w.Text));
         var below = first is null ? 0 : first[0].Baseline - Sheet.RecorderBand;
-        var good = title == Typography.Of(recorded.Title) && below <= 36;
+        var good = first is not null && title == Typography.Of(recorded.Title) && RecordedForm.IsTitlesPlace(Inches(first[0].Baseline));
         return new PreflightCheck("title", good,
             good ? $"'{title}' stands directly below the recorder’s space"
             : $"'{title}' stands {below:0} points below the recorder’s space; '{recorded.Title}' within 36 would be right",
@@ -162,9 +166,7 @@ public static class PaperPreflight
     private const double LeastPoints = 7.5;
 
     /// <summary>Characters and spaces in an inch are counted over at least three inches.</summary>
-    private const double DensityOver = 3 * 72;
-
-    private const int MostInAnInch = 22;
+    private const double DensityOver = 3 * Sheet.Inch;
 
     /// <summary>Penalty print: more than nine lines an inch, or more than 22 characters an inch.</summary>
     private static PreflightCheck PrintDensity(ReadBack read)
@@ -183,10 +185,11 @@ public static class PaperPreflight
         }
 
         var crowded = read.Pages.SelectMany(p => p.Lines).Where(l => l[^1].Right - l[0].Left >= DensityOver)
-            .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * 72 / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
-        return new PreflightCheck("print density", pitch >= 8 && crowded <= MostInAnInch,
-            $"lines stand {pitch:0.#} points apart at the closest, 8 is the least; {crowded:0.#} characters stand in an inch at the most, "
-            + $"{MostInAnInch} may", "Gov. Code § 27361(a)(1)");
+            .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * Sheet.Inch / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
+        return new PreflightCheck("print density", !RecordedForm.IsPenaltyPrint((decimal)(Sheet.Inch / pitch), (decimal)crowded),
+            $"lines stand {pitch:0.#} points apart at the closest, {Sheet.Inch / RecordingNumbers.LinesInAnInch:0.#} is the least; "
+            + $"{crowded:0.#} characters stand in an inch at the most, {RecordingNumbers.CharactersInAnInch} may",
+            "Gov. Code § 27361(a)(1)");
     }
 
     private static PreflightCheck Signatures(ReadBack read, IReadOnlyList<string> signers)

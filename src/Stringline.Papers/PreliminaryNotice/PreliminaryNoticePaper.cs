@@ -2,6 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
@@ -18,20 +19,56 @@ namespace Stringline.Papers.PreliminaryNotice;
 internal static class PreliminaryNoticePaper
 {
     /// <summary>Both papers.</summary>
-    public static IEnumerable<Shelved> Papers =>
-    [
-        Shelved.Of(
-            new Paper("preliminary-notice", "Preliminary Notice", "Civ. Code §§ 8102, 8202", PaperUse.Given, [WorkKind.Private],
-                "The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.")
-            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day", ProvedAs = ProvedNotice.Preliminary },
-            m => Write(m, isPublic: false)),
-        Shelved.Of(
-            new Paper("public-preliminary-notice", "Preliminary Notice, Public Works", "Civ. Code §§ 8102, 9303", PaperUse.Given,
-                [WorkKind.Public],
-                "The claimant, to public entity and direct contractor, within 20 days after first furnishing.")
-            { Takes = [Told.To, Told.Amount], Deadline = "preliminary-notice.last-day", ProvedAs = ProvedNotice.Preliminary },
-            m => Write(m, isPublic: true)),
-    ];
+    public static IEnumerable<Paper> Papers => [Private, Public];
+
+    private static Paper Private { get; } = new("preliminary-notice", "Preliminary Notice", matter => Write(matter, isPublic: false))
+    {
+        Sections = "Civ. Code §§ 8102, 8202",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.",
+        Asks = [new(Told.To), new(Told.Amount, Estimate)],
+        Deadline = "preliminary-notice.last-day",
+        AlsoServes = ["preliminary-notice.later-lender"],
+        ProvedAs = ProvedNotice.Preliminary,
+        Entries =
+        [
+            Given with
+            {
+                To = now =>
+                [
+                    .. Stringline.Law.PreliminaryNotice.Recipients.Of(now.Known).SelectMany(recipient => recipient.AnyOf),
+                    .. Stringline.Law.PreliminaryNotice.Recipients.NotYetKnown(now.Known),
+                ],
+            },
+        ],
+    };
+
+    private static Paper Public { get; } = new("public-preliminary-notice", "Preliminary Notice, Public Works", matter => Write(
+        matter, isPublic: true))
+    {
+        Sections = "Civ. Code §§ 8102, 9303",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Public],
+        Words = "The claimant, to public entity and direct contractor, within 20 days after first furnishing.",
+        Asks = [new(Told.To), new(Told.Amount, Estimate)],
+        Deadline = "preliminary-notice.last-day",
+        ProvedAs = ProvedNotice.Preliminary,
+        Entries = [Given with { To = now => PublicNotice.RecipientsOf(now.Known).SelectMany(recipient => recipient.AnyOf) }],
+    };
+
+    private const string Estimate = "Estimate of the total price, dollars and cents; nothing: the file's";
+
+    private static EntryAfter Given => new("notice-given", "It was given: day, manner, article number")
+    {
+        Fill = now =>
+        [
+            new Filled.Notice(NoticeKind.Preliminary),
+            new Filled.By(Manner.CertifiedMail),
+            .. (now.Options.Amount ?? PriceEstimate.Of(now.Known)) is { } estimate
+                ? [new Filled.Sum("estimate", estimate)] : (Filled[])[],
+        ],
+    };
 
     private static Bundle Write(Matter matter, bool isPublic)
     {

@@ -18,12 +18,30 @@ namespace Stringline.Papers.PromptPayment;
 internal static class PaymentDemandPaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("payment-demand", "Demand for Payment", "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50", PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public],
-            "The claimant, to the one who hired it, with the steps from the price to the sum demanded.")
-        { Takes = [Told.To, Told.Amount, Told.Day], ProvedAs = ProvedNotice.PaymentDemand },
-        Write);
+    public static Paper Paper { get; } = new("payment-demand", "Demand for Payment", Write)
+    {
+        Sections = "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, to the one who hired it, with the steps from the price to the sum demanded.",
+        Asks =
+        [
+            new(Told.To),
+            new(Told.Amount, "Dollars and cents demanded; nothing: what the file comes to"),
+            new(Told.Day, "The day by which it is to be paid; nothing: now"),
+        ],
+        AlsoServes = ["prompt-payment.progress"],
+        ProvedAs = ProvedNotice.PaymentDemand,
+        Fits = now => now.Assessment.Owed.Demand > 0 ? "Money is owed by the file." : null,
+        Entries =
+        [
+            new("payment-demanded", "It was sent")
+            {
+                To = _ => [],
+                Fill = now => now.Options.Amount is { } asked ? [new Filled.Sum("amount", asked)] : [],
+            },
+        ],
+    };
 
     private static Bundle Write(Matter matter)
     {

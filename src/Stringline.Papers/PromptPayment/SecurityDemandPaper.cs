@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -15,11 +16,19 @@ internal static class SecurityDemandPaper
     private const string Due = "owners-security.due";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("security-demand", "Notice Demanding Security", "Civ. Code §§ 8102, 8710-8712", PaperUse.Given, [WorkKind.Private],
-            "A direct contractor on a large project, to the owner who has given no security for payment.")
-        { Takes = [Told.Amount], Deadline = Due, ProvedAs = ProvedNotice.Security },
-        Write);
+    public static Paper Paper { get; } = new("security-demand", "Notice Demanding Security", Write)
+    {
+        Sections = "Civ. Code §§ 8102, 8710-8712",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "A direct contractor on a large project, to the owner who has given no security for payment.",
+        Asks = [new(Told.Amount, "Dollars and cents of the security; nothing: 15 percent of the price")],
+        Deadline = Due,
+        ProvedAs = ProvedNotice.Security,
+        Fits = now => now.Assessment.Find(Due) is { Standing: Standing.Open } && !now.Has<SecurityDemanded>()
+            ? "The owner owes security for payment." : null,
+        Entries = [new("security-demanded", "It was given: day and manner")],
+    };
 
     private static decimal Above(Matter matter, Number price) =>
         matter.Assessment.Numbers.On(price, matter.Job.Contract.On ?? matter.AsOf).Value;

@@ -19,11 +19,22 @@ internal static class StopWorkPaper
     private const string Id = "stop-work.notice-first-day";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("stop-work-notice", "Stop Work Notice", "Civ. Code §§ 8102, 8830-8834", PaperUse.Given, [WorkKind.Private],
-            "A direct contractor unpaid for 35 days after the due day, to the owner; with the notice to be posted.")
-        { Takes = [Told.Amount, Told.Day], Deadline = Id, ProvedAs = ProvedNotice.StopWork },
-        Write);
+    public static Paper Paper { get; } = new("stop-work-notice", "Stop Work Notice", Write)
+    {
+        Sections = "Civ. Code §§ 8102, 8830-8834",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "A direct contractor unpaid for 35 days after the due day, to the owner; with the notice to be posted.",
+        Asks =
+        [
+            new(Told.Amount, "Dollars and cents that are overdue; nothing: what the file comes to"),
+            new(Told.Day, "The day the payment was due"),
+        ],
+        Deadline = Id,
+        AlsoServes = ["stop-work.posting"],
+        ProvedAs = ProvedNotice.StopWork,
+        Entries = [new("stop-work-notice-given", "It was given: day and to whom") { To = _ => [] }],
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -206,7 +217,7 @@ internal static class StopWorkPaper
         {
             if (matter.Options is not { Day: { } due, Amount: { } amount })
             {
-                matter.Refuse("no-demand", "entries", "No notice demanding payment is entered.",
+                matter.NotEntered("payment-demanded", "no-demand", "No notice demanding payment is entered.",
                     "Enter it as \"payment-demanded\" with its day and amount; or, where the contract itself sets the day of payment, say "
                     + "the sum and that day with --amount and --day.", "Civ. Code §§ 8800, 8832");
                 return null;

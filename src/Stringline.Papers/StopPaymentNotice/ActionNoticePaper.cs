@@ -17,12 +17,17 @@ internal static class ActionNoticePaper
     private const string Deadline = "stop-payment-notice.tell-of-action";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("action-notice", "Notice of Commencement of Action on Stop Payment Notice", "Civ. Code §§ 8102, 8550(e), 9504",
-            PaperUse.Given, [WorkKind.Private, WorkKind.Public],
-            "The claimant, within five days after suit, to everyone to whom the stop payment notice was given.")
-        { Takes = [Told.To], Deadline = Deadline, ProvedAs = ProvedNotice.Action },
-        Write);
+    public static Paper Paper { get; } = new("action-notice", "Notice of Commencement of Action on Stop Payment Notice", Write)
+    {
+        Sections = "Civ. Code §§ 8102, 8550(e), 9504",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, within five days after suit, to everyone to whom the stop payment notice was given.",
+        Asks = [new(Told.To)],
+        Deadline = Deadline,
+        ProvedAs = ProvedNotice.Action,
+        Entries = [new("action-told", "It was given: day and to whom") { To = _ => [] }],
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -31,14 +36,14 @@ internal static class ActionNoticePaper
         var given = matter.Known.All<StopPaymentGiven>();
         if (given.Count == 0)
         {
-            matter.Refuse("no-stop-payment-notice", "entries", "No stop payment notice is entered.",
+            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", "No stop payment notice is entered.",
                 "Enter the one given as \"stop-payment-given\" with its day, to and amount.", section);
         }
 
         var action = Action(matter);
         if (action is null)
         {
-            matter.Refuse("no-action-filed", "entries", "No action on the stop payment notice is entered.",
+            matter.NotEntered("action-filed", "no-action-filed", "No action on the stop payment notice is entered.",
                 "Enter it as \"action-filed\" with its day, court and case number, and \"enforces\": [\"stop-payment-notice\"].", section);
         }
 

@@ -17,12 +17,18 @@ internal static class CounteraffidavitPaper
     private const string Deadline = "summary-release.answer-last-day";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("counteraffidavit", "Counteraffidavit", "Civ. Code §§ 9404, 9406", PaperUse.Given, [WorkKind.Public],
-            "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
-            + "contractor.")
-        { Takes = [Told.Words], Deadline = Deadline, ProvedAs = ProvedNotice.Counteraffidavit },
-        Write);
+    public static Paper Paper { get; } = new("counteraffidavit", "Counteraffidavit", Write)
+    {
+        Sections = "Civ. Code §§ 9404, 9406",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Public],
+        Words = "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
+            + "contractor.",
+        Asks = [new(Told.Words, "On what specific basis each allegation of the affidavit is contested")],
+        Deadline = Deadline,
+        ProvedAs = ProvedNotice.Counteraffidavit,
+        Entries = [new("counteraffidavit-served", "It was served: day, on whom, with proof") { To = _ => [] }],
+    };
 
     // The law has one such time for each affidavit.
     private static Law.Reasoning.Finding? TimeFor(Matter matter, ReleaseAffidavitServed affidavit) => matter.Assessment.Findings

@@ -17,12 +17,26 @@ internal static class ReleaseAffidavitPaper
     private const string Called = "direct contractor";
 
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("release-affidavit", "Direct Contractor’s Affidavit for Release of Funds", "Civ. Code §§ 8102, 9400-9404", PaperUse.Given,
-            [WorkKind.Public],
-            "A direct contractor, to the public entity that withholds money on another’s stop payment notice; served with a copy.")
-        { Takes = [Told.To, Told.Grounds, Told.Words, Told.Amount, Told.Day], ProvedAs = ProvedNotice.ReleaseAffidavit },
-        Write);
+    public static Paper Paper { get; } = new("release-affidavit", "Direct Contractor’s Affidavit for Release of Funds", Write)
+    {
+        Sections = "Civ. Code §§ 8102, 9400-9404",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Public],
+        Words = "A direct contractor, to the public entity that withholds money on another’s stop payment notice; served with a copy.",
+        Asks =
+        [
+            new(Told.To, "Who gave the stop payment notice"),
+            new(Told.Grounds),
+            new(Told.Words, "The facts that support each ground"),
+            new(Told.Amount, "Dollars and cents of which release is demanded; nothing: all that is withheld under the notice"),
+            new(Told.Day, "The day the stop payment notice was given; nothing: a blank to fill in"),
+        ],
+        ProvedAs = ProvedNotice.ReleaseAffidavit,
+        Effect = new(
+            "Sworn and served, it has the public entity serve a copy on whoever gave the stop payment notice. Unless that one answers under "
+            + "oath in the time stated, 10 to 20 days, the money is released. In court the burden of proof is the direct contractor's.",
+            "Civ. Code §§ 9404-9410"),
+    };
 
     private static Bundle Write(Matter matter)
     {

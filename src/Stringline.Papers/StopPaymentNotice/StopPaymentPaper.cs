@@ -6,7 +6,6 @@ using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
@@ -21,22 +20,45 @@ namespace Stringline.Papers.StopPaymentNotice;
 internal static class StopPaymentPaper
 {
     /// <summary>Both papers.</summary>
-    public static IEnumerable<Shelved> Papers =>
-    [
-        Shelved.Of(
-            new Paper("stop-payment-notice", "Stop Payment Notice", "Civ. Code §§ 8102, 8502", PaperUse.Given, [WorkKind.Private],
-                "The claimant, to the owner or the construction lender, to have money withheld.")
-            { Takes = [Told.To, Told.Bonded], Deadline = "stop-payment-notice.last-day",
-                ProvedAs = ProvedNotice.StopPayment },
-            WritePrivate),
-        Shelved.Of(
-            new Paper("public-stop-payment-notice", "Stop Payment Notice, Public Works", "Civ. Code §§ 8102, 9352", PaperUse.Given,
-                [WorkKind.Public],
-                "The claimant, to the public entity, to have money withheld.")
-            { Takes = [Told.To], Deadline = "stop-payment-notice.last-day",
-                ProvedAs = ProvedNotice.StopPayment },
-            PublicStopPaymentPaper.Write),
-    ];
+    public static IEnumerable<Paper> Papers => [Private, Public];
+
+    private static Paper Private { get; } = new("stop-payment-notice", "Stop Payment Notice", WritePrivate)
+    {
+        Sections = "Civ. Code §§ 8102, 8502",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private],
+        Words = "The claimant, to the owner or the construction lender, to have money withheld.",
+        Asks = [new(Told.To), new(Told.Bonded)],
+        Deadline = "stop-payment-notice.last-day",
+        AlsoServes = ["stop-payment-notice.owner", "stop-payment-notice.lender", "stop-payment-notice.owner-demand"],
+        ProvedAs = ProvedNotice.StopPayment,
+        Entries = [Given],
+    };
+
+    private static Paper Public { get; } = new("public-stop-payment-notice", "Stop Payment Notice, Public Works", PublicStopPaymentPaper.Write)
+    {
+        Sections = "Civ. Code §§ 8102, 9352",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Public],
+        Words = "The claimant, to the public entity, to have money withheld.",
+        Asks = [new(Told.To)],
+        Deadline = "stop-payment-notice.last-day",
+        AlsoServes = ["stop-payment-notice.money-out"],
+        ProvedAs = ProvedNotice.StopPayment,
+        Entries = [Given],
+    };
+
+    private static EntryAfter Given => new("stop-payment-given", "It was given: day, to whom, amount")
+    {
+        To = _ => [],
+        Fill = now =>
+        [
+            new Filled.By(Manner.CertifiedMail),
+            .. now.Assessment.AmountOf(Remedy.StopPaymentNotice) is { IsUnknown: false, Demand: > 0 and var held }
+                ? [new Filled.Sum("amount", held)] : (Filled[])[],
+            .. now.Options.Bonded ? [new Filled.Ticked("bonded")] : (Filled[])[],
+        ],
+    };
 
     private static Bundle WritePrivate(Matter matter)
     {
@@ -139,7 +161,7 @@ internal static class StopPaymentPaper
         if (OneLine(party.Name).Length <= Leaf.FootName)
             return null;
         List<Party> alike = [.. to.Where(p => p.Capacity == party.Capacity)];
-        var words = $"the {Service.CapacityOf(party)}";
+        var words = $"the {CapacityWords.Of(party)}";
         return alike.Count == 1 ? words
             : string.Create(CultureInfo.InvariantCulture, $"{words} ({alike.IndexOf(party) + 1} of {alike.Count})");
     }
@@ -177,7 +199,7 @@ internal static class StopPaymentPaper
                 break;
             case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity
                 or PartyCapacity.Supplier:
-                matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {Service.CapacityOf(party)}.",
+                matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
                     "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
                 break;
             default:

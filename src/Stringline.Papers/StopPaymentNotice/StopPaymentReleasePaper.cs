@@ -15,12 +15,20 @@ namespace Stringline.Papers.StopPaymentNotice;
 internal static class StopPaymentReleasePaper
 {
     /// <summary>The paper.</summary>
-    public static Shelved Shelved { get; } = Shelved.Of(
-        new Paper("stop-payment-release", "Release of Stop Payment Notice", "Civ. Code § 8128", PaperUse.Given,
-            [WorkKind.Private, WorkKind.Public],
-            "The claimant, to whoever withholds, once paid in whole or in part (--amount for a reduction).")
-        { Takes = [Told.To, Told.Amount], ProvedAs = ProvedNotice.StopPaymentRelease },
-        Write);
+    public static Paper Paper { get; } = new("stop-payment-release", "Release of Stop Payment Notice", Write)
+    {
+        Sections = "Civ. Code § 8128",
+        Use = PaperUse.Given,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, to whoever withholds, once paid in whole or in part (--amount for a reduction).",
+        Asks = [new(Told.To), new(Told.Amount, "Dollars and cents by which the notice is reduced; nothing: all of it")],
+        ProvedAs = ProvedNotice.StopPaymentRelease,
+        Effect = new(
+            "Given, it lets the holder pay out what was held. Other rights stay, and a new notice may follow while there is time.",
+            "Civ. Code § 8128"),
+        Fits = now => now.Has<StopPaymentGiven>() && now.Assessment.Amount.Demand == 0
+            ? "A stop payment notice was given, and nothing is owed by the file." : null,
+    };
 
     private static Bundle Write(Matter matter)
     {
@@ -28,7 +36,7 @@ internal static class StopPaymentReleasePaper
             .LastOrDefault(n => matter.Options.To.Count == 0 || n.To.Any(matter.Options.To.Contains));
         if (given is null)
         {
-            matter.Refuse("no-stop-payment-notice", "entries", matter.Options.To.Count == 0 ? "No stop payment notice is entered."
+            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", matter.Options.To.Count == 0 ? "No stop payment notice is entered."
                 : "No stop payment notice to that party is entered.",
                 "Enter the one given as \"stop-payment-given\" with its day, to and amount.", "Civ. Code § 8128");
         }

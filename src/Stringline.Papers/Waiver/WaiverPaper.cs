@@ -11,37 +11,101 @@ namespace Stringline.Papers.Waiver;
 /// </summary>
 internal static class WaiverPaper
 {
-    /// <summary>The four papers.</summary>
-    public static IEnumerable<Shelved> Papers =>
-        Enum.GetValues<WaiverForm>().Select(form => Shelved.Of(PaperOf(form), matter => Write(form, matter))).Select(WithOutlook);
+    private const string OfCheck = "Dollars and cents of the check";
 
-    // Whoever makes it is told what it gives away before the files are named.
-    private static Shelved WithOutlook(Shelved waiver) => new(waiver.Paper, matter => waiver.Make(matter) switch
+    private static Paper ConditionalProgress { get; } = new("waiver-8132", WaiverLeaf.TitleOf(WaiverForm.ConditionalProgress), matter => Write(
+        WaiverForm.ConditionalProgress, matter))
     {
-        PacketOutcome.Made made => made with { Outlook = matter.Outlook },
-        var refused => refused,
-    });
-
-    private static Paper PaperOf(WaiverForm form) =>
-        new($"waiver-{WaiverToBe.NumberOf(form)}", WaiverLeaf.TitleOf(form), $"Civ. Code § {WaiverToBe.NumberOf(form)}", PaperUse.Sent,
-            [WorkKind.Private, WorkKind.Public], Words(form)) { Takes = Takes(form) };
-
-    private static IReadOnlyList<Told> Takes(WaiverForm form) => form switch
-    {
-        WaiverForm.ConditionalProgress => [Told.Through, Told.Amount, Told.Maker, Told.Payee, Told.Releases, Told.ThroughAgain],
-        WaiverForm.UnconditionalProgress => [Told.Through, Told.Amount, Told.PaymentCleared, Told.Releases, Told.ThroughAgain],
-        WaiverForm.ConditionalFinal => [Told.Amount, Told.Maker, Told.Payee, Told.Disputed, Told.Releases],
-        WaiverForm.UnconditionalFinal => [Told.Disputed, Told.PaymentCleared, Told.Releases],
-        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
+        Sections = "Civ. Code § 8132",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, when a progress payment is asked for or a check is handed over.",
+        Asks =
+        [
+            new(Told.Through), new(Told.Amount, OfCheck), new(Told.Maker), new(Told.Payee), new(Told.Releases), new(Told.ThroughAgain),
+        ],
+        Waiver = WaiverForm.ConditionalProgress,
+        Effect = new(
+            "Signed, it gives up lien, stop payment notice and payment bond rights through the day written on it, but only once the check "
+            + "that it names is paid by the bank. Until then nothing is given up.",
+            "Civ. Code § 8132"),
+        Fits = now => now.Assessment.Amount.Demand > 0 && !IsComplete(now)
+            ? "Money is owed and the work goes on: for a progress payment that is promised." : null,
+        Entries = [HandedOver(WaiverForm.ConditionalProgress)],
     };
 
-    private static string Words(WaiverForm form) => form switch
+    private static Paper UnconditionalProgress { get; } = new("waiver-8134", WaiverLeaf.TitleOf(WaiverForm.UnconditionalProgress), matter =>
+        Write(WaiverForm.UnconditionalProgress, matter))
     {
-        WaiverForm.ConditionalProgress => "The claimant, when a progress payment is asked for or a check is handed over.",
-        WaiverForm.UnconditionalProgress => "The claimant, once a progress payment is in the bank.",
-        WaiverForm.ConditionalFinal => "The claimant, when the final payment is asked for or a check is handed over.",
-        WaiverForm.UnconditionalFinal => "The claimant, once paid in full.",
-        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
+        Sections = "Civ. Code § 8134",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, once a progress payment is in the bank.",
+        Asks =
+        [
+            new(Told.Through), new(Told.Amount, "Dollars and cents of the payment received"), new(Told.PaymentCleared), new(Told.Releases),
+            new(Told.ThroughAgain),
+        ],
+        Waiver = WaiverForm.UnconditionalProgress,
+        GivesUpAtOnce = new(
+            "The claimant loses its lien, stop payment notice and payment bond rights for everything furnished through the day written on "
+            + "it, whether this payment pays for all of it or not. It keeps retention, unpaid extras and contract rights.",
+            ConditionalProgress),
+        Entries = [HandedOver(WaiverForm.UnconditionalProgress)],
+    };
+
+    private static Paper ConditionalFinal { get; } = new("waiver-8136", WaiverLeaf.TitleOf(WaiverForm.ConditionalFinal), matter => Write(
+        WaiverForm.ConditionalFinal, matter))
+    {
+        Sections = "Civ. Code § 8136",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, when the final payment is asked for or a check is handed over.",
+        Asks = [new(Told.Amount, OfCheck), new(Told.Maker), new(Told.Payee), new(Told.Disputed), new(Told.Releases)],
+        Waiver = WaiverForm.ConditionalFinal,
+        Effect = new(
+            "Signed, it gives up lien, stop payment notice and payment bond rights for the whole job, but only once the check that it names "
+            + "is paid by the bank. Until then nothing is given up.",
+            "Civ. Code § 8136"),
+        Fits = now => now.Assessment.Amount.Demand > 0 && IsComplete(now)
+            ? "Money is owed and the work is complete: for the final payment that is promised." : null,
+        Entries = [HandedOver(WaiverForm.ConditionalFinal)],
+    };
+
+    private static Paper UnconditionalFinal { get; } = new("waiver-8138", WaiverLeaf.TitleOf(WaiverForm.UnconditionalFinal), matter => Write(
+        WaiverForm.UnconditionalFinal, matter))
+    {
+        Sections = "Civ. Code § 8138",
+        Use = PaperUse.Sent,
+        Works = [WorkKind.Private, WorkKind.Public],
+        Words = "The claimant, once paid in full.",
+        Asks = [new(Told.Disputed), new(Told.PaymentCleared), new(Told.Releases)],
+        Waiver = WaiverForm.UnconditionalFinal,
+        GivesUpAtOnce = new(
+            "The claimant loses its lien, stop payment notice and payment bond rights for the whole job. It keeps nothing but the disputed "
+            + "extras in the amount written on it.",
+            ConditionalFinal),
+        Entries = [HandedOver(WaiverForm.UnconditionalFinal)],
+    };
+
+    /// <summary>The four papers.</summary>
+    public static IReadOnlyList<Paper> Papers { get; } = [ConditionalProgress, UnconditionalProgress, ConditionalFinal, UnconditionalFinal];
+
+    /// <summary>The paper of a form.</summary>
+    public static Paper Of(WaiverForm form) => Papers.First(paper => paper.Waiver == form);
+
+    private static bool IsComplete(Occasion now) => now.Assessment.Find("completion.day") is { Readings.Count: > 0 };
+
+    private static EntryAfter HandedOver(WaiverForm form) => new("waived", "It was signed and handed over")
+    {
+        Fill = now =>
+        [
+            new Filled.Form(form),
+            .. now.Options.Through is { } through ? [new Filled.Day("through", through)] : (Filled[])[],
+            .. now.Options.Amount is { } check ? [new Filled.Sum("amount", check)] : (Filled[])[],
+            .. now.Options.Disputed is { } excepted ? [new Filled.Sum("excepted", excepted)] : (Filled[])[],
+            .. now.Options.PaymentCleared is { } cleared ? [new Filled.Day("paymentCleared", cleared)] : (Filled[])[],
+        ],
     };
 
     /// <summary>The waiver that the file and the options describe.</summary>
@@ -72,7 +136,7 @@ internal static class WaiverPaper
     /// <summary>The waiver, with every reason against it put to the matter.</summary>
     public static WaiverToBe Ordered(WaiverForm form, Matter matter)
     {
-        matter.OnlyOn(PaperOf(form));
+        matter.OnlyOn(Of(form));
         var waiver = ToBe(form, matter);
         foreach (var refusal in waiver.Refusals())
             matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);

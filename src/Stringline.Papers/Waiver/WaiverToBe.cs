@@ -86,18 +86,6 @@ public sealed record WaiverToBe
         _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Not a form."),
     };
 
-    /// <summary>The form of a paper of the catalogue; null where the paper is no waiver.</summary>
-    public static WaiverForm? FormOf(string paperId)
-    {
-        foreach (var form in Enum.GetValues<WaiverForm>())
-        {
-            if (paperId == $"waiver-{NumberOf(form)}")
-                return form;
-        }
-
-        return null;
-    }
-
     /// <summary>
     /// A fingerprint of everything that will stand on the page, the prescribed words included: SHA-256 in hexadecimal. Two waivers that
     /// read alike have the same.

@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
@@ -65,7 +64,7 @@ internal static class Addressees
     public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, Func<Party, string?>? attention = null,
         Func<Party, string>? capacity = null)
     {
-        leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention?.Invoke(p), capacity ?? Service.CapacityOf)).DefaultIfEmpty(null)]);
+        leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention?.Invoke(p), capacity ?? CapacityWords.Of)).DefaultIfEmpty(null)]);
     }
 
     /// <summary>

@@ -1,3 +1,4 @@
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
@@ -19,7 +20,7 @@ internal static class Binding
                 matter.Refuse(refusal);
         }
 
-        CheckLetters(matter, bundle);
+        CheckLetters(paper, matter, bundle);
         CheckRoom(matter, bundle, measure);
         if (!matter.Clear && !matter.Options.Draft)
             return new PacketOutcome.Refused(matter.Refusals);
@@ -40,7 +41,8 @@ internal static class Binding
         }
 
         var fee = bundle.Guide.Recording is { } recording ? Fee(matter, recording, files[0].Pages, Until(paper, matter, bundle)) : null;
-        var sheet = new GuideSheet(paper, matter, bundle, files, fee, inTheWay);
+        ISheet sheet = bundle.Sheet is { } own && fee is not null ? own(fee, files[0].Pages, inTheWay)
+            : new GuideSheet(paper, matter, bundle, files, fee, inTheWay);
         var plan = sheet.Plan(draft, measure);
         if (UnsetOnSheet(plan, inTheWay) is { } unset)
         {
@@ -56,11 +58,11 @@ internal static class Binding
         var failed = reports.SelectMany(r => r.Checks.Where(c => !c.Passed).Select(c => Failed(r, c))).ToList();
         return failed.Count > 0 && !draft
             ? new PacketOutcome.Refused(failed)
-            : new PacketOutcome.Made(files, fee, reports, [.. inTheWay, .. failed]);
+            : new PacketOutcome.Made(files, fee, reports, [.. inTheWay, .. failed]) { Outlook = matter.Outlook };
     }
 
     /// <summary>A paper that fails its check is not handed over.</summary>
-    public static Refusal Failed(PreflightReport report, PreflightCheck check) =>
+    private static Refusal Failed(PreflightReport report, PreflightCheck check) =>
         new("preflight", $"{report.Paper}: {check.Name}", check.Words,
             "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
@@ -81,20 +83,28 @@ internal static class Binding
                 : Math.Max(2, matter.Facts.Names.Count),
             References = recording.References,
             ConformedCopy = true,
+            NamesAtEachAddress = recording.NamesAtEachAddress,
+            ServedWithCertificateOfMailing = recording.ServedWithCertificateOfMailing,
             Until = until,
         });
 
-    private static void CheckLetters(Matter matter, Bundle bundle)
+    private static void CheckLetters(Paper paper, Matter matter, Bundle bundle)
     {
         List<string> texts = [.. bundle.Leaves.SelectMany(l => l.Texts)];
         foreach (var refusal in TooLong.In(texts, bundle.Leaves.SelectMany(l => l.UnderSignatures), "the texts of the paper"))
             matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
         if (Unset(texts, Face.Serif, "the texts of the paper") is { } unset)
-            matter.Refuse(unset.Id, unset.Where, unset.There, unset.Right, unset.Section);
+        {
+            matter.Refuse(paper.Use != PaperUse.Recorded ? unset : unset with
+            {
+                Right = "Write it in Latin letters, with any accents, as the deed does.",
+                Section = "Gov. Code § 27201(a)",
+            });
+        }
     }
 
     /// <summary>Letters of a sheet for which its typeface has no shape; null where it has all, or where letters are in the way already.</summary>
-    public static Refusal? UnsetOnSheet(PaperPlan plan, List<Refusal> inTheWay) =>
+    private static Refusal? UnsetOnSheet(PaperPlan plan, List<Refusal> inTheWay) =>
         Unset(plan.Says, Face.Sans, "the texts of the sheet") is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id) ? unset : null;
 
     // Letters for which the typeface has no shape; null where it has all.

@@ -1,7 +1,7 @@
 using Stringline.Law.Reasoning;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Counter;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 

@@ -1,5 +1,5 @@
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 
 namespace Stringline.Papers.Writing;
 
@@ -62,6 +62,15 @@ internal sealed record Recording(RecordedPaperKind Kind, int Certificates, int R
     /// <summary>Whether it is the owner's paper, on which the claimant of the job file has no part.</summary>
     public bool IsOwners { get; init; }
 
+    /// <summary>
+    /// Persons against whom an involuntary lien is recorded, counted for each address; empty where the office gives no notice to them (Gov.
+    /// Code § 27297.5).
+    /// </summary>
+    public IReadOnlyList<int> NamesAtEachAddress { get; init; } = [];
+
+    /// <summary>Whether a copy went by first-class mail with a certificate of mailing (Gov. Code § 27297.5(b)(3)).</summary>
+    public bool ServedWithCertificateOfMailing { get; init; }
+
     /// <summary>Pages of a proof of service that is always recorded with the paper, at the least; else 0.</summary>
     public int ProofPages { get; init; }
 }
@@ -70,4 +79,11 @@ internal sealed record Recording(RecordedPaperKind Kind, int Certificates, int R
 /// <param name="Leaves">The papers.</param>
 /// <param name="Guide">What the accompanying sheet says.</param>
 /// <param name="AlwaysDraft">Why the papers are only ever a draft; null where they are not.</param>
-internal sealed record Bundle(IReadOnlyList<Leaf> Leaves, Guide Guide, Refusal? AlwaysDraft = null);
+internal sealed record Bundle(IReadOnlyList<Leaf> Leaves, Guide Guide, Refusal? AlwaysDraft = null)
+{
+    /// <summary>
+    /// The sheet, of a paper that has one of its own: made of the fee, the number of pages and what stands in the way; null takes the one
+    /// that the guide makes.
+    /// </summary>
+    public Func<FeeEstimate, int, IReadOnlyList<Refusal>, ISheet>? Sheet { get; init; }
+}

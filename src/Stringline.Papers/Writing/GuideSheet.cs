@@ -1,9 +1,8 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using Stringline.Papers.Counter;
-using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 
@@ -13,7 +12,7 @@ namespace Stringline.Papers.Writing;
 /// The page for whoever signs, mails or hands over the paper: what first, by when, to whom, how, and what to keep. Never part of the paper.
 /// </summary>
 internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IReadOnlyList<PaperFile> files, FeeEstimate? fee,
-    IReadOnlyList<Refusal> inTheWay, Closeness? set = null, int closer = 0)
+    IReadOnlyList<Refusal> inTheWay, Closeness? set = null, int closer = 0) : ISheet
 {
     private readonly Guide guide = bundle.Guide;
 
@@ -180,7 +179,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IReadOnlyList<string> Addressed(Party party) =>
     [
         Addressees.NameLines(party),
-        (guide.Capacity ?? Service.CapacityOf)(party),
+        (guide.Capacity ?? CapacityWords.Of)(party),
         (guide.Attention?.Invoke(party) is { } officer ? $"{officer}\n" : "")
             + (matter.AddressOf(party) ?? "find it: see Civ. Code § 8108"),
     ];

@@ -50,6 +50,17 @@ internal sealed class Leaf(string FileName, string Title)
     /// <summary>Least size in points of that wording, in boldface; null where the section says nothing of type.</summary>
     public double? WordingPoints { get; set; }
 
+    /// <summary>
+    /// Whether the last sentence of that wording must be in capitals, but for a web address in lower case (Civ. Code § 8416(a)(8)).
+    /// </summary>
+    public bool LastSentenceInCapitals { get; set; }
+
+    /// <summary>Points before each numbered row.</summary>
+    public double RowBefore { get; init; } = 5.5;
+
+    /// <summary>Points before the words of an oath.</summary>
+    public double OathBefore { get; init; } = 9;
+
     /// <summary>Text that must be in type at least as large as any other on the paper.</summary>
     public string? LargestText { get; set; }
 
@@ -101,14 +112,11 @@ internal sealed class Leaf(string FileName, string Title)
     {
         number++;
         Row(new FieldRow(label, [.. values.Select(Clean)]) { Number = string.Create(CultureInfo.InvariantCulture, $"{number}."),
-            FirstStyle = first, Before = 5.5 });
+            FirstStyle = first, Before = RowBefore });
     }
 
     /// <summary>A label and its value without a number.</summary>
     public void Line(string label, params IReadOnlyList<string?> values) => Row(new FieldRow(label, [.. values.Select(Clean)]));
-
-    /// <summary>Begins the numbers anew.</summary>
-    public void Renumber() => number = 0;
 
     private void Row(FieldRow row)
     {
@@ -125,6 +133,13 @@ internal sealed class Leaf(string FileName, string Title)
 
     /// <summary>Any other block.</summary>
     public void Add(Block block) => blocks.Add(block);
+
+    /// <summary>Any other block, with the texts in it that come from facts, for the check of letters.</summary>
+    public void Add(Block block, IEnumerable<string> facts)
+    {
+        texts.AddRange(facts);
+        blocks.Add(block);
+    }
 
     /// <summary>Names a blank that a block leaves.</summary>
     public void Blank(string words)
@@ -174,7 +189,7 @@ internal sealed class Leaf(string FileName, string Title)
         texts.Add(words);
         Signer(name, under);
         List<Block> together = heading is null ? [] : [new Heading(heading, TypeStyle.Heading) { Before = 20 }];
-        together.Add(new Paragraph(words, TypeStyle.Body) { Before = 9 });
+        together.Add(new Paragraph(words, TypeStyle.Body) { Before = OathBefore });
         together.Add(new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is "
             + "true and correct.", TypeStyle.Body));
         together.Add(new Signature(name, under));
@@ -225,6 +240,7 @@ internal sealed class Leaf(string FileName, string Title)
         Recorded = Return is null ? null : new RecordedPaper(InCapitals, Return.Name, Return.Address),
         Wording = Wording,
         WordingPoints = WordingPoints,
+        LastSentenceInCapitals = LastSentenceInCapitals,
         LargestText = LargestText,
         Signers = signers,
         MustHold = held,

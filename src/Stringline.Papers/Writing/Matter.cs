@@ -2,7 +2,6 @@ using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
-using Stringline.Papers.ClaimOfLien;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -28,7 +27,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public FactsAsOf Known { get; } = new(job, assessment.AsOf);
 
     /// <summary>Names, addresses and site.</summary>
-    public ClaimFacts Facts { get; } = ClaimFacts.Of(job, assessment);
+    public PrintedFacts Facts { get; } = PrintedFacts.Of(job, assessment);
 
     /// <summary>What a waiver gives away; null on any other paper, and while nothing says how far it reaches or what is paid.</summary>
     public WaiverOutlook? Outlook { get; set; }
@@ -40,14 +39,27 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public bool Clear => refusals.Count == 0;
 
     /// <summary>Adds a reason; the same reason at the same place is given once.</summary>
-    public void Refuse(string id, string where, string there, string right, string section)
-    {
-        if (!refusals.Exists(r => r.Id == id && r.Where == where))
-            refusals.Add(new Refusal(id, where, there, right, section));
-    }
+    public void Refuse(string id, string where, string there, string right, string section) =>
+        Refuse(new Refusal(id, where, there, right, section));
 
     /// <summary>The same.</summary>
-    public void Refuse(Refusal refusal) => Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
+    public void Refuse(Refusal refusal)
+    {
+        if (!refusals.Exists(r => r.Id == refusal.Id && r.Where == refusal.Where))
+            refusals.Add(refusal);
+    }
+
+    /// <summary>Adds the reason that an entry is missing.</summary>
+    /// <param name="kind">The kind of entry that would mend it, by its word in the job file.</param>
+    /// <param name="id">Id of the refusal.</param>
+    /// <param name="there">What is there.</param>
+    /// <param name="right">What would be right.</param>
+    /// <param name="section">The section that asks for it.</param>
+    public void NotEntered(string kind, string id, string there, string right, string section) =>
+        Refuse(new Refusal(id, "entries", there, right, section) { Enter = kind });
+
+    /// <summary>Adds reasons each of which is another, though several be about one place.</summary>
+    public void RefuseEach(IEnumerable<Refusal> reasons) => refusals.AddRange(reasons);
 
     /// <summary>A text the paper cannot do without.</summary>
     public string? Need(string? value, string id, string where, string right, string section)

@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Papers.ClaimOfLien;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -40,7 +39,7 @@ internal static class NoticeContents
                 $"{Section}(1)");
         }
 
-        leaf.Field((isPublic, owners.Count > 1 || owners.Any(Service.IsSeveral)) switch
+        leaf.Field((isPublic, owners.Count > 1 || owners.Any(CapacityWords.IsSeveral)) switch
         {
             (true, false) => "Public entity",
             (true, true) => "Public entities",
@@ -90,7 +89,7 @@ internal static class NoticeContents
 
     /// <summary>Name, capacity and address of a person.</summary>
     public static string Person(Matter matter, Party party) =>
-        Addressees.WithHolders(party, $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({Service.CapacityOf(party)})" : "")}") + "\n"
+        Addressees.WithHolders(party, $"{OneLine(Clean(party.Name) ?? "")}{(party.Reputed ? $" ({CapacityWords.Of(party)})" : "")}") + "\n"
         + (matter.AddressOf(party) ?? "(address not known to the giver of this notice)");
 
     /// <summary>The site's lines; a missing site is a reason against the paper.</summary>
@@ -108,14 +107,14 @@ internal static class NoticeContents
                 : $"'{matter.Job.Work.Site.County}' is no county of California.", "Name one of the 58 counties.", "Civ. Code § 8060");
         }
 
-        return [.. ClaimPaper.Site(matter.Facts)];
+        return [.. SiteWords.Of(matter.Facts)];
     }
 
     /// <summary>To or for whom the work is (paragraph (6)(B)).</summary>
     public static string? Hirer(Matter matter)
     {
         if (matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null)
-            return ClaimPaper.Hirer(hirer);
+            return SiteWords.Hirer(hirer);
         matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.",
             "Name the party id of the one who contracted with the claimant.", $"{Section}(6)(B)");
         return null;
@@ -171,7 +170,7 @@ internal static class NoticeContents
     {
         var role = RoleWord(matter.Job.Claimant.Role);
         return matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null
-            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract with {Addressees.InSentence(hirer)}, the {Service.CapacityOf(hirer)}"
+            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract with {Addressees.InSentence(hirer)}, the {CapacityWords.Of(hirer)}"
             : $"{char.ToUpperInvariant(role[0])}{role[1..]}";
     }
 }

@@ -22,7 +22,7 @@ internal static class RecordedClaims
     {
         if (Chosen(matter) is not { } claim)
         {
-            matter.Refuse("no-claim-recorded", "entries", matter.Options.Number is null ? "No recorded claim of lien is entered."
+            matter.NotEntered("claim-recorded", "no-claim-recorded", matter.Options.Number is null ? "No recorded claim of lien is entered."
                 : "No recorded claim with that instrument number is entered.",
                 "Enter it as \"claim-recorded\" with its day, amount and instrument number.", section);
             return new NamedClaim(null, null, null);

@@ -20,14 +20,20 @@ internal static class Signing
     /// <param name="paper">What the paper is called.</param>
     /// <param name="section">The section that asks for it.</param>
     /// <param name="called">What the paper calls the claimant of the job file.</param>
-    public static void Verify(Leaf leaf, Matter matter, string paper, string section, string called = "claimant")
+    /// <param name="shortly">What the oath calls the paper once it is named; null takes the same.</param>
+    /// <param name="saysReputed">
+    /// Whether the paper names somebody as reputed, where that is said behind the oath too; null where all of it stands before.
+    /// </param>
+    public static void Verify(Leaf leaf, Matter matter, string paper, string section, string called = "claimant", string? shortly = null,
+        bool? saysReputed = null)
     {
         var facts = matter.Facts;
         var who = facts.SignsForSelf
             ? $"I am the {called} named in the foregoing {paper}."
             : $"I am {facts.SignerTitle ?? "the agent"} of {facts.Claimant}, the {called} named in the foregoing {paper}, and I am "
             + $"authorized to make this verification for the {called}.";
-        leaf.Oath("VERIFICATION", $"{who} I have read the {paper} and know its contents. {OfKnowledge(SaysReputed(leaf))}",
+        leaf.Oath("VERIFICATION", $"{who} I have read the {shortly ?? paper} and know its contents. "
+            + OfKnowledge(saysReputed ?? SaysReputed(leaf)),
             Signer(matter, section), Under(matter, called));
     }
 
@@ -36,7 +42,7 @@ internal static class Signing
     /// (Code Civ. Proc. § 446(a)).
     /// </summary>
     /// <param name="saysReputed">Whether the paper names somebody as reputed.</param>
-    public static string OfKnowledge(bool saysReputed) => saysReputed
+    private static string OfKnowledge(bool saysReputed) => saysReputed
         ? "The statements in it are true of my own knowledge, except as to who is named as reputed, which is stated on information and "
         + "belief, and as to that I believe it to be true."
         : "The statements in it are true of my own knowledge.";

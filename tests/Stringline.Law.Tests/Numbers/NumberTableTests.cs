@@ -1,6 +1,5 @@
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
 using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Numbers;

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Line;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
+using Stringline.Law.Enforcement;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Pages.Job;
@@ -20,21 +21,19 @@ internal sealed class AfterRecordingModel(Office office, Ways ways) : PageModel
     /// <summary>What is known of the claim.</summary>
     public AfterRecording After { get; private set; } = null!;
 
+    /// <summary>What can be done.</summary>
+    public IReadOnlyList<ActOnClaim> Acts { get; private set; } = [];
+
     /// <summary>The findings about this time.</summary>
     public IReadOnlyList<Finding> Findings { get; private set; } = [];
 
-    /// <summary>What can be done: in words, for which finding its papers are, and which form enters it.</summary>
-    public static IReadOnlyList<(string Title, string Told, string Finding, string Form)> Acts { get; } =
-    [
-        ("Sue to enforce the lien", "A lawyer files the action within the 90 days. Neither a demand nor a notice stops them.", "enforcement.last-day", "action-filed"),
-        ("Give credit", "Where you and the owner agree on time to pay: both sign, and the notice of credit is recorded within the 90 days. The time to sue then runs from the end of the credit, at most one year after completion.", "credit.last-day", "credit-recorded"),
-        ("Notice of pendency of action", "Recorded within 20 days after the suit is filed; buyers and lenders are bound from its recording.", "lis-pendens.last-day", "lis-pendens-recorded"),
-        ("Release", "Once you are paid, or the claim cannot stand: it names the owners and the claim's instrument number, and is signed before a notary.", "release.when-paid", "release-recorded"),
-        ("The owner acted", "A demand for release, or a release bond in place of the property: enter the day you got it.", "release.answer-by", "release-demanded"),
-    ];
+    /// <summary>The address of the papers for an act; null where there are none of a claimant's own.</summary>
+    public string? Papers(ActOnClaim act) => act.IsAttorneys ? null : Papers(act.Finding);
 
-    /// <summary>The address of the papers for a finding; null where there are none. A suit is a lawyer's paper.</summary>
-    public string? Papers(string finding) => ways.Has("/Job/Papers") && finding != "enforcement.last-day" && PaperFit.ServesAny(finding) ? $"/job/{Id}/papers?for={Uri.EscapeDataString(finding)}" : null;
+    /// <summary>The address of the papers for a finding; null where there are none.</summary>
+    public string? Papers(string finding) => ways.Has("/Job/Papers") && PaperFit.ServesAny(finding)
+        ? $"/job/{Id}/papers?for={Uri.EscapeDataString(finding)}"
+        : null;
 
     /// <summary>Shows it.</summary>
     public IActionResult OnGet()
@@ -44,6 +43,7 @@ internal sealed class AfterRecordingModel(Office office, Ways ways) : PageModel
         Job = job;
         ViewData["Job"] = job;
         After = AfterRecording.Of(job);
+        Acts = ActOnClaim.On(job.Assessment.Numbers, job.Assessment.AsOf);
         Findings = AfterRecording.Findings(job.Assessment);
         return Page();
     }

@@ -77,10 +77,10 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
         Job = job;
         ViewData["Job"] = job;
         Asked = PaperRequest.Read(paper, Request.Query);
-        Fields = [.. paper.Takes.Select(told => PaperField.Of(told, paper))];
+        Fields = [.. paper.Asks.Select(PaperField.Of)];
         if (Asked.Faults.Count > 0)
             return Page();
-        if (WaiverToBe.FormOf(paper.Id) is { } form)
+        if (paper.Waiver is { } form)
             Outlook = WaiverOrder.Of(form, job.Facts, job.Assessment, Asked.Options).Outlook;
         switch (bench.Make(job, Asked))
         {

@@ -1,4 +1,4 @@
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>A price of an office as it is reckoned with.</summary>
 /// <param name="Taken">What is reckoned.</param>
@@ -28,7 +28,7 @@ internal readonly record struct Price(decimal Taken, decimal Most, bool Ask, boo
     public static Price Capped(RecorderOffice office, RecorderField field, decimal standIn, decimal highest)
     {
         var price = Of(office, field, standIn, highest);
-        var readings = RecorderTable.StatuteOf(field, office.On);
+        var readings = office.StatuteOf(field);
         if (readings is not [var now, .., { From: { } begins } dearer] || Since(office.Fact(field)) >= begins)
             return price;
         var more = (dearer.Dollars - now.Dollars) ?? 0;

@@ -1,4 +1,6 @@
-namespace Stringline.Papers.Fees;
+using System.Globalization;
+
+namespace Stringline.Law.Recording;
 
 /// <summary>
 /// A county recorder's office and its published prices as they were read, on a day. Amounts are dollars and cents;
@@ -14,6 +16,29 @@ public sealed record RecorderOffice
 
     /// <summary>All that was read of it and holds on that day, in the order of the table.</summary>
     public IReadOnlyList<RecorderFact> Facts { get; init; } = [];
+
+    private IReadOnlyList<RecorderFact>? EveryDay { get; init; }
+
+    private IReadOnlyList<RecorderFact> OfStatutes { get; init; } = [];
+
+    /// <summary>An office on a day, of all that was read of it.</summary>
+    /// <param name="county">The county.</param>
+    /// <param name="facts">All that was read of it, for whatever day.</param>
+    /// <param name="statutes">What the statutes set for every county, for whatever day.</param>
+    /// <param name="on">The day.</param>
+    public static RecorderOffice Of(
+        string county, IReadOnlyList<RecorderFact> facts, IReadOnlyList<RecorderFact> statutes, LocalDate on) =>
+        new RecorderOffice { County = county, EveryDay = facts, OfStatutes = statutes }.OnDay(on);
+
+    /// <summary>The same office on another day.</summary>
+    public RecorderOffice OnDay(LocalDate day) =>
+        this with { On = day, Facts = [.. (EveryDay ?? Facts).Where(f => f.HoldsOn(day))] };
+
+    /// <summary>What the statutes set for a field, on every reading that is open on the office's day, the lowest first.</summary>
+    internal IReadOnlyList<RecorderFact> StatuteOf(RecorderField field) =>
+    [
+        .. OfStatutes.Where(f => f.Field == field && (On is { } day ? f.HoldsOn(day) : f.From is null)).OrderBy(f => f.Dollars),
+    ];
 
     /// <summary>Where the counter is; the city alone, from memory, where no street was read.</summary>
     public string? Place => Words(RecorderField.Counter) ?? (Words(RecorderField.City) is { } city ? $"{city} (confirm the city)" : null);

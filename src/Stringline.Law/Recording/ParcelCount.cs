@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
+using Stringline.Law.Reasoning;
 
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>How many parcels a text of parcel numbers names: listed, told in a range, or with only their last figures repeated.</summary>
 /// <remarks>
@@ -23,6 +25,7 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
 
     /// <summary>Counts.</summary>
     /// <param name="text">Parcel numbers as written; null or empty counts as one.</param>
+    [Rule("Gov. Code § 27388.1(a)(1)", Since = "2018-01-01", Sure = Sure.OurReading)]
     public static ParcelCount Of(string? text)
     {
         var (count, ranged, unread) = (0, false, (string?)null);
@@ -37,7 +40,7 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
                 unread ??= part;
         }
 
-        return new ParcelCount(Math.Max(unread is null ? 1 : RecordingFee.MostHomes, count), unread, ranged && unread is null);
+        return new ParcelCount(Math.Max(unread is null ? 1 : RecordingNumbers.MostHomes, count), unread, ranged && unread is null);
     }
 
     // A long dash stands for "to" where the numbers themselves are written with hyphens, where it is the only one, and between spaces.

@@ -1,4 +1,4 @@
-namespace Stringline.Papers.ClaimOfLien;
+namespace Stringline.Papers.Writing;
 
 /// <summary>One of several works of improvement of a job (Civ. Code § 8446(b)).</summary>
 /// <param name="Text">Which it is, in words; empty where only their number is known.</param>

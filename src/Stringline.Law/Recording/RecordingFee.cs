@@ -1,6 +1,8 @@
-using static Stringline.Papers.PaperText;
+using Stringline.Law.Reasoning;
+using static Stringline.Law.Reasoning.LawText;
+using static Stringline.Law.Recording.RecordingNumbers;
 
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>
 /// Recording fees of a paper that is recorded against real property (Gov. Code §§ 27361-27361.8, 27388-27388.2).
@@ -8,45 +10,6 @@ namespace Stringline.Papers.Fees;
 /// </summary>
 public static class RecordingFee
 {
-    /// <summary>
-    /// Highest base that any county was read to print: $10 (§ 27361(a)) and six dollars of the county's own, though only five additions of
-    /// $1 were read (§§ 27361(d), 27361.4(a)-(c), 27397(c)(1)).
-    /// </summary>
-    public const decimal HighestBase = 16;
-
-    /// <summary>The page alone, of any county: not more than $10 (Gov. Code § 27361(a)(1)).</summary>
-    private const decimal RecordingAlone = 10;
-
-    /// <summary>Each further page: not more than $3 (Gov. Code § 27361(a)(1)).</summary>
-    public const decimal HighestExtraPage = 3;
-
-    /// <summary>Fraud fee: not more than $10 (Gov. Code § 27388(a)(1)).</summary>
-    public const decimal HighestFraud = 10;
-
-    /// <summary>Restrictive covenant fee, where the county took it up (Gov. Code § 27388.2).</summary>
-    public const decimal HighestCovenant = 2;
-
-    /// <summary>Each further ten names: the highest that any county was read to print.</summary>
-    public const decimal HighestNames = 10;
-
-    /// <summary>Each further reference: the same.</summary>
-    public const decimal HighestReference = 4;
-
-    /// <summary>Each notice of involuntary lien: the same.</summary>
-    public const decimal HighestNotice = 20;
-
-    /// <summary>A conformed copy, for the whole or each page: the same.</summary>
-    public const decimal HighestCopy = 6;
-
-    /// <summary>Homes fee (Gov. Code § 27388.1(a)(1)).</summary>
-    public const decimal Homes = 75;
-
-    /// <summary>The homes fee is charged three times at most: $225 (Gov. Code § 27388.1(a)(1)).</summary>
-    public const int MostHomes = 3;
-
-    /// <summary>Each page of a document with a page of another size (Gov. Code § 27361(a)(2)).</summary>
-    public const decimal Nonstandard = 3;
-
     /// <summary>Estimates the fee.</summary>
     /// <param name="office">Whose prices.</param>
     /// <param name="request">What is to be recorded; at least one page, title and parcel.</param>
@@ -59,13 +22,13 @@ public static class RecordingFee
         IEnumerable<FeePart> parts =
         [
             FirstPage(office, request), ExtraPages(office, request), FraudFee(office, request), HomesFee(office, request),
-            CovenantFee(office, request), NonstandardPages(request), PenaltyPrint(request), ManyNames(office, request),
+            CovenantFee(office, request), NonstandardPages(request), PenaltyPages(request), ManyNames(office, request),
             ManyReferences(office, request), LienNotice(office, request), Conformed(office, request),
         ];
         IReadOnlyList<FeePart> all = [.. parts];
         var most = all.Sum(p => p.Most);
         var later = request.Until is { } until && office.On is { } on && until > on
-            ? Of(RecorderTable.For(office.County, until), request with { Until = null }).AtMost : most;
+            ? Of(office.OnDay(until), request with { Until = null }).AtMost : most;
         return new FeeEstimate(office, [.. all.Where(p => p.Amount > 0)])
         {
             Exemption = request.Exemption,
@@ -77,6 +40,8 @@ public static class RecordingFee
         };
     }
 
+    [Rule("Gov. Code § 27361(a)(1)")]
+    [Rule("Gov. Code § 27361.1")]
     private static FeePart FirstPage(RecorderOffice office, FeeRequest request)
     {
         var price = Price.Capped(office, RecorderField.Base, HighestBase, HighestBase);
@@ -92,9 +57,10 @@ public static class RecordingFee
     private static string Made(Price price)
     {
         var own = price.Taken - price.UnderTheBill - RecordingAlone;
-        return own > 0 ? $", {Dollars(own)} of it added by the county" : "";
+        return own > 0 ? $", {Money(own)} of it added by the county" : "";
     }
 
+    [Rule("Gov. Code § 27361(a)(1)")]
     private static FeePart ExtraPages(RecorderOffice office, FeeRequest request)
     {
         var price = Price.Capped(office, RecorderField.ExtraPage, HighestExtraPage, HighestExtraPage);
@@ -102,6 +68,7 @@ public static class RecordingFee
             $"{Times(request.Pages - 1, "page", price.Taken)}, beyond the first{NotRead(price)}");
     }
 
+    [Rule("Gov. Code § 27388(a)(1)")]
     private static FeePart FraudFee(RecorderOffice office, FeeRequest request)
     {
         var onClaim = request.Paper == RecordedPaperKind.ClaimOfLien;
@@ -113,6 +80,7 @@ public static class RecordingFee
             $"{Times(request.Titles, "title", price.Taken)}{doubt}{NotRead(price)}");
     }
 
+    [Rule("Gov. Code § 27388.1(a)(1)", Since = "2018-01-01")]
     private static FeePart HomesFee(RecorderOffice office, FeeRequest request)
     {
         var counted = office.ParcelsCounted ?? true;
@@ -120,39 +88,46 @@ public static class RecordingFee
         var units = request.Exemption is not null ? 0 : counted ? most : Math.Min(MostHomes, request.Titles);
         var ask = request.Parcels > 1 && office.Asks(RecorderField.ParcelsCounted);
         return new FeePart("homes", "Building Homes and Jobs Act fee", Homes * units, "Gov. Code § 27388.1(a)(1)",
-            $"{Dollars(Homes)} for each {(counted ? "title and parcel" : "title")}, {(units == MostHomes ? "three times, the most" : $"{units} of at most three")}; no exemption "
-            + $"fits{(office.ParcelsCounted is null ? "; ask whether each parcel is counted" : "")}")
+            $"{Money(Homes)} for each {(counted ? "title and parcel" : "title")}, "
+            + $"{(units == MostHomes ? "three times, the most" : $"{units} of at most three")}; no exemption fits{(office.ParcelsCounted is null ? "; ask whether each parcel is counted" : "")}")
         { Ask = ask, Most = Homes * (ask ? most : units) };
     }
 
+    [Rule("Gov. Code § 27388.2", Since = "2022-01-01")]
     private static FeePart CovenantFee(RecorderOffice office, FeeRequest request) =>
         Part("covenant", "Restrictive covenant fee", Price.Of(office, RecorderField.Covenant, 0, HighestCovenant),
             request.Exemption is not null ? 0 : 1, "Gov. Code § 27388.2", "taken once, for the first page");
 
+    [Rule("Gov. Code § 27361(a)(2)")]
     private static FeePart NonstandardPages(FeeRequest request) =>
         new("nonstandard", "Page of another size", request.NonstandardPages > 0 ? Nonstandard * request.Pages : 0,
             "Gov. Code § 27361(a)(2)",
             $"{Times(request.Pages, "page", Nonstandard)}, because one is not 8½ by 11 inches");
 
-    private static FeePart PenaltyPrint(FeeRequest request) =>
-        new("penalty-print", "Penalty print", request.PenaltyPages, "Gov. Code § 27361(a)(1)", Times(request.PenaltyPages, "page", 1));
+    [Rule("Gov. Code § 27361(a)(1)")]
+    private static FeePart PenaltyPages(FeeRequest request) =>
+        new("penalty-print", "Penalty print", PenaltyPrint * request.PenaltyPages, "Gov. Code § 27361(a)(1)",
+            Times(request.PenaltyPages, "page", PenaltyPrint));
 
+    [Rule("Gov. Code § 27361.8")]
     private static FeePart ManyNames(RecorderOffice office, FeeRequest request)
     {
-        var groups = request.Names > 10 ? (request.Names - 10 + 9) / 10 : 0;
-        var price = Price.Of(office, RecorderField.NamesPerTen, 1, HighestNames);
+        var groups = Math.Max(0, (request.Names - 1) / NamesInAGroup);
+        var price = Price.Of(office, RecorderField.NamesPerTen, Names, HighestNames);
         return Part("names", "More than ten names", price, groups, "Gov. Code § 27361.8",
             $"{Times(groups, "additional group of ten", price.Taken)}, for {request.Names} names");
     }
 
+    [Rule("Gov. Code § 27361.2")]
     private static FeePart ManyReferences(RecorderOffice office, FeeRequest request)
     {
-        var further = Math.Max(0, request.References - 1);
-        var price = Price.Of(office, RecorderField.FurtherReference, 1, HighestReference);
+        var further = Math.Max(0, request.References - FreeReferences);
+        var price = Price.Of(office, RecorderField.FurtherReference, Reference, HighestReference);
         return Part("references", "References to recorded papers", price, further, "Gov. Code § 27361.2",
             Times(further, "additional reference", price.Taken));
     }
 
+    [Rule("Gov. Code § 27297.5")]
     private static FeePart LienNotice(RecorderOffice office, FeeRequest request)
     {
         var groups = request.NamesAtEachAddress.Sum(n => (n + office.NoticeGroup - 1) / office.NoticeGroup);
@@ -161,9 +136,9 @@ public static class RecordingFee
             : Price.Of(office, RecorderField.NoticeNext, 0, HighestNotice);
         return new FeePart("lien-notice", "Recorder’s notice of involuntary lien", OfGroups(groups, first.Taken, next.Taken),
             "Gov. Code §§ 27297.5, 27387",
-            $"{Dollars(first.Taken)} for the first"
-            + (groups == 2 ? $", {Dollars(next.Taken)} for the second"
-                : groups > 2 ? $", {Dollars(next.Taken)} for each of {groups - 1} more" : "")
+            $"{Money(first.Taken)} for the first"
+            + (groups == 2 ? $", {Money(next.Taken)} for the second"
+                : groups > 2 ? $", {Money(next.Taken)} for each of {groups - 1} more" : "")
             + (request.ServedWithCertificateOfMailing ? ""
                 : "; not charged if the office accepts the claim’s proof of service by registered or certified mail"))
         { Ask = first.Ask || next.Ask, Most = OfGroups(groups, first.Most, next.Most) };
@@ -183,12 +158,12 @@ public static class RecordingFee
         new(id, words, price.Taken * count, section, why) { Ask = price.Ask, Most = price.Most * count };
 
     private static string Times(int count, string unit, decimal price) =>
-        $"{count} {Several(count, unit)} at {Dollars(price)}";
+        $"{count} {Several(count, unit)} at {Money(price)}";
 
     private static string Several(int count, string unit) => count == 1 ? unit
         : unit.Contains(" of ", StringComparison.Ordinal) ? unit.Replace(" of ", "s of ", StringComparison.Ordinal) : unit + "s";
 
     private static string NotRead(Price price) =>
         (price.Read ? "" : ". No fee found for this office; the highest fee of any county is used")
-        + (price.UnderTheBill > 0 ? $"; {Dollars(price.Taken - price.UnderTheBill)} if a bill of 2026 (AB 2224) is not law" : "");
+        + (price.UnderTheBill > 0 ? $"; {Money(price.Taken - price.UnderTheBill)} if a bill of 2026 (AB 2224) is not law" : "");
 }

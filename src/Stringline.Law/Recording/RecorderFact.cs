@@ -1,10 +1,11 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using NodaTime.Text;
 
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>One thing read of a county recorder's office, with the page it was read on.</summary>
-/// <param name="County">The county, such as <c>Yolo</c>; <see cref="RecorderTable.Statewide"/> for what the statutes say of all.</param>
+/// <param name="County">The county, such as <c>Yolo</c>; <see cref="Statewide"/> for what the statutes say of all.</param>
 /// <param name="Field">What it is.</param>
 /// <param name="Value">The value as written; of a price dollars, such as <c>14</c>.</param>
 /// <param name="Source">The page; <c>from memory</c> where none was read.</param>
@@ -17,6 +18,9 @@ public sealed partial record RecorderFact(
     string County, RecorderField Field, string Value, string Source, string? DateOnPage, LocalDate? DateRead, LocalDate? From,
     LocalDate? To, string? Remark)
 {
+    /// <summary>What stands in place of the county for the prices that the statutes set for all.</summary>
+    public const string Statewide = "California";
+
     /// <summary>A page that bears an older date than this is asked about.</summary>
     public const int YearsToTrust = 5;
 
@@ -32,7 +36,7 @@ public sealed partial record RecorderFact(
     /// The date the page bears, as a paper says it: <c>August 1, 2023 (effective)</c>, <c>2014</c>, <c>undated (current site)</c>.
     /// </summary>
     public string? DateInWords => DateOnPage is { } written && PageDay is { } day && Form().Match(written).Groups[1].Value is { } date
-        ? (date.Length == 10 ? PaperText.Day(day) : date.Length == 7 ? Month.Format(day) : date) + written[date.Length..] : DateOnPage;
+        ? (date.Length == 10 ? Reasoning.LawText.LongDay(day) : date.Length == 7 ? Month.Format(day) : date) + written[date.Length..] : DateOnPage;
 
     /// <summary>Whether no page was read.</summary>
     public bool IsFromMemory => DateRead is null;
@@ -51,7 +55,7 @@ public sealed partial record RecorderFact(
     public bool IsFresh(LocalDate on) => PageDay is { } day && day.PlusYears(YearsToTrust) >= on;
 
     /// <summary>Whether a date of a page is written as the table has it: a day, month or year, or <c>undated</c>, and words.</summary>
-    internal static bool IsDate(string written) => Form().Match(written) is { Success: true } match
+    public static bool IsDate(string written) => Form().Match(written) is { Success: true } match
         && (match.Groups[1].Value == "undated" || DayOf(written) is not null);
 
     private static LocalDate? DayOf(string written)

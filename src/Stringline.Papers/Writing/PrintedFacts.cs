@@ -1,13 +1,13 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Papers.Fees;
+using Stringline.Law.Recording;
 using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
-namespace Stringline.Papers.ClaimOfLien;
+namespace Stringline.Papers.Writing;
 
-/// <summary>What a claim of lien says, taken from the job file; null where the file does not hold it.</summary>
-internal sealed record ClaimFacts
+/// <summary>What papers say of a job, taken from its file; null where the file does not hold it.</summary>
+internal sealed record PrintedFacts
 {
     /// <summary>The claimant's name.</summary>
     public required string? Claimant { get; init; }
@@ -79,11 +79,11 @@ internal sealed record ClaimFacts
     public ParcelCount Parcels => ParcelCount.Of(Apn);
 
     /// <summary>Takes the facts.</summary>
-    public static ClaimFacts Of(JobFile job, Assessment assessment)
+    public static PrintedFacts Of(JobFile job, Assessment assessment)
     {
         var claimant = job.Claimant;
         var site = job.Work.Site;
-        return new ClaimFacts
+        return new PrintedFacts
         {
             Claimant = Line(claimant.Name),
             Address = Clean(claimant.Address),

@@ -1,6 +1,4 @@
-using System.Text.Json;
-
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>What may be known of a county recorder's office, one fact each.</summary>
 public enum RecorderField
@@ -103,7 +101,7 @@ public enum RecorderField
 }
 
 /// <summary>How the value of a field is written.</summary>
-internal enum RecorderValue
+public enum RecorderValue
 {
     /// <summary>Words.</summary>
     Words,
@@ -118,20 +116,9 @@ internal enum RecorderValue
     Count,
 }
 
-/// <summary>The fields as the table of recorders writes them.</summary>
-internal static class RecorderFields
+/// <summary>What kind of thing each field is.</summary>
+public static class RecorderFields
 {
-    private static readonly string[] Written = [.. Enum.GetNames<RecorderField>().Select(JsonNamingPolicy.SnakeCaseLower.ConvertName)];
-
-    /// <summary>All names, as written.</summary>
-    public static IReadOnlyList<string> Names => Written;
-
-    /// <summary>The field of that name; null where there is none.</summary>
-    public static RecorderField? Find(string name) => Array.IndexOf(Written, name) is >= 0 and var at ? (RecorderField)at : null;
-
-    /// <summary>The name in the table: <c>record_until</c>.</summary>
-    public static string NameOf(RecorderField field) => Written[(int)field];
-
     /// <summary>How its value is written.</summary>
     public static RecorderValue Kind(RecorderField field) => field switch
     {

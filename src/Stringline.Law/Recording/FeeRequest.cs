@@ -1,4 +1,4 @@
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>What is to be recorded, as far as it changes the price.</summary>
 public sealed record FeeRequest

@@ -1,4 +1,4 @@
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>One part of a recording fee.</summary>
 /// <param name="Id">Stable id: base, extra-pages, fraud, homes, covenant, nonstandard, penalty-print, names, references, lien-notice,
@@ -59,7 +59,7 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
         : !Office.HasPrices
         ? $"No price list of {Office.County} County was found. Each price is the highest that any county prints. Call the office before "
         + "you go: ask every price."
-        : $"Prices as published on {Sites}{(Office.On < DateRead ? "" : $"; checked {PaperText.Day(DateRead)}")}.";
+        : $"Prices as published on {Sites}{(Office.On < DateRead ? "" : $"; checked {Reasoning.LawText.LongDay(DateRead)}")}.";
 
     private string Sites
     {

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
-using static Stringline.Papers.PaperText;
+using static Stringline.Law.Reasoning.LawText;
 
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>What could change a fee at the counter. The recorder decides; a short check turns a paper back.</summary>
 internal static partial class FeeDoubts
@@ -10,7 +10,7 @@ internal static partial class FeeDoubts
     public static IReadOnlyList<string> Of(RecorderOffice office, FeeRequest request) =>
     [
         .. Parcels(request), .. Notes(office, request), .. NotRead(office, request), .. Counting(request),
-        .. Archive(office), Bill(office.On),
+        .. Archive(office), Bill(office),
         "A printed back counts as a page; a page of another size costs $3 for every page (Gov. Code § 27361(a)(2)).",
     ];
 
@@ -26,9 +26,9 @@ internal static partial class FeeDoubts
 
     private static readonly LocalDate ArchiveDollarEnds = new(2026, 1, 1);
 
-    private static string Bill(LocalDate? on)
+    private static string Bill(RecorderOffice office)
     {
-        var dearer = RecorderTable.StatuteOf(RecorderField.Base, on).Count > 1;
+        var dearer = office.StatuteOf(RecorderField.Base).Count > 1;
         return (dearer
             ? "Prices change, often on January 1 or July 1. By a bill of 2026 (AB 2224, not confirmed as law) $15 for the first page and $4 "
             + "for each additional page may apply from 2027: they are figured in, and it may be less. "
@@ -56,8 +56,8 @@ internal static partial class FeeDoubts
     {
         if (request.ParcelsTold is { Unread: { } unread })
         {
-            yield return $"How many parcels “{OneLine(unread)}” names is not clear: the homes fee is figured at its most, "
-                + $"{RecordingFee.MostHomes} times. Count them, or list each number (Gov. Code § 27388.1(a)(1)).";
+            yield return $"How many parcels “{unread.ReplaceLineEndings(", ")}” names is not clear: the homes fee is figured at its most, "
+                + $"{RecordingNumbers.MostHomes} times. Count them, or list each number (Gov. Code § 27388.1(a)(1)).";
         }
         else if (request.ParcelsTold is { Ranged: true })
         {
@@ -70,20 +70,20 @@ internal static partial class FeeDoubts
     {
         if (office.ParcelsCounted is null && request.Parcels > 1)
         {
-            yield return $"The homes fee, {Dollars(RecordingFee.Homes)} for each parcel or once for the title: figured for each parcel "
+            yield return $"The homes fee, {Money(RecordingNumbers.Homes)} for each parcel or once for the title: figured for each parcel "
                 + "(Gov. Code § 27388.1(a)(1)).";
         }
 
         if (office.Fact(RecorderField.NoticeFirst) is null && request.NamesAtEachAddress.Count > 0)
-            {
+        {
             yield return "A fee for the recorder’s notice of involuntary lien, at a price not found: up to "
-                + $"{Dollars(RecordingFee.HighestNotice)} for each name in other counties (Gov. Code §§ 27297.5, 27387).";
+                + $"{Money(RecordingNumbers.HighestNotice)} for each name in other counties (Gov. Code §§ 27297.5, 27387).";
         }
 
         if (request.Exemption is null)
         {
             yield return office.Dollars(RecorderField.Covenant) is { } covenant
-                ? $"The restrictive covenant fee of {Dollars(covenant)}: ask whether it is still charged from 2027 (Gov. Code § 27388.2)."
+                ? $"The restrictive covenant fee of {Money(covenant)}: ask whether it is still charged from 2027 (Gov. Code § 27388.2)."
                 : "A $2 restrictive covenant fee where the county adopted it; ask whether it is still charged from 2027 (Gov. Code "
                 + "§ 27388.2).";
         }
@@ -98,7 +98,7 @@ internal static partial class FeeDoubts
         if (request.Exemption is { } exemption)
         {
             yield return $"The exemption from the homes fee counts only if its reason is on the first page or a cover page; else "
-                + $"{Dollars(RecordingFee.Homes)} are charged and may not come back ({exemption.Section}).";
+                + $"{Money(RecordingNumbers.Homes)} are charged and may not come back ({exemption.Section}).";
         }
     }
 }

@@ -1,4 +1,6 @@
-namespace Stringline.Papers.Fees;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.Recording;
 
 /// <summary>
 /// Why a paper pays no homes fee (Gov. Code § 27388.1). The reason must stand on the first page or a cover page when the paper is
@@ -38,5 +40,6 @@ public sealed record HomesFeeExemption
         "Exempt from fee per GC 27388.1(a)(1); not related to real property");
 
     /// <summary>All of them.</summary>
+    [Rule("Gov. Code § 27388.1(a)(2)", Since = "2018-01-01")]
     public static IReadOnlyList<HomesFeeExemption> All { get; } = [TransferTax, OwnerOccupier, CapReached, NotRealProperty];
 }

@@ -1,4 +1,4 @@
-namespace Stringline.Papers.Fees;
+namespace Stringline.Law.Recording;
 
 /// <summary>
 /// What is recorded, as far as it changes the price. An office's list for the fraud fee may name one and leave out another.

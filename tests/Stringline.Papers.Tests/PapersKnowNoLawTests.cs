@@ -1,0 +1,89 @@
+using System.Text.RegularExpressions;
+using Stringline.Papers.Catalogue;
+using Stringline.Testing;
+
+namespace Stringline.Papers.Tests;
+
+/// <summary>
+/// Papers count no day and ask the law for nothing but what they were handed; and a paper is known by its id only where it is described.
+/// Read from the source, since a number of days or an id leaves no trace in a type.
+/// </summary>
+public sealed partial class PapersKnowNoLawTests
+{
+    // The same word for another thing: a noun of a sentence, a file's name, the word of a kind of notice, a field, a finding's first part.
+    private static readonly (string File, string Word)[] OtherThings =
+    [
+        ("src/Stringline.Papers/Catalogue/ProvedNotice.cs", "stop-payment-release"),
+        ("src/Stringline.Papers/Catalogue/ProvedNotice.cs", "payment-demand"),
+        ("src/Stringline.Papers/Catalogue/ProvedNotice.cs", "dispute-claim"),
+        ("src/Stringline.Papers/Catalogue/ProvedNotice.cs", "release-affidavit"),
+        ("src/Stringline.Papers/Catalogue/ProvedNotice.cs", "counteraffidavit"),
+        ("src/Stringline.Papers/Catalogue/ProvedNotice.cs", "release-demand"),
+        ("src/Stringline.Papers/ClaimOfLien/ClaimWarnings.cs", "claim"),
+        ("src/Stringline.Papers/DesignLien/DesignLienPaper.cs", "claim"),
+        ("src/Stringline.Papers/Enforcement/ReleasePaper.cs", "design-lien"),
+        ("src/Stringline.Papers/StopPaymentNotice/CounteraffidavitPaper.cs", "counteraffidavit"),
+        ("src/Stringline.Papers/StopPaymentNotice/StopPaymentPaper.cs", "stop-payment-notice"),
+        ("src/Stringline.Desk/Entering/Forms/ClaimForms.cs", "claim"),
+        ("src/Stringline.Desk/Portfolio/Remedies.cs", "release"),
+        ("src/Stringline.Desk/Portfolio/Remedies.cs", "preliminary-notice"),
+        ("src/Stringline.Desk/Portfolio/Remedies.cs", "stop-payment-notice"),
+        ("src/Stringline.Desk/Portfolio/Remedies.cs", "design-lien"),
+        ("src/Stringline.Desk/Portfolio/Remedies.cs", "dispute-claim"),
+    ];
+
+    [Fact]
+    public void No_paper_counts_a_day_or_assesses_a_job()
+    {
+        var found = Lines("src/Stringline.Papers").Where(line => Counting().IsMatch(line.Text))
+            .Select(line => $"{line.File}: {line.Text.Trim()}");
+        Assert.Empty(found);
+    }
+
+    [Theory]
+    [InlineData("var last = day.PlusDays(15);")]
+    [InlineData("var next = OpenDays.Statutory;")]
+    [InlineData("Assessment.Of(job, day, calendar)")]
+    [InlineData("Period.DaysBetween(from, to)")]
+    public void What_counts_a_day_would_be_found(string line) => Assert.Matches(Counting(), line);
+
+    [Fact]
+    public void A_paper_is_known_by_its_id_only_where_it_is_described()
+    {
+        var found = KnownById().Where(known => !known.Describes).Select(known => (known.File, known.Id)).Distinct().ToHashSet();
+        Assert.Empty(found.Except(OtherThings));
+        Assert.Empty(OtherThings.Except(found));
+    }
+
+    [Fact]
+    public void Every_paper_is_described_once()
+    {
+        var described = KnownById().Where(known => known.Describes).Select(known => known.Id).Order(StringComparer.Ordinal);
+        Assert.Equal(PaperCatalogue.All.Select(paper => paper.Id).Order(StringComparer.Ordinal), described);
+    }
+
+    private static IEnumerable<(string File, string Id, bool Describes)> KnownById()
+    {
+        var ids = PaperCatalogue.All.Select(paper => paper.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var (file, text) in Lines("src/Stringline.Papers").Concat(Lines("src/Stringline.Desk")))
+        {
+            foreach (var word in Word().Matches(text).Select(match => match.Groups[1].Value).Where(ids.Contains))
+                yield return (file, word, text.Contains($"}} = new(\"{word}\"", StringComparison.Ordinal));
+        }
+    }
+
+    private static IEnumerable<(string File, string Text)> Lines(string folder) =>
+        from pattern in (string[])["*.cs", "*.cshtml"]
+        from path in Directory.EnumerateFiles(Repository.Path(folder), pattern, SearchOption.AllDirectories)
+        let file = Path.GetRelativePath(Repository.Path(""), path).Replace(Path.DirectorySeparatorChar, '/')
+        where !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal)
+        from text in File.ReadLines(path)
+        select (file, text);
+
+    [GeneratedRegex(@"\.Plus(?:Days|Weeks|Months|Years)\(|\bPeriod\.|\bOpenDays\b|\bAssessment\.Of\(")]
+    private static partial Regex Counting();
+
+    // "waiver-8132", or in an address: /papers/waiver-8132.
+    [GeneratedRegex(@"(?:""|/papers/)([a-z]+(?:-[a-z0-9]+)*)(?=[""?/])")]
+    private static partial Regex Word();
+}

@@ -24,7 +24,6 @@ public sealed partial class PapersKnowNoLawTests
         ("src/Stringline.Papers/Enforcement/ReleasePaper.cs", "design-lien"),
         ("src/Stringline.Papers/StopPaymentNotice/CounteraffidavitPaper.cs", "counteraffidavit"),
         ("src/Stringline.Papers/StopPaymentNotice/StopPaymentPaper.cs", "stop-payment-notice"),
-        ("src/Stringline.Desk/Entering/Forms/ClaimForms.cs", "claim"),
         ("src/Stringline.Desk/Portfolio/Remedies.cs", "release"),
         ("src/Stringline.Desk/Portfolio/Remedies.cs", "preliminary-notice"),
         ("src/Stringline.Desk/Portfolio/Remedies.cs", "stop-payment-notice"),

@@ -25,7 +25,8 @@ public sealed record ActOnClaim(string Title, string Words, string Finding, stri
         new(
             "Give credit",
             "Where you and the owner agree on time to pay: both sign, and the notice of credit is recorded within the "
-            + $"{numbers.On(Number.RecordCredit, day)}. The time to sue then runs from the end of the credit, at most one year after completion.",
+            + $"{numbers.On(Number.RecordCredit, day)}. The time to sue then runs from the end of the credit, at most "
+            + $"{numbers.On(Number.SueAfterCompletion, day).Spelled} after completion.",
             "credit.last-day",
             "credit-recorded"),
         new(

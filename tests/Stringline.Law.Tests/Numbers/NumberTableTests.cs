@@ -48,7 +48,7 @@ public sealed class NumberTableTests
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),July 2012,,Read,x", "Line 2, from: «July 2012». Right: a day, such as 2012-07-01")]
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,2012-06-31,Read,x", "Line 2, until: «2012-06-31»")]
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,2012-06-30,Read,x", "Line 2, until: «2012-06-30». Right: empty, or a day not before 2012-07-01")]
-    [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Sure,x", "Line 2, sure: «Sure». Right: one of Read, FromMemory, Open")]
+    [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Sure,x", "Line 2, sure: «Sure». Right: one of Read, Opinion, FromMemory, OurReading")]
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Read, ", "Line 2, source: « ». Right: the text in which it was read")]
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Read,a, b", "Line 2 has 9 cells. Right: 8")]
     [InlineData("", "Line 2 has 1 cells")]

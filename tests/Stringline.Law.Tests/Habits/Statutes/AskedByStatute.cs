@@ -18,7 +18,8 @@ internal sealed record AskedByStatute(string Place, string Section, string Kind,
 
     /// <summary>
     /// Every row of the tables beside this file. They were filled by reading each cited section against the Legislature's text for every "if",
-    /// "unless", "only", "except" and "within"; those of the federal table are from memory.
+    /// "unless", "only", "except" and "within"; those of the federal table are from memory,
+    /// and those of recording follow a digest.
     /// </summary>
     public static IReadOnlyList<AskedByStatute> All { get; } = [.. Directory.GetFiles(Repository.Path(Folder), "*.tsv").Order(StringComparer.Ordinal).SelectMany(Read)];
 

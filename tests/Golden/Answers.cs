@@ -47,7 +47,7 @@ internal static class Answers
             return text.AppendJoin('\n', refused.Refusals.Select(r => $"{r.Id}: {r}")).ToString();
         var made = (PacketOutcome.Made)outcome;
         text.AppendJoin('\n', made.InTheWay.Select(r => $"{r.Id}: {r}"))
-            .Append('\n').Append(made.Fee).Append('\n').Append(made.Outlook).Append('\n');
+            .Append('\n').Append(made.Fee?.Total).Append('\n').Append(made.Outlook).Append('\n');
         foreach (var (file, report) in made.Files.Zip(made.Preflight))
         {
             text.Append(

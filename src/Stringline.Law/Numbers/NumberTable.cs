@@ -1,5 +1,4 @@
 using System.Globalization;
-using NodaTime.Text;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Numbers;
@@ -18,11 +17,20 @@ public sealed class NumberTable
     /// <exception cref="FormatException">A number has no row, or its versions leave a gap, overlap, or count different things.</exception>
     public NumberTable(IEnumerable<NumberRow> rows)
     {
-        var byNumber = rows.ToLookup(static row => row.Id);
-        versions = [.. Enum.GetValues<Number>().Select(id => byNumber[id].OrderBy(static row => row.From).ToArray())];
-        foreach (var id in Enum.GetValues<Number>())
+        // In plain loops: the table is read at every start, and generic code over numbers and days would be compiled then.
+        var names = Enum.GetNames<Number>();
+        var byNumber = new List<NumberRow>[names.Length];
+        for (var i = 0; i < byNumber.Length; i++)
+            byNumber[i] = [];
+        foreach (var row in rows)
+            byNumber[(int)row.Id].Add(row);
+        versions = new NumberRow[names.Length][];
+        for (var number = 0; number < names.Length; number++)
         {
-            var of = versions[(int)id];
+            var id = names[number];
+            byNumber[number].Sort(static (one, other) => one.From.CompareTo(other.From));
+            versions[number] = [.. byNumber[number]];
+            var of = versions[number];
             if (of.Length == 0)
                 throw new FormatException($"{id} has no row. Right: at least one row with the id {id}.");
             for (var i = 1; i < of.Length; i++)
@@ -38,16 +46,19 @@ public sealed class NumberTable
     /// <summary>The table of <c>data/numbers.csv</c>, with which the program was built.</summary>
     public static NumberTable Shipped { get; } = Parse(EmbeddedText());
 
-    /// <summary>Reads a table. No cell holds a comma, so none is quoted.</summary>
+    /// <summary>Reads a table.</summary>
     /// <param name="csv">The table's text, its first line the names of the columns.</param>
     /// <exception cref="FormatException">Something is wrong; the message says on which line, in which cell, what is there and what would be right.</exception>
     public static NumberTable Parse(string csv)
     {
         ArgumentNullException.ThrowIfNull(csv);
-        var lines = csv.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
-        if (lines[0] != Header)
-            throw new FormatException($"Line 1: «{lines[0]}». Right: {Header}");
-        return new NumberTable(lines.Skip(1).Select(static (line, i) => Row(line, i + 2)));
+        var ids = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var name in Enum.GetNames<Number>())
+            ids.Add(name, ids.Count);
+        var rows = new List<NumberRow>();
+        foreach (var row in ShippedRows.Read(csv, Header))
+            rows.Add(Row(row.Cells, row.Line, ids));
+        return new NumberTable(rows);
     }
 
     /// <summary>The version that governs a day. Before the first version it is the first, and after the last one the last.</summary>
@@ -94,13 +105,11 @@ public sealed class NumberTable
     /// <summary>The versions of a number, earliest first.</summary>
     public IReadOnlyList<NumberRow> Of(Number id) => versions[(int)id];
 
-    private static NumberRow Row(string line, int number)
+    private static NumberRow Row(IReadOnlyList<string> cells, int number, Dictionary<string, int> ids)
     {
-        var cells = line.Split(',');
-        if (cells.Length != 8)
-            throw new FormatException(Invariant($"Line {number} has {cells.Length} cells. Right: 8 ({Header}), and no comma within a cell."));
-        var id = Named<Number>("id", cells[0]);
-        var unit = Named<NumberUnit>("unit", cells[2]);
+        if (!ids.TryGetValue(cells[0], out var id))
+            throw Wrong("id", cells[0], $"one of {string.Join(", ", ids.Keys)}");
+        var unit = (NumberUnit)Named("unit", cells[2], Enum.GetNames<NumberUnit>());
         if (!decimal.TryParse(cells[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) || value <= 0
             || (unit != NumberUnit.Percent && !decimal.IsInteger(value)) || value > int.MaxValue)
         {
@@ -115,22 +124,29 @@ public sealed class NumberTable
             throw Wrong("until", cells[5], $"empty, or a day not before {cells[4]}");
         if (string.IsNullOrWhiteSpace(cells[7]))
             throw Wrong("source", cells[7], "the text in which it was read, or that it is from memory");
-        return new NumberRow(id, value, unit, cells[3], from, until, Named<Sure>("sure", cells[6]), cells[7]);
+        return new NumberRow((Number)id, value, unit, cells[3], from, until, (Sure)Named("sure", cells[6], Enum.GetNames<Sure>()), cells[7]);
 
-        T Named<T>(string column, string cell) where T : struct, Enum =>
-            Enum.TryParse<T>(cell, out var named) && Enum.GetName(named) == cell ? named
-            : throw Wrong(column, cell, $"one of {string.Join(", ", Enum.GetNames<T>())}");
+        int Named(string column, string cell, string[] names) =>
+            Array.IndexOf(names, cell) is var at and >= 0 ? at : throw Wrong(column, cell, $"one of {string.Join(", ", names)}");
 
-        LocalDate Day(string column, string cell) =>
-            LocalDatePattern.Iso.Parse(cell) is { Success: true, Value: var day } ? day : throw Wrong(column, cell, "a day, such as 2012-07-01");
+        LocalDate Day(string column, string cell) => IsoDay(cell) ?? throw Wrong(column, cell, "a day, such as 2012-07-01");
 
         FormatException Wrong(string column, string cell, string right) =>
             new(Invariant($"Line {number}, {column}: «{cell}». Right: {right}."));
     }
 
+    // By hand, for the pattern would be compiled at every start.
+    private static LocalDate? IsoDay(string cell) =>
+        cell is [_, _, _, _, '-', _, _, '-', _, _]
+        && int.TryParse(cell.AsSpan(0, 4), NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year > 0
+        && int.TryParse(cell.AsSpan(5, 2), NumberStyles.None, CultureInfo.InvariantCulture, out var month) && month is >= 1 and <= 12
+        && int.TryParse(cell.AsSpan(8, 2), NumberStyles.None, CultureInfo.InvariantCulture, out var day)
+        && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month)
+            ? new LocalDate(year, month, day) : null;
+
     private static string Through(NumberRow row) => row.Until is { } until ? $"through {Iso(until)}" : "without an end";
 
-    private static string Iso(LocalDate day) => LocalDatePattern.Iso.Format(day);
+    private static string Iso(LocalDate day) => LawText.IsoDay(day);
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 

@@ -23,10 +23,14 @@ public static class ShippedRows
         var rows = new List<ShippedRow>();
         var isHeaded = false;
         var line = 0;
-        foreach (var range in csv.AsSpan().EnumerateLines())
+        for (var at = 0; at < csv.Length;)
         {
+            // By the one character: the search for any kind of line end would be compiled at every start.
+            var end = csv.IndexOf('\n', at);
+            end = end < 0 ? csv.Length : end;
             line++;
-            var text = range.ToString();
+            var text = csv[at..end].TrimEnd('\r');
+            at = end + 1;
             if (text.Length == 0 || text[0] == '#')
                 continue;
             if (isHeaded)

@@ -13,9 +13,7 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
     public static string Day(LocalDate day) => $"{IsoDay(day)} ({Weekday(day.DayOfWeek)})";
 
     /// <summary>A day as a person reads it: <c>June 27, 2026</c>.</summary>
-    public static string LongDay(LocalDate day) => Long.Format(day);
-
-    private static readonly LocalDatePattern Long = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
+    public static string LongDay(LocalDate day) => LongDays.Pattern.Format(day);
 
     /// <summary>A day alone: <c>2026-06-27</c>.</summary>
     public static string IsoDay(LocalDate day)
@@ -77,4 +75,10 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
         IFormattable other => other.ToString(format, CultureInfo.InvariantCulture),
         _ => arg.ToString() ?? "",
     };
+
+    // Made when the first such day is written, and not at every start.
+    private static class LongDays
+    {
+        public static LocalDatePattern Pattern { get; } = LocalDatePattern.CreateWithInvariantCulture("MMMM d, uuuu");
+    }
 }

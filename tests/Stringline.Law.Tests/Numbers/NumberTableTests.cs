@@ -50,8 +50,8 @@ public sealed class NumberTableTests
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,2012-06-30,Read,x", "Line 2, until: «2012-06-30». Right: empty, or a day not before 2012-07-01")]
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Sure,x", "Line 2, sure: «Sure». Right: one of Read, Opinion, FromMemory, OurReading")]
     [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Read, ", "Line 2, source: « ». Right: the text in which it was read")]
-    [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Read,a, b", "Line 2 has 9 cells. Right: 8")]
-    [InlineData("", "Line 2 has 1 cells")]
+    [InlineData("RecordAfterCompletionDirect,90,Days,Civ. Code § 8412(a),2012-07-01,,Read,a, b", "Line 2: 9 cells are there; 8 would be right")]
+    [InlineData("", "has no row")]
     public void A_broken_cell_is_refused_with_its_line_and_what_would_be_right(string row, string refusal) =>
         Assert.Contains(refusal, Assert.Throws<FormatException>(() => With(row)).Message, StringComparison.Ordinal);
 

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using NodaTime.Text;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
@@ -63,11 +62,8 @@ public static class CountyClosings
     private static string Words(string cell, int number, string column) =>
         cell.Trim().Length > 0 ? cell.Trim() : throw Wrong(number, column, cell, "words");
 
-    private static LocalDate Day(string cell, int number, string column)
-    {
-        var parsed = LocalDatePattern.Iso.Parse(cell);
-        return parsed.Success ? parsed.Value : throw Wrong(number, column, cell, "a day such as 2026-03-30");
-    }
+    private static LocalDate Day(string cell, int number, string column) =>
+        ShippedRows.Day(cell) ?? throw Wrong(number, column, cell, "a day such as 2026-03-30");
 
     private static FormatException Wrong(int number, string column, string there, string right) =>
         new($"Line {number}, {column}: '{there}' is there; {right} would be right.");

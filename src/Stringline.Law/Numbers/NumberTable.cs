@@ -9,6 +9,9 @@ public sealed class NumberTable
 {
     private const string Header = "id,value,unit,section,from,until,sure,source";
 
+    private static readonly string[] Units = Enum.GetNames<NumberUnit>();
+    private static readonly string[] Sures = Enum.GetNames<Sure>();
+
     // By number, then by first day.
     private readonly NumberRow[][] versions;
 
@@ -109,7 +112,7 @@ public sealed class NumberTable
     {
         if (!ids.TryGetValue(cells[0], out var id))
             throw Wrong("id", cells[0], $"one of {string.Join(", ", ids.Keys)}");
-        var unit = (NumberUnit)Named("unit", cells[2], Enum.GetNames<NumberUnit>());
+        var unit = (NumberUnit)Named("unit", cells[2], Units);
         if (!decimal.TryParse(cells[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) || value <= 0
             || (unit != NumberUnit.Percent && !decimal.IsInteger(value)) || value > int.MaxValue)
         {
@@ -124,25 +127,16 @@ public sealed class NumberTable
             throw Wrong("until", cells[5], $"empty, or a day not before {cells[4]}");
         if (string.IsNullOrWhiteSpace(cells[7]))
             throw Wrong("source", cells[7], "the text in which it was read, or that it is from memory");
-        return new NumberRow((Number)id, value, unit, cells[3], from, until, (Sure)Named("sure", cells[6], Enum.GetNames<Sure>()), cells[7]);
+        return new NumberRow((Number)id, value, unit, cells[3], from, until, (Sure)Named("sure", cells[6], Sures), cells[7]);
 
         int Named(string column, string cell, string[] names) =>
             Array.IndexOf(names, cell) is var at and >= 0 ? at : throw Wrong(column, cell, $"one of {string.Join(", ", names)}");
 
-        LocalDate Day(string column, string cell) => IsoDay(cell) ?? throw Wrong(column, cell, "a day, such as 2012-07-01");
+        LocalDate Day(string column, string cell) => ShippedRows.Day(cell) ?? throw Wrong(column, cell, "a day, such as 2012-07-01");
 
         FormatException Wrong(string column, string cell, string right) =>
             new(Invariant($"Line {number}, {column}: «{cell}». Right: {right}."));
     }
-
-    // By hand, for the pattern would be compiled at every start.
-    private static LocalDate? IsoDay(string cell) =>
-        cell is [_, _, _, _, '-', _, _, '-', _, _]
-        && int.TryParse(cell.AsSpan(0, 4), NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year > 0
-        && int.TryParse(cell.AsSpan(5, 2), NumberStyles.None, CultureInfo.InvariantCulture, out var month) && month is >= 1 and <= 12
-        && int.TryParse(cell.AsSpan(8, 2), NumberStyles.None, CultureInfo.InvariantCulture, out var day)
-        && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month)
-            ? new LocalDate(year, month, day) : null;
 
     private static string Through(NumberRow row) => row.Until is { } until ? $"through {Iso(until)}" : "without an end";
 

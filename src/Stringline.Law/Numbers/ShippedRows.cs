@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Stringline.Law.Numbers;
 
 /// <summary>A row of a table that ships with the program.</summary>
@@ -43,6 +45,20 @@ public static class ShippedRows
 
         return isHeaded ? rows : throw new FormatException($"No line names the columns; {columns} would be right.");
     }
+
+    /// <summary>The day that a cell says as <c>2012-07-01</c>; null where it says none.</summary>
+    /// <remarks>By hand, since the tables are read at every start, and a pattern would be made and compiled then.</remarks>
+    public static LocalDate? Day(string cell)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        return cell is [_, _, _, _, '-', _, _, '-', _, _]
+            && Figures(cell.AsSpan(0, 4)) is { } year and > 0 && Figures(cell.AsSpan(5, 2)) is { } month and >= 1 and <= 12
+            && Figures(cell.AsSpan(8, 2)) is { } day and >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month)
+                ? new LocalDate(year, month, day) : null;
+    }
+
+    private static int? Figures(ReadOnlySpan<char> text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static List<string> Cells(string line, int number, int count)
     {

@@ -98,8 +98,7 @@ internal static class RecorderRows
         {
             if (Text(column) is not { } cell)
                 return null;
-            var parsed = LocalDatePattern.Iso.Parse(cell);
-            return parsed.Success ? parsed.Value : throw Wrong(column, "a day such as 2026-11-25");
+            return ShippedRows.Day(cell) ?? throw Wrong(column, "a day such as 2026-11-25");
         }
 
         private FormatException Wrong(string column, string right) =>

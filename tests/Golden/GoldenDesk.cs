@@ -124,12 +124,4 @@ internal sealed partial class GoldenDesk : IAsyncDisposable
 
     [GeneratedRegex("""(?<=name="__RequestVerificationToken"[^>]* value=")[^"]*""")]
     private static partial Regex AntiforgeryToken();
-
-    private sealed class StandingClock(LocalDate day) : IClock
-    {
-        public LocalDate Day { get; set; } = day;
-
-        public Instant GetCurrentInstant() =>
-            Day.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
-    }
 }

@@ -125,12 +125,12 @@ add_start_here() {
   if [[ $system == win-* ]]; then sed -i 's/$/\r/' "$to/START-HERE.txt"; fi
 }
 
-# add_licences SYSTEM HOW FOLDER: our licence, and those of everything that is inside.
-add_licences() {
-  local system=$1 how=$2 to=$3/licences cache=${NUGET_PACKAGES:-$HOME/.nuget/packages} id version folder
+# add_licenses SYSTEM HOW FOLDER: our license, and those of everything that is inside.
+add_licenses() {
+  local system=$1 how=$2 to=$3/licenses cache=${NUGET_PACKAGES:-$HOME/.nuget/packages} id version folder
   mkdir -p "$to"
   cp LICENSE "$to/Stringline-LICENSE.txt"
-  echo "Packages inside, with the licence that each names" >"$to/PACKAGES.txt"
+  echo "Packages inside, with the license that each names" >"$to/PACKAGES.txt"
   {
     sed -n 's|^      "\([^/"]*\)/\([^"]*\)": {$|\1 \2|p' "$3/program/stringline.deps.json" | sed 's/^runtimepack\.//' | grep -v '^Stringline\.\|^stringline '
   } | sort -fu | while read -r id version; do

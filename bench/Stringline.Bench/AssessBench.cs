@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Bench;
 

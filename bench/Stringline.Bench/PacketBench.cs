@@ -2,7 +2,7 @@ using BenchmarkDotNet.Attributes;
 using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 using Stringline.Testing;
@@ -22,5 +22,5 @@ public class PacketBench
 
     [Benchmark]
     public PacketOutcome ClaimPacketOfTheDemoJob() =>
-        Scrivener.Make(PaperCatalogue.ClaimOfLien, demo, assessment, PaperOptions.None);
+        PaperMaker.Make(PaperCatalogue.ClaimOfLien, demo, assessment, PaperOptions.None);
 }

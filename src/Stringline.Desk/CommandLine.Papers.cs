@@ -36,7 +36,7 @@ internal sealed partial class CommandLine
     {
         var (file, folder, asOf, replace) = (File(), Folder(), AsOf(), Replace());
         var draft = new Option<bool>("--draft") { Description = "Make the paper in spite of every reason against it, marked as a draft." };
-        var told = paper.Asks.Select(PaperTold.Of).ToList();
+        var told = paper.Asks.Select(PaperOption.Of).ToList();
         var command = new Command(paper.Id, $"{paper.Title} ({paper.Sections}). {paper.Words}") { file, folder, asOf, draft, replace };
         foreach (var option in told)
             command.Add(option.Option);

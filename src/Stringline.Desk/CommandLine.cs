@@ -141,7 +141,7 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var folder = Folder();
         var asOf = AsOf();
         var draft = new Option<bool>("--draft") { Description = "Make the papers even if they may not go to the counter yet, marked as a draft." };
-        var structure = PaperTold.Of(Told.Structure);
+        var structure = PaperOption.Of(PaperInput.Structure);
         var replace = Replace();
         var command = new Command(claim.Id, "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option, replace };
         command.SetAction(parsed => Answer(

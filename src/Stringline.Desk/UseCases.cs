@@ -15,7 +15,7 @@ internal static class UseCases
     /// <summary>Reads a job file and assesses it.</summary>
     public static Outcome<Assessment> Assess(string path, LocalDate asOf)
     {
-        var ready = Task.Run(HeadStart.Law);
+        var ready = Task.Run(WarmUp.Law);
         var job = Open(path);
         ready.GetAwaiter().GetResult();
         return job.Then(read => new Outcome<Assessment>.Done(Assess(read, asOf)));
@@ -26,11 +26,11 @@ internal static class UseCases
         Paper paper, string path, LocalDate asOf, PaperOptions options, string folder, bool replace)
     {
         // The papers' libraries get ready on another core while the file is read and assessed.
-        var ready = Task.Run(Scrivener.GetReady);
+        var ready = Task.Run(PaperMaker.GetReady);
         var written = Open(path).Then(job =>
         {
             var assessment = Assess(job, asOf);
-            return Scrivener.Make(paper, job, assessment, options) switch
+            return PaperMaker.Make(paper, job, assessment, options) switch
             {
                 PacketOutcome.Refused refused => new Outcome<WrittenPacket>.Refused([.. refused.Refusals.Select(r => r.ToString())]),
                 PacketOutcome.Made made => FileDrop.WriteAll(folder, [.. made.Files.Select(file => Finished(file, made, job))], replace)

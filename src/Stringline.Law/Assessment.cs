@@ -5,7 +5,7 @@ using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.FederalWork;
 using Stringline.Law.LargeProject;
-using Stringline.Law.Licence;
+using Stringline.Law.Licensing;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
@@ -15,7 +15,7 @@ using Stringline.Law.PromptPayment;
 using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Law.Waiver;
 
 namespace Stringline.Law;
@@ -112,10 +112,10 @@ public sealed record Assessment
         var reach = completion is not null
             ? PublicNotice.ReachOf(facts) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy }
             : new Reach(ReachKind.NoneDue, null, null, [], false);
-        var licence = LicenceGate.Assess(facts);
-        var amounts = new Amounts(facts, reach, licence);
+        var license = LicenseGate.Assess(facts);
+        var amounts = new Amounts(facts, reach, license);
         var amount = amounts.Of(amounts.Main)!;
-        var findings = new List<Finding> { right, licence };
+        var findings = new List<Finding> { right, license };
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         if (authorized is not null)
             findings.Add(authorized);
@@ -147,7 +147,7 @@ public sealed record Assessment
 
     private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar, PlanSettings plan)
     {
-        var licence = LicenceGate.Assess(facts);
+        var license = LicenseGate.Assess(facts);
         var ownersNotices = OwnersNotice.Of(facts, calendar);
         var completion = CompletionDay.Of(facts, ownersNotices);
         var reach = PreliminaryNoticeDays.ReachOf(facts, calendar) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy };
@@ -160,15 +160,15 @@ public sealed record Assessment
         var credit = ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToSue(facts, suits, completion, calendar));
         var action = ActionDays.Finding(facts, suits, credit, calendar);
         var last = RecordedClaim.Finding(facts, firstDay, lastDay, suits, action.Standing, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
-        var amounts = new Amounts(facts, reach, licence);
+        var amounts = new Amounts(facts, reach, license);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Finding(facts, amount.Demand);
         var estimate = EstimateDoubt.Finding(facts, amount);
         var design = DesignLienDays.Findings(facts, amounts, calendar);
-        var bare = LienRight.Finding(facts, licence, notice, last, action, authorized, estimate);
+        var bare = LienRight.Finding(facts, license, notice, last, action, authorized, estimate);
         var right = Conversion.WithConverted(bare, design);
 
-        var findings = new List<Finding>(MostFindings) { right, licence, notice };
+        var findings = new List<Finding>(MostFindings) { right, license, notice };
         if (authorized is not null)
             findings.Add(authorized);
         if (estimate is not null)

@@ -18,7 +18,7 @@ internal static class Conditions
     [
         // Without a license no action lies for any compensation (Bus. & Prof. Code § 7031(a)). Federal work is left out: its bond is a
         // federal remedy, to which the State's bar was held not to apply (Technica v. Carolina Casualty (9th Cir. 2014) 749 F.3d 1149, from memory).
-        new("licence", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day",
+        new("license", ["claim-of-lien.", "back-plan.", "enforcement.", "credit.", "lis-pendens.last-day", "release-bond.action-last-day",
             "stop-payment-notice.", "payment-bond.", "design-lien.", "debt.", "prompt-payment.", "retention.due", "retention.disputed-work-payment",
             "dispute-claim.undisputed-part", "stop-work."]),
         // Who furnishes to one in charge of nothing has none of the remedies (Civ. Code §§ 8404, 9100; 40 U.S.C. § 3133(b)).

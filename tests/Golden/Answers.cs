@@ -26,7 +26,7 @@ internal static class Answers
         {
             // As a draft on every other day: a draft is made whatever stands against it, and tells what does.
             var options = Request(job, paper.Id, day) with { Draft = (job.Number + day.DayOfYear) % 2 == 0 };
-            texts.Add($"{iso} paper {paper.Id}", Text(Scrivener.Make(paper.Id, job.Job, assessment, options)));
+            texts.Add($"{iso} paper {paper.Id}", Text(PaperMaker.Make(paper.Id, job.Job, assessment, options)));
         }
     }
 

@@ -20,18 +20,18 @@ public sealed class SubstantialCompliance
         [
             new("as it stood in 2011", Job(null),
                 "2008-06-30",
-                Is("licence", Standing.InDoubt),
-                Asks("licence", "before this work began"),
-                Asks("licence", "in good faith to keep the license"),
-                Asks("licence", "promptly and in good faith")),
+                Is("license", Standing.InDoubt),
+                Asks("license", "before this work began"),
+                Asks("license", "in good faith to keep the license"),
+                Asks("license", "promptly and in good faith")),
 
             new("as it stood in 2015", Job(false),
                 "2008-06-30",
-                Is("licence", Standing.Lost)),
+                Is("license", Standing.Lost)),
 
             new("had it first been licensed after the work began: nothing to hear", Job(null, from: "2007-03-06"),
                 "2008-06-30",
-                Is("licence", Standing.Lost)),
+                Is("license", Standing.Lost)),
         ],
     }.Holds();
 

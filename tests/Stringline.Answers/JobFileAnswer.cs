@@ -1,6 +1,6 @@
 using Stringline.Exchange;
 using Stringline.Law;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Testing;
 
 namespace Stringline.Answers;

@@ -1,4 +1,4 @@
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;

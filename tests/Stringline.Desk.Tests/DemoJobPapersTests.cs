@@ -73,7 +73,7 @@ public sealed class DemoJobPapersTests
         // Whoever makes a waiver has read what it releases and typed it.
         if (PaperCatalogue.Find(paper)!.Waiver is { } form)
             told = told with { Releases = WaiverOrder.Of(form, file, assessment, told).Outlook!.Released };
-        var outcome = Scrivener.Make(paper, file, assessment, told);
+        var outcome = PaperMaker.Make(paper, file, assessment, told);
         if (outcome is PacketOutcome.Refused refused)
             Assert.Fail(string.Join("\n", refused.Refusals));
         var made = Assert.IsType<PacketOutcome.Made>(outcome);
@@ -103,7 +103,7 @@ public sealed class DemoJobPapersTests
             var file = Read(job);
             file = file with { Work = file.Work with { Site = file.Work.Site with { County = county } } };
             // The job's town lies elsewhere, which the sheet then asks about.
-            var outcome = Scrivener.Make("claim", file, UseCases.Assess(file, day), new PaperOptions { Draft = false });
+            var outcome = PaperMaker.Make("claim", file, UseCases.Assess(file, day), new PaperOptions { Draft = false });
             var made = Assert.IsType<PacketOutcome.Made>(outcome);
             var sheet = Assert.Single(made.Files, f => f.IsSheet);
             Assert.True(sheet.Pages <= 2, $"{job} in {county}: {sheet.Pages} pages");
@@ -142,7 +142,7 @@ public sealed class DemoJobPapersTests
     {
         var file = Read("tamarind-wharf");
         Assert.Equal(14, file.In(PartyCapacity.Owner).Count);
-        var made = Assert.IsType<PacketOutcome.Made>(Scrivener.Make("claim", file, UseCases.Assess(file, new LocalDate(2026, 6, 18)), PaperOptions.None));
+        var made = Assert.IsType<PacketOutcome.Made>(PaperMaker.Make("claim", file, UseCases.Assess(file, new LocalDate(2026, 6, 18)), PaperOptions.None));
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(made.Files[0].Bytes.ToArray());
         var text = string.Concat(pdf.GetPages().SelectMany(p => p.Letters).Select(l => l.Value).Where(l => l.Trim().Length > 0));
         Assert.All(file.In(PartyCapacity.Owner), o => Assert.Contains(o.Name.Replace(" ", "", StringComparison.Ordinal), text, StringComparison.Ordinal));

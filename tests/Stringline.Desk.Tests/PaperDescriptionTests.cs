@@ -31,7 +31,7 @@ public sealed class PaperDescriptionTests
     [MemberData(nameof(Ids))]
     public void What_means_another_thing_on_each_paper_is_labeled_by_it(string id) =>
         Assert.All(
-            PaperCatalogue.Find(id)!.Asks.Where(ask => MeansAnother.Contains(ask.What)),
+            PaperCatalogue.Find(id)!.Asks.Where(ask => MeansAnother.Contains(ask.Input)),
             ask => Assert.NotNull(ask.Label));
 
     [Theory]
@@ -54,7 +54,7 @@ public sealed class PaperDescriptionTests
         Assert.Equal(["owner"], To(Named));
     }
 
-    private static readonly Told[] MeansAnother = [Told.Amount, Told.Words, Told.Day];
+    private static readonly PaperInput[] MeansAnother = [PaperInput.Amount, PaperInput.Words, PaperInput.Day];
 
     private static readonly PaperOptions Named = new()
     {

@@ -31,7 +31,7 @@ public sealed class RemedyTests
     [InlineData("owners-security.due", "Prompt payment")]
     [InlineData("design-lien.release", "Design professional's lien")]
     [InlineData("lower-tier.defense", "Claim of lien")]
-    [InlineData("licence", "The file itself")]
+    [InlineData("license", "The file itself")]
     public void By_the_first_part(string finding, string remedy) => Assert.Equal(remedy, Remedies.Of(finding));
 
     // The index is watched for what a recorded notice of completion would cut short (Civ. Code §§ 8414(b)(2), 8612(b), 9356(a), 9560(b)).

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Stringline.Exchange;
 using Stringline.Law;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Testing;
 
 namespace Stringline.Desk.Tests;

@@ -12,7 +12,7 @@ public sealed class ToldAtBothDoorsTests
     [Fact]
     public void Every_ground_is_taken_by_its_word_at_both_doors()
     {
-        var (field, option) = (PaperField.Of(new PaperAsk(Told.Grounds)), PaperTold.Of(Told.Grounds));
+        var (field, option) = (PaperField.Of(new PaperAsk(PaperInput.Grounds)), PaperOption.Of(PaperInput.Grounds));
         Assert.Equal(JobFileWords.ReleaseGround.Words, field.Choices.Select(choice => choice.Word));
         foreach (var ground in Enum.GetValues<ReleaseGround>())
         {
@@ -30,16 +30,16 @@ public sealed class ToldAtBothDoorsTests
     [Fact]
     public void Any_other_word_is_refused_at_both_doors()
     {
-        PaperField.Of(new PaperAsk(Told.Grounds)).Take(["too-much"], PaperOptions.None, out var fault);
+        PaperField.Of(new PaperAsk(PaperInput.Grounds)).Take(["too-much"], PaperOptions.None, out var fault);
         Assert.NotNull(fault);
-        var option = PaperTold.Of(Told.Grounds);
+        var option = PaperOption.Of(PaperInput.Grounds);
         Assert.NotEmpty(new System.CommandLine.RootCommand { option.Option }.Parse(["--ground", "too-much"]).Errors);
     }
 
     [Fact]
     public void Every_kind_of_notice_is_taken_by_its_word_at_both_doors_and_no_other()
     {
-        var (field, option) = (PaperField.Of(new PaperAsk(Told.Notice)), PaperTold.Of(Told.Notice));
+        var (field, option) = (PaperField.Of(new PaperAsk(PaperInput.Notice)), PaperOption.Of(PaperInput.Notice));
         Assert.Equal(ProvedNotices.All.Select(kind => kind.Words()), field.Choices.Select(choice => choice.Words));
         foreach (var kind in ProvedNotices.All)
         {
@@ -67,9 +67,9 @@ public sealed class ToldAtBothDoorsTests
     public void Days_are_read_alike_at_both_doors(string typed, int? days)
     {
         var claim = PaperCatalogue.Find("dispute-claim")!;
-        Assert.Equal(days, PaperField.Of(new PaperAsk(Told.ExtensionDays)).Take([typed], PaperOptions.None, out var fault).ExtensionDays);
+        Assert.Equal(days, PaperField.Of(new PaperAsk(PaperInput.ExtensionDays)).Take([typed], PaperOptions.None, out var fault).ExtensionDays);
         Assert.Equal(days is null, fault is not null);
-        var option = PaperTold.Of(Told.ExtensionDays);
+        var option = PaperOption.Of(PaperInput.ExtensionDays);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--days", typed]);
         Assert.Equal(days is null, parsed.Errors.Count > 0);
         if (days is not null)
@@ -80,9 +80,9 @@ public sealed class ToldAtBothDoorsTests
     public void Documents_are_lines_of_the_form_and_words_of_the_command_line()
     {
         var claim = PaperCatalogue.Find("dispute-claim")!;
-        Assert.Equal(["Daily logs", "Invoice 88"], PaperField.Of(new PaperAsk(Told.Documents))
+        Assert.Equal(["Daily logs", "Invoice 88"], PaperField.Of(new PaperAsk(PaperInput.Documents))
             .Take(["Daily logs\r\n\n Invoice 88 "], PaperOptions.None, out _).Documents);
-        var option = PaperTold.Of(Told.Documents);
+        var option = PaperOption.Of(PaperInput.Documents);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--document", "Daily logs", "--document", "Invoice 88"]);
         Assert.Equal(["Daily logs", "Invoice 88"], option.Take(parsed, PaperOptions.None).Documents);
     }
@@ -96,9 +96,9 @@ public sealed class ToldAtBothDoorsTests
     public void What_a_waiver_releases_is_read_alike_at_both_doors(string typed, double? dollars)
     {
         var waiver = PaperCatalogue.Find("waiver-8132")!;
-        Assert.Equal((decimal?)dollars, PaperField.Of(new PaperAsk(Told.Releases)).Take([typed], PaperOptions.None, out var fault).Releases);
+        Assert.Equal((decimal?)dollars, PaperField.Of(new PaperAsk(PaperInput.Releases)).Take([typed], PaperOptions.None, out var fault).Releases);
         Assert.Equal(dollars is null, fault is not null);
-        var option = PaperTold.Of(Told.Releases);
+        var option = PaperOption.Of(PaperInput.Releases);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse([$"--releases={typed}"]);
         Assert.Equal(dollars is null, parsed.Errors.Count > 0);
         if (dollars is not null)

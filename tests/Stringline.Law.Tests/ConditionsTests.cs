@@ -1,7 +1,7 @@
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests;
 
@@ -13,7 +13,7 @@ public sealed class ConditionsTests
     // What each remedy stands on, by section; written here a second time, from the statutes and not from the library's table.
     private static readonly (string Needed, string[] By, string Section)[] Needs =
     [
-        ("licence", ["claim-of-lien.last-day", "enforcement.last-day", "stop-payment-notice.last-day", "stop-payment-notice.amount", "stop-payment-notice.action-last-day",
+        ("license", ["claim-of-lien.last-day", "enforcement.last-day", "stop-payment-notice.last-day", "stop-payment-notice.amount", "stop-payment-notice.action-last-day",
             "payment-bond.notice-last-day", "payment-bond.action-last-day", "payment-bond.amount", "prompt-payment.progress", "retention.due",
             "retention.disputed-work-payment", "dispute-claim.undisputed-part"], "Bus. & Prof. Code § 7031(a)"),
         ("preliminary-notice.last-day", ["claim-of-lien.last-day", "enforcement.last-day", "stop-payment-notice.last-day", "stop-payment-notice.action-last-day", "stop-payment-notice.amount"], "Civ. Code §§ 8200(c), 8508(a), 9300(c)"),
@@ -93,7 +93,7 @@ public sealed class ConditionsTests
     {
         var on = new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).PaymentBond("2025-07-01").Licensed("2025-09-15..")
             .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").On("2025-12-01");
-        foreach (var id in (string[])["licence", "lien-right", "claim-of-lien.last-day", "stop-payment-notice.last-day", "stop-payment-notice.amount", "payment-bond.action-last-day"])
+        foreach (var id in (string[])["license", "lien-right", "claim-of-lien.last-day", "stop-payment-notice.last-day", "stop-payment-notice.amount", "payment-bond.action-last-day"])
             Assert.Equal(Standing.Lost, on.Get(id).Standing);
         Assert.Contains(on.Get("stop-payment-notice.last-day").Why.Tree(), r => r.Section == "Bus. & Prof. Code § 7031(a)");
     }

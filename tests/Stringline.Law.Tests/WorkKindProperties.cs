@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests;
 
@@ -109,7 +109,7 @@ public sealed partial class WorkKindProperties
     private static readonly Dictionary<string, string> Twins = new(StringComparer.Ordinal)
     {
         ["lien-right"] = "lien-right",
-        ["licence"] = "licence",
+        ["license"] = "license",
         ["authorized-work"] = "authorized-work",
         ["assumptions"] = "assumptions",
         ["amount"] = "amount",

@@ -1,6 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;

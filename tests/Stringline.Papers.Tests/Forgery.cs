@@ -48,7 +48,7 @@ internal sealed record Forgery
 
     public PreflightReport Check()
     {
-        TypeCase.Open();
+        Fonts.Open();
         using var document = new PdfDocument();
         for (var i = 0; i < Pages; i++)
         {
@@ -113,5 +113,5 @@ internal sealed record Forgery
     private static void Text(XGraphics ink, string text, double x, double y) =>
         ink.DrawString(text, Font(Face.Serif, 10), XBrushes.Black, x, y);
 
-    private static XFont Font(Face face, double points) => TypeCase.Font(new TypeStyle(face, points, points * 1.3));
+    private static XFont Font(Face face, double points) => Fonts.Font(new TypeStyle(face, points, points * 1.3));
 }

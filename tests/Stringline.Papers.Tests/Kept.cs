@@ -26,7 +26,7 @@ internal static class Kept
 
     /// <summary>The claim of lien, or why not.</summary>
     public static PacketOutcome Claim(JobFile job, Assessment assessment, bool draft, Stringline.Law.Recording.RecorderOffice? office = null) =>
-        Scrivener.Make(PaperCatalogue.ClaimOfLien, job, assessment, new PaperOptions { Draft = draft, Office = office });
+        PaperMaker.Make(PaperCatalogue.ClaimOfLien, job, assessment, new PaperOptions { Draft = draft, Office = office });
 
     public static ReadBack Claim(this PacketOutcome.Made made) => ReadBack.Of(made.Files[0].Bytes);
 

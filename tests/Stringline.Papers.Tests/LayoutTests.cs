@@ -121,11 +121,11 @@ public sealed class LayoutTests
         var latin = Enumerable.Range(0xC0, 0x180 - 0xC0).Concat(Enumerable.Range(0x1EA0, 0x1EFA - 0x1EA0))
             .Concat([0x218, 0x219, 0x21A, 0x21B, 0x1CD, 0x1F5]);
         var text = string.Concat(latin.Select(c => (char)c));
-        Assert.All(Enum.GetValues<Face>(), face => Assert.Empty(TypeCase.Missing(face, text)));
+        Assert.All(Enum.GetValues<Face>(), face => Assert.Empty(Fonts.Missing(face, text)));
     }
 
     [Fact]
-    public void A_letter_without_type_is_named() => Assert.Equal(["石", "😀"], TypeCase.Missing(Face.Serif, "a石b😀石"));
+    public void A_letter_without_type_is_named() => Assert.Equal(["石", "😀"], Fonts.Missing(Face.Serif, "a石b😀石"));
 
     /// <summary>
     /// Names from a stock of accented ones, any lengths, any number of owners: nothing is lost, nothing overlaps, no check fails.

@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using CsCheck;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Papers.Catalogue;
 using Stringline.Testing;
 
@@ -65,7 +65,7 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
 
     private static string Try(string id, JobFile job, Assessment assessment, PaperOptions options)
     {
-        switch (Scrivener.Make(id, job, assessment, options))
+        switch (PaperMaker.Make(id, job, assessment, options))
         {
             case PacketOutcome.Made made:
                 Assert.Equal(made.Files.Count, made.Preflight.Count);

@@ -1,6 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
 using Stringline.Papers.Waiver;
@@ -211,7 +211,7 @@ internal static class PaperJobs
     public static Assessment Assess(JobFile job, LocalDate asOf) => Assessment.Of(job, asOf, OpenDays.Statutory);
 
     public static PacketOutcome Outcome(string id, JobFile job, LocalDate asOf, PaperOptions options) =>
-        Scrivener.Make(id, job, Assess(job, asOf), options);
+        PaperMaker.Make(id, job, Assess(job, asOf), options);
 
     /// <summary>What is told, and for a waiver the figure that it releases by this file: its maker has read it and typed it.</summary>
     public static PaperOptions Typed(string id, JobFile job, LocalDate asOf, PaperOptions options) =>

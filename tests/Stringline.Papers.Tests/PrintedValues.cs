@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using CsCheck;
 using Stringline.Law;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
 
@@ -26,7 +26,7 @@ internal static class PrintedValues
             drawn =>
             {
                 var assessment = Assessment.Of(drawn.Job, drawn.AsOf, OpenDays.Statutory);
-                if (Scrivener.Make(drawn.Id, drawn.Job, assessment, drawn.Options) is not PacketOutcome.Made papers)
+                if (PaperMaker.Make(drawn.Id, drawn.Job, assessment, drawn.Options) is not PacketOutcome.Made papers)
                     return;
                 Interlocked.Increment(ref made);
                 var allowed = known(drawn, assessment, papers);

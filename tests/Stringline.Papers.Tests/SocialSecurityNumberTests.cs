@@ -63,7 +63,7 @@ public sealed class SocialSecurityNumberTests
             Parties = [.. job.Parties.Select(p => p with { Name = p.Name + number, Address = p.Address + number })],
         };
         var refused = Assert.IsType<PacketOutcome.Refused>(
-            Scrivener.Make(id, job, PaperJobs.Assess(job, asOf), options with { Draft = true })).Refusals;
+            PaperMaker.Make(id, job, PaperJobs.Assess(job, asOf), options with { Draft = true })).Refusals;
         Assert.All(refused, r => Assert.Equal("social-security-number", r.Id));
     }
 

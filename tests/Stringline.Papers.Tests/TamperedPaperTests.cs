@@ -106,7 +106,7 @@ public sealed class TamperedPaperTests
     }
 
     private static PaperPlan Plan() =>
-        ClaimPaper.Write(new Matter(Jobs.Demo(), Jobs.Demo().Assessed(), PaperOptions.None), null).Leaves[0]
+        ClaimPaper.Write(new Matter(Jobs.Demo(), Jobs.Demo().Assessed(), PaperOptions.None), null).Papers[0]
             .Plan(Jobs.Demo().Claimant.Name, Jobs.Day("2026-05-06"), draft: false);
 
     private static PreflightReport Check(Func<byte[], byte[]> change)

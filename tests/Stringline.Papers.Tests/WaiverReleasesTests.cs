@@ -26,7 +26,7 @@ public sealed partial class WaiverReleasesTests(ITestOutputHelper output)
                 var (form, job, asOf, options) = drawn;
                 var id = $"waiver-{WaiverToBe.NumberOf(form)}";
                 var before = PaperJobs.Assess(job, asOf);
-                if (Scrivener.Make(id, job, before, options) is not PacketOutcome.Made paper)
+                if (PaperMaker.Make(id, job, before, options) is not PacketOutcome.Made paper)
                     return;
                 var says = Assert.Single(Released().Matches(ReadBack.Of(paper.Files[^1].Bytes).Text.ReplaceLineEndings(" "))
                     .DistinctBy(m => m.Groups[1].Value));

@@ -96,10 +96,10 @@ public sealed class WholeFileTests
     public void What_the_library_alone_writes_is_not_whole()
     {
         // The day this fails, the library ends its streams itself and the pass over the file can go.
-        TypeCase.Open();
+        Fonts.Open();
         using var document = new PdfDocument();
         using (var ink = XGraphics.FromPdfPage(document.AddPage()))
-            ink.DrawString(string.Concat(Enumerable.Repeat("stop payment notice ", 50)), TypeCase.Font(TypeStyle.Body), XBrushes.Black, 50,
+            ink.DrawString(string.Concat(Enumerable.Repeat("stop payment notice ", 50)), Fonts.Font(TypeStyle.Body), XBrushes.Black, 50,
                 50);
         using var bytes = new MemoryStream();
         document.Save(bytes);

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Places.Tests;
 

@@ -1,7 +1,7 @@
 using System.Text;
 using Stringline.Answers;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
 using Stringline.Store;

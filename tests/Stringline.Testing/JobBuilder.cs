@@ -1,7 +1,7 @@
 using NodaTime.Text;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Testing;
 
@@ -210,7 +210,7 @@ public sealed class JobBuilder
     public JobBuilder PublicWork() => Work(w => w with { Kind = WorkKind.Public }).NoParty("owner")
         .Party("city", PartyCapacity.PublicEntity, "City of Davis").Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Role(claimant.Role, "sub");
 
-    /// <summary>A licence that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.</summary>
+    /// <summary>A license that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.</summary>
     public JobBuilder Licensed(params string[] spans) => Claimant(c => c with
     {
         License = new License

@@ -126,7 +126,7 @@ public sealed class LienJobGen
                 Make(Gen.Select(When, MaybeKnown, (on, presented) => new ClaimRequestAnswered { Index = 0, On = on, Presented = presented })),
                 Make(When.Select(on => new FinalPayment { Index = 0, On = on })),
                 Make(When.Select(on => new FinalDecisionServed { Index = 0, On = on })))));
-        var licence = Gen.Frequency(
+        var license = Gen.Frequency(
             (2, Gen.Const((License?)null)),
             (1, Gen.Const((License?)new License { Required = false })),
             (3, Gen.Select(Day, Gen.Int[0, 400], Gen.Bool, (from, length, open) => (License?)new License { Required = true, Active = [new LicenseSpan(from.PlusDays(-60), open ? null : from.PlusDays(length), length % 7 == 0 ? from.PlusDays(length / 2) : null)] })));
@@ -136,7 +136,7 @@ public sealed class LienJobGen
             Gen.OneOf((LocalDate?[])[null, new LocalDate(2025, 12, 31), Start]),
             Gen.Select(MaybeBody, MaybeKnown, Gen.Int[0, 5]));
         Private = Gen.Select(
-            Gen.Select(Who, licence, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
+            Gen.Select(Who, license, Gen.OneOf((WorkUse?[])[null, WorkUse.Commercial, WorkUse.Residential, WorkUse.OwnerOccupiedOneToFour]), Gen.Int[0, 9], Gen.Bool),
             Gen.Select(Money, Gen.Bool, Money, Gen.Int[0, 3]),
             more,
             Entry.Array[0, 14],

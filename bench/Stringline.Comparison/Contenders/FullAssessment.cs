@@ -1,7 +1,7 @@
 using Stringline.Comparison.Jobs;
 using Stringline.Law;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Comparison.Contenders;
 

@@ -4,7 +4,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Comparison.Contenders;
 

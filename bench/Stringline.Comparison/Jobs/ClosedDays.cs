@@ -1,4 +1,4 @@
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Comparison.Jobs;
 

@@ -77,15 +77,15 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
         var asks = PaperCatalogue.Waiver(form).Asks;
         foreach (var (head, told) in Places)
         {
-            if (isThere(head) && !asks.Any(ask => ask.What == told))
+            if (isThere(head) && !asks.Any(ask => ask.Input == told))
                 refuse(head, $"Form {number} has no place for it.", "Leave the cell empty, or name the form that has it.", $"Civ. Code § {number}");
         }
     }
 
-    private static readonly (string Head, Told Told)[] Places =
+    private static readonly (string Head, PaperInput Told)[] Places =
     [
-        ("through", Told.Through), ("amount", Told.Amount), ("maker", Told.Maker), ("payee", Told.Payee),
-        ("disputed", Told.Disputed), ("payment-cleared", Told.PaymentCleared), ("releases", Told.Releases), ("through-again", Told.ThroughAgain),
+        ("through", PaperInput.Through), ("amount", PaperInput.Amount), ("maker", PaperInput.Maker), ("payee", PaperInput.Payee),
+        ("disputed", PaperInput.Disputed), ("payment-cleared", PaperInput.PaymentCleared), ("releases", PaperInput.Releases), ("through-again", PaperInput.ThroughAgain),
     ];
 
     private static WaiverForm? FormOf(string text)

@@ -4,7 +4,7 @@ using Stringline.Desk.Importing;
 using Stringline.Desk.Terminal;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
@@ -130,8 +130,8 @@ internal sealed class ImportCommand(Stream output, TextWriter errors, IClock clo
         return option;
     }
 
-    private sealed class Relay(ProgressLine line) : IProgress<ImportProgress>
+    private sealed class Relay(ProgressLine line) : IProgress<Spreadsheets.Import.ImportProgress>
     {
-        public void Report(ImportProgress value) => line.Report(new StoreProgress(value.What, value.Done, value.Total));
+        public void Report(Spreadsheets.Import.ImportProgress value) => line.Report(new StoreProgress(value.What, value.Done, value.Total));
     }
 }

@@ -23,7 +23,7 @@ internal sealed class CustomerDrawing
 
     private CustomerDrawing(CustomerWeeks weeks)
     {
-        List<Courses> all = [.. weeks.Past, .. weeks.Ahead];
+        List<WeekTotals> all = [.. weeks.Past, .. weeks.Ahead];
         var most = Math.Max(1m, all.Max(course => course.Owed));
         var step = (Width - Left - Right) / all.Count;
         var now = weeks.Ahead[0];
@@ -62,7 +62,7 @@ internal sealed class CustomerDrawing
     public static IHtmlContent Of(CustomerWeeks weeks) =>
         Svg.OnPage(new CustomerDrawing(weeks).svg, "Dollars by week; scrolls sideways on narrow screens");
 
-    private void Pier(Courses course, int x, int step, decimal most)
+    private void Pier(WeekTotals course, int x, int step, decimal most)
     {
         var low = 0m;
         foreach (var (dollars, kind) in ((decimal, string)[])[(course.Held, "held"), (course.MaySecure, "may"), (course.Unsecured, "bare")])

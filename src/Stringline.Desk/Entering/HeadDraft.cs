@@ -105,7 +105,7 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         }
     }
 
-    // A permit, bond, signer or licence of which all that was said is taken away is none. One of which nothing was said before stays: it may
+    // A permit, bond, signer or license of which all that was said is taken away is none. One of which nothing was said before stays: it may
     // be known that there is a bond, and nothing else of it.
     private static void DropEmpty(JsonObject head, JsonObject before)
     {

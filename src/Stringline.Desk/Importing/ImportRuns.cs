@@ -1,6 +1,6 @@
 using Stringline.Desk.Portfolio;
 using Stringline.Desk.Web;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
@@ -116,7 +116,7 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
         try
         {
             using var mark = tables.Mark(state);
-            var told = ImportTold.Of(new SheetImport(journal, OpenDays.Statutory).Run(request, run));
+            var told = ImportSummary.Of(new SheetImport(journal, OpenDays.Statutory).Run(request, run));
             state = state with { Step = run.IsWriting ? ImportStep.Written : ImportStep.Looked, Told = told, WasBroken = state.WasBroken && !run.IsWriting };
             if (run.IsWriting)
                 refresh.Wake();

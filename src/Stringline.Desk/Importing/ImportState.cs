@@ -59,7 +59,7 @@ internal sealed record ImportState
     public ImportChoices Choices { get; init; } = new();
 
     /// <summary>What the last look or writing found.</summary>
-    public ImportTold? Told { get; init; }
+    public ImportSummary? Told { get; init; }
 
     /// <summary>Why the last look or writing stopped; null where it went well.</summary>
     public string? Trouble { get; init; }
@@ -75,5 +75,5 @@ internal sealed record ImportState
 /// <summary>How what waits is written as JSON.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(ImportState))]
-[JsonSerializable(typeof(ProgressTold))]
+[JsonSerializable(typeof(ImportProgress))]
 internal sealed partial class ImportJson : JsonSerializerContext;

@@ -2,14 +2,14 @@ using Microsoft.AspNetCore.Mvc;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Places;
 using Stringline.Store;
 
 namespace Stringline.Desk.Pages;
 
 /// <summary>The days to act of the whole office, week by week, with the days on which offices and courts are closed. Made to be printed.</summary>
-internal sealed class CalendarModel(Office office, Ways ways) : StepsPage(ways)
+internal sealed class CalendarModel(Office office, NavLinks ways) : StepsPage(ways)
 {
     private const int UsualWeeks = 8;
     private const int MostWeeks = 53;

@@ -23,11 +23,11 @@ internal sealed class CustomerModel(Office office) : PageModel
     public CustomerWeeks Weeks { get; private set; } = null!;
 
     /// <summary>How it stands today.</summary>
-    public Courses Now => Weeks.Ahead[0];
+    public WeekTotals Now => Weeks.Ahead[0];
 
     /// <summary>The weeks at which something changes, for the table beside the drawing.</summary>
-    public IEnumerable<Courses> Changes => Weeks.Past.Concat(Weeks.Ahead)
-        .Aggregate(new List<Courses>(), (kept, next) =>
+    public IEnumerable<WeekTotals> Changes => Weeks.Past.Concat(Weeks.Ahead)
+        .Aggregate(new List<WeekTotals>(), (kept, next) =>
         {
             if (kept.Count == 0 || next.Day == Today || (kept[^1] with { Day = next.Day }) != next)
                 kept.Add(next);

@@ -60,7 +60,7 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
     public string? Refused { get; private set; }
 
     /// <summary>How far the work has come; null where none is done.</summary>
-    public ProgressTold? Progress => runs.Current is { } run && run.Id == Id ? run.Told() : null;
+    public ImportProgress? Progress => runs.Current is { } run && run.Id == Id ? run.Progress() : null;
 
     /// <summary>The office's kept mappings.</summary>
     public IReadOnlyList<SavedMapping> Mappings { get; private set; } = [];

@@ -7,7 +7,7 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>The desk: what needs doing, ordered by what is lost if it is not done.</summary>
-internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, DailyBackup backup, Ways ways) : StepsPage(ways)
+internal sealed class IndexModel(Office office, DeskFigures figures, PortfolioRefresh refresh, DailyBackup backup, NavLinks ways) : StepsPage(ways)
 {
     private const int Shown = 25;
     private const int ShownOfOne = 200;

@@ -7,7 +7,7 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>The searches of one county's index that are due, on one sheet for whoever does them.</summary>
-internal sealed class SearchesModel(Office office, Ways ways) : PageModel
+internal sealed class SearchesModel(Office office, NavLinks ways) : PageModel
 {
     private const int Most = 500;
 
@@ -22,7 +22,7 @@ internal sealed class SearchesModel(Office office, Ways ways) : PageModel
     public LocalDate Today => office.Today;
 
     /// <summary>Where a search is entered.</summary>
-    public Way To(StepLine line) => ways.To(line);
+    public Link To(StepLine line) => ways.To(line);
 
     /// <summary>Shows them.</summary>
     public IActionResult OnGet()

@@ -6,7 +6,7 @@ using Stringline.Store;
 namespace Stringline.Desk.Pages;
 
 /// <summary>A page that shows steps of the office's jobs, of which the address can ask for a part.</summary>
-internal abstract class StepsPage(Ways ways) : PageModel
+internal abstract class StepsPage(NavLinks ways) : PageModel
 {
     /// <summary>Only steps on jobs of this customer.</summary>
     [BindProperty(SupportsGet = true)]
@@ -34,7 +34,7 @@ internal abstract class StepsPage(Ways ways) : PageModel
     protected StepFilter Filter => Exports.Filter(Customer, County, Person, Remedy);
 
     /// <summary>The page on which a step is done.</summary>
-    public Way To(StepLine line) => ways.To(line);
+    public Link To(StepLine line) => ways.To(line);
 
     /// <summary>The filter as part of an address, with further parts.</summary>
     public string Query(params (string Name, string Value)[] more)

@@ -7,14 +7,14 @@ namespace Stringline.Desk.Papers;
 internal static class AfterPaper
 {
     /// <summary>The links to the forms, in the order in which things happen; none where the program has no such page.</summary>
-    public static IEnumerable<Way> Of(Paper paper, PaperOptions options, OpenJob job, Ways ways)
+    public static IEnumerable<Link> Of(Paper paper, PaperOptions options, OpenJob job, NavLinks ways)
     {
         var occasion = new Occasion(job.Facts, job.Assessment, options);
         return paper.Entries.Select(entry => Filled(ways.Enter(job.Id, entry.Kind, entry.Words), entry, occasion))
-            .Append(Proved(paper, job.Id, ways)).Append(Refused(paper, job.Id, ways)).OfType<Way>();
+            .Append(Proved(paper, job.Id, ways)).Append(Refused(paper, job.Id, ways)).OfType<Link>();
     }
 
-    private static Way? Filled(Way? way, EntryAfter entry, Occasion occasion)
+    private static Link? Filled(Link? way, EntryAfter entry, Occasion occasion)
     {
         if (way is null)
             return null;
@@ -28,14 +28,14 @@ internal static class AfterPaper
         return query.HasValue ? way with { Address = $"{way.Address}&{query.Value![1..]}" } : way;
     }
 
-    private static Way? Proved(Paper paper, long job, Ways ways) => paper.ProvedAs is { } kind && ways.Has("/Job/Paper")
-        ? new Way(
+    private static Link? Proved(Paper paper, long job, NavLinks ways) => paper.ProvedAs is { } kind && ways.Has("/Job/Paper")
+        ? new Link(
             "Then prove it: the proof of notice, filled in from what was entered",
             $"/job/{job}/papers/{PaperCatalogue.ProofThatNoticeWasGiven.Id}?kind={kind.Word()}",
             "/Job/Paper")
         : null;
 
-    private static Way? Refused(Paper paper, long job, Ways ways) => paper.Use == PaperUse.Recorded && ways.Has("/Job/AfterRecording")
-        ? new Way("It was refused at the counter: why, and what mends it", $"/job/{job}/after-recording?refused=yes", "/Job/AfterRecording")
+    private static Link? Refused(Paper paper, long job, NavLinks ways) => paper.Use == PaperUse.Recorded && ways.Has("/Job/AfterRecording")
+        ? new Link("It was refused at the counter: why, and what mends it", $"/job/{job}/after-recording?refused=yes", "/Job/AfterRecording")
         : null;
 }

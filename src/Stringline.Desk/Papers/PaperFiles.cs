@@ -17,7 +17,7 @@ internal static class PaperFiles
 
     /// <summary>Serves them. The address carries the change of the job it was made from; when another was written since, the answer is 409.</summary>
     public static void MapPapers(this WebApplication desk) =>
-        desk.MapGet("/job/{id:long}/papers/{paper}/{name}", (long id, string paper, string name, long at, bool? save, HttpContext context, Office office, PaperBench bench) =>
+        desk.MapGet("/job/{id:long}/papers/{paper}/{name}", (long id, string paper, string name, long at, bool? save, HttpContext context, Office office, PaperWorkbench bench) =>
         {
             if (office.Open(id) is not { } job || PaperCatalogue.Find(paper) is not { } found)
                 return Results.NotFound();

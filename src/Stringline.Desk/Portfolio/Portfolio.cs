@@ -95,7 +95,7 @@ internal sealed class Portfolio(IJournal journal)
     public static AssessedJob Of(JobTip tip, JobFile job, LocalDate asOf, PlanSettings plan)
     {
         var assessment = UseCases.Assess(job, asOf, plan);
-        var hold = Hold.Of(assessment);
+        var hold = Security.Of(assessment);
         AssessedStep[] steps = [.. assessment.Next.Select(step => Step(assessment, step))];
         var lead = Array.Find(steps, step => !step.Watch);
         var right = assessment.Findings[0];
@@ -136,7 +136,7 @@ internal sealed class Portfolio(IJournal journal)
         };
     }
 
-    private static byte[] InShort(Assessment assessment, Hold hold)
+    private static byte[] InShort(Assessment assessment, Security hold)
     {
         var buffer = new ArrayBufferWriter<byte>(2048);
         using var json = new Utf8JsonWriter(buffer);

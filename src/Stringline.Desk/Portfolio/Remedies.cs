@@ -51,7 +51,7 @@ internal static class Remedies
         ["amount"] = File,
         ["assumptions"] = File,
         ["site"] = File,
-        ["licence"] = File,
+        ["license"] = File,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The remedies, in the order in which a page shows them.</summary>

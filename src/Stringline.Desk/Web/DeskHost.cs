@@ -74,9 +74,9 @@ internal static class DeskHost
         services.AddSingleton<Portfolio.Portfolio>();
         services.AddSingleton<DeskFigures>();
         services.AddSingleton<Office>();
-        services.AddSingleton<Ways>();
+        services.AddSingleton<NavLinks>();
         services.AddSingleton<WaitingProofs>();
-        services.AddSingleton<PaperBench>();
+        services.AddSingleton<PaperWorkbench>();
         services.AddSingleton<PortfolioRefresh>();
         services.AddHostedService(given => given.GetRequiredService<PortfolioRefresh>());
         services.AddSingleton(clock);

@@ -35,12 +35,12 @@ internal static class ImportFiles
         using var both = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, life.ApplicationStopping);
         try
         {
-            ProgressTold? last = null;
+            ImportProgress? last = null;
             // Of what another desk on this store does only that it goes on is known; it ends as ours does.
             while (runs.Find(id) is { IsRunning: true })
             {
-                var told = runs.Current is { } run && run.Id == id ? run.Told() : last;
-                await context.Response.WriteAsync(told == last ? ":\n\n" : $"event: progress\ndata: {JsonSerializer.Serialize(told, ImportJson.Default.ProgressTold)}\n\n", both.Token).ConfigureAwait(false);
+                var told = runs.Current is { } run && run.Id == id ? run.Progress() : last;
+                await context.Response.WriteAsync(told == last ? ":\n\n" : $"event: progress\ndata: {JsonSerializer.Serialize(told, ImportJson.Default.ImportProgress)}\n\n", both.Token).ConfigureAwait(false);
                 await context.Response.Body.FlushAsync(both.Token).ConfigureAwait(false);
                 last = told;
                 await Task.Delay(Beat, both.Token).ConfigureAwait(false);

@@ -25,7 +25,7 @@ internal static partial class LawInWords
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var member in XDocument.Load(stream).Descendants("member"))
         {
-            // "M:Stringline.Law.Time.Period.LastDay(NodaTime.LocalDate,System.Int32)": the kind and the parameters do not matter here.
+            // "M:Stringline.Law.Counting.TimeLimit.LastDay(NodaTime.LocalDate,System.Int32)": the kind and the parameters do not matter here.
             if (member.Attribute("name")?.Value is not { Length: > 2 } name || member.Element("summary") is not { } summary)
                 continue;
             var bare = name[2..];

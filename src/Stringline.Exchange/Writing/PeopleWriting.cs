@@ -47,7 +47,7 @@ internal static class PeopleWriting
     {
         json.WriteString("from", DayText.Write(span.From));
         json.Day("to", span.To);
-        json.Day("putBack", span.PutBack);
+        json.Day("putBack", span.Reinstated);
         json.Text("cause", span.Cause is { } cause ? JobFileWords.Word(cause) : null);
         json.Day("sent", span.Sent);
         json.Truth("beyondControl", span.BeyondControl);

@@ -43,7 +43,7 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     public bool IsOn(LocalDate day) => Since <= day && !(Until < day);
 
     /// <summary>Whether the stay may last on a day known only within a span.</summary>
-    public bool MayHold(Days day) => IsOn(day.Earliest) || IsOn(day.Latest);
+    public bool MayHold(DaySpan day) => IsOn(day.Earliest) || IsOn(day.Latest);
 
     /// <summary>Whether a time that ended may have stood still so long that it runs on a day; always, while the stay lasts.</summary>
     public bool MayStillRun(LocalDate from, LocalDate lastDay, LocalDate on) => !(LastDay(from, lastDay) < on);

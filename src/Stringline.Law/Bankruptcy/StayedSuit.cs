@@ -34,7 +34,7 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
     public Standing Unsued(Standing standing, LocalDate asOf) => standing == Standing.Lost && Stay.MayStillRun(From, LastEnd, asOf) ? Standing.InDoubt : standing;
 
     /// <summary>Where an action stands by the day on which it was brought: void in the stay, and perhaps in time after it.</summary>
-    public Standing Brought(Standing standing, Days brought) => standing switch
+    public Standing Brought(Standing standing, DaySpan brought) => standing switch
     {
         Standing.Kept when Stay.MayHold(brought) => Standing.InDoubt,
         Standing.Lost when Stay.MayStillRun(From, LastEnd, brought.Earliest) => Standing.InDoubt,

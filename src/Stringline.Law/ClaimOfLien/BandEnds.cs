@@ -1,6 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -70,7 +70,7 @@ internal sealed class BandEnds
     {
         var (structure, own) = places[place];
         var row = readingsOf[structure];
-        var then = partOf(open[place] with { On = new Reasoning.Days(day, day) });
+        var then = partOf(open[place] with { On = new Reasoning.DaySpan(day, day) });
         return In(structure, WholeOf(row.IsStructure, row.Parts.Without(own) is { } rest ? Part.Both(rest, then) : then));
     }
 

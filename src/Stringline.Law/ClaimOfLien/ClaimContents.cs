@@ -15,7 +15,7 @@ internal static class ClaimContents
 
     /// <summary>Why a claim that lacks something is in doubt; null where it is whole.</summary>
     public static Reason? Why(ClaimRecorded claim) => claim.Lacks is not { } lacks ? null : Reason.Of("Civ. Code § 8416(a)",
-        $"The claim recorded {Days.Of(claim.On)} lacks, as entered: {lacks}. The section asks for a statement signed and verified by the claimant, with all that it lists and the notice in at least 10-point boldface type. A mistake about the demand, the credits, the work or the site does not undo a claim (Civ. Code § 8422(a)); whether one that lacks this is good is open. Record a whole claim anew inside the time.", [claim]);
+        $"The claim recorded {DaySpan.Of(claim.On)} lacks, as entered: {lacks}. The section asks for a statement signed and verified by the claimant, with all that it lists and the notice in at least 10-point boldface type. A mistake about the demand, the credits, the work or the site does not undo a claim (Civ. Code § 8422(a)); whether one that lacks this is good is open. Record a whole claim anew inside the time.", [claim]);
 
     /// <summary>What is asked of a claim that lacks something.</summary>
     public static Question Ask(ClaimRecorded claim) =>

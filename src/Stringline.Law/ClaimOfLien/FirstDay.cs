@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -9,7 +9,7 @@ namespace Stringline.Law.ClaimOfLien;
 /// <param name="Day">The day after the claimant ceased to provide work; null where it has furnished nothing, or a day is unknown.</param>
 /// <param name="Ceased">Whether the file shows that the claimant has ceased.</param>
 /// <param name="Why">The reasons.</param>
-public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> Why)
+public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason> Why)
 {
     /// <summary>
     /// Works out the first day. A claim recorded while the claimant, or a lower tier working for it, still has work to do is void:
@@ -37,8 +37,8 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         var complete = HasCeased.ByCompletion(facts, completion);
         if (HasCeased.End(facts) is { } ending)
         {
-            var end = Days.Of(ending.On) ?? last;
-            var ceased = Days.Later(end, last);
+            var end = DaySpan.Of(ending.On) ?? last;
+            var ceased = DaySpan.Later(end, last);
             var why = new List<Reason>
             {
                 Reason.Of(section, $"The claimant ceased to provide work {ceased}; a claim may be recorded from the day after.", [ending]),
@@ -77,26 +77,26 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     public bool MayNotBeCompleted { get; private init; }
 
     // The last work that was not begun after completion; what runs past completion is cut to it, the end of furnishing too.
-    private static Days UpTo(Days completed, Days? end, FactsAsOf facts, Days last) =>
+    private static DaySpan UpTo(DaySpan completed, DaySpan? end, FactsAsOf facts, DaySpan last) =>
         // A later completion never leaves an earlier last work before it.
         completed.IsExact
             ? UpTo(completed.Earliest, end, facts, last)
             : new(UpTo(completed.Earliest, end, facts, last).Earliest, UpTo(completed.Latest, end, facts, last).Latest);
 
-    private static Days UpTo(LocalDate completed, Days? end, FactsAsOf facts, Days last)
+    private static DaySpan UpTo(LocalDate completed, DaySpan? end, FactsAsOf facts, DaySpan last)
     {
-        Days? before = null;
+        DaySpan? before = null;
         for (var i = 0; i < facts.Furnished.Count; i++)
         {
             var furnished = facts.Furnished[i];
-            if (!(furnished.On.Earliest > completed) && Days.Of(furnished.Until) is { } until)
-                before = before is { } so ? Days.Later(so, until) : until;
+            if (!(furnished.On.Earliest > completed) && DaySpan.Of(furnished.Until) is { } until)
+                before = before is { } so ? DaySpan.Later(so, until) : until;
         }
 
         var counted = before ?? last;
         if (end is { } ended)
-            counted = Days.Later(counted, ended);
-        return new Days(LocalDate.Min(counted.Earliest, completed), LocalDate.Min(counted.Latest, completed));
+            counted = DaySpan.Later(counted, ended);
+        return new DaySpan(LocalDate.Min(counted.Earliest, completed), LocalDate.Min(counted.Latest, completed));
     }
 
     /// <summary>
@@ -105,7 +105,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
     /// readings stand, also where the completion is disputed. It never moves the last day.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static FirstDay WithRepairs(Days ceased, Days? end, Verdict verdict, CompletionReadings completion, List<Reason> why, string section, FactsAsOf facts)
+    private static FirstDay WithRepairs(DaySpan ceased, DaySpan? end, Verdict verdict, CompletionReadings completion, List<Reason> why, string section, FactsAsOf facts)
     {
         CompletionReading? complete = null;
         var without = ceased;
@@ -122,7 +122,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         if (complete is null)
             return new FirstDay(ceased.Plus(1), verdict, why);
         why.Add(Reason.Of(section, $"The whole work was complete {complete.On}, on the reading «{complete.Name}». If what was furnished afterwards only cured a defect, it does not count and the claimant had ceased {without} (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288); if it was still owed, it counts. To be safe record after it.", [facts.Furnished[^1]], complete.Why));
-        return new FirstDay(new Days(without.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion = true };
+        return new FirstDay(new DaySpan(without.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion = true };
     }
 
     /// <summary>
@@ -146,7 +146,7 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
         ];
         return complete is null
             ? first with { Why = why, MayNotBeCompleted = true }
-            : first with { Why = why, Day = new Days(day.Earliest, LocalDate.Max(day.Latest, LatestCompletion(complete, completion).PlusDays(1))), CompletedWithTheWhole = true };
+            : first with { Why = why, Day = new DaySpan(day.Earliest, LocalDate.Max(day.Latest, LatestCompletion(complete, completion).PlusDays(1))), CompletedWithTheWhole = true };
     }
 
     // A later day that the owner's recorded notice states may be the true one.
@@ -195,11 +195,11 @@ public sealed record FirstDay(Days? Day, Verdict Ceased, IReadOnlyList<Reason> W
             return first;
         var earliest = LocalDate.Min(day.Earliest, from.Earliest);
         return deemed == Verdict.Yes
-            ? new FirstDay(new Days(earliest, first.MayNotBeCompleted ? from.Latest : LocalDate.Min(day.Latest, from.Latest)), Verdict.Yes,
+            ? new FirstDay(new DaySpan(earliest, first.MayNotBeCompleted ? from.Latest : LocalDate.Min(day.Latest, from.Latest)), Verdict.Yes,
                 [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of the direct contract under which the claimant works was recorded {notice.Recorded}: on its recording the claimant is taken to have completed or ceased, whatever it furnishes afterwards.", [notice.Entry])]) { CompletedByNotice = first.MayNotBeCompleted && earliest < from.Earliest }
             : first with
             {
-                Day = new Days(earliest, day.Latest),
+                Day = new DaySpan(earliest, day.Latest),
                 ByNotice = true,
                 Why = [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of one direct contract was recorded {notice.Recorded}. If it is good and the claimant's, the claimant is taken to have ceased on its recording; that is open, so both days stand.", [notice.Entry])],
             };

@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -65,7 +65,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         foreach (var reading in completion.Open)
         {
             var from = readings.Count;
-            foreach (var completed in DaysToTry.Completions(reading, notices))
+            foreach (var completed in CandidateDays.Completions(reading, notices))
                 AddReadings(facts, reading, completed, notices, stops, after, section, calendar, readings, why);
             if (reading.Structure is null && byStructure is null)
                 continue;
@@ -99,7 +99,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
                 AddOfOneContract(notice);
             if (notice.Entry.Notice != OwnerNotice.Cessation || notice.ReachesClaimant == Verdict.No || notice.CessationIsEffective(stops, out var stopped) == Verdict.No)
                 continue;
-            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            foreach (var recorded in CandidateDays.Ends(notice.Recorded))
                 readings.Add(Deadline.Own($"if the notice of cessation of {LawText.IsoDay(recorded)} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
             why?.Add(Reason.Of(section, $"Only the acceptance completes the work, but the section counts {facts.Numbers.On(after, notice.Recorded.Earliest)} from the recording of a notice of cessation, whatever completes it. One was recorded {notice.Recorded}: act by {notice.Recorded.LastDay(facts.Numbers, after).Earliest}.", [notice.Entry], stopped, notice.ReachWhy));
         }
@@ -107,7 +107,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         // That one contract may be complete while the whole work waits for its acceptance (Civ. Code § 8186).
         void AddOfOneContract(OwnersNotice notice)
         {
-            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            foreach (var recorded in CandidateDays.Ends(notice.Recorded))
             {
                 if (notice.Entry.States is not { } stated || notice.IsEffectiveIfCompletedOn(stated, recorded))
                     readings.Add(Deadline.Own($"if the notice of completion of one contract of {LawText.IsoDay(recorded)} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
@@ -165,7 +165,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         foreach (var notice in notices)
         {
             var surely = true;
-            foreach (var recorded in DaysToTry.Recordings(notice, completed))
+            foreach (var recorded in CandidateDays.Recordings(notice, completed))
             {
                 if (!reading.GoesWith(notice, completed, recorded))
                     continue;

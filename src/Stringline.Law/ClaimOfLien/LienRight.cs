@@ -32,7 +32,7 @@ public static class LienRight
     /// <summary>The finding <c>lien-right</c> on private work: the weakest of what the right stands on.</summary>
     [Rule("Civ. Code § 8400")]
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, Finding licence, Finding notice, Finding lastDay, Finding enforcement, Finding? authorized, Finding? estimate)
+    public static Finding Finding(FactsAsOf facts, Finding license, Finding notice, Finding lastDay, Finding enforcement, Finding? authorized, Finding? estimate)
     {
         var why = new List<Reason>
         {
@@ -40,7 +40,7 @@ public static class LienRight
         };
         var anew = enforcement.Standing == Standing.Lost ? TimeToRecordAnew(facts.AsOf, lastDay) : null;
         var standing = anew ?? lastDay.Standing;
-        foreach (var leg in (Finding?[])[licence, notice, lastDay, enforcement, authorized, estimate])
+        foreach (var leg in (Finding?[])[license, notice, lastDay, enforcement, authorized, estimate])
         {
             if (leg is null)
                 continue;

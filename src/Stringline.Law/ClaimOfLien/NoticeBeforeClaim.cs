@@ -27,13 +27,13 @@ internal static class NoticeBeforeClaim
             {
                 if (Giving.FirstGiven(facts.Numbers, facts.PreliminaryNotices, recipient.Agents, out _) is not null)
                     continue;
-                why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {Days.Of(claim.On)}, and the file shows no preliminary notice to the {recipient.Words} before it. Give the notice, then record anew inside the time.", claim);
+                why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {DaySpan.Of(claim.On)}, and the file shows no preliminary notice to the {recipient.Words} before it. Give the notice, then record anew inside the time.", claim);
                 return false;
             }
 
             if (given.Latest <= claim.On.Earliest)
                 continue;
-            why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {Days.Of(claim.On)}, and preliminary notice given to the {recipient.Words} {given}. The notice comes before the claim: record anew inside the time.", claim, used!);
+            why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {DaySpan.Of(claim.On)}, and preliminary notice given to the {recipient.Words} {given}. The notice comes before the claim: record anew inside the time.", claim, used!);
             return false;
         }
 

@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -134,7 +134,7 @@ public static class PropertyBound
 
     private static Effect WhatItDoes(NumberTable numbers, NonresponsibilityRecorded notice, LocalDate? commenced, OpenDays calendar)
     {
-        if (Days.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
+        if (DaySpan.Of(notice.On) is not { } recorded || notice.Knew is not { } knew || notice.Posted is not { } posted)
         {
             return new Effect(Standing.InDoubt,
                 Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within {numbers.On(Number.Nonresponsibility, notice.Knew ?? notice.On.Earliest ?? LocalDate.MaxIsoValue)} of knowledge is open.", [notice]),

@@ -1,7 +1,7 @@
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -63,12 +63,12 @@ public static class RecordedClaim
 
     /// <summary>Whether a recorded claim is surely good: recorded in time, and everything that it needs was there.</summary>
     internal static bool IsGood(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay) =>
-        Days.Of(claim.On) is { } recorded && StandingOfRecorded(facts, claim, recorded, firstDay, lastDay) == Standing.Kept;
+        DaySpan.Of(claim.On) is { } recorded && StandingOfRecorded(facts, claim, recorded, firstDay, lastDay) == Standing.Kept;
 
     // 2 recorded in time, 1 perhaps, 0 too late; null where it is no claim of mechanics lien that could count.
     private static int? Rank(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay)
     {
-        if (Days.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || WhereRecorded.WorkLiesThere(facts, claim) == Verdict.No
+        if (DaySpan.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || WhereRecorded.WorkLiesThere(facts, claim) == Verdict.No
             || Premature(facts, recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
         {
             return null;
@@ -92,7 +92,7 @@ public static class RecordedClaim
                 return Verdict.Yes;
             if (release.Satisfied == false)
                 continue;
-            if (counts is not null && Days.Of(counts.On) is { } recorded && Days.Of(release.On) is { } released)
+            if (counts is not null && DaySpan.Of(counts.On) is { } recorded && DaySpan.Of(release.On) is { } released)
             {
                 if (released.Earliest >= recorded.Latest)
                     return Verdict.Yes;
@@ -107,7 +107,7 @@ public static class RecordedClaim
     }
 
     // A claim that was released without the debt being satisfied is gone; the right to record another is not.
-    private static bool IsSpent(FactsAsOf facts, Days recorded)
+    private static bool IsSpent(FactsAsOf facts, DaySpan recorded)
     {
         foreach (var release in facts.All<ReleaseRecorded>())
         {
@@ -119,7 +119,7 @@ public static class RecordedClaim
         return false;
     }
 
-    private static Standing StandingOfRecorded(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay, LastDay lastDay)
+    private static Standing StandingOfRecorded(FactsAsOf facts, ClaimRecorded claim, DaySpan recorded, FirstDay firstDay, LastDay lastDay)
     {
         var readings = lastDay.ReadingsFor(claim);
         var standing = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, recorded, lastDay.EndFirm);
@@ -127,7 +127,7 @@ public static class RecordedClaim
     }
 
     // In time is not all: recorded where the work lies, whole, after the preliminary notice and the service of its copy, and not too early.
-    private static bool IsSound(FactsAsOf facts, ClaimRecorded claim, Days recorded, FirstDay firstDay) =>
+    private static bool IsSound(FactsAsOf facts, ClaimRecorded claim, DaySpan recorded, FirstDay firstDay) =>
         Premature(facts, recorded, firstDay) == Verdict.No
         && WhichLien.Of(facts, claim) is not null
         && WhereRecorded.WorkLiesThere(facts, claim) == Verdict.Yes
@@ -141,7 +141,7 @@ public static class RecordedClaim
     /// been recorded after it; and what was still done between that day and the one on which the furnishing is said to have ended is not told.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static Verdict Premature(FactsAsOf facts, Days recorded, FirstDay firstDay)
+    private static Verdict Premature(FactsAsOf facts, DaySpan recorded, FirstDay firstDay)
     {
         if (firstDay.Day is not { } first)
             return Verdict.No;
@@ -178,10 +178,10 @@ public static class RecordedClaim
         foreach (var claim in facts.All<ClaimRecorded>())
         {
             if (!WhichLien.MayBeMechanics(facts, claim))
-                why.Add(Reason.NotApplied("Civ. Code § 8308(a)", $"The claim recorded {Days.Of(claim.On)} is one of a design professional's lien and no claim of mechanics lien under Civ. Code § 8416; that one is recorded in its own time (Civ. Code § 8310).", claim));
+                why.Add(Reason.NotApplied("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} is one of a design professional's lien and no claim of mechanics lien under Civ. Code § 8416; that one is recorded in its own time (Civ. Code § 8310).", claim));
             else if (WhereRecorded.WorkLiesThere(facts, claim) != Verdict.Yes)
                 why.Add(WhereRecorded.Why(facts, claim));
-            else if (Days.Of(claim.On) is { } recorded)
+            else if (DaySpan.Of(claim.On) is { } recorded)
             {
                 why.Add(Premature(facts, recorded, firstDay) switch
                 {
@@ -213,7 +213,7 @@ public static class RecordedClaim
     {
         if (suits.Released is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
-        if ((action == Standing.Kept ? suits.Keeping : suits.Counts) is { } counts && Days.Of(counts.On) is { } recorded)
+        if ((action == Standing.Kept ? suits.Keeping : suits.Counts) is { } counts && DaySpan.Of(counts.On) is { } recorded)
         {
             var another = action is Standing.Lost or Standing.InDoubt && TimeToRecord(facts, lastDay) != Standing.Lost;
             if (!another || action == Standing.InDoubt)

@@ -81,7 +81,7 @@ public static class ServiceOfClaim
 
         // A file that tells how one claim was served and not how another was may mean that the other was not.
         return best ?? (all.Count == 0 ? new Shown(Verdict.Open, null, none) : new Shown(Verdict.No,
-            Reason.NotApplied("Civ. Code § 8416(a)(7)", $"The file tells how a copy of another claim was served, and nothing of the claim recorded {Days.Of(claim.On)}. Each claim has its own affidavit of service. {Unenforceable}", claim), none));
+            Reason.NotApplied("Civ. Code § 8416(a)(7)", $"The file tells how a copy of another claim was served, and nothing of the claim recorded {DaySpan.Of(claim.On)}. Each claim has its own affidavit of service. {Unenforceable}", claim), none));
     }
 
     // A copy is that of the first claim recorded on its day or later; what was mailed after the last claim is that one's.
@@ -118,7 +118,7 @@ public static class ServiceOfClaim
         if (!toOwner && facts.Job.In(PartyCapacity.Owner).Any(o => AddressOf(o, facts.Job.Work) is not null))
             return No(Reason.NotApplied(InOwnersPlace, $"A copy of the claim was mailed {DayOf(served)} to the lender or direct contractor. That is good only where the owner cannot be served by mail, and the file has an address of the owner's. {Unenforceable}", served));
         if (!(served.On.Latest <= claim.On.Earliest))
-            return No(Reason.NotApplied("Civ. Code § 8416(a)(7)", $"A copy of the claim was mailed {DayOf(served)}, and the claim recorded {Days.Of(claim.On)}. The affidavit of service is part of the claim, so the copy is mailed before it is recorded. {Unenforceable}", served));
+            return No(Reason.NotApplied("Civ. Code § 8416(a)(7)", $"A copy of the claim was mailed {DayOf(served)}, and the claim recorded {DaySpan.Of(claim.On)}. The affidavit of service is part of the claim, so the copy is mailed before it is recorded. {Unenforceable}", served));
         return toOwner
             ? new Shown(Verdict.Yes, Reason.Of(ToOwner, $"A copy of the claim was mailed to the owner {DayOf(served)}, before it was recorded.", [served]), null)
             : new Shown(Verdict.Yes, Reason.Of(InOwnersPlace, $"A copy of the claim was mailed {DayOf(served)} to the lender or direct contractor, before it was recorded; the file has no address at which the owner can be served by mail.", [served]),
@@ -129,5 +129,5 @@ public static class ServiceOfClaim
 
     private static Shown No(Reason why) => new(Verdict.No, why, new Question("Was a copy of the claim also mailed to the owner, by registered or certified mail or with a certificate of mailing, before it was recorded? (claim-served)"));
 
-    private static string DayOf(ClaimServed served) => Days.Of(served.On)?.ToString() ?? "on a day that the file does not say";
+    private static string DayOf(ClaimServed served) => DaySpan.Of(served.On)?.ToString() ?? "on a day that the file does not say";
 }

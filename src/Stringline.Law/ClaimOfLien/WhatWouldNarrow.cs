@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -68,7 +68,7 @@ public static class WhatWouldNarrow
         LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Where(r => r != reading)] }, notices, calendar);
 
     private static LastDay On(CompletionReading reading, LocalDate day, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
-        LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new Days(day, day) } : r)] }, notices, calendar);
+        LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new DaySpan(day, day) } : r)] }, notices, calendar);
 
     private static BandEnds.Ends? EndsOf(LastDay lastDay) => lastDay.Earliest is { } earliest ? new BandEnds.Ends(earliest, lastDay.Readings[^1].Day) : null;
 

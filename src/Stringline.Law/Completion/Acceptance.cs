@@ -32,7 +32,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
             return false;
         foreach (var entry in facts.All<Completed>())
         {
-            if (entry is { By: CompletionTheory.Acceptance, Contested: false } && Days.Of(entry.On) is not null)
+            if (entry is { By: CompletionTheory.Acceptance, Contested: false } && DaySpan.Of(entry.On) is not null)
                 return false;
         }
 
@@ -53,7 +53,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
 
     /// <summary>The reading by acceptance. It completes work that is subject to it; a private owner's acceptance is no completion.</summary>
     [Rule(Section)]
-    public CompletionReading Reading(Completed entry, Days day) =>
+    public CompletionReading Reading(Completed entry, DaySpan day) =>
         new(Name, day, entry.Contested ? Firmness.Contested : IsNeeded ? Firmness.Certain : Firmness.Asserted,
             By is not null
                 ? Reason.Of(Section, $"The public authority accepted the work: {day}.", [entry])

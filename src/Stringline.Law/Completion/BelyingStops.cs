@@ -27,7 +27,7 @@ internal sealed class BelyingStops
         var back = new List<(LocalDate Day, int Place)>();
         for (var i = 0; i < all.Count; i++)
         {
-            if (Days.Of(all[i].On) is not { } on)
+            if (DaySpan.Of(all[i].On) is not { } on)
                 continue;
             latestSoFar.Add(latestSoFar.Count == 0 ? on.Latest : LocalDate.Max(latestSoFar[^1], on.Latest));
             known.Add(i);
@@ -52,7 +52,7 @@ internal sealed class BelyingStops
     /// <param name="place">The place of the one.</param>
     /// <param name="last">Its day.</param>
     /// <param name="end">The last day on which labor tells against it.</param>
-    public LaborCeased? Of(int place, Days last, LocalDate end)
+    public LaborCeased? Of(int place, DaySpan last, LocalDate end)
     {
         var found = Math.Min(StoppedAgain(place, last.Earliest, end), Resumed(all[place].Until is { } own ? LocalDate.Min(own.PlusDays(-1), end) : end, last.Earliest));
         return found < all.Count ? all[found] : null;

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Completion;
 
@@ -22,7 +22,7 @@ public static class CompletionDay
 
         foreach (var entry in facts.All<Completed>())
         {
-            if (Days.Of(entry.On) is not { } day)
+            if (DaySpan.Of(entry.On) is not { } day)
                 ruledOut.Add(Reason.NotApplied(Whole, $"The file says that the work was completed but not when; it counts once the day is entered.", entry));
             else if (acceptance.RulesOut(entry) is { } passedOver)
                 ruledOut.Add(passedOver);
@@ -59,7 +59,7 @@ public static class CompletionDay
         };
     }
 
-    private static CompletionReading Contended(Completed entry, Days day, IReadOnlyList<LaborStop> stops, Acceptance acceptance) => entry.By switch
+    private static CompletionReading Contended(Completed entry, DaySpan day, IReadOnlyList<LaborStop> stops, Acceptance acceptance) => entry.By switch
     {
         CompletionTheory.Actual => Actual(entry, day),
         CompletionTheory.Occupation => Occupation(entry, day, stops),
@@ -69,13 +69,13 @@ public static class CompletionDay
     };
 
     [Rule("Civ. Code § 8180(a)(1)")]
-    private static CompletionReading Actual(Completed entry, Days day) =>
+    private static CompletionReading Actual(Completed entry, DaySpan day) =>
         new("actual completion", day, entry.Contested ? Firmness.Contested : Firmness.Certain,
             Reason.Of("Civ. Code § 8180(a)(1)", $"Actual completion of the whole work: {day}.", [entry]));
 
     /// <summary>Occupation or use by the owner completes the work only together with cessation of labor: the later of the two.</summary>
     [Rule("Civ. Code § 8180(a)(2)", Sure = Sure.OurReading)]
-    private static CompletionReading Occupation(Completed entry, Days day, IReadOnlyList<LaborStop> stops)
+    private static CompletionReading Occupation(Completed entry, DaySpan day, IReadOnlyList<LaborStop> stops)
     {
         const string Name = "completion by occupation";
         const string Section = "Civ. Code § 8180(a)(2)";
@@ -84,7 +84,7 @@ public static class CompletionDay
         {
             if (stop.Resumed is { } resumed && resumed <= day.Latest)
                 continue;
-            var both = Days.Later(day, stop.Last);
+            var both = DaySpan.Later(day, stop.Last);
             var firm = entry.Contested ? Firmness.Contested
                 : stop.Resumed is not null || stop.OwnLabor is not null || stop.Against is not null ? Firmness.Asserted
                 : Firmness.Certain;
@@ -92,7 +92,7 @@ public static class CompletionDay
                 Reason.Of(Section, $"The owner occupied or used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both}.", [entry, stop.Entry]));
             // By a stop that nothing speaks against it was complete at the latest; by an earlier one, which comes first, it may have been before.
             if (firm == Firmness.Certain)
-                return first is null ? reading : reading with { On = new Days(first.On.Earliest, both.Latest) };
+                return first is null ? reading : reading with { On = new DaySpan(first.On.Earliest, both.Latest) };
             first ??= reading;
         }
 
@@ -102,7 +102,7 @@ public static class CompletionDay
             Reason.Of(Section, $"The owner occupied or used the work {day}. It completes the work only if labor had ceased; the file does not say when, so the earliest day is taken.", [entry]));
     }
 
-    private static CompletionReading ContendedCessation(Completed entry, Days day) =>
+    private static CompletionReading ContendedCessation(Completed entry, DaySpan day) =>
         new("completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
             Reason.Of("Civ. Code § 8180(a)(3)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself (labor-ceased).", [entry]));
 
@@ -178,8 +178,8 @@ public static class CompletionDay
             if (notice.Entry.Notice != OwnerNotice.Completion || !notice.IsForWholeWork)
                 continue;
             var states = notice.Entry.States is { } day
-                ? new Days(day, day)
-                : new Days(notice.FirstCompletionServed(notice.Recorded.Earliest), notice.Recorded.Latest);
+                ? new DaySpan(day, day)
+                : new DaySpan(notice.EarliestCompletionCovered(notice.Recorded.Earliest), notice.Recorded.Latest);
             readings.Add(new CompletionReading("completion as the owner's notice states", states, notice.HasForm == Verdict.No ? Firmness.Contested : Firmness.Asserted,
                 notice.Entry.States is null
                     ? Reason.Of("Civ. Code § 8182(a)", $"The owner recorded a notice of completion {notice.Recorded}; the file does not say which day it states, so any day is taken for which it takes effect: {states}.", [notice.Entry])
@@ -261,7 +261,7 @@ public static class CompletionDay
             }
             else if (reading.On.Latest > first.On.Latest && !(reading.IsOwnersWord && reading.MayContradict(first.On)))
             {
-                readings[places[i]] = reading with { On = new Days(reading.On.Earliest, first.On.Latest) };
+                readings[places[i]] = reading with { On = new DaySpan(reading.On.Earliest, first.On.Latest) };
             }
         }
 
@@ -301,7 +301,7 @@ public static class CompletionDay
         var floor = facts.Job.Work.Commenced is { } began ? LocalDate.Max(known, began) : known;
         if (readings.Exists(r => r.On.Earliest <= floor))
             return;
-        var earliest = new Days(floor, floor);
+        var earliest = new DaySpan(floor, floor);
         readings.Add(new CompletionReading("completion unknown: not before our own last work", earliest, Firmness.Floor,
             Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested{(stops.Count > 0 ? ", nor that it was left unfinished when labor ceased" : "")}. It is taken to be no earlier than the last work that the file knows of, {earliest}; it may be much later.", [facts.Furnished[^1]])));
     }
@@ -322,7 +322,7 @@ public static class CompletionDay
             contradicts = true;
             if (reading.On.Latest >= began)
             {
-                readings[i] = reading with { On = new Days(began, reading.On.Latest) };
+                readings[i] = reading with { On = new DaySpan(began, reading.On.Latest) };
                 continue;
             }
 
@@ -399,7 +399,7 @@ public static class CompletionDay
         foreach (var entry in Structures.AreSeveral(facts.Job.Work) ? facts.All<Completed>() : [])
         {
             if (entry.Structure is null)
-                questions.Add(new Question($"Which of the structures was completed {Days.Of(entry.On)}? Each is a work of its own, with its own time to record a claim on it. (completed.structure)") { Corrects = entry });
+                questions.Add(new Question($"Which of the structures was completed {DaySpan.Of(entry.On)}? Each is a work of its own, with its own time to record a claim on it. (completed.structure)") { Corrects = entry });
         }
 
         if (completion.BeforeCommencement)

@@ -29,7 +29,7 @@ public enum Firmness
 /// <param name="On">The day of completion under it.</param>
 /// <param name="Firmness">How firmly the facts carry it.</param>
 /// <param name="Why">Its reason.</param>
-public sealed record CompletionReading(string Name, Days On, Firmness Firmness, Reason Why)
+public sealed record CompletionReading(string Name, DaySpan On, Firmness Firmness, Reason Why)
 {
     /// <summary>Whether it is what a recorded notice of the owner's says: another day than ours is then in dispute and rules it out no more.</summary>
     public bool IsOwnersWord { get; init; }
@@ -42,7 +42,7 @@ public sealed record CompletionReading(string Name, Days On, Firmness Firmness, 
         !ReferenceEquals(ServedBy, notice) || notice.IsEffectiveIfCompletedOn(completed, recorded);
 
     /// <summary>Whether the notice may state another day than a completion that is known, since on some day of the doubt it was not in time for that.</summary>
-    internal bool MayContradict(Days completed) => ServedBy is { } notice && notice.FirstCompletionServed(notice.Recorded.Latest) > completed.Earliest;
+    internal bool MayContradict(DaySpan completed) => ServedBy is { } notice && notice.EarliestCompletionCovered(notice.Recorded.Latest) > completed.Earliest;
 
     /// <summary>
     /// Whether it is only that labor has stopped for so long, by the file or by a notice of cessation beside it: the work may then have been finished on the day on which labor stopped.

@@ -9,7 +9,7 @@ namespace Stringline.Law.Completion;
 /// <param name="Last">The last day of labor.</param>
 /// <param name="Resumed">The day labor resumed; null while it is stopped.</param>
 /// <param name="OwnLabor">An entry by which the claimant itself worked during the days that complete the work; null where none did.</param>
-public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed, Furnished? OwnLabor)
+public sealed record LaborStop(LaborCeased Entry, DaySpan Last, LocalDate? Resumed, Furnished? OwnLabor)
 {
     /// <summary>How many continuous days without labor complete the work.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
@@ -24,7 +24,7 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         facts.Job.Work.Kind == WorkKind.Public ? Number.PublicIdleDaysBeforeNotice : Number.IdleDaysBeforeNotice;
 
     // The day on which the idle days are over, if labor does not resume.
-    private Days Over { get; init; }
+    private DaySpan Over { get; init; }
 
     /// <summary>The stops of the file whose day is known, earliest first.</summary>
     public static IReadOnlyList<LaborStop> Of(FactsAsOf facts) => facts.Stops ??= Found(facts);
@@ -39,7 +39,7 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         var idle = ToComplete(facts);
         for (var i = 0; i < ceased.Count; i++)
         {
-            if (Days.Of(ceased[i].On) is not { } last)
+            if (DaySpan.Of(ceased[i].On) is not { } last)
                 continue;
             var over = last.LastDay(facts.Numbers, idle);
             stops.Add(new LaborStop(ceased[i], last, ceased[i].Until, LaborBetween(facts, last, over.Latest, ceased[i].Until))
@@ -69,18 +69,18 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
 
     /// <summary>The sixtieth continuous day without labor, if labor did not resume before it is over.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
-    public Days? CompletesOn => Resumed is { } resumed && resumed <= Over.Earliest ? null : Over;
+    public DaySpan? CompletesOn => Resumed is { } resumed && resumed <= Over.Earliest ? null : Over;
 
     /// <summary>The sixtieth day after the claimant's own last labor in a stop that it worked in; null where labor resumed before.</summary>
     [Rule("Civ. Code § 8180(a)(3)")]
-    internal Days? CompletesAfterOwnLabor(FactsAsOf facts)
+    internal DaySpan? CompletesAfterOwnLabor(FactsAsOf facts)
     {
         var idle = ToComplete(facts);
         var last = Last;
         foreach (var furnished in facts.Furnished)
         {
-            if (furnished.On.Earliest <= last.LastDay(facts.Numbers, idle).Latest && !(furnished.On.Earliest >= Resumed) && Days.Of(furnished.Until) is { } until)
-                last = Days.Later(last, until);
+            if (furnished.On.Earliest <= last.LastDay(facts.Numbers, idle).Latest && !(furnished.On.Earliest >= Resumed) && DaySpan.Of(furnished.Until) is { } until)
+                last = DaySpan.Later(last, until);
         }
 
         var day = last.LastDay(facts.Numbers, idle);
@@ -92,7 +92,7 @@ public sealed record LaborStop(LaborCeased Entry, Days Last, LocalDate? Resumed,
         LaborBetween(facts, Last, day, Resumed);
 
     // A supplier's delivery is no labor; a contractor's or laborer's own work is.
-    private static Furnished? LaborBetween(FactsAsOf facts, Days last, LocalDate end, LocalDate? resumed)
+    private static Furnished? LaborBetween(FactsAsOf facts, DaySpan last, LocalDate end, LocalDate? resumed)
     {
         if (!facts.FurnishesLabor)
             return null;

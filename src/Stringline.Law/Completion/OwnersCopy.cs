@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Completion;
 
@@ -33,7 +33,7 @@ internal static class OwnersCopy
         Counted? best = null;
         foreach (var told in facts.All<OwnerToldUs>())
         {
-            if (told.Notice != notice.Entry.Notice || Days.Of(told.On) is not { } received || received.Latest < notice.Recorded.Earliest)
+            if (told.Notice != notice.Entry.Notice || DaySpan.Of(told.On) is not { } received || received.Latest < notice.Recorded.Earliest)
                 continue;
             var copy = Recorded(ByManner(Surely(InTime(facts, told, received, days, lastToGive, notice.Words), told, received), told), told, received);
             if (best is not { } so || IsBetter(copy.Verdict, so.Verdict))
@@ -41,12 +41,12 @@ internal static class OwnersCopy
         }
 
         // Carried on by the State's list alone, a court may say that it came too late.
-        Counted Surely(Counted inTime, OwnerToldUs told, Days received) =>
+        Counted Surely(Counted inTime, OwnerToldUs told, DaySpan received) =>
             inTime.Verdict != Verdict.Yes || lastSurely == lastToGive || InTime(facts, told, received, days, lastSurely, notice.Words).Verdict == Verdict.Yes ? inTime
             : Counted.Open(Reason.Of("Civ. Code § 10", $"The {days.Ordinal} day after recording reaches to the day of the owner's copy only by a holiday that the courts do not keep, so whether it was in time is open: plan on the shorter time.", [told], inTime.Why));
 
         // A copy is one of what is recorded already.
-        Counted Recorded(Counted copy, OwnerToldUs told, Days received) =>
+        Counted Recorded(Counted copy, OwnerToldUs told, DaySpan received) =>
             copy.Verdict != Verdict.Yes || (told.Mailed ?? received.Earliest) >= notice.Recorded.Latest ? copy
             : Counted.Open(Reason.Of("Civ. Code § 8190(a)", $"The owner's copy came {received}, and the {notice.Words} was recorded {notice.Recorded}: whether it was recorded by then is open. Plan on the shorter time.", [told, notice.Entry], copy.Why));
 
@@ -68,7 +68,7 @@ internal static class OwnersCopy
 
     // A copy left and mailed is given some days after mailing (Civ. Code § 8116(c)); mail on deposit (§ 8116(b)); one by hand when it comes.
     private static Counted InTime(
-        FactsAsOf facts, OwnerToldUs told, Days received, NumberRow days, LocalDate lastToGive, string words)
+        FactsAsOf facts, OwnerToldUs told, DaySpan received, NumberRow days, LocalDate lastToGive, string words)
     {
         const string InTime = "Civ. Code § 8190(a)";
         if (told.Manner == Manner.Substituted)
@@ -81,7 +81,7 @@ internal static class OwnersCopy
                         new Question("When was the owner's copy, which was left, put in the mail? (owner-told-us.mailed)") { Corrects = told });
             }
 
-            var complete = Giving.CompleteOn(facts.Numbers, new Days(posted, posted), Manner.Substituted).Latest;
+            var complete = Giving.CompleteOn(facts.Numbers, new DaySpan(posted, posted), Manner.Substituted).Latest;
             return complete <= lastToGive
                 ? Counted.Yes(Reason.Of(InTime, $"The owner's copy was left, and mailed on {posted}: given on {complete}, within {days} of recording ({lastToGive}).", [told]))
                 : Counted.No(Reason.NotApplied("Civ. Code § 8190(c)", $"The owner's copy was left, and mailed on {posted}: given on {complete}, later than {days} after recording ({lastToGive}). The {words} does not shorten this claimant's time.", told));

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Completion;
 
@@ -18,21 +18,21 @@ public sealed class OwnersNotice
     private readonly OpenDays calendar;
     private readonly Counted counted;
 
-    private OwnersNotice(OwnerRecorded entry, Days recorded, FactsAsOf facts, OpenDays calendar)
+    private OwnersNotice(OwnerRecorded entry, DaySpan recorded, FactsAsOf facts, OpenDays calendar)
     {
         Entry = entry;
         Recorded = recorded;
         this.facts = facts;
         this.calendar = calendar;
         counted = ToClaimant();
-        (ReachesClaimant, ReachWhy) = AsToForm((counted.Verdict, counted.Why));
+        (ReachesClaimant, ReachWhy) = ApplyFormDefects((counted.Verdict, counted.Why));
     }
 
     /// <summary>The entry.</summary>
     public OwnerRecorded Entry { get; }
 
     /// <summary>The day it was recorded.</summary>
-    public Days Recorded { get; }
+    public DaySpan Recorded { get; }
 
     /// <summary>Whether, if it is effective, it shortens this claimant's time (Civ. Code § 8190).</summary>
     public Verdict ReachesClaimant { get; }
@@ -54,7 +54,7 @@ public sealed class OwnersNotice
         {
             if (entry.Notice == OwnerNotice.Acceptance && facts.Job.Work.Kind == WorkKind.Private)
                 continue;
-            if (Days.Of(entry.On) is { } recorded)
+            if (DaySpan.Of(entry.On) is { } recorded)
                 notices.Add(new OwnersNotice(entry, recorded, facts, calendar));
         }
 
@@ -137,7 +137,7 @@ public sealed class OwnersNotice
     }
 
     /// <summary>The first day of completion for which a notice of completion recorded on a day takes effect.</summary>
-    public LocalDate FirstCompletionServed(LocalDate recorded)
+    public LocalDate EarliestCompletionCovered(LocalDate recorded)
     {
         var day = TimeToRecord(facts, recorded).LookBack(recorded);
         while (day < recorded && !IsEffectiveIfCompletedOn(day, recorded))
@@ -167,7 +167,7 @@ public sealed class OwnersNotice
 
     private Verdict IfLaborStopped(IReadOnlyList<LaborStop> stops, out Reason why)
     {
-        var (stopped, reason) = AsToForm(ByItsOwnWord(LaborHadStopped(stops)));
+        var (stopped, reason) = ApplyFormDefects(ByItsOwnWord(LaborHadStopped(stops)));
         // Civ. Code § 8186 knows a notice of completion of one contract only; the owner will say that the paper is good for the whole.
         if (!IsForWholeWork && stopped != Verdict.No)
         {
@@ -229,7 +229,7 @@ public sealed class OwnersNotice
             ? Reason.Of("Civ. Code § 8188(a)", $"The notice of cessation says that labor ceased on {states}; by that day it is good, by the file it is not. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why)
             : Reason.Of("Civ. Code § 8188(a)", $"The file does not say on which day, by the notice of cessation, labor ceased; by the file it is not good. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why));
 
-    private (Verdict Verdict, Reason Why) AsToForm((Verdict Verdict, Reason Why) reach)
+    private (Verdict Verdict, Reason Why) ApplyFormDefects((Verdict Verdict, Reason Why) reach)
     {
         if (reach.Verdict == Verdict.No)
             return reach;

@@ -29,7 +29,7 @@ internal static class Structures
     public static CompletionReading OfOne(CompletionReading reading, Completed entry, Work work) => reading with
     {
         Name = Words(work, entry.Structure) is { } structure ? $"{reading.Name} of {structure}" : $"{reading.Name} of one of several structures",
-        Structure = entry.Structure ?? $"completed {Days.Of(entry.On)}",
+        Structure = entry.Structure ?? $"completed {DaySpan.Of(entry.On)}",
     };
 
     /// <summary>

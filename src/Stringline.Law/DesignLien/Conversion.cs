@@ -4,7 +4,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.DesignLien;
 
@@ -44,10 +44,10 @@ public static class Conversion
         var days = facts.Numbers.On(Number.ConvertDesignLien, commenced);
         Reading[] readings = [Deadline.Own($"{days.Text} after work commenced", days.LastDay(commenced), calendar)];
         var (converted, says) = Recorded(facts, commenced);
-        var standing = Deadline.StandingOf(facts.AsOf, readings, says == Verdict.Yes ? Days.Of(converted!.On) : null);
+        var standing = Deadline.StandingOf(facts.AsOf, readings, says == Verdict.Yes ? DaySpan.Of(converted!.On) : null);
         if (standing == Standing.Kept && !ClaimContents.IsWhole(converted!))
             standing = Standing.InDoubt;
-        if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, Days.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
+        if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, DaySpan.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
             standing = Standing.InDoubt;
         return Deadline.Finding(Id, "Record the design lien anew as a mechanics lien", standing, readings, calendar,
             () => Why(ended.Suit, days, commenced, unpaid, converted, says), endKnown: true,
@@ -61,12 +61,12 @@ public static class Conversion
             Reason.Of(Section, $"The design lien recorded {ended.Recorded} ended when work commenced on {commenced}; for what is unpaid of it, {unpaid}, a mechanics lien may be recorded within {days} that says that it is a converted design professional lien. No preliminary notice is needed; it is effective from its own recording.", [ended.Claim]),
         ];
         if (ended.Action is { } action)
-            why.Add(Reason.Of("Civ. Code § 8306(b)(1)", $"The action filed {Days.Of(action.On)} is on the lien that has ended: bring the converted claim into it.", [action]));
+            why.Add(Reason.Of("Civ. Code § 8306(b)(1)", $"The action filed {DaySpan.Of(action.On)} is on the lien that has ended: bring the converted claim into it.", [action]));
         if (converted is not null)
         {
             why.Add(says == Verdict.Yes
-                ? Reason.Of("Civ. Code § 8319(a)(4)", $"Converted claim recorded {Days.Of(converted.On)}.", [converted])
-                : Reason.Of("Civ. Code § 8319(a)(4)", $"A claim was recorded {Days.Of(converted.On)}; it converts the design lien only if it says that it is a converted design professional lien.", [converted]));
+                ? Reason.Of("Civ. Code § 8319(a)(4)", $"Converted claim recorded {DaySpan.Of(converted.On)}.", [converted])
+                : Reason.Of("Civ. Code § 8319(a)(4)", $"A claim was recorded {DaySpan.Of(converted.On)}; it converts the design lien only if it says that it is a converted design professional lien.", [converted]));
             if (ClaimContents.Why(converted) is { } lacking)
                 why.Add(lacking);
         }
@@ -107,7 +107,7 @@ public static class Conversion
         (ClaimRecorded? Claim, Verdict Says) found = (null, Verdict.No);
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (Days.Of(claim.On) is null || claim.On.Latest < commenced)
+            if (DaySpan.Of(claim.On) is null || claim.On.Latest < commenced)
                 continue;
             if (claim.Lien == LienKind.Converted && ClaimContents.IsWhole(claim))
                 return (claim, Verdict.Yes);

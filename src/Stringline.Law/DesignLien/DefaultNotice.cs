@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.DesignLien;
 
@@ -24,12 +24,12 @@ internal static class DefaultNotice
     }
 
     /// <summary>Whether a notice was given long enough before a claim was recorded.</summary>
-    public static Verdict Before(FactsAsOf facts, ClaimRecorded claim, Days recorded, Waterfall fee)
+    public static Verdict Before(FactsAsOf facts, ClaimRecorded claim, DaySpan recorded, Waterfall fee)
     {
         var best = Verdict.No;
         foreach (var asked in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(asked.On) is not { } on || recorded.Latest < facts.Numbers.LastDay(Number.DefaultNotice, on.Earliest))
+            if (DaySpan.Of(asked.On) is not { } on || recorded.Latest < facts.Numbers.LastDay(Number.DefaultNotice, on.Earliest))
                 continue;
             var covers = Covers(facts, asked, claim.Amount ?? fee.Demand);
             if (covers == Verdict.No)
@@ -47,7 +47,7 @@ internal static class DefaultNotice
     public static Finding? AddTo(List<Finding> findings, FactsAsOf facts, Waterfall fee, OpenDays calendar)
     {
         var (asked, verdict) = Best(facts, fee);
-        if (asked is not null && Days.Of(asked.On) is { } on)
+        if (asked is not null && DaySpan.Of(asked.On) is { } on)
             findings.Add(FirstDay(facts, asked, on, verdict, fee));
         if (DesignLienToRecord.Readings(facts, calendar) is not { Count: > 0 } record)
             return null;
@@ -63,7 +63,7 @@ internal static class DefaultNotice
         var verdict = Verdict.No;
         foreach (var asked in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(asked.On) is null)
+            if (DaySpan.Of(asked.On) is null)
                 continue;
             var covers = Covers(facts, asked, fee.Demand);
             if (best is not null && (covers == Verdict.No || verdict == Verdict.Yes || verdict == covers))
@@ -75,7 +75,7 @@ internal static class DefaultNotice
     }
 
     [Rule("Civ. Code § 8304(c)")]
-    private static Finding FirstDay(FactsAsOf facts, PaymentDemanded asked, Days on, Verdict verdict, Waterfall fee)
+    private static Finding FirstDay(FactsAsOf facts, PaymentDemanded asked, DaySpan on, Verdict verdict, Waterfall fee)
     {
         var days = facts.Numbers.On(Number.DefaultNotice, on.Latest);
         var first = on.LastDay(facts.Numbers, Number.DefaultNotice);
@@ -118,13 +118,13 @@ internal static class DefaultNotice
         }
 
         var (given, verdict) = Best(facts, fee);
-        var standing = Deadline.StandingOf(facts.AsOf, readings, verdict == Verdict.Yes ? Days.Of(given!.On) : null);
-        var mayBeKept = verdict == Verdict.Open && Days.Of(given!.On) is { } on && !Deadline.IsPast(on.Earliest, readings);
+        var standing = Deadline.StandingOf(facts.AsOf, readings, verdict == Verdict.Yes ? DaySpan.Of(given!.On) : null);
+        var mayBeKept = verdict == Verdict.Open && DaySpan.Of(given!.On) is { } on && !Deadline.IsPast(on.Earliest, readings);
         return Deadline.Finding("design-lien.demand-last-day", "Notice of demand and default to the landowner", mayBeKept ? Standing.InDoubt : standing, readings, calendar,
             () =>
             [
                 Reason.Of(Section, $"Not less than {facts.Numbers.On(Number.DefaultNotice, record[0].Day)} before the claim is recorded the landowner is given notice that demands payment, says that a default has occurred under the contract and states its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
-                given is not null ? Reason.Of(Section, $"{given.Amount} was demanded {Days.Of(given.On)}.", [given]) : Reason.Of(Section, $"The file shows no demand."),
+                given is not null ? Reason.Of(Section, $"{given.Amount} was demanded {DaySpan.Of(given.On)}.", [given]) : Reason.Of(Section, $"The file shows no demand."),
             ],
             endKnown: true,
             () => verdict == Verdict.Open && given is { OfDefault: null } ? [AskDefault(given)] : []);

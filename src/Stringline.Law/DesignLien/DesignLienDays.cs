@@ -4,7 +4,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.DesignLien;
 
@@ -52,7 +52,7 @@ public static class DesignLienDays
             if (DesignLienRelease.IsReleased(facts, claim) == Verdict.Yes)
                 continue;
             var isOf = kind == LienKind.Design ? WhichLien.MayBeDesign(facts, claim) : WhichLien.Of(facts, claim) == kind;
-            if (isOf && Days.Of(claim.On) is not null)
+            if (isOf && DaySpan.Of(claim.On) is not null)
                 (claims ??= []).Add(claim);
             // The converted lien is the design lien recorded again as a mechanics lien: an action that names neither is on the one that lives.
             var of = WhichLien.Of(facts, claim);

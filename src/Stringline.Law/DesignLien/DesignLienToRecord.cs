@@ -4,7 +4,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.DesignLien;
 
@@ -19,7 +19,7 @@ internal static class DesignLienToRecord
     {
         foreach (var knew in facts.All<WorkWillNotCommence>())
         {
-            if (Days.Of(knew.On) is not { } on)
+            if (DaySpan.Of(knew.On) is not { } on)
                 continue;
             var days = facts.Numbers.On(Number.RecordDesignLien, on.Earliest);
             var first = Deadline.Own($"{days.Text} after knowing that work will not commence", days.LastDay(on.Earliest), calendar);
@@ -54,7 +54,7 @@ internal static class DesignLienToRecord
         return Deadline.Finding(Id, Title, recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar,
             () =>
             [
-                Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know {Days.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),
+                Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know {DaySpan.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),
                 .. About(facts, fee, recorded),
             ],
             endKnown: true);

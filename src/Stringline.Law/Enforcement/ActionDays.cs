@@ -2,7 +2,7 @@ using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -60,10 +60,10 @@ public static class ActionDays
             ? finding with { Standing = Standing.InDoubt, Why = [why, .. finding.Why] } : finding;
 
     private static Reason? WhyDoubtful(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim) =>
-        WhichLien.Of(facts, claim) is null ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {Days.Of(claim.On)} does not say which lien it is for, and this goes with the mechanics lien.", [claim])
+        WhichLien.Of(facts, claim) is null ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} does not say which lien it is for, and this goes with the mechanics lien.", [claim])
         : !NoticeBeforeClaim.Stood(facts, claim, out var why) ? why
         : suits.IsOnGoodClaim ? null
-        : Reason.Of("Civ. Code § 8410", $"The claim recorded {Days.Of(claim.On)} is itself in doubt, and this needs it; what it may lack stands under the time to record.", [claim]);
+        : Reason.Of("Civ. Code § 8410", $"The claim recorded {DaySpan.Of(claim.On)} is itself in doubt, and this needs it; what it may lack stands under the time to record.", [claim]);
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
     internal static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)

@@ -18,7 +18,7 @@ internal static class ClaimAction
     /// <param name="unsure">The recorded claims that may not count.</param>
     [Rule("Civ. Code § 8460(a)")]
     [Rule("Code Civ. Proc. § 116.220", Since = "2024-01-01")]
-    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, Days filed, ClaimRecorded claim, Days recorded, IReadOnlyList<ClaimRecorded> unsure)
+    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, DaySpan filed, ClaimRecorded claim, DaySpan recorded, IReadOnlyList<ClaimRecorded> unsure)
     {
         if (filed.Latest < recorded.Earliest || !MayBeOn(action, ActionOn.Lien) || (action.Claim is { } named && !facts.Names(named, claim)))
             return Verdict.No;
@@ -31,7 +31,7 @@ internal static class ClaimAction
     /// one on a claim; on which, its complaint says and the file does not.
     /// </summary>
     [Rule("Civ. Code § 8460(a)", Sure = Sure.OurReading)]
-    internal static bool MayBeOnAnother(FactsAsOf facts, ActionFiled action, Days filed, IReadOnlyList<ClaimRecorded> unsure)
+    internal static bool MayBeOnAnother(FactsAsOf facts, ActionFiled action, DaySpan filed, IReadOnlyList<ClaimRecorded> unsure)
     {
         if (action.Claim is not null || unsure.Count == 0)
             return false;
@@ -69,7 +69,7 @@ internal static class ClaimAction
     /// judgment (Granahan v. Trenkenschu (2012) A131640, unpublished, not to be cited to a court, shows it).
     /// </summary>
     [Rule("Civ. Code § 8461", Sure = Sure.OurReading)]
-    public static Party? OwnerNotSued(FactsAsOf facts, ActionFiled action, Days filed)
+    public static Party? OwnerNotSued(FactsAsOf facts, ActionFiled action, DaySpan filed)
     {
         if (action.Against.Count == 0)
             return null;

@@ -2,7 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -12,7 +12,7 @@ namespace Stringline.Law.Enforcement;
 /// <param name="Readings">The last day to sue, 90 days after it, earliest first.</param>
 /// <param name="Standing">Where the time to sue on this claim stands.</param>
 /// <param name="Action">The action that enforces it best; null where none may.</param>
-internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyList<Reading> Readings, Standing Standing, ActionFiled? Action)
+internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnlyList<Reading> Readings, Standing Standing, ActionFiled? Action)
 {
     /// <summary>Which time to sue runs from the recording.</summary>
     public Number ToSue { get; private init; }
@@ -46,7 +46,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// <param name="calendar">The calendar.</param>
     public static ClaimSuit? Of(FactsAsOf facts, ClaimRecorded claim, Number toSue, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar)
     {
-        if (Days.Of(claim.On) is not { } recorded)
+        if (DaySpan.Of(claim.On) is not { } recorded)
             return null;
         var days = facts.Numbers.On(toSue, recorded.Earliest);
         Reading[] readings = recorded.IsExact
@@ -67,21 +67,21 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// <param name="unsure">The recorded claims that may not count.</param>
     /// <param name="calendar">The calendar.</param>
     /// <param name="toSue">Which time to sue runs from the recording.</param>
-    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, Days recorded, IReadOnlyList<Reading> readings, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
+    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, DaySpan recorded, IReadOnlyList<Reading> readings, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
         Number toSue = Number.SueOnClaim)
     {
         var unsued = Unsued(facts.AsOf, readings);
         var best = new ClaimSuit(claim, recorded, readings, unsued, null) { ToSue = toSue };
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (Days.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded, unsure) is not Verdict.No and var enforces)
+            if (DaySpan.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded, unsure) is not Verdict.No and var enforces)
                 best = Better(best, best.With(facts, action, filed, enforces, unsued, calendar));
         }
 
         return best.AfterOrder(facts).InStay(facts);
     }
 
-    private ClaimSuit With(FactsAsOf facts, ActionFiled action, Days filed, Verdict enforces, Standing unsued, OpenDays calendar)
+    private ClaimSuit With(FactsAsOf facts, ActionFiled action, DaySpan filed, Verdict enforces, Standing unsued, OpenDays calendar)
     {
         var standing = InTime(filed, calendar);
         if (standing == Standing.Kept && enforces == Verdict.Open)
@@ -98,7 +98,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
     /// 89 Cal.App. 253, of the section from which § 8460 comes. As far as one list alone carries it, it is in doubt.
     /// </summary>
     [Rule("Civ. Code § 10", Sure = Sure.Opinion)]
-    private Standing InTime(Days filed, OpenDays calendar) =>
+    private Standing InTime(DaySpan filed, OpenDays calendar) =>
         filed.Latest <= calendar.RollForwardOnBothLists(FirstEnd) ? Standing.Kept
         : filed.Earliest <= LastEnd ? Standing.InDoubt
         : Standing.Lost;
@@ -151,7 +151,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, Days Recorded, IReadOnlyLi
         var standing = Standing switch
         {
             Standing.Lost when stay.MayStillRun(Recorded.Latest, LastEnd, facts.AsOf) => Standing.InDoubt,
-            Standing.Kept when Action is { } action && Days.Of(action.On) is { } filed && stay.MayHold(filed) => Standing.InDoubt,
+            Standing.Kept when Action is { } action && DaySpan.Of(action.On) is { } filed && stay.MayHold(filed) => Standing.InDoubt,
             _ => Standing,
         };
         return this with { Stay = stay, Standing = standing };

@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -72,7 +72,7 @@ public static class Credit
         var days = facts.Numbers.On(Number.RecordCredit, leading.Recorded.Earliest);
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            if (Days.Of(credit.On) is not { } on || IsOfEarlierClaim(credit, leading))
+            if (DaySpan.Of(credit.On) is not { } on || IsOfEarlierClaim(credit, leading))
                 continue;
             why.Add(on.Latest <= lastDay
                 ? Reason.Of("Civ. Code § 8460(b)(1)", $"Notice of credit recorded {on}, within the {days}; the credit ends {credit.Until}.", [credit])
@@ -89,7 +89,7 @@ public static class Credit
         Standing? best = null;
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            if (IsOfEarlierClaim(credit, leading) || Days.Of(credit.On) is not { } on)
+            if (IsOfEarlierClaim(credit, leading) || DaySpan.Of(credit.On) is not { } on)
                 continue;
             if (on.Earliest >= leading.Recorded.Latest && !suits.IsUnsure(leading) && Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) == Standing.Kept)
                 return Standing.Kept;
@@ -112,7 +112,7 @@ public static class Credit
     {
         if (standing != Standing.Lost || suit.End is not null)
             return standing;
-        var by = suit.Action is { } action && Days.Of(action.On) is { } filed ? filed.Earliest : facts.AsOf;
+        var by = suit.Action is { } action && DaySpan.Of(action.On) is { } filed ? filed.Earliest : facts.AsOf;
         foreach (var credit in facts.All<CreditRecorded>())
         {
             if (IsOfEarlierClaim(credit, suit) && by <= calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.SueAfterCredit, credit.Until)))

@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -29,7 +29,7 @@ internal static class CreditToSue
         {
             if (credit.Until > latest.Until)
                 latest = credit;
-            if (Days.Of(credit.On) is { } on && on.Latest <= lastToRecord && on.Earliest >= leading.Recorded.Latest && (inTime is null || credit.Until > inTime.Until))
+            if (DaySpan.Of(credit.On) is { } on && on.Latest <= lastToRecord && on.Earliest >= leading.Recorded.Latest && (inTime is null || credit.Until > inTime.Until))
                 inTime = credit;
         }
 
@@ -69,7 +69,7 @@ internal static class CreditToSue
             why.Add(reason);
             foreach (var reading in completion.Open)
             {
-                foreach (var completed in DaysToTry.Ends(reading.On))
+                foreach (var completed in CandidateDays.Ends(reading.On))
                 {
                     var atMost = facts.Numbers.On(Number.SueAfterCompletion, completed);
                     var wall = atMost.LastDay(completed);
@@ -100,7 +100,7 @@ internal static class CreditToSue
         readings = Deadline.Sorted(readings);
         var suit = ClaimSuit.Of(facts, leading.Claim, leading.Recorded, readings, suits.Unsure, calendar);
         if (suit.Action is { } action)
-            why.Add(Reason.Of(Section, $"Action filed {Days.Of(action.On)}.", [action]));
+            why.Add(Reason.Of(Section, $"Action filed {DaySpan.Of(action.On)}.", [action]));
         why.Add(Reason.Of("Civ. Code § 8460(a)", $"Civ. Code § 8460(a) and its {toSue} after recording do not apply where a notice of credit holds.", [leading.Claim]));
 
         // As for the action without credit: a released claim is nothing to enforce, and one that may be released is in doubt.

@@ -2,7 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -24,7 +24,7 @@ internal static class DebtDays
         return OnceLost(facts, first, last, calendar);
     }
 
-    private static Finding OnceLost(FactsAsOf facts, Days first, Days last, OpenDays calendar)
+    private static Finding OnceLost(FactsAsOf facts, DaySpan first, DaySpan last, OpenDays calendar)
     {
         var readings = new List<Reading>();
         if (facts.Job.Contract.Written != true)
@@ -57,11 +57,11 @@ internal static class DebtDays
             facts.Job.Contract.Written is null ? () => [new Question("Is the contract in writing? (contract.written)")] : null);
     }
 
-    private static Days? Filed(FactsAsOf facts)
+    private static DaySpan? Filed(FactsAsOf facts)
     {
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (ClaimAction.IsOn(action, ActionOn.Debt) && Days.Of(action.On) is { } filed)
+            if (ClaimAction.IsOn(action, ActionOn.Debt) && DaySpan.Of(action.On) is { } filed)
                 return filed;
         }
 

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -12,7 +12,7 @@ internal static class LisPendens
 
     /// <summary>The finding <c>lis-pendens.last-day</c>. A late notice still binds whoever comes after it.</summary>
     [Rule("Civ. Code § 8461")]
-    public static Finding Finding(FactsAsOf facts, ActionFiled action, Days filed, OpenDays calendar)
+    public static Finding Finding(FactsAsOf facts, ActionFiled action, DaySpan filed, OpenDays calendar)
     {
         var days = facts.Numbers.On(Number.RecordPendency, filed.Earliest);
         var last = days.LastDay(filed.Earliest);
@@ -27,7 +27,7 @@ internal static class LisPendens
             (best, good) = (recorded, so);
         }
 
-        var standing = Deadline.StandingOf(facts.AsOf, readings, best is null ? null : Days.Of(best.On), endFirm: false);
+        var standing = Deadline.StandingOf(facts.AsOf, readings, best is null ? null : DaySpan.Of(best.On), endFirm: false);
         return Deadline.Finding("lis-pendens.last-day", "Notice of pendency of action", good == Verdict.Open ? Standing.InDoubt : standing, readings, calendar,
             () => Why(facts, action, filed, last), endKnown: true, () => Ask(facts, filed));
     }
@@ -38,14 +38,14 @@ internal static class LisPendens
     /// </summary>
     [Rule("Code Civ. Proc. § 405.22", Since = "2004-08-16")]
     [Rule("Code Civ. Proc. § 405.23", Since = "1993-01-01")]
-    private static Verdict IsGood(LisPendensRecorded recorded, Days filed)
+    private static Verdict IsGood(LisPendensRecorded recorded, DaySpan filed)
     {
-        if (Days.Of(recorded.On) is not { } on || on.Latest < filed.Earliest || recorded.MailedFirst == false || recorded.ProofRecorded == false)
+        if (DaySpan.Of(recorded.On) is not { } on || on.Latest < filed.Earliest || recorded.MailedFirst == false || recorded.ProofRecorded == false)
             return Verdict.No;
         return recorded is { MailedFirst: true, ProofRecorded: true } && on.Earliest >= filed.Latest ? Verdict.Yes : Verdict.Open;
     }
 
-    private static List<Reason> Why(FactsAsOf facts, ActionFiled action, Days filed, LocalDate last)
+    private static List<Reason> Why(FactsAsOf facts, ActionFiled action, DaySpan filed, LocalDate last)
     {
         var why = new List<Reason>
         {
@@ -55,7 +55,7 @@ internal static class LisPendens
         };
         foreach (var recorded in facts.All<LisPendensRecorded>())
         {
-            var on = Days.Of(recorded.On);
+            var on = DaySpan.Of(recorded.On);
             why.Add(on is { } day && day.Latest < filed.Earliest
                 ? Reason.NotApplied(Section, $"The notice recorded {day} came before the action of {filed}: it gives notice of no action on this claim.", recorded)
                 : recorded.MailedFirst == false ? Reason.NotApplied("Code Civ. Proc. § 405.23", $"The notice recorded {on} was not mailed before: void. Mail and record it again.", recorded)
@@ -66,7 +66,7 @@ internal static class LisPendens
         return why;
     }
 
-    private static List<Question> Ask(FactsAsOf facts, Days filed)
+    private static List<Question> Ask(FactsAsOf facts, DaySpan filed)
     {
         var questions = new List<Question>();
         foreach (var recorded in facts.All<LisPendensRecorded>())

@@ -51,13 +51,13 @@ internal static class OwnAction
     /// <param name="Surely">The first that is surely of it; null where none is.</param>
     /// <param name="Perhaps">The first that may be of it; null where none may.</param>
     /// <param name="Unnamed">One that may be of it and names no action.</param>
-    internal readonly record struct First(Days? Surely, Days? Perhaps, Entry? Unnamed)
+    internal readonly record struct First(DaySpan? Surely, DaySpan? Perhaps, Entry? Unnamed)
     {
         /// <summary>Where a deadline stands that such a day would keep: in doubt where that hangs on whose day it is.</summary>
         public Standing Standing(LocalDate asOf, IReadOnlyList<Reading> readings, bool endFirm)
         {
-            var sure = Time.Deadline.StandingOf(asOf, readings, Surely, endFirm);
-            return Perhaps is null || Perhaps == Surely || Time.Deadline.StandingOf(asOf, readings, Perhaps, endFirm) == sure ? sure : Reasoning.Standing.InDoubt;
+            var sure = Counting.Deadline.StandingOf(asOf, readings, Surely, endFirm);
+            return Perhaps is null || Perhaps == Surely || Counting.Deadline.StandingOf(asOf, readings, Perhaps, endFirm) == sure ? sure : Reasoning.Standing.InDoubt;
         }
     }
 
@@ -84,8 +84,8 @@ internal static class OwnAction
     {
         if (isOf == Verdict.No)
             return first;
-        if (Days.Of(entry.On) is not { } on)
-            return first with { Perhaps = first.Perhaps ?? new Days(LocalDate.MinIsoValue, LocalDate.MinIsoValue) };
+        if (DaySpan.Of(entry.On) is not { } on)
+            return first with { Perhaps = first.Perhaps ?? new DaySpan(LocalDate.MinIsoValue, LocalDate.MinIsoValue) };
         return isOf == Verdict.Yes
             ? first with { Surely = first.Surely ?? on, Perhaps = first.Perhaps ?? on }
             : first with { Perhaps = first.Perhaps ?? on, Unnamed = first.Unnamed ?? entry };

@@ -2,7 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -10,7 +10,7 @@ namespace Stringline.Law.Enforcement;
 internal static class Prosecution
 {
     /// <summary>The findings <c>prosecution.service-last-day</c>, <c>prosecution.last-day</c> and <c>prosecution.five-years</c>.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, Days filed, Stay? stay, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, DaySpan filed, Stay? stay, OpenDays calendar)
     {
         var trial = OwnAction.Trial(facts, action);
         var served = OwnAction.Served(facts, action);
@@ -20,7 +20,7 @@ internal static class Prosecution
     }
 
     [Rule("Code Civ. Proc. § 583.420", Since = "1985-01-01")]
-    private static Finding Service(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First served, OpenDays calendar)
+    private static Finding Service(FactsAsOf facts, ActionFiled action, DaySpan filed, OwnAction.First served, OpenDays calendar)
     {
         var years = facts.Numbers.On(Number.ServeAction, filed.Earliest);
         var last = years.LastDay(filed.Earliest);
@@ -31,7 +31,7 @@ internal static class Prosecution
     }
 
     [Rule("Civ. Code § 8462")]
-    private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First trial, OpenDays calendar)
+    private static Finding Trial(FactsAsOf facts, ActionFiled action, DaySpan filed, OwnAction.First trial, OpenDays calendar)
     {
         var years = facts.Numbers.On(Number.BringToTrial, filed.Earliest);
         var last = years.LastDay(filed.Earliest);
@@ -42,7 +42,7 @@ internal static class Prosecution
 
     /// <summary>Brought to trial within five years, else it is dismissed; a stay in the owner's bankruptcy may have held that time.</summary>
     [Rule("Code Civ. Proc. § 583.310", Since = "1985-01-01")]
-    private static Finding FiveYears(FactsAsOf facts, ActionFiled action, Days filed, OwnAction.First trial, Stay? stay, OpenDays calendar)
+    private static Finding FiveYears(FactsAsOf facts, ActionFiled action, DaySpan filed, OwnAction.First trial, Stay? stay, OpenDays calendar)
     {
         var years = facts.Numbers.On(Number.BringToTrialAtMost, filed.Earliest);
         var last = years.LastDay(filed.Earliest);

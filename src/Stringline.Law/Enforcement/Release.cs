@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -54,7 +54,7 @@ public static class Release
     {
         foreach (var asked in facts.All<ReleaseDemanded>())
         {
-            if (Days.Of(asked.On) is { } on && on.Latest >= suit.Recorded.Earliest
+            if (DaySpan.Of(asked.On) is { } on && on.Latest >= suit.Recorded.Earliest
                 && (asked.Instrument is null || suit.Claim.Instrument is null || asked.Instrument == suit.Claim.Instrument))
             {
                 return asked;
@@ -89,7 +89,7 @@ public static class Release
                 Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim]),
                 asked is null
                     ? Reason.Of("Civ. Code § 8482", $"The owner must give {days.Spelled}’ notice before it petitions for a release order, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)). No notice is in the file; the target is reckoned as if it came on the day of payment, {paid}.")
-                    : Reason.Of("Civ. Code § 8482", $"Release demanded {Days.Of(asked.On)}: {days.Spelled} after its notice the owner may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)).", [asked]),
+                    : Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}: {days.Spelled} after its notice the owner may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)).", [asked]),
                 timeToSue.Band is { } runs && timeToSue.Standing is not (Standing.Kept or Standing.Done)
                     ? Reason.Of("Civ. Code § 8480(a)", $"No petition lies before {runs.Earliest.Day.PlusDays(1)}, the day after the time to sue. That is no reason to wait: nothing is due any more.")
                     : Reason.Of("Civ. Code § 8480(a)", $"A petition lies only where no action was brought in time; a paid claim is released all the same, and an action on it is dismissed."),

@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -134,7 +134,7 @@ public static class ReleaseBond
         var months = facts.Numbers.On(Number.SueOnReleaseBond, bond.NoticeGiven ?? bond.On.Earliest ?? facts.AsOf);
         if (bond.NoticeGiven is { } told)
             readings.AddRange(Deadline.Months($"{months.Spelled} after notice of the bond was given", told, months, calendar));
-        else if (Days.Of(bond.On) is { } recorded)
+        else if (DaySpan.Of(bond.On) is { } recorded)
             readings.AddRange(Deadline.Months($"{months.Spelled}, if notice was given when the bond was recorded", recorded.Earliest, months, calendar));
         var toSue = facts.Numbers.On(Number.SueOnClaim, suits.Counts!.On.Earliest ?? facts.AsOf);
         var standing = readings.Count == 0 ? Standing.InDoubt : StandingOf(facts, suits, readings, endFirm: bond.NoticeGiven is not null);
@@ -156,7 +156,7 @@ public static class ReleaseBond
         var standing = Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (Days.Of(action.On) is not { } filed)
+            if (DaySpan.Of(action.On) is not { } filed)
                 continue;
             var enforces = Enforces(facts, suits, action, filed);
             if (enforces == Verdict.No)
@@ -171,7 +171,7 @@ public static class ReleaseBond
         return standing;
     }
 
-    private static Verdict Enforces(FactsAsOf facts, ClaimSuits suits, ActionFiled action, Days filed)
+    private static Verdict Enforces(FactsAsOf facts, ClaimSuits suits, ActionFiled action, DaySpan filed)
     {
         if (ClaimAction.IsOn(action, ActionOn.ReleaseBond))
             return action.SmallClaims ? Verdict.Open : Verdict.Yes;

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -12,7 +12,7 @@ internal static class ReleaseHearing
     public static Finding? Finding(FactsAsOf facts, OpenDays calendar)
     {
         var petitions = facts.All<ReleasePetitionServed>();
-        return petitions.Count > 0 && Days.Of(petitions[^1].On) is { } on ? Hearing(facts, petitions[^1], on, calendar) : null;
+        return petitions.Count > 0 && DaySpan.Of(petitions[^1].On) is { } on ? Hearing(facts, petitions[^1], on, calendar) : null;
     }
 
     /// <summary>
@@ -22,7 +22,7 @@ internal static class ReleaseHearing
     [Rule("Civ. Code § 8486(b)")]
     [Rule("Civ. Code § 8486(c)")]
     [Rule("Civ. Code § 8488(a)")]
-    private static Finding Hearing(FactsAsOf facts, ReleasePetitionServed petition, Days on, OpenDays calendar)
+    private static Finding Hearing(FactsAsOf facts, ReleasePetitionServed petition, DaySpan on, OpenDays calendar)
     {
         var byMail = facts.Numbers.On(Number.PetitionByMail, on.Earliest);
         var served = IsByMail(petition.Manner) ? on.LastDay(facts.Numbers, Number.PetitionByMail) : on;

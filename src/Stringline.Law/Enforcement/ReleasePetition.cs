@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -20,15 +20,15 @@ internal static class ReleasePetition
         if (timeToSue.Standing is Standing.Kept or Standing.Done)
         {
             return Deadline.Finding(id, title, Standing.Kept, [], calendar,
-                [Reason.Of("Civ. Code § 8480(a)", $"Release demanded {Days.Of(asked.On)}. No petition lies where the action was brought in time. Do not release the claim unless it is paid.", [asked])]);
+                [Reason.Of("Civ. Code § 8480(a)", $"Release demanded {DaySpan.Of(asked.On)}. No petition lies where the action was brought in time. Do not release the claim unless it is paid.", [asked])]);
         }
 
         if (timeToSue.Band is not { } band || timeToSue.Standing is Standing.Open or Standing.NotYet)
         {
             return Deadline.Finding(id, title, Standing.NotYet, [], calendar,
                 [timeToSue.Band is { } runs
-                    ? Reason.Of("Civ. Code § 8480(a)", $"Release demanded {Days.Of(asked.On)}. No petition lies before {First(facts, asked, runs.Earliest.Day)}, and none at all once the action is brought in time. Do not release the claim unless it is paid.", [asked])
-                    : Reason.Of("Civ. Code § 8480(a)", $"Release demanded {Days.Of(asked.On)}. No petition lies while the time to sue runs. Do not release the claim unless it is paid.", [asked])]);
+                    ? Reason.Of("Civ. Code § 8480(a)", $"Release demanded {DaySpan.Of(asked.On)}. No petition lies before {First(facts, asked, runs.Earliest.Day)}, and none at all once the action is brought in time. Do not release the claim unless it is paid.", [asked])
+                    : Reason.Of("Civ. Code § 8480(a)", $"Release demanded {DaySpan.Of(asked.On)}. No petition lies while the time to sue runs. Do not release the claim unless it is paid.", [asked])]);
         }
 
         var first = First(facts, asked, band.Earliest.Day);
@@ -37,8 +37,8 @@ internal static class ReleasePetition
             () =>
             [
                 timeToSue.Standing == Standing.Lost
-                    ? Reason.Of("Civ. Code § 8482", $"Release demanded {Days.Of(asked.On)}; from {first} the owner may petition for a release order, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). An expired claim is better released before.", [asked])
-                    : Reason.Of("Civ. Code § 8482", $"Release demanded {Days.Of(asked.On)}; if the time to sue is over the owner may petition for a release order from {first}, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). Whether it is over is in doubt: answer with why the claim stands.", [asked]),
+                    ? Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}; from {first} the owner may petition for a release order, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). An expired claim is better released before.", [asked])
+                    : Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}; if the time to sue is over the owner may petition for a release order from {first}, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). Whether it is over is in doubt: answer with why the claim stands.", [asked]),
             ],
             endKnown: true);
     }

@@ -2,7 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
@@ -27,13 +27,13 @@ internal static class WhyAction
         foreach (var credit in facts.All<CreditRecorded>())
         {
             if (Credit.IsOfEarlierClaim(credit, suits.Leading!))
-                why.Add(Reason.NotApplied("Civ. Code § 8460(b)(1)", $"The notice of credit recorded {Days.Of(credit.On)} came before this claim: a notice counts that is recorded after the claim, so that credit was an earlier claim's. Have another agreed and recorded.", credit));
+                why.Add(Reason.NotApplied("Civ. Code § 8460(b)(1)", $"The notice of credit recorded {DaySpan.Of(credit.On)} came before this claim: a notice counts that is recorded after the claim, so that credit was an earlier claim's. Have another agreed and recorded.", credit));
         }
 
         if (suits.Leading is { Action: null } unsued)
             AfterTheLastDay(facts, unsued, why, calendar);
         if (suits.Released == Verdict.No && ReleaseBond.On(facts, suits.Leading!) is { } bond)
-            why.Add(Reason.Of("Civ. Code § 8424(c)", $"A release bond was recorded {Days.Of(bond.On)}: it stands in the land's place. Whether the {days} still bind one whose lien was bonded before suit the Code does not say: sue on claim and bond by the earlier.", [bond]));
+            why.Add(Reason.Of("Civ. Code § 8424(c)", $"A release bond was recorded {DaySpan.Of(bond.On)}: it stands in the land's place. Whether the {days} still bind one whose lien was bonded before suit the Code does not say: sue on claim and bond by the earlier.", [bond]));
         why.Add(Costs);
         return why;
     }
@@ -45,13 +45,13 @@ internal static class WhyAction
     private static void About(FactsAsOf facts, ClaimSuit suit, IReadOnlyList<ClaimRecorded> unsure, List<Reason> why, OpenDays calendar)
     {
         why.Add(Reason.Of(Section, $"Claim recorded {suit.Recorded}; the action must be brought by {suit.FirstEnd}, else the claim expires and cannot be enforced. Neither a demand nor a notice of pendency of action stops the time.", [suit.Claim]));
-        if (suit.Action is { } action && Days.Of(action.On) is { } filed)
+        if (suit.Action is { } action && DaySpan.Of(action.On) is { } filed)
             AboutAction(facts, suit, action, filed, unsure, why, calendar);
         if (suit.End is { } end)
             why.Add(AboutEnd(end, suit.DaysToSue(facts)));
     }
 
-    private static void AboutAction(FactsAsOf facts, ClaimSuit suit, ActionFiled action, Days filed, IReadOnlyList<ClaimRecorded> unsure, List<Reason> why, OpenDays calendar)
+    private static void AboutAction(FactsAsOf facts, ClaimSuit suit, ActionFiled action, DaySpan filed, IReadOnlyList<ClaimRecorded> unsure, List<Reason> why, OpenDays calendar)
     {
         why.Add(Reason.Of(Section, $"Action filed {filed}.", [action]));
         var days = suit.DaysToSue(facts);
@@ -110,7 +110,7 @@ internal static class WhyAction
                 questions.Add(new Question($"The recorder is closed on {LawText.Day(suit.Recorded.Earliest)} ({calendar.WhyClosed(suit.Recorded.Earliest)}): is that the day on which the claim was recorded? (claim-recorded.on)") { Corrects = suit.Claim });
             if (ClaimOfLien.WhichLien.Of(facts, suit.Claim) is null)
                 questions.Add(ClaimOfLien.WhichLien.Ask(suit.Claim));
-            if (suit.Action is { } unnamed && Days.Of(unnamed.On) is { } filed && ClaimAction.MayBeOnAnother(facts, unnamed, filed, suits.Unsure))
+            if (suit.Action is { } unnamed && DaySpan.Of(unnamed.On) is { } filed && ClaimAction.MayBeOnAnother(facts, unnamed, filed, suits.Unsure))
                 questions.Add(new Question("Which of the recorded claims of lien does the action enforce? (action-filed.claim)") { Corrects = unnamed });
             if (suit.End is { How: ActionEnd.Dismissed, WithoutPrejudice: null } end)
                 questions.Add(new Question("Does the order of dismissal say expressly that it is without prejudice? (action-ended.withoutPrejudice)") { Corrects = end });

@@ -133,10 +133,10 @@ public sealed class FactsAsOf
     public IReadOnlyList<Furnished> Furnished { get; }
 
     /// <summary>The day the claimant first furnished work; null where nothing is entered or a day is unknown.</summary>
-    public Days? FirstFurnished { get; }
+    public DaySpan? FirstFurnished { get; }
 
     /// <summary>The day the claimant last furnished work; null where nothing is entered or a day is unknown.</summary>
-    public Days? LastFurnished { get; }
+    public DaySpan? LastFurnished { get; }
 
     /// <summary>Whether the claimant has furnished anything by then.</summary>
     public bool HasFurnished => Furnished.Count > 0;
@@ -187,11 +187,11 @@ public sealed class FactsAsOf
     }
 
     /// <summary>The known day of the first entry of one kind that has one; null where none does.</summary>
-    public Days? FirstDayOf<T>() where T : Entry
+    public DaySpan? FirstDayOf<T>() where T : Entry
     {
         foreach (var entry in All<T>())
         {
-            if (Days.Of(entry.On) is { } day)
+            if (DaySpan.Of(entry.On) is { } day)
                 return day;
         }
 
@@ -217,20 +217,20 @@ public sealed class FactsAsOf
     public bool FurnishesLabor => Job.Claimant.Role is
         ClaimantRole.DirectContractor or ClaimantRole.Subcontractor or ClaimantRole.Laborer;
 
-    private Days? Ends(bool first)
+    private DaySpan? Ends(bool first)
     {
-        Days? found = null;
+        DaySpan? found = null;
         for (var i = 0; i < Furnished.Count; i++)
         {
             var entry = Furnished[i];
-            if (Days.Of(first ? entry.On : entry.Until) is not { } days)
+            if (DaySpan.Of(first ? entry.On : entry.Until) is not { } days)
                 return null;
             if (found is not { } so)
                 found = days;
             else if (first)
-                found = new Days(LocalDate.Min(so.Earliest, days.Earliest), LocalDate.Min(so.Latest, days.Latest));
+                found = new DaySpan(LocalDate.Min(so.Earliest, days.Earliest), LocalDate.Min(so.Latest, days.Latest));
             else
-                found = Days.Later(so, days);
+                found = DaySpan.Later(so, days);
         }
 
         return found;

@@ -40,7 +40,7 @@ public sealed record Claimant
     /// <summary>Who signs and verifies for the claimant.</summary>
     public Signer? Signer { get; init; }
 
-    /// <summary>The contractor's licence, or that none is needed; null when the file does not say.</summary>
+    /// <summary>The contractor's license, or that none is needed; null when the file does not say.</summary>
     public License? License { get; init; }
 
     /// <summary>Its telephone number, as written.</summary>
@@ -61,13 +61,13 @@ public sealed record Claimant
 /// <param name="Title">Title or capacity; null for a claimant who signs for himself or herself.</param>
 public sealed record Signer(string Name, string? Title);
 
-/// <summary>A contractor's licence (Bus. &amp; Prof. Code § 7031).</summary>
+/// <summary>A contractor's license (Bus. &amp; Prof. Code § 7031).</summary>
 public sealed record License
 {
-    /// <summary>Whether the claimant's part of the work needs a licence.</summary>
+    /// <summary>Whether the claimant's part of the work needs a license.</summary>
     public required bool Required { get; init; }
 
-    /// <summary>Licence number.</summary>
+    /// <summary>License number.</summary>
     public string? Number { get; init; }
 
     /// <summary>Classification.</summary>
@@ -79,7 +79,7 @@ public sealed record License
     /// <summary>Whether the claimant was never licensed, as against no span being entered.</summary>
     public bool Never { get; init; }
 
-    /// <summary>Whether the licence is held by the one who made the contract and sues (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
+    /// <summary>Whether the license is held by the one who made the contract and sues (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
     public bool? SameEntity { get; init; }
 
     /// <summary>Whether its classification is proper for the work (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
@@ -88,11 +88,11 @@ public sealed record License
     /// <summary>Whether a certificate of workers' compensation insurance, or a true exemption, was on file on every day of the work (Bus. &amp; Prof. Code § 7125.2); null where the file does not say.</summary>
     public bool? InsuranceOnFile { get; init; }
 
-    /// <summary>Whether the claimant acted reasonably and in good faith to keep the licence and cured the lapse promptly on learning of it (Bus. &amp; Prof. Code § 7031(e)); null where the file does not say.</summary>
+    /// <summary>Whether the claimant acted reasonably and in good faith to keep the license and cured the lapse promptly on learning of it (Bus. &amp; Prof. Code § 7031(e)); null where the file does not say.</summary>
     public bool? GoodFaith { get; init; }
 }
 
-/// <summary>Why a licence had lapsed or was suspended before it was put back.</summary>
+/// <summary>Why a license had lapsed or was suspended before it was put back.</summary>
 public enum LapseCause
 {
     /// <summary>It was not renewed in time (Bus. &amp; Prof. Code § 7141.5).</summary>
@@ -105,11 +105,11 @@ public enum LapseCause
     Other,
 }
 
-/// <summary>A span of an active licence.</summary>
+/// <summary>A span of an active license.</summary>
 /// <param name="From">First day active.</param>
 /// <param name="To">Last day active, included; null while it goes on.</param>
-/// <param name="PutBack">The day on which the board took what put the licence back for this span, where it had been suspended or had lapsed; null where it was active all the while.</param>
-public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? PutBack = null)
+/// <param name="Reinstated">The day on which the board took what put the license back for this span, where it had been suspended or had lapsed; null where it was active all the while.</param>
+public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? Reinstated = null)
 {
     /// <summary>Why it had lapsed or was suspended; null where the file does not say, or it was active all the while.</summary>
     public LapseCause? Cause { get; init; }

@@ -3,7 +3,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.FederalWork;
 
@@ -44,7 +44,7 @@ public static class FederalBond
         var year = facts.Numbers.On(Number.SueOnFederalBond, last.Earliest);
         var until = Readings(facts, last, $"{year.Spelled} after last furnishing", year.Id, calendar);
         var stay = ActionOnBond.StayOf(facts, until);
-        var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new Days(first, first), stay);
+        var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new DaySpan(first, first), stay);
         stay?.AddTo(until, standing);
         var action = Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
             [
@@ -62,7 +62,7 @@ public static class FederalBond
     {
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (!ActionOnBond.MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
+            if (!ActionOnBond.MayBeOnBond(action) || DaySpan.Of(action.On) is not { } brought)
                 continue;
             if (brought.Earliest < first && kept)
                 continue;
@@ -79,7 +79,7 @@ public static class FederalBond
 
     /// <summary>What is unpaid; where only a notice before the last delivery was given, what had been furnished by then.</summary>
     [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
-    private static Finding Amount(FactsAsOf facts, decimal demand, Days? early)
+    private static Finding Amount(FactsAsOf facts, decimal demand, DaySpan? early)
     {
         var after = 0m;
         foreach (var furnished in facts.Furnished)
@@ -110,7 +110,7 @@ public static class FederalBond
         Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the United States under the contract (41 U.S.C. § 7103, from memory).")],
     };
 
-    private static List<Reading> Readings(FactsAsOf facts, Days last, string name, Number number, OpenDays calendar) => last.IsExact
+    private static List<Reading> Readings(FactsAsOf facts, DaySpan last, string name, Number number, OpenDays calendar) => last.IsExact
         ? [Deadline.Own(name, facts.Numbers.LastDay(number, last.Earliest), calendar)]
         :
         [
@@ -125,7 +125,7 @@ public static class FederalBond
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
     [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
     [Rule("40 U.S.C. § 3133(b)(4)", Since = "2002-08-21")]
-    private static Finding LastDayOfNotice(FactsAsOf facts, Days last, FederalNotice notice, OpenDays calendar)
+    private static Finding LastDayOfNotice(FactsAsOf facts, DaySpan last, FederalNotice notice, OpenDays calendar)
     {
         var days = facts.Numbers.On(Number.FederalBondNotice, last.Earliest);
         var readings = Readings(facts, last, $"{days.Text} after last furnishing", days.Id, calendar);

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.FederalWork;
 
@@ -13,7 +13,7 @@ internal sealed class FederalNotice
 {
     private const string Section = "40 U.S.C. § 3133(b)(2)";
 
-    private FederalNotice(Days? given, Days? early, BondNoticeGiven? doubted, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private FederalNotice(DaySpan? given, DaySpan? early, BondNoticeGiven? doubted, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
     {
         Given = given;
         Early = early;
@@ -23,10 +23,10 @@ internal sealed class FederalNotice
     }
 
     /// <summary>The day of the first notice that came after the last delivery; null where none did.</summary>
-    public Days? Given { get; }
+    public DaySpan? Given { get; }
 
     /// <summary>The day of the last notice that came before it; null where none did.</summary>
-    public Days? Early { get; }
+    public DaySpan? Early { get; }
 
     /// <summary>A notice that may not count: of unknown day, to one of several contractors, or with no proof of delivery by a third party; null where there is none.</summary>
     public BondNoticeGiven? Doubted { get; }
@@ -39,9 +39,9 @@ internal sealed class FederalNotice
 
     /// <summary>The notices of the file, weighed.</summary>
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    public static FederalNotice Of(FactsAsOf facts, Days last, OpenDays calendar)
+    public static FederalNotice Of(FactsAsOf facts, DaySpan last, OpenDays calendar)
     {
-        Days? given = null, early = null;
+        DaySpan? given = null, early = null;
         BondNoticeGiven? doubted = null;
         var why = new List<Reason>();
         // What may count came in time, by the roll that may be argued, too.
@@ -49,7 +49,7 @@ internal sealed class FederalNotice
         foreach (var notice in facts.All<BondNoticeGiven>())
         {
             var reaches = ReachesThePrime(facts, notice);
-            if (Days.Of(notice.On) is not { } on)
+            if (DaySpan.Of(notice.On) is not { } on)
             {
                 if (reaches != Verdict.No)
                     doubted ??= notice;

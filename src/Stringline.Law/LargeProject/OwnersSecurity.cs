@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.LargeProject;
 
@@ -22,7 +22,7 @@ public static class OwnersSecurity
         var held = SecurityHeld.Of(facts, Part(price, Of(facts, Number.OwnersSecurity)));
         findings.Add(Due(facts, price, held));
         var demands = facts.All<SecurityDemanded>();
-        if (demands.Count > 0 && Days.Of(demands[^1].On) is { } on)
+        if (demands.Count > 0 && DaySpan.Of(demands[^1].On) is { } on)
             findings.Add(Suspension(facts, held, demands[^1], on));
     }
 
@@ -86,7 +86,7 @@ public static class OwnersSecurity
 
     /// <summary>Ten days after notice demanding it, the contractor may suspend work until the security is there: with it the right ends.</summary>
     [Rule("Civ. Code § 8712")]
-    private static Finding Suspension(FactsAsOf facts, SecurityHeld held, SecurityDemanded demand, Days on)
+    private static Finding Suspension(FactsAsOf facts, SecurityHeld held, SecurityDemanded demand, DaySpan on)
     {
         var given = Giving.CompleteOn(facts.Numbers, on, demand.Manner ?? Manner.Personal).Latest;
         var wait = facts.Numbers.On(Number.SuspendForSecurity, given);

@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.LienableAmount;
 

@@ -11,7 +11,7 @@ public sealed class Amounts
 
     private readonly FactsAsOf facts;
     private readonly Reach reach;
-    private readonly Finding licence;
+    private readonly Finding license;
 
     // Those of a job are asked for on any thread: two that get here make the same.
     private readonly Waterfall?[] made = new Waterfall?[Remedies];
@@ -19,12 +19,12 @@ public sealed class Amounts
     /// <summary>Makes ready.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="reach">What the preliminary notice leaves within reach.</param>
-    /// <param name="licence">The finding on the license.</param>
-    internal Amounts(FactsAsOf facts, Reach reach, Finding licence)
+    /// <param name="license">The finding on the license.</param>
+    internal Amounts(FactsAsOf facts, Reach reach, Finding license)
     {
         this.facts = facts;
         this.reach = reach;
-        this.licence = licence;
+        this.license = license;
         Main = RemedyLaw.Main(facts.Job);
     }
 
@@ -64,10 +64,10 @@ public sealed class Amounts
     [Rule("Bus. & Prof. Code § 7031(a)", Since = "2021-01-01")]
     private Waterfall Barred(Waterfall amount)
     {
-        if (licence.Standing != Standing.Lost || facts.Job.Work.Kind == WorkKind.Federal || amount.AtMost == 0 && !amount.IsUnknown)
+        if (license.Standing != Standing.Lost || facts.Job.Work.Kind == WorkKind.Federal || amount.AtMost == 0 && !amount.IsUnknown)
             return amount;
         var step = new WaterfallStep("barred", "Barred for want of a license", -amount.Demand,
-            Reason.Of("Bus. & Prof. Code § 7031(a)", $"Without a license no compensation for the work can be recovered, by this or any other road.", [.. licence.Why]));
+            Reason.Of("Bus. & Prof. Code § 7031(a)", $"Without a license no compensation for the work can be recovered, by this or any other road.", [.. license.Why]));
         return amount with { Demand = 0m, AtLeast = 0m, AtMost = 0m, InDoubt = 0m, IsUnknown = false, Questions = [], Steps = [.. amount.Steps, step] };
     }
 }

@@ -52,7 +52,7 @@ internal static class WaiverBinding
     {
         if (!facts.HasFurnished)
             return Verdict.No;
-        if (facts.FirstFurnished is not { } first || Days.Of(waiver.On) is not { } signed)
+        if (facts.FirstFurnished is not { } first || DaySpan.Of(waiver.On) is not { } signed)
             return Verdict.Open;
         return signed.Latest < first.Earliest ? Verdict.No : signed.Earliest >= first.Latest ? Verdict.Yes : Verdict.Open;
     }

@@ -3,7 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.LienableAmount;
 
@@ -262,13 +262,13 @@ internal sealed class WorkValue
         List<Entry>? entries = null;
         foreach (var item in Items)
         {
-            item.Secured = reach.SurelyCovers(item.From);
+            item.Secured = reach.CertainlyCovers(item.From);
             if (item.Secured || item.Value == 0)
                 continue;
             outside += item.Value;
             if (item.Entry is { } entry)
                 (entries ??= []).Add(entry);
-            item.Straddles = reach.MayCover(item.Due);
+            item.Straddles = reach.PossiblyCovers(item.Due);
             if (item.Straddles)
                 straddling += item.Value;
         }

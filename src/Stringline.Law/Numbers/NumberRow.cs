@@ -1,6 +1,6 @@
 using System.Globalization;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Numbers;
 
@@ -34,17 +34,17 @@ public sealed record NumberRow(
     /// <exception cref="InvalidOperationException">It is no period of the calendar.</exception>
     public LocalDate LastDay(LocalDate from) => Unit switch
     {
-        NumberUnit.Days => Period.LastDay(from, Count),
-        NumberUnit.Months => Period.AddMonths(from, Count),
-        NumberUnit.Years => Period.AddYears(from, Count),
+        NumberUnit.Days => TimeLimit.LastDay(from, Count),
+        NumberUnit.Months => TimeLimit.AddMonths(from, Count),
+        NumberUnit.Years => TimeLimit.AddYears(from, Count),
         NumberUnit.BusinessDays or NumberUnit.Percent or NumberUnit.Dollars or NumberUnit.DayOfMonth or NumberUnit.Times =>
             throw new InvalidOperationException($"{Id} is {Text}, no period that a calendar alone counts."),
         _ => throw new InvalidOperationException($"No such unit: {Unit}."),
     };
 
-    /// <summary>The last day of a period on the reading that ends last: of six months the longer of the two half years (<see cref="Period.SixMonthsAtTheLatest"/>).</summary>
+    /// <summary>The last day of a period on the reading that ends last: of six months the longer of the two half years (<see cref="TimeLimit.SixMonthsAtTheLatest"/>).</summary>
     /// <param name="from">The day that it runs from.</param>
-    public LocalDate LastDayAtTheLatest(LocalDate from) => IsHalfYear ? Period.SixMonthsAtTheLatest(from) : LastDay(from);
+    public LocalDate LastDayAtTheLatest(LocalDate from) => IsHalfYear ? TimeLimit.SixMonthsAtTheLatest(from) : LastDay(from);
 
     /// <summary>Whether it is six months, which Gov. Code §§ 6803 and 6804 count in two ways.</summary>
     public bool IsHalfYear => (Value, Unit) is (6, NumberUnit.Months);
@@ -56,7 +56,7 @@ public sealed record NumberRow(
     /// <summary>The earliest day that a period of days reaches when it is counted back; not rolled.</summary>
     /// <param name="day">The day that it is counted back from.</param>
     public LocalDate LookBack(LocalDate day) => Unit == NumberUnit.Days
-        ? Period.LookBack(day, Count) : throw new InvalidOperationException($"{Id} is {Text}; only days are counted back.");
+        ? TimeLimit.LookBack(day, Count) : throw new InvalidOperationException($"{Id} is {Text}; only days are counted back.");
 
     /// <summary>The last day of so many business days; a day that any list closes is none.</summary>
     /// <param name="from">The day that they run from.</param>

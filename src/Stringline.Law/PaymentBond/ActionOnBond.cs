@@ -2,7 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PaymentBond;
 
@@ -15,13 +15,13 @@ internal static class ActionOnBond
     /// <param name="endFirm">Whether an uncontested reading carries its end.</param>
     /// <param name="firstDay">The first day on which it may be brought; null where the law sets none.</param>
     /// <param name="stay">A stay in the surety's bankruptcy in the time to sue; null where there was none.</param>
-    public static Standing StandingOf(FactsAsOf facts, IReadOnlyList<Reading> readings, bool endFirm, Days? firstDay, StayedSuit? stay)
+    public static Standing StandingOf(FactsAsOf facts, IReadOnlyList<Reading> readings, bool endFirm, DaySpan? firstDay, StayedSuit? stay)
     {
         var best = readings.Count == 0 ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
         best = stay?.Unsued(best, facts.AsOf) ?? best;
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (!MayBeOnBond(action) || Days.Of(action.On) is not { } brought)
+            if (!MayBeOnBond(action) || DaySpan.Of(action.On) is not { } brought)
                 continue;
             var standing = readings.Count == 0 ? Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
             standing = stay?.Brought(standing, brought) ?? standing;
@@ -75,7 +75,7 @@ internal static class ActionOnBond
     /// <summary>Whether it is on the bond, or the file does not say on what it is.</summary>
     public static bool MayBeOnBond(ActionFiled action) => action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.PaymentBond);
 
-    private static bool IsEarly(Days brought, Days? firstDay) => firstDay is { } first && brought.Earliest < first.Latest;
+    private static bool IsEarly(DaySpan brought, DaySpan? firstDay) => firstDay is { } first && brought.Earliest < first.Latest;
 
     /// <summary>Whether it is against the surety, or the file does not say against whom it is.</summary>
     public static bool SuesSurety(FactsAsOf facts, ActionFiled action)
@@ -96,11 +96,11 @@ internal static class ActionOnBond
     public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) => action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
 
     /// <summary>What is said of the actions.</summary>
-    public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law, Days? firstDay)
+    public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law, DaySpan? firstDay)
     {
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (Days.Of(action.On) is not { } brought)
+            if (DaySpan.Of(action.On) is not { } brought)
                 continue;
             if (!MayBeOnBond(action))
                 yield return Reason.NotApplied(law.Action, $"The action filed {brought} is not on the payment bond.", action);
@@ -111,8 +111,8 @@ internal static class ActionOnBond
             else
                 yield return Reason.Of(law.Action, $"Action filed {brought}; it counts here if it is on the bond too.", [action]);
             if (MayBeOnBond(action) && OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end)
-                yield return surely ? Reason.Of(law.Action, $"The action ended {Days.Of(end.On)}.", [end])
-                    : Reason.Of(law.Action, $"An action ended {Days.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
+                yield return surely ? Reason.Of(law.Action, $"The action ended {DaySpan.Of(end.On)}.", [end])
+                    : Reason.Of(law.Action, $"An action ended {DaySpan.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
         }
     }
 

@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PaymentBond;
 
@@ -104,7 +104,7 @@ internal static class BondNotice
         var standing = readings.Count == 0
             ? facts.HasFurnished ? Standing.Open : Standing.NotYet
             : Deadline.StandingOf(facts.AsOf, readings, null, endFirm);
-        if (served.By is { } by && (readings.Count == 0 || Deadline.StandingOf(facts.AsOf, readings, new Days(by, by)) == Standing.Kept))
+        if (served.By is { } by && (readings.Count == 0 || Deadline.StandingOf(facts.AsOf, readings, new DaySpan(by, by)) == Standing.Kept))
             return Standing.Kept;
         if (served.From is { } from && (readings.Count == 0 || !Deadline.IsPast(from, readings)))
             return Standing.InDoubt;
@@ -125,7 +125,7 @@ internal static class BondNotice
 
         foreach (var reading in completion.Open)
         {
-            foreach (var completed in DaysToTry.Completions(reading, notices))
+            foreach (var completed in CandidateDays.Completions(reading, notices))
                 AddReadings(facts, reading, completed, notices, law, calendar, readings, why);
         }
 
@@ -134,7 +134,7 @@ internal static class BondNotice
         {
             if (notice.Entry.Notice != OwnerNotice.Completion && !law.CessationCounts)
                 continue;
-            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            foreach (var recorded in CandidateDays.Ends(notice.Recorded))
                 AddDaysFromNotice(facts, notice, recorded, law, calendar, readings, why);
         }
     }
@@ -154,7 +154,7 @@ internal static class BondNotice
             // Only a notice of completion of the whole work surely takes the longer time away; any other is planned on beside them.
             var isCompletion = notice.Entry.Notice == OwnerNotice.Completion;
             var surely = isCompletion && notice.IsForWholeWork && notice.HasForm == Verdict.Yes;
-            foreach (var recorded in DaysToTry.Recordings(notice, completed))
+            foreach (var recorded in CandidateDays.Recordings(notice, completed))
             {
                 if (!reading.GoesWith(notice, completed, recorded))
                     continue;

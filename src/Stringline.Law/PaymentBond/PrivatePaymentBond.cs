@@ -5,7 +5,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PaymentBond;
 
@@ -68,7 +68,7 @@ public static class PrivatePaymentBond
         foreach (var reading in completion.Open)
         {
             // A completion in doubt on both sides of the recording gives the four years on one side and the six months on the other.
-            foreach (var completed in DaysToTry.AroundDay(reading.On, recorded))
+            foreach (var completed in CandidateDays.AroundDay(reading.On, recorded))
             {
                 var name = reading.NameOn(completed);
                 if (recorded is not { } day || day <= completed)

@@ -6,7 +6,7 @@ using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PaymentBond;
 
@@ -32,15 +32,15 @@ public static class PublicPaymentBond
 
     /// <summary>The action may be brought at any time after the claimant ceases to provide work; null while the file does not show that it has.</summary>
     [Rule("Civ. Code § 9558")]
-    private static Days? FirstDay(FactsAsOf facts, CompletionReadings completion)
+    private static DaySpan? FirstDay(FactsAsOf facts, CompletionReadings completion)
     {
         if (facts.LastFurnished is not { } last || !HasCeased.Of(facts, completion))
             return null;
-        return (HasCeased.End(facts) is { } end && Days.Of(end.On) is { } told ? Days.Later(last, told) : last).Plus(1);
+        return (HasCeased.End(facts) is { } end && DaySpan.Of(end.On) is { } told ? DaySpan.Later(last, told) : last).Plus(1);
     }
 
     [Rule("Civ. Code § 9558")]
-    private static Finding? FirstDayToSue(FactsAsOf facts, Days? firstDay, BondRight right)
+    private static Finding? FirstDayToSue(FactsAsOf facts, DaySpan? firstDay, BondRight right)
     {
         if (!facts.HasFurnished)
             return null;
@@ -65,7 +65,7 @@ public static class PublicPaymentBond
     /// <summary>Until six months after the end of the time to give a stop payment notice, whether one was given or not.</summary>
     [Rule("Civ. Code § 9558")]
     [Rule("Civ. Code § 9564")]
-    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, Days? firstDay, OpenDays calendar, out StayedSuit? stay)
+    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, DaySpan? firstDay, OpenDays calendar, out StayedSuit? stay)
     {
         var readings = new List<Reading>();
         foreach (var reading in stopPayment.Readings)

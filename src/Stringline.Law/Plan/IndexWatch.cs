@@ -4,7 +4,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Plan;
 

@@ -136,16 +136,16 @@ public static class NextSteps
     private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch
     {
         "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
-        "release.when-paid" or "release.answer-by" or "release.hearing" => Lives(finding),
-        "claim-of-lien.last-day" => owed != 0 && Lives(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
-        "enforcement.last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
-        "credit.enforcement-last-day" => owed != 0 && Lives(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
+        "release.when-paid" or "release.answer-by" or "release.hearing" => IsAlive(finding),
+        "claim-of-lien.last-day" => owed != 0 && IsAlive(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
+        "enforcement.last-day" => owed != 0 && IsAlive(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
+        "credit.enforcement-last-day" => owed != 0 && IsAlive(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
         "stop-payment-notice.action-last-day" or "payment-bond.action-last-day" or "federal-bond.action-last-day" =>
-            owed != 0 && Lives(finding) && all.All(f => f.Id != finding.Id.Replace("action-last-day", "stay-last-day", StringComparison.Ordinal)),
+            owed != 0 && IsAlive(finding) && all.All(f => f.Id != finding.Id.Replace("action-last-day", "stay-last-day", StringComparison.Ordinal)),
         // What none has been given yet has one step for all; once one was, the holder who has none has a step of its own.
-        Owner => owed != 0 && Lives(finding) && WasGiven(all),
-        _ when IsLender(finding.Id) => owed != 0 && Lives(finding) && WasGiven(all),
-        _ => owed != 0 && Lives(finding),
+        Owner => owed != 0 && IsAlive(finding) && WasGiven(all),
+        _ when IsLender(finding.Id) => owed != 0 && IsAlive(finding) && WasGiven(all),
+        _ => owed != 0 && IsAlive(finding),
     };
 
     private const string Owner = "stop-payment-notice.owner";
@@ -158,11 +158,11 @@ public static class NextSteps
         foreach (var finding in all)
         {
             if (finding.Id == "stop-payment-notice.last-day")
-                return !Lives(finding);
+                return !IsAlive(finding);
         }
 
         return false;
     }
 
-    private static bool Lives(Finding finding) => finding.Standing is Standing.Open or Standing.InDoubt;
+    private static bool IsAlive(Finding finding) => finding.Standing is Standing.Open or Standing.InDoubt;
 }

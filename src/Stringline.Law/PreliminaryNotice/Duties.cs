@@ -57,7 +57,7 @@ internal static class Duties
         var toMail = facts.Numbers.On(Number.RecorderMails, facts.AsOf);
         foreach (var filed in facts.All<NoticeFiled>())
         {
-            if (Days.Of(filed.On) is { } on && facts.Numbers.LastDay(Number.FiledNoticeKept, on.Earliest) is var kept && facts.AsOf <= kept)
+            if (DaySpan.Of(filed.On) is { } on && facts.Numbers.LastDay(Number.FiledNoticeKept, on.Earliest) is var kept && facts.AsOf <= kept)
                 return Reason.Of("Civ. Code § 8214", $"The preliminary notice was filed with the county recorder {on}, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time; go on searching the index. The recorder may destroy it after {kept}.", [filed]);
         }
 

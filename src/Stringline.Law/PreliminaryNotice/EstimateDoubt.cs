@@ -8,7 +8,7 @@ namespace Stringline.Law.PreliminaryNotice;
 public static class EstimateDoubt
 {
     /// <summary>How many times the estimate the price may be before it is asked how the estimate was reached. Our yardstick, no source.</summary>
-    public const decimal Far = 2m;
+    public const decimal SuspiciousRatio = 2m;
 
     /// <summary>
     /// The finding <c>preliminary-notice.estimate</c>; null where there is nothing to ask. An estimate must be reached by reasoning from what is
@@ -30,7 +30,7 @@ public static class EstimateDoubt
         if (unexplained is null)
             return null;
         var price = Math.Max(PriceEstimate.Of(facts) ?? 0, demand.Demand);
-        var doubted = unexplained.FindAll(n => price > n.Estimate * Far);
+        var doubted = unexplained.FindAll(n => price > n.Estimate * SuspiciousRatio);
         return doubted.Count == 0 ? null : new Finding
         {
             Id = "preliminary-notice.estimate",

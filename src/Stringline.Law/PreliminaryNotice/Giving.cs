@@ -28,7 +28,7 @@ public static class Giving
 
     /// <summary>The day on which notice is complete: on delivery or deposit; five days after mailing where it was left and mailed.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days CompleteOn(NumberTable numbers, Days done, Manner manner) =>
+    public static DaySpan CompleteOn(NumberTable numbers, DaySpan done, Manner manner) =>
         manner == Manner.Substituted ? done.LastDay(numbers, Number.LeftAndMailed) : done;
 
     /// <summary>How long after mailing a notice that was left and mailed is complete.</summary>
@@ -36,16 +36,16 @@ public static class Giving
 
     /// <summary>The day on which a preliminary notice was complete: one left and mailed five days after mailing, or after leaving where the file tells no day of mailing; null where its day is unknown.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days? CompleteOn(NumberTable numbers, NoticeGiven notice) => CompleteOn(numbers, notice.On, notice.Manner, notice.Mailed);
+    public static DaySpan? CompleteOn(NumberTable numbers, NoticeGiven notice) => CompleteOn(numbers, notice.On, notice.Manner, notice.Mailed);
 
     /// <summary>The same of any paper; one whose manner is not told is complete on its day.</summary>
     [Rule("Civ. Code § 8116")]
-    public static Days? CompleteOn(NumberTable numbers, DayFact on, Manner? manner, LocalDate? mailed)
+    public static DaySpan? CompleteOn(NumberTable numbers, DayFact on, Manner? manner, LocalDate? mailed)
     {
-        if (Days.Of(on) is not { } done)
+        if (DaySpan.Of(on) is not { } done)
             return null;
         if (manner == Manner.Substituted && mailed is { } posted)
-            done = Days.Later(done, new Days(posted, posted));
+            done = DaySpan.Later(done, new DaySpan(posted, posted));
         return CompleteOn(numbers, done, manner ?? Manner.Personal);
     }
 
@@ -54,9 +54,9 @@ public static class Giving
     /// <param name="notices">Preliminary notices, earliest first.</param>
     /// <param name="anyOf">The parties of whom one must have been reached.</param>
     /// <param name="used">The entry that reached one of them.</param>
-    public static Days? FirstGiven(NumberTable numbers, IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
+    public static DaySpan? FirstGiven(NumberTable numbers, IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
     {
-        Days? first = null;
+        DaySpan? first = null;
         used = null;
         for (var i = 0; i < notices.Count; i++)
         {

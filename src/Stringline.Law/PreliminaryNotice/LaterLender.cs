@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PreliminaryNotice;
 
@@ -41,7 +41,7 @@ public static class LaterLender
         var standing = Standing.Kept;
         foreach (var lender in reach.Later)
         {
-            var last = Period.LastDay(lender.To.AnyOf[0].KnownSince!.Value, TargetDays);
+            var last = TimeLimit.LastDay(lender.To.AnyOf[0].KnownSince!.Value, TargetDays);
             var one = StandingOf(facts.AsOf, lender, last);
             // While another waits for its notice the day of one that was told is no day to act by.
             if (IsToBeTold(one) && !IsToBeTold(standing))

@@ -101,7 +101,7 @@ internal static class NoticeReasons
 
     /// <summary>Dollars and cents of what was furnished that is not surely covered toward one.</summary>
     public static decimal HangsOn(FactsAsOf facts, RecipientReach each) =>
-        Total.Of(facts.Furnished, f => each.SurelyCovers(f.On.Earliest) ? 0m : f.Amount ?? 0m);
+        Total.Of(facts.Furnished, f => each.CertainlyCovers(f.On.Earliest) ? 0m : f.Amount ?? 0m);
 
     private static IEnumerable<Reason> NotYetKnown(FactsAsOf facts) => Recipients.NotYetKnown(facts).Select(lender => Reason.NotApplied(
         "Civ. Code § 8200(a)(3)", $"{lender.Name} was not of record, and not known, before {lender.KnownSince!.Value}, later than the first day of the claimant's work: notice to it is no condition of the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Give it all the same (see preliminary-notice.later-lender)."));

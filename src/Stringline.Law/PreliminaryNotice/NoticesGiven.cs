@@ -7,7 +7,7 @@ namespace Stringline.Law.PreliminaryNotice;
 internal static class NoticesGiven
 {
     // A notice complete on a day, and why it may not count.
-    private readonly record struct Receipt(Days Complete, NoticeGiven Notice, NoticeDoubt Doubt);
+    private readonly record struct Receipt(DaySpan Complete, NoticeGiven Notice, NoticeDoubt Doubt);
 
     /// <summary>What they do toward one recipient.</summary>
     public static RecipientReach To(FactsAsOf facts, Recipient to, NoticeTime time)
@@ -47,7 +47,7 @@ internal static class NoticesGiven
         var used = sure ?? doubtful;
         if (sure is { } good && doubtful is { } bad && time.InTime(good.Complete.Latest) != NoticeDoubt.None && bad.Complete.Latest < good.Complete.Latest)
             // The sure one may have come before it all the same, as far as its own day is in doubt.
-            used = bad with { Complete = new Days(LocalDate.Min(good.Complete.Earliest, bad.Complete.Earliest), bad.Complete.Latest) };
+            used = bad with { Complete = new DaySpan(LocalDate.Min(good.Complete.Earliest, bad.Complete.Earliest), bad.Complete.Latest) };
         if (used is not { } receipt)
             return null;
         var inTime = time.InTime(receipt.Complete.Latest);
@@ -65,7 +65,7 @@ internal static class NoticesGiven
     {
         var inTime = time.InTime(facts.AsOf);
         var from = inTime is null ? Reach.LookBack(facts, facts.AsOf).LookBack(facts.AsOf) : LocalDate.MinIsoValue;
-        return new RecipientReach(to, ReachKind.NotGiven, new Days(from, from), null) { Doubt = inTime ?? NoticeDoubt.None, MayBeInTime = inTime is null && time.MayBeInTime(facts.AsOf) };
+        return new RecipientReach(to, ReachKind.NotGiven, new DaySpan(from, from), null) { Doubt = inTime ?? NoticeDoubt.None, MayBeInTime = inTime is null && time.MayBeInTime(facts.AsOf) };
     }
 
     // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt; that all were told is seen apart.
@@ -122,7 +122,7 @@ internal static class NoticesGiven
 
             if (told is not { } one)
                 return null;
-            all = all is { } so ? one with { Complete = Days.Later(so.Complete, one.Complete) } : one;
+            all = all is { } so ? one with { Complete = DaySpan.Later(so.Complete, one.Complete) } : one;
         }
 
         return all;

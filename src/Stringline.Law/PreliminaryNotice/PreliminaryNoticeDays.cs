@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PreliminaryNotice;
 
@@ -51,7 +51,7 @@ public static class PreliminaryNoticeDays
             return Alone(owner) with { IsInDoubt = true };
         // Of days in doubt the contractor's may be the later one, and takes no more than one that surely is.
         var mayBeLater = contractor.Kind == ReachKind.Late && contractor.From.Earliest > owner.From.Earliest;
-        return new Reach(owner.Kind, owner.From, Days.Later(owner.Given!.Value, contractor.Given!.Value), [],
+        return new Reach(owner.Kind, owner.From, DaySpan.Later(owner.Given!.Value, contractor.Given!.Value), [],
             (owner.Doubt | contractor.Doubt).HasFlag(NoticeDoubt.ByRoll))
         {
             MayBeInTime = owner.MayBeInTime && (contractor.MayBeInTime || contractor.Kind == ReachKind.Whole),
@@ -110,7 +110,7 @@ public static class PreliminaryNoticeDays
         || ReachesLessFar(reached, lien.Kind, lien.From);
 
     /// <summary>Whether it was given later than what the lien goes by, so that it covers less.</summary>
-    internal static bool ReachesLessFar(RecipientReach reached, ReachKind kind, Days? from) =>
+    internal static bool ReachesLessFar(RecipientReach reached, ReachKind kind, DaySpan? from) =>
         reached.Kind == ReachKind.Late && (kind == ReachKind.Whole || reached.From.Latest > from?.Latest);
 
     private static Standing WhileNotGiven(FactsAsOf facts, Reach reach) => reach.Each[0].From.Earliest == LocalDate.MinIsoValue
@@ -152,7 +152,7 @@ public static class PreliminaryNoticeDays
         if (reach.Kind == ReachKind.NoneDue)
             return null;
         var given = reach.Kind != ReachKind.NotGiven;
-        var from = Reach.ReachedBy(facts, given ? reach.Given!.Value : new Days(facts.AsOf, facts.AsOf));
+        var from = Reach.ReachedBy(facts, given ? reach.Given!.Value : new DaySpan(facts.AsOf, facts.AsOf));
         var back = Reach.LookBack(facts, given ? reach.Given!.Value.Latest : facts.AsOf);
         var readings = new List<Reading>();
         if (given)
@@ -280,9 +280,9 @@ public static class PreliminaryNoticeDays
         var may = reach.MayBeInTime && facts.Furnished.Count > 0;
         foreach (var furnished in facts.Furnished)
         {
-            if (reach.SurelyCovers(furnished.Until.Earliest))
+            if (reach.CertainlyCovers(furnished.Until.Earliest))
                 return Verdict.Yes;
-            may |= reach.MayCover(furnished.Until.Latest);
+            may |= reach.PossiblyCovers(furnished.Until.Latest);
         }
 
         return may ? Verdict.Open : Verdict.No;

@@ -29,7 +29,7 @@ public enum ReachKind
 /// <param name="Given">The day notice was complete toward the owner and the direct contractor; null where it was not.</param>
 /// <param name="Missing">Recipients not reached.</param>
 /// <param name="InTimeByRollOnly">Whether the notice is in time only because a last day that is a holiday is left out (Civ. Code § 10; Code Civ. Proc. § 12a).</param>
-public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyList<Recipient> Missing, bool InTimeByRollOnly)
+public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadOnlyList<Recipient> Missing, bool InTimeByRollOnly)
 {
     /// <summary>What was given to each to whom notice is due; empty where none is.</summary>
     public IReadOnlyList<RecipientReach> Each { get; init; } = [];
@@ -109,14 +109,14 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
         facts.Numbers.On(facts.Job.Work.Kind == WorkKind.Public ? Number.PublicNoticeLookBack : Number.NoticeLookBack, given);
 
     /// <summary>The first day that a notice reaches, by each end of its own day.</summary>
-    internal static Days ReachedBy(FactsAsOf facts, Days given)
+    internal static DaySpan ReachedBy(FactsAsOf facts, DaySpan given)
     {
         var (first, last) = (LookBack(facts, given.Earliest).LookBack(given.Earliest), LookBack(facts, given.Latest).LookBack(given.Latest));
-        return new Days(LocalDate.Min(first, last), LocalDate.Max(first, last));
+        return new DaySpan(LocalDate.Min(first, last), LocalDate.Max(first, last));
     }
 
     /// <summary>Whether work furnished no earlier than a day is surely within reach.</summary>
-    public bool SurelyCovers(LocalDate? earliestDay) => Kind switch
+    public bool CertainlyCovers(LocalDate? earliestDay) => Kind switch
     {
         ReachKind.NoneDue or ReachKind.Whole => true,
         ReachKind.Late or ReachKind.NotGiven => earliestDay is { } day && From is { } from && day >= from.Latest,
@@ -124,7 +124,7 @@ public sealed record Reach(ReachKind Kind, Days? From, Days? Given, IReadOnlyLis
     };
 
     /// <summary>Whether work furnished no later than a day may be within reach on some reading of the days in doubt.</summary>
-    public bool MayCover(LocalDate? latestDay) => Kind switch
+    public bool PossiblyCovers(LocalDate? latestDay) => Kind switch
     {
         ReachKind.NoneDue or ReachKind.Whole => true,
         ReachKind.Late or ReachKind.NotGiven => latestDay is not { } day || (From is { } from && day >= from.Earliest),

@@ -34,7 +34,7 @@ public enum NoticeDoubt
 /// <param name="Kind">Whether it was given at all, in time, or late.</param>
 /// <param name="From">The day from which work is covered toward it; where none was given, that of a notice given on the day of asking.</param>
 /// <param name="Given">The day on which notice to it was complete; null where none was.</param>
-public sealed record RecipientReach(Recipient To, ReachKind Kind, Days From, Days? Given)
+public sealed record RecipientReach(Recipient To, ReachKind Kind, DaySpan From, DaySpan? Given)
 {
     /// <summary>The notice that counts; null where none does.</summary>
     public NoticeGiven? Notice { get; init; }
@@ -49,10 +49,10 @@ public sealed record RecipientReach(Recipient To, ReachKind Kind, Days From, Day
     public bool MayBeInTime { get; init; }
 
     /// <summary>Where there is a doubt: the day from which a notice without one covers work all the same; null where none does.</summary>
-    public Days? SurelyFrom { get; init; }
+    public DaySpan? SurelyFrom { get; init; }
 
     /// <summary>Whether work furnished no earlier than a day is covered toward it without a doubt.</summary>
-    public bool SurelyCovers(LocalDate? earliestDay) => Doubt == NoticeDoubt.None
+    public bool CertainlyCovers(LocalDate? earliestDay) => Doubt == NoticeDoubt.None
         ? Kind == ReachKind.Whole || (Kind == ReachKind.Late && earliestDay >= From.Latest)
         : earliestDay >= SurelyFrom?.Latest;
 }

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -24,7 +24,7 @@ internal static class CarriersCharges
         var sums = new List<SumDue>();
         foreach (var submitted in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(submitted.On) is not { } on)
+            if (DaySpan.Of(submitted.On) is not { } on)
                 continue;
             var month = MonthOf(facts, on, out var isSure);
             charges.Add(new Charges(month, on, isSure));
@@ -40,7 +40,7 @@ internal static class CarriersCharges
             findings.Add(missing);
     }
 
-    private sealed record Charges(YearMonth Month, Days On, bool MonthIsSure);
+    private sealed record Charges(YearMonth Month, DaySpan On, bool MonthIsSure);
 
     // By the law of the month that was hauled in.
     private static NumberRow ToSubmit(FactsAsOf facts, YearMonth month) => facts.Numbers.On(Number.ChargesSubmitted, month.OnDayOfMonth(1));
@@ -54,7 +54,7 @@ internal static class CarriersCharges
     /// in which anything was hauled.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01", Sure = Sure.OurReading)]
-    private static YearMonth MonthOf(FactsAsOf facts, Days on, out bool isSure)
+    private static YearMonth MonthOf(FactsAsOf facts, DaySpan on, out bool isSure)
     {
         var own = on.Latest.ToYearMonth();
         var before = own.OnDayOfMonth(1).PlusMonths(-1).ToYearMonth();

@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -16,7 +16,7 @@ internal static class ClaimSteps
         var claims = facts.All<DisputeClaimSent>();
         var claim = claims.Count == 0 ? null : claims[^1];
         var law = ClaimLaw.Of(facts, claim?.Received ?? claim?.On.Latest, claim?.Amount);
-        if (claim is not null && Days.Of(claim.On) is { } sent)
+        if (claim is not null && DaySpan.Of(claim.On) is { } sent)
         {
             var answer = FirstAfter<DisputeClaimAnswered>(facts, sent.Earliest);
             var time = EntitysTime.Of(facts, claim, sent, law, calendar);
@@ -35,7 +35,7 @@ internal static class ClaimSteps
     [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 9204(d)(3)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 20104.2", Since = "1994-09-22")]
-    private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer)
+    private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer)
     {
         const string Id = "dispute-claim.entitys-statement";
         const string Title = "Claim against the public entity: its statement";
@@ -61,7 +61,7 @@ internal static class ClaimSteps
             [
                 Reason.Of(law.Section, $"The entity states in writing, within {Shorter(law)} of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {toPay} after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until {afterMeeting} after the next meeting.", [claim]),
                 .. time.Why,
-                .. answer is null ? (Reason[])[] : [Reason.Of(law.Section, $"Answered {Days.Of(answer.On)}.", [answer])],
+                .. answer is null ? (Reason[])[] : [Reason.Of(law.Section, $"Answered {DaySpan.Of(answer.On)}.", [answer])],
                 .. isGood ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(c)(1)", $"A claim in the section's sense is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
                 .. law.Why,
             ],
@@ -93,7 +93,7 @@ internal static class ClaimSteps
     /// </summary>
     [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
     [Rule("Pub. Contract Code § 20104.2(d)", Since = "1994-09-22")]
-    private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer, OpenDays calendar)
+    private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer, OpenDays calendar)
     {
         if (!law.IsOld)
             return null;
@@ -118,19 +118,19 @@ internal static class ClaimSteps
 
         var demanded = FirstAfter<ConferenceDemanded>(facts, sent.Earliest);
         return Deadline.Finding("dispute-claim.conference-last-day", "Conference on the claim: last day to demand it",
-            demanded is null && answer is null && facts.AsOf <= due ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, demanded is null ? null : Days.Of(demanded.On), endFirm: false),
+            demanded is null && answer is null && facts.AsOf <= due ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, demanded is null ? null : DaySpan.Of(demanded.On), endFirm: false),
             readings, calendar,
             [
                 Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demand in writing, by registered or certified mail with return receipt requested, a conference to settle what is disputed. This section sets no time for it.", [claim]),
                 Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets {days} from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
-                .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {Days.Of(demanded.On)}.", [demanded])],
+                .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {DaySpan.Of(demanded.On)}.", [demanded])],
             ],
             questions: claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less. (dispute-claim-sent.amount)") { Corrects = claim }] : []);
     }
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
     [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
-    private static void AddAfterTheDemand(List<Finding> findings, FactsAsOf facts, Days sent, OpenDays calendar)
+    private static void AddAfterTheDemand(List<Finding> findings, FactsAsOf facts, DaySpan sent, OpenDays calendar)
     {
         if (FirstAfter<ConferenceDemanded>(facts, sent.Earliest) is not { On.Latest: { } demanded } demand)
             return;
@@ -167,7 +167,7 @@ internal static class ClaimSteps
     {
         foreach (var answer in facts.All<DisputeClaimAnswered>())
         {
-            if (answer is { Undisputed: > 0 } && Days.Of(answer.On) is { } on)
+            if (answer is { Undisputed: > 0 } && DaySpan.Of(answer.On) is { } on)
                 return new SumDue(answer, on.Earliest, calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.EntityPays, on.Latest)), answer.Undisputed.Value);
         }
 
@@ -211,13 +211,13 @@ internal static class ClaimSteps
             { IsExact: true } day => [new Reading("the date of final payment", day.Earliest)],
             { } day => [new Reading("final payment on its earliest day", day.Earliest), new Reading("final payment on its latest day", day.Latest)],
         };
-        var filed = claim is null ? null : Days.Of(claim.On);
+        var filed = claim is null ? null : DaySpan.Of(claim.On);
         return Deadline.Finding("dispute-claim.filing-last-day", "Claim against the public entity: last day to file it",
             readings.Count == 0 ? filed is null ? Standing.Open : Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: law.IsNew == Verdict.No),
             readings, calendar,
             [
                 Reason.Of(Section, $"A claim of {facts.Numbers.On(Number.GreatestClaim, filed?.Latest ?? facts.AsOf)} or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
-                .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {Days.Of(claim.On)}.", [claim])],
+                .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {DaySpan.Of(claim.On)}.", [claim])],
             ],
             questions: paid is null && filed is null ? [new Question("On which day was final payment received, or when is it expected? (final-payment)")] : []);
     }

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -122,7 +122,7 @@ internal static class ClaimSuspension
     /// <param name="Entry">The first that was not sent too early, else the last; null where none on a known day is told.</param>
     /// <param name="On">Its day.</param>
     /// <param name="IsEarly">Whether it was, or may have been, sent too early.</param>
-    private readonly record struct NoticeSent(SuspensionNoticeSent? Entry, Days On, bool IsEarly)
+    private readonly record struct NoticeSent(SuspensionNoticeSent? Entry, DaySpan On, bool IsEarly)
     {
         /// <summary>Whether it counts: not too early, and by the mail asked for as far as the file says.</summary>
         public bool IsGood => !IsEarly && !IsBadMail;
@@ -139,7 +139,7 @@ internal static class ClaimSuspension
             NoticeSent found = default;
             foreach (var sent in facts.All<SuspensionNoticeSent>())
             {
-                if (sent.Notice != notice || Days.Of(sent.On) is not { } on)
+                if (sent.Notice != notice || DaySpan.Of(sent.On) is not { } on)
                     continue;
                 found = new NoticeSent(sent, on, on.Earliest < from);
                 if (found.IsGood)

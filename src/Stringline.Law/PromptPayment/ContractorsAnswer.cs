@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -16,7 +16,7 @@ internal static class ContractorsAnswer
     {
         var (requests, claims) = (facts.All<ClaimRequestMade>(), facts.All<DisputeClaimSent>());
         Entry? request = requests.Count > 0 ? requests[^1] : claims.Count > 0 ? claims[^1] : null;
-        if (request is null || Days.Of(request.On) is not { } made)
+        if (request is null || DaySpan.Of(request.On) is not { } made)
             return null;
         var received = (request as DisputeClaimSent)?.Received;
         var from = received ?? made.Latest;
@@ -49,9 +49,9 @@ internal static class ContractorsAnswer
                 .. request is DisputeClaimSent ? (Reason[])[Reason.Of(Section, $"The claim entered is taken for such a request: it goes to the contractor, not to the entity.", [request])] : [],
                 .. answer is null ? (Reason[])[] : [Reason.Of(Section, answer.Presented switch
                 {
-                    true => $"The contractor answered {Days.Of(answer.On)} that it presented the claim.",
-                    false => $"The contractor answered {Days.Of(answer.On)} that it did not present the claim.",
-                    null => $"The contractor answered {Days.Of(answer.On)}.",
+                    true => $"The contractor answered {DaySpan.Of(answer.On)} that it presented the claim.",
+                    false => $"The contractor answered {DaySpan.Of(answer.On)} that it did not present the claim.",
+                    null => $"The contractor answered {DaySpan.Of(answer.On)}.",
                 }, [answer])],
                 .. law.Why,
             ],

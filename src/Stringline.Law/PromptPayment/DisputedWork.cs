@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -17,7 +17,7 @@ internal static class DisputedWork
         if (papers.Count == 0)
             return;
         var paper = papers[^1];
-        if (Days.Of(paper.On) is { } on)
+        if (DaySpan.Of(paper.On) is { } on)
             findings.Add(Answer(facts, paper, on, calendar));
         if (AcceptedBy(facts, paper) is { } accepted)
             findings.Add(Payment(facts, paper, accepted, calendar));
@@ -29,7 +29,7 @@ internal static class DisputedWork
 
     /// <summary>The payer says within ten days of the notice whether it accepts the work.</summary>
     [Rule("Civ. Code § 8816(a)")]
-    private static Finding Answer(FactsAsOf facts, DisputedWorkDone paper, Days on, OpenDays calendar)
+    private static Finding Answer(FactsAsOf facts, DisputedWorkDone paper, DaySpan on, OpenDays calendar)
     {
         var days = facts.Numbers.On(Number.AnswerDisputedWork, on.Latest);
         var answer = calendar.RollForwardOnAnyList(days.LastDay(on.Latest));

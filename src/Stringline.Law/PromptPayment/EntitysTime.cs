@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -23,7 +23,7 @@ internal sealed class EntitysTime
     private readonly List<Reading> readings = [];
     private readonly List<Reason> why = [];
 
-    private EntitysTime(FactsAsOf facts, DisputeClaimSent claim, Days sent, OpenDays calendar)
+    private EntitysTime(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, OpenDays calendar)
     {
         asOf = facts.AsOf;
         numbers = facts.Numbers;
@@ -50,7 +50,7 @@ internal sealed class EntitysTime
     /// <param name="sent">When it was sent.</param>
     /// <param name="law">Which procedure governs it.</param>
     /// <param name="calendar">The calendar.</param>
-    public static EntitysTime Of(FactsAsOf facts, DisputeClaimSent claim, Days sent, ClaimLaw law, OpenDays calendar)
+    public static EntitysTime Of(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, OpenDays calendar)
     {
         var time = new EntitysTime(facts, claim, sent, calendar);
         if (law.IsNew != Verdict.No)

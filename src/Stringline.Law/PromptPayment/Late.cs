@@ -37,7 +37,7 @@ public static class Late
         if (asOf <= due || withheld <= 0)
             return (0, 0m, 0m);
         var months = 0;
-        while (Time.Period.AddMonths(due, months + 1) <= asOf)
+        while (Counting.TimeLimit.AddMonths(due, months + 1) <= asOf)
             months++;
         var days = NodaTime.Period.DaysBetween(due, asOf);
         return (

@@ -3,7 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -63,7 +63,7 @@ public static class MoneyDue
         var share = RetentionShare.Of(facts);
         foreach (var received in facts.All<HirerPaid>())
         {
-            if (Days.Of(received.On) is not { } on)
+            if (DaySpan.Of(received.On) is not { } on)
                 continue;
             var (days, late) = toPassOn(received.Of);
             var due = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(days, on.Latest));
@@ -122,7 +122,7 @@ public static class MoneyDue
     private static Finding HirersProgress(FactsAsOf facts, SumDue sum, string id)
     {
         var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",
-            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact], [.. OfAUtility(facts, sum.From)]));
+            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact], [.. OfAUtility(facts, sum.From)]));
         return ForSubcontractors(facts, finding);
     }
 
@@ -146,7 +146,7 @@ public static class MoneyDue
     private static Finding HirersRetention(FactsAsOf facts, SumDue sum, string id)
     {
         var finding = WithinTheArticle(facts, RetentionShare.Warn(Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8814", $"The share of retention is due within {facts.Numbers.On(Number.HirersRetention, sum.From)} after the hirer received it {Days.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
+            Reason.Of("Civ. Code § 8814", $"The share of retention is due within {facts.Numbers.On(Number.HirersRetention, sum.From)} after the hirer received it {DaySpan.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
         Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
         if (finding.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
             return finding;

@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -23,7 +23,7 @@ internal static class OwnersProgress
         var sums = new List<SumDue>();
         foreach (var demanded in facts.All<PaymentDemanded>())
         {
-            if (!IsNotice(facts, demanded) || Days.Of(demanded.On) is not { } on)
+            if (!IsNotice(facts, demanded) || DaySpan.Of(demanded.On) is not { } on)
                 continue;
             var due = calendar.RollForwardOnAnyList(Due(facts, demanded));
             sums.Add(new SumDue(demanded, on.Earliest, due, demanded.Amount, LateLaw.OwnersProgress.On(facts, due)));
@@ -40,7 +40,7 @@ internal static class OwnersProgress
     /// <summary>The day on which the sum falls due under the contract; null where the file does not say.</summary>
     [Rule("Civ. Code § 8832")]
     public static LocalDate? UnderTheContract(FactsAsOf facts, PaymentDemanded demanded) =>
-        demanded.Due ?? (facts.Job.Contract.PaymentDueDays is { } days && Days.Of(demanded.On) is { } on ? Period.LastDay(on.Latest, days) : null);
+        demanded.Due ?? (facts.Job.Contract.PaymentDueDays is { } days && DaySpan.Of(demanded.On) is { } on ? TimeLimit.LastDay(on.Latest, days) : null);
 
     /// <summary>The owner has 30 days after the notice is complete, and until a later day that was agreed in writing.</summary>
     [Rule(Section)]

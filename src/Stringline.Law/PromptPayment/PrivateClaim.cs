@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -30,7 +30,7 @@ internal static class PrivateClaim
             return;
         }
 
-        if (Days.Of(claim.On) is null && claim.Received is null)
+        if (DaySpan.Of(claim.On) is null && claim.Received is null)
             return;
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
         {
@@ -121,7 +121,7 @@ internal static class PrivateClaim
                 Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within {days} of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
                 .. extended is { } agreed ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.", [claim])] : [],
                 Reason.Of("Civ. Code § 8850(g)", $"Silence denies the whole claim."),
-                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {Days.Of(answers[^1].On)}.", [answers[^1]])] : [],
+                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {DaySpan.Of(answers[^1].On)}.", [answers[^1]])] : [],
                 .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8850(c)", $"A claim is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
                 .. ended ? (Reason[])[Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until(facts).PlusDays(1)}, and nothing saves a claim that was begun under it.")] : [],
                 Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
@@ -183,7 +183,7 @@ internal static class PrivateClaim
     private static void AddContractorsAnswer(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
     {
         var requests = facts.All<ClaimRequestMade>();
-        if (requests.Count == 0 || Days.Of(requests[^1].On) is not { } on)
+        if (requests.Count == 0 || DaySpan.Of(requests[^1].On) is not { } on)
             return;
         var days = facts.Numbers.On(Number.PrivateContractorsAnswer, on.Latest);
         var last = calendar.RollForwardOnAnyList(days.LastDay(on.Latest));
@@ -201,7 +201,7 @@ internal static class PrivateClaim
             Why = none is not null ? [none] :
             [
                 Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within {days} of receipt whether it did, and if not, why not.", [requests[^1]]),
-                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {Days.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
+                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {DaySpan.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
         });
     }

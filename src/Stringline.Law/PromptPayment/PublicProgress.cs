@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -15,7 +15,7 @@ internal static class PublicProgress
         var toPay = EntitysPayment.Of(facts).ToPay;
         foreach (var requested in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(requested.On) is not { } on)
+            if (DaySpan.Of(requested.On) is not { } on)
                 continue;
             var received = requested.Received ?? on.Latest;
             var last = ReturnedRequest.Of(facts, requested).LastDay(received, facts.Numbers.On(toPay, received));
@@ -130,9 +130,9 @@ internal static class PublicProgress
         const string Title = "Progress payment from the one who hired us";
         return PublicPayer.IsState(facts) == true
             ? MoneyDue.Owed(facts, id, Title, sum, "Pub. Contract Code § 10262.5",
-                Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within {facts.Numbers.On(Number.StateHirersProgress, sum.From)} after the hirer was paid {Days.Of(sum.Fact.On)}; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]))
+                Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within {facts.Numbers.On(Number.StateHirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]))
             : MoneyDue.Owed(facts, id, Title, sum, "Bus. & Prof. Code § 7108.5",
-                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {Days.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]));
+                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]));
     }
 
     /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>

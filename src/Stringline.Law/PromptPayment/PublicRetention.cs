@@ -3,7 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -77,7 +77,7 @@ internal static class PublicRetention
     {
         var finding = RetentionShare.Warn(
             MoneyDue.Owed(facts, id, "Retention from the one who hired us", sum, Charge,
-                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention within {facts.Numbers.On(Number.PassOnPublicRetention, sum.From)} after receiving it {Days.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge of {sum.Terms.PerMonth} a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).", [sum.Fact]),
+                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention within {facts.Numbers.On(Number.PassOnPublicRetention, sum.From)} after receiving it {DaySpan.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge of {sum.Terms.PerMonth} a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).", [sum.Fact]),
                 Judgment.Of(facts)),
             sum, "Pub. Contract Code § 7107(d)");
         return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null || finding.Standing != Standing.Open ? finding : finding with

@@ -10,7 +10,7 @@ namespace Stringline.Law.PromptPayment;
 /// <param name="IsSure">Whether the facts of the file make it so.</param>
 /// <param name="Why">Its reason.</param>
 /// <param name="Asks">What would make it sure; null where it is.</param>
-internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, string? Asks)
+internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, string? Asks)
 {
     private const string Section = "Pub. Contract Code § 7107(c)";
 
@@ -30,7 +30,7 @@ internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, str
         var stops = LaborStop.Of(facts);
         foreach (var entry in facts.All<Completed>())
         {
-            if (Days.Of(entry.On) is not { } day)
+            if (DaySpan.Of(entry.On) is not { } day)
                 continue;
             if (entry.By == CompletionTheory.Acceptance)
                 Take(Acceptance(entry, day));
@@ -49,17 +49,17 @@ internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, str
         return sure ?? doubtful;
     }
 
-    private static RetentionCompletion Acceptance(Completed entry, Days day) => new(day, !entry.Contested,
+    private static RetentionCompletion Acceptance(Completed entry, DaySpan day) => new(day, !entry.Contested,
         Reason.Of(Section, $"The public agency accepted the work {day} (paragraph (2)).", [entry]),
         entry.Contested ? "Did the public entity accept the work on that day? (completed.contested)" : null);
 
-    private static RetentionCompletion Use(Completed entry, Days day, IReadOnlyList<LaborStop> stops)
+    private static RetentionCompletion Use(Completed entry, DaySpan day, IReadOnlyList<LaborStop> stops)
     {
         foreach (var stop in stops)
         {
             if (stop.Resumed is { } resumed && resumed <= day.Latest)
                 continue;
-            var both = Days.Later(day, stop.Last);
+            var both = DaySpan.Later(day, stop.Last);
             return new RetentionCompletion(both, !entry.Contested && stop.Resumed is null,
                 Reason.Of(Section, $"The public agency occupied and used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both} (paragraph (1)).", [entry, stop.Entry]),
                 entry.Contested || stop.Resumed is not null ? "Was the work occupied and used, beyond testing and startup, while labor had ceased? (completed.contested)" : null);
@@ -76,11 +76,11 @@ internal sealed record RetentionCompletion(Days On, bool IsSure, Reason Why, str
         var idleWithNotice = stop.Last.LastDay(facts.Numbers, withNotice.Id);
         foreach (var notice in facts.All<OwnerRecorded>())
         {
-            if (notice.Notice is not (OwnerNotice.Cessation or OwnerNotice.Completion) || notice.HeldIneffective || Days.Of(notice.On) is not { } recorded)
+            if (notice.Notice is not (OwnerNotice.Cessation or OwnerNotice.Completion) || notice.HeldIneffective || DaySpan.Of(notice.On) is not { } recorded)
                 continue;
             if (stop.Resumed is { } resumed && resumed <= idleWithNotice.Latest)
                 continue;
-            var both = Days.Later(idleWithNotice, recorded);
+            var both = DaySpan.Later(idleWithNotice, recorded);
             if (both.Latest <= facts.AsOf && recorded.Latest >= stop.Last.Earliest)
             {
                 return new RetentionCompletion(both, IsSure: true,

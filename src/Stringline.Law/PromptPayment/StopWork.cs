@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -74,7 +74,7 @@ public static class StopWork
         var sums = new List<SumDue>();
         foreach (var demanded in facts.All<PaymentDemanded>())
         {
-            if (Days.Of(demanded.On) is not { } on)
+            if (DaySpan.Of(demanded.On) is not { } on)
                 continue;
             var agreed = OwnersProgress.UnderTheContract(facts, demanded);
             dueKnown &= agreed is not null;
@@ -139,7 +139,7 @@ public static class StopWork
     {
         var papers = facts.All<StopWorkNoticeGiven>();
         var paper = papers.Count > 0 ? papers[^1] : null;
-        var given = paper is null ? null : Days.Of(paper.On);
+        var given = paper is null ? null : DaySpan.Of(paper.On);
         var notBefore = given?.Earliest ?? notice.Readings[0].Day;
         var days = facts.Numbers.On(Number.StopWorkPosting, notBefore);
         var last = days.LookBack(notBefore);
@@ -173,7 +173,7 @@ public static class StopWork
     private static Finding? StopFirstDay(FactsAsOf facts, Finding? notice)
     {
         var papers = facts.All<StopWorkNoticeGiven>();
-        if (papers.Count == 0 || notice is null || Days.Of(papers[^1].On) is not { } given)
+        if (papers.Count == 0 || notice is null || DaySpan.Of(papers[^1].On) is not { } given)
             return null;
         var paper = papers[^1];
         var wait = facts.Numbers.On(Number.StopWork, given.Latest);
@@ -217,7 +217,7 @@ public static class StopWork
 
         public override string ToString() => (First, Last) switch
         {
-            ({ } first, { } until) => new Days(first, until).ToString(),
+            ({ } first, { } until) => new DaySpan(first, until).ToString(),
             (_, { } until) => $"by {LawText.Day(until)}",
             _ => "",
         };

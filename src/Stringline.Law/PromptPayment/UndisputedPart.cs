@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
@@ -15,7 +15,7 @@ internal static class UndisputedPart
     public static SumDue? Of(FactsAsOf facts, OpenDays calendar)
     {
         var (claims, answers) = (facts.All<DisputeClaimSent>(), facts.All<DisputeClaimAnswered>());
-        if (claims.Count == 0 || answers.Count == 0 || answers[^1] is not { Undisputed: { } sum and > 0 } answer || Days.Of(answer.On) is not { } on)
+        if (claims.Count == 0 || answers.Count == 0 || answers[^1] is not { Undisputed: { } sum and > 0 } answer || DaySpan.Of(answer.On) is not { } on)
             return null;
         if (!facts.HiredByOwner || !PrivateClaim.Governs(facts, claims[^1]))
             return null;

@@ -9,7 +9,7 @@ internal sealed class CounterPapers
 {
     private const string Section = "Civ. Code § 9406(a)";
 
-    private CounterPapers(Days? given, Days? atBest, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private CounterPapers(DaySpan? given, DaySpan? atBest, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
     {
         Given = given;
         AtBest = atBest;
@@ -18,10 +18,10 @@ internal sealed class CounterPapers
     }
 
     /// <summary>The day on which all of it was complete, as far as the file says; null where a part is missing.</summary>
-    public Days? Given { get; }
+    public DaySpan? Given { get; }
 
     /// <summary>The day on which all of it was complete, if what the file does not say is answered for the claimant; null where a part is missing even so.</summary>
-    public Days? AtBest { get; }
+    public DaySpan? AtBest { get; }
 
     /// <summary>Whether something that the file does not say decides.</summary>
     public bool IsAsked => Questions.Count > 0;
@@ -44,7 +44,7 @@ internal sealed class CounterPapers
         var questions = new List<Question>();
         foreach (var paper in facts.All<CounteraffidavitServed>())
         {
-            if (Days.Of(paper.On) is not { } on || on.Latest < from)
+            if (DaySpan.Of(paper.On) is not { } on || on.Latest < from)
                 continue;
             if (paper.Manner is { } manner && !Giving.IsGood(manner))
             {
@@ -69,7 +69,7 @@ internal sealed class CounterPapers
         if (entity is not { Proof: not false } || copy is null)
             return new CounterPapers(null, null, why, questions);
 
-        var day = Days.Later(entity.On, copy.On);
+        var day = DaySpan.Later(entity.On, copy.On);
         if (entity.Proof is null)
         {
             why.Add(Reason.Of(Section, $"Lost for the money withheld unless the proof of service went with it."));
@@ -97,7 +97,7 @@ internal sealed class CounterPapers
     }
 
     // What reached one of the two. One in time serves better than one too late, one with its proof better than one without, then the one first complete.
-    private sealed record Part(Days On, CounteraffidavitServed Paper, bool? Proof)
+    private sealed record Part(DaySpan On, CounteraffidavitServed Paper, bool? Proof)
     {
         public static Part Best(Part? so, Part next, LocalDate by) => so is null || next.IsBetterThan(so, by) ? next : so;
 

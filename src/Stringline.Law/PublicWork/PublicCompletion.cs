@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PublicWork;
 
@@ -20,7 +20,7 @@ public static class PublicCompletion
         var ruledOut = new List<Reason>();
         foreach (var entry in facts.All<Completed>())
         {
-            if (Days.Of(entry.On) is not { } day)
+            if (DaySpan.Of(entry.On) is not { } day)
                 continue;
             if (entry.By == CompletionTheory.Acceptance)
             {
@@ -79,8 +79,8 @@ public static class PublicCompletion
             if (notice.Entry.Notice is not (OwnerNotice.Completion or OwnerNotice.Acceptance) || !notice.IsForWholeWork || notice.HasForm == Verdict.No)
                 continue;
             var states = notice.Entry.States is { } day
-                ? new Days(day, day)
-                : new Days(notice.FirstCompletionServed(notice.Recorded.Earliest), notice.Recorded.Latest);
+                ? new DaySpan(day, day)
+                : new DaySpan(notice.EarliestCompletionCovered(notice.Recorded.Earliest), notice.Recorded.Latest);
             open.Add(new CompletionReading($"acceptance as the {notice.Words} states", states, Firmness.Asserted,
                 notice.Entry.States is null
                     ? Reason.Of("Civ. Code § 9204(a)", $"The public entity recorded a {notice.Words} {notice.Recorded}; the file does not say which day it states, so any day is taken for which it is in time: {states}.", [notice.Entry])
@@ -99,11 +99,11 @@ public static class PublicCompletion
             return;
         if (CompletionFloor.Of(facts) is not { } floor || open.Exists(r => r.On.Earliest <= floor))
             return;
-        open.Add(new CompletionReading("acceptance unknown: not before the last work we know of", new Days(floor, floor), Firmness.Floor,
+        open.Add(new CompletionReading("acceptance unknown: not before the last work we know of", new DaySpan(floor, floor), Firmness.Floor,
             Reason.Of("Civ. Code § 9200(a)", $"The file does not say that the public entity accepted the work, and nobody need tell the claimant. Acceptance is taken to be no earlier than the last work the file knows of, {floor}; it may be much later.", [.. facts.Furnished.TakeLast(1)])));
     }
 
-    private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, Days complete) =>
+    private static Firmness IdleFirmness(FactsAsOf facts, LaborStop stop, DaySpan complete) =>
         facts.AsOf < complete.Latest ? Firmness.Projected
         : facts.Job.Work.StateContractAct == false && !(stop.Resumed <= complete.Latest) && stop.OwnLabor is null && stop.Against is null ? Firmness.Certain
         : Firmness.Asserted;

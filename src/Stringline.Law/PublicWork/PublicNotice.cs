@@ -2,7 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PublicWork;
 
@@ -49,7 +49,7 @@ public static class PublicNotice
         List<Recipient>? missing = null;
         var inDoubt = false;
         var kind = ReachKind.Whole;
-        Days? from = null, given = null;
+        DaySpan? from = null, given = null;
         for (var i = 0; i < each.Length; i++)
         {
             var to = each[i] = NoticesGiven.To(facts, recipients[i], time);
@@ -60,8 +60,8 @@ public static class PublicNotice
             }
 
             // Of the days on which the two were told the later counts.
-            given = given is { } so ? Days.Later(so, day) : day;
-            from = from is { } back ? Days.Later(back, to.From) : to.From;
+            given = given is { } so ? DaySpan.Later(so, day) : day;
+            from = from is { } back ? DaySpan.Later(back, to.From) : to.From;
             kind = to.Kind == ReachKind.Late ? ReachKind.Late : kind;
             inDoubt |= to.Doubt != NoticeDoubt.None;
         }
@@ -69,7 +69,7 @@ public static class PublicNotice
         if (missing is null)
             return new Reach(kind, from, given, [], false) { Each = each, IsInDoubt = inDoubt };
         var today = Reach.LookBack(facts, facts.AsOf).LookBack(facts.AsOf);
-        return new Reach(ReachKind.NotGiven, new Days(today, today), null, missing, false) { Each = each };
+        return new Reach(ReachKind.NotGiven, new DaySpan(today, today), null, missing, false) { Each = each };
     }
 
     /// <summary>The finding <c>preliminary-notice.last-day</c>: the last day on which a notice still covers everything furnished.</summary>

@@ -6,14 +6,14 @@ using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PromptPayment;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PublicWork;
 
 /// <summary>What replaces the lien on public work: the stop payment notice and the payment bond (Civ. Code §§ 9100, 9350-9566).</summary>
 public static class PublicRemedies
 {
-    /// <summary>All findings of public work but the lien and the licence.</summary>
+    /// <summary>All findings of public work but the lien and the license.</summary>
     public static IEnumerable<Finding> Findings(
         FactsAsOf facts, Reach reach, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, Amounts amounts, OpenDays calendar)
     {

@@ -8,6 +8,6 @@ namespace Stringline.Law.PublicWork;
 internal static class ServedPapers
 {
     /// <summary>The day; where the manner is not told, that of every manner but leaving and mailing.</summary>
-    public static Days CompleteOn(FactsAsOf facts, Days done, Manner? manner) =>
+    public static DaySpan CompleteOn(FactsAsOf facts, DaySpan done, Manner? manner) =>
         manner is { } told ? Giving.CompleteOn(facts.Numbers, done, told) : done;
 }

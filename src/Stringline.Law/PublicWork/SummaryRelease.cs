@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PublicWork;
 
@@ -23,7 +23,7 @@ internal static class SummaryRelease
         {
             number++;
             CounterPapers answer;
-            var last = Days.Of(affidavit.On) is { } on ? AnswerLastDay(facts, affidavit, on, number, calendar, out answer) : OnADayUnknown(facts, affidavit, number, calendar, out answer);
+            var last = DaySpan.Of(affidavit.On) is { } on ? AnswerLastDay(facts, affidavit, on, number, calendar, out answer) : OnADayUnknown(facts, affidavit, number, calendar, out answer);
             kept |= answer.Given is not null && last.Standing != Standing.Lost;
             findings.Add(last);
         }
@@ -39,7 +39,7 @@ internal static class SummaryRelease
     /// </summary>
     [Rule("Civ. Code § 9404")]
     [Rule("Civ. Code § 9406(b)")]
-    private static Finding AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, Days on, int number, OpenDays calendar, out CounterPapers answer)
+    private static Finding AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, DaySpan on, int number, OpenDays calendar, out CounterPapers answer)
     {
         var served = ServedPapers.CompleteOn(facts, on, affidavit.Manner);
         var readings = new List<Reading>();
@@ -97,11 +97,11 @@ internal static class SummaryRelease
         };
     }
 
-    private static bool IsPastAll(Days? day, List<Reading> readings) => day is not { } known || known.Earliest > Latest(readings);
+    private static bool IsPastAll(DaySpan? day, List<Reading> readings) => day is not { } known || known.Earliest > Latest(readings);
 
     private static LocalDate Latest(List<Reading> readings) => readings.Max(static r => r.Day);
 
-    private static List<Reason> Why(FactsAsOf facts, ReleaseAffidavitServed affidavit, Days served, CounterPapers answer, bool asAsked, Standing standing)
+    private static List<Reason> Why(FactsAsOf facts, ReleaseAffidavitServed affidavit, DaySpan served, CounterPapers answer, bool asAsked, Standing standing)
     {
         var why = new List<Reason>
         {

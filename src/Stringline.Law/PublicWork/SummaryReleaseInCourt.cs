@@ -29,7 +29,7 @@ internal static class SummaryReleaseInCourt
         Finding? last = null;
         foreach (var noticed in facts.All<HearingNoticed>())
         {
-            if (Days.Of(noticed.On) is not { } on)
+            if (DaySpan.Of(noticed.On) is not { } on)
                 continue;
             last = HearingNotice(facts, noticed, on);
             if (last.Standing == Standing.Kept)
@@ -57,7 +57,7 @@ internal static class SummaryReleaseInCourt
     /// <summary>Notice of the hearing is given not less than five days before it; by mail it is complete only on the fifth day after deposit, in spite of Civ. Code § 8116.</summary>
     [Rule("Civ. Code § 9408(b)")]
     [Rule("Civ. Code § 9408(c)")]
-    private static Finding HearingNotice(FactsAsOf facts, HearingNoticed noticed, Days on)
+    private static Finding HearingNotice(FactsAsOf facts, HearingNoticed noticed, DaySpan on)
     {
         var ahead = facts.Numbers.On(Number.NoticeOfHearing, noticed.Hearing);
         var mail = facts.Numbers.On(Number.HearingByMail, on.Latest);
@@ -119,8 +119,8 @@ internal static class SummaryReleaseInCourt
         Why =
         [
             order.Amount is { } freed
-                ? Reason.Of("Civ. Code § 9412(c)", $"The court set {freed} free {Days.Of(order.On)}: the stop payment notice holds so much less.", [order])
-                : Reason.Of("Civ. Code § 9412(c)", $"The release was denied {Days.Of(order.On)}: the money stays withheld.", [order]),
+                ? Reason.Of("Civ. Code § 9412(c)", $"The court set {freed} free {DaySpan.Of(order.On)}: the stop payment notice holds so much less.", [order])
+                : Reason.Of("Civ. Code § 9412(c)", $"The release was denied {DaySpan.Of(order.On)}: the money stays withheld.", [order]),
             Reason.Of("Civ. Code § 9414", $"The order settles nothing toward the claim on the payment bond, nor toward one who owes the debt."),
         ],
     };

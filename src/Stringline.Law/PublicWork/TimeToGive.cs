@@ -2,7 +2,7 @@ using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.PublicWork;
 
@@ -47,7 +47,7 @@ public sealed class TimeToGive
             var days = facts.Numbers.On(Number.GiveNoticeAfterCompletion, reading.On.Earliest);
             why.Add(Reason.Of(NotRecorded,
                 $"On the reading «{reading.Name}», {days} after {reading.On.Earliest}: {days.LastDay(reading.On.Earliest)}.", reading.Why));
-            foreach (var completed in DaysToTry.Completions(reading, owners))
+            foreach (var completed in CandidateDays.Completions(reading, owners))
             {
                 var last = facts.Numbers.LastDay(Number.GiveNoticeAfterCompletion, completed);
                 if (last > ShortestIf(facts, reading, completed, owners))
@@ -97,7 +97,7 @@ public sealed class TimeToGive
                 ceased |= notice.Entry.Notice == OwnerNotice.Cessation;
             }
 
-            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            foreach (var recorded in CandidateDays.Ends(notice.Recorded))
                 fromRecording.Add(Deadline.Own($"{days.Text} after the {notice.Words} of {LawText.IsoDay(recorded)}",
                     facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, recorded), calendar));
         }
@@ -134,7 +134,7 @@ public sealed class TimeToGive
         var shortest = LocalDate.MaxIsoValue;
         foreach (var notice in owners)
         {
-            if (notice.HasForm == Verdict.Yes && SurelyCountsIf(facts, notice, reading, new Days(completed, completed)))
+            if (notice.HasForm == Verdict.Yes && SurelyCountsIf(facts, notice, reading, new DaySpan(completed, completed)))
                 shortest = LocalDate.Min(shortest, notice.Recorded.LastDay(facts.Numbers, Number.GiveNoticeAfterRecording).Latest);
         }
 
@@ -154,18 +154,18 @@ public sealed class TimeToGive
         return true;
     }
 
-    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading, Days? completed) => notice.IsForWholeWork && notice.Entry.Notice switch
+    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading, DaySpan? completed) => notice.IsForWholeWork && notice.Entry.Notice switch
     {
         OwnerNotice.Cessation => notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
         OwnerNotice.Completion or OwnerNotice.Acceptance => reading is null || completed is not { } days || IsEffectiveOnEvery(notice, reading, days),
         _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
     };
 
-    private static bool IsEffectiveOnEvery(OwnersNotice notice, CompletionReading reading, Days completed)
+    private static bool IsEffectiveOnEvery(OwnersNotice notice, CompletionReading reading, DaySpan completed)
     {
-        foreach (var day in DaysToTry.Ends(completed))
+        foreach (var day in CandidateDays.Ends(completed))
         {
-            foreach (var recorded in DaysToTry.Ends(notice.Recorded))
+            foreach (var recorded in CandidateDays.Ends(notice.Recorded))
             {
                 if (reading.GoesWith(notice, day, recorded) && notice.EffectIfCompletedOn(day, recorded) != Verdict.Yes)
                     return false;
@@ -184,6 +184,6 @@ public sealed class TimeToGive
     {
         if (facts.Job.Work.StateContractAct != true || facts.All<LaborCeased>() is not { Count: > 0 } stops)
             return null;
-        return Reason.Of(NotRecorded, $"Caution: labor ceased {Days.Of(stops[^1].On)}. Idleness completes nothing on a contract under the State Contract Act, but the section counts from cessation or completion, and somebody may count the {facts.Numbers.On(Number.GiveNoticeAfterCompletion, stops[^1].On.Earliest ?? facts.AsOf)} from the idleness: give the notice early.", [stops[^1]]);
+        return Reason.Of(NotRecorded, $"Caution: labor ceased {DaySpan.Of(stops[^1].On)}. Idleness completes nothing on a contract under the State Contract Act, but the section counts from cessation or completion, and somebody may count the {facts.Numbers.On(Number.GiveNoticeAfterCompletion, stops[^1].On.Earliest ?? facts.AsOf)} from the idleness: give the notice early.", [stops[^1]]);
     }
 }

@@ -2,7 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -28,7 +28,7 @@ internal sealed class ActionsOnNotice
         {
             foreach (var action in facts.All<ActionFiled>())
             {
-                if (Days.Of(action.On) is not null && (action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.StopPaymentNotice)))
+                if (DaySpan.Of(action.On) is not null && (action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.StopPaymentNotice)))
                     (found ??= []).Add(action);
             }
         }
@@ -54,7 +54,7 @@ internal sealed class ActionsOnNotice
     // One filed before the notice is none on it; one filed inside the wait may be thrown out as brought too early.
     private static Verdict IsOn(StopPaymentAction.Window window, ActionFiled action)
     {
-        var brought = Days.Of(action.On)!.Value;
+        var brought = DaySpan.Of(action.On)!.Value;
         return brought.Latest < window.On.Earliest ? Verdict.No
             : brought.Earliest < window.First.Latest ? Verdict.Open
             : Verdict.Yes;
@@ -81,7 +81,7 @@ internal sealed class ActionsOnNotice
     {
         foreach (var action in actions)
         {
-            if ((Ended(action) ?? Deadline.StandingOf(facts.AsOf, readings, Days.Of(action.On), endFirm)) != Standing.Lost)
+            if ((Ended(action) ?? Deadline.StandingOf(facts.AsOf, readings, DaySpan.Of(action.On), endFirm)) != Standing.Lost)
                 return Standing.InDoubt;
         }
 
@@ -123,7 +123,7 @@ internal sealed class ActionsOnNotice
 
     private Standing Brought(StopPaymentAction.Window window, ActionFiled action, Verdict on, IReadOnlyList<Reading> readings, bool endFirm, StayedSuit? stay)
     {
-        var brought = Days.Of(action.On)!.Value;
+        var brought = DaySpan.Of(action.On)!.Value;
         var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
         standing = stay?.Brought(standing, brought) ?? standing;
         return standing == Standing.Kept && (on != Verdict.Yes || !window.IsSure || !SuesAll(window, action)) ? Standing.InDoubt : standing;
@@ -180,7 +180,7 @@ internal sealed class ActionsOnNotice
     {
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (Days.Of(action.On) is not { } brought || windows.Count == 0)
+            if (DaySpan.Of(action.On) is not { } brought || windows.Count == 0)
                 continue;
             if (!actions.Contains(action))
             {
@@ -203,15 +203,15 @@ internal sealed class ActionsOnNotice
             {
                 if (!surely)
                 {
-                    yield return Reason.Of(law.Ends, $"An action ended {Days.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
+                    yield return Reason.Of(law.Ends, $"An action ended {DaySpan.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
                     continue;
                 }
 
                 yield return standing switch
                 {
-                    Standing.Done => Reason.Of(law.Ends, $"The action ended {Days.Of(end.On)} in the claimant's favor, or was settled.", [end]),
-                    Standing.Lost => Reason.Of(law.Ends, $"The action ended {Days.Of(end.On)} against the claimant, or was dismissed and not without prejudice: the notice ceases to be effective, and the money is released.", [end]),
-                    _ => Reason.Of(law.Ends, $"The action was dismissed {Days.Of(end.On)}. That ends the notice unless the order expressly says without prejudice; if it does, the notice holds, and a new action must be in time.", [end]),
+                    Standing.Done => Reason.Of(law.Ends, $"The action ended {DaySpan.Of(end.On)} in the claimant's favor, or was settled.", [end]),
+                    Standing.Lost => Reason.Of(law.Ends, $"The action ended {DaySpan.Of(end.On)} against the claimant, or was dismissed and not without prejudice: the notice ceases to be effective, and the money is released.", [end]),
+                    _ => Reason.Of(law.Ends, $"The action was dismissed {DaySpan.Of(end.On)}. That ends the notice unless the order expressly says without prejudice; if it does, the notice holds, and a new action must be in time.", [end]),
                 };
             }
         }

@@ -2,7 +2,7 @@ using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -12,7 +12,7 @@ internal static class AfterSuing
     /// <summary>The findings <c>stop-payment-notice.tell-of-action</c> and <c>stop-payment-notice.prosecution-last-day</c>.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
     {
-        var filed = Days.Of(action.On)!.Value;
+        var filed = DaySpan.Of(action.On)!.Value;
         yield return Tell(facts, action, filed, windows, law, calendar);
         if (ReferenceEquals(law, StopPaymentLaw.Public) || action.Enforces.Contains(ActionOn.StopPaymentNotice))
             yield return Trial(facts, action, filed, law, calendar);
@@ -21,7 +21,7 @@ internal static class AfterSuing
     [Rule("Civ. Code § 8550(e)")]
     [Rule("Civ. Code § 9504")]
     private static Finding Tell(
-        FactsAsOf facts, ActionFiled action, Days filed, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
+        FactsAsOf facts, ActionFiled action, DaySpan filed, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
     {
         var days = facts.Numbers.On(law.ToTell, filed.Earliest);
         List<Reading> readings = [Deadline.Own($"{days.Spelled} after the action was filed", days.LastDay(filed.Earliest), calendar)];
@@ -38,8 +38,8 @@ internal static class AfterSuing
             foreach (var paper in facts.All<ActionTold>())
             {
                 why.Add(paper.Manner is { } manner && !Giving.IsGood(manner)
-                    ? Reason.NotApplied(law.Tell, $"Told {Days.Of(paper.On)} in a manner in which no notice is given; it does not count.", paper)
-                    : Reason.Of(law.Tell, $"Told {Days.Of(paper.On)}: {string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id))}.", [paper]));
+                    ? Reason.NotApplied(law.Tell, $"Told {DaySpan.Of(paper.On)} in a manner in which no notice is given; it does not count.", paper)
+                    : Reason.Of(law.Tell, $"Told {DaySpan.Of(paper.On)}: {string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id))}.", [paper]));
             }
 
             foreach (var holder in Holders(windows))
@@ -74,22 +74,22 @@ internal static class AfterSuing
     }
 
     // The day on which the last of them was told; null while one was not.
-    private static Days? ToldAll(FactsAsOf facts, IReadOnlyList<StopPaymentAction.Window> windows, Days filed)
+    private static DaySpan? ToldAll(FactsAsOf facts, IReadOnlyList<StopPaymentAction.Window> windows, DaySpan filed)
     {
-        Days? last = null;
+        DaySpan? last = null;
         foreach (var holder in Holders(windows))
         {
             if (ToldOn(facts, holder, filed) is not { } on)
                 return null;
-            last = last is { } so ? Days.Later(so, on) : on;
+            last = last is { } so ? DaySpan.Later(so, on) : on;
         }
 
         return last;
     }
 
-    private static Days? ToldOn(FactsAsOf facts, Holder holder, Days filed)
+    private static DaySpan? ToldOn(FactsAsOf facts, Holder holder, DaySpan filed)
     {
-        Days? first = null;
+        DaySpan? first = null;
         foreach (var told in facts.All<ActionTold>())
         {
             if (Giving.CompleteOn(facts.Numbers, told.On, told.Manner, null) is not { } complete || told.On.Latest < filed.Earliest || !holder.IsReachedBy(told.To)
@@ -104,7 +104,7 @@ internal static class AfterSuing
 
     [Rule("Civ. Code § 8554")]
     [Rule("Civ. Code § 9508")]
-    private static Finding Trial(FactsAsOf facts, ActionFiled action, Days filed, StopPaymentLaw law, OpenDays calendar)
+    private static Finding Trial(FactsAsOf facts, ActionFiled action, DaySpan filed, StopPaymentLaw law, OpenDays calendar)
     {
         var years = facts.Numbers.On(law.ToTrial, filed.Earliest);
         var last = years.LastDay(filed.Earliest);

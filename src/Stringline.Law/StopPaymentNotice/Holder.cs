@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -15,10 +15,10 @@ internal sealed record Holder(string Id, string Words, IReadOnlyList<Party> Thro
     public bool IsLender { get; init; }
 
     /// <summary>The day on which the preliminary notice that must come first was complete; null where none was given.</summary>
-    public Days? Noticed { get; init; }
+    public DaySpan? Noticed { get; init; }
 
     /// <summary>The same, of those alone whose missing notice is fatal: what lies between is in doubt.</summary>
-    public Days? EssentiallyNoticed { get; init; }
+    public DaySpan? EssentiallyNoticed { get; init; }
 
     /// <summary>
     /// Whether preliminary notice is due to others alone, such as to the lender from one whom the owner hired: whether its lack undoes what this one
@@ -110,7 +110,7 @@ internal enum Flaw
 /// <param name="Paper">The paper.</param>
 /// <param name="On">The day on which it was complete; null where that is not known.</param>
 /// <param name="Flaw">What is against it.</param>
-internal sealed record GivenPaper(StopPaymentGiven Paper, Days? On, Flaw Flaw)
+internal sealed record GivenPaper(StopPaymentGiven Paper, DaySpan? On, Flaw Flaw)
 {
     /// <summary>Whether it counts.</summary>
     public Verdict Counts => Flaw switch

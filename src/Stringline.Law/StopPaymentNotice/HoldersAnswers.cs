@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -33,7 +33,7 @@ internal static class HoldersAnswers
         foreach (var demand in demands)
         {
             if (demand.On.Earliest is { } day)
-                readings.Add(Deadline.Own($"our target: {NumberWords.Cardinal(TargetForDemand)} days after the owner's demand", Period.LastDay(day, TargetForDemand), calendar));
+                readings.Add(Deadline.Own($"our target: {NumberWords.Cardinal(TargetForDemand)} days after the owner's demand", TimeLimit.LastDay(day, TargetForDemand), calendar));
         }
 
         var standing = readings.Count == 0 ? Standing.InDoubt : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false);
@@ -86,7 +86,7 @@ internal static class HoldersAnswers
     private static Finding? NewBond(FactsAsOf facts, IReadOnlyList<BondObjected> objections, IReadOnlyList<HolderRow> lenders, OpenDays calendar)
     {
         var readings = new List<Reading>();
-        Days? brought = null;
+        DaySpan? brought = null;
         var undated = false;
         List<Reason> why = [];
         foreach (var objected in objections)
@@ -104,13 +104,13 @@ internal static class HoldersAnswers
 
                 if (ServingHolders.LastDayForNewBond(facts, objected, given, calendar) is not { } last)
                 {
-                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender's objection of {Days.Of(objected.On)} came later than {facts.Numbers.On(Number.ObjectToSureties, given.Latest)} after the bonded notice was given, or before it: it asks for nothing.", [objected, paper.Paper]));
+                    why.Add(Reason.Of("Civ. Code § 8534", $"The lender's objection of {DaySpan.Of(objected.On)} came later than {facts.Numbers.On(Number.ObjectToSureties, given.Latest)} after the bonded notice was given, or before it: it asks for nothing.", [objected, paper.Paper]));
                     continue;
                 }
 
                 var toReplace = facts.Numbers.On(Number.ReplaceBond, objected.On.Earliest!.Value);
                 readings.Add(Deadline.Own($"{toReplace.Spelled} after the lender's objection of {LawText.IsoDay(objected.On.Earliest!.Value)}", last, calendar));
-                brought = objected.NewBond is { } on ? new Days(on, on) : null;
+                brought = objected.NewBond is { } on ? new DaySpan(on, on) : null;
                 why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond. Bring a bond of an admitted surety insurer within {toReplace.Spelled}, by {last}; else it may disregard the bonded notice and release what it held.", [objected, paper.Paper]));
             }
         }

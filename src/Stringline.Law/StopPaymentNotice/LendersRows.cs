@@ -4,7 +4,7 @@ using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -79,11 +79,11 @@ internal static class LendersRows
     }
 
     // "To the extent required" is to the owner and the direct contractor as well: what the lender holds may fall with a notice that they did not get.
-    private static Days? WithOwnerAndContractor(FactsAsOf facts, Reach reach, Days? noticed)
+    private static DaySpan? WithOwnerAndContractor(FactsAsOf facts, Reach reach, DaySpan? noticed)
     {
         if (facts.HiredByOwner || noticed is not { } told)
             return noticed;
-        return reach.Kind == ReachKind.NotGiven || reach.Given is not { } others ? null : Days.Later(told, others);
+        return reach.Kind == ReachKind.NotGiven || reach.Given is not { } others ? null : DaySpan.Later(told, others);
     }
 
     private static bool IsOwnerOrContractorInDoubt(FactsAsOf facts, Reach reach)
@@ -139,7 +139,7 @@ internal static class LendersRows
     {
         if (Recipients.IsNotYetKnown(facts, lender) && lender.KnownSince is { } since)
         {
-            return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}, which nothing named on the first day of the work. That excuses the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75); whether it excuses the notice before a stop payment notice is not settled. Give it preliminary notice first, by {Period.LastDay(since, LaterLender.TargetDays)}, {LaterLender.TargetDays} days after it became known: each day later reaches less work.", [.. notice.Why]);
+            return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}, which nothing named on the first day of the work. That excuses the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75); whether it excuses the notice before a stop payment notice is not settled. Give it preliminary notice first, by {TimeLimit.LastDay(since, LaterLender.TargetDays)}, {LaterLender.TargetDays} days after it became known: each day later reaches less work.", [.. notice.Why]);
         }
 
         return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}; without it a stop payment notice to it fails (Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767; Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831). Give that first.", [.. notice.Why]);

@@ -3,7 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -122,7 +122,7 @@ internal static class OwnersRow
     [Rule("Civ. Code § 8522(b)")]
     private static Reason MayDecline(FactsAsOf facts, LocalDate recorded, HolderServed served, TimeOfGiving time)
     {
-        var given = served.Counting(time) is [{ On: { } on, Paper: var paper }, ..] ? (on, paper) : ((Days, StopPaymentGiven)?)null;
+        var given = served.Counting(time) is [{ On: { } on, Paper: var paper }, ..] ? (on, paper) : ((DaySpan, StopPaymentGiven)?)null;
         if (given is { } first && recorded > first.Item1.Latest)
             return Reason.NotApplied("Civ. Code § 8522(b)", $"The payment bond was recorded on {recorded}, after the notice was given {first.Item1}: the owner may not decline to withhold for its sake.", first.Item2);
         var days = facts.Numbers.On(Number.OwnerDeclines, given?.Item1.Latest ?? facts.AsOf);

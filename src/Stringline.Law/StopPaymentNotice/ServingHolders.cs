@@ -3,7 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -56,7 +56,7 @@ internal static class ServingHolders
     [Rule("Civ. Code § 9300(c)")]
     [Rule("Civ. Code § 9352(a)")]
     [Rule("Civ. Code § 9354")]
-    private static Flaw FlawOf(FactsAsOf facts, Holder holder, StopPaymentGiven paper, Days? on, OpenDays calendar)
+    private static Flaw FlawOf(FactsAsOf facts, Holder holder, StopPaymentGiven paper, DaySpan? on, OpenDays calendar)
     {
         var released = StopPaymentReleases.IsReleased(facts, paper);
         if (released == Verdict.Yes)
@@ -106,7 +106,7 @@ internal static class ServingHolders
 
     /// <summary>A design professional has no lien right under Chapter 4, and so no stop payment notice, before the work commences.</summary>
     [Rule("Civ. Code § 8520(a)", Sure = Sure.OurReading)]
-    private static bool IsBeforeCommencement(FactsAsOf facts, Days given) => facts.Job.Work.Kind == WorkKind.Private
+    private static bool IsBeforeCommencement(FactsAsOf facts, DaySpan given) => facts.Job.Work.Kind == WorkKind.Private
         && facts.Job.Claimant.Role == ClaimantRole.DesignProfessional && given.Earliest < facts.Job.Work.Commenced;
 
     /// <summary>Left and mailed, it is good toward a natural person only after tries to deliver it by hand; it is enough that it is good toward one of those it went to.</summary>
@@ -136,7 +136,7 @@ internal static class ServingHolders
     }
 
     // Both may go on one day, the preliminary notice first: a file knows days, and no hours.
-    private static Flaw OrderOf(Holder holder, Days given)
+    private static Flaw OrderOf(Holder holder, DaySpan given)
     {
         if (holder.Noticed is { } noticed && noticed.Latest <= given.Earliest)
             return Flaw.None;
@@ -153,7 +153,7 @@ internal static class ServingHolders
     /// </summary>
     [Rule("Civ. Code § 8532")]
     [Rule("Civ. Code § 8534")]
-    private static Flaw BondFlaw(FactsAsOf facts, Holder holder, StopPaymentGiven paper, Days given, OpenDays calendar)
+    private static Flaw BondFlaw(FactsAsOf facts, Holder holder, StopPaymentGiven paper, DaySpan given, OpenDays calendar)
     {
         if (paper is { BondAmount: { } bond, Amount: { } claim } && bond < AmountOfBond(facts, claim, given.Earliest))
             return Flaw.SmallBond;
@@ -177,9 +177,9 @@ internal static class ServingHolders
 
     /// <summary>The last day to bring another bond; null where the objection came too late, or before the notice.</summary>
     [Rule("Civ. Code § 8534")]
-    public static LocalDate? LastDayForNewBond(FactsAsOf facts, BondObjected objected, Days given, OpenDays calendar)
+    public static LocalDate? LastDayForNewBond(FactsAsOf facts, BondObjected objected, DaySpan given, OpenDays calendar)
     {
-        if (Days.Of(objected.On) is not { } day || day.Latest < given.Earliest)
+        if (DaySpan.Of(objected.On) is not { } day || day.Latest < given.Earliest)
             return null;
         return day.Earliest > calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.ObjectToSureties, given.Latest))
             ? null : facts.Numbers.LastDay(Number.ReplaceBond, day.Earliest);

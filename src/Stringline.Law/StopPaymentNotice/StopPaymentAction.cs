@@ -3,7 +3,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
@@ -18,7 +18,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
     /// <param name="To">To whom they were given.</param>
     /// <param name="First">The first day on which an action on them may be brought.</param>
     /// <param name="Wait">How long after the notice none may be.</param>
-    internal sealed record Window(Days On, StopPaymentGiven Paper, List<Holder> To, Days First, NumberRow Wait)
+    internal sealed record Window(DaySpan On, StopPaymentGiven Paper, List<Holder> To, DaySpan First, NumberRow Wait)
     {
         /// <summary>Whether one of them surely counts, whoever it went to.</summary>
         public bool IsSure { get; set; }

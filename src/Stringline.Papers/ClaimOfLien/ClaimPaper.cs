@@ -40,7 +40,7 @@ internal static class ClaimPaper
 
         var service = Service.Of(matter.Job, matter.AsOf, earlier?.MailedAfter);
         matter.RefuseEach(ClaimRefusals.Of(matter, earlier, facts, service));
-        return new Bundle([Leaf(matter, facts, service, earlier)], new Guide { Recording = Recording(facts, service, earlier) })
+        return new Bundle([Build(matter, facts, service, earlier)], new Guide { Recording = Recording(facts, service, earlier) })
         {
             Sheet = (fee, pages, inTheWay) =>
                 new CounterSheet(matter.Job, matter.Assessment, facts, service, fee, pages, inTheWay, earlier),
@@ -48,10 +48,10 @@ internal static class ClaimPaper
     }
 
     /// <summary>The paper.</summary>
-    internal static Leaf Leaf(Matter matter, PrintedFacts facts, Service service, EarlierClaim? earlier)
+    internal static PaperBuilder Build(Matter matter, PrintedFacts facts, Service service, EarlierClaim? earlier)
     {
         const string section = "Civ. Code § 8416(a)";
-        var leaf = new Leaf(earlier?.FileName ?? "claim-of-mechanics-lien.pdf", TitleOf(earlier))
+        var leaf = new PaperBuilder(earlier?.FileName ?? "claim-of-mechanics-lien.pdf", TitleOf(earlier))
         {
             Return = new ReturnBlock(facts.Claimant ?? "", facts.Address ?? ""),
             RowBefore = 7,
@@ -94,7 +94,7 @@ internal static class ClaimPaper
     /// <summary>What a sentence calls it: <c>amended claim of mechanics lien</c>.</summary>
     public static string NameOf(EarlierClaim? earlier) => $"{(earlier is null ? "" : earlier.Kind + " ")}claim of mechanics lien";
 
-    private static void Contents(Leaf leaf, PrintedFacts facts)
+    private static void Contents(PaperBuilder leaf, PrintedFacts facts)
     {
         leaf.Field("Claimant’s demand", TypeStyle.BodyBold, facts.Demand > 0
             ? [Dollars(facts.Demand), $"({InWords(facts.Demand)}), after deducting all just credits and offsets."]

@@ -15,7 +15,7 @@ internal static class ClaimPapers
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
         Words = "The claimant, within its time to record.",
-        Asks = [new(Told.Structure)],
+        Asks = [new(PaperInput.Structure)],
         Deadline = ClaimPaper.Deadline,
         LawSaysForWhichWork = true,
         Effect = Burden,
@@ -29,7 +29,7 @@ internal static class ClaimPapers
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
         Words = "The claimant, to put a recorded claim right; served and recorded like a claim.",
-        Asks = [new(Told.Number)],
+        Asks = [new(PaperInput.Number)],
         Deadline = ClaimPaper.Deadline,
         // There is nothing to amend until a claim is recorded.
         IsAskedForByItsStep = false,
@@ -46,7 +46,7 @@ internal static class ClaimPapers
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
         Words = "A design professional whose lien ended because work commenced, within 30 days; served and recorded like a claim.",
-        Asks = [new(Told.Number)],
+        Asks = [new(PaperInput.Number)],
         Deadline = Law.DesignLien.Conversion.Id,
         LawSaysForWhichWork = true,
         Effect = new(

@@ -22,11 +22,11 @@ internal static class CompletionPaper
         Words = "The owner, within 15 days after the whole work is complete.",
         Asks =
         [
-            new(Told.Day, "The day of completion; nothing: the file's"),
-            new(Told.Words, "The nature of the owner's interest in the property"),
-            new(Told.To, "For one direct contract only: its contractor; leave unchecked for the whole work"),
-            new(Told.WholeWork),
-            new(Told.FormerOwner),
+            new(PaperInput.Day, "The day of completion; nothing: the file's"),
+            new(PaperInput.Words, "The nature of the owner's interest in the property"),
+            new(PaperInput.To, "For one direct contract only: its contractor; leave unchecked for the whole work"),
+            new(PaperInput.WholeWork),
+            new(PaperInput.FormerOwner),
         ],
         Entries = [new("owner-recorded", "It was recorded: day and instrument number")],
     };
@@ -63,7 +63,7 @@ internal static class CompletionPaper
                 + "complete.", "Civ. Code §§ 8182(c)(1), 8186");
         }
 
-        var leaf = new Leaf("notice-of-completion.pdf", "Notice of Completion")
+        var leaf = new PaperBuilder("notice-of-completion.pdf", "Notice of Completion")
         {
             Return = new ReturnBlock(OneLine(Clean(owner?.Name) ?? ""), address ?? ""),
             SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner") + Others(matter.In(PartyCapacity.Owner).Count - 1),

@@ -22,7 +22,7 @@ internal static class DesignDemandPaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
         Words = "A design professional to the landowner, 10 days before its claim of lien.",
-        Asks = [new(Told.Words, "What it says in words of your own")],
+        Asks = [new(PaperInput.Words, "What it says in words of your own")],
         Deadline = "design-lien.demand-last-day",
         ProvedAs = ProvedNotice.Default,
         Entries = [new("payment-demanded", "It was given: day, amount, that it says a default has occurred") { To = _ => [] }],
@@ -41,7 +41,7 @@ internal static class DesignDemandPaper
         }
 
         var to = Addressees.WithAddress(matter, matter.Facts.Owners, Section);
-        var leaf = new Leaf("design-professionals-demand.pdf", "Design Professional’s Demand and Notice of Default");
+        var leaf = new PaperBuilder("design-professionals-demand.pdf", "Design Professional’s Demand and Notice of Default");
         leaf.Head("California Civil Code section 8304");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);

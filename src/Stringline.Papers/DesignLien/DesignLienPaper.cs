@@ -39,7 +39,7 @@ internal static class DesignLienPaper
         matter.NotIfLost("design-lien.right", "The right to a design professional’s lien is lost.");
         matter.NotIfLost("design-lien.last-day", "The time to record is over.");
         var demand = Demanded(matter);
-        var leaf = new Leaf("claim-of-design-professionals-lien.pdf",
+        var leaf = new PaperBuilder("claim-of-design-professionals-lien.pdf",
             "Claim of Design Professional’s Lien") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code sections 8300 and following");
         leaf.Say($"{matter.Facts.Claimant ?? "The undersigned"} (“claimant”) claims a design professional’s lien upon the real property "

@@ -25,8 +25,8 @@ internal static class DesignReleasePaper
         Words = "A design professional whose lien the landowner has paid, in full or (--amount) in part.",
         Asks =
         [
-            new(Told.Amount, "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid"),
-            new(Told.Number),
+            new(PaperInput.Amount, "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid"),
+            new(PaperInput.Number),
         ],
         Deadline = Due,
         Effect = new(
@@ -72,7 +72,7 @@ internal static class DesignReleasePaper
         var full = satisfied is not null && left is null;
         // One line: the recorder wants the whole title on the first line under the space (Gov. Code § 27324).
         var title = full ? "Full Satisfaction and Release of Lien" : "Partial Satisfaction and Release of Lien";
-        var leaf = new Leaf(full ? "satisfaction-and-release-of-design-professionals-lien.pdf"
+        var leaf = new PaperBuilder(full ? "satisfaction-and-release-of-design-professionals-lien.pdf"
             : "partial-satisfaction-and-release-of-design-professionals-lien.pdf", title)
         {
             Return = RecordedClaims.Return(matter),

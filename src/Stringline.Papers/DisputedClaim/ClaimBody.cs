@@ -55,7 +55,7 @@ internal sealed record ClaimBody
     }
 
     /// <summary>Puts it on the paper.</summary>
-    public void Put(Leaf leaf, Matter matter, string section)
+    public void Put(PaperBuilder leaf, Matter matter, string section)
     {
         if (Amount is { } amount)
             leaf.Field("Payment claimed", TypeStyle.BodyBold, Demand(matter, amount, section));

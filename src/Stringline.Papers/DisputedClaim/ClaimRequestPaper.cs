@@ -20,11 +20,11 @@ internal static class ClaimRequestPaper
         Words = "A subcontractor of any tier, to the direct contractor, to have its claim presented to the public entity or owner.",
         Asks =
         [
-            new(Told.To, "The direct contractor under whose contract the work was done; leave unchecked for the one in the file"),
-            new(Told.Amount, DisputeClaimPaper.AmountClaimed),
-            new(Told.ExtensionDays),
-            new(Told.Words, DisputeClaimPaper.ForWhat),
-            new(Told.Documents),
+            new(PaperInput.To, "The direct contractor under whose contract the work was done; leave unchecked for the one in the file"),
+            new(PaperInput.Amount, DisputeClaimPaper.AmountClaimed),
+            new(PaperInput.ExtensionDays),
+            new(PaperInput.Words, DisputeClaimPaper.ForWhat),
+            new(PaperInput.Documents),
         ],
         Fits = now => now.Has<Disputed>() && !now.Has<ClaimRequestMade>() && now.Job.Claimant.Role == ClaimantRole.Subcontractor
             ? "A part of the money is disputed." : null,
@@ -104,9 +104,9 @@ internal static class ClaimRequestPaper
         return says;
     }
 
-    private static Leaf Request(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> contractors, ClaimBody body)
+    private static PaperBuilder Request(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> contractors, ClaimBody body)
     {
-        var leaf = new Leaf("request-to-present-claim.pdf", "Request to Present a Claim");
+        var leaf = new PaperBuilder("request-to-present-claim.pdf", "Request to Present a Claim");
         leaf.Head(procedure.Statute);
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, contractors);

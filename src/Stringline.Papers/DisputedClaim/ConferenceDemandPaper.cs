@@ -21,7 +21,7 @@ internal static class ConferenceDemandPaper
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "A contractor whose claim was disputed, or not answered in time, to the public entity or owner.",
-        Asks = [new(Told.Words, "The issues in dispute")],
+        Asks = [new(PaperInput.Words, "The issues in dispute")],
         Deadline = LastDay,
         Fits = now => now.Assessment.Find("dispute-claim.conference") is { Standing: Standing.Open } && !now.Has<ConferenceDemanded>()
             ? "The claim was disputed or not answered in time." : null,
@@ -80,10 +80,10 @@ internal static class ConferenceDemandPaper
         });
     }
 
-    private static Leaf Demand(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, Finding? says,
+    private static PaperBuilder Demand(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, Finding? says,
         string? issues)
     {
-        var leaf = new Leaf("demand-for-conference.pdf", "Demand for Conference on Claim");
+        var leaf = new PaperBuilder("demand-for-conference.pdf", "Demand for Conference on Claim");
         leaf.Head($"{procedure.Statute}, {procedure.Conference}");
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");

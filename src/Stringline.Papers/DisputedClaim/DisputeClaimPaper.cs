@@ -24,7 +24,7 @@ internal static class DisputeClaimPaper
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.",
-        Asks = [new(Told.Amount, AmountClaimed), new(Told.ExtensionDays), new(Told.Words, ForWhat), new(Told.Documents)],
+        Asks = [new(PaperInput.Amount, AmountClaimed), new(PaperInput.ExtensionDays), new(PaperInput.Words, ForWhat), new(PaperInput.Documents)],
         Deadline = "dispute-claim.filing-last-day",
         Fits = now => now.Has<Disputed>() && !now.Has<DisputeClaimSent>() && now.Job.Claimant.Role == ClaimantRole.DirectContractor
             ? "A part of the money is disputed." : null,
@@ -84,9 +84,9 @@ internal static class DisputeClaimPaper
         });
     }
 
-    private static Leaf Claim(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, ClaimBody body)
+    private static PaperBuilder Claim(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, ClaimBody body)
     {
-        var leaf = new Leaf("claim.pdf", "Claim under the Claims Procedure");
+        var leaf = new PaperBuilder("claim.pdf", "Claim under the Claims Procedure");
         leaf.Head($"{procedure.Statute}, {procedure.Sent}");
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");

@@ -20,8 +20,8 @@ internal static class DisputedPortionPaper
         Words = "A contractor whose claim is still in dispute after the conference, to the public entity or owner.",
         Asks =
         [
-            new(Told.Words, "What is left in dispute after the conference"),
-            new(Told.Amount, "Dollars and cents of the claim still in dispute; nothing: no sum is stated"),
+            new(PaperInput.Words, "What is left in dispute after the conference"),
+            new(PaperInput.Amount, "Dollars and cents of the claim still in dispute; nothing: no sum is stated"),
         ],
         Fits = now => now.Has<ConferenceHeld>() && now.Assessment.Find("dispute-claim.contractors-answer") is null
             ? "A conference was held: what is left goes to mediation." : null,
@@ -84,10 +84,10 @@ internal static class DisputedPortionPaper
         });
     }
 
-    private static Leaf Portion(
+    private static PaperBuilder Portion(
         Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, ConferenceHeld? held, string? issues)
     {
-        var leaf = new Leaf("disputed-portion.pdf", "Disputed Portion of Claim for Mediation");
+        var leaf = new PaperBuilder("disputed-portion.pdf", "Disputed Portion of Claim for Mediation");
         leaf.Head($"{procedure.Statute}, {procedure.Mediation}");
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("Sent by", "registered or certified mail, return receipt requested");

@@ -18,7 +18,7 @@ internal static class CreditPaper
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
         Words = "Claimant and owner, to extend the time to sue on a recorded claim.",
-        Asks = [new(Told.Until), new(Told.Words, "The terms of the credit"), new(Told.Number)],
+        Asks = [new(PaperInput.Until), new(PaperInput.Words, "The terms of the credit"), new(PaperInput.Number)],
         Deadline = "credit.last-day",
         AlsoServes = ["enforcement.last-day"],
         Effect = new(
@@ -48,7 +48,7 @@ internal static class CreditPaper
                 section);
         }
 
-        var leaf = new Leaf("notice-of-credit.pdf", "Notice of Credit")
+        var leaf = new PaperBuilder("notice-of-credit.pdf", "Notice of Credit")
         {
             Return = RecordedClaims.Return(matter),
             FootMore = claim.Instrument is { } number ? $" on instrument no. {OneLine(number)}" : null,

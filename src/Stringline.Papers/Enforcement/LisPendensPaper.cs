@@ -21,7 +21,7 @@ internal static class LisPendensPaper
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
         Words = "A draft for the claimant’s attorney, within 20 days after the action is filed.",
-        Asks = [new(Told.Number)],
+        Asks = [new(PaperInput.Number)],
         Deadline = "lis-pendens.last-day",
         Entries = [new("lis-pendens-recorded", "It was recorded: day and instrument number")],
     };
@@ -34,7 +34,7 @@ internal static class LisPendensPaper
         foreach (var lack in PendencyContents.Lacks(action, matter.Job.Work.Site))
             Lacks(matter, action, lack);
         var (court, number) = (Clean(action?.Court), Clean(action?.Case));
-        var leaf = new Leaf("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return = RecordedClaims.Return(matter) };
+        var leaf = new PaperBuilder("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return = RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code section 8461; Code of Civil Procedure sections 405.20 and following");
         leaf.Line("Attorney for plaintiff: bar number, address, telephone", null, null);
         leaf.Field("Court", court);

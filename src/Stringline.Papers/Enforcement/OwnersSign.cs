@@ -16,7 +16,7 @@ internal static class OwnersSign
     /// <param name="leaf">The paper; what it says last stays with the first block.</param>
     /// <param name="owners">The owners.</param>
     /// <returns>How many sign.</returns>
-    public static int Put(Leaf leaf, IReadOnlyList<Party> owners)
+    public static int Put(PaperBuilder leaf, IReadOnlyList<Party> owners)
     {
         List<Signer> signers = [.. owners.Count == 0 ? [new Signer(null, null, "Owner")] : owners.SelectMany(Of)];
         foreach (var signer in signers)

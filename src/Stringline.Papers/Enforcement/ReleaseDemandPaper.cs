@@ -20,7 +20,7 @@ internal static class ReleaseDemandPaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
         Words = "The owner, to a claimant who has not sued in time.",
-        Asks = [new(Told.Words, "The grounds of the demand; nothing: what the file shows"), new(Told.Number)],
+        Asks = [new(PaperInput.Words, "The grounds of the demand; nothing: what the file shows"), new(PaperInput.Number)],
         ProvedAs = ProvedNotice.ReleaseDemand,
         Entries = [new("release-demanded", "It was given")],
     };
@@ -37,7 +37,7 @@ internal static class ReleaseDemandPaper
                 "Add the owner who demands the release.", "Civ. Code § 8480");
         }
 
-        var leaf = new Leaf("demand-for-release.pdf", "Demand for Release of Claim of Lien")
+        var leaf = new PaperBuilder("demand-for-release.pdf", "Demand for Release of Claim of Lien")
         {
             SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner"),
         };

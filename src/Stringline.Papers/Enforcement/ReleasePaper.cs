@@ -26,7 +26,7 @@ internal static class ReleasePaper
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
         Words = "The claimant, once paid or when the claim has expired.",
-        Asks = [new(Told.Number)],
+        Asks = [new(PaperInput.Number)],
         AlsoServes = ["release.answer-by", "release.when-paid"],
         Effect = Effect,
         Fits = now => HasMechanics(now)
@@ -43,9 +43,9 @@ internal static class ReleasePaper
         Words = "The claimant, to free a part of the property (--words), or of the sum (--amount).",
         Asks =
         [
-            new(Told.Words, "The part of the property that is freed"),
-            new(Told.Amount, "Dollars and cents by which the claim is reduced"),
-            new(Told.Number),
+            new(PaperInput.Words, "The part of the property that is freed"),
+            new(PaperInput.Amount, "Dollars and cents by which the claim is reduced"),
+            new(PaperInput.Number),
         ],
         AlsoServes = ["release.partial"],
         Effect = Effect,
@@ -69,7 +69,7 @@ internal static class ReleasePaper
         NotDesign(matter);
         if (partial)
             CheckPart(matter, claim);
-        var leaf = new Leaf(partial ? "partial-release-of-mechanics-lien.pdf" : "release-of-mechanics-lien.pdf", partial
+        var leaf = new PaperBuilder(partial ? "partial-release-of-mechanics-lien.pdf" : "release-of-mechanics-lien.pdf", partial
             ? "Partial Release of Mechanics Lien" : "Release of Mechanics Lien")
         {
             Return = RecordedClaims.Return(matter),
@@ -146,7 +146,7 @@ internal static class ReleasePaper
         }
     }
 
-    private static void PartReleased(Leaf leaf, Matter matter, NamedClaim claim)
+    private static void PartReleased(PaperBuilder leaf, Matter matter, NamedClaim claim)
     {
         if (matter.Options.Words is { } part)
         {

@@ -3,7 +3,7 @@ namespace Stringline.Papers.Layout;
 /// <summary>A strip with its place on a page.</summary>
 /// <param name="Strip">The strip.</param>
 /// <param name="Top">Its top in points from the top of the page.</param>
-internal sealed record Placed(Strip Strip, double Top);
+internal sealed record Placed(LayoutRow Strip, double Top);
 
 /// <summary>
 /// Lays strips onto pages from top to bottom. Runs of strips that cling together go to the next page as one
@@ -19,7 +19,7 @@ internal static class Flow
     /// <param name="firstTop">Top of the text on the first page, points.</param>
     /// <param name="top">Top of the text on every other page, points.</param>
     /// <param name="bottom">Bottom of the text on every page, points.</param>
-    public static IReadOnlyList<IReadOnlyList<Placed>> OntoPages(IReadOnlyList<Strip> strips, double firstTop, double top, double bottom)
+    public static IReadOnlyList<IReadOnlyList<Placed>> OntoPages(IReadOnlyList<LayoutRow> strips, double firstTop, double top, double bottom)
     {
         var laid = Lay(strips, firstTop, top, bottom);
         // Each turn moves one break up, so there are no more turns than strips.
@@ -34,7 +34,7 @@ internal static class Flow
 
     // The strip with which a nearly empty page would begin so that it has lines enough; null where no page is so empty, or none can be
     // helped by its page before.
-    private static int? Fuller(IReadOnlyList<Strip> strips, List<List<Placed>> pages)
+    private static int? Fuller(IReadOnlyList<LayoutRow> strips, List<List<Placed>> pages)
     {
         var end = strips.Count;
         for (var page = pages.Count - 1; page > 0; page--)
@@ -56,10 +56,10 @@ internal static class Flow
         return null;
     }
 
-    private static bool MayBreak(IReadOnlyList<Strip> strips, int at) =>
-        strips[at - 1].ToNext == Glue.None && !strips[at].ToPrevious && !strips[at].OnNewPage;
+    private static bool MayBreak(IReadOnlyList<LayoutRow> strips, int at) =>
+        strips[at - 1].ToNext == KeepTogether.None && !strips[at].ToPrevious && !strips[at].OnNewPage;
 
-    private static int LinesOf(IReadOnlyList<Strip> strips, int from, int to)
+    private static int LinesOf(IReadOnlyList<LayoutRow> strips, int from, int to)
     {
         var lines = 0;
         for (var i = from; i < to; i++)
@@ -67,24 +67,24 @@ internal static class Flow
         return lines;
     }
 
-    private static List<List<Placed>> Lay(IReadOnlyList<Strip> strips, double firstTop, double top, double bottom)
+    private static List<List<Placed>> Lay(IReadOnlyList<LayoutRow> strips, double firstTop, double top, double bottom)
     {
         var pages = new List<List<Placed>> { new() };
         var y = firstTop;
-        foreach (var run in Runs(strips, Glue.Group))
+        foreach (var run in Runs(strips, KeepTogether.Group))
         {
             if (run[0].OnNewPage && pages[^1].Count > 0)
                 NewPage();
             if (HeightAtTop(run) <= bottom - top || run.Count == 1)
                 Place(run);
             else
-                foreach (var part in Runs(run, Glue.Fast))
+                foreach (var part in Runs(run, KeepTogether.Fast))
                     Place(part);
         }
 
         return pages;
 
-        void Place(IReadOnlyList<Strip> run)
+        void Place(IReadOnlyList<LayoutRow> run)
         {
             if (pages[^1].Count > 0 && y + Height(run) > bottom)
                 NewPage();
@@ -103,7 +103,7 @@ internal static class Flow
             }
         }
 
-        void Put(Strip strip, bool below)
+        void Put(LayoutRow strip, bool below)
         {
             y += below ? strip.Before : 0;
             pages[^1].Add(new Placed(strip, y));
@@ -117,7 +117,7 @@ internal static class Flow
         }
     }
 
-    private static double Height(IReadOnlyList<Strip> run)
+    private static double Height(IReadOnlyList<LayoutRow> run)
     {
         var height = 0.0;
         foreach (var strip in run)
@@ -125,11 +125,11 @@ internal static class Flow
         return height;
     }
 
-    private static double HeightAtTop(IReadOnlyList<Strip> run) => Height(run) - run[0].Before;
+    private static double HeightAtTop(IReadOnlyList<LayoutRow> run) => Height(run) - run[0].Before;
 
-    private static IEnumerable<IReadOnlyList<Strip>> Runs(IReadOnlyList<Strip> strips, Glue least)
+    private static IEnumerable<IReadOnlyList<LayoutRow>> Runs(IReadOnlyList<LayoutRow> strips, KeepTogether least)
     {
-        var run = new List<Strip>();
+        var run = new List<LayoutRow>();
         for (var i = 0; i < strips.Count; i++)
         {
             run.Add(strips[i]);

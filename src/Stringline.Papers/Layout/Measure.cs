@@ -14,7 +14,7 @@ internal sealed class Measure
     /// <summary>Makes a measure.</summary>
     public Measure()
     {
-        TypeCase.Open();
+        Fonts.Open();
         graphics = XGraphics.CreateMeasureContext(new XSize(Sheet.Width, Sheet.Height), XGraphicsUnit.Point, XPageDirection.Downwards);
     }
 
@@ -22,7 +22,7 @@ internal sealed class Measure
     public XFont Font(TypeStyle style)
     {
         if (!fonts.TryGetValue(style, out var font))
-            fonts[style] = font = TypeCase.Font(style);
+            fonts[style] = font = Fonts.Font(style);
         return font;
     }
 

@@ -66,7 +66,7 @@ internal static class Press
         page.Height = XUnit.FromPoint(Sheet.Height);
         page.Elements.SetName("/Tabs", "/S");
         using var graphics = XGraphics.FromPdfPage(page);
-        var ink = new Ink(graphics, measure, told);
+        var ink = new PageCanvas(graphics, measure, told);
         if (plan.Draft)
             ink.Aside(ink.Draft);
         if (number == 0 && plan.Return is { } block)

@@ -19,14 +19,14 @@ internal sealed record ReturnBlock(string Name, string Address)
 
     /// <summary>Draws it.</summary>
     /// <exception cref="InvalidOperationException">It does not fit; ask <see cref="Fits"/> first.</exception>
-    public void Draw(Ink ink, Measure measure)
+    public void Draw(PageCanvas ink, Measure measure)
     {
         var lines = Setting(measure) ?? throw new InvalidOperationException("Name and address do not fit in the return block.");
         var y = Sheet.ReturnBlockTop;
         foreach (var line in lines)
         {
             y += line.Before;
-            ink.Text(line.Text, Sheet.Left, y + Clings.Baseline(line.Style), line.Style);
+            ink.Text(line.Text, Sheet.Left, y + KeepRules.Baseline(line.Style), line.Style);
             y += line.Style.Pitch;
         }
     }

@@ -19,7 +19,7 @@ internal static class CertifiedMailSheet
         Use = PaperUse.Kept,
         Works = [WorkKind.Private, WorkKind.Public, WorkKind.Federal],
         Words = "Whoever mails, to take to the post office and keep with the receipts.",
-        Asks = [new(Told.To), new(Told.Number, "The article number that the file does not hold")],
+        Asks = [new(PaperInput.To), new(PaperInput.Number, "The article number that the file does not hold")],
         Fits = now => now.Job.All<NoticeGiven>().Any(notice => notice.Manner == Manner.CertifiedMail)
             || now.Job.All<ClaimServed>().Any(served => served.Manner == Manner.CertifiedMail) ? "Certified mail is in the file." : null,
     };
@@ -50,7 +50,7 @@ internal static class CertifiedMailSheet
         }
 
         Addressees.WithAddress(matter, [.. items.Select(i => i.To).Distinct()], "Civ. Code § 8110");
-        var leaf = new Leaf("certified-mail-sheet.pdf", "Certified Mail Sheet");
+        var leaf = new PaperBuilder("certified-mail-sheet.pdf", "Certified Mail Sheet");
         leaf.Head("Registered, certified and express mail, and certificates of mailing");
         leaf.Line("Sender", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Line("Job", OneLine(matter.Job.Name));

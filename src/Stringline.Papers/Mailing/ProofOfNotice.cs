@@ -32,7 +32,7 @@ internal static class ProofOfNotice
         Use = PaperUse.Kept,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "Whoever gave a notice, of whatever kind, to prove it; attach the postal receipts to it.",
-        Asks = [new(Told.Notice), new(Told.To)],
+        Asks = [new(PaperInput.Notice), new(PaperInput.To)],
         Fits = now => now.Job.Entries.Any(entry => ProvedNotices.Of(entry) is not null) ? "A notice is in the file; this proves it." : null,
     };
 
@@ -52,7 +52,7 @@ internal static class ProofOfNotice
     private static Bundle Write(Matter matter)
     {
         if (KindOf(matter) is not { } kind)
-            return new Bundle([new Leaf("proof-of-notice.pdf", Title)], new Guide());
+            return new Bundle([new PaperBuilder("proof-of-notice.pdf", Title)], new Guide());
         var given = GivenNotice.In(matter.Known).Where(n => n.Kind == kind && n.CanBeProved).ToList();
         var named = given.SelectMany(n => n.To).Distinct().ToList();
         var to = kind == ProvedNotice.ReleaseDemand ? [] : matter.Options.To.Count == 0 && named.Count > 0
@@ -66,7 +66,7 @@ internal static class ProofOfNotice
                 "Enter the notice given, or name the persons with --to.", "Civ. Code § 8118(a)");
         }
 
-        return new Bundle([Leaf(matter, kind, to, given)], new Guide
+        return new Bundle([Build(matter, kind, to, given)], new Guide
         {
             First = [.. given.Count == 0 ? [$"The file shows no {kind.Words()} given: day, place and manner are blanks."]
                 : Array.Empty<string>()],
@@ -111,12 +111,12 @@ internal static class ProofOfNotice
     }
 
     /// <summary>The declaration for a notice that is made now: what is told of its giving is a blank.</summary>
-    public static Leaf Leaf(Matter matter, ProvedNotice kind, IReadOnlyList<Party> to) => Leaf(matter, kind, to, []);
+    public static PaperBuilder Build(Matter matter, ProvedNotice kind, IReadOnlyList<Party> to) => Build(matter, kind, to, []);
 
     // One part for each day and manner.
-    private static Leaf Leaf(Matter matter, ProvedNotice kind, IReadOnlyList<Party> to, IReadOnlyList<GivenNotice> given)
+    private static PaperBuilder Build(Matter matter, ProvedNotice kind, IReadOnlyList<Party> to, IReadOnlyList<GivenNotice> given)
     {
-        var leaf = new Leaf("proof-of-notice.pdf", Title);
+        var leaf = new PaperBuilder("proof-of-notice.pdf", Title);
         leaf.Head("California Civil Code section 8118");
         var words = kind.Words();
         var isOwners = kind == ProvedNotice.ReleaseDemand;
@@ -158,7 +158,7 @@ internal static class ProofOfNotice
         return parts;
     }
 
-    private static void Put(Leaf leaf, Part part)
+    private static void Put(PaperBuilder leaf, Part part)
     {
         leaf.Line("Date given", part.Day is { } day ? Day(day) : null);
         leaf.Line("Place (city, state)", (string?)null);

@@ -25,7 +25,7 @@ internal static class BondNoticePaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
         Words = "The claimant, to surety and principal of the payment bond.",
-        Asks = [new(Told.To), new(Told.Number, "The number of the bond")],
+        Asks = [new(PaperInput.To), new(PaperInput.Number, "The number of the bond")],
         Deadline = "payment-bond.notice-last-day",
         ProvedAs = ProvedNotice.Bond,
         Entries = [Given],
@@ -38,7 +38,7 @@ internal static class BondNoticePaper
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
         Words = "The claimant, to surety and principal of the public payment bond.",
-        Asks = [new(Told.To), new(Told.Number, "The number of the bond")],
+        Asks = [new(PaperInput.To), new(PaperInput.Number, "The number of the bond")],
         Deadline = "payment-bond.notice-last-day",
         ProvedAs = ProvedNotice.Bond,
         Entries = [Given],
@@ -60,7 +60,7 @@ internal static class BondNoticePaper
         matter.NotIfLost("payment-bond.notice-last-day", "The time to give notice on the bond is over.");
         var (sureties, principals, isKnown) = Named(matter, section);
         IReadOnlyList<Party> to = Addressees.WithAddress(matter, [.. sureties, .. principals], "Civ. Code § 8108");
-        var leaf = new Leaf(file, "Notice to Surety and Bond Principal");
+        var leaf = new PaperBuilder(file, "Notice to Surety and Bond Principal");
         leaf.Head(heads);
         string Capacity(Party party) => CapacityWords.Of(party)
             + (isKnown && principals.Contains(party) ? " and bond principal" : "");

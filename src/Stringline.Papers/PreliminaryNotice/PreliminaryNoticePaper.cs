@@ -27,7 +27,7 @@ internal static class PreliminaryNoticePaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
         Words = "The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.",
-        Asks = [new(Told.To), new(Told.Amount, Estimate)],
+        Asks = [new(PaperInput.To), new(PaperInput.Amount, Estimate)],
         Deadline = "preliminary-notice.last-day",
         AlsoServes = ["preliminary-notice.later-lender"],
         ProvedAs = ProvedNotice.Preliminary,
@@ -51,7 +51,7 @@ internal static class PreliminaryNoticePaper
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
         Words = "The claimant, to public entity and direct contractor, within 20 days after first furnishing.",
-        Asks = [new(Told.To), new(Told.Amount, Estimate)],
+        Asks = [new(PaperInput.To), new(PaperInput.Amount, Estimate)],
         Deadline = "preliminary-notice.last-day",
         ProvedAs = ProvedNotice.Preliminary,
         Entries = [Given with { To = now => PublicNotice.RecipientsOf(now.Known).SelectMany(recipient => recipient.AnyOf) }],
@@ -83,7 +83,7 @@ internal static class PreliminaryNoticePaper
                 isPublic ? "Civ. Code § 9300(b)" : "Civ. Code § 8200(e)");
         }
 
-        var leaf = new Leaf(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
+        var leaf = new PaperBuilder(isPublic ? "public-preliminary-notice.pdf" : "preliminary-notice.pdf", "Preliminary Notice");
         leaf.Head(isPublic ? "Public works. California Civil Code sections 8102 and 9300 to 9304"
             : "California Civil Code sections 8102 and 8200 to 8204");
         // No section says where the statement stands (Civ. Code § 8202(a)(3)): what an owner must read comes before the particulars.
@@ -102,7 +102,7 @@ internal static class PreliminaryNoticePaper
         var ahead = WorkAhead.In(matter);
         leaf.Field("Demand to date", ToDate(WorkAhead.OwedWithout(matter, ahead)));
         Signing.Claimant(leaf, matter, section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Preliminary, to)], new Guide
+        return new Bundle([leaf, ProofOfNotice.Build(matter, ProvedNotice.Preliminary, to)], new Guide
         {
             To = to,
             Attention = isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation ? Officer : null,
@@ -196,7 +196,7 @@ internal static class PreliminaryNoticePaper
     }
 
     /// <summary>The statement of Civ. Code § 8202(a)(3), in boldface; its own first line is its heading.</summary>
-    private static void Statement(Leaf leaf)
+    private static void Statement(PaperBuilder leaf)
     {
         var text = PrescribedText.NoticeToPropertyOwner;
         leaf.Wording = text;

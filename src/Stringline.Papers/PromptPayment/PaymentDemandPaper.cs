@@ -26,9 +26,9 @@ internal static class PaymentDemandPaper
         Words = "The claimant, to the one who hired it, with the steps from the price to the sum demanded.",
         Asks =
         [
-            new(Told.To),
-            new(Told.Amount, "Dollars and cents demanded; nothing: what the file comes to"),
-            new(Told.Day, "The day by which it is to be paid; nothing: now"),
+            new(PaperInput.To),
+            new(PaperInput.Amount, "Dollars and cents demanded; nothing: what the file comes to"),
+            new(PaperInput.Day, "The day by which it is to be paid; nothing: now"),
         ],
         AlsoServes = ["prompt-payment.progress"],
         ProvedAs = ProvedNotice.PaymentDemand,
@@ -83,7 +83,7 @@ internal static class PaymentDemandPaper
                 reckoned == owed ? "Demand no more than the calculation shows, or enter what is missing."
                 : "Demand no more than the calculation shows without the retention withheld, which falls due by another section, or enter "
                 + "what is missing.", reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
-        var leaf = new Leaf("demand-for-payment.pdf", "Demand for Payment");
+        var leaf = new PaperBuilder("demand-for-payment.pdf", "Demand for Payment");
         leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With a calculation of what is due");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to);
@@ -188,7 +188,7 @@ internal static class PaymentDemandPaper
     };
 
     /// <summary>What a letter to another hirer says: no section asks for more.</summary>
-    private static void Contents(Leaf leaf, Matter matter)
+    private static void Contents(PaperBuilder leaf, Matter matter)
     {
         NoticeContents.Giver(leaf, matter, "Claimant");
         leaf.Field("Work provided", matter.Facts.Work);
@@ -199,7 +199,7 @@ internal static class PaymentDemandPaper
         matter.Job.Claimant.Role == ClaimantRole.DirectContractor && to.Any(p => p.Capacity == PartyCapacity.Owner);
 
     /// <summary>The waterfall as it stands, one row for each step.</summary>
-    private static void Calculation(Leaf leaf, Matter matter, Waterfall waterfall, decimal amount)
+    private static void Calculation(PaperBuilder leaf, Matter matter, Waterfall waterfall, decimal amount)
     {
         leaf.RowsUnder(
             "HOW THE AMOUNT IS CALCULATED",

@@ -22,7 +22,7 @@ internal static class SecurityDemandPaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
         Words = "A direct contractor on a large project, to the owner who has given no security for payment.",
-        Asks = [new(Told.Amount, "Dollars and cents of the security; nothing: 15 percent of the price")],
+        Asks = [new(PaperInput.Amount, "Dollars and cents of the security; nothing: 15 percent of the price")],
         Deadline = Due,
         ProvedAs = ProvedNotice.Security,
         Fits = now => now.Assessment.Find(Due) is { Standing: Standing.Open } && !now.Has<SecurityDemanded>()
@@ -53,7 +53,7 @@ internal static class SecurityDemandPaper
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
             matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner.", Section);
-        var leaf = new Leaf("notice-demanding-security.pdf", "Notice Demanding Security");
+        var leaf = new PaperBuilder("notice-demanding-security.pdf", "Notice Demanding Security");
         leaf.Head("California Civil Code sections 8102 and 8710 to 8712");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, owners);
@@ -71,7 +71,7 @@ internal static class SecurityDemandPaper
             ? $"{Dollars(owed.Demand)}, after deducting all just credits and offsets." : "None at this time." : null);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, Section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Security, owners)], new Guide
+        return new Bundle([leaf, ProofOfNotice.Build(matter, ProvedNotice.Security, owners)], new Guide
         {
             To = owners,
             Manner = Addressees.Manner,

@@ -27,8 +27,8 @@ internal static class StopWorkPaper
         Words = "A direct contractor unpaid for 35 days after the due day, to the owner; with the notice to be posted.",
         Asks =
         [
-            new(Told.Amount, "Dollars and cents that are overdue; nothing: what the file comes to"),
-            new(Told.Day, "The day the payment was due"),
+            new(PaperInput.Amount, "Dollars and cents that are overdue; nothing: what the file comes to"),
+            new(PaperInput.Day, "The day the payment was due"),
         ],
         Deadline = Id,
         AlsoServes = ["stop-work.posting"],
@@ -113,9 +113,9 @@ internal static class StopWorkPaper
 
     private static NumberRow Posting(Matter matter) => matter.Assessment.Numbers.On(Number.StopWorkPosting, matter.AsOf);
 
-    private static Leaf Notice(Matter matter, IReadOnlyList<Party> owners, Overdue overdue)
+    private static PaperBuilder Notice(Matter matter, IReadOnlyList<Party> owners, Overdue overdue)
     {
-        var leaf = new Leaf("stop-work-notice.pdf", "Stop Work Notice");
+        var leaf = new PaperBuilder("stop-work-notice.pdf", "Stop Work Notice");
         leaf.Head("California Civil Code sections 8102 and 8830 to 8848");
         // It may be given only on a later day, once the posting has run (Civ. Code § 8834(a)).
         leaf.Line("Date", (string?)null);
@@ -143,9 +143,9 @@ internal static class StopWorkPaper
     private static IReadOnlyList<string?> Owed(decimal? amount) =>
         amount is { } due ? [Dollars(due), "after deducting all just credits and offsets."] : [null];
 
-    private static Leaf Posting(Matter matter, Overdue overdue)
+    private static PaperBuilder Posting(Matter matter, Overdue overdue)
     {
-        var leaf = new Leaf("notice-of-intent-to-stop-work.pdf", "Notice of Intent to Stop Work");
+        var leaf = new PaperBuilder("notice-of-intent-to-stop-work.pdf", "Notice of Intent to Stop Work");
         leaf.Head("To be posted. California Civil Code section 8834");
         leaf.Say($"{matter.Facts.Claimant}, the direct contractor for the work at {matter.Facts.Street ?? matter.Facts.Legal}, intends to "
             + $"give the {matter.OwnerWord} a stop work notice on or after the date written here, because "

@@ -23,7 +23,7 @@ internal static class ActionNoticePaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "The claimant, within five days after suit, to everyone to whom the stop payment notice was given.",
-        Asks = [new(Told.To)],
+        Asks = [new(PaperInput.To)],
         Deadline = Deadline,
         ProvedAs = ProvedNotice.Action,
         Entries = [new("action-told", "It was given: day and to whom") { To = _ => [] }],
@@ -53,7 +53,7 @@ internal static class ActionNoticePaper
         var to = Addressees.WithAddress(matter,
             matter.Named(matter.Options.To.Count > 0 ? matter.Options.To : [.. given.SelectMany(g => g.To).Distinct()]),
             "Civ. Code § 8108");
-        var leaf = new Leaf("notice-of-action-on-stop-payment-notice.pdf", "Notice of Commencement of Action on Stop Payment Notice");
+        var leaf = new PaperBuilder("notice-of-action-on-stop-payment-notice.pdf", "Notice of Commencement of Action on Stop Payment Notice");
         leaf.Head(isPublic ? "Public works. California Civil Code section 9504"
             : "California Civil Code sections 8102 and 8550, subdivision (e)");
         leaf.Line("Date", Day(matter.AsOf));
@@ -69,7 +69,7 @@ internal static class ActionNoticePaper
             [.. NoticeContents.Demand(matter, demand, "Civ. Code § 8102(a)(6)(C)"), .. WhatDiffers.BesideNotice(demand, given)]);
         NoticeContents.Put(leaf, matter);
         Signing.Claimant(leaf, matter, section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Action, to)], new Guide
+        return new Bundle([leaf, ProofOfNotice.Build(matter, ProvedNotice.Action, to)], new Guide
         {
             To = to,
             Manner = isPublic ? $"{Addressees.Manner} It goes in the manner of a stop payment notice: to the office to which that was "

@@ -24,7 +24,7 @@ internal static class CounteraffidavitPaper
         Works = [WorkKind.Public],
         Words = "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
             + "contractor.",
-        Asks = [new(Told.Words, "On what specific basis each allegation of the affidavit is contested")],
+        Asks = [new(PaperInput.Words, "On what specific basis each allegation of the affidavit is contested")],
         Deadline = Deadline,
         ProvedAs = ProvedNotice.Counteraffidavit,
         Entries = [new("counteraffidavit-served", "It was served: day, on whom, with proof") { To = _ => [] }],
@@ -68,7 +68,7 @@ internal static class CounteraffidavitPaper
         }
 
         var notice = matter.Last<StopPaymentGiven>();
-        var leaf = new Leaf("counteraffidavit.pdf", "Counteraffidavit");
+        var leaf = new PaperBuilder("counteraffidavit.pdf", "Counteraffidavit");
         leaf.Head("Public works. California Civil Code section 9406");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, entity);
@@ -86,7 +86,7 @@ internal static class CounteraffidavitPaper
         leaf.Field("Basis on which the affidavit is contested", basis);
         Signing.Claimant(leaf, matter, Section);
         Signing.Verify(leaf, matter, "counteraffidavit", Section);
-        return new Bundle([leaf, ProofOfNotice.Leaf(matter, ProvedNotice.Counteraffidavit, contractor)], new Guide
+        return new Bundle([leaf, ProofOfNotice.Build(matter, ProvedNotice.Counteraffidavit, contractor)], new Guide
         {
             To = [.. entity, .. contractor],
             Manner = Addressees.MannerToArrive,

@@ -24,7 +24,7 @@ internal static class PublicStopPaymentPaper
 
         matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");
         StopPaymentPaper.NoticeFirst(matter, "Civ. Code § 9300(a), (c)");
-        var leaf = new Leaf("public-stop-payment-notice.pdf", "Stop Payment Notice");
+        var leaf = new PaperBuilder("public-stop-payment-notice.pdf", "Stop Payment Notice");
         leaf.Head("Public works. California Civil Code sections 8102 and 9350 to 9362");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, to, _ => Attention(matter));

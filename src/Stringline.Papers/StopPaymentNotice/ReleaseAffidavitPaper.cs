@@ -25,11 +25,11 @@ internal static class ReleaseAffidavitPaper
         Words = "A direct contractor, to the public entity that withholds money on another’s stop payment notice; served with a copy.",
         Asks =
         [
-            new(Told.To, "Who gave the stop payment notice"),
-            new(Told.Grounds),
-            new(Told.Words, "The facts that support each ground"),
-            new(Told.Amount, "Dollars and cents of which release is demanded; nothing: all that is withheld under the notice"),
-            new(Told.Day, "The day the stop payment notice was given; nothing: a blank to fill in"),
+            new(PaperInput.To, "Who gave the stop payment notice"),
+            new(PaperInput.Grounds),
+            new(PaperInput.Words, "The facts that support each ground"),
+            new(PaperInput.Amount, "Dollars and cents of which release is demanded; nothing: all that is withheld under the notice"),
+            new(PaperInput.Day, "The day the stop payment notice was given; nothing: a blank to fill in"),
         ],
         ProvedAs = ProvedNotice.ReleaseAffidavit,
         Effect = new(
@@ -60,15 +60,15 @@ internal static class ReleaseAffidavitPaper
             "State the facts that support each ground: --words \"The notice claims ...; in fact ...\".", "Civ. Code § 9402(a)");
         var demand = Demand(matter, grounds);
         var affidavit = Affidavit(matter, entity, giver, grounds, allegation, demand);
-        return new Bundle([affidavit, ProofOfNotice.Leaf(matter, ProvedNotice.ReleaseAffidavit, entity)],
+        return new Bundle([affidavit, ProofOfNotice.Build(matter, ProvedNotice.ReleaseAffidavit, entity)],
             Guide(entity));
     }
 
-    private static Leaf Affidavit(
+    private static PaperBuilder Affidavit(
         Matter matter, IReadOnlyList<Party> entity, Party? giver, IReadOnlyList<ReleaseGround> grounds, string? allegation,
         IReadOnlyList<string?> demand)
     {
-        var leaf = new Leaf("affidavit-for-release.pdf", "Direct Contractor’s Affidavit for Release of Funds");
+        var leaf = new PaperBuilder("affidavit-for-release.pdf", "Direct Contractor’s Affidavit for Release of Funds");
         leaf.Head("Public works. California Civil Code sections 9400 to 9404");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, entity);

@@ -28,7 +28,7 @@ internal static class StopPaymentPaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
         Words = "The claimant, to the owner or the construction lender, to have money withheld.",
-        Asks = [new(Told.To), new(Told.Bonded)],
+        Asks = [new(PaperInput.To), new(PaperInput.Bonded)],
         Deadline = "stop-payment-notice.last-day",
         AlsoServes = ["stop-payment-notice.owner", "stop-payment-notice.lender", "stop-payment-notice.owner-demand"],
         ProvedAs = ProvedNotice.StopPayment,
@@ -41,7 +41,7 @@ internal static class StopPaymentPaper
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
         Words = "The claimant, to the public entity, to have money withheld.",
-        Asks = [new(Told.To)],
+        Asks = [new(PaperInput.To)],
         Deadline = "stop-payment-notice.last-day",
         AlsoServes = ["stop-payment-notice.money-out"],
         ProvedAs = ProvedNotice.StopPayment,
@@ -75,13 +75,13 @@ internal static class StopPaymentPaper
         }
 
         var due = (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand;
-        List<Leaf> leaves = [];
+        List<PaperBuilder> leaves = [];
         foreach (var (party, i) in to.Select((p, i) => (p, i)))
         {
             var lender = party.Capacity == PartyCapacity.ConstructionLender;
             // Toward a lender whose preliminary notice came late only what that notice reaches is claimed (Civ. Code § 8204(a)).
             var demand = lender ? matter.Assessment.Find(PrivateStopPayment.RowOf(matter.Job, party)!)?.Amount ?? due : due;
-            var leaf = new Leaf(to.Count == 1 ? "stop-payment-notice.pdf"
+            var leaf = new PaperBuilder(to.Count == 1 ? "stop-payment-notice.pdf"
                 : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice-{i + 1}.pdf"), "Stop Payment Notice")
                 { Addressee = party, FootTo = FootTo(party, to) };
             leaf.Head($"Private works{(matter.Options.Bonded ? ", bonded" : "")}. California Civil Code sections 8102 and "
@@ -114,7 +114,7 @@ internal static class StopPaymentPaper
         }
 
         if (leaves.Count == 0)
-            leaves.Add(new Leaf("stop-payment-notice.pdf", "Stop Payment Notice"));
+            leaves.Add(new PaperBuilder("stop-payment-notice.pdf", "Stop Payment Notice"));
         return new Bundle(leaves, new Guide
         {
             To = to,
@@ -158,7 +158,7 @@ internal static class StopPaymentPaper
 
     private static string? FootTo(Party party, IReadOnlyList<Party> to)
     {
-        if (OneLine(party.Name).Length <= Leaf.FootName)
+        if (OneLine(party.Name).Length <= PaperBuilder.FootName)
             return null;
         List<Party> alike = [.. to.Where(p => p.Capacity == party.Capacity)];
         var words = $"the {CapacityWords.Of(party)}";
@@ -236,7 +236,7 @@ internal static class StopPaymentPaper
         (to.Count > 1 ? "Each numbered notice goes to its own addressee, whose name is on it. Mail or hand over every one of them "
         : "Mail it or hand it over ") + "by the act-by day.";
 
-    internal static void Contents(Leaf leaf, Matter matter, decimal demand, string section)
+    internal static void Contents(PaperBuilder leaf, Matter matter, decimal demand, string section)
     {
         leaf.Field("Amount claimed", TypeStyle.BodyBold,
             NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
@@ -250,9 +250,9 @@ internal static class StopPaymentPaper
     /// <summary>Where only unit prices are agreed: what was furnished, as the waterfall has it.</summary>
     private static decimal? Furnished(Matter matter) => matter.Assessment.Amount.Steps.FirstOrDefault(s => s.Id == "agreed-price")?.Amount;
 
-    private static Leaf Request(Matter matter, Party lender, string? footTo, string fileName)
+    private static PaperBuilder Request(Matter matter, Party lender, string? footTo, string fileName)
     {
-        var leaf = new Leaf(fileName, "Request for Notice of Election") { Addressee = lender, FootTo = footTo };
+        var leaf = new PaperBuilder(fileName, "Request for Notice of Election") { Addressee = lender, FootTo = footTo };
         leaf.Head("California Civil Code section 8538");
         leaf.Line("Date", Day(matter.AsOf));
         Addressees.Put(leaf, matter, [lender], AttentionOf);

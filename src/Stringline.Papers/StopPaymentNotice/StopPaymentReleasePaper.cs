@@ -21,7 +21,7 @@ internal static class StopPaymentReleasePaper
         Use = PaperUse.Given,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "The claimant, to whoever withholds, once paid in whole or in part (--amount for a reduction).",
-        Asks = [new(Told.To), new(Told.Amount, "Dollars and cents by which the notice is reduced; nothing: all of it")],
+        Asks = [new(PaperInput.To), new(PaperInput.Amount, "Dollars and cents by which the notice is reduced; nothing: all of it")],
         ProvedAs = ProvedNotice.StopPaymentRelease,
         Effect = new(
             "Given, it lets the holder pay out what was held. Other rights stay, and a new notice may follow while there is time.",
@@ -61,7 +61,7 @@ internal static class StopPaymentReleasePaper
         }
 
         var reduced = matter.Options.Amount is not null;
-        var leaf = new Leaf(reduced ? "reduction-of-stop-payment-notice.pdf" : "release-of-stop-payment-notice.pdf", reduced
+        var leaf = new PaperBuilder(reduced ? "reduction-of-stop-payment-notice.pdf" : "release-of-stop-payment-notice.pdf", reduced
             ? "Reduction of Stop Payment Notice" : "Release of Stop Payment Notice");
         leaf.Head("California Civil Code section 8128");
         leaf.Line("Date", Day(matter.AsOf));

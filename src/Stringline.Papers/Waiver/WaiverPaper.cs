@@ -13,7 +13,7 @@ internal static class WaiverPaper
 {
     private const string OfCheck = "Dollars and cents of the check";
 
-    private static Paper ConditionalProgress { get; } = new("waiver-8132", WaiverLeaf.TitleOf(WaiverForm.ConditionalProgress), matter => Write(
+    private static Paper ConditionalProgress { get; } = new("waiver-8132", WaiverBuilder.TitleOf(WaiverForm.ConditionalProgress), matter => Write(
         WaiverForm.ConditionalProgress, matter))
     {
         Sections = "Civ. Code § 8132",
@@ -22,7 +22,7 @@ internal static class WaiverPaper
         Words = "The claimant, when a progress payment is asked for or a check is handed over.",
         Asks =
         [
-            new(Told.Through), new(Told.Amount, OfCheck), new(Told.Maker), new(Told.Payee), new(Told.Releases), new(Told.ThroughAgain),
+            new(PaperInput.Through), new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Releases), new(PaperInput.ThroughAgain),
         ],
         Waiver = WaiverForm.ConditionalProgress,
         Effect = new(
@@ -34,7 +34,7 @@ internal static class WaiverPaper
         Entries = [HandedOver(WaiverForm.ConditionalProgress)],
     };
 
-    private static Paper UnconditionalProgress { get; } = new("waiver-8134", WaiverLeaf.TitleOf(WaiverForm.UnconditionalProgress), matter =>
+    private static Paper UnconditionalProgress { get; } = new("waiver-8134", WaiverBuilder.TitleOf(WaiverForm.UnconditionalProgress), matter =>
         Write(WaiverForm.UnconditionalProgress, matter))
     {
         Sections = "Civ. Code § 8134",
@@ -43,8 +43,8 @@ internal static class WaiverPaper
         Words = "The claimant, once a progress payment is in the bank.",
         Asks =
         [
-            new(Told.Through), new(Told.Amount, "Dollars and cents of the payment received"), new(Told.PaymentCleared), new(Told.Releases),
-            new(Told.ThroughAgain),
+            new(PaperInput.Through), new(PaperInput.Amount, "Dollars and cents of the payment received"), new(PaperInput.PaymentCleared), new(PaperInput.Releases),
+            new(PaperInput.ThroughAgain),
         ],
         Waiver = WaiverForm.UnconditionalProgress,
         GivesUpAtOnce = new(
@@ -54,14 +54,14 @@ internal static class WaiverPaper
         Entries = [HandedOver(WaiverForm.UnconditionalProgress)],
     };
 
-    private static Paper ConditionalFinal { get; } = new("waiver-8136", WaiverLeaf.TitleOf(WaiverForm.ConditionalFinal), matter => Write(
+    private static Paper ConditionalFinal { get; } = new("waiver-8136", WaiverBuilder.TitleOf(WaiverForm.ConditionalFinal), matter => Write(
         WaiverForm.ConditionalFinal, matter))
     {
         Sections = "Civ. Code § 8136",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "The claimant, when the final payment is asked for or a check is handed over.",
-        Asks = [new(Told.Amount, OfCheck), new(Told.Maker), new(Told.Payee), new(Told.Disputed), new(Told.Releases)],
+        Asks = [new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Disputed), new(PaperInput.Releases)],
         Waiver = WaiverForm.ConditionalFinal,
         Effect = new(
             "Signed, it gives up lien, stop payment notice and payment bond rights for the whole job, but only once the check that it names "
@@ -72,14 +72,14 @@ internal static class WaiverPaper
         Entries = [HandedOver(WaiverForm.ConditionalFinal)],
     };
 
-    private static Paper UnconditionalFinal { get; } = new("waiver-8138", WaiverLeaf.TitleOf(WaiverForm.UnconditionalFinal), matter => Write(
+    private static Paper UnconditionalFinal { get; } = new("waiver-8138", WaiverBuilder.TitleOf(WaiverForm.UnconditionalFinal), matter => Write(
         WaiverForm.UnconditionalFinal, matter))
     {
         Sections = "Civ. Code § 8138",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = "The claimant, once paid in full.",
-        Asks = [new(Told.Disputed), new(Told.PaymentCleared), new(Told.Releases)],
+        Asks = [new(PaperInput.Disputed), new(PaperInput.PaymentCleared), new(PaperInput.Releases)],
         Waiver = WaiverForm.UnconditionalFinal,
         GivesUpAtOnce = new(
             "The claimant loses its lien, stop payment notice and payment bond rights for the whole job. It keeps nothing but the disputed "
@@ -194,7 +194,7 @@ internal static class WaiverPaper
     {
         var waiver = Ordered(form, matter);
         var outlook = matter.Outlook ?? WaiverOutlook.Of(matter.Assessment, Signed(waiver, matter.Job, matter.AsOf));
-        return new Bundle([WaiverLeaf.Of(waiver)], WaiverGuide.Of(waiver, matter, outlook));
+        return new Bundle([WaiverBuilder.Of(waiver)], WaiverGuide.Of(waiver, matter, outlook));
     }
 
     /// <summary>The paper as signed on the day, and bound.</summary>

@@ -21,7 +21,7 @@ public sealed class WaiverPress
     {
         if (!draft && waiver.Refusals() is { Count: > 0 } refusals)
             throw new InvalidOperationException(string.Join("\n", refusals));
-        var leaf = WaiverLeaf.Of(waiver);
+        var leaf = WaiverBuilder.Of(waiver);
         var printed = Press.Print(leaf.Plan(null, made, draft), measure);
         return new PaperFile(leaf.FileName, leaf.Title, printed.Pages, printed.Bytes);
     }
@@ -30,5 +30,5 @@ public sealed class WaiverPress
     /// Reads a printed waiver back and checks it against the prescribed wording with its blanks filled. Any thread may call it.
     /// </summary>
     public static PreflightReport Check(PaperFile paper, WaiverToBe waiver, bool draft = false) =>
-        PaperPreflight.Check(paper, WaiverLeaf.Of(waiver).Expected(paper.Pages, draft));
+        PaperPreflight.Check(paper, WaiverBuilder.Of(waiver).Expected(paper.Pages, draft));
 }

@@ -91,7 +91,7 @@ public sealed record WaiverToBe
     /// read alike have the same.
     /// </summary>
     public string Fingerprint =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{WaiverLeaf.TitleOf(Form)}\n{WaiverLeaf.WordingOf(this).Body}")));
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{WaiverBuilder.TitleOf(Form)}\n{WaiverBuilder.WordingOf(this).Body}")));
 
     /// <summary>What the blanks of the form hold, by their names in the prescribed wording.</summary>
     internal IReadOnlyDictionary<string, string?> Blanks => new Dictionary<string, string?>(StringComparer.Ordinal)
@@ -169,7 +169,7 @@ public sealed record WaiverToBe
     }
 
     private List<string> MissingLetters() =>
-        [.. Blanks.Values.OfType<string>().SelectMany(t => TypeCase.Missing(Face.Serif, t).Concat(TypeCase.Missing(Face.SerifBold, t)))
+        [.. Blanks.Values.OfType<string>().SelectMany(t => Fonts.Missing(Face.Serif, t).Concat(Fonts.Missing(Face.SerifBold, t)))
             .Distinct()];
 
     private static string? Figures(decimal? amount) => amount is { } dollars ? Dollars(dollars)[1..] : null;

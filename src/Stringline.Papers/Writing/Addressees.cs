@@ -61,7 +61,7 @@ internal static class Addressees
     /// <param name="to">The persons.</param>
     /// <param name="attention">The line to the officer who must receive it; null where none is named.</param>
     /// <param name="capacity">What they are to the notice; null takes the capacity on the job.</param>
-    public static void Put(Leaf leaf, Matter matter, IReadOnlyList<Party> to, Func<Party, string?>? attention = null,
+    public static void Put(PaperBuilder leaf, Matter matter, IReadOnlyList<Party> to, Func<Party, string?>? attention = null,
         Func<Party, string>? capacity = null)
     {
         leaf.Line("To", [.. to.Select(p => Lines(matter, p, attention?.Invoke(p), capacity ?? CapacityWords.Of)).DefaultIfEmpty(null)]);

@@ -16,7 +16,7 @@ internal static class Binding
         var measure = new Measure();
         if (paper.Use == PaperUse.Recorded)
         {
-            foreach (var refusal in SocialSecurityNumber.On(matter.Job, bundle.Leaves.SelectMany(l => l.Texts)))
+            foreach (var refusal in SocialSecurityNumber.On(matter.Job, bundle.Papers.SelectMany(l => l.Texts)))
                 matter.Refuse(refusal);
         }
 
@@ -33,7 +33,7 @@ internal static class Binding
         List<PaperFile> files = [];
         var only = bundle.Guide.To is [var single] ? single.Name : null;
         List<PreflightReport> reports = [];
-        foreach (var leaf in bundle.Leaves)
+        foreach (var leaf in bundle.Papers)
         {
             var printed = Press.Print(leaf.Plan(matter.Facts.Claimant, matter.AsOf, draft), measure);
             files.Add(new PaperFile(leaf.FileName, leaf.Title, printed.Pages, printed.Bytes) { Addressee = leaf.Addressee?.Name ?? only });
@@ -90,8 +90,8 @@ internal static class Binding
 
     private static void CheckLetters(Paper paper, Matter matter, Bundle bundle)
     {
-        List<string> texts = [.. bundle.Leaves.SelectMany(l => l.Texts)];
-        foreach (var refusal in TooLong.In(texts, bundle.Leaves.SelectMany(l => l.UnderSignatures), "the texts of the paper"))
+        List<string> texts = [.. bundle.Papers.SelectMany(l => l.Texts)];
+        foreach (var refusal in TooLong.In(texts, bundle.Papers.SelectMany(l => l.UnderSignatures), "the texts of the paper"))
             matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
         if (Unset(texts, Face.Serif, "the texts of the paper") is { } unset)
         {
@@ -110,7 +110,7 @@ internal static class Binding
     // Letters for which the typeface has no shape; null where it has all.
     private static Refusal? Unset(IEnumerable<string> texts, Face face, string where)
     {
-        var missing = texts.SelectMany(t => TypeCase.Missing(face, t)).Distinct().ToList();
+        var missing = texts.SelectMany(t => Fonts.Missing(face, t)).Distinct().ToList();
         return missing.Count == 0 ? null : new Refusal("letters-missing", where,
             $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
             "Write it in Latin letters, with any accents.", "");
@@ -118,7 +118,7 @@ internal static class Binding
 
     private static void CheckRoom(Matter matter, Bundle bundle, Measure measure)
     {
-        if (bundle.Leaves.Any(l => l.Return is { } block && !block.Fits(measure)))
+        if (bundle.Papers.Any(l => l.Return is { } block && !block.Fits(measure)))
         {
             matter.Refuse("return-block-full", "claimant.address",
                 "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",

@@ -76,10 +76,10 @@ internal sealed record Recording(RecordedPaperKind Kind, int Certificates, int R
 }
 
 /// <summary>A packet before it is printed.</summary>
-/// <param name="Leaves">The papers.</param>
+/// <param name="Papers">The papers.</param>
 /// <param name="Guide">What the accompanying sheet says.</param>
 /// <param name="AlwaysDraft">Why the papers are only ever a draft; null where they are not.</param>
-internal sealed record Bundle(IReadOnlyList<Leaf> Leaves, Guide Guide, Refusal? AlwaysDraft = null)
+internal sealed record Bundle(IReadOnlyList<PaperBuilder> Papers, Guide Guide, Refusal? AlwaysDraft = null)
 {
     /// <summary>
     /// The sheet, of a paper that has one of its own: made of the fee, the number of pages and what stands in the way; null takes the one

@@ -149,8 +149,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
     private IEnumerable<Block> ByHand()
     {
-        var blanks = bundle.Leaves.Count == 1 ? bundle.Leaves[0].Blanks
-            : [.. bundle.Leaves.Where(l => l.Blanks.Count > 0).Select(l => $"{l.Title}: {string.Join("; ", l.Blanks)}").Distinct()];
+        var blanks = bundle.Papers.Count == 1 ? bundle.Papers[0].Blanks
+            : [.. bundle.Papers.Where(l => l.Blanks.Count > 0).Select(l => $"{l.Title}: {string.Join("; ", l.Blanks)}").Distinct()];
         if (blanks.Count == 0)
             yield break;
         List<Block> list = [new Heading(ForItsSigner ? "For the attorney to fill in" : "Fill in by hand, in ink", HeadType)
@@ -166,7 +166,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         if (guide.To.Count > 0)
         {
             yield return new Heading(guide.To.Count == 1 ? "To whom"
-                : bundle.Leaves.Any(l => l.Addressee is not null) ? $"To whom: {guide.To.Count} notices, one addressed to each"
+                : bundle.Papers.Any(l => l.Addressee is not null) ? $"To whom: {guide.To.Count} notices, one addressed to each"
                 : $"To whom: {guide.To.Count} copies", HeadType) { Before = HeadRoom,
                 Align = Align.Left };
             yield return new Table(

@@ -17,7 +17,7 @@ internal static class NoticeContents
     /// <param name="matter">The matter.</param>
     /// <param name="work">The label of the statement of work.</param>
     /// <param name="giver">The label of the claimant's name and address.</param>
-    public static void Put(Leaf leaf, Matter matter, string work = "Work provided", string giver = GivesThis)
+    public static void Put(PaperBuilder leaf, Matter matter, string work = "Work provided", string giver = GivesThis)
     {
         People(leaf, matter);
         Giver(leaf, matter, giver);
@@ -27,7 +27,7 @@ internal static class NoticeContents
     }
 
     /// <summary>Paragraphs (1) to (4): owner, direct contractor, lender, site.</summary>
-    public static void People(Leaf leaf, Matter matter)
+    public static void People(PaperBuilder leaf, Matter matter)
     {
         var isPublic = matter.Job.Work.Kind == WorkKind.Public;
         var owners = matter.In(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner);
@@ -64,7 +64,7 @@ internal static class NoticeContents
     /// <param name="leaf">The paper.</param>
     /// <param name="matter">The matter.</param>
     /// <param name="label">The label of name and address.</param>
-    public static void Giver(Leaf leaf, Matter matter, string label = GivesThis)
+    public static void Giver(PaperBuilder leaf, Matter matter, string label = GivesThis)
     {
         var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant's full name.",
             $"{Section}(5)");

@@ -21,7 +21,7 @@ internal sealed record PrintedFacts
     /// <summary>The signer's title.</summary>
     public required string? SignerTitle { get; init; }
 
-    /// <summary>Contractor's licence in words, or null.</summary>
+    /// <summary>Contractor's license in words, or null.</summary>
     public required string? License { get; init; }
 
     /// <summary>Owners and reputed owners.</summary>

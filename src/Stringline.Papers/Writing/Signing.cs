@@ -11,7 +11,7 @@ internal static class Signing
     /// <param name="section">The section that asks for it.</param>
     /// <param name="called">What the paper calls the claimant of the job file: "claimant", unless another one is the claimant
     /// there.</param>
-    public static void Claimant(Leaf leaf, Matter matter, string section, string called = "claimant") =>
+    public static void Claimant(PaperBuilder leaf, Matter matter, string section, string called = "claimant") =>
         leaf.Sign(Signer(matter, section), Under(matter, called));
 
     /// <summary>The verification, in the form of Code Civ. Proc. §§ 446 and 2015.5.</summary>
@@ -24,7 +24,7 @@ internal static class Signing
     /// <param name="saysReputed">
     /// Whether the paper names somebody as reputed, where that is said behind the oath too; null where all of it stands before.
     /// </param>
-    public static void Verify(Leaf leaf, Matter matter, string paper, string section, string called = "claimant", string? shortly = null,
+    public static void Verify(PaperBuilder leaf, Matter matter, string paper, string section, string called = "claimant", string? shortly = null,
         bool? saysReputed = null)
     {
         var facts = matter.Facts;
@@ -48,13 +48,13 @@ internal static class Signing
         : "The statements in it are true of my own knowledge.";
 
     // What the paper was given to say so far: it comes before its oath.
-    private static bool SaysReputed(Leaf leaf) => leaf.Texts.Any(t => t.Contains("(reputed ", StringComparison.Ordinal));
+    private static bool SaysReputed(PaperBuilder leaf) => leaf.Texts.Any(t => t.Contains("(reputed ", StringComparison.Ordinal));
 
     /// <summary>The owner's verification; the job file is the claimant's and does not know who signs for the owner.</summary>
     /// <param name="leaf">The paper.</param>
     /// <param name="paper">What the paper is called.</param>
     /// <param name="several">Whether the paper names several owners.</param>
-    public static void VerifyOwner(Leaf leaf, string paper, bool several)
+    public static void VerifyOwner(PaperBuilder leaf, string paper, bool several)
     {
         leaf.Blank("Verification: mark who signs it");
         leaf.Add(new Together(

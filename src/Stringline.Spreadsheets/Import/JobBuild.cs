@@ -1,6 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets.Columns;
 
 namespace Stringline.Spreadsheets.Import;

@@ -10,7 +10,7 @@ namespace Stringline.Spreadsheets.Import;
 /// <param name="reading">What the tables say.</param>
 /// <param name="build">Makes job files of it.</param>
 /// <param name="calendar">The days on which the offices of a county are closed; what is secured depends on it.</param>
-internal sealed class JoblessPayments(IJournal journal, TableReading reading, JobBuild build, Law.Time.OpenDays calendar)
+internal sealed class JoblessPayments(IJournal journal, TableReading reading, JobBuild build, Law.Counting.OpenDays calendar)
 {
     private readonly Dictionary<string, JobFile?> jobs = new(StringComparer.Ordinal);
 

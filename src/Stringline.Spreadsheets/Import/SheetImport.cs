@@ -1,5 +1,5 @@
 using Stringline.Exchange;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Store;
 
 namespace Stringline.Spreadsheets.Import;

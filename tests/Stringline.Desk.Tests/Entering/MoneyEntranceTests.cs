@@ -47,11 +47,11 @@ public sealed class MoneyEntranceTests
     [Fact]
     public void The_form_of_a_paper_reads_it_so() => Assert.All(Texts, text =>
     {
-        foreach (var told in (Told[])[Told.Amount, Told.Disputed])
+        foreach (var told in (PaperInput[])[PaperInput.Amount, PaperInput.Disputed])
         {
             var field = new PaperField(told, "amount", "", "text");
             var options = field.Take([text.Typed], new PaperOptions(), out var fault);
-            Assert.Equal((text.Typed, text.Dollars), (text.Typed, told == Told.Amount ? options.Amount : options.Disputed));
+            Assert.Equal((text.Typed, text.Dollars), (text.Typed, told == PaperInput.Amount ? options.Amount : options.Disputed));
             Assert.Equal(text.Dollars is null, fault is not null);
         }
     });
@@ -59,14 +59,14 @@ public sealed class MoneyEntranceTests
     [Fact]
     public void The_command_line_reads_it_so() => Assert.All(Texts, text =>
     {
-        foreach (var (told, name) in (IEnumerable<(Told, string)>)[(Told.Amount, "--amount"), (Told.Disputed, "--disputed")])
+        foreach (var (told, name) in (IEnumerable<(PaperInput, string)>)[(PaperInput.Amount, "--amount"), (PaperInput.Disputed, "--disputed")])
         {
-            var option = PaperTold.Of(told);
+            var option = PaperOption.Of(told);
             var parsed = new System.CommandLine.RootCommand { option.Option }.Parse([name, text.Typed]);
             var options = option.Take(parsed, new PaperOptions());
             Assert.Equal((text.Typed, text.Dollars is null), (text.Typed, parsed.Errors.Count > 0));
             if (text.Dollars is not null)
-                Assert.Equal((text.Typed, text.Dollars), (text.Typed, told == Told.Amount ? options.Amount : options.Disputed));
+                Assert.Equal((text.Typed, text.Dollars), (text.Typed, told == PaperInput.Amount ? options.Amount : options.Disputed));
         }
     });
 

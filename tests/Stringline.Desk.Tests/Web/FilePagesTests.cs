@@ -103,7 +103,7 @@ public sealed partial class FilePagesTests(OpenDesk desk) : IClassFixture<OpenDe
 
     [Theory]
     [InlineData("Did a tenant or other holder of less than the fee contract for the work? (work.orderedByTenant)", "/job/7/file?part=work#work.orderedByTenant")]
-    [InlineData("On which days was the licence active? Add claimant.license.active.", "/job/7/file?part=claimant#claimant.license.active")]
+    [InlineData("On which days was the license active? Add claimant.license.active.", "/job/7/file?part=claimant#claimant.license.active")]
     [InlineData("Has the claimant furnished the last of its work? Add furnishing-ended.", "/job/7/enter?what=furnishing-ended")]
     [InlineData("Then the 90 days run from that day (add completed, by actual).", "/job/7/enter?what=completed")]
     [InlineData("Was the work subject to acceptance by a public entity? (add work.subjectToAcceptanceBy).", "/job/7/file?part=work#work.subjectToAcceptanceBy")]

@@ -33,7 +33,7 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
         {
             Assert.Contains(total.Customer, list, StringComparison.Ordinal);
             var jobs = Enumerable.Range(1, 40).Select(id => desk.Office.Open(id)!).Where(job => job.Customer == total.Customer).ToList();
-            Assert.Equal(jobs.Sum(job => Hold.Of(job.Assessment).Owed), total.Owed);
+            Assert.Equal(jobs.Sum(job => Security.Of(job.Assessment).Owed), total.Owed);
             Assert.True(total.Held >= 0 && total.MaySecure >= 0 && total.Unsecured >= 0);
             var page = await desk.Page("/customer?name=" + Uri.EscapeDataString(total.Customer));
             Assert.Contains("<svg", page, StringComparison.Ordinal);

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Stringline.Law;
 using Stringline.Law.Facts;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using Stringline.Testing;
 
 namespace Stringline.Exchange.Tests.Growing;

@@ -56,7 +56,7 @@ public sealed class AuthorizedWorkTests
             .Notice("2026-03-03", Manner.CertifiedMail, "city", "direct").Completed("2026-05-04", CompletionTheory.Acceptance);
         var (good, sold) = (Public(true).On("2026-05-20"), Public(false).On("2026-05-20"));
 
-        foreach (var id in (string[])["preliminary-notice.last-day", "preliminary-notice.reaches-back-to", "completion.day", "licence"])
+        foreach (var id in (string[])["preliminary-notice.last-day", "preliminary-notice.reaches-back-to", "completion.day", "license"])
             Assert.Equal(good.Get(id).Standing, sold.Get(id).Standing);
         Assert.False(sold.Get("completion.day").Says("only sells"));
         Assert.True(sold.Get("stop-payment-notice.last-day").Says("only sells"));

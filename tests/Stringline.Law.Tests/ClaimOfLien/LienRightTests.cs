@@ -151,7 +151,7 @@ public sealed class LienRightTests
     {
         Assert.Single(Right(Supplier()).Why);
         var unlicensed = Supplier().Role(ClaimantRole.Subcontractor).On("2026-06-01");
-        Assert.Contains(unlicensed.Get("lien-right").Why, w => w.Text.EndsWith("in doubt.", StringComparison.Ordinal) && w.Section == unlicensed.Get("licence").Why[0].Section);
+        Assert.Contains(unlicensed.Get("lien-right").Why, w => w.Text.EndsWith("in doubt.", StringComparison.Ordinal) && w.Section == unlicensed.Get("license").Why[0].Section);
         Assert.True(Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..")).Says("lost."));
         Assert.True(Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04")).Says("narrowed."));
     }

@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Completion;
 
@@ -10,7 +10,7 @@ public sealed class CompletionDayTests
     private static CompletionReadings Read(JobBuilder job, string asOf = "2026-09-01")
     {
         var facts = job.FactsOn(asOf);
-        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory));
+        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory));
     }
 
     private static string[] Lines(CompletionReadings readings) => [.. readings.Open.Select(r =>

@@ -10,7 +10,7 @@ public sealed class CompletionEdgeTests
     private static CompletionReadings Read(JobBuilder job, string asOf = "2026-09-01")
     {
         var facts = job.FactsOn(asOf);
-        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory));
+        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory));
     }
 
     private static string Line(CompletionReading r) => $"{r.Name} {(r.On.IsExact ? LawText.IsoDay(r.On.Earliest) : $"{LawText.IsoDay(r.On.Earliest)}..{LawText.IsoDay(r.On.Latest)}")} {r.Firmness}";

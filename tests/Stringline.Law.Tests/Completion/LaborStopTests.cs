@@ -11,7 +11,7 @@ public sealed class LaborStopTests
     private static CompletionReadings Read(JobBuilder job, string asOf = "2026-09-01")
     {
         var facts = job.FactsOn(asOf);
-        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory));
+        return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory));
     }
 
     private static string[] Lines(CompletionReadings readings) => [.. readings.Open.Select(r => $"{r.Name} {r.On.Earliest:uuuu-MM-dd}..{r.On.Latest:uuuu-MM-dd} {r.Firmness}")];
@@ -165,7 +165,7 @@ public sealed class LaborStopTests
     public void A_notice_of_cessation_goes_by_the_stop_that_nothing_contests(string recorded, Verdict expected)
     {
         var facts = new JobBuilder().LaborCeased("2026-03-02").LaborCeased("2026-03-09").OwnerRecorded(recorded, OwnerNotice.Cessation).FactsOn("2026-09-01");
-        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
+        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
     }
 
     // Complete in law on 1 May, and labor was resumed on the 4th: the claimant may have furnished more since, so that it has not surely ceased, and a
@@ -241,7 +241,7 @@ public sealed class LaborStopTests
     public void What_another_stop_tells_of_labor_after_the_resumption_does_not_contest_this_one(string other, string? until, Verdict expected)
     {
         var facts = new JobBuilder().LaborCeased("2026-03-02", "2026-04-20").LaborCeased(other, until).OwnerRecorded("2026-04-10", OwnerNotice.Cessation).FactsOn("2026-09-01");
-        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Time.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
+        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
     }
 
     [Theory]

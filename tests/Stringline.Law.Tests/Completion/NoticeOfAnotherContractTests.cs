@@ -17,7 +17,7 @@ public sealed class NoticeOfAnotherContractTests
         .Furnished("2025-08-05", 51000m, until: "2025-10-10").Ended("2025-10-10").OwnerRecorded("2025-10-15", states: "2025-10-10", contractOf: contractOf).OwnerToldUs("2025-10-16")
         .Completed("2025-11-12");
 
-    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-01"), Law.Time.OpenDays.Statutory));
+    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-01"), Law.Counting.OpenDays.Statutory));
 
     private static Finding Last(JobBuilder job) => job.On("2025-12-01").Get("claim-of-lien.last-day");
 

@@ -104,7 +104,7 @@ public sealed class OneContractNoticeTests
         var job = Noticed(hiredBy, "2026-05-18", "2026-05-04");
         if (copy is not null)
             job.OwnerToldUs(copy);
-        var notice = Assert.Single(OwnersNotice.Of(job.FactsOn("2026-08-01"), Law.Time.OpenDays.Statutory));
+        var notice = Assert.Single(OwnersNotice.Of(job.FactsOn("2026-08-01"), Law.Counting.OpenDays.Statutory));
         Assert.Equal((expected, section), (notice.ReachesClaimant, notice.ReachWhy.Section));
         var last = job.Completed("2026-06-30").On("2026-08-01").Get("claim-of-lien.last-day");
         foreach (var words in (string[])["(parties.worksUnder)", "(owner-told-us.mailed)"])

@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Completion;
 
@@ -14,7 +14,7 @@ public sealed class OwnersCopyTests
     private static JobBuilder Job() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6430m)
         .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").OwnerRecorded("2025-10-27", states: "2025-10-22");
 
-    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-05"), Law.Time.OpenDays.Statutory));
+    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-05"), Law.Counting.OpenDays.Statutory));
 
     private static Finding Last(JobBuilder job, string asOf = "2025-12-05") => job.On(asOf).Get("claim-of-lien.last-day");
 

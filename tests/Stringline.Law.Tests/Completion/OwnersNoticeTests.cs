@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Completion;
@@ -39,8 +39,8 @@ public sealed class OwnersNoticeTests
             var notice = Notice(Noticed().OwnerRecorded(LawText.IsoDay(last)), "2027-12-01");
             Assert.True(notice.IsEffectiveIfCompletedOn(completed, last));
             Assert.False(notice.IsEffectiveIfCompletedOn(completed, last.PlusDays(1)));
-            Assert.True(notice.FirstCompletionServed(last) <= completed);
-            Assert.False(notice.IsEffectiveIfCompletedOn(notice.FirstCompletionServed(last).PlusDays(-1), last));
+            Assert.True(notice.EarliestCompletionCovered(last) <= completed);
+            Assert.False(notice.IsEffectiveIfCompletedOn(notice.EarliestCompletionCovered(last).PlusDays(-1), last));
         }
     }
 
@@ -108,7 +108,7 @@ public sealed class OwnersNoticeTests
     [Fact]
     [Proves("Civ. Code § 8182(a)")]
     public void The_first_completion_served_is_the_first_whose_fifteenth_day_rolls_to_the_recording() =>
-        Assert.Equal(Day("2026-10-27"), Notice(Noticed().OwnerRecorded("2026-11-12")).FirstCompletionServed(Day("2026-11-12")));
+        Assert.Equal(Day("2026-10-27"), Notice(Noticed().OwnerRecorded("2026-11-12")).EarliestCompletionCovered(Day("2026-11-12")));
 
     [Theory]
     [InlineData(null, Verdict.Open)]

@@ -54,7 +54,7 @@ public sealed class DebtDaysTests
     public void One_who_was_never_licensed_has_no_action_on_the_debt_either()
     {
         var on = Job(true).Claimant(c => c with { License = new License { Required = true, Never = true } }).On("2026-03-10");
-        Assert.Equal(Standing.Lost, on.Get("licence").Standing);
+        Assert.Equal(Standing.Lost, on.Get("license").Standing);
         Assert.Equal(Standing.Lost, on.Get("debt.last-day").Standing);
     }
 

@@ -2,7 +2,7 @@ using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Enforcement;
 
@@ -76,7 +76,7 @@ public sealed class EnforcementProperties
                 var on = Of(asked.Job, asked.AsOf);
                 if (on.Find("lis-pendens.last-day") is not { } notice)
                     return;
-                var actions = asked.Job.All<ActionFiled>().Where(a => a.On.Earliest is { } day && Period.LastDay(day, 20) == notice.Readings[0].Day).ToArray();
+                var actions = asked.Job.All<ActionFiled>().Where(a => a.On.Earliest is { } day && TimeLimit.LastDay(day, 20) == notice.Readings[0].Day).ToArray();
                 Assert.NotEmpty(actions);
                 Assert.Contains(actions, a => asked.Job.All<ClaimRecorded>().Any(c => c.On.Earliest <= a.On.Latest));
             },
@@ -157,7 +157,7 @@ public sealed class EnforcementProperties
                 var asOf = recorded.PlusDays(asked);
                 var row = Of(job, asOf).Find("design-lien.enforcement-last-day");
                 Assert.Equal(!released && !(job.Work.Commenced <= asOf), row is not null);
-                Assert.True(row is null || row.ActBy <= Period.LastDay(recorded, 90));
+                Assert.True(row is null || row.ActBy <= TimeLimit.LastDay(recorded, 90));
             },
             print: t => $"+{t.Item2} +{t.Item3} {t.Item4}: {t.Item1.Print()}", iter: Tries);
 }

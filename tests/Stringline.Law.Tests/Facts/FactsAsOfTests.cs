@@ -46,8 +46,8 @@ public sealed class FactsAsOfTests
     {
         var job = new JobBuilder().Furnished("2026-03-02", until: "2026-05-01").Furnished("2026-03-01..2026-03-20").Furnished("2026-04-06");
         var facts = job.FactsOn("2026-06-01");
-        Assert.Equal(new Days(Day("2026-03-01"), Day("2026-03-02")), facts.FirstFurnished);
-        Assert.Equal(new Days(Day("2026-05-01"), Day("2026-05-01")), facts.LastFurnished);
+        Assert.Equal(new DaySpan(Day("2026-03-01"), Day("2026-03-02")), facts.FirstFurnished);
+        Assert.Equal(new DaySpan(Day("2026-05-01"), Day("2026-05-01")), facts.LastFurnished);
         Assert.Null(job.Furnished("?").FactsOn("2026-06-01").FirstFurnished);
     }
 

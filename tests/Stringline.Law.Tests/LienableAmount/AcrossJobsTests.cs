@@ -1,6 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.LienableAmount;
 

@@ -29,7 +29,7 @@ public sealed class AmountsByRemedyTests
         Assert.Equal(["Civ. Code § 3302"], Sections(job.Owed));
         // By the road of the preliminary notice the bond reaches no further than the notice does (Civ. Code § 8612); by its own it reaches all.
         var facts = Private().Furnished("2025-08-05", 3_000m).Furnished("2025-09-22", 3_430m).Notice("2025-10-08").FactsOn("2025-12-01");
-        var byNotice = Demand.Of(facts, PreliminaryNoticeDays.ReachOf(facts, Stringline.Law.Time.OpenDays.Statutory), Remedy.PaymentBond);
+        var byNotice = Demand.Of(facts, PreliminaryNoticeDays.ReachOf(facts, Stringline.Law.Counting.OpenDays.Statutory), Remedy.PaymentBond);
         Assert.Equal(3_430m, byNotice.Demand);
         Assert.Equal(["Civ. Code § 8606(a)", "Civ. Code § 8204(a)"], Sections(byNotice));
         Assert.Equal(6_430m, job.AmountOf(Remedy.PaymentBond)!.Demand);
@@ -231,7 +231,7 @@ public sealed class AmountsByRemedyTests
         var job = Private().Notice("2025-08-14").Furnished("2025-08-05", 6_430m).Paid("2025-08-20", 1_000m).Which(e => e with { Learned = JobBuilder.Day("2025-09-20") })
             .Furnished("2025-10-01", 1_870m).Paid("2025-10-20", 500m);
         var facts = job.FactsOn("2025-12-01");
-        var reach = PreliminaryNoticeDays.ReachOf(facts, Stringline.Law.Time.OpenDays.Statutory);
+        var reach = PreliminaryNoticeDays.ReachOf(facts, Stringline.Law.Counting.OpenDays.Statutory);
         var then = Demand.Of(facts.Through(JobBuilder.Day("2025-09-02")), reach, Remedy.StopPaymentNotice);
         Assert.Equal(5_430m, then.Demand);
         Assert.Equal(6_800m, Demand.Of(facts, reach, Remedy.StopPaymentNotice).Demand);

@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Plan;
@@ -135,7 +135,7 @@ public sealed class IndexWatchTests
         Assert.Null(bond.BondNoticeGiven("2025-11-03").On("2025-12-01").Find(Watch));
 
         var barred = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2025-09-15..").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14");
-        Assert.Equal(Standing.Lost, barred.On("2025-12-01").Get("licence").Standing);
+        Assert.Equal(Standing.Lost, barred.On("2025-12-01").Get("license").Standing);
         Assert.Null(barred.On("2025-12-01").Find(Watch));
         Assert.Null(barred.PublicWork().On("2025-12-01").Find(Watch));
     }

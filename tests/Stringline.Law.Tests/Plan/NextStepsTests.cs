@@ -1,5 +1,5 @@
 using CsCheck;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Plan;
 

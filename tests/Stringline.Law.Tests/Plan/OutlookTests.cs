@@ -1,7 +1,7 @@
 using CsCheck;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Plan;
 

@@ -1,6 +1,6 @@
 using CsCheck;
 using Stringline.Law.Plan;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Plan;
 

@@ -27,7 +27,7 @@ public sealed class GivingTests
     [InlineData(Manner.Substituted, "2026-03-25")]
     [Proves("Civ. Code § 8116")]
     public void Notice_is_complete_on_delivery_or_deposit_but_five_days_after_leaving_and_mailing(Manner manner, string complete) =>
-        Assert.Equal(new Days(Day(complete), Day(complete)), Giving.CompleteOn(NumberTable.Shipped, new Days(Day("2026-03-20"), Day("2026-03-20")), manner));
+        Assert.Equal(new DaySpan(Day(complete), Day(complete)), Giving.CompleteOn(NumberTable.Shipped, new DaySpan(Day("2026-03-20"), Day("2026-03-20")), manner));
 
     // Only of one left and mailed does the day of mailing count: delivered by hand on 20 March it was complete that day, though a copy was mailed on the 24th.
     [Theory]
@@ -37,7 +37,7 @@ public sealed class GivingTests
     [InlineData(null, "2026-03-24", "2026-03-20")]
     [Proves("Civ. Code § 8116")]
     public void A_copy_mailed_beside_it_delays_only_one_that_was_left(Manner? manner, string mailed, string complete) =>
-        Assert.Equal(new Days(Day(complete), Day(complete)), Giving.CompleteOn(NumberTable.Shipped, When("2026-03-20"), manner, Day(mailed)));
+        Assert.Equal(new DaySpan(Day(complete), Day(complete)), Giving.CompleteOn(NumberTable.Shipped, When("2026-03-20"), manner, Day(mailed)));
 
     // IGA Aluminum v. Manufacturers Bank (1982) 130 Cal.App.3d 699: first-class mail is not a manner of giving notice.
     [Fact]
@@ -64,13 +64,13 @@ public sealed class GivingTests
             .Notice("2026-03-06", Manner.CertifiedMail, "direct")
             .FactsOn("2026-04-01");
         var given = Giving.FirstGiven(NumberTable.Shipped, facts.All<NoticeGiven>(), [facts.Job.Party("owner")!], out var used);
-        Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), given);
+        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")), given);
         Assert.Equal(1, used!.Index);
         // One that may have come sooner, and later too, is not the one that surely came first.
         var soon = new JobBuilder().Notice("2026-03-12").Notice("2026-03-01..2026-03-31").FactsOn("2026-04-01");
-        Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(NumberTable.Shipped, soon.PreliminaryNotices, [soon.Job.Party("owner")!], out _));
+        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(NumberTable.Shipped, soon.PreliminaryNotices, [soon.Job.Party("owner")!], out _));
         var late = new JobBuilder().Notice("2026-03-01..2026-03-31").Notice("2026-03-12").FactsOn("2026-04-01");
-        Assert.Equal(new Days(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(NumberTable.Shipped, late.PreliminaryNotices, [late.Job.Party("owner")!], out _));
+        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(NumberTable.Shipped, late.PreliminaryNotices, [late.Job.Party("owner")!], out _));
     }
 
     [Fact]

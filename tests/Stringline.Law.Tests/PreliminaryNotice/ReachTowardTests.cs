@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
@@ -35,8 +35,8 @@ public sealed class ReachTowardTests
         Assert.Equal(told is null ? null : Day(told), toward.Given?.Latest);
         Assert.Equal(kind == ReachKind.NotGiven, toward.Missing.Count == 1);
         Assert.Equal(kind == ReachKind.NotGiven, !toward.GivenToAll);
-        Assert.Equal(kind == ReachKind.Whole, toward.SurelyCovers(Day("2025-08-05")));
-        Assert.Equal(kind != ReachKind.NotGiven, toward.SurelyCovers(Day("2025-09-22")));
+        Assert.Equal(kind == ReachKind.Whole, toward.CertainlyCovers(Day("2025-08-05")));
+        Assert.Equal(kind != ReachKind.NotGiven, toward.CertainlyCovers(Day("2025-09-22")));
         Assert.Equal(ReachKind.Whole, reach.Toward(facts.Job.Party("owner")!).Kind);
         Assert.Equal(ReachKind.Whole, reach.Toward(facts.Job.Party("direct")!).Kind);
     }

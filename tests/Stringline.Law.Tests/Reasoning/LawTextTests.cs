@@ -32,7 +32,7 @@ public sealed class LawTextTests
 
     [Fact]
     public void A_day_that_the_file_does_not_tell_is_said_to_be_unknown() =>
-        Assert.Equal("The action ended on a day that is not known.", Reason.Of("Civ. Code § 8556", $"The action ended {(Days?)null}.").Text);
+        Assert.Equal("The action ended on a day that is not known.", Reason.Of("Civ. Code § 8556", $"The action ended {(DaySpan?)null}.").Text);
 
     [Fact]
     public void A_finding_lists_the_sections_that_applied_once_each_children_included()

@@ -1,6 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.SecondReading;
 
@@ -27,7 +27,7 @@ internal static class Comparison
                 continue;
             }
 
-            var reading = finding.Id == "licence" ? matter.License : world.Everywhere(remedy);
+            var reading = finding.Id == "license" ? matter.License : world.Everywhere(remedy);
             counted?.Invoke(finding, reading);
             if (!reading.Allows(finding.Standing))
                 parted(new Disagreement(seed, finding.Id, "standing", finding.Standing.Word(),

@@ -67,7 +67,7 @@ internal static class LicenseReading
     // for circumstances beyond control (§ 7125.1). For another cause, or none told, either way.
     private static bool Counts(World w, LicenseSpan span, int which)
     {
-        if (span.PutBack is not { } received)
+        if (span.Reinstated is not { } received)
             return true;
         switch (span.Cause)
         {

@@ -18,7 +18,7 @@ internal static class SecondReader
     private static Func<World, Answer>? Limited(string id, WorkKind kind, Func<World, Answer>? read)
     {
         if (read is not { } remedy
-            || id is "licence" or "preliminary-notice.last-day" or "preliminary-notice.reaches-back-to" or "completion.day"
+            || id is "license" or "preliminary-notice.last-day" or "preliminary-notice.reaches-back-to" or "completion.day"
                 || kind == WorkKind.Federal)
             return read;
         return w =>
@@ -82,7 +82,7 @@ internal static class SecondReader
 
     private static Func<World, Answer>? Remedy(string id, WorkKind kind) => (id, kind) switch
     {
-        ("licence", _) => LicenseReading.Finding,
+        ("license", _) => LicenseReading.Finding,
         ("authorized-work", _) => OtherReadings.AuthorizedWork,
         ("payment-bond.action-first-day", _) => OtherReadings.BondSuit,
         ("prosecution.five-years", _) => ProsecutionReading.FiveYears,

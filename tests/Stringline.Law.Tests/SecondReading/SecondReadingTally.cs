@@ -21,7 +21,7 @@ public sealed class SecondReadingTally
         Parallel.For(0, files, i =>
         {
             var (job, asOf) = RemedyJobGen.Of((ulong)i);
-            foreach (var finding in Assessment.Of(job, asOf, Law.Time.OpenDays.Statutory).Findings)
+            foreach (var finding in Assessment.Of(job, asOf, Law.Counting.OpenDays.Statutory).Findings)
             {
                 if (SecondReader.Of(finding.Id, job.Work.Kind) is null)
                     notRead.AddOrUpdate(($"{job.Work.Kind} {finding.Id}", finding.Standing), 1, (_, n) => n + 1);
@@ -62,7 +62,7 @@ public sealed class SecondReadingTally
                 output.WriteLine($"{d.Library} | {d.Checker} | as of {LawText.IsoDay(asOf)}, seed {d.Seed}");
                 var small = Shrunk.Of(job, asOf, d);
                 output.WriteLine(Told.Of(small));
-                foreach (var reading in Assessment.Of(small, asOf, Law.Time.OpenDays.Statutory).Find(d.Id)!.Readings)
+                foreach (var reading in Assessment.Of(small, asOf, Law.Counting.OpenDays.Statutory).Find(d.Id)!.Readings)
                     output.WriteLine($"    library: {reading}");
                 if (SecondReader.Of(d.Id, job.Work.Kind) is not null)
                     output.WriteLine(Comparison.Worlds(small, asOf, d.Id));
@@ -77,7 +77,7 @@ public sealed class SecondReadingTally
         var (job, asOf) = RemedyJobGen.Of(ulong.Parse(Environment.GetEnvironmentVariable("SECOND_READING_SEED") ?? "0", CultureInfo.InvariantCulture));
         var output = TestContext.Current.TestOutputHelper!;
         output.WriteLine($"{LawText.IsoDay(asOf)} {Told.Of(job)}");
-        foreach (var finding in Assessment.Of(job, asOf, Law.Time.OpenDays.Statutory).Findings)
+        foreach (var finding in Assessment.Of(job, asOf, Law.Counting.OpenDays.Statutory).Findings)
         {
             var days = string.Join(", ", finding.Readings.Select(r => $"{LawText.IsoDay(r.Day)} {r.Name}"));
             output.WriteLine($"{finding.Id}: {finding.Standing.Word()} act by {(finding.ActBy is { } day ? LawText.IsoDay(day) : "-")} [{days}]");

@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.SecondReading;
 

@@ -1,7 +1,7 @@
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 
 namespace Stringline.Law.Tests.StopPaymentNotice;

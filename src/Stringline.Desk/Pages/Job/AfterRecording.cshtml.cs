@@ -9,7 +9,7 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Desk.Pages.Job;
 
 /// <summary>The time after a claim of lien was taken to the counter: what happened there, and what must be done within the 90 days.</summary>
-internal sealed class AfterRecordingModel(Office office, Ways ways) : PageModel
+internal sealed class AfterRecordingModel(Office office, NavLinks ways) : PageModel
 {
     /// <summary>The job's id.</summary>
     [BindProperty(SupportsGet = true)]

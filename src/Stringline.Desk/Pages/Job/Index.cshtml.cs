@@ -9,7 +9,7 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Desk.Pages.Job;
 
 /// <summary>One job: its line, where every right stands, what is open, and its journal.</summary>
-internal sealed class IndexModel(Office office, Ways ways) : PageModel
+internal sealed class IndexModel(Office office, NavLinks ways) : PageModel
 {
     /// <summary>The job's id.</summary>
     [BindProperty(SupportsGet = true)]
@@ -51,12 +51,12 @@ internal sealed class IndexModel(Office office, Ways ways) : PageModel
         .ThenByDescending(open => open.question.Dollars ?? 0)];
 
     /// <summary>The page on which a finding's step is done; null where the finding asks for no step.</summary>
-    public Way? StepOf(Finding finding) => Job.Assessment.Next.FirstOrDefault(step => step.Finding == finding.Id) is { } next
+    public Link? StepOf(Finding finding) => Job.Assessment.Next.FirstOrDefault(step => step.Finding == finding.Id) is { } next
         ? WayOf(next)
         : null;
 
     /// <summary>The page on which a step is done.</summary>
-    public Way WayOf(Law.Plan.NextStep step) => ways.To(Job.Id, new Store.AssessedStep(step.Finding, step.Do, "", step.ActBy, step.Standing));
+    public Link WayOf(Law.Plan.NextStep step) => ways.To(Job.Id, new Store.AssessedStep(step.Finding, step.Do, "", step.ActBy, step.Standing));
 
     /// <summary>The papers that prove an entry, as links, and the way to attach one.</summary>
     public Entering.EntryProofs ProofsOf(Law.Facts.Entry entry) => Entering.EntryProofs.Of(Job.Stored, entry);

@@ -14,7 +14,7 @@ using Stringline.Places;
 namespace Stringline.Desk.Pages.Job;
 
 /// <summary>One paper of a job: what it is for, what it asks, what is missing, and once nothing is, the paper itself.</summary>
-internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : PageModel
+internal sealed class PaperModel(Office office, NavLinks ways, PaperWorkbench bench) : PageModel
 {
     /// <summary>The job's id.</summary>
     [BindProperty(SupportsGet = true)]
@@ -58,13 +58,13 @@ internal sealed class PaperModel(Office office, Ways ways, PaperBench bench) : P
     public string Place(Refusal refusal) =>
         refusal.Where == "assessment" ? "Where the right stands" : Fields.FirstOrDefault(field => "--" + field.Name == refusal.Where)?.Words
         ?? Job.Assessment.Find(refusal.Where)?.Title
-        ?? (refusal.Where == "entries" ? "The journal" : HeadForms.LabelOf(refusal.Where) ?? MendAt.InWords(refusal.Where));
+        ?? (refusal.Where == "entries" ? "The journal" : HeadForms.LabelOf(refusal.Where) ?? FixLink.InWords(refusal.Where));
 
     /// <summary>Where a refusal is mended; null where no page can.</summary>
-    public Way? Mend(Refusal refusal) => MendAt.Of(refusal, Job, ways);
+    public Link? Fix(Refusal refusal) => FixLink.Of(refusal, Job, ways);
 
     /// <summary>Where what happened with the paper is entered.</summary>
-    public IReadOnlyList<Way> Afterwards => [.. AfterPaper.Of(Asked.Paper, Asked.Options, Job, ways)];
+    public IReadOnlyList<Link> Afterwards => [.. AfterPaper.Of(Asked.Paper, Asked.Options, Job, ways)];
 
     /// <summary>The address of one of the files.</summary>
     public string Address(string file) => $"/job/{Id}/papers/{Asked.Paper.Id}/{Uri.EscapeDataString(file)}{Asked.Query(Job.Stored.Tip.Sequence)}";

@@ -37,7 +37,7 @@ internal static class EntryWords
     public static string When(Entry entry) => entry switch
     {
         Furnished { On.Earliest: { } first, Until.Latest: { } last } when first != last => $"{LawText.Day(first)} to {LawText.Day(last)}",
-        _ => Days.Of(entry.On) is { } days ? days.ToString() : "day not known",
+        _ => DaySpan.Of(entry.On) is { } days ? days.ToString() : "day not known",
     };
 
     /// <summary>In one line for a link: kind and day.</summary>

@@ -40,7 +40,7 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     private sealed record Line(string? Text, bool Begins, bool Clings);
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var gap = LabelWidth > 0 ? 12.0 : 0;
         var numberWidth = Number is null ? 0 : 18;
@@ -60,15 +60,15 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
             // The label is set line under line at its own pitch, whatever stands beside it: it all hangs on the first line.
             var labelled = (values[0].Text is null ? BlankHeight - Style.Pitch - 2 : 0) + (labels.Count * LabelStyle.Pitch);
             var last = i == values.Count - 1;
-            yield return new Strip
+            yield return new LayoutRow
             {
                 Height = last ? height + Math.Max(0, labelled - used) : height,
                 Before = before,
                 Again = first || again is null ? [] : [again],
-                ToNext = !last && (clings || used < labelled || values.Count <= WholeRow) ? Glue.Fast : Glue.None,
+                ToNext = !last && (clings || used < labelled || values.Count <= WholeRow) ? KeepTogether.Fast : KeepTogether.None,
                 Draw = (ink, x, y) =>
                 {
-                    var baseline = y + Clings.Baseline(Style) + lift;
+                    var baseline = y + KeepRules.Baseline(Style) + lift;
                     if (first && Number is not null)
                         ink.Text(Number, x, baseline, LabelStyle);
                     for (var line = 0; first && line < labels.Count; line++)
@@ -83,21 +83,21 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
     }
 
     // What goes on over a page says whose it is; a row without a label has nothing to say.
-    private Strip? Again(Measure measure, double numberWidth)
+    private LayoutRow? Again(Measure measure, double numberWidth)
     {
         if (LabelWidth <= 0 || Label.Length == 0)
             return null;
         var lines = measure.Lines($"{Label}, continued", LabelStyle, LabelWidth - numberWidth);
-        return new Strip
+        return new LayoutRow
         {
             Height = (lines.Count * LabelStyle.Pitch) + Between,
-            ToNext = Glue.Fast,
+            ToNext = KeepTogether.Fast,
             Draw = (ink, x, y) =>
             {
                 if (Number is not null)
-                    ink.Text(Number, x, y + Clings.Baseline(LabelStyle), LabelStyle);
+                    ink.Text(Number, x, y + KeepRules.Baseline(LabelStyle), LabelStyle);
                 for (var line = 0; line < lines.Count; line++)
-                    ink.Text(lines[line], x + numberWidth, y + Clings.Baseline(LabelStyle) + (line * LabelStyle.Pitch), LabelStyle);
+                    ink.Text(lines[line], x + numberWidth, y + KeepRules.Baseline(LabelStyle) + (line * LabelStyle.Pitch), LabelStyle);
             },
         };
     }
@@ -113,6 +113,6 @@ internal sealed record FieldRow(string Label, params IReadOnlyList<string?> Valu
         var lines = measure.Lines(value, Style, width);
         var isWhole = lines.Count <= WholeLines && value.Contains('\n', StringComparison.Ordinal);
         for (var i = 0; i < lines.Count; i++)
-            yield return new Line(lines[i], i == 0, i < lines.Count - 1 && (isWhole || Layout.Clings.Line(i, lines.Count)));
+            yield return new Line(lines[i], i == 0, i < lines.Count - 1 && (isWhole || Layout.KeepRules.Line(i, lines.Count)));
     }
 }

@@ -16,7 +16,7 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
     public override IEnumerable<string> Says => Blocks.SelectMany(b => b.Says);
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var strips = Blocks.SelectMany(b => b.Cut(measure, width - (2 * Pad))).ToList();
         var inside = strips.Sum(s => s.Before + s.Height) - strips[0].Before;
@@ -27,7 +27,7 @@ internal sealed record Framed(params IReadOnlyList<Block> Blocks) : Block
             yield break;
         }
 
-        yield return new Strip
+        yield return new LayoutRow
         {
             Before = Before,
             Lines = strips.Sum(s => s.Lines),

@@ -18,11 +18,11 @@ internal sealed record Heading(string Text, TypeStyle Style) : Block
     protected override int Level => Style == TypeStyle.Title ? 1 : 2;
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var inset = Align == Align.Center ? (width - Balanced(measure, width)) / 2 : 0;
         return new Paragraph(Text, Style) { Before = Before, Align = Align, WithNext = true }.Cut(measure, width - (2 * inset))
-            .Select(s => s with { ToNext = Glue.Fast, Part = null, Draw = (ink, x, y) => s.Draw(ink, x + inset, y) });
+            .Select(s => s with { ToNext = KeepTogether.Fast, Part = null, Draw = (ink, x, y) => s.Draw(ink, x + inset, y) });
     }
 
     // The least width in which the words take no more lines: no single word is left over for the last.

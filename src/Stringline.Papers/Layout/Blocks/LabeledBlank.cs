@@ -28,11 +28,11 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
     public bool WithNext { get; init; }
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width) =>
         (Value is { } value ? Written(measure, width, value) : Ruled(measure, width))
             .Select((s, i) => i == 0 ? s with { Before = Before } : s);
 
-    private IEnumerable<Strip> Written(Measure measure, double width, string value)
+    private IEnumerable<LayoutRow> Written(Measure measure, double width, string value)
     {
         // The sign of dollars at the label's end belongs to the figures: it is set as they are.
         var dollars = Label.EndsWith('$');
@@ -51,34 +51,34 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
         measure.Width(label.TrimEnd(' '), Style) + (label.EndsWith(' ') ? measure.Width(" ", Style) : 0);
 
     // The lines of a label that stand above the one with the value.
-    private IEnumerable<Strip> Above(List<string> lines) => lines.Select((line, i) => new Strip
+    private IEnumerable<LayoutRow> Above(List<string> lines) => lines.Select((line, i) => new LayoutRow
     {
         Height = Style.Pitch,
-        ToNext = Clings.Line(i, lines.Count, mayPart: true) || i == lines.Count - 1 ? Glue.Fast : Glue.None,
-        Draw = (ink, x, y) => ink.Text(line, x, y + Clings.Baseline(Style), Style),
+        ToNext = KeepRules.Line(i, lines.Count, mayPart: true) || i == lines.Count - 1 ? KeepTogether.Fast : KeepTogether.None,
+        Draw = (ink, x, y) => ink.Text(line, x, y + KeepRules.Baseline(Style), Style),
     });
 
-    private IEnumerable<Strip> Beside(Measure measure, double width, string label, double lead, string value)
+    private IEnumerable<LayoutRow> Beside(Measure measure, double width, string label, double lead, string value)
     {
         var lines = measure.Lines(value, ValueStyle, width - lead);
         for (var i = 0; i < lines.Count; i++)
         {
             var (line, first) = (lines[i], i == 0);
-            yield return new Strip
+            yield return new LayoutRow
             {
                 Height = Style.Pitch,
-                ToNext = Clings.Line(i, lines.Count) || (WithNext && i == lines.Count - 1) ? Glue.Fast : Glue.None,
+                ToNext = KeepRules.Line(i, lines.Count) || (WithNext && i == lines.Count - 1) ? KeepTogether.Fast : KeepTogether.None,
                 Draw = (ink, x, y) =>
                 {
                     if (first && label.Length > 0)
-                        ink.Exactly(label, x, y + Clings.Baseline(Style), Style);
-                    ink.Text(line, x + lead, y + Clings.Baseline(Style), ValueStyle);
+                        ink.Exactly(label, x, y + KeepRules.Baseline(Style), Style);
+                    ink.Text(line, x + lead, y + KeepRules.Baseline(Style), ValueStyle);
                 },
             };
         }
     }
 
-    private IEnumerable<Strip> Ruled(Measure measure, double width)
+    private IEnumerable<LayoutRow> Ruled(Measure measure, double width)
     {
         var lines = measure.Lines(Label, Style, width).ToList();
         if (measure.Width(lines[^1], Style) > width - LeastRule)
@@ -89,15 +89,15 @@ internal sealed record LabeledBlank(string Label, string? Value, TypeStyle Style
             var last = i == lines.Count - 1;
             var above = last ? Room : 0;
             var from = line.Length == 0 ? 0 : measure.Width(line, Style) + (Label.EndsWith('$') ? 2 : 5);
-            yield return new Strip
+            yield return new LayoutRow
             {
                 Height = Style.Pitch + above,
-                ToNext = Clings.Line(i, lines.Count, mayPart: true) || (last && WithNext) ? Glue.Fast : Glue.None,
+                ToNext = KeepRules.Line(i, lines.Count, mayPart: true) || (last && WithNext) ? KeepTogether.Fast : KeepTogether.None,
                 Draw = (ink, x, y) =>
                 {
-                    ink.Text(line, x, y + above + Clings.Baseline(Style), Style);
+                    ink.Text(line, x, y + above + KeepRules.Baseline(Style), Style);
                     if (last)
-                        ink.Rule(x + from, x + width, y + above + Clings.Baseline(Style) + 2);
+                        ink.Rule(x + from, x + width, y + above + KeepRules.Baseline(Style) + 2);
                 },
             };
         }

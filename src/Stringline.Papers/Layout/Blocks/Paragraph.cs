@@ -37,24 +37,24 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
     public override IEnumerable<string> Says => [Text.Replace(Unbroken.Space, ' ')];
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var lines = measure.Lines(Text, Style, width - Indent);
         for (var i = 0; i < lines.Count; i++)
         {
             var line = lines[i];
             var first = i == 0;
-            yield return new Strip
+            yield return new LayoutRow
             {
                 Height = Style.Pitch,
                 Before = first ? Before : 0,
-                ToNext = Clings.Line(i, lines.Count, MayPart) || (WithNext && i == lines.Count - 1) ? Glue.Fast : Glue.None,
+                ToNext = KeepRules.Line(i, lines.Count, MayPart) || (WithNext && i == lines.Count - 1) ? KeepTogether.Fast : KeepTogether.None,
                 Draw = (ink, x, y) =>
                 {
                     var start = Align == Align.Center ? (width - Indent - measure.Width(line, Style)) / 2 : 0;
-                    ink.Text(line, x + Indent + start, y + Clings.Baseline(Style), Style);
+                    ink.Text(line, x + Indent + start, y + KeepRules.Baseline(Style), Style);
                     if (first && Mark is not null)
-                        ink.Text(Mark, x + Indent - measure.Width(Mark, Style) - 6, y + Clings.Baseline(Style), Style);
+                        ink.Text(Mark, x + Indent - measure.Width(Mark, Style) - 6, y + KeepRules.Baseline(Style), Style);
                 },
             };
         }
@@ -62,7 +62,7 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
 }
 
 /// <summary>Rules that all lines of text share.</summary>
-internal static class Clings
+internal static class KeepRules
 {
     // A paragraph of no more lines is never cut.
     private const int WholeParagraph = 5;

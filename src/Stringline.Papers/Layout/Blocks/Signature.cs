@@ -20,7 +20,7 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
     public double Before { get; init; } = 8;
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var style = TypeStyle.Body;
         var small = TypeStyle.Small;
@@ -30,7 +30,7 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
         var leftHeight = Name is null
             ? Room + (ToSecond * (1 + Under.Count)) + 2 + small.Pitch
             : Room + ((names.Count + under.Count) * style.Pitch) + 3;
-        yield return new Strip
+        yield return new LayoutRow
         {
             Height = Math.Max(leftHeight, Room + ToSecond + 2 + small.Pitch),
             Before = Before,
@@ -45,23 +45,23 @@ internal sealed record Signature(string? Name, params IReadOnlyList<string> Unde
                     for (var i = 0; i < captions.Length; i++)
                     {
                         ink.Rule(x, x + left, y + Room + (i * ToSecond));
-                        ink.Text(captions[i], x, y + Room + (i * ToSecond) + 2 + Clings.Baseline(small), small);
+                        ink.Text(captions[i], x, y + Room + (i * ToSecond) + 2 + KeepRules.Baseline(small), small);
                     }
                 }
 
                 var top = y + Room + 3;
                 foreach (var line in Name is null ? [] : names.Concat(under))
                 {
-                    ink.Text(line, x, top + Clings.Baseline(style), style);
+                    ink.Text(line, x, top + KeepRules.Baseline(style), style);
                     top += style.Pitch;
                 }
 
                 var right = x + left + 22;
                 ink.Rule(right, x + width, y + Room);
-                ink.Text("Date of signing", right, y + Room + 2 + Clings.Baseline(small), small);
+                ink.Text("Date of signing", right, y + Room + 2 + KeepRules.Baseline(small), small);
                 var second = y + Room + ToSecond;
                 ink.Rule(right, x + width, second);
-                ink.Text("Signed at (city, state)", right, second + 2 + Clings.Baseline(small), small);
+                ink.Text("Signed at (city, state)", right, second + 2 + KeepRules.Baseline(small), small);
             },
         };
     }

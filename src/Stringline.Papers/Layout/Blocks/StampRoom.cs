@@ -13,16 +13,16 @@ internal sealed record StampRoom(string Caption) : Block
     private const double Before = 12;
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var style = TypeStyle.BodyBold;
-        yield return new Strip
+        yield return new LayoutRow
         {
             Before = Before,
             Height = style.Pitch + 4 + Height,
             Draw = (ink, x, y) =>
             {
-                ink.Text(Caption, x, y + Clings.Baseline(style), style);
+                ink.Text(Caption, x, y + KeepRules.Baseline(style), style);
                 ink.Aside(() => ink.Frame(x, y + style.Pitch + 4, Width, Height, 0.75));
             },
         };

@@ -26,10 +26,10 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
     public bool LastIsSum { get; init; }
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
-        List<Strip> head = [.. Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle, isHead: true)
-            .Select(s => s with { ToNext = Glue.Fast, Before = s.Before == 0 ? 0 : Before })];
+        List<LayoutRow> head = [.. Row(measure, width, [.. Columns.Select(c => c.Head)], HeadStyle, isHead: true)
+            .Select(s => s with { ToNext = KeepTogether.Fast, Before = s.Before == 0 ? 0 : Before })];
         foreach (var strip in head)
             yield return strip;
         for (var i = 0; i < Rows.Count; i++)
@@ -47,7 +47,7 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
 
     private sealed record Cell(double Left, double Wide, bool AtRight, IReadOnlyList<string> Lines);
 
-    private IEnumerable<Strip> Row(Measure measure, double width, IReadOnlyList<string> cells, TypeStyle style, bool isHead = false)
+    private IEnumerable<LayoutRow> Row(Measure measure, double width, IReadOnlyList<string> cells, TypeStyle style, bool isHead = false)
     {
         const double gutter = 10;
         var columns = new List<Cell>();
@@ -65,13 +65,13 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
         {
             var line = i;
             var last = i == count - 1;
-            yield return new Strip
+            yield return new LayoutRow
             {
                 Height = style.Pitch + (last ? Pad + 1 : 0),
                 Before = i == 0 ? Pad : 0,
-                ToNext = !last && (count <= 10 || Clings.Line(i, count)) ? Glue.Fast : Glue.None,
+                ToNext = !last && (count <= 10 || KeepRules.Line(i, count)) ? KeepTogether.Fast : KeepTogether.None,
                 Row = row,
-                Cells = [.. columns.Select(c => (Action<Ink, double, double>)((ink, x, y) => Put(ink, c, line, x, y, style)))],
+                Cells = [.. columns.Select(c => (Action<PageCanvas, double, double>)((ink, x, y) => Put(ink, c, line, x, y, style)))],
                 Draw = (ink, x, y) =>
                 {
                     if (last)
@@ -81,9 +81,9 @@ internal sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<IReadO
         }
     }
 
-    private static void Put(Ink ink, Cell cell, int line, double x, double y, TypeStyle style)
+    private static void Put(PageCanvas ink, Cell cell, int line, double x, double y, TypeStyle style)
     {
-        var baseline = y + Clings.Baseline(style);
+        var baseline = y + KeepRules.Baseline(style);
         if (line >= cell.Lines.Count)
             return;
         if (cell.AtRight)

@@ -15,7 +15,7 @@ internal sealed record TickBox(string Text, bool Ticked) : Block
     public TypeStyle Style { get; init; } = TypeStyle.Body;
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
         var side = Style.Points * 0.86;
         var words = new Paragraph(Text, Style) { Before = Before, Indent = Indent + side + 8 };
@@ -34,7 +34,7 @@ internal sealed record TickBox(string Text, bool Ticked) : Block
                 Draw = (ink, x, y) =>
                 {
                     strip.Draw(ink, x, y);
-                    ink.Box(x + Indent, y + Clings.Baseline(Style) - side + 0.8, side, Ticked);
+                    ink.Box(x + Indent, y + KeepRules.Baseline(Style) - side + 0.8, side, Ticked);
                 },
             };
         }

@@ -11,13 +11,13 @@ internal sealed record Together(params IReadOnlyList<Block> Blocks) : Block
     public override IEnumerable<string> Says => Blocks.SelectMany(b => b.Says);
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width)
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width)
     {
-        Strip? waiting = null;
+        LayoutRow? waiting = null;
         foreach (var strip in Blocks.SelectMany(b => b.Cut(measure, width)))
         {
             if (waiting is not null)
-                yield return waiting with { ToNext = waiting.ToNext == Glue.None ? Glue.Group : waiting.ToNext };
+                yield return waiting with { ToNext = waiting.ToNext == KeepTogether.None ? KeepTogether.Group : waiting.ToNext };
             waiting = waiting is null && WithPrevious ? strip with { ToPrevious = true } : strip;
         }
 
@@ -34,6 +34,6 @@ internal sealed record OnNewPage(Block First) : Block
     public override IEnumerable<string> Says => First.Says;
 
     /// <inheritdoc/>
-    protected override IEnumerable<Strip> Slices(Measure measure, double width) =>
+    protected override IEnumerable<LayoutRow> Slices(Measure measure, double width) =>
         First.Cut(measure, width).Select((s, i) => i == 0 ? s with { OnNewPage = true } : s);
 }

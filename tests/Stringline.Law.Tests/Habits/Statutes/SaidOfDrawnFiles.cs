@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.Tests.DesignLien;
-using Stringline.Law.Time;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Habits.Statutes;
 

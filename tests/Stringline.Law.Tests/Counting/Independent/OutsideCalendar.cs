@@ -19,7 +19,7 @@ internal static class OutsideCalendar
 
     /// <summary>The rows of a committed data file: comment lines and the heading left out.</summary>
     public static IEnumerable<string[]> Rows(string file) =>
-        File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Time", "Independent", file))
+        File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Counting", "Independent", file))
             .Where(line => !line.StartsWith('#')).Skip(1).Select(line => line.Split(','));
 
     /// <summary>Lincoln Day, 12 February, and where a weekend moves it (Code Civ. Proc. § 135, rule 1.11). No federal holiday.</summary>

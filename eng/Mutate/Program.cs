@@ -4,7 +4,7 @@ using Stringline.Mutate;
 
 // eng/mutate.sh [--workers N] [--file NAME] FOLDER...
 const int SecondsOfPatience = 120;
-string[] known = ["Time", "Completion", "ClaimOfLien", "LienableAmount"];
+string[] known = ["Counting", "Completion", "ClaimOfLien", "LienableAmount"];
 var workers = 2;
 string? file = null;
 var list = false;

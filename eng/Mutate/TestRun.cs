@@ -55,7 +55,7 @@ internal sealed class TestRun
         kept = new Loaded(tests, switched);
         killers.Clear();
         asked.Clear();
-        if (changed == "Time")
+        if (changed == "Counting")
             return;
         // Which member each test asks. In the calendar what one test asked is kept for the others, so there it would not be seen.
         var hits = kept.Find("Stringline.Law").GetType(Schemata.SwitchType, throwOnError: true)!.GetField("Hits")!;

@@ -33,8 +33,8 @@ internal static partial class FixLink
     }
 
     /// <summary>A refusal's sentence without the options of the command line.</summary>
-    public static string InWords(string text) => PlainWords.Of(
-        Field().Replace(Option().Replace(Example().Replace(text, ""), "“$1”"), field => $"“{Label(field.Groups[1].Value) ?? field.Groups[1].Value}”"));
+    public static string InWords(string text) => PlainWords.Of(Law.Reasoning.Sentence.Of(
+        Field().Replace(Option().Replace(Example().Replace(text, ""), "“$1”"), field => $"“{Label(field.Groups[1].Value) ?? field.Groups[1].Value}”")));
 
     private static string? Label(string field) => EntryForms.All.SelectMany(form => form.Fields).FirstOrDefault(asked => asked.Name == field)?.Label;
 

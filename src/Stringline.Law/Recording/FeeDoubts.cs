@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using static Stringline.Law.Reasoning.LawText;
+using static Stringline.Law.Counting.LawText;
 
 namespace Stringline.Law.Recording;
 

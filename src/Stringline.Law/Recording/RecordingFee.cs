@@ -1,5 +1,4 @@
-using Stringline.Law.Reasoning;
-using static Stringline.Law.Reasoning.LawText;
+using static Stringline.Law.Counting.LawText;
 using static Stringline.Law.Recording.RecordingNumbers;
 
 namespace Stringline.Law.Recording;

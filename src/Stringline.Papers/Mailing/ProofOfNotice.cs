@@ -1,5 +1,5 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;

@@ -1,4 +1,5 @@
 using Stringline.Law.Numbers;
+
 namespace Stringline.Law.Recording;
 
 /// <summary>

@@ -22,9 +22,9 @@ public sealed class Sentence(int literalLength, int formattedCount)
     /// <summary>Whether nothing is said.</summary>
     public bool IsEmpty => count == 0;
 
-    /// <summary>What stands in its holes, those of the sentences in them included.</summary>
-    public IEnumerable<object> Holes => pieces.Take(count).Where(piece => piece.Value is not null && !piece.IsOurs)
-        .SelectMany(piece => piece.Value is Sentence inner ? inner.Holes : [piece.Value!]);
+    /// <summary>What it names: all that stands in its holes and is no text, and what the sentences in them name.</summary>
+    public IEnumerable<object> Names => pieces.Take(count).Select(piece => piece.Value).Where(value => value is not (null or string))
+        .SelectMany(value => value is Sentence inner ? inner.Names : [value!]);
 
     /// <summary>A sentence without holes.</summary>
     public static implicit operator Sentence(string text) => Of(text);
@@ -53,10 +53,10 @@ public sealed class Sentence(int literalLength, int formattedCount)
     }
 
     /// <summary>Adds words of ours; for the compiler.</summary>
-    public void AppendLiteral(string value) => Add(new Piece(value, null, IsOurs: true));
+    public void AppendLiteral(string value) => Add(new Piece(value, null));
 
     /// <summary>Adds a hole; for the compiler.</summary>
-    public void AppendFormatted<T>(T value, string? format = null) => Add(new Piece(value, format, IsOurs: false));
+    public void AppendFormatted<T>(T value, string? format = null) => Add(new Piece(value, format));
 
     /// <summary>The sentence in the words of a door.</summary>
     /// <param name="words">What the door says for something in a hole and its format. Texts are said as they are, and never come here.</param>
@@ -91,5 +91,5 @@ public sealed class Sentence(int literalLength, int formattedCount)
         pieces[count++] = piece;
     }
 
-    private readonly record struct Piece(object? Value, string? Format, bool IsOurs);
+    private readonly record struct Piece(object? Value, string? Format);
 }

@@ -1,12 +1,13 @@
 using System.Runtime.CompilerServices;
 using System.Text;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Reasoning;
 
 /// <summary>
 /// A sentence that keeps what stands in its holes, so that each door says a field, an entry or a day in its own words, and no text that
-/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it; a plain string is
-/// no sentence, so that none is made of one whose holes were filled on the way. Two are the same only where they are one object.
+/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it. Two are the same
+/// only where they are one object.
 /// </summary>
 [InterpolatedStringHandler]
 public sealed class Sentence
@@ -26,15 +27,18 @@ public sealed class Sentence
     /// <summary>Whether nothing is said.</summary>
     public bool IsEmpty => count == 0;
 
-    /// <summary>What stands in its holes but text, in the order of the sentence; of the sentences in them too.</summary>
-    public IEnumerable<object> Holes => pieces.Take(count).SelectMany(piece => piece switch
+    /// <summary>What it names: all that stands in its holes and is no text, and what the sentences in them name.</summary>
+    public IEnumerable<object> Names => pieces.Take(count).SelectMany(piece => piece switch
     {
         string => [],
-        Sentence inner => inner.Holes,
-        Formatted { Value: Sentence inner } => inner.Holes,
+        Sentence inner => inner.Names,
+        Formatted { Value: Sentence inner } => inner.Names,
         Formatted formatted => [formatted.Value],
         _ => (IEnumerable<object>)[piece],
     });
+
+    /// <summary>A sentence without holes.</summary>
+    public static implicit operator Sentence(string text) => Of(text);
 
     /// <summary>A sentence without holes.</summary>
     public static Sentence Of(string text)
@@ -99,7 +103,7 @@ public sealed class Sentence
     public override string ToString() => Say(Plainly);
 
     /// <summary>What a door says for something for which it has no words of its own.</summary>
-    public static string Plain(object value, string? format) => LawText.Instance.Of(value, format);
+    public static string Plain(object value, string? format) => Door.OfFile.Of(value, format);
 
     private static readonly Func<object, string?, string> Plainly = Plain;
 

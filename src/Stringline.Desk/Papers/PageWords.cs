@@ -49,7 +49,7 @@ internal static class PageWords
         FileWord { Word: var word } when word.Any(char.IsUpper) => Asked(word),
         FieldSaid { Field: var field, Value: var value } when field.Any(char.IsUpper) => $"{Asked(field)}: {value}",
         HeadField { Path: var path } => Head(path),
-        SaidByLaw { Text: var text } => PlainWords.Of(text),
+        SaidByLaw law => law.In(PlainWords.Page),
         _ => Sentence.Plain(named, format),
     };
 

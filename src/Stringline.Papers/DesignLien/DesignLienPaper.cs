@@ -102,10 +102,10 @@ internal static class DesignLienPaper
         else if (first.Standing is not Standing.Open)
         {
             matter.Refuse("no-notice-of-default", new Place.OfFinding(first.Id),
-                $"{new SaidByLaw(string.Join(" ", first.Why.Select(w => w.Text)))}",
+                $"{new SaidByLaw(Sentence.Join(" ", first.Why.Select(w => w.Sentence)))}",
                 $"Give notice of the demand, the default and its amount now ({new PaperName(DesignDemandPaper.Paper)}), at least 10 days before recording. "
                 + $"If the demand was such a notice for the whole amount, say {new FieldSaid("ofDefault", "true")} on its "
-                + $"entry.{new SaidByLaw(string.Concat(first.Questions.Select(q => " " + q.Text)))}", NoticeSection);
+                + $"entry.{new SaidByLaw(Sentence.Join("", first.Questions.Select(q => (Sentence)$" {q.Sentence}")))}", NoticeSection);
         }
 
         return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>()

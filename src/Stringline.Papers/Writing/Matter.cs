@@ -135,7 +135,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => LawForReaders.Of(w.Text)));
 
     /// <summary>The same as a sentence of a refusal.</summary>
-    public static Sentence LawSays(Finding finding) => $"{new SaidByLaw(Reasons(finding))}";
+    public static Sentence LawSays(Finding finding) => $"{new SaidByLaw(Sentence.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Sentence))) { ForReaders = true }}";
 
     private static string KindWord(WorkKind kind) => kind switch
     {

@@ -13,14 +13,15 @@ namespace Stringline.Desk.Web.Html;
 /// </summary>
 internal class PlainWords : Door
 {
-    private static readonly PlainWords Page = new();
+    /// <summary>The door itself.</summary>
+    public static Door Page { get; } = new PlainWords();
 
     private PlainWords()
     {
     }
 
     /// <summary>The sentence in plain words.</summary>
-    public static new string Of(Sentence sentence) => ((Door)Page).Of(sentence);
+    public static new string Of(Sentence sentence) => Page.Of(sentence);
 
     /// <summary>The sentence in plain words as markup, in which no day is broken at the end of a line.</summary>
     public static IHtmlContent Html(Sentence sentence) => new Content(sentence);

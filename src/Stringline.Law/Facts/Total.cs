@@ -1,4 +1,4 @@
-namespace Stringline.Law.LienableAmount;
+namespace Stringline.Law.Facts;
 
 /// <summary>Sums of dollars and cents.</summary>
 internal static class Total

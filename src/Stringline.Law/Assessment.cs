@@ -127,7 +127,7 @@ public sealed record Assessment
         var completion = isPublic ? PublicCompletion.Of(facts, owners) : null;
         var reach = completion is not null
             ? PublicNotice.ReachOf(facts) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy }
-            : new Reach(ReachKind.NoneDue, null, null, [], false);
+            : Reach.Everything;
         var license = LicenseGate.Of(facts);
         var amounts = new Amounts(facts, reach, license);
         var amount = amounts.Of(amounts.Main)!;

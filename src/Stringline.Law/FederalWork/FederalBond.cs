@@ -9,7 +9,7 @@ namespace Stringline.Law.FederalWork;
 
 /// <summary>
 /// A pointer to the payment bond on federal work (40 U.S.C. §§ 3131-3134): the notice, and the first and last day to sue.
-/// Not modelled: thresholds, tiers beyond the second, and everything else.
+/// Not modeled: thresholds, tiers beyond the second, and everything else.
 /// </summary>
 public static class FederalBond
 {

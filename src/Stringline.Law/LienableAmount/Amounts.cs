@@ -38,7 +38,7 @@ public sealed class Amounts
             return before;
         if (RemedyLaw.Of(remedy, facts.Job) is null)
             return null;
-        return made[(int)remedy] = Barred(Demand.Of(facts, remedy == Remedy.PaymentBond ? Demand.NoLimit : reach, remedy));
+        return made[(int)remedy] = Barred(Demand.Of(facts, remedy == Remedy.PaymentBond ? Reach.Everything : reach, remedy));
     }
 
     /// <summary>The demand by a remedy, dollars and cents; nothing where there is no such remedy.</summary>

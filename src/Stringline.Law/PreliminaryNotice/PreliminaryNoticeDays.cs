@@ -19,7 +19,7 @@ public static class PreliminaryNoticeDays
         var time = NoticeTime.OnPrivateWork(facts, calendar);
         var later = LaterLender.Reaches(facts, time);
         if (recipients.Count == 0)
-            return new Reach(ReachKind.NoneDue, null, null, [], false) { Later = later };
+            return Reach.Everything with { Later = later };
         var each = new RecipientReach[recipients.Count];
         List<Recipient>? missing = null;
         for (var i = 0; i < each.Length; i++)

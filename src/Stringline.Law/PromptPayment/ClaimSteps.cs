@@ -7,7 +7,7 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>The steps of a direct contractor's claim against a public entity: its statement, the conference, payment, and the State's arbitration.</summary>
-/// <remarks>Not modelled: the choice of a mediator; no entry holds it.</remarks>
+/// <remarks>Not modeled: the choice of a mediator; no entry holds it.</remarks>
 internal static class ClaimSteps
 {
     /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>

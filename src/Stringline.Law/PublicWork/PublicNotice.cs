@@ -43,7 +43,7 @@ public static class PublicNotice
     {
         var recipients = RecipientsOf(facts);
         if (recipients.Count == 0)
-            return new Reach(ReachKind.NoneDue, null, null, [], false);
+            return Reach.Everything;
         var time = NoticeTime.OnPublicWork(facts);
         var each = new RecipientReach[recipients.Count];
         List<Recipient>? missing = null;

@@ -31,7 +31,7 @@ internal static class LendersRows
     private static HolderRow Of(FactsAsOf facts, Reach reach, Party lender, string id, Outcome notice, TimeOfGiving time, OpenDays calendar)
     {
         var isDue = facts.Job.Claimant.Role != ClaimantRole.Laborer;
-        var toward = isDue ? reach.Toward(lender) : Demand.NoLimit;
+        var toward = isDue ? reach.Toward(lender) : Reach.Everything;
         var noticed = toward.Kind == ReachKind.NotGiven ? null : toward.Given;
         var holder = new Holder(id, $"construction lender {lender.Name}", [lender])
         {

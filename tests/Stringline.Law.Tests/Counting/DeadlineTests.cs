@@ -81,7 +81,7 @@ public sealed class DeadlineTests
     public void A_deadline_stands_by_its_shortest_reading_and_is_lost_by_its_longest(string asOf, string? done, bool endFirm, Standing expected)
     {
         Reading[] readings = [Late, Early];
-        Law.Reasoning.DaySpan? day = done is null ? null : new Law.Reasoning.DaySpan(Day(done), Day(done));
+        Law.Counting.DaySpan? day = done is null ? null : new Law.Counting.DaySpan(Day(done), Day(done));
 
         Assert.Equal(expected, Deadline.StandingOf(Day(asOf), readings, day, endFirm));
     }

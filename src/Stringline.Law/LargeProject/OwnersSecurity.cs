@@ -2,6 +2,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.LargeProject;
 

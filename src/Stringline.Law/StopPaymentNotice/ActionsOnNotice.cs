@@ -2,6 +2,7 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 

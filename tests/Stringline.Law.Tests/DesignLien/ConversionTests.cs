@@ -1,4 +1,3 @@
-using Stringline.Law.DesignLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 

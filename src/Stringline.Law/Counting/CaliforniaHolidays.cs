@@ -9,7 +9,7 @@ namespace Stringline.Law.Counting;
 /// names, and the day after Thanksgiving. Gov. Code § 6700(a) was read as of 2016 and after Stats. 2022 ch. 792;
 /// Code Civ. Proc. § 135 as amended by Stats. 2021 ch. 283; Gov. Code § 6701 as of 2017. Their text after
 /// Stats. 2025 ch. 358 was not read, only that bill's summary.</para>
-/// <para>Not modelled: Good Friday from noon to 3 p.m. (Gov. Code § 6700(a)), which is no full day; days appointed by the
+/// <para>Not modeled: Good Friday from noon to 3 p.m. (Gov. Code § 6700(a)), which is no full day; days appointed by the
 /// President or the Governor (enter them as <see cref="CountyClosing"/>); other days the Judicial Council may name under
 /// Code Civ. Proc. § 135; the Legislature's own observance of 31 March (Gov. Code § 6701).</para>
 /// <para>Gov. Code § 6700(a), last paragraph: the third Monday in January and 31 March bind a city, county or district

@@ -76,7 +76,7 @@ public static class PublicNotice
     public static Finding LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
     {
         if (NoneDue(facts) is { } none)
-            return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", Standing.Kept, [], calendar, [none]);
+            return Deadline.WithoutDay(Standing.Kept).Finding("preliminary-notice.last-day", "Preliminary notice", [none]);
         var readings = new List<Reading>();
         var why = new List<Reason>
         {
@@ -103,8 +103,8 @@ public static class PublicNotice
             ReachKind.NotGiven => PreliminaryNoticeDays.InReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
-        return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", standing, readings, calendar, why,
-            questions: NoticeReasons.AboutGiving(facts, reach)) with
+        return Deadline.Of(standing, readings, calendar).Finding("preliminary-notice.last-day", "Preliminary notice", why,
+            NoticeReasons.AboutGiving(facts, reach)) with
         {
             IfLate = (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
         };
@@ -128,7 +128,7 @@ public static class PublicNotice
             Title = "The notice reaches back to",
             Standing = notice.Standing,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why = [Reason.Of("Civ. Code § 9304", $"It covers work within {back} before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
         };
     }

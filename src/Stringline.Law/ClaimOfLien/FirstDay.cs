@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 

@@ -1,8 +1,8 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.LargeProject;
 

@@ -9,19 +9,18 @@ namespace Stringline.Law.StopPaymentNotice;
 /// <summary>What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order (Civ. Code §§ 9408-9414).</summary>
 internal static class SummaryReleaseInCourt
 {
-    /// <summary>Adds the findings <c>summary-release.rights-action</c>, <c>.hearing-notice</c> and <c>.order</c>.</summary>
-    /// <param name="findings">The findings.</param>
+    /// <summary>The findings <c>summary-release.rights-action</c>, <c>.hearing-notice</c> and <c>.order</c>.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="kept">Whether a counteraffidavit may hold the money.</param>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, bool kept)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, bool kept)
     {
         var orders = facts.All<ReleaseOrdered>();
         if (orders.Count > 0)
-            findings.Add(Order(orders[^1]));
+            yield return Order(orders[^1]);
         else if (kept || facts.All<RightsActionFiled>().Count > 0)
-            findings.Add(RightsAction(facts));
+            yield return RightsAction(facts);
         if (orders.Count == 0 && Hearing(facts) is { } hearing)
-            findings.Add(hearing);
+            yield return hearing;
     }
 
     // The first notice that is as the section asks, else the last: one may be given again.

@@ -24,6 +24,7 @@ public sealed class CounterSheetTests
     public static TheoryData<string> Counties() => [.. Law.Facts.Counties.All];
 
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(Counties))]
     public void The_sheet_of_a_claim_has_two_pages_and_the_window_on_the_first(string county)
     {
@@ -89,6 +90,7 @@ public sealed class CounterSheetTests
 
     // Whatever the fit: nobody is told to hand in what is not signed yet, nor to start before what comes first.
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(EveryRecorded))]
     public void The_steps_stand_in_the_order_in_which_they_are_taken(string id)
     {
@@ -107,6 +109,7 @@ public sealed class CounterSheetTests
 
     // Cut is only what has no room: the second page is full then, and the most that the check may come to is explained all the same.
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(EveryRecorded))]
     public void Nothing_is_cut_while_there_is_room(string id)
     {
@@ -226,7 +229,7 @@ public sealed class CounterSheetTests
         EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal)
             ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20")) : null;
         IReadOnlyList<Refusal> refusals = draft
-            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", "parties[12].address", LongText, "Add it.", ""))] : [];
+            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", new Place.OfParty(12, "address"), LongText, "Add it.", ""))] : [];
         var printed = Press.Print(new CounterSheet(job, assessment, facts, service, fee, 9, refusals, earlier).Plan(draft, new Measure()));
         Kept.Keep($"counter-{facts.County}-{name}.pdf", new PaperFile("counter-sheet.pdf", "Counter sheet", printed.Pages, printed.Bytes));
         return ReadBack.Of(printed.Bytes);

@@ -5,7 +5,7 @@ using Stringline.Office.Batch;
 using Stringline.Cli.Terminal;
 using Stringline.Tables;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Store;
 
 namespace Stringline.Cli.Commands;

@@ -5,6 +5,8 @@ using Stringline.Law;
 using Stringline.Law.Reasoning;
 using Stringline.Tables.Sheets.Columns;
 using Stringline.Office.Import;
+using Stringline.Law.Counting;
+using Stringline.Law.LienableAmount;
 
 namespace Stringline.Cli.Terminal;
 

@@ -1,7 +1,9 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
 using Stringline.Law.Counting;
 using Stringline.Tables.Sheets.Columns;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Office.Import;
 
@@ -24,7 +26,7 @@ internal sealed class Taken
 }
 
 /// <summary>Makes the job file that a store is to be brought to, of what it has and what the tables say.</summary>
-internal sealed class JobBuild(ImportRequest request, ISet<string> assumed, OpenDays calendar)
+internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, OpenDays calendar)
 {
     private readonly JobHead heads = new(request);
 

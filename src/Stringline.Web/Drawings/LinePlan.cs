@@ -1,4 +1,6 @@
 using Stringline.Web.Html;
+using Stringline.Web;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 

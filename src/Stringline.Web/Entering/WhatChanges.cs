@@ -1,5 +1,6 @@
 using Stringline.Web.Html;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Web.Entering;

@@ -2,8 +2,8 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Stringline.Web.Html;
 using Stringline.Tables;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using Stringline.Store;
 
 namespace Stringline.Web.Entering;

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Html;
 using NodaTime.Text;
 using Stringline.Office.Entering;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Web.Html;
 

@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Mvc;
 using Stringline.Tables;
 using Stringline.Law.Reasoning;
+using Stringline.Web;
 using Stringline.Law.Counting;
+using Stringline.Law.Sources;
 using Stringline.Places;
 using Stringline.Store;
 

@@ -8,6 +8,8 @@ using Microsoft.Net.Http.Headers;
 using NodaTime.Text;
 using Stringline.Office.Import;
 using Stringline.Law.Reasoning;
+using Stringline.Web;
+using Stringline.Law.Counting;
 
 namespace Stringline.Web.Pages;
 

@@ -3,6 +3,8 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Web.Drawings;
 using Stringline.Office.Portfolio;
 using Stringline.Tables;
+using Stringline.Web;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Web.Pages.Job;

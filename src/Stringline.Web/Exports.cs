@@ -1,6 +1,5 @@
 using Stringline.Office.Portfolio;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
 using Stringline.Tables.Sheets.Writing;
 using Stringline.Law.Counting;
 using Stringline.Store;

@@ -2,11 +2,9 @@ using System.Globalization;
 using System.Text;
 using Stringline.Tables;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
 using Stringline.Tables.Sheets.Columns;
 using Stringline.Office.Import;
 using Stringline.Law.Counting;
-using Stringline.Law.LienableAmount;
 
 namespace Stringline.Cli.Terminal;
 

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Stringline.Tables;
 using Stringline.Law;
 using Stringline.Papers;

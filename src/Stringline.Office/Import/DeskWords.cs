@@ -1,7 +1,6 @@
 using Stringline.Tables;
 using Stringline.Law.Reasoning;
 using Stringline.Tables.Sheets;
-using Stringline.Office.Import;
 
 namespace Stringline.Office.Import;
 

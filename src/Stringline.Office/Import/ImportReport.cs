@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Tables;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;

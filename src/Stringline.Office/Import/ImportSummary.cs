@@ -1,7 +1,5 @@
-using Stringline.Law.Reasoning;
 using Stringline.Tables.Sheets.Columns;
 using Stringline.Law.Counting;
-using Stringline.Office.Import;
 
 namespace Stringline.Office.Import;
 

@@ -1,9 +1,8 @@
 using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
-using Stringline.Law.Counting;
-using Stringline.Tables.Sheets.Columns;
 using Stringline.Law.Reasoning;
+using Stringline.Tables.Sheets.Columns;
 
 namespace Stringline.Office.Import;
 

@@ -1,3 +1,4 @@
+using Stringline.Tables.Sheets;
 using System.Globalization;
 using Stringline.Tables;
 using Stringline.Law.Facts;

@@ -1,4 +1,3 @@
-using Stringline.Tables;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Tables.Sheets;

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Xml.Linq;
 using Microsoft.AspNetCore.Html;
 using Stringline.Web.Html;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
 
 namespace Stringline.Web.Drawings;

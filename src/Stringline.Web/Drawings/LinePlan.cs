@@ -1,5 +1,4 @@
 using Stringline.Web.Html;
-using Stringline.Web;
 using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;

@@ -1,9 +1,7 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Stringline.Office.Entering;
 using Stringline.Web.Entering;
 using Stringline.Web.Html;
-using Stringline.Web;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 

@@ -1,9 +1,7 @@
 using System.Globalization;
 using Stringline.Tables.Sheets.Cells;
 using Stringline.Tables.Sheets.Reading;
-using Stringline.Tables;
 using Stringline.Law.Reasoning;
-using Stringline.Office.Import;
 
 namespace Stringline.Tables.Sheets.Columns;
 

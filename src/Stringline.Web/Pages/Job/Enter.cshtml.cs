@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Office.Entering;
 using Stringline.Web.Entering;
 using Stringline.Web.Papers;
-using Stringline.Web;
 using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;

@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Web.Drawings;
 using Stringline.Office.Portfolio;
 using Stringline.Tables;
-using Stringline.Web;
 using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 

@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using Stringline.Office.Entering;
 using Stringline.Web.Papers;
 using Stringline.Law;
 using Stringline.Law.Facts;

@@ -1,8 +1,8 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Recording;
+using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;

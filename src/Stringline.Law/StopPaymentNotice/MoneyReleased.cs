@@ -1,0 +1,67 @@
+using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+
+namespace Stringline.Law.StopPaymentNotice;
+
+/// <summary>What is left of the money that a stop payment notice holds where the direct contractor's affidavit was not answered.</summary>
+internal static class MoneyReleased
+{
+    /// <summary>
+    /// The finding <c>stop-payment-notice.amount</c> less what the entity releases at once, without further notice, because no counteraffidavit with
+    /// its proof was served in time; every other finding as it is. What was claimed too much goes first. The bond and the debt are not touched
+    /// (Civ. Code § 9414).
+    /// </summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="finding">A finding about the stop payment notice.</param>
+    /// <param name="release">The findings of <see cref="SummaryRelease"/>.</param>
+    [Rule("Civ. Code § 9406(b)")]
+    public static Finding Limit(FactsAsOf facts, Finding finding, List<Finding> release)
+    {
+        // Only what is held goes out; what a notice still to come could hold is another matter.
+        if (release.Count == 0 || finding is not { Id: "stop-payment-notice.amount", Standing: Standing.Kept or Standing.InDoubt, Amount: { } held })
+            return finding;
+        var isOrdered = facts.All<ReleaseOrdered>().Count > 0;
+        var (free, all, inDoubt) = (0m, false, false);
+        foreach (var answer in release)
+        {
+            if (!answer.Id.StartsWith("summary-release.answer-last-day", StringComparison.Ordinal))
+                continue;
+            if (answer.Standing == Standing.Lost)
+            {
+                free += answer.Amount ?? 0m;
+                all |= answer.Amount is null;
+            }
+
+            inDoubt |= answer.Standing == Standing.InDoubt && !isOrdered;
+        }
+
+        var left = all ? 0m : held - Math.Clamp(free - Excess(facts, held), 0m, held);
+        if (left == held && !inDoubt)
+            return finding;
+        var why = new List<Reason>(finding.Why);
+        if (left < held)
+            why.Add(Reason.Of("Civ. Code § 9406(b)", $"No counteraffidavit with its proof was served in time: {held - left} of it goes out, and {left} is left. The claim on the payment bond and the debt live on (Civ. Code § 9414)."));
+        if (inDoubt)
+            why.Add(Reason.Of("Civ. Code § 9406(b)", $"Whether a counteraffidavit with its proof was served in time is open; without it the money demanded goes out at once."));
+        return finding with
+        {
+            Amount = left,
+            Standing = left == 0 ? Standing.Lost : inDoubt ? Standing.InDoubt : finding.Standing,
+            Why = why,
+        };
+    }
+
+    // How much more the notices state than they hold; nothing where a sum is not told.
+    private static decimal Excess(FactsAsOf facts, decimal held)
+    {
+        var stated = 0m;
+        foreach (var paper in facts.All<StopPaymentGiven>())
+        {
+            if (paper.Amount is not { } amount)
+                return 0m;
+            stated += Math.Max(0m, amount - StopPaymentReleases.ReducedBy(facts, paper));
+        }
+
+        return Math.Max(0m, stated - held);
+    }
+}

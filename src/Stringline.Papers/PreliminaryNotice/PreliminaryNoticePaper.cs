@@ -1,7 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;

@@ -20,31 +20,35 @@ internal sealed record PaperOption(Option Option, Func<ParseResult, PaperOptions
     }
 
     /// <summary>The option for what a paper may be told, in words that hold for every paper.</summary>
-    public static PaperOption Of(PaperInput told) => told switch
+    public static PaperOption Of(PaperInput told)
     {
-        PaperInput.To => Texts("--to", "ID", "Party ids of the job file to whom it goes; of a notice of completion, the contractor whose contract alone it is for; of an affidavit for release, who gave the stop payment notice. Default: those whom the law names.", (o, v) => o with { To = v }),
-        PaperInput.Through => Day("--through", "Last day of the work that the paper covers.", (o, v) => o with { Through = v }),
-        PaperInput.Amount => Money("--amount", "Dollars and cents, such as 12000.00.", (o, v) => o with { Amount = v }),
-        PaperInput.Maker => Text("--maker", "NAME", "On whose account the check is drawn.", (o, v) => o with { Maker = v }),
-        PaperInput.Payee => Text("--payee", "NAME", "To whom the check is payable. Default: the claimant.", (o, v) => o with { Payee = v }),
-        PaperInput.Disputed => Money("--disputed", "Dollars and cents of disputed extras that the paper keeps.", (o, v) => o with { Disputed = v }),
-        PaperInput.PaymentCleared => Day("--payment-cleared", "The day the payment cleared the bank: you confirm that the money is there.", (o, v) => o with { PaymentCleared = v }),
-        PaperInput.Releases => Money("--releases", "What the paper releases, to the cent: asked for where that is more than is paid, or where an unconditional form has no payment in the journal.", (o, v) => o with { Releases = v }, orNothing: true),
-        PaperInput.ThroughAgain => Day("--through-again", "The day of --through a second time, where it is still to come.", (o, v) => o with { ThroughAgain = v }),
-        PaperInput.Bonded => Flag("--bonded", "A bond comes with the notice.", o => o with { Bonded = true }),
-        PaperInput.Until => Day("--until", "The day the credit ends.", (o, v) => o with { Until = v }),
-        PaperInput.Words => Text("--words", "TEXT", "What it says in words of your own.", (o, v) => o with { Words = v }),
-        PaperInput.Day => Day("--day", "The day.", (o, v) => o with { Day = v }),
-        PaperInput.Number => Text("--number", "TEXT", "Which recorded claim, by its instrument number. Default: the last one.", (o, v) => o with { Number = v }),
-        PaperInput.ExtensionDays => Number("--days", "Days of a time extension that is claimed.", (o, v) => o with { ExtensionDays = v }),
-        PaperInput.Documents => Texts("--document", "TEXT", "A document that goes with the claim and supports it; several may be named.", (o, v) => o with { Documents = v }),
-        PaperInput.Structure => Text("--structure", "ID", "The one of several structures that the claim is on, by its id. Default: the whole work.", (o, v) => o with { Structure = v }),
-        PaperInput.FormerOwner => Text("--former-owner", "TEXT", "Name and address of the one who transferred the property after the work began, where the owner who signs took it over.", (o, v) => o with { FormerOwner = v }),
-        PaperInput.WholeWork => Flag("--whole-work", "The notice is for the whole work: every direct contract is complete.", o => o with { WholeWork = true }),
-        PaperInput.Grounds => Grounds("--ground", "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
-        PaperInput.Notice => Notice("--kind", "Which notice is proved: " + string.Join(", ", ProvedNotices.All.Select(kind => kind.Word())) + ". Default: the one kind that the file tells of."),
-        _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
-    };
+        var name = "--" + told.Word();
+        return told switch
+        {
+            PaperInput.To => Texts(name, "ID", "Party ids of the job file to whom it goes; of a notice of completion, the contractor whose contract alone it is for; of an affidavit for release, who gave the stop payment notice. Default: those whom the law names.", (o, v) => o with { To = v }),
+            PaperInput.Through => Day(name, "Last day of the work that the paper covers.", (o, v) => o with { Through = v }),
+            PaperInput.Amount => Money(name, "Dollars and cents, such as 12000.00.", (o, v) => o with { Amount = v }),
+            PaperInput.Maker => Text(name, "NAME", "On whose account the check is drawn.", (o, v) => o with { Maker = v }),
+            PaperInput.Payee => Text(name, "NAME", "To whom the check is payable. Default: the claimant.", (o, v) => o with { Payee = v }),
+            PaperInput.Disputed => Money(name, "Dollars and cents of disputed extras that the paper keeps.", (o, v) => o with { Disputed = v }),
+            PaperInput.PaymentCleared => Day(name, "The day the payment cleared the bank: you confirm that the money is there.", (o, v) => o with { PaymentCleared = v }),
+            PaperInput.Releases => Money(name, "What the paper releases, to the cent: asked for where that is more than is paid, or where an unconditional form has no payment in the journal.", (o, v) => o with { Releases = v }, orNothing: true),
+            PaperInput.ThroughAgain => Day(name, "The day of --through a second time, where it is still to come.", (o, v) => o with { ThroughAgain = v }),
+            PaperInput.Bonded => Flag(name, "A bond comes with the notice.", o => o with { Bonded = true }),
+            PaperInput.Until => Day(name, "The day the credit ends.", (o, v) => o with { Until = v }),
+            PaperInput.Words => Text(name, "TEXT", "What it says in words of your own.", (o, v) => o with { Words = v }),
+            PaperInput.Day => Day(name, "The day.", (o, v) => o with { Day = v }),
+            PaperInput.Number => Text(name, "TEXT", "Which recorded claim, by its instrument number. Default: the last one.", (o, v) => o with { Number = v }),
+            PaperInput.ExtensionDays => Number(name, "Days of a time extension that is claimed.", (o, v) => o with { ExtensionDays = v }),
+            PaperInput.Documents => Texts(name, "TEXT", "A document that goes with the claim and supports it; several may be named.", (o, v) => o with { Documents = v }),
+            PaperInput.Structure => Text(name, "ID", "The one of several structures that the claim is on, by its id. Default: the whole work.", (o, v) => o with { Structure = v }),
+            PaperInput.FormerOwner => Text(name, "TEXT", "Name and address of the one who transferred the property after the work began, where the owner who signs took it over.", (o, v) => o with { FormerOwner = v }),
+            PaperInput.WholeWork => Flag(name, "The notice is for the whole work: every direct contract is complete.", o => o with { WholeWork = true }),
+            PaperInput.Grounds => Grounds(name, "On which ground: " + string.Join(", ", JobFileWords.ReleaseGround.Words) + "; several may be named."),
+            PaperInput.Notice => Notice(name, "Which notice is proved: " + string.Join(", ", ProvedNotices.All.Select(kind => kind.Word())) + ". Default: the one kind that the file tells of."),
+            _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
+        };
+    }
 
     private static PaperOption Text(string name, string help, string description, Func<PaperOptions, string, PaperOptions> put)
     {

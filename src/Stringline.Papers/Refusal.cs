@@ -1,16 +1,21 @@
+using Stringline.Law.Reasoning;
+
 namespace Stringline.Papers;
 
-/// <summary>Why a packet is not made.</summary>
+/// <summary>Why a packet is not made. Two are the same only where they share their sentences.</summary>
 /// <param name="Id">Stable id, such as <c>owner-missing</c>.</param>
-/// <param name="Where">The place in the job file, as a JSON path; or the finding.</param>
+/// <param name="Where">What it is about.</param>
 /// <param name="There">What is there.</param>
 /// <param name="Right">What would be right, and what to do.</param>
 /// <param name="Section">The section that asks for it; empty where none does.</param>
-public sealed record Refusal(string Id, string Where, string There, string Right, string Section)
+public sealed record Refusal(string Id, Place Where, Sentence There, Sentence Right, string Section)
 {
-    /// <summary>The kind of entry that would mend it, by its word in the job file; null where no one entry would.</summary>
-    public string? Enter { get; init; }
+    /// <summary>The refusal in one sentence after another, as the command line says it.</summary>
+    public override string ToString() => InWords(Where.ToString(), Sentence.Plain);
 
-    /// <summary>The refusal in one sentence after another.</summary>
-    public override string ToString() => Section.Length == 0 ? $"{Where}: {There} {Right}" : $"{Where}: {There} {Right} ({Section})";
+    /// <summary>The refusal in one sentence after another, in the words of a door.</summary>
+    /// <param name="where">What it is about, in that door's words.</param>
+    /// <param name="words">That door's words for what a sentence names.</param>
+    public string InWords(string where, Func<object, string?, string> words) => Section.Length == 0
+        ? $"{where}: {There.Say(words)} {Right.Say(words)}" : $"{where}: {There.Say(words)} {Right.Say(words)} ({Section})";
 }

@@ -23,9 +23,9 @@ internal static partial class SocialSecurityNumber
         var found = printed.SelectMany(Numbers).ToHashSet(StringComparer.Ordinal);
         if (found.Count == 0)
             return [];
-        List<string> fields =
-            [.. Fields(job).Where(f => Numbers(f.Text ?? "").Any(found.Contains)).Select(f => f.Path).Distinct()];
-        return fields.DefaultIfEmpty("the texts of the paper").Select(field => new Refusal(Id, field,
+        List<Place> fields =
+            [.. Fields(job).Where(f => Numbers(f.Text ?? "").Any(found.Contains)).Select(f => f.Field).Distinct()];
+        return fields.DefaultIfEmpty(Place.PaperTexts).Select(field => new Refusal(Id, field,
             "A number stands there that looks like a social security number.",
             "Take it out, or leave its last four digits: a recorded paper is open to everyone. If it is another number, write it so that it "
             + "does not look like one.", "common practice, not verified"));
@@ -34,7 +34,14 @@ internal static partial class SocialSecurityNumber
     private static IEnumerable<string> Numbers(string text) =>
         Bare().Matches(text).Concat(Told().Matches(text)).Select(m => string.Concat(m.Value.Where(char.IsAsciiDigit)));
 
-    private static IEnumerable<(string Path, string? Text)> Fields(JobFile job) =>
+    private static IEnumerable<(Place Field, string? Text)> Fields(JobFile job) =>
+    [
+        .. Head(job).Select(f => ((Place)new Place.OfHead(f.Path), f.Text)),
+        .. job.Parties.SelectMany(p => OfParty(p).Select(f => (Place.Of(job, p, f.Field), f.Text))),
+        .. job.Entries.Select(e => (Place.Of(e), (string?)e.ToString())),
+    ];
+
+    private static IEnumerable<(string Path, string? Text)> Head(JobFile job) =>
     [
         ("name", job.Name),
         ("claimant.name", job.Claimant.Name), ("claimant.address", job.Claimant.Address),
@@ -47,24 +54,21 @@ internal static partial class SocialSecurityNumber
         ("work.permit.number", job.Work.Permit?.Number), ("work.permit.authority", job.Work.Permit?.Authority),
         ("work.permit.ownerAddress", job.Work.Permit?.OwnerAddress),
         .. job.Work.Structures.Select((s, i) => ($"work.structures[{i}].text", s.Text)),
-        .. job.Parties.SelectMany((p, i) => OfParty(p, $"parties[{i}]")),
-        .. job.Entries.Select(e => (e.Path, (string?)e.ToString())),
     ];
 
-    private static IEnumerable<(string Path, string? Text)> OfParty(Party party, string path) =>
+    private static IEnumerable<(string Field, string? Text)> OfParty(Party party) =>
     [
-        ($"{path}.name", party.Name), ($"{path}.address", party.Address), ($"{path}.telephone", party.Telephone),
-        ($"{path}.email", party.Email),
+        ("name", party.Name), ("address", party.Address), ("telephone", party.Telephone), ("email", party.Email),
         .. party.HoldsTitleAs is not { } title ? Array.Empty<(string, string?)>()
-        : [($"{path}.holdsTitleAs.trust", title.Trust),
-            .. title.Persons.SelectMany((h, i) => Holder(h, $"{path}.holdsTitleAs.persons[{i}]")),
-            .. title.Decedent is { } decedent ? Holder(decedent, $"{path}.holdsTitleAs.decedent") : []],
+        : [("holdsTitleAs.trust", title.Trust),
+            .. title.Persons.SelectMany((h, i) => Holder(h, $"holdsTitleAs.persons[{i}]")),
+            .. title.Decedent is { } decedent ? Holder(decedent, "holdsTitleAs.decedent") : []],
     ];
 
-    private static IEnumerable<(string Path, string? Text)> Holder(TitleHolder holder, string path) =>
+    private static IEnumerable<(string Field, string? Text)> Holder(TitleHolder holder, string field) =>
     [
-        ($"{path}.surname", holder.Surname), ($"{path}.given", holder.Given), ($"{path}.suffix", holder.Suffix),
-        ($"{path}.entity", holder.Entity),
+        ($"{field}.surname", holder.Surname), ($"{field}.given", holder.Given), ($"{field}.suffix", holder.Suffix),
+        ($"{field}.entity", holder.Entity),
     ];
 
     private const string Dash = "-\u2010-\u2015\u2212";

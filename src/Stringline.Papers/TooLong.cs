@@ -25,19 +25,18 @@ internal static class TooLong
     /// <summary>The refusals, at most one of each kind.</summary>
     /// <param name="texts">All texts of the paper that come from facts.</param>
     /// <param name="underSignatures">Names and titles under its signatures.</param>
-    /// <param name="where">What the texts are called.</param>
-    public static IEnumerable<Refusal> In(IReadOnlyList<string> texts, IEnumerable<string> underSignatures, string where)
+    public static IEnumerable<Refusal> In(IReadOnlyList<string> texts, IEnumerable<string> underSignatures)
     {
         if (texts.SelectMany(t => t.Split(Ends, StringSplitOptions.RemoveEmptyEntries)).Select(w => w.Trim(Points))
             .FirstOrDefault(w => w.Length > Word) is { } word)
         {
-            yield return new Refusal("word-too-long", where, $"“{word[..Shown]}…” has {word.Length} characters without a space.",
+            yield return new Refusal("word-too-long", Place.PaperTexts, $"“{word[..Shown]}…” has {word.Length} characters without a space.",
                 $"Write it in words with spaces between, as the deed or the contract has it; a word may have {Word} characters.", "");
         }
 
         if (underSignatures.FirstOrDefault(t => t.Length > UnderASignature) is { } name)
         {
-            yield return new Refusal("signer-too-long", where,
+            yield return new Refusal("signer-too-long", Place.PaperTexts,
                 $"“{name[..Shown]}…” has {name.Length} characters and is to stand under a signature.",
                 $"Write the name or title alone; it may have {UnderASignature} characters.", "Gov. Code § 27201(a)");
         }

@@ -1,4 +1,5 @@
 using Stringline.Exchange;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Spreadsheets;
 
@@ -10,9 +11,19 @@ public sealed class SheetException : Exception
         : base(fault?.ToString())
     {
         ArgumentNullException.ThrowIfNull(fault);
-        Fault = fault;
+        (Fault, Found, Expected) = (fault, fault.Found, fault.Expected);
     }
+
+    /// <summary>The same, in sentences that each door says in its own words.</summary>
+    public SheetException(string file, string path, Sentence found, Sentence expected)
+        : this(new Fault(file, path, $"{found}", $"{expected}")) => (Found, Expected) = (found, expected);
 
     /// <summary>Where, what is there, what would be right.</summary>
     public Fault Fault { get; }
+
+    /// <summary>What is there.</summary>
+    public Sentence Found { get; }
+
+    /// <summary>What would be right.</summary>
+    public Sentence Expected { get; }
 }

@@ -52,8 +52,8 @@ public sealed class ArticleNumberTests
         var job = Private().With(new ClaimServed { Index = 4, On = DayFact.On(Day("2026-05-18")), To = ["p1"],
             Manner = Manner.CertifiedMail, Article = "9407 1118 9876 5432 1012 39" });
         var refusal = Assert.Single(Refusals("certified-mail-sheet", _ => job));
-        Assert.Equal(("article-number", "entries[4].article"), (refusal.Id, refusal.Where));
-        Assert.Contains("8 would be right", refusal.There, StringComparison.Ordinal);
+        Assert.Equal(("article-number", "entries[4].article"), (refusal.Id, refusal.Where.ToString()));
+        Assert.Contains("8 would be right", refusal.There.ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>Civ. Code § 8416(a)(7): the affidavit is sworn. A draft leaves the number out.</summary>
@@ -63,7 +63,7 @@ public sealed class ArticleNumberTests
         var job = Demo().With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"],
             Manner = Manner.CertifiedMail, Article = "9407 1118 9876 5432 1012 60" });
         var refusal = Kept.Refusals(job)[0];
-        Assert.Equal(("article-number", "entries[2].article"), (refusal.Id, refusal.Where));
+        Assert.Equal(("article-number", "entries[2].article"), (refusal.Id, refusal.Where.ToString()));
         Assert.DoesNotContain("9407", Kept.Packet("bad-article", job, draft: true).Claim().Text, StringComparison.Ordinal);
     }
 
@@ -74,7 +74,7 @@ public sealed class ArticleNumberTests
         JobFile Given(Manner manner) => Begun().With(new NoticeGiven { Index = 1, On = DayFact.On(Day("2026-02-20")),
             Notice = NoticeKind.Preliminary, To = ["p1"], Manner = manner, Article = "9407 1118 9876 5432 1012 60" });
         var refusal = Assert.Single(Refusals("proof-of-notice", _ => Given(Manner.CertifiedMail)));
-        Assert.Equal(("article-number", "entries[1].article"), (refusal.Id, refusal.Where));
+        Assert.Equal(("article-number", "entries[1].article"), (refusal.Id, refusal.Where.ToString()));
         Make("proof-of-notice", _ => Given(Manner.OvernightCarrier));
     }
 

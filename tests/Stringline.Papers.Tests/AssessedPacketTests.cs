@@ -31,7 +31,7 @@ public sealed class AssessedPacketTests
     public void After_the_last_day_there_is_none()
     {
         var refusals = Kept.Refusals(Noticed(), Assess(Noticed(), "2026-08-01"));
-        Assert.Contains(refusals, r => r.There.Contains("no right to a mechanics lien", StringComparison.Ordinal));
+        Assert.Contains(refusals, r => r.There.ToString().Contains("no right to a mechanics lien", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class AssessedPacketTests
     public void On_public_work_there_is_none()
     {
         var job = Noticed() with { Work = Noticed().Work with { Kind = WorkKind.Public } };
-        Assert.Contains(Kept.Refusals(job, Assess(job, "2026-05-06")), r => r.There.Length > 0 && r.Id == "law");
+        Assert.Contains(Kept.Refusals(job, Assess(job, "2026-05-06")), r => r.There.ToString().Length > 0 && r.Id == "law");
     }
 
     [Fact]

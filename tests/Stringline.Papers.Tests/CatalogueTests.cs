@@ -16,7 +16,7 @@ public sealed class CatalogueTests
         Assert.Equal(PaperCatalogue.All.Count, PaperCatalogue.All.Select(p => p.Id).Distinct().Count());
         Assert.All(PaperCatalogue.All,
             p => Assert.True(p.Title.Length > 5 && p.Sections.Contains('§', StringComparison.Ordinal) && p.Works.Count > 0
-            && p.Words.EndsWith('.'), p.Id));
+            && p.Words.ToString().EndsWith('.'), p.Id));
     }
 
     [Theory]
@@ -95,7 +95,7 @@ public sealed class CatalogueTests
         };
         var day = Jobs.Day("2026-05-06");
         var refused = Assert.IsType<PacketOutcome.Refused>(PaperJobs.Outcome(id, bare, day, PaperOptions.None));
-        Assert.All(refused.Refusals, r => Assert.True(r.Right.Length > 0 && r.Where.Length > 0, r.ToString()));
+        Assert.All(refused.Refusals, r => Assert.True(r.Right.ToString().Length > 0 && r.Where.ToString().Length > 0, r.ToString()));
         var made = Assert.IsType<PacketOutcome.Made>(PaperJobs.Outcome(id, bare, day, new PaperOptions { Draft = true }));
         Assert.NotEmpty(made.InTheWay);
         Assert.All(made.Preflight, r => Assert.True(r.Check("DRAFT on each page")?.Passed, r.ToString()));
@@ -128,7 +128,7 @@ public sealed class CatalogueTests
             Claimant = job.Claimant with { Name = "石 Company" },
             Parties = [.. job.Parties.Select(p => p with { Name = p.Name + " 石" })],
         });
-        Assert.Contains(refusals, r => r.Id == "letters-missing" && r.There.Contains("U+77F3", StringComparison.Ordinal));
+        Assert.Contains(refusals, r => r.Id == "letters-missing" && r.There.ToString().Contains("U+77F3", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -137,7 +137,7 @@ public sealed class CatalogueTests
     public void A_letter_in_the_job_s_name_that_its_sheet_cannot_print_is_refused_in_words(string id)
     {
         var refusals = PaperJobs.Refusals(id, job => job with { Name = "🧱 Brick" });
-        Assert.Contains(refusals, r => r is { Id: "letters-missing", Where: "the texts of the sheet" });
+        Assert.Contains(refusals, r => r is { Id: "letters-missing", Where: Place.InWords { Words: "the texts of the sheet" } });
     }
 
     [Theory]
@@ -148,7 +148,7 @@ public sealed class CatalogueTests
     public void A_letter_in_the_signer_s_name_that_the_typeface_lacks_is_refused_too(string id)
     {
         var refusals = PaperJobs.Refusals(id, job => job with { Claimant = job.Claimant with { Signer = new Signer("石", "President") } });
-        Assert.Contains(refusals, r => r.Id == "letters-missing" && r.There.Contains("U+77F3", StringComparison.Ordinal));
+        Assert.Contains(refusals, r => r.Id == "letters-missing" && r.There.ToString().Contains("U+77F3", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -160,8 +160,8 @@ public sealed class CatalogueTests
             Claimant = job.Claimant with { Name = new string('x', 61) },
             Parties = [.. job.Parties.Select(p => p with { Name = new string('x', 61) })],
         }), r => r.Id == "word-too-long");
-        Assert.Contains("61 characters without a space", refusal.There, StringComparison.Ordinal);
-        Assert.Contains("60 characters", refusal.Right, StringComparison.Ordinal);
+        Assert.Contains("61 characters without a space", refusal.There.ToString(), StringComparison.Ordinal);
+        Assert.Contains("60 characters", refusal.Right.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -111,9 +111,9 @@ public sealed class ClaimPacketTests
         var refusal = Assert.Single(Kept.Refusals(Demo()
             .With(new ClaimServed { Index = 2, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner })));
         Assert.Equal("served-wrong-manner", refusal.Id);
-        Assert.Equal("entries[2].manner", refusal.Where);
-        Assert.Contains(word, refusal.There, StringComparison.Ordinal);
-        Assert.Contains("Hand and courier do not count", refusal.Right, StringComparison.Ordinal);
+        Assert.Equal("entries[2].manner", refusal.Where.ToString());
+        Assert.Contains(word, refusal.There.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Hand and courier do not count", refusal.Right.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -159,7 +159,7 @@ public sealed class ClaimPacketTests
     public void Service_in_an_owner_s_place_is_refused_while_an_address_of_the_owner_is_known()
     {
         var refusal = Assert.Single(Kept.Refusals(Demo().With(InPlace())));
-        Assert.Equal(("owner-not-served", "parties[0]"), (refusal.Id, refusal.Where));
+        Assert.Equal(("owner-not-served", "parties[0]"), (refusal.Id, refusal.Where.ToString()));
         // The permit's address is one of those of (c)(1).
         Assert.Equal("owner-not-served",
             Assert.Single(Kept.Refusals(Demo()
@@ -288,8 +288,8 @@ public sealed class ClaimPacketTests
     public void A_missing_fact_is_a_named_refusal_and_a_draft_prints_anyway(string id, string where, JobFile job)
     {
         var refusal = Assert.Single(Kept.Refusals(job));
-        Assert.Equal((id, where), (refusal.Id, refusal.Where));
-        Assert.NotEmpty(refusal.Right);
+        Assert.Equal((id, where), (refusal.Id, refusal.Where.ToString()));
+        Assert.NotEmpty(refusal.Right.ToString());
         var draft = Kept.Packet($"draft-{id}", job, draft: true);
         Assert.Contains(draft.InTheWay, r => r.Id == id);
         Assert.Contains("Only a draft. Not to be signed, served or recorded", draft.Sheet().Text, StringComparison.Ordinal);
@@ -311,8 +311,8 @@ public sealed class ClaimPacketTests
     {
         var lost = id == "lien-right" ? Right(Standing.Lost) : LastDay(Standing.Lost, Saturday);
         var refusal = Assert.Single(Kept.Refusals(Demo(), Demo().Assessed(instead: lost)));
-        Assert.Equal(("right-lost", id), (refusal.Id, refusal.Where));
-        Assert.Contains(lost.Why[0].Text, refusal.There, StringComparison.Ordinal);
+        Assert.Equal(("right-lost", id), (refusal.Id, refusal.Where.ToString()));
+        Assert.Contains(lost.Why[0].Text, refusal.There.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -38,7 +38,7 @@ public sealed class ConvertedClaimTests
         var refusals = Assert.IsType<PacketOutcome.Refused>(Outcome("claim", WithLender(Commenced()), Day("2026-06-10"),
             PaperOptions.None)).Refusals;
         Assert.Contains(refusals, r => r.Id == "law");
-        Assert.Contains(refusals, r => r.Id == "may-convert" && r.Right.Contains("converted-claim", StringComparison.Ordinal));
+        Assert.Contains(refusals, r => r.Id == "may-convert" && r.Right.ToString().Contains("converted-claim", StringComparison.Ordinal));
     }
 
     /// <summary>

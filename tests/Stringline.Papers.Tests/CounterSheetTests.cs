@@ -229,7 +229,7 @@ public sealed class CounterSheetTests
         EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal)
             ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20")) : null;
         IReadOnlyList<Refusal> refusals = draft
-            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", "parties[12].address", LongText, "Add it.", ""))] : [];
+            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", new Place.OfParty(12, "address"), LongText, "Add it.", ""))] : [];
         var printed = Press.Print(new CounterSheet(job, assessment, facts, service, fee, 9, refusals, earlier).Plan(draft, new Measure()));
         Kept.Keep($"counter-{facts.County}-{name}.pdf", new PaperFile("counter-sheet.pdf", "Counter sheet", printed.Pages, printed.Bytes));
         return ReadBack.Of(printed.Bytes);

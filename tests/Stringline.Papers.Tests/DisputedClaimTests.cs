@@ -65,9 +65,9 @@ public sealed class DisputedClaimTests
     [InlineData(Request)]
     public void Section_9204_d_1_B(string id)
     {
-        Assert.Contains(Refusals(id, options: o => o with { Documents = [] }), r => r is { Id: "documents-missing", Where: "--document" });
+        Assert.Contains(Refusals(id, options: o => o with { Documents = [] }), r => r is { Id: "documents-missing", Where: Place.OfInput { Input: PaperInput.Documents } });
         Assert.Contains(Refusals(id, options: o => o with { Documents = [" "] }), r => r.Id == "documents-missing");
-        Assert.Contains(Refusals(id, options: o => o with { Words = null }), r => r is { Id: "basis-missing", Where: "--words" });
+        Assert.Contains(Refusals(id, options: o => o with { Words = null }), r => r is { Id: "basis-missing", Where: Place.OfInput { Input: PaperInput.Words } });
     }
 
     /// <summary>
@@ -145,7 +145,7 @@ public sealed class DisputedClaimTests
             Entries = [.. job.Entries, new Disputed { Index = 8, On = DayFact.On(Day("2026-04-01")), Amount = 31_600m },
                 new FinalPayment { Index = 9, On = DayFact.On(Day("2026-05-12")) }],
         };
-        Assert.Contains(Refusals(Claim, Paid), r => r is { Id: "right-lost", Where: "dispute-claim.filing-last-day" });
+        Assert.Contains(Refusals(Claim, Paid), r => r is { Id: "right-lost", Where: Place.OfFinding { Id: "dispute-claim.filing-last-day" } });
     }
 
     /// <summary>
@@ -169,7 +169,7 @@ public sealed class DisputedClaimTests
         Holds(Make(Conference), "the time for it ended on July 10, 2026");
         Assert.NotNull(Make(Conference, asOf: Day("2026-07-11")));
         Assert.Contains(Refusals(Conference, asOf: Day("2026-07-10")),
-            r => r is { Id: "too-early", Where: "dispute-claim.entitys-statement" });
+            r => r is { Id: "too-early", Where: Place.OfFinding { Id: "dispute-claim.entitys-statement" } });
         var answered = Make(Conference,
             j => j.With(new DisputeClaimAnswered { Index = 2, On = DayFact.On(Day("2026-06-09")), Undisputed = 7_000m }),
             asOf: Day("2026-06-12"));
@@ -254,7 +254,7 @@ public sealed class DisputedClaimTests
     [Fact]
     public void A_refusal_names_a_role_with_its_article() => Assert.Contains(
         Refusals(Claim, j => j with { Claimant = j.Claimant with { Role = ClaimantRole.EquipmentLessor, HiredBy = "p2" } }),
-        r => r.There.StartsWith("The claimant is an equipment lessor", StringComparison.Ordinal));
+        r => r.There.ToString().StartsWith("The claimant is an equipment lessor", StringComparison.Ordinal));
 
     /// <summary>
     /// Pub. Contract Code § 9204(d)(2)(B): "Any disputed portion of the claim, as identified by the contractor in writing, shall be submitted to nonbinding

@@ -13,7 +13,7 @@ public sealed class PaperRefusalTests
     {
         var refusals = Refusals(id, job, options, asOf is null ? null : Day(asOf));
         Assert.True(refusals.Any(r => r.Id == refusal), $"not {refusal}, but:\n{string.Join("\n", refusals)}");
-        Assert.All(refusals, r => Assert.NotEmpty(r.Right));
+        Assert.All(refusals, r => Assert.NotEmpty(r.Right.ToString()));
     }
 
     private static JobFile Without(JobFile job, PartyCapacity capacity) =>

@@ -61,7 +61,7 @@ public sealed class PapersFollowTheLawTests
             new PaperOptions { Day = Day("2025-12-04") }));
         var refusal = Assert.Single(refused.Refusals);
         Assert.Equal("due-day-differs", refusal.Id);
-        Assert.Contains("December 5, 2025", refusal.There, StringComparison.Ordinal);
+        Assert.Contains("December 5, 2025", refusal.There.ToString(), StringComparison.Ordinal);
         Assert.IsType<PacketOutcome.Made>(Outcome("stop-work-notice", job, Day("2026-01-20"),
             new PaperOptions { Day = Day("2025-12-05") }));
     }

@@ -105,8 +105,8 @@ public sealed class ProofOfNoticeTests
     {
         // Two kinds are in the file: it is asked which.
         var asked = Assert.Single(Refusals("proof-of-notice", _ => Private().With(entry), asOf: Day("2026-06-20")));
-        Assert.Equal(("notice-kind-missing", "--kind"), (asked.Id, asked.Where));
-        Assert.Contains(kind.Words(), asked.There, StringComparison.Ordinal);
+        Assert.Equal(("notice-kind-missing", "--kind"), (asked.Id, asked.Where.ToString()));
+        Assert.Contains(kind.Words(), asked.There.ToString(), StringComparison.Ordinal);
         var text = Make("proof-of-notice", _ => Private().With(entry), o => o with { Notice = kind }, Day("2026-06-20")).TextOf();
         Assert.Contains("May 7, 2026", text, StringComparison.Ordinal);
         Assert.DoesNotContain("February 20, 2026", text, StringComparison.Ordinal);

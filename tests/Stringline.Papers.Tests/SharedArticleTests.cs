@@ -31,8 +31,8 @@ public sealed class SharedArticleTests
         foreach (var paper in (string[])["proof-of-notice", "certified-mail-sheet"])
         {
             var refusals = Refusals(paper, _ => job);
-            Assert.True(refusals.Any(r => r is { Id: "article-number-shared", Where: "entries[1].article" }), what);
-            Assert.All(refusals, r => Assert.Contains("One number is one envelope", r.Right, StringComparison.Ordinal));
+            Assert.True(refusals.Any(r => r is { Id: "article-number-shared", Where: Place.OfEntry { Index: 1, Field: "article" } }), what);
+            Assert.All(refusals, r => Assert.Contains("One number is one envelope", r.Right.ToString(), StringComparison.Ordinal));
         }
     }
 

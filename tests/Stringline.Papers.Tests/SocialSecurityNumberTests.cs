@@ -24,7 +24,7 @@ public sealed class SocialSecurityNumberTests
         {
             var refused = Assert.IsType<PacketOutcome.Refused>(
                 Kept.Claim(With(Demo(), work), Demo().Assessed(), draft)).Refusals;
-            Assert.Equal(("social-security-number", "contract.work"), (Assert.Single(refused).Id, refused[0].Where));
+            Assert.Equal(("social-security-number", "contract.work"), (Assert.Single(refused).Id, refused[0].Where.ToString()));
             Assert.DoesNotContain("6789", refused[0].ToString(), StringComparison.Ordinal);
         }
     }
@@ -43,7 +43,7 @@ public sealed class SocialSecurityNumberTests
         var job = Demo() with { Work = Demo().Work with { Site = Demo().Work.Site with { Apn = "123-45-6789" } } };
         job = job.WithOwners(new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Ana María Ibarra, SSN 123-45-6780",
             Address = "77 Cordage Way, Davis, CA 95616" });
-        Assert.Equal(["work.site.apn", "parties[0].name"], Kept.Refusals(job).Select(r => r.Where));
+        Assert.Equal(["work.site.apn", "parties[0].name"], Kept.Refusals(job).Select(r => r.Where.ToString()));
     }
 
     public static TheoryData<string> Recorded() => [.. PaperCatalogue.All.Where(p => p.Use == PaperUse.Recorded).Select(p => p.Id)];
@@ -71,5 +71,5 @@ public sealed class SocialSecurityNumberTests
     [Fact]
     public void A_number_told_with_the_request_is_refused_too() =>
         Assert.Contains(PaperJobs.Refusals("notice-of-credit", null, o => o with { Words = "SSN 123-45-6789" }),
-            r => r.Id == "social-security-number" && r.Where == "the texts of the paper");
+            r => r.Id == "social-security-number" && r.Where.ToString() == "the texts of the paper");
 }

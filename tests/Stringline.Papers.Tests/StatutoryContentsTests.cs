@@ -287,7 +287,7 @@ public sealed class StatutoryContentsTests
         Assert.Contains("$4,250.00", text, StringComparison.Ordinal);
         Assert.DoesNotContain("$64,250.00", text, StringComparison.Ordinal);
         Assert.Contains(Refusals("stop-payment-release", Reduced, o => o with { Amount = 24_250m }), r => r.Id == "reduction-too-large"
-            && r.There.Contains("$24,250.00", StringComparison.Ordinal));
+            && r.There.ToString().Contains("$24,250.00", StringComparison.Ordinal));
         Assert.Contains("the amount of the reduction, $20,000.00, and the notice it is for, that of May",
             Sheet(second), StringComparison.Ordinal);
         Assert.Contains("Enter a fact, “Stop payment notice released or reduced”",

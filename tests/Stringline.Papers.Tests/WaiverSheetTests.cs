@@ -73,7 +73,7 @@ public sealed class WaiverSheetTests
     public void A_doubt_of_a_waiver_comes_with_its_reason()
     {
         var said = Refusals("waiver-8132", options: o => o with { Through = Day("2026-03-06"), Releases = null })
-            .Single(r => r.Id == "release-not-typed").There;
+            .Single(r => r.Id == "release-not-typed").There.ToString();
         Assert.Matches(@"more is released with it is in doubt: some of the work was provided over days on both sides", said);
     }
 

@@ -133,7 +133,7 @@ public sealed partial class WaiverTests
     {
         var refusal = Assert.Single(Refusals(id, options: o => o with { PaymentCleared = null }));
         Assert.Equal("payment-not-cleared", refusal.Id);
-        Assert.Contains("use the conditional form", refusal.Right, StringComparison.Ordinal);
+        Assert.Contains("use the conditional form", refusal.Right.ToString(), StringComparison.Ordinal);
         Assert.Equal("payment-not-cleared", Assert.Single(Refusals(id, options: o => o with { PaymentCleared = Day("2026-12-31") })).Id);
     }
 
@@ -190,7 +190,7 @@ public sealed partial class WaiverTests
     [InlineData("waiver-8136", "maker-missing")]
     public void What_a_form_needs_and_was_not_told_is_asked_for(string id, string refusal) =>
         Assert.Contains(Refusals(id, options: _ => Catalogue.PaperOptions.None), r => r.Id == refusal
-            && r.Where.StartsWith("--", StringComparison.Ordinal));
+            && r.Where.ToString().StartsWith("--", StringComparison.Ordinal));
 
     /// <summary>The sheet, never the form, says what is given up: 84,250.00 unpaid, 12,000.50 paid for.</summary>
     [Fact]
@@ -221,12 +221,12 @@ public sealed partial class WaiverTests
         foreach (var typed in (decimal?[])[null, released - 0.01m, released + 0.01m])
         {
             var refusal = Assert.Single(Refusals(id, options: o => Told(o, typed)));
-            Assert.Equal(("release-not-typed", "--releases"), (refusal.Id, refusal.Where));
-            Assert.Contains($"{PaperText.Dollars(released)} is released", refusal.There, StringComparison.Ordinal);
-            Assert.Contains(said, refusal.There, StringComparison.Ordinal);
-            Assert.Contains($"--releases {released.ToString("0.00", CultureInfo.InvariantCulture)}", refusal.Right,
+            Assert.Equal(("release-not-typed", "--releases"), (refusal.Id, refusal.Where.ToString()));
+            Assert.Contains($"{PaperText.Dollars(released)} is released", refusal.There.ToString(), StringComparison.Ordinal);
+            Assert.Contains(said, refusal.There.ToString(), StringComparison.Ordinal);
+            Assert.Contains($"--releases {released.ToString("0.00", CultureInfo.InvariantCulture)}", refusal.Right.ToString(),
                 StringComparison.Ordinal);
-            Assert.Equal(typed is not null, refusal.There.Contains("Typed was", StringComparison.Ordinal));
+            Assert.Equal(typed is not null, refusal.There.ToString().Contains("Typed was", StringComparison.Ordinal));
         }
 
         var (job, asOf, options) = For(id);
@@ -249,7 +249,7 @@ public sealed partial class WaiverTests
         var part = For("waiver-8134").Job.With(new Paid { Index = 4, On = DayFact.On(Day("2026-04-14")), Amount = 12_000.50m });
         var refusal = Assert.Single(Refusals("waiver-8134", _ => part, o => o with { Releases = null }));
         Assert.Contains("$72,249.50 is released. The payment of $12,000.50 is taken off already: all of that is more than the payment.",
-            refusal.There, StringComparison.Ordinal);
+            refusal.There.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -261,8 +261,8 @@ public sealed partial class WaiverTests
         foreach (var again in (LocalDate?[])[null, Day(asOf), ahead.PlusDays(365)])
         {
             var refusal = Assert.Single(Refusals(id, options: o => o with { Through = ahead, ThroughAgain = again }));
-            Assert.Equal(("through-ahead", "--through-again"), (refusal.Id, refusal.Where));
-            Assert.Contains(PaperText.DayOfWeek(ahead), refusal.There, StringComparison.Ordinal);
+            Assert.Equal(("through-ahead", "--through-again"), (refusal.Id, refusal.Where.ToString()));
+            Assert.Contains(PaperText.DayOfWeek(ahead), refusal.There.ToString(), StringComparison.Ordinal);
         }
 
         var (job, day, options) = For(id);

@@ -26,7 +26,7 @@ internal static class WhatIsKnown
             yield return value;
         // A refusal on a draft's sheet may show by an example what would be right.
         foreach (var refusal in papers.InTheWay)
-            yield return refusal.Right;
+            yield return refusal.Right.ToString();
     }
 
     /// <summary>What a finding says: its days and its amount, its reasons and questions.</summary>

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Stringline.Exchange;
 using Stringline.Law;
 using Stringline.Papers;
@@ -9,7 +8,7 @@ using Stringline.Spreadsheets.Reading;
 namespace Stringline.Desk.Batch;
 
 /// <summary>What came of a run: counts, and the rows that were refused. Many threads write to it.</summary>
-internal sealed partial class BatchReport
+internal sealed class BatchReport
 {
     /// <summary>Name of the report of refused rows.</summary>
     public const string FileName = "refused.csv";
@@ -84,7 +83,8 @@ internal sealed partial class BatchReport
         for (var i = 0; i < why.Count; i++)
         {
             refusals.Add((row.Line, i, CsvLine.Of(
-                row.Line.ToString(CultureInfo.InvariantCulture), row.Job, row.FormText, Option().Replace(why[i].Where, ""), why[i].There, Option().Replace(why[i].Right, ""), why[i].Section, stale ?? "")));
+                row.Line.ToString(CultureInfo.InvariantCulture), row.Job, row.FormText, BatchWords.Of(why[i].Where), why[i].There.ToString(),
+                BatchWords.Of(why[i].Right), why[i].Section, stale ?? "")));
         }
     }
 
@@ -92,7 +92,7 @@ internal sealed partial class BatchReport
     public void AddFault(WaiverRow row, Exception fault, string? stale)
     {
         Interlocked.Increment(ref faults);
-        AddRefused(row, [new Refusal("own-fault", "the program", fault.ToString(), "Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
+        AddRefused(row, [new Refusal("own-fault", new Place.InWords("the program"), fault.ToString(), "Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
     }
 
     /// <summary>Writes the report; with nothing refused it has its heads alone.</summary>
@@ -102,8 +102,4 @@ internal sealed partial class BatchReport
         File.WriteAllText(temporary, CsvLine.Of(Heads) + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvRecords.StrictUtf8);
         File.Move(temporary, Path.Combine(folder, FileName), overwrite: true);
     }
-
-    /// <summary>What is an option on the command line is a column here.</summary>
-    [GeneratedRegex("--(?=[a-z])")]
-    private static partial Regex Option();
 }

@@ -1,5 +1,6 @@
 using Stringline.Exchange;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Waiver;
@@ -23,7 +24,8 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
     {
         var refusals = new List<Refusal>();
         string Cell(string head) => Array.IndexOf(heads, head) is >= 0 and var at && at < record.Cells.Count ? record.Cells[at] : "";
-        void Refuse(string head, string there, string right, string section = "") => refusals.Add(new Refusal("row", head, there, right, section));
+        void Refuse(string head, string there, Sentence right, string section = "") =>
+            refusals.Add(new Refusal("row", new Place.InWords(head), there, right, section));
         string? Text(string head) => Cell(head) is { Length: > 0 } text ? text : null;
         LocalDate? Day(string head)
         {
@@ -52,7 +54,7 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
         if (record.Cells.Count > heads.Length && record.Cells.Skip(heads.Length).Any(c => c.Length > 0))
             Refuse("the row", $"{record.Cells.Count} cells under {heads.Length} heads.", "Put a cell that holds a comma between quotation marks.");
         if (Text("job") is null)
-            Refuse("job", "Nothing is there.", "Write the path of the job file, or with --store the job's number.");
+            Refuse("job", "Nothing is there.", $"Write the path of the job file, or with {new OptionName("store")} the job's number.");
         if (FormOf(Cell("form")) is not { } form)
             Refuse("form", Text("form") is { } text ? $"'{text}'" : "Nothing is there.", "Write 8132, 8134, 8136 or 8138.");
         else
@@ -71,21 +73,22 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
     }
 
     /// <summary>A cell that the form has no place for is no small thing: a through date on a final waiver would limit nothing.</summary>
-    private static void Unfitting(WaiverForm form, Predicate<string> isThere, Action<string, string, string, string> refuse)
+    private static void Unfitting(WaiverForm form, Predicate<string> isThere, Action<string, string, Sentence, string> refuse)
     {
         var number = WaiverToBe.NumberOf(form);
         var asks = PaperCatalogue.Waiver(form).Asks;
-        foreach (var (head, told) in Places)
+        foreach (var told in Places)
         {
+            var head = told.Word();
             if (isThere(head) && !asks.Any(ask => ask.Input == told))
                 refuse(head, $"Form {number} has no place for it.", "Leave the cell empty, or name the form that has it.", $"Civ. Code § {number}");
         }
     }
 
-    private static readonly (string Head, PaperInput Told)[] Places =
+    private static readonly PaperInput[] Places =
     [
-        ("through", PaperInput.Through), ("amount", PaperInput.Amount), ("maker", PaperInput.Maker), ("payee", PaperInput.Payee),
-        ("disputed", PaperInput.Disputed), ("payment-cleared", PaperInput.PaymentCleared), ("releases", PaperInput.Releases), ("through-again", PaperInput.ThroughAgain),
+        PaperInput.Through, PaperInput.Amount, PaperInput.Maker, PaperInput.Payee, PaperInput.Disputed, PaperInput.PaymentCleared,
+        PaperInput.Releases, PaperInput.ThroughAgain,
     ];
 
     private static WaiverForm? FormOf(string text)

@@ -1,40 +1,40 @@
+using Stringline.Exchange;
+using Stringline.Law.Reasoning;
+using Stringline.Spreadsheets;
+using Stringline.Spreadsheets.Import;
+
 namespace Stringline.Desk.Importing;
 
-/// <summary>Says on a page what a refusal says for the command line: the page has fields where that has options.</summary>
+/// <summary>Says on a page what a reason of an import names: the page has fields where the command line has options.</summary>
 internal static class DeskWords
 {
-    private const string Look = "look with --dry-run";
-
-    // The longer before the shorter that it holds.
-    private static readonly (string Option, string Field)[] All =
-    [
-        ("--claimant and --role", "your firm and what it is, under \"What the table does not say\""),
-        ("said with --as invoices or --as payments", "chosen above"),
-        ("other words can be given with --mapping", "choose the columns by hand"),
-        (", or say which in a mapping:", ", or choose which below:"),
-        ("; or say which in a mapping:", "; choose which below:"),
-        ("\"days\": \"day-first\" or \"month-first\" in a mapping", "the order of days chosen by hand"),
-        ("or --county", "or the county chosen for all new jobs"),
-        ("or --customer-is", "or what the customer is, chosen for all new jobs"),
-        ("no --work says otherwise", "no choice on the page says otherwise"),
-        ("--work", "the kind of work"),
-        ("; see --dry-run", ""),
-    ];
-
-    /// <summary>The words.</summary>
-    /// <param name="text">A reason.</param>
-    /// <param name="folder">A folder whose path is left out.</param>
-    public static string Of(string text, string? folder = null)
+    private static readonly Dictionary<ImportAsk, string> Fields = new()
     {
-        if (folder is not null)
-            text = text.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
-        if (text.IndexOf(Look, StringComparison.Ordinal) is >= 0 and var at)
-            text = text[..at] + "look again, and confirm what is right";
-        foreach (var (option, field) in All)
-            text = text.Replace(option, field, StringComparison.Ordinal);
-        return text;
-    }
+        [ImportAsk.Claimant] = "your firm and what it is, under \"What the table does not say\"",
+        [ImportAsk.Kind] = "chosen above",
+        [ImportAsk.Columns] = "choose the columns by hand",
+        [ImportAsk.Column] = "choose which below",
+        [ImportAsk.DayOrder] = "the order of days chosen by hand",
+        [ImportAsk.County] = "the county chosen for all new jobs",
+        [ImportAsk.CustomerIs] = "what the customer is, chosen for all new jobs",
+        [ImportAsk.Work] = "choice on the page",
+        [ImportAsk.Look] = "",
+    };
 
-    /// <inheritdoc cref="Of(string,string?)"/>
-    public static string Of(string text) => Of(text, null);
+    /// <summary>A sentence in the words of a page.</summary>
+    public static string Of(Sentence sentence) => Signs.Spelled(sentence.Say(Words));
+
+    /// <summary>The reasons against a row in the words of a page.</summary>
+    public static string Of(RefusedRow row) => Signs.Spelled(row.Say(Words));
+
+    /// <summary>A fault of the table in the words of a page.</summary>
+    public static string Of(SheetException refusal) => new Fault(refusal.Fault.File, refusal.Fault.Path, Of(refusal.Found), Of(refusal.Expected)).ToString();
+
+    private static string Words(object named, string? format) => named switch
+    {
+        ImportAsk ask => Fields[ask],
+        ImportConfirmed => "look again, and confirm what is right",
+        RefusedRow row => row.Say(Words),
+        _ => Sentence.Plain(named, format),
+    };
 }

@@ -128,11 +128,11 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
         }
         catch (StoreException e) when (run.IsWriting && e.MaybeWritten)
         {
-            state = state with { Step = ImportStep.Broken, WasBroken = true, Trouble = DeskWords.Of(e.Message, tables.FolderOf(state)) };
+            state = state with { Step = ImportStep.Broken, WasBroken = true, Trouble = Inside(tables.FolderOf(state), e.Message) };
         }
         catch (Exception e) when (e is SheetException or StoreException)
         {
-            state = state with { Step = back, Trouble = DeskWords.Of(e.Message, tables.FolderOf(state)) + "\nNothing was written." };
+            state = state with { Step = back, Trouble = Inside(tables.FolderOf(state), e is SheetException refusal ? DeskWords.Of(refusal) : e.Message) + "\nNothing was written." };
         }
         catch (Exception e)
         {
@@ -146,6 +146,9 @@ internal sealed partial class ImportRuns(IJournal journal, DeskOptions options, 
             End(state, held);
         }
     }
+
+    // The folder in which the table waits is left out, where the system names it too.
+    private static string Inside(string folder, string text) => text.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
 
     private void End(ImportState state, FileStream held)
     {

@@ -1,4 +1,4 @@
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
 
@@ -36,7 +36,7 @@ internal sealed record ImportSummary
     public required IReadOnlyList<ToldIgnored> Ignored { get; init; }
 
     /// <summary>The first refused rows.</summary>
-    public required IReadOnlyList<RefusedRow> FirstRefused { get; init; }
+    public required IReadOnlyList<ToldRow> FirstRefused { get; init; }
 
     /// <summary>Rows without a day of furnishing.</summary>
     public required long DayOfInvoice { get; init; }
@@ -82,7 +82,7 @@ internal sealed record ImportSummary
             Refused = file.Refused.Count,
             Blank = file.Blank,
             Ignored = [.. file.Ignored.GroupBy(row => row.As).Select(group => new ToldIgnored(group.Key, group.Count(), group.First().Line))],
-            FirstRefused = [.. file.Refused.Take(MostRefused).Select(row => row with { Why = DeskWords.Of(row.Why) })],
+            FirstRefused = [.. file.Refused.Take(MostRefused).Select(row => new ToldRow(row.Line, DeskWords.Of(row)))],
             DayOfInvoice = file.DayOfInvoice,
             JobsAdded = report.JobsAdded,
             JobsExtended = report.JobsExtended,
@@ -95,6 +95,11 @@ internal sealed record ImportSummary
         };
     }
 }
+
+/// <summary>A row that was not taken.</summary>
+/// <param name="Line">Its line in the file.</param>
+/// <param name="Why">What is wrong, and what would be right, in the words of a page.</param>
+internal sealed record ToldRow(int Line, string Why);
 
 /// <summary>Rows that were left out.</summary>
 /// <param name="As">As what.</param>

@@ -293,5 +293,5 @@ internal sealed class ImportTableModel(Office office, ImportRuns runs, WaitingTa
     private static string Begun(string found, string path) => path.Length > 0 ? found : char.ToUpperInvariant(found[0]) + found[1..];
 
     /// <summary>A refusal of the table in words, without the folder in which it waits.</summary>
-    public static string Words(SheetException refusal) => $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{Begun(DeskWords.Of(refusal.Fault.Found), refusal.Fault.Path)}. There should be {DeskWords.Of(refusal.Fault.Expected)}.";
+    public static string Words(SheetException refusal) => $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{Begun(DeskWords.Of(refusal.Found), refusal.Fault.Path)}. There should be {DeskWords.Of(refusal.Expected)}.";
 }

@@ -7,15 +7,17 @@ namespace Stringline.Desk.Papers;
 
 /// <summary>One field of the form by which a paper is asked for.</summary>
 /// <param name="Told">What it tells.</param>
-/// <param name="Name">Its name in the address, the same as on the command line.</param>
 /// <param name="Words">What it asks for.</param>
 /// <param name="Type">The type of its input: text, date, checkbox, area, parties, choices or choice.</param>
-internal sealed record PaperField(PaperInput Told, string Name, string Words, string Type)
+internal sealed record PaperField(PaperInput Told, string Words, string Type)
 {
     private static readonly IReadOnlyList<Choice> Grounds = Choice.Of(JobFileWords.ReleaseGround,
         "no stop payment notice may be given for such a claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
 
     private static readonly IReadOnlyList<Choice> Notices = [.. ProvedNotices.All.Select(kind => new Choice(kind.Word(), kind.Words()))];
+
+    /// <summary>Its name in the address, the same as on the command line.</summary>
+    public string Name => Told.Word();
 
     /// <summary>What may be ticked or chosen; empty where nothing is.</summary>
     public IReadOnlyList<Choice> Choices { get; private init; } = [];
@@ -25,33 +27,32 @@ internal sealed record PaperField(PaperInput Told, string Name, string Words, st
 
     private static PaperField Of(PaperInput told) => told switch
     {
-        PaperInput.To => new(told, "to", "To whom it goes; leave unchecked to send to everyone the law requires", "parties"),
-        PaperInput.Through => new(told, "through", "Last day of the work that it covers, never later than the payment pays for", "date"),
-        PaperInput.Amount => new(told, "amount", "Dollars and cents", "text"),
-        PaperInput.Maker => new(told, "maker", "On whose account the check is drawn", "text"),
-        PaperInput.Payee => new(told, "payee", "To whom the check is payable; nothing: the claimant", "text"),
-        PaperInput.Disputed => new(told, "disputed", "Dollars and cents of disputed extras that it keeps", "text"),
-        PaperInput.PaymentCleared => new(told, "payment-cleared", "The day the payment cleared the bank", "date"),
+        PaperInput.To => new(told, "To whom it goes; leave unchecked to send to everyone the law requires", "parties"),
+        PaperInput.Through => new(told, "Last day of the work that it covers, never later than the payment pays for", "date"),
+        PaperInput.Amount => new(told, "Dollars and cents", "text"),
+        PaperInput.Maker => new(told, "On whose account the check is drawn", "text"),
+        PaperInput.Payee => new(told, "To whom the check is payable; nothing: the claimant", "text"),
+        PaperInput.Disputed => new(told, "Dollars and cents of disputed extras that it keeps", "text"),
+        PaperInput.PaymentCleared => new(told, "The day the payment cleared the bank", "date"),
         PaperInput.Releases => new(
-            told, "releases", "What it releases, in dollars and cents, typed by you; only where the page asks for it", "text"),
-        PaperInput.ThroughAgain => new(told, "through-again", "The last day of the work a second time; only where it is still to come", "date"),
-        PaperInput.Bonded => new(told, "bonded", "A bond comes with the notice", "checkbox"),
-        PaperInput.Until => new(told, "until", "The day the credit ends", "date"),
-        PaperInput.Words => new(told, "words", "What it says in words of your own", "area"),
-        PaperInput.Day => new(told, "day", "The day", "date"),
-        PaperInput.Number => new(told, "number", "Which recorded claim, by its instrument number; nothing: the last one", "text"),
-        PaperInput.ExtensionDays => new(told, "days", "Days of a time extension claimed; nothing where only money is", "number"),
-        PaperInput.Documents => new(told, "document", "The documents that support it and go with it, one on each line", "area"),
+            told, "What it releases, in dollars and cents, typed by you; only where the page asks for it", "text"),
+        PaperInput.ThroughAgain => new(told, "The last day of the work a second time; only where it is still to come", "date"),
+        PaperInput.Bonded => new(told, "A bond comes with the notice", "checkbox"),
+        PaperInput.Until => new(told, "The day the credit ends", "date"),
+        PaperInput.Words => new(told, "What it says in words of your own", "area"),
+        PaperInput.Day => new(told, "The day", "date"),
+        PaperInput.Number => new(told, "Which recorded claim, by its instrument number; nothing: the last one", "text"),
+        PaperInput.ExtensionDays => new(told, "Days of a time extension claimed; nothing where only money is", "number"),
+        PaperInput.Documents => new(told, "The documents that support it and go with it, one on each line", "area"),
         PaperInput.Structure => new(
-            told, "structure", "For one of several structures only: its short id; nothing: for the whole work", "text"),
+            told, "For one of several structures only: its short id; nothing: for the whole work", "text"),
         PaperInput.FormerOwner => new(
             told,
-            "former-owner",
             "Where the owner who signs took the property over after the work began: name and address of the one who transferred it",
             "area"),
-        PaperInput.WholeWork => new(told, "whole-work", "It is for the whole work: every direct contract is complete", "checkbox"),
-        PaperInput.Grounds => new(told, "ground", "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
-        PaperInput.Notice => new(told, "kind", "Which notice is proved; nothing: the one kind that the file tells of", "choice") { Choices = Notices },
+        PaperInput.WholeWork => new(told, "It is for the whole work: every direct contract is complete", "checkbox"),
+        PaperInput.Grounds => new(told, "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
+        PaperInput.Notice => new(told, "Which notice is proved; nothing: the one kind that the file tells of", "choice") { Choices = Notices },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
 

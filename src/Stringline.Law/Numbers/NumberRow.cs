@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
 
 namespace Stringline.Law.Numbers;

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Stringline.Law.Numbers;
-using static Stringline.Law.Reasoning.LawText;
+using static Stringline.Law.Counting.LawText;
 
 namespace Stringline.Law.Recording;
 

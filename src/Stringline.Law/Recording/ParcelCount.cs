@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Recording;
 

@@ -1,6 +1,5 @@
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
-using static Stringline.Law.Reasoning.LawText;
+using static Stringline.Law.Counting.LawText;
 using static Stringline.Law.Recording.HighestPrinted;
 
 namespace Stringline.Law.Recording;

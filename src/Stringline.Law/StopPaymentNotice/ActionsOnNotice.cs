@@ -2,7 +2,6 @@ using Stringline.Law.Bankruptcy;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Writing;
 
 namespace Stringline.Papers.Catalogue;
@@ -34,7 +35,7 @@ public sealed class Paper
     public required IReadOnlyList<WorkKind> Works { get; init; }
 
     /// <summary>Who makes it and what for, in a sentence.</summary>
-    public required string Words { get; init; }
+    public required Sentence Words { get; init; }
 
     /// <summary>What it may be told with the request; anything else is no option of it.</summary>
     public IReadOnlyList<PaperAsk> Asks { get; init; } = [];

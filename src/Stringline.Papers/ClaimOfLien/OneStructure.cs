@@ -1,6 +1,7 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -14,7 +15,7 @@ namespace Stringline.Papers.ClaimOfLien;
 /// <param name="Refusals">The reasons against it.</param>
 internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> Refusals)
 {
-    private const string Where = "--structure";
+    private static readonly Place Where = Place.Of(PaperInput.Structure);
     private const string LastDay = "claim-of-lien.last-day";
 
     /// <summary>The claim on one structure.</summary>
@@ -32,14 +33,14 @@ internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> R
 
         if (Clean(structure.Text) is null)
         {
-            refusals.Add(new Refusal("structure-not-described", "work.structures", "The structure has no description.",
+            refusals.Add(new Refusal("structure-not-described", new Place.OfHead("work.structures"), "The structure has no description.",
                 "Say which it is, such as its street number: the claim describes the site so that it can be identified.",
                 "Civ. Code § 8416(a)(5)"));
         }
 
         if (!whole.IsDesignated)
         {
-            refusals.Add(new Refusal("share-missing", "work.structures", "The file does not divide the demand among the structures.",
+            refusals.Add(new Refusal("share-missing", new Place.OfHead("work.structures"), "The file does not divide the demand among the structures.",
                 "Give each structure the amount that is due for it, so that together they come to the demand; a lump sum is divided by the "
                 + "work in each.",
                 "Civ. Code § 8446(b)"));
@@ -47,7 +48,8 @@ internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> R
 
         if (Recorded(assessment, structure) is { Standing: Standing.Lost } over)
         {
-            refusals.Add(new Refusal("structure-late", over.Id, string.Join(" ", over.Why.Where(w => w.Applied).Select(w => w.Text)),
+            refusals.Add(new Refusal("structure-late", new Place.OfFinding(over.Id),
+                $"{new SaidByLaw(string.Join(" ", over.Why.Where(w => w.Applied).Select(w => w.Text)))}",
                 "The time of this structure is over; make a claim on one whose time runs.", "Civ. Code §§ 8412, 8414, 8448(b)(1)"));
         }
 

@@ -1,6 +1,6 @@
 using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -72,10 +72,10 @@ internal sealed class Service
             Mailings = [.. Mailings, new Mailing(null, null, [.. Left.Select(p => To(p, null))], null)];
         if (!Done && owners.Count > 0 && owners.TrueForAll(o => AddressOf(o) is null))
         {
-            refusals.Add(new Refusal("owner-address-missing", "parties", "No owner has an address to mail the copy to.",
-                "Add the residence or place of business as the owner's \"address\", or the owner's address on the building permit as "
-                + "work.permit.ownerAddress. If no owner can be reached by mail, mail to the construction lender or direct contractor and "
-                + "enter that mailing as \"claim-served\".",
+            refusals.Add(new Refusal("owner-address-missing", Place.Parties, "No owner has an address to mail the copy to.",
+                $"Add the residence or place of business as the owner's {new FileWord("address")}, or the owner's address on the building permit as "
+                + $"{new HeadField("work.permit.ownerAddress")}. If no owner can be reached by mail, mail to the construction lender or direct contractor and "
+                + $"enter that mailing as {new KindName("claim-served")}.",
                 "Civ. Code § 8416(a)(7), (c)"));
         }
     }
@@ -90,11 +90,11 @@ internal sealed class Service
         var faults = CopiesServed.FaultsOf(facts, entry);
         if (faults.Any(f => f.Fault == CopyFault.DayNotExact))
         {
-            refusals.Add(new Refusal("served-day-missing", $"{entry.Path}.on", "The day of mailing is not exact.",
+            refusals.Add(new Refusal("served-day-missing", Place.Of(entry, "on"), "The day of mailing is not exact.",
                 "The affidavit states the day: enter the one on the postal receipt.", affidavit));
         }
 
-        if (ArticleNumber.Refused(entry.Article, $"{entry.Path}.article", affidavit) is { } wrong)
+        if (ArticleNumber.Refused(entry.Article, Place.Of(entry, "article"), affidavit) is { } wrong)
             refusals.Add(wrong);
         if (SharedArticle.Refused(facts, entry, affidavit) is { } shared)
             refusals.Add(shared);
@@ -117,16 +117,16 @@ internal sealed class Service
         return faulty.Fault switch
         {
             CopyFault.DayNotExact => [],
-            CopyFault.ToNobody => [new Refusal("served-nobody", $"{entry.Path}.to", "Nobody is named.",
+            CopyFault.ToNobody => [new Refusal("served-nobody", Place.Of(entry, "to"), "Nobody is named.",
                 "Name the party ids to whom the copy was mailed.", affidavit)],
-            CopyFault.PartyUnknown => [new Refusal("served-unknown-party", $"{entry.Path}.to", $"'{faulty.Party}' is no party.",
-                "Name ids that stand in \"parties\".", affidavit)],
-            CopyFault.NoAddress => [new Refusal("served-address-missing", $"parties[{IndexOf(party!)}].address",
+            CopyFault.PartyUnknown => [new Refusal("served-unknown-party", Place.Of(entry, "to"), $"'{faulty.Party}' is no party.",
+                $"Name ids that stand in {new FileWord("parties")}.", affidavit)],
+            CopyFault.NoAddress => [new Refusal("served-address-missing", Place.Of(job, party!, "address"),
                 $"{party!.Name} was served, but no address is there.", "Add the address to which the copy was mailed.", affidavit)],
-            CopyFault.ToNobodyNamed => [new Refusal("served-wrong-person", $"{entry.Path}.to", "The copy went to nobody whom the section names.",
+            CopyFault.ToNobodyNamed => [new Refusal("served-wrong-person", Place.Of(entry, "to"), "The copy went to nobody whom the section names.",
                 "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
                 "Civ. Code § 8416(c)")],
-            CopyFault.PostOfficeBox => [new Refusal("served-post-office-box", $"parties[{IndexOf(party!)}].addressKind",
+            CopyFault.PostOfficeBox => [new Refusal("served-post-office-box", Place.Of(job, party!, "addressKind"),
                 $"The copy to {OneLine(party!.Name)} went to a post-office box or private mailbox.",
                 "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the "
                 + "construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)")],
@@ -144,7 +144,7 @@ internal sealed class Service
             return;
         }
 
-        refusals.Add(new Refusal("served-wrong-manner", $"{entry.Path}.manner", $"The copy went by {how}.",
+        refusals.Add(new Refusal("served-wrong-manner", Place.Of(entry, "manner"), $"The copy went by {how}.",
             "A copy of a claim of lien goes only by registered mail, certified mail, or first-class mail with a certificate of mailing, "
             + "postage prepaid. Hand and courier do not count here, though they do for other notices, and a claim not served as the "
             + "section says is unenforceable. Mail a copy by one of the three and enter that mailing.",
@@ -159,11 +159,11 @@ internal sealed class Service
         {
             if (AddressOf(owner) is not null)
             {
-                refusals.Add(new Refusal("owner-not-served", $"parties[{IndexOf(owner)}]",
+                refusals.Add(new Refusal("owner-not-served", Place.Of(job, owner),
                     $"No mailing of a copy of this claim to {OneLine(owner.Name)} is entered, though the file has an address.",
-                    "Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and "
-                        + "enter it as \"claim-served\". A copy to the lender or direct contractor takes its place only if the owner "
-                        + "cannot be served by these mails.",
+                    $"Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and "
+                        + $"enter it as {new KindName("claim-served")}. A copy to the lender or direct contractor takes its place only if the owner "
+                        + $"cannot be served by these mails.",
                     "Civ. Code § 8416(a)(7), (c)"));
             }
             else
@@ -196,5 +196,4 @@ internal sealed class Service
         _ => throw new InvalidOperationException($"No such address: {party.AddressKind}."),
     };
 
-    private int IndexOf(Party party) => job.Parties.TakeWhile(p => p != party).Count();
 }

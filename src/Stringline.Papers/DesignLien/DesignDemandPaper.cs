@@ -36,7 +36,7 @@ internal static class DesignDemandPaper
         matter.NotIfLost("design-lien.demand-last-day", "Ten days no longer fit between this notice and the last day to record.");
         if (matter.Facts.Owners.Count == 0)
         {
-            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.",
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
                 "Add the landowner with the name on the deed.", Section);
         }
 
@@ -53,11 +53,11 @@ internal static class DesignDemandPaper
         leaf.Field("Default", Clean(matter.Options.Words)
             ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
-            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", "claimant.name", "Add the claimant’s full name.", Section),
-                matter.Need(matter.Facts.Address, "claimant-address-missing", "claimant.address", "Add the claimant’s address.", Section)),
+            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant’s full name.", Section),
+                matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), "Add the claimant’s address.", Section)),
             .. NoticeContents.Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
+        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what services were "
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, Section);

@@ -49,7 +49,7 @@ internal static class DesignLienPaper
         leaf.Field(matter.Facts.SeveralOwners ? "Current owners of record" : "Current owner of record", OwnersOfRecord(matter));
         leaf.Field("Site", Site(matter));
         leaf.Field("Building permit or other approval", Permit(matter));
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what services were "
+        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what services were "
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
         leaf.Field("Notice of demand and default", demand is null ? null
@@ -66,14 +66,14 @@ internal static class DesignLienPaper
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DesignProfessional)
         {
-            matter.Refuse("not-a-design-professional", "claimant.role",
+            matter.Refuse("not-a-design-professional", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
                 "This lien is for a design professional under a written contract with the landowner.", "Civ. Code § 8300");
         }
 
         if (matter.Facts.HiredBy is null)
         {
-            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.",
+            matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), "Nothing is there.",
                 "Name the party id of the landowner: the lien needs a contract with the landowner itself.", "Civ. Code § 8300");
         }
     }
@@ -89,22 +89,23 @@ internal static class DesignLienPaper
         if (matter.Assessment.Find("design-lien.first-day") is not { } first)
         {
             matter.NotEntered("payment-demanded", "no-demand", "No demand on the owner is entered.",
-                $"Give notice of the demand, the default and the amount (paper {DesignDemandPaper.Paper.Id}), and enter it as \"payment-demanded\". "
-                + "The claim may be recorded 10 days later.", NoticeSection);
+                $"Give notice of the demand, the default and the amount ({new PaperName(DesignDemandPaper.Paper)}), and enter it as {new KindName("payment-demanded")}. "
+                + $"The claim may be recorded 10 days later.", NoticeSection);
             return null;
         }
 
         if (first is { Standing: Standing.NotYet, Band: { } band })
         {
-            matter.Refuse("too-early", first.Id, $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.",
+            matter.Refuse("too-early", new Place.OfFinding(first.Id), $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.",
                 $"Record on {Day(band.Earliest.Day)} or after.", NoticeSection);
         }
         else if (first.Standing is not Standing.Open)
         {
-            matter.Refuse("no-notice-of-default", first.Id, string.Join(" ", first.Why.Select(w => w.Text)),
-                $"Give notice of the demand, the default and its amount now (paper design-lien-demand), at least 10 days before recording. "
-                + "If the demand was such a notice for the whole amount, say \"ofDefault\": true on its "
-                + $"entry.{string.Concat(first.Questions.Select(q => " " + q.Text))}", NoticeSection);
+            matter.Refuse("no-notice-of-default", new Place.OfFinding(first.Id),
+                $"{new SaidByLaw(string.Join(" ", first.Why.Select(w => w.Text)))}",
+                $"Give notice of the demand, the default and its amount now ({new PaperName(DesignDemandPaper.Paper)}), at least 10 days before recording. "
+                + $"If the demand was such a notice for the whole amount, say {new FieldSaid("ofDefault", "true")} on its "
+                + $"entry.{new SaidByLaw(string.Concat(first.Questions.Select(q => " " + q.Text)))}", NoticeSection);
         }
 
         return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>()
@@ -118,7 +119,7 @@ internal static class DesignLienPaper
     {
         foreach (var reputed in matter.Facts.Owners.Where(o => o.Reputed))
         {
-            matter.Refuse("owner-not-of-record", $"{matter.PathOf(reputed)}.reputed",
+            matter.Refuse("owner-not-of-record", Place.Of(matter.Job, reputed, "reputed"),
                 $"{OneLine(reputed.Name)} is only reputed to be the owner.",
                 "Take the name from the deed: the claim states the current owner of record.", Section);
         }
@@ -132,7 +133,7 @@ internal static class DesignLienPaper
     {
         if (matter.Facts.Legal is null)
         {
-            matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.",
+            matter.Refuse("legal-missing", new Place.OfHead("work.site.legal"), "Nothing is there.",
                 "Add the legal description from the deed: the claim states it.", Section);
         }
 
@@ -142,7 +143,7 @@ internal static class DesignLienPaper
     private static string? Permit(Matter matter)
     {
         var permit = matter.Job.Work.Permit;
-        var number = matter.Need(permit?.Number, "permit-missing", "work.permit.number",
+        var number = matter.Need(permit?.Number, "permit-missing", new Place.OfHead("work.permit.number"),
             "Add the number of the building permit or other governmental approval that was obtained with the services; without one there "
             + "is no such lien.", "Civ. Code § 8302");
         return number is null ? null : $"No. {number}{(Clean(permit?.Authority) is { } by ? $", {OneLine(by)}" : "")}";

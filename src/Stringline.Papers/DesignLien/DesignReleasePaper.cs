@@ -22,7 +22,7 @@ internal static class DesignReleasePaper
         Sections = "Civ. Code § 8306(c); Gov. Code §§ 27287, 27361.6",
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "A design professional whose lien the landowner has paid, in full or (--amount) in part.",
+        Words = $"A design professional whose lien the landowner has paid, in full or{new ForTheAsker($" ({new InputName(PaperInput.Amount)})")} in part.",
         Asks =
         [
             new(PaperInput.Amount, "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid"),
@@ -44,28 +44,28 @@ internal static class DesignReleasePaper
         var claim = RecordedClaims.Of(matter, Section);
         if (RecordedClaims.Chosen(matter) is { } chosen && WhichLien.Of(matter.Known, chosen) is not LienKind.Design)
         {
-            matter.Refuse("no-design-lien", $"{chosen.Path}.lien",
+            matter.Refuse("no-design-lien", Place.Of(chosen, "lien"),
                 "The claim is not of a design professional’s lien, or the file does not say.",
-                "Say \"lien\": \"design\" on its entry; for a mechanics lien make the paper release.", Section);
+                $"Say {new FieldSaid("lien", "\"design\"")} on its entry; for a mechanics lien make the paper release.", Section);
         }
 
         var amount = claim.On is null ? null : claim.Amount;
         if (claim is { On: not null, Amount: null })
         {
             matter.NotEntered("claim-recorded", "claim-amount-missing", "Nothing is there.",
-                "Add \"amount\" to its claim-recorded entry.", Section);
+                $"Add {new FileWord("amount")} to its claim-recorded entry.", Section);
         }
 
         var (satisfied, left) = Paid(matter, amount);
         if (amount is { } whole && satisfied is null)
         {
-            matter.Refuse("nothing-paid", "entries", $"By the job file nothing of the {Dollars(whole)} is paid.",
-                "Enter what the landowner has paid as \"paid\"; the document is recorded once the lien is satisfied, in full or in part.",
+            matter.Refuse("nothing-paid", Place.Journal, $"By the job file nothing of the {Dollars(whole)} is paid.",
+                $"Enter what the landowner has paid as {new KindName("paid")}; the document is recorded once the lien is satisfied, in full or in part.",
                 Section);
         }
         else if (amount is { } stated && satisfied > stated)
         {
-            matter.Refuse("reduction-too-large", "--amount", $"{Dollars(satisfied.Value)} is more than the {Dollars(stated)} of the claim.",
+            matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"{Dollars(satisfied.Value)} is more than the {Dollars(stated)} of the claim.",
                 "Name what was paid of it.", Section);
         }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.PromptPayment;
+using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -37,7 +38,7 @@ internal sealed record ClaimBody
         List<string> documents = [.. matter.Options.Documents.Select(Clean).OfType<string>()];
         if (documents.Count == 0)
         {
-            matter.Refuse("documents-missing", "--document", "No document is named.",
+            matter.Refuse("documents-missing", Place.Of(PaperInput.Documents), "No document is named.",
                 "Name each document that supports the claim and goes with it, such as change orders, invoices, daily logs, payrolls or "
                 + "photographs.", documentsAt);
         }
@@ -46,8 +47,8 @@ internal sealed record ClaimBody
         {
             Amount = matter.Options.Amount ?? (days is null ? reckoned : null),
             Days = days,
-            Basis = matter.Need(matter.Options.Words, "basis-missing", "--words",
-                "Say for what work or event it is claimed, and why it is due: --words \"On March 3 ...; the contract ...\".", documentsAt),
+            Basis = matter.Need(matter.Options.Words, "basis-missing", Place.Of(PaperInput.Words),
+                $"Say for what work or event it is claimed, and why it is due: {new InputTold(PaperInput.Words, "On March 3 ...; the contract ...")}.", documentsAt),
             Documents = documents,
             Reckoned = reckoned,
             Retention = matter.Options.Amount is null && days is null ? MoneyDue.RetentionIn(matter.Known, owed) : 0m,
@@ -86,7 +87,7 @@ internal sealed record ClaimBody
     {
         if (amount > 0)
             return [Dollars(amount), $"({InWords(amount)})"];
-        matter.Refuse("nothing-to-claim", "amount.demand", $"The job file comes to {Dollars(amount)} without the retention withheld.",
+        matter.Refuse("nothing-to-claim", Place.Demand, $"The job file comes to {Dollars(amount)} without the retention withheld.",
             "Say the sum that is disputed, or the days of a time extension, that you claim.", section);
         return [Dollars(amount)];
     }

@@ -111,7 +111,7 @@ internal sealed record ClaimProcedure
         var says = assessment.Find(procedure.Finding);
         if (says is { Standing: Standing.Lost })
         {
-            matter.Refuse("not-governed", says.Id, Matter.Reasons(says),
+            matter.Refuse("not-governed", new Place.OfFinding(says.Id), Matter.LawSays(says),
                 "Follow the claims procedure of the contract, and have counsel read it.",
                 procedure.Section);
         }
@@ -133,9 +133,9 @@ internal sealed record ClaimProcedure
     {
         if (HasContract(matter))
             return;
-        matter.Refuse("no-contract-with-payer", "claimant.role",
+        matter.Refuse("no-contract-with-payer", new Place.OfHead("claimant.role"),
             $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)} without a contract with the {PayerWord}.",
-            "Ask the contractor in writing to present the claim: that is the paper \"claim-request\".", Section);
+            $"Ask the contractor in writing to present the claim: that is the paper {new PaperWord(ClaimRequestPaper.Paper)}.", Section);
     }
 
     /// <summary>Whether the claimant has a contract with the payer.</summary>
@@ -149,8 +149,8 @@ internal sealed record ClaimProcedure
         var payers = Addressees.WithAddress(matter, matter.In(Payer), "");
         if (payers.Count == 0)
         {
-            matter.Refuse("payer-missing", "parties",
-                $"No party with capacity \"{(Payer == PartyCapacity.Owner ? "owner" : "public-entity")}\" is there.",
+            matter.Refuse("payer-missing", Place.Parties,
+                $"No party with capacity {new FileWord(Payer)} is there.",
                 $"Add the {PayerWord}, to whom it goes.", Section);
         }
 

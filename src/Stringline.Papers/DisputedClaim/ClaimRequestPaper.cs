@@ -37,8 +37,8 @@ internal static class ClaimRequestPaper
         var section = procedure.Section;
         if (ClaimProcedure.HasContract(matter))
         {
-            matter.Refuse("has-contract-with-payer", "claimant.role", $"The claimant has a contract with the {procedure.PayerWord} itself.",
-                "Make the claim itself: the paper \"dispute-claim\".", section);
+            matter.Refuse("has-contract-with-payer", new Place.OfHead("claimant.role"), $"The claimant has a contract with the {procedure.PayerWord} itself.",
+                $"Make the claim itself: the paper {new PaperWord(DisputeClaimPaper.Paper)}.", section);
         }
 
         var says = Says(matter);
@@ -46,12 +46,12 @@ internal static class ClaimRequestPaper
             matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : matter.In(PartyCapacity.DirectContractor), "");
         if (contractors.Count == 0)
         {
-            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.",
+            matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
                 "Add the direct contractor, who is to present the claim.", section);
         }
         else if (contractors.Count > 1)
         {
-            matter.Refuse("several-contractors", "--to", $"{contractors.Count} direct contractors are named.",
+            matter.Refuse("several-contractors", Place.Of(PaperInput.To), $"{contractors.Count} direct contractors are named.",
                 "Name the one under whose contract the work was done, by its party id.", section);
         }
 
@@ -97,7 +97,7 @@ internal static class ClaimRequestPaper
             Amount = matter.Options.Amount }).Find(Answer);
         if (says is { Standing: Law.Reasoning.Standing.Lost })
         {
-            matter.Refuse("not-governed", Answer, Matter.Reasons(says),
+            matter.Refuse("not-governed", new Place.OfFinding(Answer), Matter.LawSays(says),
                 "Follow the claims procedure of the subcontract, and have counsel read it.", string.Join("; ", says.Sections));
         }
 
@@ -118,7 +118,7 @@ internal static class ClaimRequestPaper
         leaf.Field(procedure.Payer == PartyCapacity.Owner ? "Owner" : "Public entity",
             [.. payers.Select(p => (string?)NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
         NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work", "Say in a few words what work is provided.",
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what work is provided.",
             procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Say($"This request is made under {procedure.Statute}, {procedure.Request}.");

@@ -36,25 +36,25 @@ internal static class ConferenceDemandPaper
         if (claim is null)
         {
             matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
-                "Enter it as \"dispute-claim-sent\" with its day, amount and manner; or make it first: the paper "
-                + $"\"{DisputeClaimPaper.Paper.Id}\".",
+                $"Enter it as {new KindName("dispute-claim-sent")} with its day, amount and manner; or make it first: the paper "
+                + $"{new PaperWord(DisputeClaimPaper.Paper)}.",
                 procedure.Section);
         }
         else if (says is { Standing: Standing.NotYet })
         {
-            matter.Refuse("too-early", says.Id, Matter.Reasons(says),
-                "Wait until the payer has answered or its time is over; an answer is entered as \"dispute-claim-answered\".",
+            matter.Refuse("too-early", new Place.OfFinding(says.Id), Matter.LawSays(says),
+                $"Wait until the payer has answered or its time is over; an answer is entered as {new KindName("dispute-claim-answered")}.",
                 procedure.Section);
         }
 
         else if (says is null && ClaimProcedure.HasContract(matter))
         {
-            matter.Refuse("claim-day-missing", $"{claim.Path}.on", "Nobody knows on which day the claim was sent.",
+            matter.Refuse("claim-day-missing", Place.Of(claim, "on"), "Nobody knows on which day the claim was sent.",
                 "Enter the day: the payer’s time to answer runs from it.", procedure.Section);
         }
 
         var payers = procedure.Payers(matter);
-        var issues = matter.Need(matter.Options.Words, "issues-missing", "--words",
+        var issues = matter.Need(matter.Options.Words, "issues-missing", Place.Of(PaperInput.Words),
             "Name the issues in dispute: what the answer disputes, and what you hold against it.", procedure.Section);
         return new Bundle([Demand(matter, procedure, payers, claim, says, issues)], new Guide
         {
@@ -94,7 +94,7 @@ internal static class ConferenceDemandPaper
         leaf.Field($"Answer of the {procedure.PayerWord}", Answer(matter, says));
         leaf.Field("Issues in dispute", issues);
         NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
             "Say in a few words what work the contract is for.", procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, procedure.Section);

@@ -97,7 +97,7 @@ internal static class DisputeClaimPaper
         leaf.Field("Contract", matter.Job.Contract.On is { } made ? $"Contract of {Day(made)} with the {procedure.PayerWord}"
             : $"Contract with the {procedure.PayerWord}");
         NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
             "Say in a few words what work the contract is for.", procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Say($"Please conduct a reasonable review of this claim and provide, "

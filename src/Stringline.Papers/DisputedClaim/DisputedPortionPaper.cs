@@ -33,7 +33,7 @@ internal static class DisputedPortionPaper
         procedure.OnlyWithContract(matter);
         if (procedure.Mediation is null)
         {
-            matter.Refuse("no-mediation", "contract.on", "The older procedure knows no mediation of a claim before an action.",
+            matter.Refuse("no-mediation", new Place.OfHead("contract.on"), "The older procedure knows no mediation of a claim before an action.",
                 "Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
         }
 
@@ -41,25 +41,25 @@ internal static class DisputedPortionPaper
         if (claim is null)
         {
             matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
-                "Enter it as \"dispute-claim-sent\" with its day, amount and manner.", procedure.Section);
+                $"Enter it as {new KindName("dispute-claim-sent")} with its day, amount and manner.", procedure.Section);
         }
 
         var held = matter.Last<ConferenceHeld>();
         if (held is null)
         {
-            matter.Refuse("no-conference-held", "entries", "No conference is entered, and only what is left after it goes to mediation.",
-                "Enter it as \"conference-held\" with its day; or demand it first: the paper "
-                + $"\"{ConferenceDemandPaper.Paper.Id}\".", procedure.Section);
+            matter.Refuse("no-conference-held", Place.Journal, "No conference is entered, and only what is left after it goes to mediation.",
+                $"Enter it as {new KindName("conference-held")} with its day; or demand it first: the paper "
+                + $"{new PaperWord(ConferenceDemandPaper.Paper)}.", procedure.Section);
         }
 
         if (matter.Options.Amount is { } more && claim?.Amount is { } whole && more > whole)
         {
-            matter.Refuse("more-than-claimed", "--amount", $"{Dollars(more)} is more than the claim of {Dollars(whole)}.",
+            matter.Refuse("more-than-claimed", Place.Of(PaperInput.Amount), $"{Dollars(more)} is more than the claim of {Dollars(whole)}.",
                 "Name the part of that claim which is still in dispute.", procedure.Section);
         }
 
         var payers = procedure.Payers(matter);
-        var issues = matter.Need(matter.Options.Words, "issues-missing", "--words",
+        var issues = matter.Need(matter.Options.Words, "issues-missing", Place.Of(PaperInput.Words),
             "Name what is left in dispute: what was not settled, and what you hold about it.", procedure.Section);
         return new Bundle([Portion(matter, procedure, payers, claim, held, issues)], new Guide
         {
@@ -102,7 +102,7 @@ internal static class DisputedPortionPaper
             leaf.Field("Amount in dispute", Dollars(amount));
         leaf.Field("Portion in dispute", issues);
         NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", "contract.work",
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
             "Say in a few words what work the contract is for.", procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, procedure.Section);

@@ -38,13 +38,13 @@ internal static class CreditPaper
     {
         const string section = "Civ. Code § 8460(b)";
         var claim = RecordedClaims.Of(matter, section);
-        var until = matter.Need(matter.Options.Until, "until-missing", "--until",
-            "Say the day on which the credit ends, such as --until 2026-12-31.", section);
-        var terms = matter.Need(matter.Options.Words, "terms-missing", "--words",
-            "Say the terms of the credit: --words \"Owner pays $5,000.00 on the first of each month.\"", section);
+        var until = matter.Need(matter.Options.Until, "until-missing", Place.Of(PaperInput.Until),
+            $"Say the day on which the credit ends{ForTheAsker.SuchAs(PaperInput.Until, new LocalDate(2026, 12, 31))}.", section);
+        var terms = matter.Need(matter.Options.Words, "terms-missing", Place.Of(PaperInput.Words),
+            $"Say the terms of the credit: {new InputTold(PaperInput.Words, "Owner pays $5,000.00 on the first of each month.")}", section);
         if (until <= matter.AsOf)
         {
-            matter.Refuse("until-past", "--until", $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", "Credit ends on a day to come.",
+            matter.Refuse("until-past", Place.Of(PaperInput.Until), $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", "Credit ends on a day to come.",
                 section);
         }
 

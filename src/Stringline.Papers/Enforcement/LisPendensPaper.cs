@@ -80,7 +80,7 @@ internal static class LisPendensPaper
             {
                 ProofPages = 1,
             },
-        }, new Refusal("for-the-attorney", "the paper", "A notice of pendency of action is signed by the attorney of record.",
+        }, new Refusal("for-the-attorney", new Place.InWords("the paper"), "A notice of pendency of action is signed by the attorney of record.",
             "The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
     }
 
@@ -91,16 +91,16 @@ internal static class LisPendensPaper
         {
             case PendencyLack.Action:
                 matter.NotEntered("action-filed", "no-action-filed", "No action to enforce the claim is entered.",
-                    "Enter it as \"action-filed\" with its day, court and case number.", "Civ. Code § 8461");
+                    $"Enter it as {new KindName("action-filed")} with its day, court and case number.", "Civ. Code § 8461");
                 break;
             case PendencyLack.Court:
-                matter.Refuse("court-missing", $"{action!.Path}.court", "Nothing is there.", "Add the court.", section);
+                matter.Refuse("court-missing", Place.Of(action!, "court"), "Nothing is there.", "Add the court.", section);
                 break;
             case PendencyLack.CaseNumber:
-                matter.Refuse("case-missing", $"{action!.Path}.case", "Nothing is there.", "Add the case number.", section);
+                matter.Refuse("case-missing", Place.Of(action!, "case"), "Nothing is there.", "Add the case number.", section);
                 break;
             case PendencyLack.Description:
-                matter.Refuse("legal-missing", "work.site.legal", "Nothing is there.",
+                matter.Refuse("legal-missing", new Place.OfHead("work.site.legal"), "Nothing is there.",
                     "Add the legal description of the property: the notice describes what the action affects.", section);
                 break;
             default:

@@ -40,7 +40,7 @@ internal static class ReleasePaper
         Sections = Sections,
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "The claimant, to free a part of the property (--words), or of the sum (--amount).",
+        Words = $"The claimant, to free a part of the property{ForTheAsker.InBrackets(PaperInput.Words)}, or of the sum{ForTheAsker.InBrackets(PaperInput.Amount)}.",
         Asks =
         [
             new(PaperInput.Words, "The part of the property that is freed"),
@@ -119,8 +119,8 @@ internal static class ReleasePaper
     {
         if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
         {
-            matter.Refuse("design-lien", $"{claim.Path}.lien", "The claim is of a design professional’s lien.",
-                $"Make the paper {DesignLien.DesignReleasePaper.Paper.Id}: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
+            matter.Refuse("design-lien", Place.Of(claim, "lien"), "The claim is of a design professional’s lien.",
+                $"Make {new PaperName(DesignLien.DesignReleasePaper.Paper, The: true)}: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
         }
     }
 
@@ -128,21 +128,21 @@ internal static class ReleasePaper
     {
         if (matter.Options.Words is null && matter.Options.Amount is null)
         {
-            matter.Refuse("part-missing", "--words, --amount", "Neither a part of the property nor a sum is named.",
-                "Describe the part of the property that is freed (--words \"Lot 12 of ...\"), or say by how much the claim is reduced "
-                + "(--amount).", Sections);
+            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount), "Neither a part of the property nor a sum is named.",
+                $"Describe the part of the property that is freed{new ForTheAsker($" ({new InputTold(PaperInput.Words, "Lot 12 of ...")})")}, "
+                + $"or say by how much the claim is reduced{ForTheAsker.InBrackets(PaperInput.Amount)}.", Sections);
         }
 
         if (matter.Options.Amount is { } less && claim.Amount is { } whole && less >= whole)
         {
-            matter.Refuse("reduction-too-large", "--amount", $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
+            matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
                 "Use the full release, or name less than the claim.", Sections);
         }
 
         if (matter.Options.Amount is not null && claim is { On: not null, Amount: null })
         {
             matter.NotEntered("claim-recorded", "claim-amount-missing", "The recorded claim's amount is not entered.",
-                "Add \"amount\" to its claim-recorded entry.", Sections);
+                $"Add {new FileWord("amount")} to its claim-recorded entry.", Sections);
         }
     }
 

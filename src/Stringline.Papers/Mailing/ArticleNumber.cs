@@ -32,9 +32,9 @@ public static class ArticleNumber
 
     /// <summary>Why a paper is not made that states the number; null where it checks or none is there.</summary>
     /// <param name="written">The number in the job file.</param>
-    /// <param name="where">Its place there.</param>
+    /// <param name="where">Where it is told.</param>
     /// <param name="section">The section under which the paper proves the mailing.</param>
-    internal static Refusal? Refused(string? written, string where, string section) =>
+    internal static Refusal? Refused(string? written, Place where, string section) =>
         Clean(written) is { } article && Fault(article) is { } fault
             ? new Refusal("article-number", where, $"{Article(article)} is no article number: {fault}",
                 "Correct the number in the job file; it must be the one on the label and on the receipt.", section)

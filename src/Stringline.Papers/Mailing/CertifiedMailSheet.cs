@@ -24,7 +24,7 @@ internal static class CertifiedMailSheet
             || now.Job.All<ClaimServed>().Any(served => served.Manner == Manner.CertifiedMail) ? "Certified mail is in the file." : null,
     };
 
-    private sealed record Item(Party To, string What, string? On, string? Article, string Where, Entry? Entry = null, Manner? Manner = null);
+    private sealed record Item(Party To, string What, string? On, string? Article, Place Where, Entry? Entry = null, Manner? Manner = null);
 
     private static Bundle Write(Matter matter)
     {
@@ -32,12 +32,12 @@ internal static class CertifiedMailSheet
         if (items.Count == 0)
         {
             items = [.. matter.Job.Parties.Where(p => matter.AddressOf(p) is not null)
-                .Select(p => new Item(p, "", null, null, matter.PathOf(p)))];
+                .Select(p => new Item(p, "", null, null, Place.Of(matter.Job, p)))];
         }
 
         if (items.Count == 0)
         {
-            matter.Refuse("nobody", "parties", "No party has an address.",
+            matter.Refuse("nobody", Place.Parties, "No party has an address.",
                 "Add the parties to whom something is mailed, with their addresses.", "Civ. Code § 8110");
         }
 
@@ -112,11 +112,11 @@ internal static class CertifiedMailSheet
         var to = matter.Named(matter.Options.To);
         if (matter.Options.Number is not null && to.Count != 1)
         {
-            matter.Refuse("article-number", "--number", "An article number is given for more than one addressee.",
-                "Name one addressee with --to for a number, or enter the numbers in the job file.", "");
+            matter.Refuse("article-number", Place.Of(PaperInput.Number), "An article number is given for more than one addressee.",
+                $"Name one addressee with {new InputName(PaperInput.To)} for a number, or enter the numbers in the job file.", "");
         }
 
-        return [.. to.Select(p => new Item(p, "", null, Clean(matter.Options.Number), "--number"))];
+        return [.. to.Select(p => new Item(p, "", null, Clean(matter.Options.Number), Place.Of(PaperInput.Number)))];
     }
 
     private static List<Item> Mailed(Matter matter) =>
@@ -134,7 +134,7 @@ internal static class CertifiedMailSheet
     private static IEnumerable<Item> Items(Matter matter, Entry entry, IReadOnlyList<string> to, string what, string? article,
         Manner? manner) =>
         to.Select(matter.Job.Party).OfType<Party>()
-            .Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), $"{entry.Path}.article",
+            .Select(p => new Item(p, what, entry.On is DayFact.Exact on ? Day(on.Day) : null, Clean(article), Place.Of(entry, "article"),
                 entry, manner));
 
     internal static bool ByPost(Manner manner) => manner switch

@@ -1,5 +1,5 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
@@ -63,7 +63,7 @@ internal static class ProofOfNotice
         if (to.Count == 0 && matter.Clear && kind != ProvedNotice.ReleaseDemand)
         {
             matter.NotEntered("notice-given", "nobody", $"No {kind.Words()} is entered, and the file does not say to whom one goes.",
-                "Enter the notice given, or name the persons with --to.", "Civ. Code § 8118(a)");
+                $"Enter the notice given, or name the persons with {new InputName(PaperInput.To)}.", "Civ. Code § 8118(a)");
         }
 
         return new Bundle([Build(matter, kind, to, given)], new Guide
@@ -93,9 +93,9 @@ internal static class ProofOfNotice
         var kinds = GivenNotice.In(matter.Known).Select(n => n.Kind).Distinct().ToList();
         if (kinds.Count == 1)
             return kinds[0];
-        matter.Refuse("notice-kind-missing", "--kind", kinds.Count == 0 ? "The file tells of no notice given."
+        matter.Refuse("notice-kind-missing", Place.Of(PaperInput.Notice), kinds.Count == 0 ? "The file tells of no notice given."
             : $"The file tells of several kinds: {string.Join("; ", kinds.Select(k => k.Words()))}.",
-            $"Say which notice is to be proved with --kind: {string.Join("; ", ProvedNotices.All.Select(k => k.Words()))}.",
+            $"Say which notice is to be proved with {new InputName(PaperInput.Notice)}: {string.Join("; ", ProvedNotices.All.Select(k => k.Words()))}.",
             "Civ. Code § 8118(a)");
         return null;
     }
@@ -104,7 +104,7 @@ internal static class ProofOfNotice
     private static void NotMisread(Matter matter, GivenNotice notice)
     {
         if (notice.Manner is { } manner && CertifiedMailSheet.ByPost(manner)
-            && ArticleNumber.Refused(notice.Article, $"{notice.Entry.Path}.article", "Civ. Code § 8118(b)") is { } wrong)
+            && ArticleNumber.Refused(notice.Article, Place.Of(notice.Entry, "article"), "Civ. Code § 8118(b)") is { } wrong)
             matter.Refuse(wrong);
         if (SharedArticle.Refused(matter.Known, notice.Entry, "Civ. Code § 8118(b)") is { } shared)
             matter.Refuse(shared);

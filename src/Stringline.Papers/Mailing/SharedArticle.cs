@@ -25,7 +25,7 @@ internal static class SharedArticle
                 continue;
             var days = other.Day == own.Day || own.Day is null || other.Day is null ? ""
                 : $", on {PaperText.Day(own.Day.Value)} and {PaperText.Day(other.Day.Value)}";
-            return new Refusal("article-number-shared", $"{entry.Path}.article",
+            return new Refusal("article-number-shared", Place.Of(entry, "article"),
                 $"{Article(own.Number)} stands for two envelopes: to {OneLine(own.To.Name)} and to {OneLine(other.To.Name)}{days}.",
                 "One number is one envelope, to one address on one day. Enter each addressee by itself, with the number on its own "
                 + "label and receipt.", section);
@@ -45,13 +45,13 @@ internal static class SharedArticle
             foreach (var party in to.Select(facts.Job.Party).OfType<Party>())
             {
                 yield return new Envelope(entry, party, ArticleNumber.Bare(number),
-                    Place(Clean(ServiceOfClaim.AddressOf(party, facts.Job.Work)) ?? party.Name),
+                    Bare(Clean(ServiceOfClaim.AddressOf(party, facts.Job.Work)) ?? party.Name),
                     entry.On is DayFact.Exact on ? on.Day : null);
             }
         }
     }
 
     // The same address however it is broken into lines.
-    private static string Place(string address) =>
+    private static string Bare(string address) =>
         string.Concat(address.Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }

@@ -115,15 +115,15 @@ internal static class BondNoticePaper
         IReadOnlyList<Party> principals = named.Count > 0 ? [.. named.Where(p => p.Capacity != PartyCapacity.Surety)] : told;
         if (sureties.Count == 0)
         {
-            matter.Refuse("surety-missing", "parties", "No surety is there.",
-                "Add a party with capacity \"surety\" and name it as work.paymentBond.surety. The owner or public entity gives a copy of "
-                + "the bond on request.", section);
+            matter.Refuse("surety-missing", Place.Parties, "No surety is there.",
+                $"Add a party with capacity {new FileWord(PartyCapacity.Surety)} and name it as {new HeadField("work.paymentBond.surety")}. The owner or public entity gives a copy of "
+                + $"the bond on request.", section);
         }
 
         if (principals.Count == 0)
         {
-            matter.Refuse("principal-missing", "parties", "No bond principal is there.",
-                "Add the one whose bond it is and name it as work.paymentBond.principal, or name the principal with --to.", section);
+            matter.Refuse("principal-missing", Place.Parties, "No bond principal is there.",
+                $"Add the one whose bond it is and name it as {new HeadField("work.paymentBond.principal")}, or name the principal with {new InputName(PaperInput.To)}.", section);
         }
 
         return (sureties, principals, isKnown || named.Count > 0);

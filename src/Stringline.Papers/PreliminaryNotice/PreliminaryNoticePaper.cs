@@ -76,7 +76,7 @@ internal static class PreliminaryNoticePaper
         var to = Addressees.Of(matter, Recipients(matter, isPublic));
         if (to.Count == 0 && matter.Refusals.All(r => r.Id is not ("recipient-missing" or "party-unknown" or "other-work")))
         {
-            matter.Refuse("no-notice-due", "claimant", "No preliminary notice is due from this claimant.",
+            matter.Refuse("no-notice-due", new Place.OfHead("claimant"), "No preliminary notice is due from this claimant.",
                 isPublic ? "A laborer, and one who has a contract with the direct contractor itself, gives none."
                 : "A laborer gives none; one hired by the owner gives it to a construction lender only, and the file names none. If a "
                 + "lender comes in, add it to the parties.",
@@ -93,8 +93,8 @@ internal static class PreliminaryNoticePaper
         Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation
             ? Officer : null);
         NoticeContents.Put(leaf, matter, "General description of work");
-        var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", "contract.price",
-            "Add the agreed price, or say the estimate with --amount. It needs a basis: what was ordered, and what may yet be.", isPublic
+        var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", new Place.OfHead("contract.price"),
+            $"Add the agreed price, or say the estimate with {new InputName(PaperInput.Amount)}. It needs a basis: what was ordered, and what may yet be.", isPublic
             ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
         leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price
             ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);

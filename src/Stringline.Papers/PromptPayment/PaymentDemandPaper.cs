@@ -48,15 +48,15 @@ internal static class PaymentDemandPaper
         var hirer = matter.Facts.HiredBy;
         if (hirer is null && matter.Options.To.Count == 0)
         {
-            matter.Refuse("hirer-missing", "claimant.hiredBy", "Nothing is there.",
-                "Name the party id of the one who owes the payment, here or with --to.", "");
+            matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), "Nothing is there.",
+                $"Name the party id of the one who owes the payment, here or with {new InputName(PaperInput.To)}.", "");
         }
 
         var to = Addressees.WithAddress(matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : hirer is null ? []
             : [hirer], "Civ. Code § 8108");
         foreach (var stranger in to.Where(p => hirer is not null && p.Id != hirer.Id))
         {
-            matter.Refuse("not-the-debtor", "--to", $"{OneLine(stranger.Name)} did not hire the claimant and owes it nothing under a contract.",
+            matter.Refuse("not-the-debtor", Place.Of(PaperInput.To), $"{OneLine(stranger.Name)} did not hire the claimant and owes it nothing under a contract.",
                 $"Demand payment of {OneLine(hirer!.Name)}. Owner, lender and surety answer by their own remedies: claim of lien, stop "
                 + "payment notice, payment bond.", "");
         }
@@ -71,14 +71,14 @@ internal static class PaymentDemandPaper
         var amount = matter.Options.Amount ?? reckoned;
         if (amount <= 0 && ahead.Count > 0 && matter.Options.Amount is null && matter.Assessment.Owed.Demand > 0)
         {
-            matter.Refuse("only-work-ahead", "--amount",
+            matter.Refuse("only-work-ahead", Place.Of(PaperInput.Amount),
                 $"All that is unpaid is {WorkAhead.Words(ahead)}, which goes on after {Day(matter.AsOf)}.",
-                "A demand is for work that was provided: say with --amount what is due for it so far, or enter the part that was provided "
-                + "as an entry of its own.", ToOwner(matter, to) ? "Civ. Code § 8800" : "");
+                $"A demand is for work that was provided: say with {new InputName(PaperInput.Amount)} what is due for it so far, or enter the part that was provided "
+                + $"as an entry of its own.", ToOwner(matter, to) ? "Civ. Code § 8800" : "");
         }
 
         if (amount > reckoned)
-            matter.Refuse("more-than-reckoned", "--amount",
+            matter.Refuse("more-than-reckoned", Place.Of(PaperInput.Amount),
                 $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.",
                 reckoned == owed ? "Demand no more than the calculation shows, or enter what is missing."
                 : "Demand no more than the calculation shows without the retention withheld, which falls due by another section, or enter "

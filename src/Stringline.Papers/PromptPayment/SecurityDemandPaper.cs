@@ -37,7 +37,7 @@ internal static class SecurityDemandPaper
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
         {
-            matter.Refuse("not-direct-contractor", "claimant.role",
+            matter.Refuse("not-direct-contractor", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
                 "Only a direct contractor may demand this security.", Section);
         }
@@ -45,14 +45,14 @@ internal static class SecurityDemandPaper
         var due = matter.Assessment.Find(Due);
         if (due is null)
         {
-            matter.Refuse("no-security-due", "contract.price", "The file does not show that the owner owes security.",
+            matter.Refuse("no-security-due", new Place.OfHead("contract.price"), "The file does not show that the owner owes security.",
                 $"It is owed where the price is above {Dollars(Above(matter, Number.FeePriceWithSecurity))}, or above {Dollars(Above(matter, Number.LesserPriceWithSecurity))} "
                 + "for one who holds less than the fee.", "Civ. Code § 8700");
         }
 
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
-            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner.", Section);
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", "Add the owner.", Section);
         var leaf = new PaperBuilder("notice-demanding-security.pdf", "Notice Demanding Security");
         leaf.Head("California Civil Code sections 8102 and 8710 to 8712");
         leaf.Line("Date", Day(matter.AsOf));

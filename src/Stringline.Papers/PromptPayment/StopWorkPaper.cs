@@ -40,21 +40,21 @@ internal static class StopWorkPaper
     {
         if (matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
         {
-            matter.Refuse("not-direct-contractor", "claimant.role",
+            matter.Refuse("not-direct-contractor", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
                 "Only a direct contractor may stop work under these sections.", "Civ. Code § 8832");
         }
 
         if (matter.Job.Contract.Written != true)
         {
-            matter.Refuse("not-written", "contract.written", matter.Job.Contract.Written is null ? "The file does not say."
-                : "The contract is not in writing.", "Only a written contract gives the right; if it is in writing, say \"written\": true.",
+            matter.Refuse("not-written", new Place.OfHead("contract.written"), matter.Job.Contract.Written is null ? "The file does not say."
+                : "The contract is not in writing.", $"Only a written contract gives the right; if it is in writing, say {new FieldSaid("written", "true")}.",
                 "Civ. Code § 8830");
         }
 
         if (matter.Known.All<Disputed>().Count > 0)
         {
-            matter.Refuse("disputed", "entries", "A dispute is entered.",
+            matter.Refuse("disputed", Place.Journal, "A dispute is entered.",
                 "Where the contractor's performance is in dispute, work may not be stopped this way. Have counsel read the file.",
                 "Civ. Code § 8832");
         }
@@ -62,7 +62,7 @@ internal static class StopWorkPaper
         var overdue = Overdue.Of(matter);
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
-            matter.Refuse("owner-missing", "parties", "No party with capacity \"owner\" is there.", "Add the owner.", "Civ. Code § 8832");
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", "Add the owner.", "Civ. Code § 8832");
         return new Bundle([Notice(matter, owners, overdue), Posting(matter, overdue)], new Guide
         {
             To = owners,
@@ -182,7 +182,7 @@ internal static class StopWorkPaper
             {
                 if (demands.Count > 0)
                 {
-                    matter.Refuse("nothing-overdue", "entries", "Every sum that was demanded has been paid.",
+                    matter.Refuse("nothing-overdue", Place.Journal, "Every sum that was demanded has been paid.",
                         "Work is stopped only for what is due and unpaid.", "Civ. Code § 8832");
                 }
 
@@ -191,13 +191,13 @@ internal static class StopWorkPaper
 
             if (finding.Standing is Standing.NotYet or Standing.Lost)
             {
-                matter.Refuse("too-early", Id, Matter.Reasons(finding), finding.Standing == Standing.Lost ? "See the reasons."
+                matter.Refuse("too-early", new Place.OfFinding(Id), Matter.LawSays(finding), finding.Standing == Standing.Lost ? "See the reasons."
                     : "Wait for that day.", "Civ. Code § 8832");
             }
 
             if (matter.Options.Amount > finding.Amount)
             {
-                matter.Refuse("more-than-overdue", "--amount",
+                matter.Refuse("more-than-overdue", Place.Of(PaperInput.Amount),
                     $"{Dollars(matter.Options.Amount.Value)} is more than the {Dollars(finding.Amount.Value)} that is overdue.",
                     "State what is overdue and no more.", "Civ. Code § 8830");
             }
@@ -218,14 +218,14 @@ internal static class StopWorkPaper
             if (matter.Options is not { Day: { } due, Amount: { } amount })
             {
                 matter.NotEntered("payment-demanded", "no-demand", "No notice demanding payment is entered.",
-                    "Enter it as \"payment-demanded\" with its day and amount; or, where the contract itself sets the day of payment, say "
-                    + "the sum and that day with --amount and --day.", "Civ. Code §§ 8800, 8832");
+                    $"Enter it as {new KindName("payment-demanded")} with its day and amount; or, where the contract itself sets the day of payment, say "
+                    + $"the sum and that day with {new InputName(PaperInput.Amount, PaperInput.Day)}.", "Civ. Code §§ 8800, 8832");
                 return null;
             }
 
             if (amount > matter.Assessment.Owed.Demand)
             {
-                matter.Refuse("more-than-owed", "--amount",
+                matter.Refuse("more-than-owed", Place.Of(PaperInput.Amount),
                     $"{Dollars(amount)} is more than the {Dollars(matter.Assessment.Owed.Demand)} that is owed by the job file.",
                     "State what is due and unpaid, or enter what is missing.", "Civ. Code § 8830");
             }
@@ -246,9 +246,9 @@ internal static class StopWorkPaper
                 return told;
             if (told is null || DueDay(matter, told) != DueDay(matter, own))
             {
-                matter.Refuse("due-day-differs", "--day",
+                matter.Refuse("due-day-differs", Place.Of(PaperInput.Day),
                     $"By the job file payment was due on {Day(DueDay(matter, own))}, not on {Day(due)}.",
-                    "Leave --day out, or mend the day in the job file.", "Civ. Code § 8832");
+                    $"Leave {new InputName(PaperInput.Day)} out, or mend the day in the job file.", "Civ. Code § 8832");
             }
 
             return own;

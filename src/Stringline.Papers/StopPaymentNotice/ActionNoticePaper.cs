@@ -37,19 +37,19 @@ internal static class ActionNoticePaper
         if (given.Count == 0)
         {
             matter.NotEntered("stop-payment-given", "no-stop-payment-notice", "No stop payment notice is entered.",
-                "Enter the one given as \"stop-payment-given\" with its day, to and amount.", section);
+                $"Enter the one given as {new KindName("stop-payment-given")} with its day, to and amount.", section);
         }
 
         var action = Action(matter);
         if (action is null)
         {
             matter.NotEntered("action-filed", "no-action-filed", "No action on the stop payment notice is entered.",
-                "Enter it as \"action-filed\" with its day, court and case number, and \"enforces\": [\"stop-payment-notice\"].", section);
+                $"Enter it as {new KindName("action-filed")} with its day, court and case number, and {new FieldSaid("enforces", "[\"stop-payment-notice\"]")}.", section);
         }
 
-        var court = action is null ? null : matter.Need(action.Court, "court-missing", $"{action.Path}.court", "Add the court.", section);
+        var court = action is null ? null : matter.Need(action.Court, "court-missing", Place.Of(action, "court"), "Add the court.", section);
         var number = action is null ? null
-            : matter.Need(action.Case, "case-missing", $"{action.Path}.case", "Add the case number.", section);
+            : matter.Need(action.Case, "case-missing", Place.Of(action, "case"), "Add the case number.", section);
         var to = Addressees.WithAddress(matter,
             matter.Named(matter.Options.To.Count > 0 ? matter.Options.To : [.. given.SelectMany(g => g.To).Distinct()]),
             "Civ. Code § 8108");

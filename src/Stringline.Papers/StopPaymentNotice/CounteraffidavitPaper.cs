@@ -39,31 +39,32 @@ internal static class CounteraffidavitPaper
         var affidavit = matter.Last<ReleaseAffidavitServed>();
         if (affidavit is null)
         {
-            matter.Refuse("no-affidavit", "entries", "No affidavit of the direct contractor is entered.",
-                "Enter it as \"release-affidavit-served\" with its day and the day by which the public entity asks for the "
-                + "counteraffidavit.", "Civ. Code § 9404");
+            matter.Refuse("no-affidavit", Place.Journal, "No affidavit of the direct contractor is entered.",
+                $"Enter it as {new KindName("release-affidavit-served")} with its day and the day by which the public entity asks for the "
+                + $"counteraffidavit.", "Civ. Code § 9404");
         }
         else if (TimeFor(matter, affidavit) is { Standing: Law.Reasoning.Standing.Lost } over)
         {
-            matter.Refuse("too-late", over.Id, Matter.Reasons(over),
-                "After that time it releases the money. Serve it all the same if the money is still there (--draft prints it), and have "
-                + "counsel see to an action at once.", "Civ. Code § 9406(b)");
+            matter.Refuse("too-late", new Place.OfFinding(over.Id), Matter.LawSays(over),
+                $"After that time it releases the money. Serve it all the same if the money is still there{new ForTheAsker($" ({new DraftName()} prints it)")}, and have "
+                + $"counsel see to an action at once.", "Civ. Code § 9406(b)");
         }
 
-        var basis = matter.Need(matter.Options.Words, "basis-missing", "--words",
-            "Say on what specific basis each allegation of the affidavit is contested: --words \"The affidavit says ...; in fact ...\".",
+        var basis = matter.Need(matter.Options.Words, "basis-missing", Place.Of(PaperInput.Words),
+            $"Say on what specific basis each allegation of the affidavit is contested: "
+                + $"{new InputTold(PaperInput.Words, "The affidavit says ...; in fact ...")}.",
             "Civ. Code § 9406(a)");
         var entity = Addressees.WithAddress(matter, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 8108");
         var contractor = Addressees.WithAddress(matter, matter.In(PartyCapacity.DirectContractor), "Civ. Code § 8108");
         if (entity.Count == 0)
         {
-            matter.Refuse("entity-missing", "parties", "No party with capacity \"public-entity\" is there.",
+            matter.Refuse("entity-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.PublicEntity)} is there.",
                 "Add the public entity that withholds the money.", Section);
         }
 
         if (contractor.Count == 0)
         {
-            matter.Refuse("contractor-missing", "parties", "No party with capacity \"direct-contractor\" is there.",
+            matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
                 "Add the direct contractor, on whom a copy is served.", Section);
         }
 

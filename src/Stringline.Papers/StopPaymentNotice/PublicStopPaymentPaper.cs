@@ -17,7 +17,7 @@ internal static class PublicStopPaymentPaper
             [new Recipient(PartyCapacity.PublicEntity, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 9354")]);
         foreach (var party in to.Where(p => p.Capacity != PartyCapacity.PublicEntity))
         {
-            matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
+            matter.Refuse("wrong-holder", Place.Of(PaperInput.To), $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
                 "A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the "
                 + "contract.", "Civ. Code § 9354(b)");
         }

@@ -70,8 +70,8 @@ internal static class StopPaymentPaper
             NotTo(matter, party);
         if (matter.Options.Bonded && to.Any(p => p.Capacity != PartyCapacity.ConstructionLender))
         {
-            matter.Refuse("bond-to-owner", "--bonded", "A bond goes only with a notice to a construction lender.",
-                "Make the notice to the lender by itself with --to and --bonded; the owner's without.", "Civ. Code § 8532");
+            matter.Refuse("bond-to-owner", Place.Of(PaperInput.Bonded), "A bond goes only with a notice to a construction lender.",
+                $"Make the notice to the lender by itself with {new InputName(PaperInput.To, PaperInput.Bonded)}; the owner's without.", "Civ. Code § 8532");
         }
 
         var due = (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand;
@@ -175,7 +175,7 @@ internal static class StopPaymentPaper
         IReadOnlyList<Party> to = [.. owners, .. matter.In(PartyCapacity.ConstructionLender)];
         if (to.Count == 0)
         {
-            matter.Refuse("recipient-missing", "parties", "Nobody is there to whom this claimant may give it.",
+            matter.Refuse("recipient-missing", Place.Parties, "Nobody is there to whom this claimant may give it.",
                 "Add the owner or the construction lender. A direct contractor gives it to a construction lender only.",
                 "Civ. Code §§ 8520(a), 8530");
         }
@@ -199,7 +199,7 @@ internal static class StopPaymentPaper
                 break;
             case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity
                 or PartyCapacity.Supplier:
-                matter.Refuse("wrong-holder", "--to", $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
+                matter.Refuse("wrong-holder", Place.Of(PaperInput.To), $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
                     "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
                 break;
             default:
@@ -214,7 +214,7 @@ internal static class StopPaymentPaper
         var missing = matter.Assessment.NoticeDueTo.Where(r => r.Who != PartyCapacity.ConstructionLender).ToList();
         if (missing.Count > 0)
         {
-            matter.Refuse("notice-first", "entries",
+            matter.Refuse("notice-first", Place.Journal,
                 $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missing.Select(r => r.Words))}.",
                 "Give the preliminary notice first, and enter it. Both may go the same day, the preliminary notice first.", section);
         }
@@ -241,7 +241,7 @@ internal static class StopPaymentPaper
         leaf.Field("Amount claimed", TypeStyle.BodyBold,
             NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
         NoticeContents.Put(leaf, matter, "General description of work");
-        var total = matter.Need(PriceEstimate.Of(matter.Known) ?? Furnished(matter), "estimate-missing", "contract.price",
+        var total = matter.Need(PriceEstimate.Of(matter.Known) ?? Furnished(matter), "estimate-missing", new Place.OfHead("contract.price"),
             "Add the agreed price, or the amounts of what was furnished.", $"{section}(b)");
         leaf.Field("Estimated total value", TypeStyle.BodyBold, total is { } value
             ? [Dollars(value), "This is an estimate of the total amount in value of the work provided and to be provided."] : [null]);

@@ -139,10 +139,10 @@ internal static class WaiverPaper
         matter.OnlyOn(Of(form));
         var waiver = ToBe(form, matter);
         foreach (var refusal in waiver.Refusals())
-            matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
+            matter.Refuse(refusal);
         if (waiver.PaymentCleared > matter.AsOf)
         {
-            matter.Refuse("payment-not-cleared", "--payment-cleared", $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.",
+            matter.Refuse("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.",
                 "A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
         }
 
@@ -156,11 +156,11 @@ internal static class WaiverPaper
         var section = $"Civ. Code § {waiver.Number}";
         if (waiver is { IsProgress: true, Through: { } through } && through > matter.AsOf && matter.Options.ThroughAgain != through)
         {
-            matter.Refuse("through-ahead", "--through-again",
+            matter.Refuse("through-ahead", Place.Of(PaperInput.ThroughAgain),
                 $"Made on {DayOfWeek(matter.AsOf)}, it releases all work through {DayOfWeek(through)}, which is still to come."
                 + (matter.Options.ThroughAgain is { } other ? $" The day given the second time is {DayOfWeek(other)}." : ""),
-                "Give a through date no later than the last day that this payment pays for. If the day to come is meant, give it a second "
-                + "time with --through-again.", section);
+                $"Give a through date no later than the last day that this payment pays for. If the day to come is meant, give it a second "
+                + $"time with {new InputName(PaperInput.ThroughAgain)}.", section);
         }
 
         // Until these are told nobody can say what it releases, or what for.
@@ -170,12 +170,12 @@ internal static class WaiverPaper
         var unseen = !waiver.IsConditional && !outlook.InJournal;
         if (matter.Options.Releases == outlook.Released || (matter.Options.Releases is null && !unseen && !outlook.MayGoBeyond))
             return;
-        matter.Refuse(WaiverOrder.NotTyped, "--releases",
-            WaiverOutlookText.Of(outlook)
-            + (unseen ? $" No cleared payment{(outlook.Payment is null ? "" : " of that sum")} is in the journal." : "")
-            + (matter.Options.Releases is { } typed ? $" Typed was {Dollars(typed)}: that is not what is released." : ""),
-            string.Create(CultureInfo.InvariantCulture,
-                $"If that is meant, type what is released, to the cent: --releases {outlook.Released:0.00}. If not, {Otherwise(waiver)}."),
+        matter.Refuse(WaiverOrder.NotTyped, Place.Of(PaperInput.Releases),
+            $"{new SaidByLaw(WaiverOutlookText.Of(outlook))}"
+            + $"{(unseen ? $" No cleared payment{(outlook.Payment is null ? "" : " of that sum")} is in the journal." : "")}"
+            + $"{(matter.Options.Releases is { } typed ? $" Typed was {Dollars(typed)}: that is not what is released." : "")}",
+            $"If that is meant, type what is released, to the cent: {new InputTold(PaperInput.Releases, outlook.Released)}. "
+            + $"If not, {Otherwise(waiver)}.",
             section);
     }
 

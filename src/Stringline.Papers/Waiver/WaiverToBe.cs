@@ -1,6 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
+using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using static Stringline.Papers.PaperText;
 
@@ -117,50 +119,49 @@ public sealed record WaiverToBe
     {
         var section = $"Civ. Code § {Number}";
         var refusals = new List<Refusal>();
-        void Need(bool there, string id, string where, string right)
+        void Need(bool there, string id, Place where, Sentence right)
         {
             if (!there)
                 refusals.Add(new Refusal(id, where, "Nothing is there.", right, section));
         }
 
-        Need(Line(Claimant) is not null, "claimant-name-missing", "claimant.name", "Add the claimant's full name.");
-        Need(Line(Customer) is not null, "hirer-missing", "claimant.hiredBy",
+        Need(Line(Claimant) is not null, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant's full name.");
+        Need(Line(Customer) is not null, "hirer-missing", new Place.OfHead("claimant.hiredBy"),
             "Name the party id of the one who contracted with the claimant: the form's customer.");
-        Need(Line(JobLocation) is not null, "site-missing", "work.site", "Add the street address or the legal description.");
-        Need(Line(Owner) is not null, "owner-missing", "parties", "Add a party with capacity \"owner\" (public work: \"public-entity\").");
+        Need(Line(JobLocation) is not null, "site-missing", new Place.OfHead("work.site"), "Add the street address or the legal description.");
+        Need(Line(Owner) is not null, "owner-missing", Place.Parties, $"Add a party with capacity {new FileWord(PartyCapacity.Owner)} (public work: {new FileWord(PartyCapacity.PublicEntity)}).");
         if (IsProgress)
         {
-            Need(Through is not null, "through-missing", "--through",
-                "Say through which day work is released, such as --through 2026-05-31. Never later than the last day that this payment "
-                + "pays for.");
+            Need(Through is not null, "through-missing", Place.Of(PaperInput.Through),
+                $"Say through which day work is released{ForTheAsker.SuchAs(PaperInput.Through, new LocalDate(2026, 5, 31))}. Never later than the last day that this payment "
+                + $"pays for.");
         }
 
         if (Form != WaiverForm.UnconditionalFinal)
         {
-            Need(Amount is > 0, "amount-missing", "--amount", IsConditional ? "Say the amount of the check, such as --amount 12000.00."
-                : "Say the progress payment received, such as --amount 12000.00.");
+            Need(Amount is > 0, "amount-missing", Place.Of(PaperInput.Amount), $"{(IsConditional ? "Say the amount of the check" : "Say the progress payment received")}{ForTheAsker.SuchAs(PaperInput.Amount, 12000m)}.");
         }
 
         if (IsConditional)
         {
-            Need(Line(Maker) is not null, "maker-missing", "--maker",
+            Need(Line(Maker) is not null, "maker-missing", Place.Of(PaperInput.Maker),
                 "Say whose account the check is drawn on: the paper takes effect only when that check is paid.");
-            Need(Line(Payee) is not null, "payee-missing", "--payee", "Say to whom the check is payable.");
+            Need(Line(Payee) is not null, "payee-missing", Place.Of(PaperInput.Payee), "Say to whom the check is payable.");
         }
         else if (PaymentCleared is null)
         {
-            refusals.Add(new Refusal("payment-not-cleared", "--payment-cleared", "Nothing shows that the payment has cleared the bank.",
+            refusals.Add(new Refusal("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), "Nothing shows that the payment has cleared the bank.",
                 $"An unconditional form binds on signing, paid or not. Until the money is in the bank use the conditional form "
-                + $"({(IsProgress ? "8132" : "8136")}). Once it has cleared, say the day: --payment-cleared 2026-05-31, or enter it as "
-                + "\"paymentCleared\" of the conditional waiver.",
+                + $"({(IsProgress ? "8132" : "8136")}). Once it has cleared, say the day: "
+                + $"{new InputTold(PaperInput.PaymentCleared, new LocalDate(2026, 5, 31))}, or enter it as "
+                + $"{new FileWord("paymentCleared")} of the conditional waiver.",
                 section));
         }
 
-        refusals.AddRange(TooLong.In([.. Blanks.Values.OfType<string>()], new[] { Claimant, SignerTitle }.OfType<string>(),
-            "the texts of the paper"));
+        refusals.AddRange(TooLong.In([.. Blanks.Values.OfType<string>()], new[] { Claimant, SignerTitle }.OfType<string>()));
         if (MissingLetters() is { Count: > 0 } letters)
         {
-            refusals.Add(new Refusal("letters-missing", "the texts of the paper",
+            refusals.Add(new Refusal("letters-missing", Place.PaperTexts,
                 $"The typeface has no letter for {string.Join(" ", letters.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
                 "Write it in Latin letters, with any accents.", section));
         }

@@ -28,9 +28,9 @@ internal static class Addressees
             return WithAddress(matter, matter.Named(matter.Options.To), "Civ. Code § 8108");
         foreach (var recipient in recipients.Where(r => r.AnyOf.Count == 0))
         {
-            matter.Refuse("recipient-missing", "parties", $"The file names no {recipient.Words}.",
-                "Add the party, or the one reasonably believed to be it with \"reputed\": true. Ask the direct contractor, who must make "
-                + "names and addresses available (Civ. Code § 8208).", recipient.Section);
+            matter.Refuse("recipient-missing", Place.Parties, $"The file names no {recipient.Words}.",
+                $"Add the party, or the one reasonably believed to be it with {new FieldSaid("reputed", "true")}. Ask the direct contractor, who must make "
+                + $"names and addresses available (Civ. Code § 8208).", recipient.Section);
         }
 
         return WithAddress(matter, [.. recipients.SelectMany(r => r.AnyOf).Distinct()], "Civ. Code § 8108");
@@ -41,7 +41,7 @@ internal static class Addressees
     {
         foreach (var party in parties.Where(p => matter.AddressOf(p) is null))
         {
-            matter.Refuse("recipient-address-missing", $"{matter.PathOf(party)}.address", $"{OneLine(party.Name)} has no address.",
+            matter.Refuse("recipient-address-missing", Place.Of(matter.Job, party, "address"), $"{OneLine(party.Name)} has no address.",
                 "Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the bond.",
                 section);
         }

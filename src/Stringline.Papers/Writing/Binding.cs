@@ -63,7 +63,7 @@ internal static class Binding
 
     /// <summary>A paper that fails its check is not handed over.</summary>
     private static Refusal Failed(PreflightReport report, PreflightCheck check) =>
-        new("preflight", $"{report.Paper}: {check.Name}", check.Words,
+        new("preflight", new Place.InWords($"{report.Paper}: {check.Name}"), check.Words,
             "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
     private static LocalDate? Until(Paper paper, Matter matter, Bundle bundle) =>
@@ -91,9 +91,9 @@ internal static class Binding
     private static void CheckLetters(Paper paper, Matter matter, Bundle bundle)
     {
         List<string> texts = [.. bundle.Papers.SelectMany(l => l.Texts)];
-        foreach (var refusal in TooLong.In(texts, bundle.Papers.SelectMany(l => l.UnderSignatures), "the texts of the paper"))
-            matter.Refuse(refusal.Id, refusal.Where, refusal.There, refusal.Right, refusal.Section);
-        if (Unset(texts, Face.Serif, "the texts of the paper") is { } unset)
+        foreach (var refusal in TooLong.In(texts, bundle.Papers.SelectMany(l => l.UnderSignatures)))
+            matter.Refuse(refusal);
+        if (Unset(texts, Face.Serif, Place.PaperTexts) is { } unset)
         {
             matter.Refuse(paper.Use != PaperUse.Recorded ? unset : unset with
             {
@@ -105,10 +105,10 @@ internal static class Binding
 
     /// <summary>Letters of a sheet for which its typeface has no shape; null where it has all, or where letters are in the way already.</summary>
     private static Refusal? UnsetOnSheet(PaperPlan plan, List<Refusal> inTheWay) =>
-        Unset(plan.Says, Face.Sans, "the texts of the sheet") is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id) ? unset : null;
+        Unset(plan.Says, Face.Sans, new Place.InWords("the texts of the sheet")) is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id) ? unset : null;
 
     // Letters for which the typeface has no shape; null where it has all.
-    private static Refusal? Unset(IEnumerable<string> texts, Face face, string where)
+    private static Refusal? Unset(IEnumerable<string> texts, Face face, Place where)
     {
         var missing = texts.SelectMany(t => Fonts.Missing(face, t)).Distinct().ToList();
         return missing.Count == 0 ? null : new Refusal("letters-missing", where,
@@ -120,7 +120,7 @@ internal static class Binding
     {
         if (bundle.Papers.Any(l => l.Return is { } block && !block.Fits(measure)))
         {
-            matter.Refuse("return-block-full", "claimant.address",
+            matter.Refuse("return-block-full", new Place.OfHead("claimant.address"),
                 "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",
                 "Shorten the mailing address.", "Gov. Code § 27361.6");
         }

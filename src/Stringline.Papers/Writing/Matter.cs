@@ -39,7 +39,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public bool Clear => refusals.Count == 0;
 
     /// <summary>Adds a reason; the same reason at the same place is given once.</summary>
-    public void Refuse(string id, string where, string there, string right, string section) =>
+    public void Refuse(string id, Place where, Sentence there, Sentence right, string section) =>
         Refuse(new Refusal(id, where, there, right, section));
 
     /// <summary>The same.</summary>
@@ -55,14 +55,14 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     /// <param name="there">What is there.</param>
     /// <param name="right">What would be right.</param>
     /// <param name="section">The section that asks for it.</param>
-    public void NotEntered(string kind, string id, string there, string right, string section) =>
-        Refuse(new Refusal(id, "entries", there, right, section) { Enter = kind });
+    public void NotEntered(string kind, string id, Sentence there, Sentence right, string section) =>
+        Refuse(id, new Place.OfJournal(kind), there, right, section);
 
     /// <summary>Adds reasons each of which is another, though several be about one place.</summary>
     public void RefuseEach(IEnumerable<Refusal> reasons) => refusals.AddRange(reasons);
 
     /// <summary>A text the paper cannot do without.</summary>
-    public string? Need(string? value, string id, string where, string right, string section)
+    public string? Need(string? value, string id, Place where, Sentence right, string section)
     {
         if (Clean(value) is { } clean)
             return clean;
@@ -71,7 +71,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     }
 
     /// <summary>A value the paper cannot do without.</summary>
-    public T? Need<T>(T? value, string id, string where, string right, string section)
+    public T? Need<T>(T? value, string id, Place where, Sentence right, string section)
         where T : struct
     {
         if (value is null)
@@ -84,7 +84,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     {
         if (assessment.Find(finding) is { Standing: Standing.Lost } lost)
         {
-            Refuse("right-lost", finding, $"{words} {Reasons(lost)}", "See the reasons; the paper is made only while the right may stand.",
+            Refuse("right-lost", new Place.OfFinding(finding), $"{words} {LawSays(lost)}", "See the reasons; the paper is made only while the right may stand.",
                 string.Join("; ", lost.Sections));
         }
     }
@@ -94,7 +94,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     {
         if (!paper.Works.Contains(job.Work.Kind))
         {
-            Refuse("other-work", "work.kind", $"The work is {KindWord(job.Work.Kind)}.",
+            Refuse("other-work", new Place.OfHead("work.kind"), $"The work is {KindWord(job.Work.Kind)}.",
                 $"This paper is for work that is {paper.WorksWords}; see the list of papers for the one that fits.", paper.Sections);
         }
     }
@@ -124,18 +124,18 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     {
         foreach (var id in ids.Where(i => job.Party(i) is null))
         {
-            Refuse("party-unknown", "--to", $"'{id}' is no party of the job file.",
-                $"Name ids that stand in \"parties\": {string.Join(", ", job.Parties.Select(p => p.Id))}.", "");
+            Refuse("party-unknown", Place.Of(PaperInput.To), $"'{id}' is no party of the job file.",
+                $"Name ids that stand in {new FileWord("parties")}: {string.Join(", ", job.Parties.Select(p => p.Id))}.", "");
         }
 
         return [.. ids.Select(job.Party).OfType<Party>()];
     }
 
-    /// <summary>The JSON path of a party.</summary>
-    public string PathOf(Party party) => $"parties[{job.Parties.TakeWhile(p => p != party).Count()}]";
-
     /// <summary>The texts of the reasons that applied.</summary>
     public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => LawForReaders.Of(w.Text)));
+
+    /// <summary>The same as a sentence of a refusal.</summary>
+    public static Sentence LawSays(Finding finding) => $"{new SaidByLaw(Reasons(finding))}";
 
     private static string KindWord(WorkKind kind) => kind switch
     {

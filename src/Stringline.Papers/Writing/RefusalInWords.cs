@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using static Stringline.Papers.PaperText;
 
@@ -16,50 +17,64 @@ internal static partial class RefusalInWords
     public static string There(JobFile job, Assessment assessment, Refusal refusal)
     {
         var place = Place(job, assessment, refusal.Where);
-        return $"{place}{(place.Length == 0 ? "" : ": ")}{Said(refusal.There)}";
+        return $"{place}{(place.Length == 0 ? "" : ": ")}{refusal.There.Say(Words)}";
     }
 
     /// <summary>The same with what would be right.</summary>
     public static string Whole(JobFile job, Assessment assessment, Refusal refusal) =>
-        $"{There(job, assessment, refusal)} {Said(refusal.Right)}".TrimEnd();
+        $"{There(job, assessment, refusal)} {refusal.Right.Say(Words)}".TrimEnd();
 
-    private static string Place(JobFile job, Assessment assessment, string where)
+    private static string Place(JobFile job, Assessment assessment, Place where) => where switch
     {
-        if (where.StartsWith("--", StringComparison.Ordinal) || where == "assessment")
-            return "";
-        if (Entry().Match(where) is { Success: true } entry)
+        Papers.Place.OfInput or Papers.Place.OfAssessment => "",
+        Papers.Place.OfEntry place => job.Entries.FirstOrDefault(e => e.Index == place.Index)?.On.Earliest is { } day
+            ? $"What was entered for {Day(day)}" : "What was entered",
+        Papers.Place.OfParty { Index: var index } => index < job.Parties.Count ? OneLine(job.Parties[index].Name) : "The parties",
+        Papers.Place.OfFinding finding => assessment.Find(finding.Id)?.Title ?? "",
+        Papers.Place.OfJournal => "What was entered",
+        Papers.Place.OfParties => "The parties",
+        Papers.Place.OfDemand => "The amount",
+        Papers.Place.OfHead { Path: var path } => path switch
         {
-            var on = job.Entries.FirstOrDefault(e => where.StartsWith(e.Path, StringComparison.Ordinal))?.On.Earliest;
-            return on is { } day ? $"What was entered for {Day(day)}" : "What was entered";
-        }
+            "claimant.hiredBy" => "Who hired the claimant",
+            "claimant.address" => "The claimant’s address",
+            "claimant.signer.name" => "Who signs for the claimant",
+            "claimant.role" => "What the claimant is",
+            "contract.work" => "The kind of work",
+            "contract.price" => "The price",
+            _ when path.StartsWith("claimant", StringComparison.Ordinal) => "The claimant",
+            _ when path.StartsWith("contract", StringComparison.Ordinal) => "The contract",
+            _ when path.StartsWith("work.site", StringComparison.Ordinal) => "The site",
+            _ when path.StartsWith("work", StringComparison.Ordinal) => "The work",
+            _ => "",
+        },
+        Papers.Place.InWords { Words: var words } => char.ToUpperInvariant(words[0]) + words[1..],
+        _ => throw new ArgumentOutOfRangeException(nameof(where), where, "No such place."),
+    };
 
-        if (Party().Match(where) is { Success: true } party
-            && int.Parse(party.Groups[1].Value, CultureInfo.InvariantCulture) is var at && at < job.Parties.Count)
-            return OneLine(job.Parties[at].Name);
-        return assessment.Find(where)?.Title ?? where.Split('.', '[')[0] switch
+    private static string Words(object named, string? format) => named switch
+    {
+        ForTheAsker => "",
+        InputName or DraftName => "the request",
+        InputTold { Value: string words } => $"“{words}”",
+        InputTold told => told.Said,
+        KindName { Kind: var kind } => $"“{kind.Title}”",
+        FileWord { Word: var word } => $"“{Spaced(word)}”",
+        FieldSaid said => said.Field switch
         {
-            "entries" => "What was entered",
-            "parties" => "The parties",
-            "claimant" => where switch
-            {
-                "claimant.hiredBy" => "Who hired the claimant",
-                "claimant.address" => "The claimant’s address",
-                "claimant.signer.name" => "Who signs for the claimant",
-                "claimant.role" => "What the claimant is",
-                _ => "The claimant",
-            },
-            "contract" => where switch
-            {
-                "contract.work" => "The kind of work",
-                "contract.price" => "The price",
-                _ => "The contract",
-            },
-            "work" => where.StartsWith("work.site", StringComparison.Ordinal) ? "The site" : "The work",
-            "amount" => "The amount",
-            var other => other == where && !where.Contains('.', StringComparison.Ordinal) && where.Contains(' ', StringComparison.Ordinal)
-                ? char.ToUpperInvariant(where[0]) + where[1..] : "",
-        };
-    }
+            "reputed" => "that it is only reputed",
+            "written" => "so",
+            "ofDefault" => "that it says a default has occurred",
+            "lien" => "that it is for a design professional’s lien",
+            "enforces" => "that it is on the stop payment notice",
+            var other => $"“{Spaced(other)}”",
+        },
+        HeadField { Path: var path } => Spaced(path[(path.LastIndexOf('.') + 1)..]),
+        PaperName { Paper: var paper } => $"the paper “{paper.Title}”",
+        PaperWord { Paper: var paper } => $"“{paper.Title}”",
+        SaidByLaw law => Said(law.Text),
+        _ => Sentence.Plain(named, format),
+    };
 
     /// <summary>A sentence of a refusal or of the law without the words of the job file and of the command line.</summary>
     public static string Said(string text)
@@ -124,10 +139,4 @@ internal static partial class RefusalInWords
 
     [GeneratedRegex("[A-Z]")]
     private static partial Regex Capital();
-
-    [GeneratedRegex(@"^entries\[")]
-    private static partial Regex Entry();
-
-    [GeneratedRegex(@"^parties\[(\d+)\]")]
-    private static partial Regex Party();
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Stringline.Exchange;
+using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Cells;
+using Stringline.Spreadsheets.Import;
 using Stringline.Spreadsheets.Reading;
 
 namespace Stringline.Spreadsheets.Columns;
@@ -91,7 +93,7 @@ public sealed class HeaderRow
             else if (fit.Count > 1 && fit.Exists(header => header.Kind == TableKind.Invoices && ShowsInvoices(header)))
                 fit.RemoveAll(header => header.Kind != TableKind.Invoices);
             if (fit.Count > 1)
-                throw Refuse(file, row, "headers that could be those of invoices or of payments", "which of them, said with --as invoices or --as payments");
+                throw Refuse(file, row, "headers that could be those of invoices or of payments", $"which of them, {ImportAsk.Kind}");
             if (fit.Count == 1)
                 return WithTypes(fit[0], first, mapping);
         }
@@ -99,7 +101,7 @@ public sealed class HeaderRow
         var wanted = mapping.Kind is { } kind1
             ? string.Join(", ", ColumnWords.Needed(kind1).Select(column => ColumnWords.Example(column, kind1)))
             : "Job number, Invoice number and Amount (invoices), or Payment date and Amount paid (payments), or Job number (jobs)";
-        throw new SheetException(new Fault(file, "", $"no row of headers among the first {MostRowsAbove} rows", $"a row with {wanted}; other words can be given with --mapping"));
+        throw new SheetException(file, "", $"no row of headers among the first {MostRowsAbove} rows", $"a row with {wanted}; {ImportAsk.Columns}");
     }
 
     // A column called "Type" may tell of lumber and steel: found by its header alone it counts only where it holds a type of row that is known.
@@ -140,7 +142,7 @@ public sealed class HeaderRow
                 if (ColumnWords.Needed(kind).All(needed => mapping.Headers.ContainsKey(needed) || ByWords(row, needed, kind).Count > 0))
                 {
                     throw Refuse(file, row, $"two columns \"{row.At(fit[0])}\": {string.Join(" and ", fit.Select(Letters))}",
-                        $"one; or say which in a mapping: \"columns\": {{ \"{MappingJson.Word(column)}\": \"column {Letters(fit[0])}\" }}");
+                        $"one; {ImportAsk.Column}: \"columns\": {{ \"{MappingJson.Word(column)}\": \"column {Letters(fit[0])}\" }}");
                 }
 
                 return null;
@@ -189,6 +191,6 @@ public sealed class HeaderRow
 
     internal static string Letters(int place) => (place >= 26 ? ((char)('A' + (place / 26) - 1)).ToString() : "") + (char)('A' + (place % 26));
 
-    private static SheetException Refuse(string file, SheetRow row, string found, string expected) =>
-        new(new Fault(file, string.Create(CultureInfo.InvariantCulture, $"line {row.Line}"), found, expected));
+    private static SheetException Refuse(string file, SheetRow row, Sentence found, Sentence expected) =>
+        new(file, string.Create(CultureInfo.InvariantCulture, $"line {row.Line}"), found, expected);
 }

@@ -1,17 +1,27 @@
 using Stringline.Exchange;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Columns;
 
 namespace Stringline.Spreadsheets.Import;
 
 /// <summary>A row that was not taken.</summary>
 /// <param name="Line">Its line in the file.</param>
-/// <param name="Why">What is wrong, and what would be right.</param>
-/// <remarks>It says the row's cells as they stand, but that whatever a terminal would obey, or nobody could see, is spelled out.</remarks>
-public sealed record RefusedRow(int Line, string Why)
+/// <param name="Reasons">What is wrong, and what would be right.</param>
+public sealed record RefusedRow(int Line, IReadOnlyList<Sentence> Reasons)
 {
-    /// <inheritdoc cref="RefusedRow"/>
-    public string Why { get; init; } = Signs.Spelled(Why);
+    /// <summary>
+    /// The reasons as the command line says them, with the row's cells as they stand, but that whatever a terminal would obey, or nobody
+    /// could see, is spelled out.
+    /// </summary>
+    public string Why => Signs.Spelled(ToString());
+
+    /// <summary>The reasons in the words of a door.</summary>
+    public string Say(Func<object, string?, string> words) =>
+        string.Join(" ", Reasons.Select(reason => reason.Say(words)).Select(said => char.ToUpperInvariant(said[0]) + said[1..] + "."));
+
+    /// <summary>The reasons as the command line says them, as they stand.</summary>
+    public override string ToString() => Say(Sentence.Plain);
 }
 
 /// <summary>A row that is no data and was left out, and as what.</summary>
@@ -91,7 +101,7 @@ public sealed record AcrossPart(string Job, decimal Amount, AppliedTo Why, Local
 /// <param name="Across">Payments applied over several jobs.</param>
 /// <param name="Assumed">What was taken to be so for new jobs since no table says it.</param>
 public sealed record ImportReport(
-    IReadOnlyList<FileReport> Files, long JobsAdded, long JobsExtended, long Changes, IReadOnlyList<AcrossReport> Across, IReadOnlyList<string> Assumed)
+    IReadOnlyList<FileReport> Files, long JobsAdded, long JobsExtended, long Changes, IReadOnlyList<AcrossReport> Across, IReadOnlyList<Sentence> Assumed)
 {
     /// <summary>What is asked before it is written; where it was written, what was confirmed.</summary>
     public IReadOnlyList<ImportQuestion> Questions { get; init; } = [];

@@ -1,6 +1,7 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
-using Stringline.Law.Counting;
+using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Columns;
 
 namespace Stringline.Spreadsheets.Import;
@@ -24,7 +25,7 @@ internal sealed class Taken
 }
 
 /// <summary>Makes the job file that a store is to be brought to, of what it has and what the tables say.</summary>
-internal sealed class JobBuild(ImportRequest request, ISet<string> assumed, OpenDays calendar)
+internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, OpenDays calendar)
 {
     private readonly JobHead heads = new(request);
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stringline.Exchange;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Columns;
 
 namespace Stringline.Spreadsheets.Import;
@@ -18,23 +19,26 @@ internal sealed class JobHead(ImportRequest request)
         (new(Column.Lender, Column.LenderAddress, Column.LenderTelephone, Column.LenderEmail), PartyCapacity.ConstructionLender, "lender"),
     ];
 
+    // One object, so that it is assumed once.
+    private static readonly Sentence AllPrivate = $"New jobs are taken to be private works, since no column and no {ImportAsk.Work} says otherwise.";
+
     private const string CustomerId = "customer";
 
     /// <summary>The head of a job that the store does not have; null where something is missing.</summary>
     /// <param name="draft">What the tables say.</param>
     /// <param name="assumed">Takes what no table says and is taken to be so.</param>
     /// <param name="missing">What is missing, in words; null where nothing is.</param>
-    public JobFile? New(JobDraft draft, ISet<string> assumed, out string? missing)
+    public JobFile? New(JobDraft draft, ISet<Sentence> assumed, out Sentence? missing)
     {
         missing = null;
         var county = County(draft.Head(Column.County) ?? request.County);
         var kind = draft.Head(Column.WorkKind) is { } word ? Word(JobFileWords.Kind, word) : (int?)request.Work;
         if (draft.HeadRows.Find(row => row.Table.IsRefused(row.Line)) is { Table: { } table } refused)
-            missing = FormattableString.Invariant($"job {draft.Key} is not in the store, and the row that describes it (line {refused.Line} of {table.Called}) is refused");
+            missing = $"job {draft.Key} is not in the store, and the row that describes it (line {refused.Line} of {table.Called}) is refused";
         else if (request.Claimant is null || request.Role is null)
-            missing = $"job {draft.Key} is not in the store, and nothing says who claims; give --claimant and --role, or add the job first";
+            missing = $"job {draft.Key} is not in the store, and nothing says who claims; give {ImportAsk.Claimant}, or add the job first";
         else if (county is null)
-            missing = $"job {draft.Key} is not in the store, and its county is {(draft.Head(Column.County) is { } text ? $"\"{text}\"" : "not said")}; it should be one of California's 58 counties under \"County\", or --county";
+            missing = $"job {draft.Key} is not in the store, and its county is {(draft.Head(Column.County) is { } text ? $"\"{text}\"" : "not said")}; it should be one of California's 58 counties under \"County\", or {ImportAsk.County}";
         else if (draft.Head(Column.WorkKind) is { } work && kind is null)
             missing = $"job {draft.Key} is a work of kind \"{work}\"; it should be {string.Join(", ", JobFileWords.Kind.Words)}";
         else if (Parties(draft, out var parties) is { } fault)
@@ -42,7 +46,7 @@ internal sealed class JobHead(ImportRequest request)
         else
         {
             if (kind is null)
-                assumed.Add("New jobs are taken to be private works, since no column and no --work says otherwise.");
+                assumed.Add(AllPrivate);
             return new JobFile
             {
                 Name = draft.Head(Column.JobName) ?? draft.Key,
@@ -61,7 +65,7 @@ internal sealed class JobHead(ImportRequest request)
     }
 
     /// <summary>The head of a job that the store has, as a table of jobs says it now; what the table leaves empty stays as it is.</summary>
-    public JobFile Revised(JobFile job, JobDraft draft, out string? fault)
+    public JobFile Revised(JobFile job, JobDraft draft, out Sentence? fault)
     {
         fault = null;
         var site = job.Work.Site;
@@ -111,7 +115,7 @@ internal sealed class JobHead(ImportRequest request)
         };
     }
 
-    private string? Parties(JobDraft draft, out List<Party> parties)
+    private Sentence? Parties(JobDraft draft, out List<Party> parties)
     {
         parties = [];
         if (draft.Head(Column.Customer) is not null)
@@ -140,9 +144,9 @@ internal sealed class JobHead(ImportRequest request)
     private PartyCapacity? CustomerCapacity(JobDraft draft) =>
         draft.Head(Column.CustomerIs) is { } word ? (PartyCapacity?)Word(JobFileWords.Capacity, word) : request.CustomerIs;
 
-    private static string CapacityMissing(JobDraft draft) => draft.Head(Column.CustomerIs) is { } word
-        ? $"\"{word}\" as what the customer is on the work; it should be owner, direct-contractor, subcontractor or supplier"
-        : $"job {draft.Key} has a customer, and nothing says what it is on the work; it should be owner, direct-contractor, subcontractor or supplier under \"Customer is\", or --customer-is";
+    private static Sentence CapacityMissing(JobDraft draft) => draft.Head(Column.CustomerIs) is { } word
+        ? (Sentence)$"\"{word}\" as what the customer is on the work; it should be owner, direct-contractor, subcontractor or supplier"
+        : (Sentence)$"job {draft.Key} has a customer, and nothing says what it is on the work; it should be owner, direct-contractor, subcontractor or supplier under \"Customer is\", or {ImportAsk.CustomerIs}";
 
     private static void Rename(List<Party> parties, int place, PartyColumns columns, JobDraft draft)
     {

@@ -1,5 +1,6 @@
 using Stringline.Exchange;
 using Stringline.Law.Counting;
+using Stringline.Law.Reasoning;
 using Stringline.Store;
 
 namespace Stringline.Spreadsheets.Import;
@@ -31,7 +32,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         var reading = new TableReading(progress);
         foreach (var table in tables.OrderBy(table => table.Header.Kind))
             reading.Read(table);
-        var assumed = new HashSet<string>(StringComparer.Ordinal);
+        var assumed = new HashSet<Sentence>();
         var build = new JobBuild(request, assumed, calendar);
         var payments = new JoblessPayments(journal, reading, build, calendar);
         payments.Apply();
@@ -49,7 +50,8 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
                 Refuse(reading.Drafts[faults.Key], faults.First());
         }
 
-        throw new SheetException(new Fault(string.Join(", ", request.Files), "", "thousands of jobs that the journal refuses", "rows that make up job files in order; see --dry-run"));
+        throw new SheetException(
+            string.Join(", ", request.Files), "", "thousands of jobs that the journal refuses", $"rows that make up job files in order{ImportAsk.Look}");
     }
 
     // What is asked is known once the last job was made, while the transaction is still open: thrown then, it takes everything back.
@@ -60,10 +62,10 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         List<ImportQuestion> open = request.DryRun ? [] : [.. taken.Questions.All.Where(question => !request.Confirmed.Contains(question.Id))];
         if (open.Count > 0)
         {
-            throw new SheetException(new Fault(
+            throw new SheetException(
                 string.Join(", ", request.Files.Select(Path.GetFileName)), "",
                 string.Join(" ", open.Select(question => question.Text)),
-                $"confirmed first: look with --dry-run, and confirm what is right with {string.Join(" ", open.Select(question => "--confirm " + question.Id))}"));
+                $"confirmed first: {new ImportConfirmed([.. open.Select(question => question.Id)])}");
         }
     }
 
@@ -122,12 +124,12 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             row.Table.Refuse(row.Line, why);
     }
 
-    private static ImportReport Report(List<TableRows> tables, Taken taken, PutReport put, List<AcrossReport> across, HashSet<string> assumed)
+    private static ImportReport Report(List<TableRows> tables, Taken taken, PutReport put, List<AcrossReport> across, HashSet<Sentence> assumed)
     {
         List<FileReport> files = [.. tables.Select(table => table.Report(taken.New.GetValueOrDefault(table), taken.Changed.GetValueOrDefault(table), taken.Unchanged.GetValueOrDefault(table)))];
         foreach (var file in files.Where(file => file.Accounted != file.Rows))
             throw new InvalidOperationException(FormattableString.Invariant($"Of {file.Rows} rows of {file.File}, {file.Accounted} are accounted for."));
-        return new ImportReport(files, put.Added, put.Extended, put.Changes, across, [.. assumed.Order(StringComparer.Ordinal)]);
+        return new ImportReport(files, put.Added, put.Extended, put.Changes, across, [.. assumed]);
     }
 
     private sealed class RefusedFiles : IDisposable

@@ -1,3 +1,4 @@
+using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Cells;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Reading;
@@ -11,7 +12,7 @@ internal sealed class TableRows
 
     private readonly SheetFile source;
     private readonly ColumnMapping mapping;
-    private readonly SortedDictionary<int, List<string>> refused = [];
+    private readonly SortedDictionary<int, List<Sentence>> refused = [];
     private readonly List<IgnoredRow> ignored = [];
     private readonly Dictionary<Column, DayOrderSeen> seen = [];
     private long blank;
@@ -41,24 +42,28 @@ internal sealed class TableRows
     public bool IsRefused(int line) => refused.ContainsKey(line);
 
     /// <summary>Refuses a row; where it is refused for several reasons all of them are told.</summary>
-    public void Refuse(int line, string why)
+    public void Refuse(int line, Sentence why)
     {
         if (!refused.TryGetValue(line, out var reasons))
         {
             if (refused.Count >= TableLimits.MostRefusedRows)
             {
-                throw new SheetException(new Exchange.Fault(
-                    File, "", FormattableString.Invariant($"more than {TableLimits.MostRefusedRows:N0} rows that would be refused, the first for this: {Why(refused.Keys.First())}"),
-                    "a table most of whose rows can be taken"));
+                throw new SheetException(
+                    File, "", $"more than {TableLimits.MostRefusedRows:N0} rows that would be refused, the first for this: {Refused(refused.Keys.First())}",
+                    "a table most of whose rows can be taken");
             }
 
-            refused[line] = reasons = new List<string>(1);
+            refused[line] = reasons = new List<Sentence>(1);
         }
 
-        if (why.Length > TableLimits.LongestReason)
-            why = why[..TableLimits.LongestReason] + " ...";
-        if (!reasons.Contains(why))
-            reasons.Add(why);
+        // Of a reason without a word for a door the text alone is kept, and no more of it than is told.
+        var told = why.ToString();
+        if (told.Length > TableLimits.LongestReason)
+            told = told[..TableLimits.LongestReason] + " ...";
+        else if (why.Names.OfType<ImportAsk>().Any())
+            told = null;
+        if (!reasons.Exists(reason => reason.ToString() == (told ?? why.ToString())))
+            reasons.Add(told ?? why);
     }
 
     /// <summary>The file's name, without the folder in which it lies.</summary>
@@ -95,7 +100,8 @@ internal sealed class TableRows
         foreach (var days in seen.Values.Where(days => days.IsInDoubt))
         {
             foreach (var line in days.BothWays)
-                Refuse(line, FormattableString.Invariant($"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; it should be \"days\": \"day-first\" or \"month-first\" in a mapping"));
+                Refuse(line, $"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; "
+                    + $"it should be {ImportAsk.DayOrder}");
         }
     }
 
@@ -145,7 +151,7 @@ internal sealed class TableRows
         New = @new,
         Changed = changed,
         Unchanged = unchanged,
-        Refused = [.. refused.Select(pair => new RefusedRow(pair.Key, Why(pair.Key)))],
+        Refused = [.. refused.Keys.Select(Refused)],
         Blank = blank,
         Ignored = ignored,
         ColumnsNotUsed = Header.NotUsed,
@@ -155,9 +161,9 @@ internal sealed class TableRows
 
     /// <summary>The refused rows as the file has them: a second reading, so that nothing is kept of the others.</summary>
     public IEnumerable<(SheetRow Row, string Why)> RefusedRows() =>
-        refused.Count == 0 ? [] : source.Rows().Where(row => refused.ContainsKey(row.Line)).Select(row => (row, Why(row.Line)));
+        refused.Count == 0 ? [] : source.Rows().Where(row => refused.ContainsKey(row.Line)).Select(row => (row, Refused(row.Line).ToString()));
 
-    private string Why(int line) => string.Join(" ", refused[line].Select(why => char.ToUpperInvariant(why[0]) + why[1..] + "."));
+    private RefusedRow Refused(int line) => new(line, refused[line]);
 
     private void Ignore(SheetRow row, string words)
     {

@@ -49,7 +49,7 @@ public sealed class MoneyEntranceTests
     {
         foreach (var told in (PaperInput[])[PaperInput.Amount, PaperInput.Disputed])
         {
-            var field = new PaperField(told, "amount", "", "text");
+            var field = new PaperField(told, "", "text");
             var options = field.Take([text.Typed], new PaperOptions(), out var fault);
             Assert.Equal((text.Typed, text.Dollars), (text.Typed, told == PaperInput.Amount ? options.Amount : options.Disputed));
             Assert.Equal(text.Dollars is null, fault is not null);

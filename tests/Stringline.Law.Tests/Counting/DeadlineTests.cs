@@ -60,9 +60,9 @@ public sealed class DeadlineTests
         var first = new Reading("first", Day(earliest));
         var then = new Reading("then", Day(earliest).PlusDays(30));
 
-        Assert.Equal(Day(actBy), Deadline.ActBy([then, first], OpenDays.Statutory));
+        Assert.Equal(Day(actBy), Deadline.ActByOf([then, first], OpenDays.Statutory));
         Assert.Equal(Day(actBy), Made([then, first]).ActBy);
-        Assert.Equal(Day(actBy), Deadline.ActBy([first], OpenDays.Statutory));
+        Assert.Equal(Day(actBy), Deadline.ActByOf([first], OpenDays.Statutory));
     }
 
     [Theory]
@@ -81,7 +81,7 @@ public sealed class DeadlineTests
     public void A_deadline_stands_by_its_shortest_reading_and_is_lost_by_its_longest(string asOf, string? done, bool endFirm, Standing expected)
     {
         Reading[] readings = [Late, Early];
-        Law.Reasoning.DaySpan? day = done is null ? null : new Law.Reasoning.DaySpan(Day(done), Day(done));
+        Law.Counting.DaySpan? day = done is null ? null : new Law.Counting.DaySpan(Day(done), Day(done));
 
         Assert.Equal(expected, Deadline.StandingOf(Day(asOf), readings, day, endFirm));
     }
@@ -113,7 +113,7 @@ public sealed class DeadlineTests
     }
 
     private static Finding Made(Reading[] readings, bool endKnown = true) =>
-        Deadline.Finding("id", "title", Standing.Open, readings, OpenDays.Statutory, [], endKnown);
+        Deadline.Of(Standing.Open, readings, OpenDays.Statutory, endKnown: endKnown).Finding("id", "title", []);
 
     // Thursday 24 April 2025 is a holiday of Gov. Code § 6700 on which the courts sit: Civ. Code §§ 7, 10 pass over it, Code Civ. Proc.
     // § 12a does not. Labor Day, Monday 7 September 2026, is on both lists.

@@ -34,6 +34,6 @@ public sealed class SixMonthsTests
     {
         var readings = Deadline.Sorted(Deadline.Months("six months", Day("2026-07-01"), SixMonths, OpenDays.Statutory));
         Assert.Equal([new Reading("six months, counted as 182 days", Day("2026-12-30")), new Reading("six months", Day("2027-01-01"), Day("2027-01-04"))], readings);
-        Assert.Equal(Day("2026-12-30"), Deadline.ActBy(readings, OpenDays.Statutory));
+        Assert.Equal(Day("2026-12-30"), Deadline.ActByOf(readings, OpenDays.Statutory));
     }
 }

@@ -55,10 +55,7 @@ internal sealed class PaperModel(Office office, NavLinks ways, PaperWorkbench be
     public IReadOnlyList<string> Typed(string field) => Asked.Typed.GetValueOrDefault(field) ?? [];
 
     /// <summary>The place of which a refusal speaks, in words.</summary>
-    public string Place(Refusal refusal) =>
-        refusal.Where == "assessment" ? "Where the right stands" : Fields.FirstOrDefault(field => "--" + field.Name == refusal.Where)?.Words
-        ?? Job.Assessment.Find(refusal.Where)?.Title
-        ?? (refusal.Where == "entries" ? "The journal" : HeadForms.LabelOf(refusal.Where) ?? FixLink.InWords(refusal.Where));
+    public string Place(Refusal refusal) => PageWords.Head(refusal.Where, Fields, Job.Assessment);
 
     /// <summary>Where a refusal is mended; null where no page can.</summary>
     public Link? Fix(Refusal refusal) => FixLink.Of(refusal, Job, ways);

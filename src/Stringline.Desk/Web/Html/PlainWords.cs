@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Html;
 using NodaTime.Text;
 using Stringline.Desk.Entering;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Desk.Web.Html;
 

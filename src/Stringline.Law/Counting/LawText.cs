@@ -1,7 +1,7 @@
 using System.Globalization;
 using NodaTime.Text;
 
-namespace Stringline.Law.Reasoning;
+namespace Stringline.Law.Counting;
 
 /// <summary>How days and dollars are written in reasons: the same on every machine.</summary>
 public sealed class LawText : IFormatProvider, ICustomFormatter

@@ -118,7 +118,7 @@ public static class MoneyDue
     };
 
     /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
-    [Rule("Bus. & Prof. Code § 7108.5", Since = "2010-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.5")]
     private static Finding HirersProgress(FactsAsOf facts, SumDue sum, string id)
     {
         var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",

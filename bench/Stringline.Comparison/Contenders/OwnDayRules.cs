@@ -5,6 +5,7 @@ using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Counting;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Comparison.Contenders;
 

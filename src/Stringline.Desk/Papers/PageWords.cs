@@ -1,6 +1,7 @@
 using Stringline.Desk.Entering;
 using Stringline.Desk.Web.Html;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;

@@ -1,4 +1,5 @@
 using Stringline.Law.Bankruptcy;
+using Stringline.Law.Counting;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;

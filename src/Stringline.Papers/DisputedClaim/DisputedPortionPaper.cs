@@ -71,8 +71,7 @@ internal static class DisputedPortionPaper
                 $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
                     + "still due, and name nothing that it grants.",
             ],
-            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
-                + "your copy."],
+            Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
                 "Agree on a mediator in the ten business days after this paper; have counsel take part in the mediation.",
@@ -89,9 +88,7 @@ internal static class DisputedPortionPaper
     {
         var leaf = new PaperBuilder("disputed-portion.pdf", "Disputed Portion of Claim for Mediation");
         leaf.Head($"{procedure.Statute}, {procedure.Mediation}");
-        leaf.Line("Date", Day(matter.AsOf));
-        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
-        Addressees.Put(leaf, matter, payers);
+        DisputeClaimPaper.Head(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of claimant’s claim that remains in dispute "
             + "after the "
             + "conference. It is submitted to nonbinding mediation, the associated costs to be shared equally. Please agree with claimant "
@@ -101,10 +98,7 @@ internal static class DisputedPortionPaper
         if (matter.Options.Amount is { } amount)
             leaf.Field("Amount in dispute", Dollars(amount));
         leaf.Field("Portion in dispute", issues);
-        NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
-        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        DisputeClaimPaper.Giver(leaf, matter, procedure);
         Signing.Claimant(leaf, matter, procedure.Section);
         return leaf;
     }

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -74,7 +75,7 @@ internal static class DisputedPortionPaper
             Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
-                "Agree on a mediator in the ten business days after this paper; have counsel take part in the mediation.",
+                $"Agree on a mediator in the {ToAgree(matter, procedure).Spelled} after this paper; have counsel take part in the mediation.",
                 procedure.Payer == PartyCapacity.PublicEntity
                     ? "If you cannot agree, each side selects a mediator, and those two select the one who mediates."
                     : "If you cannot agree, the contractor may select the mediator; if the owner refuses mediation, notice to suspend work may "
@@ -82,6 +83,9 @@ internal static class DisputedPortionPaper
             ],
         });
     }
+
+    private static NumberRow ToAgree(Matter matter, ClaimProcedure procedure) =>
+        matter.ByLaw(procedure.Payer == PartyCapacity.PublicEntity ? Number.EntitysMediator : Number.OwnersMediator);
 
     private static PaperBuilder Portion(
         Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, ConferenceHeld? held, string? issues)
@@ -92,7 +96,7 @@ internal static class DisputedPortionPaper
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of claimant’s claim that remains in dispute "
             + "after the "
             + "conference. It is submitted to nonbinding mediation, the associated costs to be shared equally. Please agree with claimant "
-            + "on a mediator within 10 business days after this identification.");
+            + $"on a mediator within {ToAgree(matter, procedure)} after this identification.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field("Conference", held is { On: DayFact.Exact on } ? $"Held on {Day(on.Day)}" : held is null ? null : "Held");
         if (matter.Options.Amount is { } amount)

@@ -24,11 +24,11 @@ public sealed partial class PapersKnowNoLawTests
         ("src/Stringline.Papers/Enforcement/ReleasePaper.cs", "design-lien"),
         ("src/Stringline.Papers/StopPaymentNotice/CounteraffidavitPaper.cs", "counteraffidavit"),
         ("src/Stringline.Papers/StopPaymentNotice/StopPaymentPaper.cs", "stop-payment-notice"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "release"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "preliminary-notice"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "stop-payment-notice"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "design-lien"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "dispute-claim"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "release"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "preliminary-notice"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "stop-payment-notice"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "design-lien"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "dispute-claim"),
     ];
 
     [Fact]
@@ -89,7 +89,7 @@ public sealed partial class PapersKnowNoLawTests
     private static IEnumerable<(string File, string Id, bool Describes)> KnownById()
     {
         var ids = PaperCatalogue.All.Select(paper => paper.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var (file, text) in Lines("src/Stringline.Papers").Concat(Lines("src/Stringline.Desk")))
+        foreach (var (file, text) in Lines("src/Stringline.Papers").Concat(new[] { "Office", "Cli", "Web" }.SelectMany(part => Lines("src/Stringline." + part))))
         {
             foreach (var word in Word().Matches(text).Select(match => match.Groups[1].Value).Where(ids.Contains))
                 yield return (file, word, text.Contains($"}} = new(\"{word}\"", StringComparison.Ordinal));

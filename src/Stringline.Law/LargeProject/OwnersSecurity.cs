@@ -12,18 +12,18 @@ public static class OwnersSecurity
     /// <summary>A number of this part as of the day of the contract.</summary>
     private static NumberRow Of(FactsAsOf facts, Number number) => facts.Numbers.On(number, facts.Job.Contract.On ?? facts.AsOf);
 
-    /// <summary>Adds the findings <c>owners-security.due</c> and <c>owners-security.suspension-first-day</c>; none for others than the direct contractor of a large project.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts)
+    /// <summary>The findings <c>owners-security.due</c> and <c>owners-security.suspension-first-day</c>; none for others than the direct contractor of a large project.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts)
     {
         if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || facts.Job.Contract.Price is not { } price
             || price <= Of(facts, Number.LesserPriceWithSecurity).Value
             || facts.Job.Work.SecurityExempt == true || Applies(facts) == Verdict.No)
-            return;
+            yield break;
         var held = SecurityHeld.Of(facts, Part(price, Of(facts, Number.OwnersSecurity)));
-        findings.Add(Due(facts, price, held));
+        yield return Due(facts, price, held);
         var demands = facts.All<SecurityDemanded>();
         if (demands.Count > 0 && DaySpan.Of(demands[^1].On) is { } on)
-            findings.Add(Suspension(facts, held, demands[^1], on));
+            yield return Suspension(facts, held, demands[^1], on);
     }
 
     /// <summary>By the price and by what the one who ordered the work holds.</summary>

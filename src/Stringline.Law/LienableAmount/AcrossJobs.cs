@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Counting;
 
 namespace Stringline.Law.LienableAmount;

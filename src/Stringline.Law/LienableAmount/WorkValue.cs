@@ -1,7 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
 

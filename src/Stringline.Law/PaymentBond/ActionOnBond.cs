@@ -9,6 +9,9 @@ namespace Stringline.Law.PaymentBond;
 /// <summary>The actions of a file, weighed as actions on the payment bond.</summary>
 internal static class ActionOnBond
 {
+    /// <summary>The finding <c>payment-bond.action-last-day</c>.</summary>
+    public static Finding Finding(Outcome lastDay) => lastDay.Finding("payment-bond.action-last-day", "Action on the payment bond");
+
     /// <summary>Where bringing it stands.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="readings">Readings of the last day; empty while it does not run, and then an action is early enough.</param>

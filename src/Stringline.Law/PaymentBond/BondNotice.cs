@@ -42,25 +42,26 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
 /// <summary>The notice to surety and bond principal that saves a bond claim without a preliminary notice (Civ. Code §§ 8612, 9560).</summary>
 internal static class BondNotice
 {
-    private const string Id = "payment-bond.notice-last-day";
-    private const string Title = "Notice of a claim on the payment bond";
-
     /// <summary>The finding <c>payment-bond.notice-last-day</c>.</summary>
+    public static Finding Finding(Outcome notice) => notice.Finding("payment-bond.notice-last-day", "Notice of a claim on the payment bond");
+
+    /// <summary>The last day to give it, and whether it was given or is needed.</summary>
     [Rule("Civ. Code § 8612(b)")]
     [Rule("Civ. Code § 9560(b)")]
-    public static Finding Finding(
+    public static Outcome Of(
         FactsAsOf facts, BondNoticeNeed need, BondServed served, BondRight right, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar)
     {
         if (need.NotNeeded is { } none)
-            return Deadline.WithoutDay(right.Limit(Standing.Kept)).Finding(Id, Title, () => [.. right.Why, none], () => right.Questions);
+            return new Outcome(Deadline.WithoutDay(right.Limit(Standing.Kept)), new Words(() => [.. right.Why, none], () => right.Questions));
         var readings = new List<Reading>();
         Read(facts, completion, notices, law, calendar, readings, null);
         var unseen = UnseenNotice.OfCompletion(facts, completion, notices, calendar);
         var ceased = law.CessationCounts ? UnseenNotice.OfCessation(facts, notices) : [];
         AddUnseen(facts, law, unseen, readings, calendar);
         AddUnseen(facts, law, ceased, readings, calendar);
-        return Deadline.Of(right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, endKnown: completion.EndKnown)
-            .Finding(Id, Title, Why, Ask);
+        return new Outcome(
+            Deadline.Of(right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, endKnown: completion.EndKnown),
+            new Words(Why, Ask));
 
         List<Reason> Why()
         {

@@ -18,13 +18,13 @@ public static class PublicPaymentBond
         FactsAsOf facts, Reach reach, Amounts amounts, TimeOfGiving stopPayment, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
     {
         var right = BondRight.OnPublicWork(facts);
-        var notice = BondNotice.Finding(facts, BondNoticeNeed.Of(facts, reach, BondLaw.Public), BondServed.Of(facts), right, completion, owners, BondLaw.Public, calendar);
+        var notice = BondNotice.Of(facts, BondNoticeNeed.Of(facts, reach, BondLaw.Public), BondServed.Of(facts), right, completion, owners, BondLaw.Public, calendar);
         var firstDay = FirstDay(facts, completion);
         var last = LastDayToSue(facts, notice, right, stopPayment, firstDay, calendar, out var stay);
-        var findings = new List<Finding> { notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
+        var findings = new List<Finding> { BondNotice.Finding(notice), BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Public) };
         if (FirstDayToSue(facts, firstDay, right) is { } first)
             findings.Add(first);
-        findings.Add(last);
+        findings.Add(ActionOnBond.Finding(last));
         if (stay?.Instead(facts, "payment-bond.stay-last-day", last.Deadline) is { } instead)
             findings.Add(instead);
         return findings;
@@ -65,7 +65,7 @@ public static class PublicPaymentBond
     /// <summary>Until six months after the end of the time to give a stop payment notice, whether one was given or not.</summary>
     [Rule("Civ. Code § 9558")]
     [Rule("Civ. Code § 9564")]
-    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, TimeOfGiving stopPayment, DaySpan? firstDay, OpenDays calendar, out StayedSuit? stay)
+    private static Outcome LastDayToSue(FactsAsOf facts, Outcome notice, BondRight right, TimeOfGiving stopPayment, DaySpan? firstDay, OpenDays calendar, out StayedSuit? stay)
     {
         var readings = new List<Reading>();
         foreach (var reading in stopPayment.Readings)
@@ -77,8 +77,9 @@ public static class PublicPaymentBond
             : readings.Count == 0 ? Standing.NotYet
             : ActionOnBond.StandingOf(facts, readings, stopPayment.EndFirm, from, stay);
         stay?.AddTo(readings, standing);
-        return Deadline.Of(right.Limit(standing), readings, calendar, endKnown: stopPayment.EndKnown && stay is not { HasNoEnd: true })
-            .Finding("payment-bond.action-last-day", "Action on the payment bond", Why, Ask);
+        return new Outcome(
+            Deadline.Of(right.Limit(standing), readings, calendar, endKnown: stopPayment.EndKnown && stay is not { HasNoEnd: true }),
+            new Words(Why, Ask));
 
         List<Reason> Why()
         {

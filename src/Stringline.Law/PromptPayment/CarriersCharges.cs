@@ -12,14 +12,13 @@ internal static class CarriersCharges
     private const string Id = "prompt-payment.carrier";
     private const string Title = "Charges of a dump-truck carrier";
 
-    /// <summary>Adds a finding <c>prompt-payment.carrier</c> for each submission of charges, and <c>prompt-payment.charges-last-day</c> while none is entered for the last month hauled in.</summary>
-    /// <param name="findings">The findings of private or of public work.</param>
+    /// <summary>A finding <c>prompt-payment.carrier</c> for each submission of charges, and <c>prompt-payment.charges-last-day</c> while none is entered for the last month hauled in.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="calendar">The calendar.</param>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    public static IReadOnlyList<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
         if (facts.Job.Claimant is not { DumpTrucks: true, Role: not ClaimantRole.DirectContractor })
-            return;
+            return [];
         var charges = new List<Charges>();
         var sums = new List<SumDue>();
         foreach (var submitted in facts.All<PaymentDemanded>())
@@ -34,10 +33,12 @@ internal static class CarriersCharges
 
         SumDue.Receive(sums, facts.All<Paid>());
         Disputes.Assign(facts, sums, static _ => false);
+        var findings = new List<Finding>(sums.Count + 1);
         for (var i = 0; i < sums.Count; i++)
-            findings.Add(Due(facts, sums[i], charges[i], MoneyDue.Numbered(Id, i + 1)));
+            findings.Add(Due(facts, sums[i], charges[i]).Finding(MoneyDue.Numbered(Id, i + 1), Title));
         if (NotSubmitted(facts, charges, calendar) is { } missing)
             findings.Add(missing);
+        return findings;
     }
 
     private sealed record Charges(YearMonth Month, DaySpan On, bool MonthIsSure);
@@ -92,23 +93,23 @@ internal static class CarriersCharges
 
     /// <summary>By the 20th of the next month what was submitted by the fifth; penalty 2 percent a month; 150 percent of what is disputed may be held.</summary>
     [Rule("Bus. & Prof. Code § 7108.6")]
-    private static Finding Due(FactsAsOf facts, SumDue sum, Charges charges, string id)
+    private static SumOwed Due(FactsAsOf facts, SumDue sum, Charges charges)
     {
         var (submitted, paid) = (ToSubmit(facts, charges.Month), ToPay(facts, charges.Month));
         var by = submitted.InNextMonth(charges.Month);
-        var finding = MoneyDue.Owed(facts, id, Title, sum, Section, Reason.Of(Section,
+        var owed = MoneyDue.Owed(facts, sum, Section, Reason.Of(Section,
             $"What was hauled in a month is paid by the {paid} of the next, {sum.Due}, if the charges with all documents were submitted by the {submitted}, {by}; they were submitted {charges.On}. Penalty {sum.Terms.PerMonth} of the amount a month, and the fees of the action to the one who prevails. Another agreement in writing goes before. Where a section gives the same money a day of its own, its penalty is not had twice.", [sum.Fact]));
-        if (finding.Standing is Standing.Done)
-            return finding;
-        List<Question> questions = [.. finding.Questions];
+        if (owed.Standing is Standing.Done)
+            return owed;
+        List<Question> questions = [.. owed.Questions];
         if (charges.On.Latest > by)
             questions.Add(new Question($"Were the charges, with all their documents, submitted by {LawText.Day(by)}? For charges submitted later the section sets no day. (payment-demanded.on)") { Corrects = sum.Fact });
         if (!charges.MonthIsSure)
             questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {LawText.Day(FirstOfNext(charges.Month))}.") { Corrects = sum.Fact });
         AskOfTheHirer(facts, questions);
-        return questions.Count == finding.Questions.Count ? finding : finding with
+        return questions.Count == owed.Questions.Count ? owed : owed with
         {
-            Standing = finding.Standing == Standing.Open ? Standing.InDoubt : finding.Standing,
+            Standing = owed.Standing == Standing.Open ? Standing.InDoubt : owed.Standing,
             Questions = questions,
         };
     }

@@ -10,8 +10,8 @@ namespace Stringline.Law.PromptPayment;
 /// <remarks>Not modeled: the choice of a mediator; no entry holds it.</remarks>
 internal static class ClaimSteps
 {
-    /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    /// <summary>The findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
         var claims = facts.All<DisputeClaimSent>();
         var claim = claims.Count == 0 ? null : claims[^1];
@@ -20,15 +20,17 @@ internal static class ClaimSteps
         {
             var answer = FirstAfter<DisputeClaimAnswered>(facts, sent.Earliest);
             var time = EntitysTime.Of(facts, claim, sent, law, calendar);
-            findings.Add(Statement(facts, claim, sent, law, time, answer));
+            yield return Statement(facts, claim, sent, law, time, answer);
             if (LastDayForConference(facts, claim, sent, law, time, answer, calendar) is { } conference)
-                findings.Add(conference);
-            AddAfterTheDemand(findings, facts, sent, calendar);
+                yield return conference;
+            if (AfterTheDemand(facts, sent, calendar) is { } next)
+                yield return next;
         }
 
         if (Filing(facts, claim, law, calendar) is { } filing)
-            findings.Add(filing);
-        AddArbitration(findings, facts, claim, completion, calendar);
+            yield return filing;
+        if (Arbitration(facts, claim, completion, calendar) is { } arbitration)
+            yield return arbitration;
     }
 
     /// <summary>The entity answers in writing within 45 days of receipt; silence rejects the whole. Where its governing body must approve and does not meet by then, to three days after its next meeting.</summary>
@@ -129,25 +131,24 @@ internal static class ClaimSteps
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
     [Rule("Pub. Contract Code § 9204(d)(2)")]
-    private static void AddAfterTheDemand(List<Finding> findings, FactsAsOf facts, DaySpan sent, OpenDays calendar)
+    private static Finding? AfterTheDemand(FactsAsOf facts, DaySpan sent, OpenDays calendar)
     {
         if (FirstAfter<ConferenceDemanded>(facts, sent.Earliest) is not { On.Latest: { } demanded } demand)
-            return;
+            return null;
         var held = FirstAfter<ConferenceHeld>(facts, demanded);
         if (held is not { On.Latest: { } conference })
         {
             var days = facts.Numbers.On(Number.EntitysConference, demanded);
-            findings.Add(OfEntity(facts, "dispute-claim.conference", "Conference on the claim",
+            return OfEntity(facts, "dispute-claim.conference", "Conference on the claim",
                 new Reading($"{days.Text} after the demand", calendar.RollForwardOnAnyList(days.LastDay(demanded))),
-                Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Upon the demand of {demanded} the entity schedules a conference within {days}.", [demand])));
-            return;
+                Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Upon the demand of {demanded} the entity schedules a conference within {days}.", [demand]));
         }
 
         var businessDays = facts.Numbers.On(Number.EntitysSecondStatement, conference);
         var last = businessDays.LastBusinessDay(conference, calendar);
         var mediator = facts.Numbers.On(Number.EntitysMediator, last);
-        findings.Add(OfEntity(facts, "dispute-claim.second-statement", "Claim against the public entity: what is left in dispute", new Reading($"{businessDays.Spelled} after the conference", last),
-            Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Within {businessDays.Spelled} after the conference of {conference} the entity states in writing what is left in dispute. Name in writing what the claimant disputes: it goes to mediation, and a mediator is agreed on within {mediator.Spelled} after that.", [held])));
+        return OfEntity(facts, "dispute-claim.second-statement", "Claim against the public entity: what is left in dispute", new Reading($"{businessDays.Spelled} after the conference", last),
+            Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Within {businessDays.Spelled} after the conference of {conference} the entity states in writing what is left in dispute. Name in writing what the claimant disputes: it goes to mediation, and a mediator is agreed on within {mediator.Spelled} after that.", [held]));
     }
 
     private static Finding OfEntity(FactsAsOf facts, string id, string title, Reading reading, Reason why) => new()
@@ -223,7 +224,7 @@ internal static class ClaimSteps
     /// <summary>The State's arbitration: within 90 days after the department's final written decision; and without it once more than 240 days have passed since acceptance.</summary>
     [Rule("Pub. Contract Code § 10240.1")]
     [Rule("Pub. Contract Code § 10240.2")]
-    private static void AddArbitration(List<Finding> findings, FactsAsOf facts, DisputeClaimSent? claim, CompletionReadings completion, OpenDays calendar)
+    private static Finding? Arbitration(FactsAsOf facts, DisputeClaimSent? claim, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.FirstDayOf<FinalDecisionServed>() is { } served)
         {
@@ -235,18 +236,17 @@ internal static class ClaimSteps
                     Deadline.Own("final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
                     Deadline.Own("final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
                 ];
-            findings.Add(Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar)
+            return Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar)
                 .Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it",
                 [Reason.Of("Pub. Contract Code § 10240.1", $"Arbitration is begun not later than {days} after the department's final written decision on the claim was served, {served}. The limit does not apply to a claim founded on a cost audit, a latent defect, a warranty or a guarantee.", [.. facts.All<FinalDecisionServed>()])],
-                [new Question($"Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the {days.Text} do not bind.")]));
-            return;
+                [new Question($"Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the {days.Text} do not bind.")]);
         }
 
         if (claim is null || PublicPayer.IsState(facts) != true || completion.Open is not [{ Firmness: Firmness.Certain } accepted])
-            return;
+            return null;
         var wait = facts.Numbers.On(Number.ArbitrateWithoutDecision, accepted.On.Latest);
         var first = new Reading($"more than {wait.Text} after acceptance", wait.FirstDayAfter(accepted.On.Latest));
-        findings.Add(new Finding
+        return new Finding
         {
             Id = "dispute-claim.arbitration-first-day",
             Title = "Arbitration with the State without a final decision: first day",
@@ -254,7 +254,7 @@ internal static class ClaimSteps
             Readings = [first],
             Band = new Band(first, first),
             Why = [Reason.Of("Pub. Contract Code § 10240.2", $"The contract's own steps come first; if more than {wait} have passed since the department accepted the work, arbitration may be begun though they are not concluded.", accepted.Why.Facts)],
-        });
+        };
     }
 
     private static T? FirstAfter<T>(FactsAsOf facts, LocalDate day) where T : Entry

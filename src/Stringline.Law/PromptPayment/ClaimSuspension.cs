@@ -22,13 +22,13 @@ internal static class ClaimSuspension
     /// <param name="calendar">The calendar.</param>
     /// <returns>The finding <c>dispute-claim.suspension-first-day</c>; null where nothing is due, all being disputed.</returns>
     [Rule(Section)]
-    public static Finding? Of(FactsAsOf facts, DisputeClaimSent claim, Finding statement, OpenDays calendar)
+    public static Finding? Of(FactsAsOf facts, DisputeClaimSent claim, OwnersStatement statement, OpenDays calendar)
     {
         var answers = facts.All<DisputeClaimAnswered>();
         var answered = answers.Count > 0 ? answers[^1] : null;
         LocalDate due;
         if (answered is null)
-            due = statement.Readings[0].Day.PlusDays(1);
+            due = statement.Last.Day.PlusDays(1);
         else if (answered is { Undisputed: > 0, On.Latest: { } on })
             due = calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.OwnerPays, on)).PlusDays(1);
         else
@@ -89,7 +89,7 @@ internal static class ClaimSuspension
         var presented = facts.All<ClaimRequestAnswered>() is { Count: > 0 } answers && answers[^1].Presented == true;
         var (statement, days) = (facts.Numbers.On(Number.OwnersStatement, facts.AsOf), facts.Numbers.On(Number.SecondSuspensionNotice, facts.AsOf));
         var wait = facts.Numbers.On(Number.SuspendAfterClaim, facts.AsOf);
-        return presented && claim.Received is not null ? Of(facts, claim, PrivateClaim.OwnersStatement(facts, claim, calendar), calendar) : new Finding
+        return presented && claim.Received is not null ? Of(facts, claim, PrivateClaim.StatementOn(facts, claim, calendar), calendar) : new Finding
         {
             Id = Id,
             Title = Title,

@@ -8,19 +8,19 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>Notice that work in dispute is done, and what the payer must then do about the retention held for it (Civ. Code § 8816).</summary>
 internal static class DisputedWork
 {
-    /// <summary>Adds the finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    /// <summary>The finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
-            return;
+            yield break;
         var papers = facts.All<DisputedWorkDone>();
         if (papers.Count == 0)
-            return;
+            yield break;
         var paper = papers[^1];
         if (DaySpan.Of(paper.On) is { } on)
-            findings.Add(Answer(facts, paper, on, calendar));
+            yield return Answer(facts, paper, on, calendar);
         if (AcceptedBy(facts, paper) is { } accepted)
-            findings.Add(Payment(facts, paper, accepted, calendar));
+            yield return Payment(facts, paper, accepted, calendar);
     }
 
     private static LocalDate? AcceptedBy(FactsAsOf facts, DisputedWorkDone paper) => paper.Accepted <= facts.AsOf ? paper.Accepted : null;

@@ -125,37 +125,28 @@ internal static class PublicProgress
     /// </summary>
     [Rule("Pub. Contract Code § 10262.5")]
     [Rule("Bus. & Prof. Code § 7108.5")]
-    public static Finding FromHirer(FactsAsOf facts, SumDue sum, string id)
+    public static SumOwed FromHirer(FactsAsOf facts, SumDue sum)
     {
-        const string Title = "Progress payment from the one who hired us";
         return PublicPayer.IsState(facts) == true
-            ? MoneyDue.Owed(facts, id, Title, sum, "Pub. Contract Code § 10262.5",
+            ? MoneyDue.Owed(facts, sum, "Pub. Contract Code § 10262.5",
                 Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within {facts.Numbers.On(Number.StateHirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]))
-            : MoneyDue.Owed(facts, id, Title, sum, "Bus. & Prof. Code § 7108.5",
+            : MoneyDue.Owed(facts, sum, "Bus. & Prof. Code § 7108.5",
                 Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]));
     }
 
     /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>
     [Rule("Pub. Contract Code § 10262")]
-    public static Finding? Report(FactsAsOf facts, IReadOnlyList<Finding> owed)
+    public static Finding? Report(FactsAsOf facts, IEnumerable<(PaymentOf Of, SumOwed Owed)> sums)
     {
         // What is owed is surely so, and not in doubt, to a subcontractor alone.
-        if (PublicPayer.IsState(facts) != true)
+        if (PublicPayer.IsState(facts) != true || !sums.Any(static sum => sum is (PaymentOf.Progress, { Standing: Standing.Open })))
             return null;
-        foreach (var finding in owed)
+        return new Finding
         {
-            if (finding.Standing == Standing.Open && finding.Id.StartsWith("prompt-payment.progress", StringComparison.Ordinal))
-            {
-                return new Finding
-                {
-                    Id = "prompt-payment.report",
-                    Title = "Report of a short payment",
-                    Standing = Standing.Open,
-                    Why = [Reason.Of("Pub. Contract Code § 10262", $"The subcontractor shall notify the Contractors State License Board and the department in writing of any payment below the amount or percentage approved for its item of work. No number of days is set: do it at once.")],
-                };
-            }
-        }
-
-        return null;
+            Id = "prompt-payment.report",
+            Title = "Report of a short payment",
+            Standing = Standing.Open,
+            Why = [Reason.Of("Pub. Contract Code § 10262", $"The subcontractor shall notify the Contractors State License Board and the department in writing of any payment below the amount or percentage approved for its item of work. No number of days is set: do it at once.")],
+        };
     }
 }

@@ -23,6 +23,11 @@ internal static class UndisputedPart
         return new SumDue(answer, on.Earliest, due, sum, LateLaw.UndisputedPart.On(facts, due)) { Disputed = 0m };
     }
 
+    /// <summary>Whether it was paid, and in time.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="sum">The sum, with what was received for it.</param>
+    public static bool IsPaid(FactsAsOf facts, SumDue sum) => sum.Unpaid == 0 && sum.Penalty(0m, facts.AsOf).ForMonths == 0;
+
     /// <summary>The finding <c>dispute-claim.undisputed-part</c>.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="sum">The sum, with what was received for it.</param>
@@ -37,7 +42,7 @@ internal static class UndisputedPart
         {
             Id = "dispute-claim.undisputed-part",
             Title = "Claim under the 2026 procedure: the part not disputed",
-            Standing = sum.Unpaid == 0 && interest.ForMonths == 0 ? Standing.Done
+            Standing = IsPaid(facts, sum) ? Standing.Done
                 : !late ? Standing.NotYet
                 : PrivateClaim.IsSure(facts, claim) ? Standing.Open : Standing.InDoubt,
             Readings = [reading],

@@ -10,13 +10,20 @@ namespace Stringline.Law.StopPaymentNotice;
 /// The amount of the remedy: what a notice can claim, and, once one that counts was given, what it holds. Each notice is measured by the demand
 /// of its own day: it may claim only what is due for work provided through it (Civ. Code §§ 8502(c), 9352(c)).
 /// </summary>
-internal static class AmountHeld
+/// <param name="Outcome">Where it stands and why.</param>
+/// <param name="Dollars">What it holds, or can hold: dollars and cents.</param>
+/// <param name="IsHeld">Whether a notice that counts was given, so that the money is held.</param>
+internal sealed record AmountHeld(Outcome Outcome, decimal Dollars, bool IsHeld)
 {
     /// <summary>The finding <c>stop-payment-notice.amount</c>.</summary>
+    public Finding Finding => Outcome.Finding(
+        "stop-payment-notice.amount", IsHeld ? "Stop payment notice: amount it holds" : "Stop payment notice: amount it can hold", Dollars);
+
+    /// <summary>What the notices hold; where none that counts was given what one could.</summary>
     [Rule("Civ. Code § 8502(c)")]
     [Rule("Civ. Code § 9352(c)")]
-    public static Finding Finding(
-        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Finding last, StopPaymentAction action, TimeOfGiving time, StopPaymentLaw law)
+    public static AmountHeld Of(
+        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Outcome last, Standing? action, TimeOfGiving time, StopPaymentLaw law)
     {
         var demand = amounts.DemandOf(Remedy.StopPaymentNotice);
         decimal? held = null;
@@ -30,18 +37,13 @@ internal static class AmountHeld
         var standing = held is null
             ? last.Standing == Standing.Lost ? Standing.Lost : claimable > 0 ? Standing.Open : Standing.NotYet
             : held <= 0 && SetFree.OfNoticesSince(facts, null) > 0 ? Standing.Lost
-            : action.LastDay is Standing.Lost or Standing.Done ? action.LastDay.Value
+            : action is Standing.Lost or Standing.Done ? action.Value
             : demand <= 0 ? Standing.NotYet
             : last.Standing == Standing.Kept ? Standing.Kept : Standing.InDoubt;
-        return new Finding
-        {
-            Id = "stop-payment-notice.amount",
-            Title = held is null ? "Stop payment notice: amount it can hold" : "Stop payment notice: amount it holds",
-            Standing = standing,
-            Amount = held ?? (standing == Standing.Lost ? 0m : claimable),
-            Explain = () => Why(facts, reach, amounts, served, last, held, claimable, time, law),
-            Ask = () => Ask(facts, reach, served, time),
-        };
+        return new AmountHeld(
+            new Outcome(standing, new Words(
+                () => Why(facts, reach, amounts, served, last, held, claimable, time, law), () => Ask(facts, reach, served, time))),
+            held ?? (standing == Standing.Lost ? 0m : claimable), held is not null);
     }
 
     // What a notice given today may claim.
@@ -118,7 +120,7 @@ internal static class AmountHeld
     }
 
     private static List<Reason> Why(
-        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Finding last, decimal? held, decimal claimable, TimeOfGiving time, StopPaymentLaw law)
+        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Outcome last, decimal? held, decimal claimable, TimeOfGiving time, StopPaymentLaw law)
     {
         var given = facts.All<StopPaymentGiven>();
         var waterfall = amounts.Of(Remedy.StopPaymentNotice)!;
@@ -158,7 +160,7 @@ internal static class AmountHeld
         return why;
     }
 
-    private static void AddHeld(FactsAsOf facts, decimal demand, HolderServed holder, Sum sum, Finding last, StopPaymentLaw law, List<Reason> why)
+    private static void AddHeld(FactsAsOf facts, decimal demand, HolderServed holder, Sum sum, Outcome last, StopPaymentLaw law, List<Reason> why)
     {
         why.Add(Reason.Of(law.DueOnly, sum.Stated is { } stated
             ? (FormattableString)$"Held by the {holder.Holder.Words}: {sum.Held}. The notice states {stated}, and {sum.Due} of what was due through its day is still due."
@@ -167,7 +169,7 @@ internal static class AmountHeld
         var missing = (holder.Holder.IsLender ? Net(facts, within) : within) - sum.Held;
         if (missing <= 0)
             return;
-        why.Add(last.ActBy is { } actBy && facts.AsOf <= last.Band!.Earliest.Day
+        why.Add(last.Deadline.ActBy is { } actBy && facts.AsOf <= last.Deadline.Band!.Earliest.Day
             ? Reason.Of(law.DueOnly, $"{missing} is not held by it: it was furnished after the notice, or the notice states less. Give a further notice by {actBy}.")
             : Reason.Of(law.DueOnly, $"{missing} is not held by it: it was furnished after the notice, or the notice states less. Give a further notice at once, if the time still runs."));
     }

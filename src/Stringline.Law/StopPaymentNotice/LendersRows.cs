@@ -48,9 +48,8 @@ internal static class LendersRows
         if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender) || (standing == Standing.Kept && isDue && IsOwnerOrContractorInDoubt(facts, reach))))
             standing = Standing.InDoubt;
         decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
-        var finding = Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown)
-            .Finding(id, $"Stop payment notice to the construction lender {lender.Name}", Why, Ask);
-        return new HolderRow(served, amount is null ? finding : finding with { Amount = amount }, standing, Holds: true);
+        var row = new Outcome(Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown), new Words(Why, Ask));
+        return new HolderRow(served, row, standing, Holds: true) { Amount = amount };
 
         List<Reason> Why()
         {

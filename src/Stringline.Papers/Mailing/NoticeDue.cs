@@ -1,7 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 

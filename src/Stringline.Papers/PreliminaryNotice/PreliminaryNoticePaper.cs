@@ -2,7 +2,6 @@ using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.PublicWork;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;

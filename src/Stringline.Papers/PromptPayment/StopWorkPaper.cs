@@ -67,10 +67,11 @@ internal static class StopWorkPaper
         {
             To = owners,
             Manner = Addressees.Manner,
-            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, found, matter.AsOf),
+            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, First(found), matter.AsOf),
                 $"If the notice of intent is posted today, {Day(matter.AsOf)}: {Posting(matter)} of posting come first (§ 8834(a)). "
-                + $"If you post the notice of intent on another day, give the stop work notice no sooner than {matter.ByLaw(Number.StopWorkPosting).Spelled} after that day"
-                + $"{(StopWork.FirstDay(found) > matter.AsOf ? $", but not before {Day(StopWork.FirstDay(found))}" : "")}.") : null,
+                + "If you post the notice of intent on another day, give the stop work notice no sooner than "
+                + $"{matter.ByLaw(Number.StopWorkPosting).Spelled} after that day"
+                + $"{(First(found) > matter.AsOf ? $", but not before {Day(First(found))}" : "")}.") : null,
             First =
             [
                 .. overdue.Finding is { Standing: Standing.InDoubt }
@@ -107,7 +108,10 @@ internal static class StopWorkPaper
         });
     }
 
-    private static LocalDate DueDay(Matter matter, Finding notice) => StopWork.DueDay(matter.Assessment.Numbers, notice);
+    private static LocalDate DueDay(Matter matter, Finding notice) => StopWork.DueDay(matter.Assessment.Numbers, First(notice));
+
+    // The first day on which the notice may be given, by the finding on it.
+    private static LocalDate First(Finding notice) => notice.Band!.Earliest.Day;
 
     private static NumberRow Unpaid(Matter matter) => matter.Assessment.Numbers.On(Number.StopWorkUnpaid, matter.AsOf);
 

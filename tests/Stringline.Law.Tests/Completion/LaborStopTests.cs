@@ -149,7 +149,7 @@ public sealed class LaborStopTests
         // On public work, and with use by the owner, they are no more than asserted.
         var onPublic = job.PublicWork().Work(w => w with { StateContractAct = false }).FactsOn("2026-09-01");
         Assert.Equal(expected == Firmness.Certain ? Firmness.Certain : Firmness.Asserted,
-            Law.PublicWork.PublicCompletion.Of(onPublic, []).Open.Single(r => r.On.Earliest == JobBuilder.Day("2026-05-01")).Firmness);
+            Law.Completion.PublicCompletion.Of(onPublic, []).Open.Single(r => r.On.Earliest == JobBuilder.Day("2026-05-01")).Firmness);
     }
 
     // One stop that ended is one stop: the next is another.

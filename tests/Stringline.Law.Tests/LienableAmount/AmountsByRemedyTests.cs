@@ -87,7 +87,7 @@ public sealed class AmountsByRemedyTests
         Assert.Null(answer.AmountOf(Remedy.DesignLien));
         // By the road of the preliminary notice the bond reaches no further than the notice does.
         var facts = job.FactsOn("2025-12-01");
-        var byNotice = Demand.Of(facts, Stringline.Law.PublicWork.PublicNotice.ReachOf(facts), Remedy.PaymentBond);
+        var byNotice = Demand.Of(facts, Stringline.Law.PreliminaryNotice.PublicNotice.ReachOf(facts), Remedy.PaymentBond);
         Assert.Equal(1_290m, byNotice.Demand);
         Assert.Equal(["Civ. Code § 9554(c)", "Civ. Code § 9304"], Sections(byNotice));
     }

@@ -131,7 +131,7 @@ public sealed class AmountsProperties
         var facts = new FactsAsOf(job, asOf);
         return job.Work.Kind == WorkKind.Private
             ? Law.Completion.HasCeased.ByCompletion(facts, Law.Completion.CompletionDay.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null
-            : Law.Completion.HasCeased.ByCompletion(facts, Law.PublicWork.PublicCompletion.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null;
+            : Law.Completion.HasCeased.ByCompletion(facts, Law.Completion.PublicCompletion.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null;
     }
 
     [Fact]

@@ -27,8 +27,7 @@ public sealed class NoClockNoCultureTests
     [InlineData("Law")]
     [InlineData("Papers")]
     [InlineData("Places")]
-    [InlineData("Exchange")]
-    [InlineData("Spreadsheets")]
+    [InlineData("Tables")]
     public void What_only_knows_facts_has_no_clock_and_no_culture(string project) =>
         Assert.DoesNotContain(Calls(project), call => Clocks.Contains(call) || Cultures.Contains(call)
             || call.StartsWith("SystemClock.", StringComparison.Ordinal));

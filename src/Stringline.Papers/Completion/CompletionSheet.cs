@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Papers.Writing;

@@ -1,17 +1,21 @@
 namespace Stringline.House.Tests;
 
-/// <summary>Which project may refer to which: data walk one way, from the facts through the law to the papers and the doors.</summary>
-public sealed class LayersTests
+/// <summary>
+/// Which project may refer to which: data walk one way, from the facts through the law to the papers and the doors. The readers of tables
+/// know facts and no store; the command line starts the desk, which does not know it.
+/// </summary>
+public sealed class ProjectReferencesTests
 {
     private static readonly IReadOnlyDictionary<string, string[]> May = new Dictionary<string, string[]>
     {
         ["Law"] = [],
         ["Papers"] = ["Law"],
         ["Places"] = ["Law"],
-        ["Exchange"] = ["Law"],
-        ["Store"] = ["Exchange", "Law"],
-        ["Spreadsheets"] = ["Exchange", "Law", "Store"],
-        ["Desk"] = ["Exchange", "Law", "Papers", "Places", "Spreadsheets", "Store"],
+        ["Tables"] = ["Law"],
+        ["Store"] = ["Law", "Tables"],
+        ["Office"] = ["Law", "Papers", "Places", "Store", "Tables"],
+        ["Web"] = ["Office"],
+        ["Cli"] = ["Office", "Web"],
     };
 
     [Fact]

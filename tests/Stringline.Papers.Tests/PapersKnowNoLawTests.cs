@@ -39,6 +39,31 @@ public sealed partial class PapersKnowNoLawTests
         Assert.Empty(found);
     }
 
+    // What a paper is and does, said in the list of papers before there is a job or a day; and an example of what a person may type.
+    private static readonly (string File, string Figure)[] BeforeAnyDay =
+    [
+        ("ClaimOfLien/ClaimPapers.cs", "30 days"), ("ClaimOfLien/ClaimPapers.cs", "90 days"), ("ClaimOfLien/EarlierClaim.cs", "90 days"),
+        ("Completion/CompletionPaper.cs", "15 days"), ("DesignLien/DesignDemandPaper.cs", "10 days"),
+        ("DesignLien/DesignLienPaper.cs", "90 days"), ("Enforcement/CreditPaper.cs", "90 days"), ("Enforcement/CreditPaper.cs", "one year"),
+        ("Enforcement/CreditPaper.cs", "$5,000"), ("Enforcement/LisPendensPaper.cs", "20 days"),
+        ("PreliminaryNotice/PreliminaryNoticePaper.cs", "20 days"), ("PromptPayment/SecurityDemandPaper.cs", "15 percent"),
+        ("PromptPayment/StopWorkPaper.cs", "35 days"), ("StopPaymentNotice/ActionNoticePaper.cs", "five days"),
+        ("StopPaymentNotice/ReleaseAffidavitPaper.cs", "20 days"),
+    ];
+
+    /// <summary>A sheet or a paper takes a number of the law from the table, by the day on which it is made.</summary>
+    [Fact]
+    public void No_sentence_of_a_paper_holds_a_figure_of_the_law()
+    {
+        // LawForReaders finds sentences of the law to say them plainer; the dollar sign of a pattern is none.
+        var found = Lines("src/Stringline.Papers")
+            .Where(line => !line.File.EndsWith("LawForReaders.cs", StringComparison.Ordinal) && !line.Text.TrimStart().StartsWith("//", StringComparison.Ordinal))
+            .SelectMany(line => Figure().Matches(line.Text).Select(match => (line.File["src/Stringline.Papers/".Length..], match.Value)))
+            .Where(figure => figure.Value != "$1").ToHashSet();
+        Assert.Empty(found.Except(BeforeAnyDay));
+        Assert.Empty(BeforeAnyDay.Except(found));
+    }
+
     [Theory]
     [InlineData("var last = day.PlusDays(15);")]
     [InlineData("var next = OpenDays.Statutory;")]
@@ -78,6 +103,10 @@ public sealed partial class PapersKnowNoLawTests
         where !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal)
         from text in File.ReadLines(path)
         select (file, text);
+
+    [GeneratedRegex(@"(?:\b\d+|\b(?:two|three|four|five|six|seven|ten|fifteen|twenty|thirty|sixty|ninety))[ -](?:business |continuous )?"
+        + @"(?:days|months|years|percent)\b|\bone (?:month|year)\b|\$[1-9][\d,]*", RegexOptions.IgnoreCase)]
+    private static partial Regex Figure();
 
     [GeneratedRegex(@"\.Plus(?:Days|Weeks|Months|Years)\(|\bPeriod\.|\bOpenDays\b|\bAssessment\.Of\(")]
     private static partial Regex Counting();

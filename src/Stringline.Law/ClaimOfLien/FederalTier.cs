@@ -20,7 +20,7 @@ internal static class FederalTier
     /// <param name="facts">The facts.</param>
     /// <param name="supplier">The supplier.</param>
     /// <param name="owed">What hangs on it, dollars and cents.</param>
-    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.Opinion)]
+    [Rule("40 U.S.C. § 3133(b)(2)", Sure = Sure.Opinion)]
     private static Outcome OfSupplier(FactsAsOf facts, Party supplier, decimal owed)
     {
         var dealsWithPrime = facts.Job.Party(supplier.WorksUnder) is { Capacity: PartyCapacity.DirectContractor };
@@ -39,8 +39,8 @@ internal static class FederalTier
     /// Whether the work was ordered by one in charge, where the United States itself, or one who is neither contractor nor supplier, hired a claimant that is no
     /// prime contractor; null elsewhere. Who contracts with the United States furnishes the bond and does not claim on it.
     /// </summary>
-    [Rule("40 U.S.C. § 3131(b)", Since = "2002-08-21")]
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
+    [Rule("40 U.S.C. § 3131(b)")]
+    [Rule("40 U.S.C. § 3133(b)(1)")]
     private static Outcome? OutsideTheContract(FactsAsOf facts, decimal owed)
     {
         if (facts.Hirer is not { Capacity: PartyCapacity.PublicEntity or PartyCapacity.Owner or PartyCapacity.ConstructionLender or PartyCapacity.Surety } hirer

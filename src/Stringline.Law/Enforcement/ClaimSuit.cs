@@ -143,7 +143,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
     /// While the owner is in bankruptcy the claim is not lost: the time to sue stood still (Pioneer Construction v. Global Investment (2011)
     /// 202 Cal.App.4th 161). A suit filed in the stay is void, so it is in doubt.
     /// </summary>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.Opinion)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.Opinion)]
     private ClaimSuit InStay(FactsAsOf facts)
     {
         if (End is not null || Stay.Of(facts, PartyCapacity.Owner, Recorded.Earliest, LastEnd) is not { } stay)

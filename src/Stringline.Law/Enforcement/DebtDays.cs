@@ -15,8 +15,8 @@ internal static class DebtDays
     /// lien is not lost.
     /// </summary>
     [Rule("Civ. Code § 8468(a)")]
-    [Rule("Code Civ. Proc. § 337", Since = "2019-01-01")]
-    [Rule("Code Civ. Proc. § 339", Since = "1997-01-01")]
+    [Rule("Code Civ. Proc. § 337")]
+    [Rule("Code Civ. Proc. § 339")]
     public static Finding? Finding(FactsAsOf facts, Standing right, OpenDays calendar)
     {
         if (right != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)

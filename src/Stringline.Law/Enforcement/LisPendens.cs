@@ -37,8 +37,8 @@ internal static class LisPendens
     /// Recorded after the action was commenced. Void toward an adverse party or owner of record to whom it was not first mailed, or if no proof
     /// of that mailing was recorded with it.
     /// </summary>
-    [Rule("Code Civ. Proc. § 405.22", Since = "2004-08-16")]
-    [Rule("Code Civ. Proc. § 405.23", Since = "1993-01-01")]
+    [Rule("Code Civ. Proc. § 405.22")]
+    [Rule("Code Civ. Proc. § 405.23")]
     private static Verdict IsGood(LisPendensRecorded recorded, DaySpan filed)
     {
         if (DaySpan.Of(recorded.On) is not { } on || on.Latest < filed.Earliest || recorded.MailedFirst == false || recorded.ProofRecorded == false)

@@ -19,7 +19,7 @@ internal static class Prosecution
         yield return FiveYears(facts, action, filed, trial, stay, calendar);
     }
 
-    [Rule("Code Civ. Proc. § 583.420", Since = "1985-01-01")]
+    [Rule("Code Civ. Proc. § 583.420")]
     private static Finding Service(FactsAsOf facts, ActionFiled action, DaySpan filed, OwnAction.First served, OpenDays calendar)
     {
         var years = facts.Numbers.On(Number.ServeAction, filed.Earliest);
@@ -43,7 +43,7 @@ internal static class Prosecution
     }
 
     /// <summary>Brought to trial within five years, else it is dismissed; a stay in the owner's bankruptcy may have held that time.</summary>
-    [Rule("Code Civ. Proc. § 583.310", Since = "1985-01-01")]
+    [Rule("Code Civ. Proc. § 583.310")]
     private static Finding FiveYears(FactsAsOf facts, ActionFiled action, DaySpan filed, OwnAction.First trial, Stay? stay, OpenDays calendar)
     {
         var years = facts.Numbers.On(Number.BringToTrialAtMost, filed.Earliest);

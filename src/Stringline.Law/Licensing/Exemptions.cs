@@ -8,8 +8,8 @@ namespace Stringline.Law.Licensing;
 internal static class Exemptions
 {
     /// <summary>Who builds, or installs what it sells, or contracts for its installation, or furnishes an operator with equipment, is a contractor.</summary>
-    [Rule("Bus. & Prof. Code § 7026", Since = "2002-01-01")]
-    [Rule("Bus. & Prof. Code § 7045", Since = "1994-01-01")]
+    [Rule("Bus. & Prof. Code § 7026")]
+    [Rule("Bus. & Prof. Code § 7045")]
     private static bool ActsAsContractor(Claimant claimant) =>
         claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor
         || claimant is { Role: ClaimantRole.Supplier or ClaimantRole.EquipmentLessor, Installs: true };
@@ -29,9 +29,9 @@ internal static class Exemptions
         : LicenseGate.Answer(Standing.Kept, [Said(facts.Job.Claimant.Role)], []);
 
     /// <summary>A supplier, one licensed in its own profession, and an employee for wages each have an exemption of their own.</summary>
-    [Rule("Bus. & Prof. Code § 7052", Since = "1949-01-01")]
-    [Rule("Bus. & Prof. Code § 7051", Since = "1994-03-30")]
-    [Rule("Bus. & Prof. Code § 7053", Since = "1983-01-01")]
+    [Rule("Bus. & Prof. Code § 7052")]
+    [Rule("Bus. & Prof. Code § 7051")]
+    [Rule("Bus. & Prof. Code § 7053")]
     private static string Section(ClaimantRole role) => role switch
     {
         ClaimantRole.DesignProfessional => "Bus. & Prof. Code § 7051",

@@ -13,8 +13,8 @@ public static class LicenseGate
     /// The answer on the license. One day without a license that the work needs bars all recovery, and the lien with it, unless a court finds that
     /// the license law was substantially complied with.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7031(a)", Since = "2021-01-01")]
-    [Rule("Bus. & Prof. Code § 7031(c)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(a)")]
+    [Rule("Bus. & Prof. Code § 7031(c)")]
     public static Outcome Of(FactsAsOf facts) => facts.Job.Claimant.License switch
     {
         null => Exemptions.WhereTheFileIsSilent(facts.Job.Claimant),
@@ -97,7 +97,7 @@ public static class LicenseGate
     /// The one way out of the bar, and a narrow one: to whoever was licensed before the performance, a court may after an evidentiary hearing
     /// hold that the license law was substantially complied with.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7031(e)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(e)")]
     private static bool WasLicensedBefore(License license, DaySpan first)
     {
         foreach (var span in license.Active)
@@ -129,7 +129,7 @@ public static class LicenseGate
     ], []);
 
     /// <summary>Whoever hired an unlicensed contractor may sue to get back all that it paid.</summary>
-    [Rule("Bus. & Prof. Code § 7031(b)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(b)")]
     private static Reason[] MoneyBack(FactsAsOf facts)
     {
         var payments = facts.All<Paid>();
@@ -141,8 +141,8 @@ public static class LicenseGate
     /// Proof is a verified certificate of the board: that the one who sues was duly licensed in the proper class at all times. And a license is
     /// suspended by operation of law where insurance that is required is not there, even while the record shows it active.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7031(d)", Since = "2021-01-01")]
-    [Rule("Bus. & Prof. Code § 7125.2", Since = "2003-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(d)")]
+    [Rule("Bus. & Prof. Code § 7125.2")]
     private static Outcome Covered(License license, ReinstatedSpans spans, DaySpan first, DaySpan last)
     {
         var doubt = license is { SameEntity: false } or { FitsWork: false } or { InsuranceOnFile: false };

@@ -38,7 +38,7 @@ internal sealed class FederalNotice
     public IReadOnlyList<Question> Questions { get; }
 
     /// <summary>The notices of the file, weighed.</summary>
-    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(2)", Sure = Sure.FromMemory)]
     public static FederalNotice Of(FactsAsOf facts, DaySpan last, OpenDays calendar)
     {
         DaySpan? given = null, early = null;

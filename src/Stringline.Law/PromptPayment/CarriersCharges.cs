@@ -54,7 +54,7 @@ internal static class CarriersCharges
     /// The month that charges are for, which a submission does not name: by the fifth that before it if anything was hauled in it, else the last
     /// in which anything was hauled.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01", Sure = Sure.OurReading)]
+    [Rule("Bus. & Prof. Code § 7108.6", Sure = Sure.OurReading)]
     private static YearMonth MonthOf(FactsAsOf facts, DaySpan on, out bool isSure)
     {
         var own = on.Latest.ToYearMonth();
@@ -92,7 +92,7 @@ internal static class CarriersCharges
     private static LocalDate LastDay(Furnished hauled, LocalDate by) => LocalDate.Min(hauled.Until.Latest ?? by, by);
 
     /// <summary>By the 20th of the next month what was submitted by the fifth; penalty 2 percent a month; 150 percent of what is disputed may be held.</summary>
-    [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.6")]
     private static SumOwed Due(FactsAsOf facts, SumDue sum, Charges charges)
     {
         var (submitted, paid) = (ToSubmit(facts, charges.Month), ToPay(facts, charges.Month));
@@ -124,7 +124,7 @@ internal static class CarriersCharges
     }
 
     /// <summary>Hauled in a month of which no charges are entered: by the fifth of the next they are submitted, or the 20th binds nobody.</summary>
-    [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.6")]
     private static Finding? NotSubmitted(FactsAsOf facts, List<Charges> charges, OpenDays calendar)
     {
         if (facts.LastFurnished is not { } last)

@@ -68,9 +68,9 @@ internal sealed class ClaimLaw
         return new ClaimLaw(isNew, isOld, facts.Numbers.On(Number.EntitysStatement, day), amount > greater ? great : small, why, questions);
     }
 
-    [Rule("Pub. Contract Code § 9204(c)(3)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 9204(g)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 9204(i)", Since = "2020-01-01")]
+    [Rule("Pub. Contract Code § 9204(c)(3)")]
+    [Rule("Pub. Contract Code § 9204(g)")]
+    [Rule("Pub. Contract Code § 9204(i)")]
     private static Verdict InForce(FactsAsOf facts, LocalDate? on, List<Reason> why, List<Question> questions)
     {
         var made = facts.Job.Claimant.Role == ClaimantRole.DirectContractor ? facts.Job.Contract.On : facts.Job.Work.DirectContract?.On;
@@ -117,7 +117,7 @@ internal sealed class ClaimLaw
         return verdict;
     }
 
-    [Rule("Pub. Contract Code § 20104(a)", Since = "1991-01-01")]
+    [Rule("Pub. Contract Code § 20104(a)")]
     private static bool OfLocalAgency(FactsAsOf facts, LocalDate? on, decimal? amount) => facts.Job.Work.Body switch
     {
         PublicBody.Local => !(amount > facts.Numbers.On(Number.GreatestClaim, on ?? facts.AsOf).Value),

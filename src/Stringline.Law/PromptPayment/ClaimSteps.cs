@@ -34,9 +34,9 @@ internal static class ClaimSteps
     }
 
     /// <summary>The entity answers in writing within 45 days of receipt; silence rejects the whole. Where its governing body must approve and does not meet by then, to three days after its next meeting.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 9204(d)(3)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 20104.2", Since = "1994-09-22")]
+    [Rule("Pub. Contract Code § 9204(d)(1)")]
+    [Rule("Pub. Contract Code § 9204(d)(3)")]
+    [Rule("Pub. Contract Code § 20104.2")]
     private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer)
     {
         const string Id = "dispute-claim.entitys-statement";
@@ -93,8 +93,8 @@ internal static class ClaimSteps
     /// The conference: § 9204 sets no time to demand it, § 20104.2(d) sets 15 days from the answer, or from the day by which it was due. They are
     /// planned on toward a local agency; being late leaves it in doubt and loses nothing.
     /// </summary>
-    [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 20104.2(d)", Since = "1994-09-22")]
+    [Rule("Pub. Contract Code § 9204(d)(2)")]
+    [Rule("Pub. Contract Code § 20104.2(d)")]
     private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer, OpenDays calendar)
     {
         if (!law.IsOld)
@@ -130,7 +130,7 @@ internal static class ClaimSteps
     }
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(2)")]
     private static Finding? AfterTheDemand(FactsAsOf facts, DaySpan sent, OpenDays calendar)
     {
         if (FirstAfter<ConferenceDemanded>(facts, sent.Earliest) is not { On.Latest: { } demanded } demand)
@@ -162,7 +162,7 @@ internal static class ClaimSteps
     };
 
     /// <summary>The part that the entity does not dispute, due 60 days after its statement; null where the file holds none.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(1)")]
     public static SumDue? Undisputed(FactsAsOf facts, OpenDays calendar)
     {
         foreach (var answer in facts.All<DisputeClaimAnswered>())
@@ -175,7 +175,7 @@ internal static class ClaimSteps
     }
 
     /// <summary>The finding <c>dispute-claim.undisputed-part</c>: late money bears 7 percent a year.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(4)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(4)")]
     public static Finding UndisputedPart(FactsAsOf facts, SumDue sum)
     {
         var rate = facts.Numbers.On(Number.EntitysInterest, sum.Due);
@@ -198,7 +198,7 @@ internal static class ClaimSteps
     }
 
     /// <summary>Toward a local agency claims must be filed on or before the date of final payment. While § 9204 governs, which sets no such time, a later one is in doubt.</summary>
-    [Rule("Pub. Contract Code § 20104.2(a)", Since = "1994-09-22")]
+    [Rule("Pub. Contract Code § 20104.2(a)")]
     private static Finding? Filing(FactsAsOf facts, DisputeClaimSent? claim, ClaimLaw law, OpenDays calendar)
     {
         if (!law.IsOld || (claim is null && facts.All<Disputed>().Count == 0))
@@ -222,8 +222,8 @@ internal static class ClaimSteps
     }
 
     /// <summary>The State's arbitration: within 90 days after the department's final written decision; and without it once more than 240 days have passed since acceptance.</summary>
-    [Rule("Pub. Contract Code § 10240.1", Since = "1999-01-01")]
-    [Rule("Pub. Contract Code § 10240.2", Since = "1982-01-01")]
+    [Rule("Pub. Contract Code § 10240.1")]
+    [Rule("Pub. Contract Code § 10240.2")]
     private static Finding? Arbitration(FactsAsOf facts, DisputeClaimSent? claim, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.FirstDayOf<FinalDecisionServed>() is { } served)

@@ -21,7 +21,7 @@ internal static class ClaimSuspension
     /// <param name="statement">The owner's statement on it.</param>
     /// <param name="calendar">The calendar.</param>
     /// <returns>The finding <c>dispute-claim.suspension-first-day</c>; null where nothing is due, all being disputed.</returns>
-    [Rule(Section, Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule(Section)]
     public static Finding? Of(FactsAsOf facts, DisputeClaimSent claim, OwnersStatement statement, OpenDays calendar)
     {
         var answers = facts.All<DisputeClaimAnswered>();
@@ -83,7 +83,7 @@ internal static class ClaimSuspension
     /// <param name="facts">The facts.</param>
     /// <param name="claim">The claim.</param>
     /// <param name="calendar">The calendar.</param>
-    [Rule(Section, Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule(Section)]
     public static Finding? OfSubcontractor(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var presented = facts.All<ClaimRequestAnswered>() is { Count: > 0 } answers && answers[^1].Presented == true;

@@ -11,7 +11,7 @@ internal static class ContractorsAnswer
     private const string Section = "Pub. Contract Code § 9204(d)(5)";
 
     /// <summary>The finding <c>dispute-claim.contractors-answer</c>; null where no request was made. A claim sent by one with no contract with the entity is taken for a request.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(5)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(5)")]
     public static Finding? Finding(FactsAsOf facts, OpenDays calendar)
     {
         var (requests, claims) = (facts.All<ClaimRequestMade>(), facts.All<DisputeClaimSent>());

@@ -130,7 +130,7 @@ public static class MoneyDue
     };
 
     /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
-    [Rule("Bus. & Prof. Code § 7108.5", Since = "2010-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.5")]
     private static SumOwed HirersProgress(FactsAsOf facts, SumDue sum)
     {
         var owed = Owed(facts, sum, "Bus. & Prof. Code § 7108.5",

@@ -68,9 +68,9 @@ internal static class PrivateClaim
     private static bool WentByItsMail(DisputeClaimSent claim) => claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
 
     /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
-    [Rule("Civ. Code § 8850(n)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(o)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(b)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(n)")]
+    [Rule("Civ. Code § 8850(o)")]
+    [Rule("Civ. Code § 8850(b)")]
     private static Finding? NotGoverned(FactsAsOf facts, DisputeClaimSent claim)
     {
         if (facts.Job.Contract.On is { } made && IsOutside(facts, made))
@@ -90,9 +90,9 @@ internal static class PrivateClaim
     };
 
     /// <summary>The owner answers a claim in writing within 30 days of receipt; silence denies the whole.</summary>
-    [Rule("Civ. Code § 8850(d)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(g)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8851", Since = "2026-01-01")]
+    [Rule("Civ. Code § 8850(d)")]
+    [Rule("Civ. Code § 8850(g)")]
+    [Rule("Civ. Code § 8851")]
     public static OwnersStatement StatementOn(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var day = claim.Received ?? claim.On.Latest!.Value;
@@ -130,8 +130,8 @@ internal static class PrivateClaim
     }
 
     /// <summary>After the owner's answer, or its silence: a conference, a second statement, and mediation of what is left.</summary>
-    [Rule("Civ. Code § 8850(e)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(f)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(e)")]
+    [Rule("Civ. Code § 8850(f)")]
     private static Finding? NextStep(FactsAsOf facts, DisputeClaimSent claim, OwnersStatement statement, OpenDays calendar)
     {
         var denied = statement.Last.Day.PlusDays(1);
@@ -172,7 +172,7 @@ internal static class PrivateClaim
     }
 
     /// <summary>A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.</summary>
-    [Rule("Civ. Code § 8850(j)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(j)")]
     private static Finding? ContractorsAnswer(FactsAsOf facts, OpenDays calendar)
     {
         var requests = facts.All<ClaimRequestMade>();

@@ -51,7 +51,7 @@ internal static class PublicProgress
     }
 
     /// <summary>The legal rate on judgments.</summary>
-    [Rule("Code Civ. Proc. § 685.010(a)", Since = "1983-07-01", Sure = Sure.FromMemory)]
+    [Rule("Code Civ. Proc. § 685.010(a)", Sure = Sure.FromMemory)]
     private static NumberRow LegalRate(FactsAsOf facts, SumDue sum) => facts.Numbers.On(Number.LegalRate, sum.Due);
 
     private static List<Reason> Why(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool late)
@@ -69,9 +69,9 @@ internal static class PublicProgress
         return why;
     }
 
-    [Rule("Pub. Contract Code § 20104.50(b)", Since = "1993-01-01")]
-    [Rule("Pub. Contract Code § 10261.5(a)", Since = "1991-01-01")]
-    [Rule("Pub. Contract Code § 10853(a)", Since = "1993-01-01")]
+    [Rule("Pub. Contract Code § 20104.50(b)")]
+    [Rule("Pub. Contract Code § 10261.5(a)")]
+    [Rule("Pub. Contract Code § 10853(a)")]
     private static Reason WhenDue(FactsAsOf facts, PaymentDemanded request)
     {
         var law = EntitysPayment.Of(facts);
@@ -123,8 +123,8 @@ internal static class PublicProgress
     /// Prime contractor or subcontractor to the subcontractor below it: seven days after receipt. The section of the Public Contract Code stands among
     /// those on the State's contracts; all other public work is under the license law, where the days may be agreed otherwise.
     /// </summary>
-    [Rule("Pub. Contract Code § 10262.5", Since = "2012-01-01")]
-    [Rule("Bus. & Prof. Code § 7108.5", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 10262.5")]
+    [Rule("Bus. & Prof. Code § 7108.5")]
     public static SumOwed FromHirer(FactsAsOf facts, SumDue sum)
     {
         return PublicPayer.IsState(facts) == true
@@ -135,7 +135,7 @@ internal static class PublicProgress
     }
 
     /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>
-    [Rule("Pub. Contract Code § 10262", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 10262")]
     public static Finding? Report(FactsAsOf facts, IEnumerable<(PaymentOf Of, SumOwed Owed)> sums)
     {
         // What is owed is surely so, and not in doubt, to a subcontractor alone.

@@ -11,9 +11,9 @@ public static class RetentionCap
     private const string Each = "Civ. Code § 8811(b)(1)(A)";
 
     /// <summary>The finding <c>retention.cap</c>; null where the file shows no retention. Each contract is tested by its own day.</summary>
-    [Rule("Civ. Code § 8811(a)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(3)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(2)", Since = "2026-01-01")]
+    [Rule("Civ. Code § 8811(a)")]
+    [Rule("Civ. Code § 8811(b)(3)")]
+    [Rule("Civ. Code § 8811(b)(2)")]
     public static Finding? Finding(FactsAsOf facts)
     {
         var held = facts.All<Retained>();
@@ -32,9 +32,9 @@ public static class RetentionCap
     }
 
     /// <summary>At most 5 percent of each payment, and 5 percent of the price in all; below the direct contract at most its own percentage.</summary>
-    [Rule("Civ. Code § 8811(b)(1)(A)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(1)(B)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(1)(C)", Since = "2026-01-01")]
+    [Rule("Civ. Code § 8811(b)(1)(A)")]
+    [Rule("Civ. Code § 8811(b)(1)(B)")]
+    [Rule("Civ. Code § 8811(b)(1)(C)")]
     private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held, LocalDate made)
     {
         var isSub = facts.Job.Claimant.Role == ClaimantRole.Subcontractor;

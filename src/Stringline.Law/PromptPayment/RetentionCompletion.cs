@@ -16,7 +16,7 @@ internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, 
     private const string Section = "Pub. Contract Code § 7107(c)";
 
     /// <summary>The event that counts: the first that is sure, and where none is, the last, so that the payer has the benefit of every doubt. Null where the file holds none.</summary>
-    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(c)")]
     public static RetentionCompletion? Of(FactsAsOf facts, CompletionReadings completion)
     {
         RetentionCompletion? sure = null, doubtful = null;

@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using static Stringline.Papers.PaperText;
@@ -22,6 +23,9 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
 
     /// <summary>The day of asking.</summary>
     public LocalDate AsOf => assessment.AsOf;
+
+    /// <summary>A number of the law as it governs on that day.</summary>
+    public NumberRow ByLaw(Number number) => assessment.Numbers.On(number, AsOf);
 
     /// <summary>The entries as known on that day.</summary>
     public FactsAsOf Known { get; } = new(job, assessment.AsOf);

@@ -115,7 +115,7 @@ public sealed record HeadField(string Path) : Named
     protected override string Plain => Path;
 }
 
-/// <summary>A paper of the catalogue: <c>paper claim-request</c>, or <c>the paper claim-request</c>.</summary>
+/// <summary>A paper of the catalogue: its id after the word, with the article or without.</summary>
 /// <param name="Paper">The paper.</param>
 /// <param name="The">Whether the article stands before it.</param>
 public sealed record PaperName(Paper Paper, bool The = false) : Named
@@ -124,7 +124,7 @@ public sealed record PaperName(Paper Paper, bool The = false) : Named
     protected override string Plain => $"{(The ? "the " : "")}paper {Paper.Id}";
 }
 
-/// <summary>What a paper of the catalogue is called: <c>"claim-request"</c>.</summary>
+/// <summary>The id of a paper of the catalogue, in quotation marks.</summary>
 /// <param name="Paper">The paper.</param>
 public sealed record PaperWord(Paper Paper) : Named
 {

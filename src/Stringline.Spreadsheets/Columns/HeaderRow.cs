@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stringline.Exchange;
 using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Cells;
 using Stringline.Spreadsheets.Import;

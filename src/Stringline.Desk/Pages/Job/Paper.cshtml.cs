@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using Stringline.Desk.Entering;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
 using Stringline.Law;

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -34,8 +35,8 @@ internal static class NoticeContents
         if (owners.Count == 0)
         {
             matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner)} is there.",
-                isPublic ? "Add the public entity that contracted for the work."
-                : $"Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with {new FieldSaid("reputed", "true")}.",
+                isPublic ? (Sentence)"Add the public entity that contracted for the work."
+                : (Sentence)$"Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with {new FieldSaid("reputed", "true")}.",
                 $"{Section}(1)");
         }
 

@@ -11,10 +11,10 @@ namespace Stringline.Desk.Entering;
 /// <param name="Before">As it is.</param>
 /// <param name="After">As it would be.</param>
 /// <param name="Moves">By how much, in words; empty where that cannot be said in days or dollars.</param>
-internal sealed record Changed(string What, string? Finding, string Aspect, string Before, string After, string Moves)
+internal sealed record Changed(string What, string? Finding, string Aspect, Sentence Before, Sentence After, string Moves)
 {
-    /// <summary>Why it stands so then; empty where the row says it all.</summary>
-    public string Why { get; init; } = "";
+    /// <summary>Why it stands so then; null where the row says it all.</summary>
+    public Sentence? Why { get; init; }
 }
 
 /// <summary>What an assessment says that another does not: before an entry and after it.</summary>
@@ -22,7 +22,7 @@ internal sealed record Changed(string What, string? Finding, string Aspect, stri
 /// <param name="PlanSteps">How many steps of the plan move with it; they follow from the last days and are not listed.</param>
 internal sealed record WhatChanges(IReadOnlyList<Changed> Rows, int PlanSteps)
 {
-    private const string Nothing = "none";
+    private static readonly Sentence Nothing = $"none";
 
     /// <summary>Compares two assessments of the same job on the same day.</summary>
     public static WhatChanges Between(Assessment before, Assessment after)
@@ -42,10 +42,11 @@ internal sealed record WhatChanges(IReadOnlyList<Changed> Rows, int PlanSteps)
                 Compare(rows, was, now);
         }
 
-        var obstacles = before.ClaimObstacles.Select(reason => reason.Text).ToList();
-        var left = after.ClaimObstacles.Select(reason => reason.Text).ToList();
-        rows.AddRange(left.Except(obstacles).Select(text => new Changed("In the way of recording a claim", null, "what", Nothing, text, "")));
-        rows.AddRange(obstacles.Except(left).Select(text => new Changed("In the way of recording a claim", null, "what", text, "out of the way", "")));
+        var (obstacles, left) = (before.ClaimObstacles, after.ClaimObstacles);
+        rows.AddRange(left.ExceptBy(obstacles.Select(reason => reason.Text), reason => reason.Text)
+            .Select(reason => new Changed("In the way of recording a claim", null, "what", Nothing, reason.Sentence, "")));
+        rows.AddRange(obstacles.ExceptBy(left.Select(reason => reason.Text), reason => reason.Text)
+            .Select(reason => new Changed("In the way of recording a claim", null, "what", reason.Sentence, $"out of the way", "")));
         return new WhatChanges(rows, steps);
     }
 
@@ -67,43 +68,45 @@ internal sealed record WhatChanges(IReadOnlyList<Changed> Rows, int PlanSteps)
     {
         var (title, id) = ((now ?? was)!.Title, (now ?? was)!.Id);
         if (was?.Standing != now?.Standing)
-            rows.Add(new Changed(title, id, "standing", was?.Standing.Word() ?? Nothing, now?.Standing.Word() ?? Nothing, "") { Why = Reason(was, now) });
-        Text("act by", Day(was?.ActBy), Day(now?.ActBy), was?.ActBy is { } a && now?.ActBy is { } b ? Days(a, b) : "");
-        Text("days", was is null ? null : FindingWords.Band(was), now is null ? null : FindingWords.Band(now), "");
+            rows.Add(new Changed(title, id, "standing", Word(was), Word(now), "") { Why = Reason(was, now) });
+        Days("act by", Day(was?.ActBy), Day(now?.ActBy), was?.ActBy is { } a && now?.ActBy is { } b ? Later(a, b) : "");
+        Days("days", was is null ? null : FindingWords.Band(was), now is null ? null : FindingWords.Band(now), "");
         if (was?.Amount != now?.Amount)
             rows.Add(new Changed(title, id, "dollars", Money(was?.Amount), Money(now?.Amount), was?.Amount is { } x && now?.Amount is { } y ? Difference(x, y) : ""));
 
-        void Text(string aspect, string? older, string? newer, string moves)
+        void Days(string aspect, Sentence? older, Sentence? newer, string moves)
         {
-            if ((older ?? "") != (newer ?? ""))
-                rows.Add(new Changed(title, id, aspect, string.IsNullOrEmpty(older) ? Nothing : older, string.IsNullOrEmpty(newer) ? Nothing : newer, moves));
+            if (older?.ToString() != newer?.ToString())
+                rows.Add(new Changed(title, id, aspect, older ?? Nothing, newer ?? Nothing, moves));
         }
     }
 
     // The reason that was not there before; a right that is whole needs none.
-    private static string Reason(Finding? was, Finding? now)
+    private static Sentence? Reason(Finding? was, Finding? now)
     {
         if (now is not { Standing: Standing.InDoubt or Standing.Lost or Standing.Narrowed, Why: { Count: > 0 } why })
-            return "";
+            return null;
         var before = was?.Why.Select(reason => reason.Text).ToHashSet(StringComparer.Ordinal) ?? [];
-        return (why.FirstOrDefault(reason => reason.Applied && !before.Contains(reason.Text)) ?? why[0]).Text;
+        return (why.FirstOrDefault(reason => reason.Applied && !before.Contains(reason.Text)) ?? why[0]).Sentence;
     }
 
     private static void Dollars(List<Changed> rows, string what, decimal was, decimal now)
     {
         if (was != now)
-            rows.Add(new Changed(what, null, "dollars", LawText.Money(was), LawText.Money(now), Difference(was, now)));
+            rows.Add(new Changed(what, null, "dollars", $"{was}", $"{now}", Difference(was, now)));
     }
 
     private static string Difference(decimal was, decimal now) => LawText.Money(Math.Abs(now - was)) + (now < was ? " less" : " more");
 
-    private static string Days(LocalDate was, LocalDate now) => Period.DaysBetween(was, now) switch
+    private static string Later(LocalDate was, LocalDate now) => Period.DaysBetween(was, now) switch
     {
         < 0 and var days => JobWords.Count(-days, "day", "days") + " earlier",
         var days => JobWords.Count(days, "day", "days") + " later",
     };
 
-    private static string? Day(LocalDate? day) => day is { } known ? LawText.Day(known) : null;
+    private static Sentence? Day(LocalDate? day) => day is { } known ? (Sentence)$"{known}" : null;
 
-    private static string Money(decimal? dollars) => dollars is { } known ? LawText.Money(known) : Nothing;
+    private static Sentence Money(decimal? dollars) => dollars is { } known ? $"{known}" : Nothing;
+
+    private static Sentence Word(Finding? finding) => finding is null ? Nothing : $"{finding.Standing.Word()}";
 }

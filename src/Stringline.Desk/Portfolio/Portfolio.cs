@@ -131,7 +131,7 @@ internal sealed class Portfolio(IJournal journal)
             Stakes = step.Stakes?.Text(step.Finding),
             Left = step.Outlook?.Word,
             Outlook = step.Outlook?.Text,
-            Reading = step.Reading,
+            Reading = step.Reading?.Name,
             Section = finding?.Sections is [var first, ..] ? first : null,
         };
     }

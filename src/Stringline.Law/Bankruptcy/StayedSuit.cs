@@ -45,7 +45,7 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
     public void AddTo(List<Reading> readings, Standing standing)
     {
         if (standing is not (Standing.Kept or Standing.Done) && Stay.LastDay(From, LastEnd) is { } later && later > LastEnd)
-            readings.Add(new Reading("if the time stood still in the bankruptcy", later));
+            readings.Add(new Reading($"if the time stood still in the bankruptcy", later));
     }
 
     /// <summary>Whether no end of the time is known.</summary>
@@ -71,5 +71,5 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
     };
 
     /// <summary>Asks whether there was a bankruptcy, where the time to sue is over.</summary>
-    public static Question Ask(string whom) => new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be lost. (parties.bankruptSince)");
+    public static Question Ask(string whom) => new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be lost.{HeadField.PartiesBankruptSince:aside}");
 }

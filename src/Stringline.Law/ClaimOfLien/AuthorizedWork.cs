@@ -39,7 +39,7 @@ public static class AuthorizedWork
             null => Answer(Standing.InDoubt,
                 Reason.Of(section, $"{supplier.Name} is a supplier. Who furnishes to one that only sells has no lien, stop payment notice or bond claim; who furnishes to one that agreed to make a definite, substantial part of the work to the plans has ({Theisen}).")) with
             {
-                Questions = [new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the plans? (parties.madeToPlans)", Dollars: owed)],
+                Questions = [new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the plans?{HeadField.PartiesMadeToPlans:aside}", Dollars: owed)],
             },
         };
     }

@@ -16,7 +16,7 @@ public static class Deadline
     [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
     [Rule("Code Civ. Proc. § 12b", Since = "1951-09-22")]
     [Rule("Civ. Code § 7", Since = "1955-01-01")]
-    public static Reading Own(string name, LocalDate lastDay, OpenDays calendar)
+    public static Reading Own(Sentence name, LocalDate lastDay, OpenDays calendar)
     {
         var rolled = calendar.RollForwardOnAnyList(lastDay);
         return new Reading(name, lastDay, rolled == lastDay ? null : rolled);
@@ -28,7 +28,7 @@ public static class Deadline
     /// </summary>
     [Rule("Gov. Code § 6803", Since = "1943-01-01")]
     [Rule("Gov. Code § 6804", Since = "1943-01-01")]
-    public static IEnumerable<Reading> Months(string name, LocalDate trigger, NumberRow period, OpenDays calendar)
+    public static IEnumerable<Reading> Months(Sentence name, LocalDate trigger, NumberRow period, OpenDays calendar)
     {
         var months = period.LastDay(trigger);
         if (period.IsHalfYear && TimeLimit.LastDay(trigger, TimeLimit.HalfYearInDays) is var days && days != months)

@@ -152,7 +152,7 @@ public static class Conversion
         {
             Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The {assessment.Numbers.On(Number.ConvertDesignLien, assessment.Facts?.Job.Work.Commenced ?? assessment.AsOf)} after commencement are over.", [.. conversion.Why])],
             Standing.Kept => [Reason.Of("Civ. Code § 8319", $"The converted claim is recorded.", [.. conversion.Why])],
-            _ => conversion.Amount is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it (furnished.amount).")] : [],
+            _ => conversion.Amount is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it{WorkKinds.Furnished.At("amount"):aside}.")] : [],
         };
     }
 

@@ -54,7 +54,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
             : [Named(recorded.Earliest), Named(recorded.Latest)];
         if (!recorded.IsExact && readings[0].Day > readings[1].Day)
             Array.Reverse(readings);
-        Reading Named(LocalDate day) => Deadline.Own($"recorded on {LawText.IsoDay(day)}", facts.Numbers.LastDay(toSue, day), calendar);
+        Reading Named(LocalDate day) => Deadline.Own($"recorded on {day:iso}", facts.Numbers.LastDay(toSue, day), calendar);
 
         return Of(facts, claim, recorded, readings, unsure, calendar, toSue);
     }

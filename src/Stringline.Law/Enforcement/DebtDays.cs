@@ -54,7 +54,7 @@ internal static class DebtDays
                 .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
             ],
             endKnown: false,
-            facts.Job.Contract.Written is null ? () => [new Question("Is the contract in writing? (contract.written)")] : null);
+            facts.Job.Contract.Written is null ? () => [new Question($"Is the contract in writing?{HeadField.ContractWritten:aside}")] : null);
     }
 
     private static DaySpan? Filed(FactsAsOf facts)

@@ -74,9 +74,9 @@ internal static class LisPendens
             if (IsGood(recorded, filed) != Verdict.Open)
                 continue;
             if (recorded.MailedFirst is null)
-                questions.Add(new Question("Was the notice of pendency mailed, registered or certified with return receipt, to every adverse party and owner before it was recorded? (lis-pendens-recorded.mailedFirst)") { Corrects = recorded });
+                questions.Add(new Question($"Was the notice of pendency mailed, registered or certified with return receipt, to every adverse party and owner before it was recorded?{ClaimKinds.LisPendensRecorded.At("mailedFirst"):aside}") { Corrects = recorded });
             if (recorded.ProofRecorded is null)
-                questions.Add(new Question("Was a proof of that mailing recorded with the notice of pendency? (lis-pendens-recorded.proofRecorded)") { Corrects = recorded });
+                questions.Add(new Question($"Was a proof of that mailing recorded with the notice of pendency?{ClaimKinds.LisPendensRecorded.At("proofRecorded"):aside}") { Corrects = recorded });
         }
 
         return questions;

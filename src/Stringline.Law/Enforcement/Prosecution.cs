@@ -27,7 +27,7 @@ internal static class Prosecution
         Reading[] readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         return Deadline.Finding("prosecution.service-last-day", "Serve the action", served.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
             () => [Reason.Of("Code Civ. Proc. § 583.420", $"If summons and complaint are not served within {years.Spelled}, by {last}, the court may dismiss the action.", [action])], endKnown: true,
-            () => served.Perhaps is null ? [new Question("On which day was the summons served, and on whom? (action-served)")] : [.. OwnAction.Ask(served, "the summons was served", "action-served")]);
+            () => served.Perhaps is null ? [new Question($"On which day was the summons served, and on whom?{ClaimKinds.ActionServed:aside}")] : [.. OwnAction.Ask(served, "the summons was served", ClaimKinds.ActionServed)]);
     }
 
     [Rule("Civ. Code § 8462")]
@@ -37,7 +37,7 @@ internal static class Prosecution
         var last = years.LastDay(filed.Earliest);
         Reading[] readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         return Deadline.Finding("prosecution.last-day", "Bring the action to trial", trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
-            () => [Reason.Of("Civ. Code § 8462", $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution.", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
+            () => [Reason.Of("Civ. Code § 8462", $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution.", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
     }
 
     /// <summary>Brought to trial within five years, else it is dismissed; a stay in the owner's bankruptcy may have held that time.</summary>
@@ -49,6 +49,6 @@ internal static class Prosecution
         Reading[] readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         return Deadline.Finding("prosecution.five-years", "Bring the action to trial: the outer limit", trial.Standing(facts.AsOf, readings, endFirm: stay is null && filed.IsExact), readings, calendar,
             () => [Reason.Of("Code Civ. Proc. § 583.310", $"An action shall be brought to trial within {years.Spelled}, by {last}. A written agreement of the parties, or a time in which the action was stayed or could not be tried, lengthens it (Code Civ. Proc. §§ 583.330, 583.340, from memory).", [action])], endKnown: true,
-            () => trial.Perhaps is null && facts.AsOf > last ? [new Question("Was the action brought to trial, and when? (trial-begun)")] : [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
+            () => trial.Perhaps is null && facts.AsOf > last ? [new Question($"Was the action brought to trial, and when?{ClaimKinds.TrialBegun:aside}")] : [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
     }
 }

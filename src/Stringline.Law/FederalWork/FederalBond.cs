@@ -110,7 +110,7 @@ public static class FederalBond
         Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the United States under the contract (41 U.S.C. § 7103, from memory).")],
     };
 
-    private static List<Reading> Readings(FactsAsOf facts, DaySpan last, string name, Number number, OpenDays calendar) => last.IsExact
+    private static List<Reading> Readings(FactsAsOf facts, DaySpan last, Sentence name, Number number, OpenDays calendar) => last.IsExact
         ? [Deadline.Own(name, facts.Numbers.LastDay(number, last.Earliest), calendar)]
         :
         [
@@ -136,7 +136,7 @@ public static class FederalBond
             ],
             questions:
             [
-                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond. (parties.worksUnder)")] : [],
+                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond.{HeadField.PartiesWorksUnder:aside}")] : [],
                 .. notice.Questions,
             ]);
     }

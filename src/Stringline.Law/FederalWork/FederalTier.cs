@@ -26,11 +26,11 @@ internal static class FederalTier
             (true, true) => Answer(Standing.Kept, Reason.Of(Section, $"{supplier.Name} took a specific part of the work from the prime contractor, so it counts as its subcontractor, and who deals with it is within the bond ({MacEvoy}).")),
             (true, false) => Answer(Standing.InDoubt, Reason.Of(Section, $"{supplier.Name} took a specific part of the work. That makes it a subcontractor only if it took it from the prime contractor itself: who deals with one further down is outside the bond ({MacEvoy}).")) with
             {
-                Questions = [new Question($"Did {supplier.Name} take its part of the work from the prime contractor itself? (parties.worksUnder)", Dollars: owed)],
+                Questions = [new Question($"Did {supplier.Name} take its part of the work from the prime contractor itself?{HeadField.PartiesWorksUnder:aside}", Dollars: owed)],
             },
             (null, _) => Answer(Standing.InDoubt, Reason.Of(Section, $"{supplier.Name} is a supplier. The bond reaches those who deal with the prime contractor or with a subcontractor of the prime, that is, with one who took from the prime a specific part of the work; who sells to a mere supplier is outside ({MacEvoy}).")) with
             {
-                Questions = [new Question($"Did {supplier.Name} agree with the prime contractor to make a definite, substantial part of the work to the plans? (parties.madeToPlans)", Dollars: owed)],
+                Questions = [new Question($"Did {supplier.Name} agree with the prime contractor to make a definite, substantial part of the work to the plans?{HeadField.PartiesMadeToPlans:aside}", Dollars: owed)],
             },
         };
     }
@@ -48,7 +48,7 @@ internal static class FederalTier
             return null;
         return Answer(Standing.InDoubt, Reason.Of("40 U.S.C. § 3133(b)(1)", $"The file says that {hirer.Name} hired the claimant. The bond protects those who furnish to the prime contractor or its subcontractors; one who contracts with the United States itself furnishes such a bond and has no claim on it.")) with
         {
-            Questions = [new Question($"Who hired the claimant: the prime contractor, a subcontractor, or {hirer.Name} itself? (claimant.hiredBy)", Dollars: owed)],
+            Questions = [new Question($"Who hired the claimant: the prime contractor, a subcontractor, or {hirer.Name} itself?{HeadField.ClaimantHiredBy:aside}", Dollars: owed)],
         };
     }
 

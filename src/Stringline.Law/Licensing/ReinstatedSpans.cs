@@ -50,14 +50,14 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
         };
         why.Add(reason);
         if (span.Cause is null)
-            questions.Add(new Question($"Why had the license lapsed: was it not renewed, or was no certificate of insurance on file? The {toRenew} to put it back begin on different days. (claimant.license.active.cause)", Days: 1));
+            questions.Add(new Question($"Why had the license lapsed: was it not renewed, or was no certificate of insurance on file? The {toRenew} to put it back begin on different days.{HeadField.ClaimantLicenseActiveCause:aside}", Days: 1));
         if (span.Cause == LapseCause.Other)
-            questions.Add(new Question($"By what was the license put back for the time past? The {toRenew} are those of a renewal or of an insurance certificate. (claimant.license.active.cause)"));
+            questions.Add(new Question($"By what was the license put back for the time past? The {toRenew} are those of a renewal or of an insurance certificate.{HeadField.ClaimantLicenseActiveCause:aside}"));
         // Late only by the board's day: a renewal counts by its postmark.
         if (span is { Cause: not LapseCause.Insurance, Sent: null } && span.Reinstated > renewal)
-            questions.Add(new Question($"On which day was the renewal delivered or postmarked? By {LawText.IsoDay(renewal)} it is in time. (claimant.license.active.sent)"));
+            questions.Add(new Question($"On which day was the renewal delivered or postmarked? By {renewal:iso} it is in time.{HeadField.ClaimantLicenseActiveSent:aside}"));
         if (span is { Cause: not LapseCause.Renewal, BeyondControl: null } && span.Reinstated > certificate)
-            questions.Add(new Question("Was the registrar shown that the certificate was late for circumstances beyond the claimant's control? Then it counts all the same (Bus. & Prof. Code § 7125.1(b)). (claimant.license.active.beyondControl)"));
+            questions.Add(new Question($"Was the registrar shown that the certificate was late for circumstances beyond the claimant's control? Then it counts all the same (Bus. & Prof. Code § 7125.1(b)).{HeadField.ClaimantLicenseActiveBeyondControl:aside}"));
         return verdict;
     }
 

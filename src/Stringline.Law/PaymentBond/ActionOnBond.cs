@@ -124,11 +124,11 @@ internal static class ActionOnBond
             if (!MayBeOnBond(action))
                 continue;
             if (action.Enforces.Count == 0)
-                yield return new Question("Is the action on the payment bond too? (action-filed.enforces)") { Corrects = action };
+                yield return new Question($"Is the action on the payment bond too?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action };
             if (OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end && !surely)
-                yield return new Question("Which action was it that ended? (action-ended.of)") { Corrects = end };
+                yield return new Question($"Which action was it that ended?{ClaimKinds.ActionEnded.At("of"):aside}") { Corrects = end };
             if (action.Against.Count == 0)
-                yield return new Question("Was the surety on the payment bond sued? (action-filed.against)") { Corrects = action };
+                yield return new Question($"Was the surety on the payment bond sued?{ClaimKinds.ActionFiled.At("against"):aside}") { Corrects = action };
         }
     }
 }

@@ -102,9 +102,9 @@ internal static class CarriersCharges
             return finding;
         List<Question> questions = [.. finding.Questions];
         if (charges.On.Latest > by)
-            questions.Add(new Question($"Were the charges, with all their documents, submitted by {LawText.Day(by)}? For charges submitted later the section sets no day. (payment-demanded.on)") { Corrects = sum.Fact });
+            questions.Add(new Question($"Were the charges, with all their documents, submitted by {by}? For charges submitted later the section sets no day.{MoneyKinds.PaymentDemanded.At("on"):aside}") { Corrects = sum.Fact });
         if (!charges.MonthIsSure)
-            questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {LawText.Day(FirstOfNext(charges.Month))}.") { Corrects = sum.Fact });
+            questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {FirstOfNext(charges.Month)}.") { Corrects = sum.Fact });
         AskOfTheHirer(facts, questions);
         return questions.Count == finding.Questions.Count ? finding : finding with
         {
@@ -117,7 +117,7 @@ internal static class CarriersCharges
     private static void AskOfTheHirer(FactsAsOf facts, List<Question> questions)
     {
         if (facts.Hirer is null)
-            questions.Add(new Question("Who hired the claimant? The section binds a licensed contractor. (claimant.hiredBy)"));
+            questions.Add(new Question($"Who hired the claimant? The section binds a licensed contractor.{HeadField.ClaimantHiredBy:aside}"));
         else if (facts.Hirer.Capacity is not (PartyCapacity.DirectContractor or PartyCapacity.Subcontractor))
             questions.Add(new Question($"Is {facts.Hirer.Name} a licensed contractor? The section binds no one else."));
     }
@@ -134,7 +134,7 @@ internal static class CarriersCharges
         var (submitted, paid) = (ToSubmit(facts, month), ToPay(facts, month));
         var late = facts.Numbers.On(Number.ChargesPenalty, paid.InNextMonth(month));
         List<Reading> readings = [Deadline.Own($"charges submitted by the {submitted.Text} of the next month", submitted.InNextMonth(month), calendar)];
-        var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {LawText.Day(readings[0].Day)}, they are due by {LawText.Day(paid.InNextMonth(month))}. (payment-demanded)") };
+        var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {readings[0].Day}, they are due by {paid.InNextMonth(month)}.{MoneyKinds.PaymentDemanded:aside}") };
         AskOfTheHirer(facts, questions);
         return Deadline.Finding("prompt-payment.charges-last-day", "Charges of a dump-truck carrier: submit them", facts.AsOf <= readings[0].Day ? Standing.Open : Standing.InDoubt, readings, calendar,
             [Reason.Of(Section, $"Submit the charges for what was hauled until {last}, with all their documents, by the {submitted} of the next month: then a licensed contractor owes them by the {paid}, with {late} a month after it.")], questions: questions);

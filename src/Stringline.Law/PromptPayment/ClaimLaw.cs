@@ -63,7 +63,7 @@ internal sealed class ClaimLaw
         }
 
         if (facts.Job.Work.Body is null)
-            questions.Add(new Question("Which public body contracted for the work? Some state departments have a procedure of their own. (work.body)"));
+            questions.Add(new Question($"Which public body contracted for the work? Some state departments have a procedure of their own.{HeadField.WorkBody:aside}"));
         return new ClaimLaw(isNew, isOld, facts.Numbers.On(Number.EntitysStatement, day), amount > greater ? great : small, why, questions);
     }
 
@@ -91,8 +91,8 @@ internal sealed class ClaimLaw
         {
             verdict = Verdict.Open;
             questions.Add(facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-                ? new Question($"On which day was the contract made? The section applies to contracts since {LawText.LongDay(since)}. (contract.on)")
-                : new Question($"On which day was the direct contract made? The section applies to contracts since {LawText.LongDay(since)}. (work.directContract.on)"));
+                ? new Question($"On which day was the contract made? The section applies to contracts since {LawText.LongDay(since)}.{HeadField.ContractOn:aside}")
+                : new Question($"On which day was the direct contract made? The section applies to contracts since {LawText.LongDay(since)}.{HeadField.WorkDirectContractOn:aside}"));
         }
 
         if (facts.Job.Work.Body == PublicBody.State)

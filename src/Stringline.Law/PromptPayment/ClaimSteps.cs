@@ -43,7 +43,7 @@ internal static class ClaimSteps
             return new Finding { Id = Id, Title = Title, Standing = Standing.Lost, Why = [Reason.Of("Pub. Contract Code § 9204", $"No statute sets the entity a time to answer this claim; its contract does.", [claim]), .. law.Why], Questions = law.Questions };
         var from = claim.Received ?? sent.Latest;
         var readings = time.Readings;
-        var received = claim.Received is null ? $"which was not before the sending on {LawText.Day(from)}" : LawText.Day(from);
+        var received = claim.Received is null ? (Sentence)$"which was not before the sending on {from}" : $"{from}";
         var isGood = law.IsNew == Verdict.No || claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
         var past = !time.IsWaiting && facts.AsOf > readings[^1].Day;
         var toPay = facts.Numbers.On(Number.EntityPays, from);
@@ -67,14 +67,14 @@ internal static class ClaimSteps
             ],
             Questions =
             [
-                .. claim.Received is null ? (Question[])[new Question("On which day did the public entity receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
-                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
-                .. time.IsWaiting ? (Question[])[new Question("Have the further documents been given, and on which day did the agency receive them? Its days run from then. (dispute-claim-sent.documentsGiven)") { Corrects = claim }] : [],
+                .. claim.Received is null ? (Question[])[new Question($"On which day did the public entity receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question($"Was the claim sent by registered or certified mail with return receipt requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
+                .. time.IsWaiting ? (Question[])[new Question($"Have the further documents been given, and on which day did the agency receive them? Its days run from then.{DisputeKinds.DisputeClaimSent.At("documentsGiven"):aside}") { Corrects = claim }] : [],
                 .. past && answer is null && claim.DocumentsAsked is null && law.IsNew == Verdict.No
-                    ? (Question[])[new Question($"Did the agency ask for further documents within {facts.Numbers.On(Number.AskForDocuments, from).Text} of receipt, and on which day? Its days then run from their receipt. (dispute-claim-sent.documentsAsked)") { Corrects = claim }] : [],
+                    ? (Question[])[new Question($"Did the agency ask for further documents within {facts.Numbers.On(Number.AskForDocuments, from).Text} of receipt, and on which day? Its days then run from their receipt.{DisputeKinds.DisputeClaimSent.At("documentsAsked"):aside}") { Corrects = claim }] : [],
                 .. law.Questions,
                 .. past && answer is null && claim.NextMeeting is null && law.IsNew != Verdict.No
-                    ? (Question[])[new Question($"Must the entity's governing body approve its answer, and on which day does it meet next? It then has until {afterMeeting} after that meeting. (dispute-claim-sent.nextMeeting)") { Corrects = claim }] : [],
+                    ? (Question[])[new Question($"Must the entity's governing body approve its answer, and on which day does it meet next? It then has until {afterMeeting} after that meeting.{DisputeKinds.DisputeClaimSent.At("nextMeeting"):aside}") { Corrects = claim }] : [],
             ],
         };
     }
@@ -106,7 +106,7 @@ internal static class ClaimSteps
         // Without an answer the days begin when it was due; the claimant's own days are never rolled.
         var from = answer is not null && answer.On.Earliest is { } answered ? LocalDate.Min(answered, due) : due;
         var days = facts.Numbers.On(Number.DemandConference, from);
-        var name = answer is null ? $"{days.Text} after the statement was due" : $"{days.Text} after the statement";
+        var name = answer is null ? (Sentence)$"{days.Text} after the statement was due" : $"{days.Text} after the statement";
         List<Reading> readings = [Deadline.Own(name, days.LastDay(from), calendar)];
         // The older procedure knows no extension; whether one agreed on under the newer moves its days is open.
         if (law.IsNew != Verdict.No && EntitysTime.Extended(claim, due) is { } extended)
@@ -125,7 +125,7 @@ internal static class ClaimSteps
                 Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets {days} from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
                 .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {DaySpan.Of(demanded.On)}.", [demanded])],
             ],
-            questions: claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less. (dispute-claim-sent.amount)") { Corrects = claim }] : []);
+            questions: claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less.{DisputeKinds.DisputeClaimSent.At("amount"):aside}") { Corrects = claim }] : []);
     }
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
@@ -180,7 +180,7 @@ internal static class ClaimSteps
     {
         var rate = facts.Numbers.On(Number.EntitysInterest, sum.Due);
         var interest = sum.Interest(rate, facts.AsOf);
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         return new Finding
         {
             Id = "dispute-claim.undisputed-part",
@@ -208,8 +208,8 @@ internal static class ClaimSteps
         List<Reading> readings = paid switch
         {
             null => [],
-            { IsExact: true } day => [new Reading("the date of final payment", day.Earliest)],
-            { } day => [new Reading("final payment on its earliest day", day.Earliest), new Reading("final payment on its latest day", day.Latest)],
+            { IsExact: true } day => [new Reading($"the date of final payment", day.Earliest)],
+            { } day => [new Reading($"final payment on its earliest day", day.Earliest), new Reading($"final payment on its latest day", day.Latest)],
         };
         var filed = claim is null ? null : DaySpan.Of(claim.On);
         return Deadline.Finding("dispute-claim.filing-last-day", "Claim against the public entity: last day to file it",
@@ -219,7 +219,7 @@ internal static class ClaimSteps
                 Reason.Of(Section, $"A claim of {facts.Numbers.On(Number.GreatestClaim, filed?.Latest ?? facts.AsOf)} or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
                 .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {DaySpan.Of(claim.On)}.", [claim])],
             ],
-            questions: paid is null && filed is null ? [new Question("On which day was final payment received, or when is it expected? (final-payment)")] : []);
+            questions: paid is null && filed is null ? [new Question($"On which day was final payment received, or when is it expected?{PublicKinds.FinalPayment:aside}")] : []);
     }
 
     /// <summary>The State's arbitration: within 90 days after the department's final written decision; and without it once more than 240 days have passed since acceptance.</summary>
@@ -234,8 +234,8 @@ internal static class ClaimSteps
                 ? [Deadline.Own($"{days.Text} after the final decision was served", days.LastDay(served.Earliest), calendar)]
                 :
                 [
-                    Deadline.Own("final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
-                    Deadline.Own("final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
+                    Deadline.Own($"final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
+                    Deadline.Own($"final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
                 ];
             findings.Add(Deadline.Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it", Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
                 [Reason.Of("Pub. Contract Code § 10240.1", $"Arbitration is begun not later than {days} after the department's final written decision on the claim was served, {served}. The limit does not apply to a claim founded on a cost audit, a latent defect, a warranty or a guarantee.", [.. facts.All<FinalDecisionServed>()])],

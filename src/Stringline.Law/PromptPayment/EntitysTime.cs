@@ -75,7 +75,7 @@ internal sealed class EntitysTime
         {
             last = agreed;
             why.Add(Reason.Of(Section, $"The parties extended the entity's time to {agreed}.", [claim]));
-            readings.Add(new Reading("entity's statement, by the day agreed in writing", calendar.RollForwardOnAnyList(agreed)));
+            readings.Add(new Reading($"entity's statement, by the day agreed in writing", calendar.RollForwardOnAnyList(agreed)));
         }
         else
         {
@@ -138,7 +138,7 @@ internal sealed class EntitysTime
     private void AddCounted(NumberRow days)
     {
         var reading = new Reading(
-            $"entity's statement, {days.Text} after receipt{(claim.Received is null ? $", which was not before {LawText.IsoDay(from)}" : "")}",
+            $"entity's statement, {days.Text} after receipt{(claim.Received is null ? (Sentence)$", which was not before {from:iso}" : $"")}",
             calendar.RollForwardOnAnyList(days.LastDay(from)));
         if (!readings.Contains(reading))
             readings.Add(reading);

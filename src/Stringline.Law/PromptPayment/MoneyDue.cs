@@ -131,7 +131,7 @@ public static class MoneyDue
         facts.Job.Claimant.Role == ClaimantRole.Subcontractor || finding.Standing == Standing.Done ? finding : finding with
         {
             Standing = Standing.InDoubt,
-            Questions = [.. finding.Questions, new Question("The section speaks of subcontractors; whether a claimant in this role may use it is open.")],
+            Questions = [.. finding.Questions, new Question($"The section speaks of subcontractors; whether a claimant in this role may use it is open.")],
         };
 
     /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
@@ -155,7 +155,7 @@ public static class MoneyDue
         {
             Standing = Standing.InDoubt,
             Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
-            Questions = [.. finding.Questions, new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it. (disputed.about)", Dollars: whole.ForMonths - finding.Amount) { Corrects = unsaid[0] }],
+            Questions = [.. finding.Questions, new Question($"Is the dispute about that very retention? A dispute about other money does not excuse holding it.{MoneyKinds.Disputed.At("about"):aside}", Dollars: whole.ForMonths - finding.Amount) { Corrects = unsaid[0] }],
         };
     }
 
@@ -169,7 +169,7 @@ public static class MoneyDue
         {
             Standing = finding.Standing == Standing.Open ? Standing.InDoubt : finding.Standing,
             Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & Prof. Code § 7108.5, may set a day."), .. finding.Why],
-            Questions = facts.Hirer is null ? [.. finding.Questions, new Question("Who hired the claimant? (claimant.hiredBy)")] : finding.Questions,
+            Questions = facts.Hirer is null ? [.. finding.Questions, new Question($"Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")] : finding.Questions,
         };
     }
 
@@ -179,7 +179,7 @@ public static class MoneyDue
     {
         if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor } || OwnersRetention(facts, completion, calendar) is not { } sum)
             return null;
-        var reading = new Reading("last day for the owner to pay the contractor", sum.Due);
+        var reading = new Reading($"last day for the owner to pay the contractor", sum.Due);
         var days = facts.Numbers.On(Number.OwnersRetention, sum.From);
         var toPassOn = facts.Numbers.On(Number.HirersRetention, sum.Due);
         return new Finding
@@ -190,7 +190,7 @@ public static class MoneyDue
             Readings = [reading],
             Band = new Band(reading, reading),
             Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
-            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {LawText.IsoDay(sum.Due)}. (hirer-paid)", Dollars: sum.Unpaid)],
+            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {sum.Due:iso}.{MoneyKinds.HirerPaid:aside}", Dollars: sum.Unpaid)],
         };
     }
 
@@ -235,7 +235,7 @@ public static class MoneyDue
         var whole = Total.Of(held, r => r.Amount);
         return sum.Unpaid == whole ? finding : finding with
         {
-            Questions = [.. finding.Questions, new Question("Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
+            Questions = [.. finding.Questions, new Question($"Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
         };
     }
 
@@ -251,7 +251,7 @@ public static class MoneyDue
     {
         var disputed = sum.Disputed ?? Total.Of(facts.All<Disputed>(), d => d.Amount);
         var penalty = sum.Penalty(disputed, LocalDate.Min(facts.AsOf, until ?? facts.AsOf));
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         return new Finding
         {
             Id = id,

@@ -104,8 +104,8 @@ internal static class PrivateClaim
         var toPay = facts.Numbers.On(Number.OwnerPays, last);
         var late = facts.Numbers.On(Number.OwnersInterest, last);
         var answers = facts.All<DisputeClaimAnswered>();
-        var name = extended is not null ? "owner's statement, by the day agreed in writing"
-            : claim.Received is null ? $"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
+        Sentence name = extended is not null ? $"owner's statement, by the day agreed in writing"
+            : claim.Received is null ? (Sentence)$"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
         List<Reading> readings = [new Reading(name, last)];
         var isGood = WentByItsMail(claim);
         var ended = last > Until(facts) || facts.AsOf > Until(facts);
@@ -128,10 +128,10 @@ internal static class PrivateClaim
             ],
             Questions =
             [
-                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {LawText.IsoDay(Since(facts))} on. (contract.on)")] : [],
-                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply. (work.lowRiseResidential)")] : [],
-                .. claim.Received is null ? (Question[])[new Question("On which day did the owner receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
-                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
+                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {Since(facts):iso} on.{HeadField.ContractOn:aside}")] : [],
+                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question($"Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply.{HeadField.WorkLowRiseResidential:aside}")] : [],
+                .. claim.Received is null ? (Question[])[new Question($"On which day did the owner receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question($"Was the claim sent by registered or certified mail with return receipt requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
             ],
         };
     }
@@ -171,7 +171,7 @@ internal static class PrivateClaim
         if (answered is null && facts.AsOf < denied)
             return null;
         var from = answered?.On.Latest ?? denied;
-        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? "the day after the owner's time to answer" : "the day of the answer", from,
+        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? (Sentence)$"the day after the owner's time to answer" : $"the day of the answer", from,
             Reason.Of("Civ. Code § 8850(e)", $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
         {
             Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
@@ -218,14 +218,14 @@ internal static class PrivateClaim
     {
         var days = facts.Numbers.On(Number.PrivateContractorsAnswer, claim.On.Latest ?? facts.AsOf);
         var owners = facts.Numbers.On(Number.OwnersStatement, claim.On.Latest ?? facts.AsOf);
-        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(days.LastDay(sent))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
+        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso}," : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
         {
             Questions = facts.All<ClaimRequestMade>().Count > 0 ? []
-                : [new Question("Was the claim sent to the contractor, with the request to present it, and on which day? (claim-request-made)")],
+                : [new Question($"Was the claim sent to the contractor, with the request to present it, and on which day?{DisputeKinds.ClaimRequestMade:aside}")],
         };
     }
 
-    private static Finding Step(FactsAsOf facts, string id, string title, string reading, LocalDate day, params Reason[] why)
+    private static Finding Step(FactsAsOf facts, string id, string title, Sentence reading, LocalDate day, params Reason[] why)
     {
         List<Reading> readings = [new Reading(reading, day)];
         return new Finding

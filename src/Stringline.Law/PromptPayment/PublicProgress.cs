@@ -31,7 +31,7 @@ internal static class PublicProgress
         var request = (PaymentDemanded)sum.Fact;
         var returned = ReturnedRequest.Of(facts, request);
         var interest = sum.Interest(LegalRate(facts, sum), facts.AsOf);
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         var disputed = IsDisputed(facts);
         var late = facts.AsOf > sum.Due;
         return new Finding
@@ -90,13 +90,13 @@ internal static class PublicProgress
     {
         var questions = new List<Question>();
         if (ReturnedRequest.Of(facts, request).IsPending && sum.Unpaid > 0)
-            questions.Add(new Question("Was the corrected request received, and on which day? The days for payment run from then. (payment-demanded.resubmitted)") { Corrects = request });
+            questions.Add(new Question($"Was the corrected request received, and on which day? The days for payment run from then.{MoneyKinds.PaymentDemanded.At("resubmitted"):aside}") { Corrects = request });
         if (request.Received is null && sum.Unpaid > 0)
-            questions.Add(new Question("On which day was the request received? The days for payment run from then. (payment-demanded.received)") { Corrects = request });
+            questions.Add(new Question($"On which day was the request received? The days for payment run from then.{MoneyKinds.PaymentDemanded.At("received"):aside}") { Corrects = request });
         if (facts.Job.Work.Body is null)
             questions.Add(AskForBody(facts, request));
         if (disputed)
-            questions.Add(new Question("Is the dispute about this request? Only an undisputed one bears interest. (disputed.about)", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
+            questions.Add(new Question($"Is the dispute about this request? Only an undisputed one bears interest.{MoneyKinds.Disputed.At("about"):aside}", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
         return questions;
     }
 
@@ -104,7 +104,7 @@ internal static class PublicProgress
     {
         var received = request.Received ?? request.On.Latest ?? facts.AsOf;
         var (own, trustees) = (facts.Numbers.On(EntitysPayment.Of(facts).ToPay, received), facts.Numbers.On(Number.TrusteesProgress, received));
-        return new Question($"Which public body contracted for the work? The Trustees of the State University have {trustees.Text}. (work.body)",
+        return new Question($"Which public body contracted for the work? The Trustees of the State University have {trustees.Text}.{HeadField.WorkBody:aside}",
             Days: trustees.Count - own.Count);
     }
 

@@ -83,7 +83,7 @@ internal static class PublicRetention
         return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null || finding.Standing != Standing.Open ? finding : finding with
         {
             Standing = Standing.InDoubt,
-            Questions = [.. finding.Questions, new Question("The section binds the original contractor toward its own subcontractors; whether one hired by a subcontractor may use it is open. Who hired the claimant? (claimant.hiredBy)")],
+            Questions = [.. finding.Questions, new Question($"The section binds the original contractor toward its own subcontractors; whether one hired by a subcontractor may use it is open. Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")],
         };
     }
 }

@@ -33,9 +33,9 @@ internal static class PublicRetentionCap
             return CapMeasure.NotMeasured(Section, held);
         var questions = measure.Questions();
         if (excess > 0 && facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought is null)
-            questions.Add(new Question("Was the claimant told before the bid that bonds are required, and did it bring none? Then there is no cap. (contract.bondNotBrought)", Dollars: excess));
+            questions.Add(new Question($"Was the claimant told before the bid that bonds are required, and did it bring none? Then there is no cap.{HeadField.ContractBondNotBrought:aside}", Dollars: excess));
         if (excess > 0 && facts.Job.Work.SubstantiallyComplex is null)
-            questions.Add(new Question("Did the public entity find before bids, in a finding set out in the bid documents, that the project is substantially complex? Then it may retain more. (work.substantiallyComplex)", Dollars: excess));
+            questions.Add(new Question($"Did the public entity find before bids, in a finding set out in the bid documents, that the project is substantially complex? Then it may retain more.{HeadField.WorkSubstantiallyComplex:aside}", Dollars: excess));
         return CapMeasure.Answer(
             measure.Price is null || !IsContractor(facts) || (excess > 0 && facts.Job.Work.SubstantiallyComplex == true) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,

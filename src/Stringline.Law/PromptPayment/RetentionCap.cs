@@ -44,11 +44,11 @@ public static class RetentionCap
         var questions = measure.Questions();
         var lowRise = facts.Job.Work.LowRiseResidential is null && facts.Job.Work.Use != WorkUse.Commercial;
         if (lowRise)
-            questions.Add(new Question("Is the project residential, not mixed-use and not over four stories? Then there is no cap. (work.lowRiseResidential)", Dollars: excess));
+            questions.Add(new Question($"Is the project residential, not mixed-use and not over four stories? Then there is no cap.{HeadField.WorkLowRiseResidential:aside}", Dollars: excess));
         if (isSub && primes is null)
-            questions.Add(new Question("What percentage does the direct contract let the owner retain? No more may be retained below it. (work.directContract.retentionPercent)", Dollars: measure.Retained - excess));
+            questions.Add(new Question($"What percentage does the direct contract let the owner retain? No more may be retained below it.{HeadField.WorkDirectContractRetentionPercent:aside}", Dollars: measure.Retained - excess));
         if (isSub && excess > 0 && facts.Job.Contract.BondNotBrought is null)
-            questions.Add(new Question("Was the claimant told in writing, before or at the request for bids, that payment and performance bonds are required, and did it bring none? Then there is no cap. (contract.bondNotBrought)", Dollars: excess));
+            questions.Add(new Question($"Was the claimant told in writing, before or at the request for bids, that payment and performance bonds are required, and did it bring none? Then there is no cap.{HeadField.ContractBondNotBrought:aside}", Dollars: excess));
         return CapMeasure.Answer(
             lowRise || !isNamed || (excess == 0 && (measure.Price is null || (isSub && primes is null))) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,

@@ -32,7 +32,7 @@ internal static class UndisputedPart
         var claim = facts.All<DisputeClaimSent>()[^1];
         var interest = sum.Penalty(0m, facts.AsOf);
         var late = facts.AsOf > sum.Due;
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         return new Finding
         {
             Id = "dispute-claim.undisputed-part",

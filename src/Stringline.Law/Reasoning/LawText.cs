@@ -1,12 +1,26 @@
 using System.Globalization;
 using NodaTime.Text;
+using Stringline.Law.Facts;
 
 namespace Stringline.Law.Reasoning;
 
-/// <summary>How days and dollars are written in reasons: the same on every machine.</summary>
-public sealed class LawText : IFormatProvider, ICustomFormatter
+/// <summary>
+/// How what stands in the holes of a sentence is said, the same on every machine. A door that has its own words for a field, an entry or a
+/// day derives from this.
+/// </summary>
+/// <remarks>
+/// A hole may say how: a day <c>:iso</c>, without its weekday; a text or a sentence <c>:capital</c>, as the beginning of a sentence; a pointer
+/// <c>:aside</c>, <c>:see</c>, <c>:add</c> or <c>:enter</c>, in parentheses that a door may leave out. A pointer without any is a word of the
+/// sentence.
+/// </remarks>
+public class LawText
 {
-    /// <summary>The one instance.</summary>
+    /// <summary>Makes a door's own.</summary>
+    protected LawText()
+    {
+    }
+
+    /// <summary>The words of the job file and of the command line.</summary>
     public static LawText Instance { get; } = new();
 
     /// <summary>A day with its weekday: <c>2026-06-27 (Sat)</c>.</summary>
@@ -62,19 +76,42 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
         ? "-$" + (-dollars).ToString("N2", CultureInfo.InvariantCulture)
         : "$" + dollars.ToString("N2", CultureInfo.InvariantCulture);
 
-    /// <inheritdoc/>
-    public object? GetFormat(Type? formatType) => formatType == typeof(ICustomFormatter) ? this : null;
+    /// <summary>A sentence, alone or within another.</summary>
+    public string Of(Sentence sentence) => sentence.Say(Of, OfText);
 
-    /// <inheritdoc/>
-    public string Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
+    /// <summary>What stands in a hole that says how; null where it does not.</summary>
+    public string Of(object value, string? format) => (value, format) switch
     {
-        LocalDate day => Day(day),
-        decimal dollars => Money(dollars),
-        // What is left out is a day that the file does not tell: "the action ended {day} against the claimant".
-        null => "on a day that is not known",
-        IFormattable other => other.ToString(format, CultureInfo.InvariantCulture),
-        _ => arg.ToString() ?? "",
+        (LocalDate day, null) => OfDay(day, true),
+        (LocalDate day, "iso") => OfDay(day, false),
+        (DaySpan { IsExact: true } span, null) => OfDay(span.Earliest, true),
+        (DaySpan span, null) => $"between {OfDay(span.Earliest, true)} and {OfDay(span.Latest, true)}",
+        (IPointer pointer, null) => OfPointer(pointer),
+        (IPointer pointer, { } how) => OfAside([pointer], how),
+        (IReadOnlyList<IPointer> pointers, { } how) => OfAside(pointers, how),
+        (decimal dollars, null) => OfText(Money(dollars)),
+        (string text, "capital") => OfText(Capital(text)),
+        (IFormattable other, _) => OfText(other.ToString(format, CultureInfo.InvariantCulture)),
+        (_, null) => OfText(value.ToString() ?? ""),
+        _ => throw new FormatException($"\"{format}\" says nothing of {value}."),
     };
+
+    /// <summary>A day.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="named">Whether the sentence has it with its weekday.</param>
+    protected virtual string OfDay(LocalDate day, bool named) => named ? Day(day) : IsoDay(day);
+
+    /// <summary>Words without a meaning of their own: what somebody entered, a name, an amount.</summary>
+    protected virtual string OfText(string text) => text;
+
+    /// <summary>A pointer that is a word of the sentence.</summary>
+    protected virtual string OfPointer(IPointer aim) => aim.Name;
+
+    /// <summary>Pointers beside the sentence, with the space before them; empty where this door leaves them out.</summary>
+    /// <param name="pointers">What is pointed to; not empty.</param>
+    /// <param name="how">What is to be done there: <c>aside</c> for nothing, else the word.</param>
+    protected virtual string OfAside(IReadOnlyList<IPointer> pointers, string how) =>
+        $" ({(how == "aside" ? "" : how + " ")}{string.Join(", ", pointers.Select(pointer => pointer.Name))})";
 
     // Made when the first such day is written, and not at every start.
     private static class LongDays

@@ -67,19 +67,19 @@ internal static class GivenReasons
             if (service.Counts == Verdict.No)
                 continue;
             if (paper.Manner is null)
-                questions.Add(new Question($"How was the stop payment notice to the {served.Holder.Words} given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (stop-payment-given.manner)") { Corrects = paper });
+                questions.Add(new Question($"How was the stop payment notice to the {served.Holder.Words} given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{NoticeKinds.StopPaymentGiven.At("manner"):aside}") { Corrects = paper });
             if (paper is { Manner: Manner.Substituted, Mailed: null })
-                questions.Add(new Question($"On which day was the stop payment notice mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later. (stop-payment-given.mailed)") { Corrects = paper });
+                questions.Add(new Question($"On which day was the stop payment notice mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.StopPaymentGiven.At("mailed"):aside}") { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed)
-                questions.Add(new Question("How often was it tried to hand the stop payment notice over before it was left, each time on another day and at another hour? (stop-payment-given.tries)", Dollars: paper.Amount) { Corrects = paper });
+                questions.Add(new Question($"How often was it tried to hand the stop payment notice over before it was left, each time on another day and at another hour?{NoticeKinds.StopPaymentGiven.At("tries"):aside}", Dollars: paper.Amount) { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed && served.Holder.Through.Any(p => paper.To.Contains(p.Id) && LeftAndMailed.IsNaturalPerson(p) is null))
-                questions.Add(new Question($"Is the {served.Holder.Words} to whom it was left and mailed a natural person? (parties.naturalPerson)"));
+                questions.Add(new Question($"Is the {served.Holder.Words} to whom it was left and mailed a natural person?{HeadField.PartiesNaturalPerson:aside}"));
             if (service.Flaw == Flaw.MaybeReleased)
-                questions.Add(new Question("Which stop payment notice was released? (stop-payment-released.of)", Dollars: paper.Amount));
+                questions.Add(new Question($"Which stop payment notice was released?{NoticeKinds.StopPaymentReleased.At("of"):aside}", Dollars: paper.Amount));
             foreach (var party in served.Holder.Through)
             {
                 if (party.Capacity == PartyCapacity.OwnersAgent && paper.To.Contains(party.Id))
-                    questions.Add(new Question($"May {party.Name} take notices for the owner? What is outside an agent's authority does not count. (stop-payment-given.to)") { Corrects = paper });
+                    questions.Add(new Question($"May {party.Name} take notices for the owner? What is outside an agent's authority does not count.{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = paper });
             }
         }
 

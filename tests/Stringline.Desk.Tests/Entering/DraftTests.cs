@@ -80,7 +80,7 @@ public sealed class DraftTests
     public void A_payment_takes_its_dollars_off_the_demand_and_the_table_says_so()
     {
         var row = Assert.Single(Changes(Owed(), "paid", Payment("1,500.00")), row => row.What == "The demand");
-        Assert.Equal(("$10,000.00", "$8,500.00", "$1,500.00 less"), (row.Before, row.After, row.Moves));
+        Assert.Equal(("$10,000.00", "$8,500.00", "$1,500.00 less"), (row.Before.ToString(), row.After.ToString(), row.Moves));
     }
 
     /// <summary>
@@ -93,8 +93,8 @@ public sealed class DraftTests
         var typed = On("2026-06-01");
         typed.Set("by", "actual");
         var rows = Changes(Owed(), "completed", typed).Where(row => row.Finding == "claim-of-lien.last-day").ToList();
-        Assert.Equal("2026-08-28 (Fri)", Assert.Single(rows, row => row.Aspect == "act by").After);
-        Assert.Contains("2026-08-30 (Sun)", Assert.Single(rows, row => row.Aspect == "days").After, StringComparison.Ordinal);
+        Assert.Equal("2026-08-28 (Fri)", Assert.Single(rows, row => row.Aspect == "act by").After.ToString());
+        Assert.Contains("2026-08-30 (Sun)", Assert.Single(rows, row => row.Aspect == "days").After.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

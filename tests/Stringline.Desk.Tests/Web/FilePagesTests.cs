@@ -101,23 +101,31 @@ public sealed partial class FilePagesTests(OpenDesk desk) : IClassFixture<OpenDe
         Assert.Equal(10_000m, desk.Office.Open(id)!.Facts.Contract.Price);
     }
 
+    public static TheoryData<Sentence, string?> Asked => new()
+    {
+        { $"Did a tenant contract for the work?{new HeadField("work.orderedByTenant"):aside}", "/job/7/file?part=work#work.orderedByTenant" },
+        { $"When was the license active? Add {new HeadField("claimant.license.active")}.", "/job/7/file?part=claimant#claimant.license.active" },
+        { $"Furnished the last? Add {EntryKinds.Of<FurnishingEnded>()}.", "/job/7/enter?what=furnishing-ended" },
+        { $"Then they run from it{EntryKinds.Of<Completed>().Saying("by actual"):add}.", "/job/7/enter?what=completed" },
+        { $"Was it subject to acceptance{new HeadField("work.subjectToAcceptanceBy"):add}.", "/job/7/file?part=work#work.subjectToAcceptanceBy" },
+        { $"Did Sallow Millwork agree to the plans?{new HeadField("parties.madeToPlans"):aside}", "/job/7/file?part=parties#parties" },
+        { $"When was it put in the mail?{EntryKinds.Of<OwnerToldUs>().At("mailed"):aside}", "/job/7/enter?what=owner-told-us" },
+        { $"Is it the whole?{new IPointer[] { EntryKinds.OwnerRecorded.At("contractOf"), new HeadField("work.units") }:aside}", "/job/7/file?part=work#work.units" },
+        { $"Who is the owner? The file names none, and notice is due to it.", null },
+        { $"Who is {"Acme (work.use), add furnishing-ended"}?", null },
+    };
+
     [Theory]
-    [InlineData("Did a tenant or other holder of less than the fee contract for the work? (work.orderedByTenant)", "/job/7/file?part=work#work.orderedByTenant")]
-    [InlineData("On which days was the license active? Add claimant.license.active.", "/job/7/file?part=claimant#claimant.license.active")]
-    [InlineData("Has the claimant furnished the last of its work? Add furnishing-ended.", "/job/7/enter?what=furnishing-ended")]
-    [InlineData("Then the 90 days run from that day (add completed, by actual).", "/job/7/enter?what=completed")]
-    [InlineData("Was the work subject to acceptance by a public entity? (add work.subjectToAcceptanceBy).", "/job/7/file?part=work#work.subjectToAcceptanceBy")]
-    [InlineData("Did Sallow Millwork agree to make a part to the plans? (parties.madeToPlans)", "/job/7/file?part=parties#parties")]
-    [InlineData("Was the owner's copy given to us, and when was it put in the mail? (owner-told-us.mailed)", "/job/7/enter?what=owner-told-us")]
-    [InlineData("Who is the owner? The file names none, and notice is due to it.", null)]
-    public void A_question_leads_to_the_field_that_answers_it(string question, string? address) =>
+    [MemberData(nameof(Asked))]
+    public void A_question_leads_to_the_field_that_answers_it(Sentence question, string? address) =>
         Assert.Equal(address, QuestionLinks.Of(7, new Question(question))?.Address);
 
     [Fact]
     public void A_question_about_what_an_entry_leaves_out_leads_to_the_correction_of_that_entry()
     {
         var entry = new OwnerRecorded { Index = 3, Id = "e4", On = DayFact.On(new LocalDate(2026, 7, 1)), Notice = OwnerNotice.Completion };
-        Assert.Equal("/job/7/enter?supersedes=e4", QuestionLinks.Of(7, new Question("Is it settled? (owner-recorded.heldIneffective)") { Corrects = entry })?.Address);
+        var question = new Question($"Is it settled?{EntryKinds.OwnerRecorded.At("heldIneffective"):aside}") { Corrects = entry };
+        Assert.Equal("/job/7/enter?supersedes=e4", QuestionLinks.Of(7, question)?.Address);
     }
 
     [Fact]

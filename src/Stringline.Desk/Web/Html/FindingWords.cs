@@ -5,20 +5,20 @@ namespace Stringline.Desk.Web.Html;
 /// <summary>Findings in words for a person.</summary>
 internal static class FindingWords
 {
-    /// <summary>Its day, or its band of days; empty where it has none.</summary>
-    public static string Band(Finding finding) => finding.Band switch
+    /// <summary>Its day, or its band of days; null where it has none.</summary>
+    public static Sentence? Band(Finding finding) => finding.Band switch
     {
-        null => "",
-        { Latest: null } open => $"{LawText.Day(open.Earliest.Day)}, no end yet",
-        { Latest: { } latest } band when latest.Day == band.Earliest.Day => LawText.Day(latest.Day),
-        { Latest: { } latest } band => $"{LawText.Day(band.Earliest.Day)} to {LawText.Day(latest.Day)}",
+        null => null,
+        { Latest: null } open => (Sentence)$"{open.Earliest.Day}, no end yet",
+        { Latest: { } latest } band when latest.Day == band.Earliest.Day => (Sentence)$"{latest.Day}",
+        { Latest: { } latest } band => (Sentence)$"{band.Earliest.Day} to {latest.Day}",
     };
 
     /// <summary>By which reading the band begins and by which it ends, where they are two days; else empty.</summary>
     public static string Ends(Finding finding) => finding.Band switch
     {
-        { Latest: { } latest } band when latest.Day != band.Earliest.Day => $"from the reading “{PlainWords.Of(band.Earliest.Name)}” to “{PlainWords.Of(latest.Name)}”",
-        { Latest: null } open when finding.Readings.Count > 0 => $"from the reading “{PlainWords.Of(open.Earliest.Name)}”",
+        { Latest: { } latest } band when latest.Day != band.Earliest.Day => $"from the reading “{PlainWords.Of(band.Earliest.Words)}” to “{PlainWords.Of(latest.Words)}”",
+        { Latest: null } open when finding.Readings.Count > 0 => $"from the reading “{PlainWords.Of(open.Earliest.Words)}”",
         _ => "",
     };
 

@@ -1,64 +1,54 @@
-using System.Globalization;
 using System.Text.Encodings.Web;
-using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Html;
-using NodaTime.Text;
 using Stringline.Desk.Entering;
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Web.Html;
 
-/// <summary>What the law library says, as a page says it to a person: each day with its weekday, and no name of a field or a finding.</summary>
-internal static partial class PlainWords
+/// <summary>
+/// What the law library says, as a page says it to a person: each day with its weekday, fields and entries as the forms call them, and no
+/// word of where the file or another finding holds a thing, since a link stands there.
+/// </summary>
+internal class PlainWords : LawText
 {
-    /// <summary>The text in plain words.</summary>
-    public static string Of(string text) => Day().Replace(WithoutPointers(text), day =>
-        LocalDatePattern.Iso.Parse(day.Value) is { Success: true } read ? LawText.Day(read.Value) : day.Value);
+    private static readonly PlainWords Page = new();
 
-    /// <summary>The text in plain words as markup, in which no day is broken at the end of a line.</summary>
-    public static IHtmlContent Html(string text) => new Marked(Of(text));
-
-    private static string WithoutPointers(string text)
+    private protected PlainWords()
     {
-        var pointed = Pointer().Replace(text, pointer => pointer.Groups["entry"] is { Success: true, Value: var entry } && EntryForms.Find(entry) is null ? pointer.Value : "");
-        var fields = Field().Replace(pointed, field => HeadForms.LabelOf(field.Value) is { } label ? $"“{label}” in the file" : field.Value);
-        return Kind().Replace(fields, kind => EntryForms.Find(kind.Value) is { } form ? $"“{form.Title}”" : kind.Value);
     }
 
-    /// <summary>The text in plain words, as the beginning of a sentence.</summary>
-    public static string Sentence(string text) => Of(text) is { Length: > 0 } words ? char.ToUpper(words[0], CultureInfo.InvariantCulture) + words[1..] : "";
+    /// <summary>The sentence in plain words.</summary>
+    public static new string Of(Sentence sentence) => ((LawText)Page).Of(sentence);
 
-    // "2026-06-15", where no weekday follows.
-    [GeneratedRegex(@"(?<![\w-])\d{4}-\d\d-\d\d(?![\w-]| \([A-Z][a-z]{2}\))")]
-    private static partial Regex Day();
+    /// <summary>The sentence in plain words as markup, in which no day is broken at the end of a line.</summary>
+    public static IHtmlContent Html(Sentence sentence) => new Content(sentence);
 
-    private sealed class Marked(string words) : IHtmlContent
+    /// <inheritdoc/>
+    protected override string OfDay(LocalDate day, bool named) => Day(day);
+
+    /// <inheritdoc/>
+    protected override string OfPointer(IPointer aim) => aim switch
     {
-        public void WriteTo(TextWriter writer, HtmlEncoder encoder)
-        {
-            var done = 0;
-            foreach (Match day in NamedDay().Matches(words))
-            {
-                encoder.Encode(writer, words[done..day.Index]);
-                writer.Write($"<time datetime=\"{day.Groups[1].Value}\">{day.Value}</time>");
-                done = day.Index + day.Length;
-            }
+        HeadField { Path: var path } => HeadForms.LabelOf(path) is { } label ? $"“{label}” in the file" : path,
+        EntryKind kind => $"“{kind.Title}”",
+        _ => aim.Name,
+    };
 
-            encoder.Encode(writer, words[done..]);
-        }
+    /// <inheritdoc/>
+    protected override string OfAside(IReadOnlyList<IPointer> pointers, string how) => "";
+
+    private sealed class Content(Sentence sentence) : IHtmlContent
+    {
+        public void WriteTo(TextWriter writer, HtmlEncoder encoder) => writer.Write(((LawText)new Markup(encoder)).Of(sentence));
     }
 
-    // "add claimant.license", "Enter furnishing-ended": the file's words for what a form asks.
-    [GeneratedRegex(@"\b(?:work|claimant|contract|parties)\b(?:\.[a-zA-Z]+)+")]
-    private static partial Regex Field();
+    private sealed class Markup(HtmlEncoder encoder) : PlainWords
+    {
+        protected override string OfDay(LocalDate day, bool named) => $"<time datetime=\"{IsoDay(day)}\">{Day(day)}</time>";
 
-    [GeneratedRegex(@"(?<=\b(?:[Aa]dd|[Ee]nter) )[a-z]+(?:-[a-z]+)+\b")]
-    private static partial Regex Kind();
+        protected override string OfText(string text) => encoder.Encode(text);
 
-    [GeneratedRegex(@"(?<![\w-])(\d{4}-\d\d-\d\d) \([A-Z][a-z]{2}\)")]
-    private static partial Regex NamedDay();
-
-    // " (work.orderedByTenant)", " (see claim-of-lien.last-day)", " (add labor-ceased)": where the file or another finding holds it. The page has a link instead.
-    [GeneratedRegex(@" \((?:see |add |enter )?(?:[a-z]+(?:-[a-z]+)*(?:\.[a-zA-Z]+(?:-[a-z]+)*)+|(?<entry>[a-z]+(?:-[a-z]+)+|(?<=add )completed)(?:, by actual)?)\)")]
-    private static partial Regex Pointer();
+        protected override string OfPointer(IPointer aim) => encoder.Encode(base.OfPointer(aim));
+    }
 }

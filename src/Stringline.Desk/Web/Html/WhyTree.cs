@@ -99,7 +99,7 @@ internal static class WhyTree
         {
             if (!reason.Applied)
                 writer.Write("<span class=\"road\">Looked at, did not apply:</span> ");
-            PlainWords.Html(reason.Text).WriteTo(writer, encoder);
+            PlainWords.Html(reason.Sentence).WriteTo(writer, encoder);
         }
 
         private void StoodOn(TextWriter writer, HtmlEncoder encoder, Reason reason)

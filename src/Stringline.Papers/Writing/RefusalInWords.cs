@@ -32,7 +32,7 @@ internal sealed class RefusalInWords : LawText
     {
         Papers.Place.OfInput or Papers.Place.OfAssessment => "",
         Papers.Place.OfEntry place => job.Entries.FirstOrDefault(e => e.Index == place.Index)?.On.Earliest is { } day
-            ? $"What was entered for {Day(day)}" : "What was entered",
+            ? $"What was entered for {LongDay(day)}" : "What was entered",
         Papers.Place.OfParty { Index: var index } => index < job.Parties.Count ? OneLine(job.Parties[index].Name) : "The parties",
         Papers.Place.OfFinding finding => assessment.Find(finding.Id)?.Title ?? "",
         Papers.Place.OfJournal => "What was entered",

@@ -1,5 +1,5 @@
 using Stringline.Comparison.Jobs;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Comparison;
 

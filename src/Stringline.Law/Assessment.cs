@@ -20,7 +20,7 @@ using Stringline.Law.Waiver;
 
 namespace Stringline.Law;
 
-/// <summary>What the law makes of a job file on a day.</summary>
+/// <summary>What the law makes of a job file on a day. Two are equal only if they are one: steps and reasons are worked out when first read.</summary>
 public sealed record Assessment
 {
     /// <summary>The day on which the question is asked.</summary>
@@ -63,9 +63,6 @@ public sealed record Assessment
     /// <summary>Those to whom preliminary notice is due and was not given; empty where none is, or every one of them was reached.</summary>
     public IReadOnlyList<Recipient> NoticeDueTo { get; init; } = [];
 
-    // Private work has some thirty findings; a list that grows would be copied four times.
-    private const int MostFindings = 40;
-
     /// <summary>The caution that goes with every answer on a screen, a sheet or in JSON.</summary>
     public const string Caution =
         "Not legal advice. Confirm with the county recorder, the local rules and a California construction lawyer.";
@@ -89,6 +86,12 @@ public sealed record Assessment
 
     private (JobFile Job, OpenDays Calendar, PlanSettings Plan, NumberTable Numbers)? asked;
 
+    /// <inheritdoc/>
+    public bool Equals(Assessment? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+
     /// <summary>Assesses a job file.</summary>
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked. Entries that begin after it are left out, and a finding says so.</param>
@@ -104,140 +107,123 @@ public sealed record Assessment
         return found;
     }
 
-    private static Assessment WithoutLien(FactsAsOf facts, Finding right, OpenDays calendar, PlanSettings plan)
+    private static Assessment WithoutLien(FactsAsOf facts, Outcome right, OpenDays calendar, PlanSettings plan)
     {
         var isPublic = facts.Job.Work.Kind == WorkKind.Public;
         var owners = isPublic ? OwnersNotice.Of(facts, calendar) : [];
         var completion = isPublic ? PublicCompletion.Of(facts, owners) : null;
         var reach = completion is not null
             ? PublicNotice.ReachOf(facts) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy }
-            : new Reach(ReachKind.NoneDue, null, null, [], false);
-        var license = LicenseGate.Assess(facts);
+            : Reach.Everything;
+        var license = LicenseGate.Of(facts);
         var amounts = new Amounts(facts, reach, license);
         var amount = amounts.Of(amounts.Main)!;
-        var findings = new List<Finding> { right, license };
-        var authorized = AuthorizedWork.Finding(facts, amount.Demand);
-        if (authorized is not null)
-            findings.Add(authorized);
-        if (isPublic && EstimateDoubt.Finding(facts, amount) is { } estimate)
-            findings.Add(estimate);
-        if (AmountDoubt.Finding(amounts) is { } doubt)
-            findings.Add(doubt);
-        findings.AddRange(completion is not null ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, calendar) : FederalBond.Findings(facts, amounts, calendar));
-        WaiverFindings.AddTo(findings, facts, amount);
-        Conditions.Apply(findings);
+        var found = new Composition();
+        found.Add(LienRight.Finding(right));
+        found.Add(LicenseGate.Finding(license));
+        found.Add(AuthorizedWork.Finding(AuthorizedWork.Of(facts, amount.Demand)));
         if (isPublic)
-            IndexWatch.AddTo(findings, facts, plan, calendar);
-        NothingDue.Apply(findings, facts, amounts);
-        PastSafeDay.Apply(findings, facts.AsOf);
-        if (Assumptions.Of(facts) is { } assumed)
-            findings.Add(assumed);
+            found.Add(EstimateDoubt.Finding(EstimateDoubt.Of(facts, amount)));
+        found.Add(AmountDoubt.Finding(amounts));
+        found.Add(completion is not null
+            ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, calendar)
+            : FederalBond.Findings(facts, amounts, calendar));
+        found.Add(WaiverFindings.Of(facts, amount));
+        return Made(facts, found, plan, calendar, amounts, reach, LienRight.Obstacles(facts, right, null, null, null, amount));
+    }
+
+    // What is the same of every kind of work: what limits what, the watch of the index, and what is taken for granted.
+    private static Assessment Made(
+        FactsAsOf facts, Composition found, PlanSettings plan, OpenDays calendar, Amounts amounts, Reach reach, IReadOnlyList<Reason> obstacles)
+    {
+        found.ApplyConditions();
+        if (facts.Job.Work.Kind != WorkKind.Federal)
+            found.AddIndexWatch(facts, plan, calendar);
+        // After the watch: the index is watched for the next delivery too.
+        found.EndWhereNothingIsDue(facts, amounts);
+        found.ApplyPastSafeDay(facts.AsOf);
+        found.Add(Assumptions.Of(facts));
         return new Assessment
         {
             AsOf = facts.AsOf,
             Name = facts.Job.Name,
-            Findings = findings,
-            Amount = amount,
+            Findings = found.Findings,
+            Amount = amounts.Of(amounts.Main)!,
             amounts = amounts,
             noticeIsDue = !reach.GivenToAll,
             NoticeDueTo = reach.Missing,
-            ClaimObstacles = LienRight.Obstacles(facts, right, null, null, null, amount),
+            ClaimObstacles = obstacles,
         };
     }
 
     private static Assessment PrivateWork(FactsAsOf facts, OpenDays calendar, PlanSettings plan)
     {
-        var license = LicenseGate.Assess(facts);
+        var license = LicenseGate.Of(facts);
         var ownersNotices = OwnersNotice.Of(facts, calendar);
         var completion = CompletionDay.Of(facts, ownersNotices);
         var reach = PreliminaryNoticeDays.ReachOf(facts, calendar) with { Complete = HasCeased.ByCompletion(facts, completion)?.OverBy };
         var notice = PreliminaryNoticeDays.LastDay(facts, reach, calendar);
         var firstDay = FirstDay.Of(facts, completion, ownersNotices);
-        var first = firstDay.Finding(facts);
         var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
         var claim = RecordedClaim.ThatCounts(facts, firstDay, lastDay);
         var suits = ClaimSuits.Of(facts, claim, firstDay, lastDay, calendar);
         var credit = ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToSue(facts, suits, completion, calendar));
-        var action = ActionDays.Finding(facts, suits, credit, calendar);
-        var last = RecordedClaim.Finding(facts, firstDay, lastDay, suits, action.Standing, () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
+        var action = ActionDays.Of(facts, suits, credit, calendar);
+        var last = RecordedClaim.Of(
+            facts, firstDay, lastDay, suits, action.Standing,
+            () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var amounts = new Amounts(facts, reach, license);
         var amount = amounts.Of(Remedy.Lien)!;
-        var authorized = AuthorizedWork.Finding(facts, amount.Demand);
-        var estimate = EstimateDoubt.Finding(facts, amount);
-        var design = DesignLienDays.Findings(facts, amounts, calendar);
-        var bare = LienRight.Finding(facts, license, notice, last, action, authorized, estimate);
-        var right = Conversion.WithConverted(bare, design);
+        var authorized = AuthorizedWork.Of(facts, amount.Demand);
+        var estimate = EstimateDoubt.Of(facts, amount);
+        var design = DesignLienDays.Findings(facts, amounts, calendar, out var converted);
+        var bare = LienRight.Of(facts, new(license, notice, last, action, authorized, estimate));
+        var right = Conversion.WithConverted(bare, converted);
 
-        var findings = new List<Finding>(MostFindings) { right, license, notice };
-        if (authorized is not null)
-            findings.Add(authorized);
-        if (estimate is not null)
-            findings.Add(estimate);
-        if (AmountDoubt.Finding(amounts) is { } doubt)
-            findings.Add(doubt);
-        if (PreliminaryNoticeDays.ReachesBackTo(facts, reach) is { } reaches)
-            findings.Add(reaches);
-        if (LaterLender.Finding(facts, reach, calendar) is { } laterLender)
-            findings.Add(laterLender);
-        findings.Add(CompletionDay.Finding(facts, completion));
-        findings.Add(first);
-        findings.Add(last);
-        if (AmountByStructure.Finding(facts, amount.Demand) is { } byStructure)
-            findings.Add(byStructure);
-        BackPlan.AddTo(findings, last, facts.AsOf, plan, calendar);
-        PropertyBound.AddTo(findings, facts, amount, calendar);
-        if (Rank.Finding(facts, reach) is { } rank)
-            findings.Add(rank);
-        findings.Add(action);
-        Enforced(findings, facts, suits, credit, action, right, amount, calendar);
-        PrivateStopPayment.AddTo(findings, facts, reach, notice, lastDay, amounts, calendar);
-        findings.AddRange(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
-        findings.AddRange(design);
-        WaiverFindings.AddTo(findings, facts, amount);
-        findings.AddRange(MoneyDue.Findings(facts, completion, calendar));
-        if (RetentionCap.Finding(facts) is { } cap)
-            findings.Add(cap);
-        StopWork.AddTo(findings, facts, calendar);
-        OwnersSecurity.AddTo(findings, facts);
-        Conditions.Apply(findings);
-        IndexWatch.AddTo(findings, facts, plan, calendar);
-        // After the watch: the index is watched for the next delivery too.
-        NothingDue.Apply(findings, facts, amounts);
-        PastSafeDay.Apply(findings, facts.AsOf);
-        if (Assumptions.Of(facts) is { } assumed)
-            findings.Add(assumed);
-        return new Assessment
-        {
-            AsOf = facts.AsOf,
-            Name = facts.Job.Name,
-            Findings = findings,
-            Amount = amount,
-            amounts = amounts,
-            noticeIsDue = !reach.GivenToAll,
-            NoticeDueTo = reach.Missing,
-            ClaimObstacles = LienRight.Obstacles(facts, bare, notice, firstDay, reach, amount),
-        };
+        var found = new Composition();
+        found.Add(LienRight.Finding(right));
+        found.Add(LicenseGate.Finding(license));
+        found.Add(PreliminaryNoticeDays.Finding(facts, reach, notice));
+        found.Add(AuthorizedWork.Finding(authorized));
+        found.Add(EstimateDoubt.Finding(estimate));
+        found.Add(AmountDoubt.Finding(amounts));
+        found.Add(PreliminaryNoticeDays.ReachesBackTo(facts, reach));
+        found.Add(LaterLender.Finding(facts, reach, calendar));
+        found.Add(CompletionDay.Finding(facts, completion));
+        found.Add(firstDay.Finding(facts));
+        found.Add(RecordedClaim.Finding(last));
+        found.Add(AmountByStructure.Finding(facts, amount.Demand));
+        found.Add(BackPlan.Findings(last.Deadline, facts.AsOf, plan, calendar));
+        found.Add(PropertyBound.Property(facts, calendar));
+        found.Add(PropertyBound.Enforceable(facts, amount));
+        found.Add(Rank.Finding(facts, reach));
+        found.Add(ActionDays.Finding(action));
+        AddEnforced(found, facts, suits, credit, action, right.Standing, amount, calendar);
+        found.Add(findings => PrivateStopPayment.AddTo(findings, facts, reach, notice, lastDay, amounts, calendar));
+        found.Add(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
+        found.Add(design);
+        found.Add(WaiverFindings.Of(facts, amount));
+        found.Add(MoneyDue.Findings(facts, completion, calendar));
+        found.Add(RetentionCap.Finding(facts));
+        found.Add(findings => StopWork.AddTo(findings, facts, calendar));
+        found.Add(findings => OwnersSecurity.AddTo(findings, facts));
+        return Made(facts, found, plan, calendar, amounts, reach, LienRight.Obstacles(facts, bare, notice, firstDay, reach, amount));
     }
 
     // What follows the recording and the time to sue, each where its facts are there.
-    private static void Enforced(List<Finding> findings, FactsAsOf facts, ClaimSuits suits, Finding? credit, Finding action, Finding right, Waterfall amount, OpenDays calendar)
+    private static void AddEnforced(
+        Composition found, FactsAsOf facts, ClaimSuits suits, Outcome? credit, Outcome action, Standing right, Waterfall amount, OpenDays calendar)
     {
-        Add(LaterClaim.Finding(facts, suits, calendar));
-        Add(StayNotice.Finding(facts, suits, calendar));
-        Add(ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToRecord(facts, suits, calendar)));
-        Add(credit);
-        findings.AddRange(AfterFiling.Findings(facts, suits, calendar));
-        Add(ReleaseBond.Amount(facts, suits, amount));
-        Add(ReleaseBond.LastDay(facts, suits, calendar));
-        Add(Overstated.Finding(facts, suits, amount));
-        findings.AddRange(Release.Findings(facts, suits, action, amount, calendar));
-        Add(DebtDays.Finding(facts, right, calendar));
-        Add(LowerTierDefense.Finding(facts));
-
-        void Add(Finding? finding)
-        {
-            if (finding is not null)
-                findings.Add(finding);
-        }
+        found.Add(LaterClaim.Finding(facts, suits, calendar));
+        found.Add(StayNotice.Finding(facts, suits, calendar));
+        found.Add(Credit.Finding(ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToRecord(facts, suits, calendar))));
+        found.Add(CreditToSue.Finding(credit));
+        found.Add(AfterFiling.Findings(facts, suits, calendar));
+        found.Add(ReleaseBond.Amount(facts, suits, amount));
+        found.Add(ReleaseBond.LastDay(facts, suits, calendar));
+        found.Add(Overstated.Finding(facts, suits, amount));
+        found.Add(Release.Findings(facts, suits, action.Deadline, amount, calendar));
+        found.Add(DebtDays.Finding(facts, right, calendar));
+        found.Add(LowerTierDefense.Finding(facts));
     }
 }

@@ -4,7 +4,7 @@ namespace Stringline.Law;
 
 /// <summary>
 /// Which finding needs which: a right whose condition is lost is lost with it, whatever its own clock says. The one table of it; a rule
-/// looks at its own clock only.
+/// looks at its own clock only. The findings are limited by it once every rule has answered (<see cref="Composition"/>).
 /// </summary>
 internal static class Conditions
 {
@@ -12,9 +12,7 @@ internal static class Conditions
     /// A condition, and what needs it: the findings of those ids, or, where one ends in a dot, all whose ids begin with it. In this order, so
     /// that what falls takes along what needs it in turn.
     /// </summary>
-    internal static IReadOnlyList<Condition> Table => InOrder;
-
-    private static readonly Condition[] InOrder =
+    internal static readonly Condition[] Table =
     [
         // Without a license no action lies for any compensation (Bus. & Prof. Code § 7031(a)). Federal work is left out: its bond is a
         // federal remedy, to which the State's bar was held not to apply (Technica v. Carolina Casualty (9th Cir. 2014) 749 F.3d 1149, from memory).
@@ -73,56 +71,15 @@ internal static class Conditions
         public IReadOnlyList<string> DoubtIfLost { get; init; } = [];
     }
 
-    /// <summary>Makes every finding no better than what it needs, in its place.</summary>
-    internal static void Apply(List<Finding> findings)
-    {
-        // Most findings are neither lost nor in doubt, and their names need not be looked at for each condition.
-        var failing = new List<int>(findings.Count);
-        for (var i = 0; i < findings.Count; i++)
-        {
-            if (Fails(findings[i]))
-                failing.Add(i);
-        }
+    /// <summary>Whether what is needed fails.</summary>
+    internal static bool Fails(Standing standing) => standing is Standing.Lost or Standing.InDoubt;
 
-        foreach (var condition in InOrder)
-        {
-            if (Among(findings, failing, condition.Needed) is not { } needed)
-                continue;
-            Limit(findings, failing, needed, needed.Standing == Standing.Lost ? condition.By : condition.DoubtToo, needed.Standing);
-            if (needed.Standing == Standing.Lost)
-                Limit(findings, failing, needed, condition.DoubtIfLost, Standing.InDoubt);
-        }
-    }
+    /// <summary>Whether what stands so is limited by what it needs to another standing.</summary>
+    internal static bool IsBetterThan(Standing so, Standing limit) =>
+        !(so is Standing.Lost or Standing.Done || (so is Standing.InDoubt or Standing.NotYet && limit == Standing.InDoubt));
 
-    private static bool Fails(Finding finding) => finding.Standing is Standing.Lost or Standing.InDoubt;
-
-    private static void Limit(List<Finding> findings, List<int> failing, Finding needed, IReadOnlyList<string> by, Standing standing)
-    {
-        if (by.Count == 0)
-            return;
-        for (var i = 0; i < findings.Count; i++)
-        {
-            var finding = findings[i];
-            if (!IsAmong(finding.Id, by) || finding.Id == needed.Id)
-                continue;
-            findings[i] = Limited(finding, needed, standing);
-            if (!Fails(finding) && Fails(findings[i]))
-                failing.Add(i);
-        }
-    }
-
-    private static Finding? Among(List<Finding> findings, List<int> failing, string id)
-    {
-        foreach (var place in failing)
-        {
-            if (findings[place].Id == id)
-                return findings[place];
-        }
-
-        return null;
-    }
-
-    private static bool IsAmong(string id, IReadOnlyList<string> names)
+    /// <summary>Whether an id is one of those that need something.</summary>
+    internal static bool IsAmong(string id, IReadOnlyList<string> names)
     {
         foreach (var name in names)
         {
@@ -131,16 +88,5 @@ internal static class Conditions
         }
 
         return false;
-    }
-
-    private static Finding Limited(Finding finding, Finding needed, Standing standing)
-    {
-        if (finding.Standing is Standing.Lost or Standing.Done || (finding.Standing is Standing.InDoubt or Standing.NotYet && standing == Standing.InDoubt))
-            return finding;
-        return finding with
-        {
-            Standing = standing,
-            Why = [Reason.Of(needed.Why[0].Section, $"{needed.Title}: {needed.Standing.Word()}, and this needs it.", [.. needed.Why]), .. finding.Why],
-        };
     }
 }

@@ -8,17 +8,14 @@ namespace Stringline.Law;
 /// </summary>
 internal static class PastSafeDay
 {
-    /// <summary>Puts in doubt what is open, or has not begun, though its day to act by is past.</summary>
+    /// <summary>Why a deadline that is open, or has not begun, is in doubt: its day to act by is past. Null where it is not.</summary>
     [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
-    internal static void Apply(List<Finding> findings, LocalDate asOf)
+    internal static Reason? WhyInDoubt(in Deadline deadline, LocalDate asOf)
     {
-        for (var i = 0; i < findings.Count; i++)
-        {
-            if (findings[i] is { IsDeadline: true, Standing: Standing.Open or Standing.NotYet, ActBy: { } actBy } finding && actBy < asOf)
-                findings[i] = finding with { Standing = Standing.InDoubt, IsOnlyPastSafeDay = true, Why = [Past(finding, actBy), .. finding.Why] };
-        }
+        if (deadline is not { Standing: Standing.Open or Standing.NotYet, ActBy: { } actBy } || actBy >= asOf)
+            return null;
+        var last = deadline.Readings[0].Day;
+        return Reason.Of("Civ. Code § 10",
+            $"The day to plan on, {actBy}, is past. The last day itself, {last}, falls on a day on which offices are closed or has passed: act today in any way that is still open, and ask a lawyer whether the time rolls to the next open day.");
     }
-
-    private static Reason Past(Finding finding, LocalDate actBy) => Reason.Of("Civ. Code § 10",
-        $"The day to plan on, {actBy}, is past. The last day itself, {finding.Readings[0].Day}, falls on a day on which offices are closed or has passed: act today in any way that is still open, and ask a lawyer whether the time rolls to the next open day.");
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
@@ -135,5 +136,5 @@ public sealed record ForReaders(Sentence Says) : Named
     protected override string Plain => Writing.LawForReaders.Of(Says.ToString());
 
     /// <summary>The same where a door has its own words.</summary>
-    public string Said(LawText door) => Writing.LawForReaders.Of(door.Of(Says));
+    public string Said(Door door) => Writing.LawForReaders.Of(door.Of(Says));
 }

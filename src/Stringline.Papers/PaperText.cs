@@ -20,13 +20,13 @@ public static class PaperText
         [(1_000_000_000_000, "trillion"), (1_000_000_000, "billion"), (1_000_000, "million"), (1_000, "thousand")];
 
     /// <summary>A day: <c>June 26, 2026</c>.</summary>
-    public static string Day(LocalDate day) => Law.Reasoning.LawText.LongDay(day);
+    public static string Day(LocalDate day) => Law.Counting.LawText.LongDay(day);
 
     /// <summary>A day with its weekday: <c>Friday, June 26, 2026</c>.</summary>
     public static string DayOfWeek(LocalDate day) => WeekDay.Format(day);
 
     /// <summary>Dollars and cents: <c>$1,234.56</c>.</summary>
-    public static string Dollars(decimal amount) => Law.Reasoning.LawText.Money(amount);
+    public static string Dollars(decimal amount) => Law.Counting.LawText.Money(amount);
 
     /// <summary>Dollars in words and cents in figures: <c>one thousand two hundred thirty-four and 56/100 dollars</c>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The amount is negative, or has parts of a cent, or passes 999 trillion.</exception>

@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
+using Stringline.Law.Sources;
 
 namespace Stringline.Places;
 

@@ -1,4 +1,3 @@
-using Stringline.Law.Counting;
 
 namespace Stringline.Published;
 

@@ -13,6 +13,7 @@ namespace Stringline.Desk.Tests;
 /// Every paper that fits one of the five demo jobs, on a day that fits it, passes its preflight, which is a second library's reading.
 /// <c>STRINGLINE_PAPERS_OUT</c> names a folder to keep them in for the eye.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class DemoJobPapersTests
 {
     private static readonly string? Kept = Environment.GetEnvironmentVariable("STRINGLINE_PAPERS_OUT");

@@ -17,6 +17,7 @@ namespace Stringline.Desk.Tests;
 /// Every place that writes comma-separated text, a workbook or a calendar is found in the sources and fed texts that mean something in
 /// the other grammar; a strict reader then finds the texts as they were, and nothing that a spreadsheet would take for a formula.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class EveryWriterTests : IDisposable
 {
     private const string AsOf = "2026-06-22";

@@ -72,6 +72,7 @@ public sealed class NewStoreTests : IDisposable
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     [Attack("password in messages, help, stack")]
     public async Task The_environment_s_address_is_neither_printed_by_the_help_nor_repeated_when_it_is_refused()
     {

@@ -58,6 +58,7 @@ public sealed class PortfolioTests : IDisposable
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Who_stops_reading_the_store_early_leaves_it_usable_and_an_error_in_the_work_comes_out()
     {
         journal.PutMany(Enumerable.Range(0, 2000).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");

@@ -75,6 +75,7 @@ public sealed class SchemaTests
     public void The_demo_job_is_valid() => Assert.True(IsValid(File.ReadAllBytes(Repository.Path("data/demo/alder-court.json"))));
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Whatever_the_writer_writes_is_valid() =>
         JobFileGen.Job.Sample(job => Assert.True(IsValid(JobFileWriter.Write(job))));
 

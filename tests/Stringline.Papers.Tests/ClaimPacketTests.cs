@@ -396,6 +396,7 @@ public sealed class ClaimPacketTests
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Packets_made_at_the_same_time_do_not_disturb_each_other()
     {
         var alone = Kept.Packet("alone", Demo()).Claim().Text;

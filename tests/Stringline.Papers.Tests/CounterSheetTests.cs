@@ -24,6 +24,7 @@ public sealed class CounterSheetTests
     public static TheoryData<string> Counties() => [.. Law.Facts.Counties.All];
 
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(Counties))]
     public void The_sheet_of_a_claim_has_two_pages_and_the_window_on_the_first(string county)
     {
@@ -89,6 +90,7 @@ public sealed class CounterSheetTests
 
     // Whatever the fit: nobody is told to hand in what is not signed yet, nor to start before what comes first.
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(EveryRecorded))]
     public void The_steps_stand_in_the_order_in_which_they_are_taken(string id)
     {
@@ -107,6 +109,7 @@ public sealed class CounterSheetTests
 
     // Cut is only what has no room: the second page is full then, and the most that the check may come to is explained all the same.
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(EveryRecorded))]
     public void Nothing_is_cut_while_there_is_room(string id)
     {

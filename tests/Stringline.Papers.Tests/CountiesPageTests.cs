@@ -104,5 +104,5 @@ public sealed class CountiesPageTests
         fields.Where(f => office.Fact(f.Field) is null && !(f.Field == ConformedCopy && office.Words(ConformedPerPage) is not null))
             .Select(f => f.Words));
 
-    private static string Iso(LocalDate day) => Stringline.Law.Reasoning.LawText.IsoDay(day);
+    private static string Iso(LocalDate day) => Stringline.Law.Counting.LawText.IsoDay(day);
 }

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 using static Stringline.Papers.Tests.PaperJobs;
 
@@ -73,6 +74,7 @@ public sealed class DisputedClaimTests
     /// The sum is what the file comes to without retention, unless another is told; what the file does not support is said on the sheet.
     /// </summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void The_sum_is_the_one_that_the_law_reckons()
     {
         PaperOptions Untold(PaperOptions options) => options with { Amount = null, ExtensionDays = null };

@@ -1,6 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 using static Stringline.Papers.Tests.PaperJobs;
 
@@ -83,6 +84,7 @@ public sealed class GivenPaperWordsTests
 
     /// <summary>No paper of these calls a claimant, who may be a natural person, "it".</summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void A_claimant_is_never_called_it()
     {
         foreach (var paper in PaperCatalogue.All.Where(p => p.Use is PaperUse.Given or PaperUse.Sent))
@@ -95,6 +97,7 @@ public sealed class GivenPaperWordsTests
 
     /// <summary>Plain American English, in every paper and on every sheet.</summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void No_paper_that_is_given_or_sent_uses_words_that_no_office_would()
     {
         foreach (var paper in PaperCatalogue.All.Where(p => p.Use != PaperUse.Recorded))

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Papers.Indexing;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -92,6 +93,7 @@ public sealed class IndexNamesTests
     /// their trust and the claimant are twelve.
     /// </summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void More_than_ten_names_cost_more()
     {
         var trustees = Enumerable.Range(1, 10).Select(i => new TitleHolder { Surname = $"Ibarra{(char)('A' + i)}", Given = "Ana" })

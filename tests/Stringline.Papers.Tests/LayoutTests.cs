@@ -2,6 +2,7 @@ using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Preflight;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -131,6 +132,7 @@ public sealed class LayoutTests
     /// Names from a stock of accented ones, any lengths, any number of owners: nothing is lost, nothing overlaps, no check fails.
     /// </summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Random_names_and_texts_pass_preflight()
     {
         var name = Gen.Select(Gen.Int[0, Accented.Length - 1].Select(i => Accented[i]), Gen.Int[1, 6],

@@ -32,6 +32,7 @@ public sealed partial class NamedWholeTests
 
     // The statement and the first signature under it are of no use on two pages.
     [Theory]
+    [Slow(Slow.Lasting)]
     [InlineData("as it is")]
     [InlineData("half a page of description")]
     [InlineData("a trust named after its trustees")]
@@ -86,6 +87,7 @@ public sealed partial class NamedWholeTests
 
     // A trust acts by its trustees, and the dead by a representative: whoever is told or served is named.
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(Owned))]
     public void Where_a_trust_or_an_estate_is_named_those_who_hold_title_are_named_with_it(string id)
     {

@@ -1,5 +1,6 @@
 using CsCheck;
 using Stringline.Law.Recording;
+using Stringline.Papers.Fees;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -52,7 +53,9 @@ public sealed class ParcelCountTests
     {
         var parcels = ParcelCount.Of(text);
         Assert.NotNull(parcels.Unread);
-        Assert.True(parcels.Count >= RecordingNumbers.MostHomes);
+        var fee = RecordingFee.Of(RecorderTable.For("Yolo", Jobs.Day("2026-11-30")),
+            new FeeRequest { Pages = 1, Parcels = parcels.Count, ParcelsTold = parcels });
+        Assert.Equal(225m, fee.Part("homes")!.Most);
     }
 
     /// <summary>Every way to tell a range: counted whole, or asked for.</summary>

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Recording;
 using Stringline.Papers.Fees;
 
@@ -215,20 +216,21 @@ public sealed class RecorderTableTests
     {
         var most = new Dictionary<RecorderField, decimal>
         {
-            [RecorderField.Base] = RecordingNumbers.HighestBase,
-            [RecorderField.ExtraPage] = RecordingNumbers.HighestExtraPage,
-            [RecorderField.Fraud] = RecordingNumbers.HighestFraud,
-            [RecorderField.FraudOnOthers] = RecordingNumbers.HighestFraud,
-            [RecorderField.Covenant] = RecordingNumbers.HighestCovenant,
-            [RecorderField.NamesPerTen] = RecordingNumbers.HighestNames,
-            [RecorderField.FurtherReference] = RecordingNumbers.HighestReference,
-            [RecorderField.NoticeFirst] = RecordingNumbers.HighestNotice,
-            [RecorderField.NoticeNext] = RecordingNumbers.HighestNotice,
-            [RecorderField.ConformedCopy] = RecordingNumbers.HighestCopy,
-            [RecorderField.ConformedPerPage] = RecordingNumbers.HighestCopy,
+            [RecorderField.Base] = HighestPrinted.Base,
+            [RecorderField.ExtraPage] = ByLaw(Number.FurtherPage),
+            [RecorderField.Fraud] = ByLaw(Number.FraudFee),
+            [RecorderField.FraudOnOthers] = ByLaw(Number.FraudFee),
+            [RecorderField.Covenant] = ByLaw(Number.CovenantFee),
+            [RecorderField.NamesPerTen] = HighestPrinted.Names,
+            [RecorderField.FurtherReference] = HighestPrinted.Reference,
+            [RecorderField.NoticeFirst] = HighestPrinted.Notice,
+            [RecorderField.NoticeNext] = HighestPrinted.Notice,
+            [RecorderField.ConformedCopy] = HighestPrinted.Copy,
+            [RecorderField.ConformedPerPage] = HighestPrinted.Copy,
         };
         var prices = RecorderTable.Facts.Where(f => f.County != RecorderFact.Statewide
             && f.Dollars is not null && f.Field != RecorderField.FiledNotice).ToList();
+        static decimal ByLaw(Number number) => NumberTable.Shipped.Of(number)[^1].Value;
         Assert.All(prices, f => Assert.InRange(f.Dollars!.Value, 0, most[f.Field]));
         Assert.All(most.Where(m => m.Key != RecorderField.FraudOnOthers), m => Assert.Equal(m.Value, prices.Where(f => f.Field == m.Key
             || (m.Key == RecorderField.ConformedCopy && f.Field == RecorderField.ConformedPerPage)).Max(f => f.Dollars)!.Value));

@@ -1,5 +1,6 @@
 using CsCheck;
 using Stringline.Law.Facts;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 
 namespace Stringline.Papers.Tests;
@@ -96,6 +97,7 @@ public sealed class StillToServeTests
     /// furnishing or payment.
     /// </summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Every_owner_is_on_one_affidavit_and_no_sworn_day_is_before_the_last_fact() =>
         Gen.Select(Gen.Int[1, 3], Gen.Int[0, 5].Array[0, 3], Gen.Int[0, 5], Gen.Bool).Sample((owners, mailed, last, paid) =>
         {

@@ -5,6 +5,7 @@ using Stringline.Law.Facts;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;
 using Stringline.Papers.Waiver;
+using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
@@ -17,6 +18,7 @@ public sealed partial class WaiverReleasesTests(ITestOutputHelper output)
     private const int Papers = 200;
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public void What_the_page_says_is_released_is_released_once_the_waiver_is_entered()
     {
         var made = new ConcurrentDictionary<string, int>();

@@ -3,6 +3,7 @@ using Stringline.Law.Facts;
 using Stringline.Papers.Preflight;
 using Stringline.Papers.Prescribed;
 using Stringline.Papers.Waiver;
+using Stringline.Testing;
 using static Stringline.Papers.Tests.Jobs;
 using static Stringline.Papers.Tests.PaperJobs;
 
@@ -278,6 +279,7 @@ public sealed partial class WaiverTests
 
     /// <summary>Presses side by side, one for each thread, print the same as one after another.</summary>
     [Fact]
+    [Slow(Slow.Lasting)]
     public void Presses_on_many_threads_print_what_one_prints()
     {
         var waivers = Enumerable.Range(1, 200)

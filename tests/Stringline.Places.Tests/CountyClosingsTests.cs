@@ -1,7 +1,7 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
+using Stringline.Law.Sources;
 
 namespace Stringline.Places.Tests;
 

@@ -30,6 +30,7 @@ public sealed class BackupFolderTests : IDisposable
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     [Attack("old backups thinned out every day", 200)]
     public void Deleting_every_day_leaves_what_deleting_once_would_leave()
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 

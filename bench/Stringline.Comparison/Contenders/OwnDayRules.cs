@@ -5,6 +5,7 @@ using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Counting;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Comparison.Contenders;
 
@@ -26,11 +27,11 @@ internal sealed class OwnDayRules : Contender
             var lastDay = LastDay.Of(facts, completion, ownersNotices, calendar);
             var suits = ClaimSuits.Of(facts, RecordedClaim.ThatCounts(facts, firstDay, lastDay), firstDay, lastDay, calendar);
             answers[i] = new SixDays(
-                Day(PreliminaryNoticeDays.LastDay(facts, reach, calendar).ActBy),
+                Day(PreliminaryNoticeDays.LastDay(facts, reach, calendar).Deadline.ActBy),
                 FullAssessment.ReachesBackTo(PreliminaryNoticeDays.ReachesBackTo(facts, reach), jobs[i].Plain),
                 Day(firstDay.Day is { IsExact: true } first ? first.Earliest : null),
-                Day(lastDay.Readings.Count == 0 ? null : Deadline.ActBy(lastDay.Readings, calendar)),
-                Day(ActionDays.Finding(facts, suits, null, calendar).ActBy),
+                Day(lastDay.Readings.Count == 0 ? null : Deadline.ActByOf(lastDay.Readings, calendar)),
+                Day(ActionDays.Of(facts, suits, null, calendar).Deadline.ActBy),
                 Day(AfterFiling.Findings(facts, suits, calendar).First().ActBy));
         }
     }

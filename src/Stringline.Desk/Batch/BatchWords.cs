@@ -6,7 +6,7 @@ using Stringline.Papers.Catalogue;
 namespace Stringline.Desk.Batch;
 
 /// <summary>What the report of a run says for what a refusal names: what is an option on the command line is a column here.</summary>
-internal sealed class BatchWords : LawText
+internal sealed class BatchWords : Door
 {
     private static readonly BatchWords Table = new();
 
@@ -15,7 +15,7 @@ internal sealed class BatchWords : LawText
     }
 
     /// <summary>A sentence in the words of the table.</summary>
-    public static new string Of(Sentence sentence) => ((LawText)Table).Of(sentence);
+    public static new string Of(Sentence sentence) => ((Door)Table).Of(sentence);
 
     /// <summary>A place in the words of the table.</summary>
     public static string Of(Place where) => where is Place.OfInput input ? string.Join(", ", input.All.Select(told => told.Word())) : where.ToString();

@@ -5,7 +5,7 @@ using Stringline.Desk.Batch;
 using Stringline.Desk.Terminal;
 using Stringline.Exchange;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Store;
 
 namespace Stringline.Desk.Commands;

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using Microsoft.AspNetCore.Html;
 using Stringline.Desk.Web.Html;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Desk.Customers;
 

@@ -1,6 +1,6 @@
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Entering;
 

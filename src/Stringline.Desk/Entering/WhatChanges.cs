@@ -1,5 +1,6 @@
 using Stringline.Desk.Web.Html;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Entering;

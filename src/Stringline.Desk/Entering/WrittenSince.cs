@@ -2,8 +2,8 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Stringline.Desk.Web.Html;
 using Stringline.Exchange;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using Stringline.Store;
 
 namespace Stringline.Desk.Entering;

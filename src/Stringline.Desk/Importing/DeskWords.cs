@@ -7,7 +7,7 @@ using Stringline.Spreadsheets.Import;
 namespace Stringline.Desk.Importing;
 
 /// <summary>Says on a page what a reason of an import names: the page has fields where the command line has options.</summary>
-internal sealed class DeskWords : LawText
+internal sealed class DeskWords : Door
 {
     private static readonly Dictionary<ImportAsk, string> Fields = new()
     {
@@ -29,7 +29,7 @@ internal sealed class DeskWords : LawText
     }
 
     /// <summary>A sentence in the words of a page.</summary>
-    public static new string Of(Sentence sentence) => Signs.Spelled(((LawText)Page).Of(sentence));
+    public static new string Of(Sentence sentence) => Signs.Spelled(((Door)Page).Of(sentence));
 
     /// <summary>The reasons against a row in the words of a page.</summary>
     public static string Of(RefusedRow row) => Signs.Spelled(row.Say(Page));

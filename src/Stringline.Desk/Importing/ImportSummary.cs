@@ -1,4 +1,4 @@
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using Microsoft.AspNetCore.Html;
 using Stringline.Desk.Web.Html;
+using Stringline.Law.Counting;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Xml.Linq;
 using Microsoft.AspNetCore.Html;
 using Stringline.Desk.Web.Html;
+using Stringline.Law.Counting;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Line;
 

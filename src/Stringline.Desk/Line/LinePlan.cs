@@ -1,5 +1,6 @@
 using Stringline.Desk.Web;
 using Stringline.Desk.Web.Html;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 

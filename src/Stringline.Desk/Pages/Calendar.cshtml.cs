@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
+using Stringline.Law.Sources;
 using Stringline.Places;
 using Stringline.Store;
 

@@ -8,7 +8,7 @@ using Microsoft.Net.Http.Headers;
 using NodaTime.Text;
 using Stringline.Desk.Importing;
 using Stringline.Desk.Web;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Desk.Pages;
 

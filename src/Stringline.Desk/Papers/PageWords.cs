@@ -1,6 +1,7 @@
 using Stringline.Desk.Entering;
 using Stringline.Desk.Web.Html;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers;
@@ -18,7 +19,7 @@ internal sealed class PageWords : PlainWords
     }
 
     /// <summary>A sentence in the words of a page.</summary>
-    public static new string Of(Sentence sentence) => ((LawText)Page).Of(sentence);
+    public static new string Of(Sentence sentence) => ((Door)Page).Of(sentence);
 
     /// <summary>A refusal in the words of a page.</summary>
     public static string Of(Refusal refusal) => refusal.InWords(Of(refusal.Where), Page);
@@ -49,7 +50,7 @@ internal sealed class PageWords : PlainWords
     {
         InputName { Input: var input, And: { } and } => $"{Field(input)} and {Field(and)}",
         InputName { Input: var input } => Field(input),
-        InputTold { Value: LocalDate day } => Day(day),
+        InputTold { Value: LocalDate day } => LawText.Day(day),
         InputTold told => told.Said,
         DraftName => $"“{DraftName.Word}”",
         ForTheAsker { Words: var words } => Of(words),

@@ -18,7 +18,7 @@ internal sealed class PaperWorkbench
     /// <summary>Makes a paper for a job as it is now, or gives the one that was made from the same.</summary>
     public PacketOutcome Make(OpenJob job, PaperRequest request)
     {
-        var key = $"{job.Id}/{request.Paper.Id}/{Law.Reasoning.LawText.IsoDay(job.AsOf)}{request.Query(job.Stored.Tip.Sequence)}";
+        var key = $"{job.Id}/{request.Paper.Id}/{Law.Counting.LawText.IsoDay(job.AsOf)}{request.Query(job.Stored.Tip.Sequence)}";
         lock (gate)
         {
             for (var node = made.First; node is not null; node = node.Next)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using Stringline.Exchange;
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.Reasoning;
 using Stringline.Spreadsheets.Columns;
 using Stringline.Spreadsheets.Import;
 

@@ -1,6 +1,6 @@
 using System.Text;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Law.Recording;
 using Stringline.Papers.Waiver;
 

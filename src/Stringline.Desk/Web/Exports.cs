@@ -1,6 +1,6 @@
 using Stringline.Desk.Portfolio;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Spreadsheets.Writing;
 using Stringline.Store;
 

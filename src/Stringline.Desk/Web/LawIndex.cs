@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Text;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Sources;
 
 namespace Stringline.Desk.Web;
 

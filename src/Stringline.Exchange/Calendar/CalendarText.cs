@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Exchange.Calendar;
 

@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;

@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -58,17 +59,16 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
         ? Reason.Of("11 U.S.C. § 108(c)", $"{Stay.Debtor.Name} was in bankruptcy from {Stay.Since} to {until}. A suit filed against it in the stay is void (11 U.S.C. § 362(a), from memory); the time to sue it may have stood still (Code Civ. Proc. § 356), and did not end sooner than {Stay.AfterTheStay} after notice that the stay had ended (from memory).")
         : Reason.Of("11 U.S.C. § 362(a)", $"Do not sue {Stay.Debtor.Name}: it is in bankruptcy since {Stay.Since}, and a suit against it is void and breaks the stay (from memory). Within the time to sue file the claim in its bankruptcy and ask there for relief from the stay; the time may stand still (Code Civ. Proc. § 356), and does not end sooner than {Stay.AfterTheStay} after notice that the stay has ended (11 U.S.C. § 108(c), from memory). Whoever else is to be sued is sued in time all the same.");
 
-    /// <summary>The finding that the only one to be sued is in bankruptcy now, so that no action is brought at all; null where the stay is over or the action settled.</summary>
+    /// <summary>
+    /// The finding that the only one to be sued is in bankruptcy now, so that no action is brought at all; null where the stay is over or the action
+    /// settled.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="id">Stable id.</param>
-    /// <param name="action">The finding on the last day to sue.</param>
-    public Finding? Instead(FactsAsOf facts, string id, Finding action) => !Stay.IsOn(facts.AsOf) || action.Standing is not (Standing.Open or Standing.InDoubt) ? null : action with
-    {
-        Id = id,
-        Title = "Do not sue: claim and relief from the stay in the bankruptcy",
-        Why = [Why],
-        Questions = [],
-    };
+    /// <param name="action">The last day to sue.</param>
+    public Finding? Instead(FactsAsOf facts, string id, Deadline action) =>
+        !Stay.IsOn(facts.AsOf) || action.Standing is not (Standing.Open or Standing.InDoubt) ? null
+            : action.Finding(id, "Do not sue: claim and relief from the stay in the bankruptcy", [Why]);
 
     /// <summary>Asks whether there was a bankruptcy, where the time to sue is over.</summary>
     public static Question Ask(string whom) => new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be lost.{HeadField.PartiesBankruptSince:aside}");

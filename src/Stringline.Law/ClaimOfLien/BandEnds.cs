@@ -70,7 +70,7 @@ internal sealed class BandEnds
     {
         var (structure, own) = places[place];
         var row = readingsOf[structure];
-        var then = partOf(open[place] with { On = new Reasoning.DaySpan(day, day) });
+        var then = partOf(open[place] with { On = new DaySpan(day, day) });
         return In(structure, WholeOf(row.IsStructure, row.Parts.Without(own) is { } rest ? Part.Both(rest, then) : then));
     }
 

@@ -1,7 +1,7 @@
 using Stringline.Law.Completion;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.ClaimOfLien;
 
@@ -231,7 +231,7 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
             Title = "Claim of lien: first day to record",
             Standing = StandingOn(facts.AsOf),
             Readings = readings,
-            Band = readings.Count == 0 ? null : Deadline.Band(readings, Ceased == Verdict.Yes && !MayNotBeCompleted),
+            Band = readings.Count == 0 ? null : Deadline.BandOver(readings, Ceased == Verdict.Yes && !MayNotBeCompleted),
             Why = Why,
             Questions = Questions(facts),
         };

@@ -1,5 +1,7 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Enforcement;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Licensing;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
@@ -10,10 +12,23 @@ public static class LienRight
 {
     private const string Right = "Civ. Code § 8400";
 
-    /// <summary>The finding where there is no lien by the kind of work; null on private work.</summary>
+    /// <summary>What the right on private work stands on.</summary>
+    /// <param name="License">Whether the claimant was licensed.</param>
+    /// <param name="Notice">The preliminary notice.</param>
+    /// <param name="LastDay">The last day to record.</param>
+    /// <param name="Enforcement">The last day to sue.</param>
+    /// <param name="Authorized">Whether one in charge ordered the work; null where nobody doubts it.</param>
+    /// <param name="Estimate">Whether the notice's estimate is good; null where nobody doubts it.</param>
+    internal readonly record struct Legs(
+        Outcome License, Outcome Notice, Outcome LastDay, Outcome Enforcement, Outcome? Authorized, Outcome? Estimate);
+
+    /// <summary>The finding <c>lien-right</c>.</summary>
+    internal static Finding Finding(Outcome right) => right.Finding("lien-right", "Mechanics lien");
+
+    /// <summary>That there is no lien, by the kind of work; null on private work.</summary>
     [Rule("Civ. Code § 8160")]
     [Rule("Civ. Code § 9000")]
-    public static Finding? NotOnThisWork(FactsAsOf facts) => facts.Job.Work.Kind switch
+    public static Outcome? NotOnThisWork(FactsAsOf facts) => facts.Job.Work.Kind switch
     {
         WorkKind.Private => null,
         WorkKind.Public => None(Reason.Of("Civ. Code § 9000", $"The work is contracted for by a public entity: no mechanics lien attaches to it. The remedies are the stop payment notice and the payment bond (Civ. Code § 9100).")),
@@ -21,34 +36,35 @@ public static class LienRight
         _ => throw new InvalidOperationException($"No such kind of work: {facts.Job.Work.Kind}."),
     };
 
-    private static Finding None(Reason why) => new()
-    {
-        Id = "lien-right",
-        Title = "Mechanics lien",
-        Standing = Standing.Lost,
-        Why = [why],
-    };
+    private static Outcome None(Reason why) => new(Standing.Lost, new Words([why], []));
 
-    /// <summary>The finding <c>lien-right</c> on private work: the weakest of what the right stands on.</summary>
+    /// <summary>The right on private work: the weakest of what the right stands on.</summary>
     [Rule("Civ. Code § 8400")]
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, Finding license, Finding notice, Finding lastDay, Finding enforcement, Finding? authorized, Finding? estimate)
+    internal static Outcome Of(FactsAsOf facts, in Legs legs)
     {
         var why = new List<Reason>
         {
             Reason.Of(Right, $"Anyone who provides work authorized for a work of improvement has a lien right, a {RoleWords(facts.Job.Claimant.Role)} included."),
         };
-        var anew = enforcement.Standing == Standing.Lost ? TimeToRecordAnew(facts.AsOf, lastDay) : null;
-        var standing = anew ?? lastDay.Standing;
-        foreach (var leg in (Finding?[])[license, notice, lastDay, enforcement, authorized, estimate])
+        var anew = legs.Enforcement.Standing == Standing.Lost ? TimeToRecordAnew(facts.AsOf, legs.LastDay.Deadline.Band) : null;
+        var standing = anew ?? legs.LastDay.Standing;
+        Stands(legs.License, LicenseGate.Title, true);
+        Stands(legs.Notice, PreliminaryNoticeDays.Title, true);
+        // Where a new claim may be recorded, neither the old claim's day nor its expiry decides.
+        Stands(legs.LastDay, RecordedClaim.Title, anew is null);
+        Stands(legs.Enforcement, ActionDays.Title, anew is null, isEnforcement: true);
+        Stands(legs.Authorized, AuthorizedWork.Title, true);
+        Stands(legs.Estimate, EstimateDoubt.Title, true);
+
+        void Stands(Outcome? leg, string title, bool decides, bool isEnforcement = false)
         {
             if (leg is null)
-                continue;
+                return;
             if (leg.Standing is Standing.Lost or Standing.InDoubt or Standing.Narrowed)
-                why.Add(Reason.Of(leg.Why[0].Section, $"{leg.Title}: {leg.Standing.Word()}."));
-            // Where a new claim may be recorded, neither the old claim's day nor its expiry decides.
-            if (anew is null || (leg != lastDay && leg != enforcement))
-                standing = Worse(standing, leg.Standing, leg == enforcement);
+                why.Add(Reason.Of(leg.Why[0].Section, $"{title}: {leg.Standing.Word()}."));
+            if (decides)
+                standing = Worse(standing, leg.Standing, isEnforcement);
         }
 
         if (anew is not null)
@@ -70,14 +86,7 @@ public static class LienRight
             why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
         }
 
-        return new Finding
-        {
-            Id = "lien-right",
-            Title = "Mechanics lien",
-            Standing = standing,
-            Why = why,
-            Questions = questions,
-        };
+        return new Outcome(standing, new Words(why, questions));
     }
 
     /// <summary>
@@ -85,7 +94,7 @@ public static class LienRight
     /// 90 days, the right with the time to record.
     /// </summary>
     [Rule("Civ. Code § 8460(a)", Sure = Sure.Opinion)]
-    private static Standing? TimeToRecordAnew(LocalDate asOf, Finding lastDay) => lastDay.Band switch
+    private static Standing? TimeToRecordAnew(LocalDate asOf, Band? timeToRecord) => timeToRecord switch
     {
         null => Standing.Open,
         { Earliest.Day: var earliest } when asOf <= earliest => Standing.Open,
@@ -113,7 +122,8 @@ public static class LienRight
     /// </summary>
     [Rule("Civ. Code § 8410")]
     [Rule("Civ. Code § 8416(a)(1)")]
-    public static IReadOnlyList<Reason> Obstacles(FactsAsOf facts, Finding right, Finding? notice, FirstDay? firstDay, Reach? reach, Waterfall amount)
+    internal static IReadOnlyList<Reason> Obstacles(
+        FactsAsOf facts, Outcome right, Outcome? notice, FirstDay? firstDay, Reach? reach, Waterfall amount)
     {
         var obstacles = new List<Reason>();
         if (right.Standing == Standing.Lost)

@@ -9,21 +9,14 @@ namespace Stringline.Law.ClaimOfLien;
 /// <summary>What property a claim binds, and for how much of it it can be enforced (Civ. Code §§ 8434, 8440-8448, 8186, 8454).</summary>
 public static class PropertyBound
 {
-    /// <summary>Adds the findings <c>lien-right.property</c> and, for contractors, <c>claim-of-lien.enforceable</c>.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall demand, OpenDays calendar)
-    {
-        findings.Add(Property(facts, calendar));
-        if (Enforceable(facts, demand) is { } enforceable)
-            findings.Add(enforceable);
-    }
-
+    /// <summary>The finding <c>lien-right.property</c>.</summary>
     [Rule("Civ. Code § 8440")]
     [Rule("Civ. Code § 8442")]
     [Rule("Civ. Code § 8448")]
     [Rule("Civ. Code § 8446")]
     [Rule("Civ. Code § 8454")]
     [Rule("Civ. Code § 4615", Sure = Sure.FromMemory)]
-    private static Finding Property(FactsAsOf facts, OpenDays calendar)
+    public static Finding Property(FactsAsOf facts, OpenDays calendar)
     {
         IReadOnlyList<Effect> landlord = facts.Job.Work.OrderedByTenant == true ? OnTheFee(facts, calendar) : [];
         return new Finding
@@ -164,9 +157,12 @@ public static class PropertyBound
         return new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8444", $"A good notice of nonresponsibility was posted and recorded by {last}: the fee is not bound, the leasehold is.", [notice]));
     }
 
-    /// <summary>A contractor enforces only what is due less the lien claims of those under its own contract; the recorded figure may be higher.</summary>
+    /// <summary>
+    /// The finding <c>claim-of-lien.enforceable</c>; null for others than contractors. A contractor enforces only what is due less the lien claims of those under its own contract; the recorded figure may
+    /// be higher.
+    /// </summary>
     [Rule("Civ. Code § 8434")]
-    private static Finding? Enforceable(FactsAsOf facts, Waterfall demand)
+    public static Finding? Enforceable(FactsAsOf facts, Waterfall demand)
     {
         if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
             return null;

@@ -158,7 +158,13 @@ public static class RecordedClaim
             ? Verdict.Open : Verdict.No;
     }
 
+    /// <summary>What the finding is called.</summary>
+    internal const string Title = "Claim of lien: last day to record";
+
     /// <summary>The finding <c>claim-of-lien.last-day</c>.</summary>
+    internal static Finding Finding(Outcome lastDay) => lastDay.Finding("claim-of-lien.last-day", Title);
+
+    /// <summary>The last day to record, with what was recorded.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="firstDay">The first day to record.</param>
     /// <param name="lastDay">The last day to record.</param>
@@ -167,10 +173,13 @@ public static class RecordedClaim
     /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
-    public static Finding Finding(FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimSuits suits, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) =>
-        Deadline.Finding("claim-of-lien.last-day", "Claim of lien: last day to record",
-            StandingOf(facts, suits, action, firstDay, lastDay), lastDay.Readings, calendar,
-            () => Why(facts, firstDay, lastDay), lastDay.EndKnown, () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, suits.Counts, calendar)]);
+    public static Outcome Of(
+        FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimSuits suits, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow,
+        OpenDays calendar) => new(
+        Deadline.Of(StandingOf(facts, suits, action, firstDay, lastDay), lastDay.Readings, calendar, endKnown: lastDay.EndKnown),
+        new Words(
+            () => Why(facts, firstDay, lastDay),
+            () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, suits.Counts, calendar)]));
 
     private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {

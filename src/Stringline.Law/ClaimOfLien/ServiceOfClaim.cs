@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -129,5 +130,6 @@ public static class ServiceOfClaim
 
     private static Shown No(Reason why) => new(Verdict.No, why, new Question($"Was a copy of the claim also mailed to the owner, by registered or certified mail or with a certificate of mailing, before it was recorded?{ClaimKinds.ClaimServed:aside}"));
 
-    private static string DayOf(ClaimServed served) => DaySpan.Of(served.On)?.ToString() ?? "on a day that the file does not say";
+    private static Sentence DayOf(ClaimServed served) =>
+        DaySpan.Of(served.On) is { } on ? (Sentence)$"{on}" : $"on a day that the file does not say";
 }

@@ -1,7 +1,7 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.Completion;
 
@@ -353,7 +353,7 @@ public static class CompletionDay
             Title = "Completion of the work",
             Standing = Standing(facts, completion),
             Readings = sorted,
-            Band = sorted.Count == 0 ? null : Deadline.Band(sorted, completion.EndKnown),
+            Band = sorted.Count == 0 ? null : Deadline.BandOver(sorted, completion.EndKnown),
             Explain = () => Why(facts, completion),
             Ask = () => Questions(facts, completion),
         };

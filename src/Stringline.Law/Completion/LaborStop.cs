@@ -1,6 +1,6 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Completion;
 
@@ -27,7 +27,7 @@ public sealed record LaborStop(LaborCeased Entry, DaySpan Last, LocalDate? Resum
     private DaySpan Over { get; init; }
 
     /// <summary>The stops of the file whose day is known, earliest first.</summary>
-    public static IReadOnlyList<LaborStop> Of(FactsAsOf facts) => facts.Stops ??= Found(facts);
+    public static IReadOnlyList<LaborStop> Of(FactsAsOf facts) => facts.Once(Found);
 
     private static List<LaborStop> Found(FactsAsOf facts)
     {

@@ -1,5 +1,3 @@
-using Stringline.Law.Reasoning;
-
 namespace Stringline.Law.Counting;
 
 /// <summary>
@@ -11,7 +9,7 @@ namespace Stringline.Law.Counting;
 /// names, and the day after Thanksgiving. Gov. Code § 6700(a) was read as of 2016 and after Stats. 2022 ch. 792;
 /// Code Civ. Proc. § 135 as amended by Stats. 2021 ch. 283; Gov. Code § 6701 as of 2017. Their text after
 /// Stats. 2025 ch. 358 was not read, only that bill's summary.</para>
-/// <para>Not modelled: Good Friday from noon to 3 p.m. (Gov. Code § 6700(a)), which is no full day; days appointed by the
+/// <para>Not modeled: Good Friday from noon to 3 p.m. (Gov. Code § 6700(a)), which is no full day; days appointed by the
 /// President or the Governor (enter them as <see cref="CountyClosing"/>); other days the Judicial Council may name under
 /// Code Civ. Proc. § 135; the Legislature's own observance of 31 March (Gov. Code § 6701).</para>
 /// <para>Gov. Code § 6700(a), last paragraph: the third Monday in January and 31 March bind a city, county or district
@@ -23,7 +21,7 @@ public static class CaliforniaHolidays
     private const string BothSections = "Gov. Code § 6700(a); Code Civ. Proc. § 135";
     private const string OlderThanTable = "That it is older than this table is from memory.";
 
-    private static readonly DayRule Thanksgiving = new DayRule.Nth(4, IsoDayOfWeek.Thursday, 11);
+    private static readonly YearlyDay Thanksgiving = new YearlyDay.Nth(4, IsoDayOfWeek.Thursday, 11);
 
     /// <summary>
     /// The first year for which the rows are meant to be complete. Earlier years are computed as though the lists of this
@@ -34,45 +32,45 @@ public static class CaliforniaHolidays
     /// <summary>Every version of every holiday, in the order of the year.</summary>
     public static IReadOnlyList<HolidayRule> Rules { get; } =
     [
-        new("new-year", "New Year's Day", new DayRule.Fixed(1, 1), null, null, Both, BothSections, Sure.Read, OlderThanTable),
-        new("king", "Dr. Martin Luther King, Jr. Day", new DayRule.Nth(3, IsoDayOfWeek.Monday, 1), 1986, null, Both, BothSections,
+        new("new-year", "New Year's Day", new YearlyDay.Fixed(1, 1), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("king", "Dr. Martin Luther King, Jr. Day", new YearlyDay.Nth(3, IsoDayOfWeek.Monday, 1), 1986, null, Both, BothSections,
             Sure.Read, "The first year is from memory."),
-        new(MoonDays.LunarNewYear, "Lunar New Year", new DayRule.Moon(MoonDays.LunarNewYear), 2023, null, HolidayLists.State,
+        new(MoonDays.LunarNewYear, "Lunar New Year", new YearlyDay.Moon(MoonDays.LunarNewYear), 2023, null, HolidayLists.State,
             "Gov. Code § 6700(a); excepted by Code Civ. Proc. § 135 (Stats. 2022 ch. 792)", Sure.Read, "The days are from memory."),
-        new("lincoln", "Lincoln Day", new DayRule.Fixed(2, 12), null, null, Both, BothSections, Sure.Read, OlderThanTable),
-        new("presidents", "Presidents' Day", new DayRule.Nth(3, IsoDayOfWeek.Monday, 2), null, null, Both, BothSections,
+        new("lincoln", "Lincoln Day", new YearlyDay.Fixed(2, 12), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("presidents", "Presidents' Day", new YearlyDay.Nth(3, IsoDayOfWeek.Monday, 2), null, null, Both, BothSections,
             Sure.Read, OlderThanTable),
-        new("march-31", "Cesar Chavez Day", new DayRule.Fixed(3, 31), 2001, 2025, Both, BothSections,
+        new("march-31", "Cesar Chavez Day", new YearlyDay.Fixed(3, 31), 2001, 2025, Both, BothSections,
             Sure.Read, "The first year is from memory."),
-        new("march-31", "Farmworkers Day (31 March, formerly Cesar Chavez Day)", new DayRule.Fixed(3, 31), 2026, null, Both, BothSections,
+        new("march-31", "Farmworkers Day (31 March, formerly Cesar Chavez Day)", new YearlyDay.Fixed(3, 31), 2026, null, Both, BothSections,
             Sure.OurReading, "The bill of March 2026 that renames it was not read; the day is taken to stand, and to stand on both lists."),
-        new("genocide-remembrance", "Genocide Remembrance Day", new DayRule.Fixed(4, 24), 2023, null, HolidayLists.State,
+        new("genocide-remembrance", "Genocide Remembrance Day", new YearlyDay.Fixed(4, 24), 2023, null, HolidayLists.State,
             "Gov. Code § 6700(a); excepted by Code Civ. Proc. § 135", Sure.Read, "The number of the bill of 2022 is from memory."),
-        new("memorial", "Memorial Day", new DayRule.Last(IsoDayOfWeek.Monday, 5), null, null, Both, BothSections, Sure.Read, OlderThanTable),
-        new("juneteenth", "Juneteenth", new DayRule.Fixed(6, 19), 2023, null, Both,
+        new("memorial", "Memorial Day", new YearlyDay.Last(IsoDayOfWeek.Monday, 5), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("juneteenth", "Juneteenth", new YearlyDay.Fixed(6, 19), 2023, null, Both,
             BothSections + " (Stats. 2022 ch. 753)", Sure.Read),
-        new("independence", "Independence Day", new DayRule.Fixed(7, 4), null, null, Both, BothSections, Sure.Read, OlderThanTable),
-        new("labor", "Labor Day", new DayRule.Nth(1, IsoDayOfWeek.Monday, 9), null, null, Both, BothSections, Sure.Read, OlderThanTable),
-        new("admission", "Admission Day", new DayRule.Fixed(9, 9), null, null, HolidayLists.State,
+        new("independence", "Independence Day", new YearlyDay.Fixed(7, 4), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("labor", "Labor Day", new YearlyDay.Nth(1, IsoDayOfWeek.Monday, 9), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("admission", "Admission Day", new YearlyDay.Fixed(9, 9), null, null, HolidayLists.State,
             "Gov. Code § 6700(a); excepted by Code Civ. Proc. § 135", Sure.Read, OlderThanTable),
-        new("native-american", "Native American Day", new DayRule.Nth(4, IsoDayOfWeek.Friday, 9), 2015, 2021, HolidayLists.State,
+        new("native-american", "Native American Day", new YearlyDay.Nth(4, IsoDayOfWeek.Friday, 9), 2015, 2021, HolidayLists.State,
             "Gov. Code § 6700(a) (Stats. 2014 ch. 537)", Sure.OurReading,
             "The bill of 2014 did not except it from Code Civ. Proc. § 135, a later one did and Stats. 2021 ch. 283 took it back in; " +
             "the later bill's year was not read. No court roll is claimed for it before 2022."),
-        new("native-american", "Native American Day", new DayRule.Nth(4, IsoDayOfWeek.Friday, 9), 2022, null, Both,
+        new("native-american", "Native American Day", new YearlyDay.Nth(4, IsoDayOfWeek.Friday, 9), 2022, null, Both,
             BothSections + " (Stats. 2021 ch. 283)", Sure.Read),
-        new("columbus", "Columbus Day", new DayRule.Nth(2, IsoDayOfWeek.Monday, 10), null, 2021, Both, BothSections,
+        new("columbus", "Columbus Day", new YearlyDay.Nth(2, IsoDayOfWeek.Monday, 10), null, 2021, Both, BothSections,
             Sure.Read, OlderThanTable),
-        new("columbus", "Columbus Day", new DayRule.Nth(2, IsoDayOfWeek.Monday, 10), 2022, null, HolidayLists.State,
+        new("columbus", "Columbus Day", new YearlyDay.Nth(2, IsoDayOfWeek.Monday, 10), 2022, null, HolidayLists.State,
             "Gov. Code § 6700(a); excepted by Code Civ. Proc. § 135 (Stats. 2021 ch. 283)", Sure.Read),
-        new(MoonDays.Diwali, "Diwali", new DayRule.Moon(MoonDays.Diwali), 2026, null, HolidayLists.State,
+        new(MoonDays.Diwali, "Diwali", new YearlyDay.Moon(MoonDays.Diwali), 2026, null, HolidayLists.State,
             "Gov. Code § 6700(a); excepted by Code Civ. Proc. § 135 (Stats. 2025 ch. 358)", Sure.Read, "The days are from memory."),
-        new("veterans", "Veterans Day", new DayRule.Fixed(11, 11), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("veterans", "Veterans Day", new YearlyDay.Fixed(11, 11), null, null, Both, BothSections, Sure.Read, OlderThanTable),
         new("thanksgiving", "Thanksgiving Day", Thanksgiving, null, null, Both, BothSections, Sure.Read,
             "The section speaks of the Thursday in November appointed; that it is the fourth is from memory."),
-        new("day-after-thanksgiving", "Day after Thanksgiving", new DayRule.DayAfter(Thanksgiving), null, null, HolidayLists.Courts,
+        new("day-after-thanksgiving", "Day after Thanksgiving", new YearlyDay.DayAfter(Thanksgiving), null, null, HolidayLists.Courts,
             "Code Civ. Proc. § 135", Sure.Read, OlderThanTable),
-        new("christmas", "Christmas Day", new DayRule.Fixed(12, 25), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("christmas", "Christmas Day", new YearlyDay.Fixed(12, 25), null, null, Both, BothSections, Sure.Read, OlderThanTable),
     ];
 
     /// <summary>The rules that close a weekday for a holiday on a weekend.</summary>

@@ -1,5 +1,3 @@
-using Stringline.Law.Reasoning;
-
 namespace Stringline.Law.Counting;
 
 /// <summary>One version of one holiday: on which lists it stands, by which section, from when until when.</summary>
@@ -13,7 +11,7 @@ namespace Stringline.Law.Counting;
 /// <param name="Sure">How well the row is known.</param>
 /// <param name="Note">What is from memory or open; empty where nothing is.</param>
 public sealed record HolidayRule(
-    string Id, string Name, DayRule Day, int? From, int? Until, HolidayLists Lists, string Section, Sure Sure, string Note = "")
+    string Id, string Name, YearlyDay Day, int? From, int? Until, HolidayLists Lists, string Section, Sure Sure, string Note = "")
 {
     /// <summary>Whether this version governs the holiday of that year.</summary>
     public bool Governs(int year) => !(year < From) && !(year > Until);

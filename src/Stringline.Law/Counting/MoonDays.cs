@@ -1,5 +1,3 @@
-using Stringline.Law.Reasoning;
-
 namespace Stringline.Law.Counting;
 
 /// <summary>One year's day of a holiday that follows the moon.</summary>

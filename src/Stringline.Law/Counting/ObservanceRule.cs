@@ -1,5 +1,3 @@
-using Stringline.Law.Reasoning;
-
 namespace Stringline.Law.Counting;
 
 /// <summary>A rule that closes a weekday because a holiday falls on a weekend.</summary>

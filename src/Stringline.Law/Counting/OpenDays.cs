@@ -1,5 +1,3 @@
-using Stringline.Law.Reasoning;
-
 namespace Stringline.Law.Counting;
 
 /// <summary>
@@ -52,7 +50,7 @@ public sealed class OpenDays
                 continue;
             var day = Iso(row.Day);
             if (!closings.TryAdd(Packed(day), row))
-                throw new ArgumentException($"{county} County has two closing rows for {Reasoning.LawText.Day(day)}: \"{closings[Packed(day)].Why}\" and \"{row.Why}\". Keep one.", nameof(rows));
+                throw new ArgumentException($"{county} County has two closing rows for {LawText.Day(day)}: \"{closings[Packed(day)].Why}\" and \"{row.Why}\". Keep one.", nameof(rows));
         }
 
         return new OpenDays(county, closings);

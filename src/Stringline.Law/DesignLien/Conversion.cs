@@ -16,17 +16,21 @@ public static class Conversion
     /// <summary>The id of the finding on the time to convert.</summary>
     public const string Id = "design-lien.conversion-last-day";
 
-    /// <summary>Adds <c>design-lien.conversion-last-day</c> and, once converted, <c>design-lien.converted-action-last-day</c> with what follows it.</summary>
-    internal static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar)
+    /// <summary>The findings <c>design-lien.conversion-last-day</c> and, once converted, <c>design-lien.converted-action-last-day</c> with what follows it.</summary>
+    internal static IReadOnlyList<Finding> Findings(FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar, out Standing? converted)
     {
-        var conversion = ToConvert(facts, fee, commenced, calendar);
+        var findings = new List<Finding>();
+        converted = null;
+        var conversion = ToConvert(facts, fee, commenced, calendar, out var unpaid);
         if (conversion is not null)
-            findings.Add(conversion);
+            findings.Add(conversion.Finding(Id, "Record the design lien anew as a mechanics lien") with { Amount = unpaid });
         if (DesignLienDays.Suits(facts, LienKind.Converted, calendar) is not { } suits)
-            return;
-        var action = ToSue(facts, suits, conversion, calendar);
-        findings.Add(action);
-        DesignLienDays.AddFollowing(findings, facts, fee, suits, action, calendar);
+            return findings;
+        var action = ToSue(facts, suits, conversion?.Standing, calendar);
+        converted = action.Standing;
+        findings.Add(action.Finding("design-lien.converted-action-last-day", "Action to enforce the converted lien"));
+        findings.AddRange(DesignLienDays.Following(facts, fee, suits, action.Deadline, calendar));
+        return findings;
     }
 
     /// <summary>
@@ -34,8 +38,9 @@ public static class Conversion
     /// had expired by its 90 days before; one on which an action was brought in them had not. No preliminary notice is needed.
     /// </summary>
     [Rule("Civ. Code § 8319")]
-    private static Finding? ToConvert(FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar)
+    private static Outcome? ToConvert(FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar, out decimal? leftUnpaid)
     {
+        leftUnpaid = null;
         if (Ended(facts, commenced, calendar) is not { } ended)
             return null;
         var unpaid = Math.Min(ended.Suit.Claim.Amount ?? fee.Demand, fee.Demand);
@@ -49,9 +54,9 @@ public static class Conversion
             standing = Standing.InDoubt;
         if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, DaySpan.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
             standing = Standing.InDoubt;
-        return Deadline.Finding(Id, "Record the design lien anew as a mechanics lien", standing, readings, calendar,
-            () => Why(ended.Suit, days, commenced, unpaid, converted, says), endKnown: true,
-            () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []) with { Amount = fee.IsUnknown ? null : unpaid };
+        leftUnpaid = fee.IsUnknown ? null : unpaid;
+        return new Outcome(Deadline.Of(standing, readings, calendar), new Words(
+            () => Why(ended.Suit, days, commenced, unpaid, converted, says), () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []));
     }
 
     private static List<Reason> Why(ClaimSuit ended, NumberRow days, LocalDate commenced, decimal unpaid, ClaimRecorded? converted, Verdict says)
@@ -122,23 +127,23 @@ public static class Conversion
 
     /// <summary>The converted lien is enforced as a mechanics lien: 90 days after its own recording.</summary>
     [Rule("Civ. Code § 8319(a)(4)")]
-    private static Finding ToSue(FactsAsOf facts, ClaimSuits suits, Finding? conversion, OpenDays calendar)
+    private static Outcome ToSue(FactsAsOf facts, ClaimSuits suits, Standing? conversion, OpenDays calendar)
     {
         var standing = suits.Released == Verdict.Open ? Standing.InDoubt : suits.StandingOn(facts.AsOf);
         standing = ReleaseBond.UnlessBonded(facts, suits.Leading!, standing, calendar);
-        if (conversion?.Standing is Standing.Lost)
+        if (conversion == Standing.Lost)
             standing = Standing.Lost;
-        else if (conversion is not { Standing: Standing.Kept } && standing != Standing.Lost)
+        else if (conversion != Standing.Kept && standing != Standing.Lost)
             standing = Standing.InDoubt;
-        return Deadline.Finding("design-lien.converted-action-last-day", "Action to enforce the converted lien", standing, ActionDays.Readings(suits, standing), calendar,
+        return new Outcome(
+            Deadline.Of(standing, ActionDays.Readings(suits, standing), calendar, endKnown: suits.Leading!.Stay is not { Until: null }), new Words(
             () =>
             [
                 Reason.Of("Civ. Code § 8319(a)(4)", $"A converted lien is enforced as a mechanics lien, but for the preliminary notice.", [suits.Leading!.Claim]),
                 .. conversion is null ? [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no design lien that commencement ended, unpaid: what this claim converts is open.")] : Array.Empty<Reason>(),
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
-            suits.Leading!.Stay is not { Until: null },
-            () => WhyAction.Ask(facts, suits, standing, calendar));
+            () => WhyAction.Ask(facts, suits, standing, calendar)));
     }
 
     /// <summary>What stands in the way of recording a converted claim; empty where nothing does. No preliminary notice is asked, nor any other condition of the mechanics lien.</summary>
@@ -157,21 +162,8 @@ public static class Conversion
     }
 
     /// <summary>The right to a mechanics lien with a converted claim beside it: no worse than that claim, which stands by itself.</summary>
-    internal static Finding WithConverted(Finding right, IReadOnlyList<Finding> design)
-    {
-        foreach (var finding in design)
-        {
-            if (finding is { Id: "design-lien.converted-action-last-day", Standing: Standing.Open or Standing.Kept or Standing.InDoubt } && right.Standing == Standing.Lost)
-            {
-                var (standing, why) = (finding.Standing, right.Why);
-                return right with
-                {
-                    Standing = standing,
-                    Why = [Reason.Of("Civ. Code § 8319(a)(4)", $"The converted design professional lien stands by itself and needs no preliminary notice; for other work the mechanics lien is lost.", [.. why])],
-                };
-            }
-        }
-
-        return right;
-    }
+    internal static Outcome WithConverted(Outcome right, Standing? converted) =>
+        right.Standing == Standing.Lost && converted is Standing.Open or Standing.Kept or Standing.InDoubt
+            ? right.Limited(converted.Value, [Reason.Of("Civ. Code § 8319(a)(4)", $"The converted design professional lien stands by itself and needs no preliminary notice; for other work the mechanics lien is lost.", [.. right.Why])])
+            : right;
 }

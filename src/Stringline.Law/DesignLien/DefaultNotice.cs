@@ -42,19 +42,16 @@ internal static class DefaultNotice
         return best;
     }
 
-    /// <summary>Adds <c>design-lien.first-day</c>, where a demand is entered, and <c>design-lien.demand-last-day</c>, where the last day to record is known.</summary>
-    /// <returns>The latter; null where there is none.</returns>
-    public static Finding? AddTo(List<Finding> findings, FactsAsOf facts, Waterfall fee, OpenDays calendar)
+    /// <summary>The finding <c>design-lien.first-day</c>; null where no demand is entered.</summary>
+    public static Finding? FirstDay(FactsAsOf facts, Waterfall fee)
     {
         var (asked, verdict) = Best(facts, fee);
-        if (asked is not null && DaySpan.Of(asked.On) is { } on)
-            findings.Add(FirstDay(facts, asked, on, verdict, fee));
-        if (DesignLienToRecord.Readings(facts, calendar) is not { Count: > 0 } record)
-            return null;
-        var last = LastDay(facts, fee, record, calendar);
-        findings.Add(last);
-        return last;
+        return asked is not null && DaySpan.Of(asked.On) is { } on ? FirstDay(facts, asked, on, verdict, fee) : null;
     }
+
+    /// <summary>The finding <c>design-lien.demand-last-day</c>, where the last day to record is known.</summary>
+    public static Finding? Finding(Outcome? notice) =>
+        notice?.Finding("design-lien.demand-last-day", "Notice of demand and default to the landowner");
 
     // The first that is surely one, else that may be, else the first demand at all.
     private static (PaymentDemanded? Asked, Verdict Verdict) Best(FactsAsOf facts, Waterfall fee)
@@ -86,7 +83,7 @@ internal static class DefaultNotice
             Title = "Design professional's lien: first day to record",
             Standing = verdict == Verdict.No || facts.AsOf < first.Latest ? Standing.NotYet : verdict == Verdict.Yes ? Standing.Open : Standing.InDoubt,
             Readings = readings,
-            Band = readings.Length == 0 ? null : Deadline.Band(readings),
+            Band = readings.Length == 0 ? null : Deadline.BandOver(readings),
             Explain = () =>
             [
                 verdict switch
@@ -103,11 +100,13 @@ internal static class DefaultNotice
 
     /// <summary>
     /// The last day for the notice: ten days before the last day on which the recorder is open to take the claim; later only as far as a roll of
-    /// that last day would carry it.
+    /// that last day would carry it. Null where that is not known.
     /// </summary>
     [Rule("Civ. Code § 8304(c)")]
-    private static Finding LastDay(FactsAsOf facts, Waterfall fee, IReadOnlyList<Reading> record, OpenDays calendar)
+    public static Outcome? LastDay(FactsAsOf facts, Waterfall fee, OpenDays calendar)
     {
+        if (DesignLienToRecord.Readings(facts, calendar) is not { Count: > 0 } record)
+            return null;
         var readings = new List<Reading>(record.Count);
         foreach (var reading in record)
         {
@@ -120,14 +119,13 @@ internal static class DefaultNotice
         var (given, verdict) = Best(facts, fee);
         var standing = Deadline.StandingOf(facts.AsOf, readings, verdict == Verdict.Yes ? DaySpan.Of(given!.On) : null);
         var mayBeKept = verdict == Verdict.Open && DaySpan.Of(given!.On) is { } on && !Deadline.IsPast(on.Earliest, readings);
-        return Deadline.Finding("design-lien.demand-last-day", "Notice of demand and default to the landowner", mayBeKept ? Standing.InDoubt : standing, readings, calendar,
+        return new Outcome(Deadline.Of(mayBeKept ? Standing.InDoubt : standing, readings, calendar), new Words(
             () =>
             [
                 Reason.Of(Section, $"Not less than {facts.Numbers.On(Number.DefaultNotice, record[0].Day)} before the claim is recorded the landowner is given notice that demands payment, says that a default has occurred under the contract and states its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
                 given is not null ? Reason.Of(Section, $"{given.Amount} was demanded {DaySpan.Of(given.On)}.", [given]) : Reason.Of(Section, $"The file shows no demand."),
             ],
-            endKnown: true,
-            () => verdict == Verdict.Open && given is { OfDefault: null } ? [AskDefault(given)] : []);
+            () => verdict == Verdict.Open && given is { OfDefault: null } ? [AskDefault(given)] : []));
     }
 
     private static Question AskDefault(PaymentDemanded asked) =>

@@ -15,30 +15,39 @@ public static class DesignLienDays
     /// <param name="facts">The facts.</param>
     /// <param name="amounts">What may be claimed by each remedy.</param>
     /// <param name="calendar">The calendar.</param>
-    public static IReadOnlyList<Finding> Findings(FactsAsOf facts, Amounts amounts, OpenDays calendar)
+    /// <param name="converted">Where the action on a converted claim stands; null where none is recorded.</param>
+    internal static IReadOnlyList<Finding> Findings(FactsAsOf facts, Amounts amounts, OpenDays calendar, out Standing? converted)
     {
+        converted = null;
         if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional || amounts.Of(Remedy.DesignLien) is not { } fee)
             return [];
-        var findings = new List<Finding>();
         if (facts.Job.Work.Commenced is { } commenced && commenced <= facts.AsOf)
         {
-            findings.Add(DesignLienRight.Ended(commenced, fee));
-            Conversion.AddTo(findings, facts, fee, commenced, calendar);
-            return findings;
+            return
+            [
+                DesignLienRight.Finding(DesignLienRight.Ended(commenced), fee),
+                .. Conversion.Findings(facts, fee, commenced, calendar, out converted),
+            ];
         }
 
         var suits = Suits(facts, LienKind.Design, calendar);
         var last = DesignLienToRecord.LastDay(facts, fee, suits, calendar);
-        findings.Add(DesignLienRight.Finding(facts, fee, suits, last));
-        if (DefaultNotice.AddTo(findings, facts, fee, calendar) is { } notice)
+        var right = DesignLienRight.Of(facts, fee, suits, last.Standing);
+        var notice = DefaultNotice.LastDay(facts, fee, calendar);
+        if (notice is not null)
         {
-            findings[0] = DesignLienRight.WithNotice(findings[0], notice, facts.AsOf);
+            right = DesignLienRight.WithNotice(right, notice, facts.AsOf);
             last = DesignLienRight.WithNotice(last, notice, facts.AsOf);
         }
 
-        findings.Add(last);
+        var findings = new List<Finding> { DesignLienRight.Finding(right, fee) };
+        if (DefaultNotice.FirstDay(facts, fee) is { } first)
+            findings.Add(first);
+        if (DefaultNotice.Finding(notice) is { } toGive)
+            findings.Add(toGive);
+        findings.Add(DesignLienToRecord.Finding(last));
         if (suits is not null)
-            AddSuit(findings, facts, fee, suits, calendar);
+            findings.AddRange(Enforced(facts, fee, suits, calendar));
         return findings;
     }
 
@@ -69,27 +78,27 @@ public static class DesignLienDays
     /// their own, since neither preliminary notice nor the time to record a mechanics lien touches them (Civ. Code § 8308).
     /// </summary>
     [Rule("Civ. Code § 8308")]
-    private static void AddSuit(List<Finding> findings, FactsAsOf facts, Waterfall fee, ClaimSuits suits, OpenDays calendar)
+    private static IEnumerable<Finding> Enforced(FactsAsOf facts, Waterfall fee, ClaimSuits suits, OpenDays calendar)
     {
-        var toSue = DesignLienToSue.Finding(facts, suits, calendar);
-        findings.Add(toSue);
-        AddFollowing(findings, facts, fee, suits, toSue, calendar);
+        var toSue = DesignLienToSue.Of(facts, suits, calendar);
+        yield return DesignLienToSue.Finding(toSue);
+        foreach (var finding in Following(facts, fee, suits, toSue.Deadline, calendar))
+            yield return finding;
         if (DesignLienRelease.Finding(facts, fee, suits) is { } release)
-            findings.Add(release);
+            yield return release;
     }
 
     /// <summary>What follows the recording and the action, as of a mechanics lien.</summary>
-    internal static void AddFollowing(List<Finding> findings, FactsAsOf facts, Waterfall fee, ClaimSuits suits, Finding toSue, OpenDays calendar)
+    internal static IEnumerable<Finding> Following(FactsAsOf facts, Waterfall fee, ClaimSuits suits, Deadline toSue, OpenDays calendar)
     {
+        const string prefix = "design-lien.";
         foreach (var finding in AfterFiling.Findings(facts, suits, calendar))
-            findings.Add(Of(finding));
+            yield return finding.Under(prefix);
         if (ReleaseBond.Amount(facts, suits, fee) is { } bond)
-            findings.Add(Of(bond));
+            yield return bond.Under(prefix);
         if (ReleaseBond.LastDay(facts, suits, calendar) is { } onBond)
-            findings.Add(Of(onBond));
+            yield return onBond.Under(prefix);
         foreach (var finding in Release.OnDemand(facts, suits, toSue, calendar))
-            findings.Add(Of(finding));
+            yield return finding.Under(prefix);
     }
-
-    private static Finding Of(Finding finding) => finding with { Id = "design-lien." + finding.Id };
 }

@@ -11,14 +11,18 @@ internal static class DesignLienRight
 {
     /// <summary>Over by the commencement of the work.</summary>
     [Rule("Civ. Code § 8306(b)(1)")]
-    public static Finding Ended(LocalDate commenced, Waterfall fee) => Made(Standing.Lost, fee,
+    public static Outcome Ended(LocalDate commenced) => Made(Standing.Lost,
         [Reason.Of("Civ. Code § 8306(b)(1)", $"The work commenced on {commenced}: the design professional's lien before work is over; the mechanics lien of Civ. Code § 8400 stands (Civ. Code § 8310).")], []);
 
-    /// <summary>The finding <c>design-lien.right</c> before the work commences.</summary>
+    /// <summary>The right before the work commences.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="fee">What may be claimed.</param>
+    /// <param name="suits">The claims with their actions; null where none is recorded.</param>
+    /// <param name="last">Where the last day to record stands.</param>
     [Rule("Civ. Code § 8300")]
     [Rule("Civ. Code § 8302")]
     [Rule("Civ. Code § 8304")]
-    public static Finding Finding(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, Finding last)
+    public static Outcome Of(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, Standing last)
     {
         List<Reason> why =
         [
@@ -26,17 +30,17 @@ internal static class DesignLienRight
         ];
         var questions = new List<Question>();
         if (Bar(facts) is { } bar)
-            return Made(Standing.Lost, fee, [.. why, bar], []);
+            return Made(Standing.Lost, [.. why, bar], []);
         var site = AtRecording(facts, suits, why);
         if (site == Standing.Lost)
-            return Made(Standing.Lost, fee, why, []);
+            return Made(Standing.Lost, why, []);
         Ask(facts, fee, questions);
         var standing = Small(facts, why, questions) == Verdict.Yes ? Standing.Lost : questions.Count > 0 || site == Standing.InDoubt ? Standing.InDoubt : Standing.Open;
         if (standing != Standing.Lost)
             standing = WithClaim(facts, suits, last, standing, why);
         if (facts.All<PaymentDemanded>().Count == 0)
             why.Add(Reason.Of("Civ. Code § 8304(c)", $"Give the landowner notice of the demand, the default and the amount at least {facts.Numbers.On(Number.DefaultNotice, facts.AsOf)} before recording{MoneyKinds.PaymentDemanded:enter}."));
-        return Made(standing, fee, why, standing == Standing.Lost ? [] : questions);
+        return Made(standing, why, standing == Standing.Lost ? [] : questions);
     }
 
     [Rule("Civ. Code § 8300")]
@@ -107,35 +111,32 @@ internal static class DesignLienRight
     }
 
     // With its claim recorded the right is where the claim is; expired, where the time to record anew is.
-    private static Standing WithClaim(FactsAsOf facts, ClaimSuits? suits, Finding last, Standing standing, List<Reason> why)
+    private static Standing WithClaim(FactsAsOf facts, ClaimSuits? suits, Standing last, Standing standing, List<Reason> why)
     {
         if (suits?.Leading is { Standing: Standing.Lost } expired)
             why.Add(Reason.Of("Civ. Code § 8306(b)(2)", $"The lien recorded {expired.Recorded} expired {facts.Numbers.On(Number.SueOnDesignLien, expired.Recorded.Earliest)} after it, on {expired.FirstEnd}; another may be recorded only while the time of Civ. Code § 8312 runs.", [expired.Claim]));
-        if (last.Standing == Standing.Lost)
+        if (last == Standing.Lost)
         {
             why.Add(Reason.Of("Civ. Code § 8312", $"The time to record is over."));
             return Standing.Lost;
         }
 
-        if (last.Standing == Standing.InDoubt || suits is not null && suits.StandingOn(facts.AsOf) == Standing.InDoubt)
+        if (last == Standing.InDoubt || suits is not null && suits.StandingOn(facts.AsOf) == Standing.InDoubt)
             return Standing.InDoubt;
         return standing;
     }
 
     /// <summary>Once no other notice of default can be given in time, the right is no surer than the one that may have been given.</summary>
     [Rule("Civ. Code § 8304(c)")]
-    public static Finding WithNotice(Finding right, Finding notice, LocalDate asOf) =>
-        right.Standing == Standing.Open && notice.Standing == Standing.InDoubt && notice.ActBy < asOf
-            ? right with { Standing = Standing.InDoubt, Why = [.. right.Why, Reason.Of("Civ. Code § 8304(c)", $"Whether notice of the demand, the default and its amount was given in time is in doubt, and this needs it.", [.. notice.Why])] }
+    public static Outcome WithNotice(Outcome right, Outcome notice, LocalDate asOf) =>
+        right.Standing == Standing.Open && notice.Standing == Standing.InDoubt && notice.Deadline.ActBy < asOf
+            ? right.Limited(Standing.InDoubt, [.. right.Why, Reason.Of("Civ. Code § 8304(c)", $"Whether notice of the demand, the default and its amount was given in time is in doubt, and this needs it.", [.. notice.Why])])
             : right;
 
-    private static Finding Made(Standing standing, Waterfall fee, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions) => new()
-    {
-        Id = "design-lien.right",
-        Title = "Design professional's lien before work",
-        Standing = standing,
-        Amount = fee.IsUnknown ? null : fee.Demand,
-        Why = why,
-        Questions = questions,
-    };
+    private static Outcome Made(Standing standing, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions) =>
+        new(standing, new Words(why, questions));
+
+    /// <summary>The finding <c>design-lien.right</c>.</summary>
+    public static Finding Finding(Outcome right, Waterfall fee) =>
+        right.Finding("design-lien.right", "Design professional's lien before work") with { Amount = fee.IsUnknown ? null : fee.Demand };
 }

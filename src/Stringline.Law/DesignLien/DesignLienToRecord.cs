@@ -11,8 +11,8 @@ namespace Stringline.Law.DesignLien;
 /// <summary>The last day to record the claim of a design professional's lien (Civ. Code § 8312).</summary>
 internal static class DesignLienToRecord
 {
-    private const string Id = "design-lien.last-day";
-    private const string Title = "Design professional's lien: last day to record";
+    /// <summary>The finding <c>design-lien.last-day</c>.</summary>
+    public static Finding Finding(Outcome lastDay) => lastDay.Finding("design-lien.last-day", "Design professional's lien: last day to record");
 
     /// <summary>The readings of the last day; empty where the file does not say since when the claimant knows that the work will not be commenced.</summary>
     public static IReadOnlyList<Reading> Readings(FactsAsOf facts, OpenDays calendar)
@@ -33,31 +33,29 @@ internal static class DesignLienToRecord
     }
 
     /// <summary>
-    /// The finding <c>design-lien.last-day</c>. A claim keeps it only while it is alive, only if it is surely one of this lien and lacks nothing, and only if
+    /// The last day, and whether a claim keeps it. A claim keeps it only while it is alive, only if it is surely one of this lien and lacks nothing, and only if
     /// the notice of default came ten days before; one that expired leaves the time that is left to record again, and one that may have expired is in
     /// doubt so long.
     /// </summary>
     [Rule("Civ. Code § 8312")]
-    public static Finding LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)
+    public static Outcome LastDay(FactsAsOf facts, Waterfall fee, ClaimSuits? suits, OpenDays calendar)
     {
         var readings = Readings(facts, calendar);
         var (recorded, standing) = Kept(facts, fee, suits, readings);
         var days = facts.Numbers.On(Number.RecordDesignLien, readings.Count == 0 ? facts.AsOf : facts.All<WorkWillNotCommence>()[^1].On.Earliest ?? facts.AsOf);
         if (readings.Count == 0)
         {
-            return Deadline.Finding(Id, Title, recorded is null ? Standing.NotYet : standing, [], calendar,
+            return new Outcome(Deadline.WithoutDay(recorded is null ? Standing.NotYet : standing), new Words(
                 () => [Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know that the work will not be commenced; the file does not say since when."), .. About(facts, fee, recorded)],
-                endKnown: true,
-                () => [new Question($"Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale?{WorkKinds.WorkWillNotCommence:aside}", days.Count)]);
+                () => [new Question($"Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale?{WorkKinds.WorkWillNotCommence:aside}", days.Count)]));
         }
 
-        return Deadline.Finding(Id, Title, recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar,
+        return new Outcome(Deadline.Of(recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar), new Words(
             () =>
             [
                 Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know {DaySpan.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),
                 .. About(facts, fee, recorded),
-            ],
-            endKnown: true);
+            ]));
     }
 
     // The claim that keeps it best, of those that are alive.

@@ -10,11 +10,10 @@ namespace Stringline.Law.Enforcement;
 public static class ActionDays
 {
     private const string Section = "Civ. Code § 8460(a)";
-    private const string Id = "enforcement.last-day";
-    private const string Title = "Action to enforce the lien";
+    internal const string Title = "Action to enforce the lien";
 
     /// <summary>
-    /// The finding <c>enforcement.last-day</c>: 90 days after recording; where a notice of credit holds, its time instead. Without an action
+    /// The time to sue: 90 days after recording; where a notice of credit holds, its time instead. Without an action
     /// the claim expires.
     /// </summary>
     /// <param name="facts">The facts.</param>
@@ -22,17 +21,17 @@ public static class ActionDays
     /// <param name="credit">The time to sue after credit; null where none is recorded.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8460(a)")]
-    public static Finding Finding(FactsAsOf facts, ClaimSuits suits, Finding? credit, OpenDays calendar)
+    public static Outcome Of(FactsAsOf facts, ClaimSuits suits, Outcome? credit, OpenDays calendar)
     {
         if (suits.Leading is not { } leading)
         {
-            return Deadline.Finding(Id, Title, Standing.NotYet, [], calendar,
-                [Reason.Of(Section, $"An action must be brought within {facts.Numbers.On(Number.SueOnClaim, facts.AsOf)} after the claim is recorded; none that counts is recorded yet.")]);
+            return new Outcome(Deadline.WithoutDay(Standing.NotYet), new Words(
+                () => [Reason.Of(Section, $"An action must be brought within {facts.Numbers.On(Number.SueOnClaim, facts.AsOf)} after the claim is recorded; none that counts is recorded yet.")]));
         }
 
         // Subdivision (a) does not apply where a notice of credit is recorded (Civ. Code § 8460(b)).
         if (credit is not null && suits.Released != Verdict.Yes)
-            return credit with { Id = Id, Title = Title };
+            return credit;
         var standing = suits.Released switch
         {
             Verdict.Yes => Standing.Done,
@@ -41,9 +40,13 @@ public static class ActionDays
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
         var readings = Readings(suits, standing);
-        return Deadline.Finding(Id, Title, standing, readings, calendar,
-            () => WhyAction.Of(facts, suits, standing, calendar), leading.Stay is not { Until: null }, () => WhyAction.Ask(facts, suits, standing, calendar));
+        return new Outcome(
+            Deadline.Of(standing, readings, calendar, endKnown: leading.Stay is not { Until: null }),
+            new Words(() => WhyAction.Of(facts, suits, standing, calendar), () => WhyAction.Ask(facts, suits, standing, calendar)));
     }
+
+    /// <summary>The finding <c>enforcement.last-day</c>.</summary>
+    internal static Finding Finding(Outcome action) => action.Finding("enforcement.last-day", Title);
 
     /// <summary>
     /// An action on a claim is worth no more than the claim: one that may have come too early or too late, before the preliminary notice, in the
@@ -55,9 +58,9 @@ public static class ActionDays
         standing is Standing.Open or Standing.Kept && WhyDoubtful(facts, suits, leading.Claim) is not null ? Standing.InDoubt : standing;
 
     /// <summary>The same of a credit, which gives time to sue on the claim (Civ. Code § 8460(b)).</summary>
-    internal static Finding? NoBetterThanItsClaim(FactsAsOf facts, ClaimSuits suits, Finding? finding) =>
-        finding is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading && WhyDoubtful(facts, suits, leading.Claim) is { } why
-            ? finding with { Standing = Standing.InDoubt, Why = [why, .. finding.Why] } : finding;
+    internal static Outcome? NoBetterThanItsClaim(FactsAsOf facts, ClaimSuits suits, Outcome? credit) =>
+        credit is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading && WhyDoubtful(facts, suits, leading.Claim) is { } why
+            ? credit.Limited(Standing.InDoubt, [why, .. credit.Why]) : credit;
 
     private static Reason? WhyDoubtful(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim) =>
         WhichLien.Of(facts, claim) is null ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} does not say which lien it is for, and this goes with the mechanics lien.", [claim])

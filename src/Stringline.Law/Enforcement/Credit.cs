@@ -10,13 +10,13 @@ namespace Stringline.Law.Enforcement;
 public static class Credit
 {
     /// <summary>
-    /// The finding <c>credit.last-day</c>: claimant and owner agree on credit, and notice of the fact and its terms is recorded within 90 days
+    /// The last day to record it: claimant and owner agree on credit, and notice of the fact and its terms is recorded within 90 days
     /// after the claim; or later, but then only before a purchaser or encumbrancer in good faith and for value. Credit may be given more
     /// than once (Richards v. Hillside Development (1960) 177 Cal.App.2d 776). None where the claim is sued on, or bonded.
     /// </summary>
     [Rule("Civ. Code § 8460(b)(1)")]
     [Rule("Civ. Code § 8460(b)(2)")]
-    public static Finding? ToRecord(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
+    public static Outcome? ToRecord(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
     {
         if (suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
             return null;
@@ -45,7 +45,7 @@ public static class Credit
             $"{days} after the claim of {earlier.Recorded} was recorded, if the later one is the same claim", days.LastDay(earlier.Recorded.Earliest), calendar);
     }
 
-    private static Finding ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings, Standing? recorded, OpenDays calendar)
+    private static Outcome ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings, Standing? recorded, OpenDays calendar)
     {
         var lastDay = readings[0].Day;
         // Past that day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.
@@ -56,9 +56,12 @@ public static class Credit
             _ => recorded ?? (facts.AsOf <= lastDay ? Standing.Open
                 : suits.StandingOn(facts.AsOf) == Standing.Lost ? Standing.Lost : Standing.InDoubt),
         };
-        return Deadline.Finding("credit.last-day", "Notice of credit: last day to record", standing, readings, calendar,
-            () => WhyToRecord(facts, leading, lastDay), endKnown: false);
+        return new Outcome(
+            Deadline.Of(standing, readings, calendar, endKnown: false), new Words(() => WhyToRecord(facts, leading, lastDay)));
     }
+
+    /// <summary>The finding <c>credit.last-day</c>, where a claim is recorded.</summary>
+    internal static Finding? Finding(Outcome? toRecord) => toRecord?.Finding("credit.last-day", "Notice of credit: last day to record");
 
     private static List<Reason> WhyToRecord(FactsAsOf facts, ClaimSuit leading, LocalDate lastDay)
     {
@@ -122,8 +125,8 @@ public static class Credit
         return standing;
     }
 
-    /// <summary>The finding <c>credit.enforcement-last-day</c>, once a notice of credit that concerns the claim is recorded; null before.</summary>
-    public static Finding? ToSue(FactsAsOf facts, ClaimSuits suits, CompletionReadings completion, OpenDays calendar)
+    /// <summary>The time to sue after it, once a notice of credit that concerns the claim is recorded; null before.</summary>
+    public static Outcome? ToSue(FactsAsOf facts, ClaimSuits suits, CompletionReadings completion, OpenDays calendar)
     {
         if (suits.Leading is not { } leading)
             return null;
@@ -134,6 +137,6 @@ public static class Credit
                 (credits ??= []).Add(credit);
         }
 
-        return credits is null ? null : CreditToSue.Finding(facts, suits, leading, credits, completion, calendar);
+        return credits is null ? null : CreditToSue.Of(facts, suits, leading, credits, completion, calendar);
     }
 }

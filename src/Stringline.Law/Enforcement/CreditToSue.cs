@@ -17,7 +17,7 @@ internal static class CreditToSue
     /// beside.
     /// </summary>
     [Rule("Civ. Code § 8460(b)")]
-    public static Finding Finding(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
+    public static Outcome Of(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
     {
         var toRecord = facts.Numbers.On(Number.RecordCredit, leading.Recorded.Earliest);
         var toSue = facts.Numbers.On(Number.SueOnClaim, leading.Recorded.Earliest);
@@ -111,7 +111,10 @@ internal static class CreditToSue
             Verdict.No => suit.Standing,
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
-        return Deadline.Finding("credit.enforcement-last-day", "Action after credit", standing, readings, calendar, why,
-            questions: [new Question($"Is the agreement on credit mutual and signed by the owner? It must be one of claimant and owner.")]);
+        return new Outcome(Deadline.Of(standing, readings, calendar), new Words(why,
+            [new Question($"Is the agreement on credit mutual and signed by the owner? It must be one of claimant and owner.")]));
     }
+
+    /// <summary>The finding <c>credit.enforcement-last-day</c>, where a credit is recorded.</summary>
+    public static Finding? Finding(Outcome? credit) => credit?.Finding("credit.enforcement-last-day", "Action after credit");
 }

@@ -17,9 +17,9 @@ internal static class DebtDays
     [Rule("Civ. Code § 8468(a)")]
     [Rule("Code Civ. Proc. § 337", Since = "2019-01-01")]
     [Rule("Code Civ. Proc. § 339", Since = "1997-01-01")]
-    public static Finding? Finding(FactsAsOf facts, Finding right, OpenDays calendar)
+    public static Finding? Finding(FactsAsOf facts, Standing right, OpenDays calendar)
     {
-        if (right.Standing != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
+        if (right != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
             return null;
         return OnceLost(facts, first, last, calendar);
     }
@@ -45,7 +45,8 @@ internal static class DebtDays
         var inWriting = facts.Numbers.On(Number.DebtInWriting, first.Earliest);
         var notInWriting = facts.Numbers.On(Number.DebtNotInWriting, first.Earliest);
 
-        return Deadline.Finding("debt.last-day", "Action on the debt itself", Deadline.StandingOf(facts.AsOf, readings, Filed(facts), endFirm: false), readings, calendar,
+        return Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, Filed(facts), endFirm: false), readings, calendar, endKnown: false)
+            .Finding("debt.last-day", "Action on the debt itself",
             () =>
             [
                 Reason.Of("Civ. Code § 8468(a)", $"The lien is lost, the debt is not: the one who owes it may be sued on it. An application for a writ of attachment refers to this section."),
@@ -53,7 +54,6 @@ internal static class DebtDays
                 facts.Job.Contract.Written != true ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within {notInWriting.Spelled}.") : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
                 .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
             ],
-            endKnown: false,
             facts.Job.Contract.Written is null ? () => [new Question($"Is the contract in writing?{HeadField.ContractWritten:aside}")] : null);
     }
 

@@ -22,11 +22,11 @@ internal static class LaterClaim
 
         if (later is null)
             return null;
-        return Deadline.Finding("enforcement.later-claim-last-day", "Bring the later claim into the action", later.Standing, later.Readings, calendar,
+        return Deadline.Of(later.Standing, later.Readings, calendar)
+            .Finding("enforcement.later-claim-last-day", "Bring the later claim into the action",
             () =>
             [
                 Reason.Of("Civ. Code § 8460(a)", $"The claim recorded {later.Recorded} has {later.DaysToSue(facts)} of its own. Bring it into the action on the claim recorded {sued.Recorded} by a supplemental complaint by {later.FirstEnd}, and enter it{ClaimKinds.ActionFiled.At("claim"):aside}; until the court has it, release nothing.", [later.Claim, sued.Claim]),
-            ],
-            endKnown: true);
+            ]);
     }
 }

@@ -28,8 +28,9 @@ internal static class LisPendens
         }
 
         var standing = Deadline.StandingOf(facts.AsOf, readings, best is null ? null : DaySpan.Of(best.On), endFirm: false);
-        return Deadline.Finding("lis-pendens.last-day", "Notice of pendency of action", good == Verdict.Open ? Standing.InDoubt : standing, readings, calendar,
-            () => Why(facts, action, filed, last), endKnown: true, () => Ask(facts, filed));
+        return Deadline.Of(good == Verdict.Open ? Standing.InDoubt : standing, readings, calendar)
+            .Finding("lis-pendens.last-day", "Notice of pendency of action",
+            () => Why(facts, action, filed, last), () => Ask(facts, filed));
     }
 
     /// <summary>

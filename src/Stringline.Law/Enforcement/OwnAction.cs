@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -56,8 +57,8 @@ internal static class OwnAction
         /// <summary>Where a deadline stands that such a day would keep: in doubt where that hangs on whose day it is.</summary>
         public Standing Standing(LocalDate asOf, IReadOnlyList<Reading> readings, bool endFirm)
         {
-            var sure = Counting.Deadline.StandingOf(asOf, readings, Surely, endFirm);
-            return Perhaps is null || Perhaps == Surely || Counting.Deadline.StandingOf(asOf, readings, Perhaps, endFirm) == sure ? sure : Reasoning.Standing.InDoubt;
+            var sure = Deadline.StandingOf(asOf, readings, Surely, endFirm);
+            return Perhaps is null || Perhaps == Surely || Deadline.StandingOf(asOf, readings, Perhaps, endFirm) == sure ? sure : Reasoning.Standing.InDoubt;
         }
     }
 

@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Enforcement;
 

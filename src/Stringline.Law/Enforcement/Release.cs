@@ -12,17 +12,17 @@ public static class Release
     /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c>, <c>release.hearing</c>, <c>release.when-paid</c> and <c>release.partial</c>, where they apply.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="suits">The claims in force with their actions.</param>
-    /// <param name="timeToSue">The finding <c>enforcement.last-day</c>.</param>
+    /// <param name="timeToSue">The time to sue.</param>
     /// <param name="demand">The demand.</param>
     /// <param name="calendar">The calendar.</param>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, Waterfall demand, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, Deadline timeToSue, Waterfall demand, OpenDays calendar)
     {
         // Most jobs have no claim on record yet.
         return suits.Leading is null && suits.Counts is null && facts.All<ReleasePetitionServed>().Count == 0
             ? [] : OfClaim(facts, suits, timeToSue, demand, calendar);
     }
 
-    private static IEnumerable<Finding> OfClaim(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, Waterfall demand, OpenDays calendar)
+    private static IEnumerable<Finding> OfClaim(FactsAsOf facts, ClaimSuits suits, Deadline timeToSue, Waterfall demand, OpenDays calendar)
     {
         foreach (var finding in OnDemand(facts, suits, timeToSue, calendar))
             yield return finding;
@@ -37,7 +37,7 @@ public static class Release
     }
 
     /// <summary>The owner's demand and its petition alone, for a claim of any lien.</summary>
-    internal static IEnumerable<Finding> OnDemand(FactsAsOf facts, ClaimSuits suits, Finding timeToSue, OpenDays calendar)
+    internal static IEnumerable<Finding> OnDemand(FactsAsOf facts, ClaimSuits suits, Deadline timeToSue, OpenDays calendar)
     {
         // On land that a bond has freed there is nothing for the owner to petition for.
         if (suits.Released == Verdict.Yes || suits.Leading is not { } leading || ReleaseBond.Freeing(facts, leading) is not null)
@@ -70,7 +70,7 @@ public static class Release
     /// </summary>
     [Rule("Civ. Code § 8416(a)(1)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 8482", Sure = Sure.OurReading)]
-    private static Finding WhenPaid(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim, Finding timeToSue, OpenDays calendar)
+    private static Finding WhenPaid(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim, Deadline timeToSue, OpenDays calendar)
     {
         var paid = PaidOn(facts) ?? facts.AsOf;
         var asked = suits.Leading is { } leading ? Asked(facts, leading) : null;
@@ -82,8 +82,8 @@ public static class Release
                 ? (Sentence)$"our target: as if the owner gave its {days.Spelled}’ notice on the day it paid"
                 : $"the day before the owner may petition, {days.Spelled} after its notice",
             beforePetition, calendar);
-        return Deadline.Finding(
-            "release.when-paid", "Release the claim", Deadline.StandingOf(facts.AsOf, [reading], null, endFirm: false), [reading], calendar,
+        return Deadline.Of(Deadline.StandingOf(facts.AsOf, [reading], null, endFirm: false), [reading], calendar)
+            .Finding("release.when-paid", "Release the claim",
             () =>
             [
                 Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim]),
@@ -93,8 +93,7 @@ public static class Release
                 timeToSue.Band is { } runs && timeToSue.Standing is not (Standing.Kept or Standing.Done)
                     ? Reason.Of("Civ. Code § 8480(a)", $"No petition lies before {runs.Earliest.Day.PlusDays(1)}, the day after the time to sue. That is no reason to wait: nothing is due any more.")
                     : Reason.Of("Civ. Code § 8480(a)", $"A petition lies only where no action was brought in time; a paid claim is released all the same, and an action on it is dismissed."),
-            ],
-            endKnown: true);
+            ]);
     }
 
     // The day on which the last of it was paid, credited or waived.

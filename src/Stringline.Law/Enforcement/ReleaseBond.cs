@@ -138,7 +138,8 @@ public static class ReleaseBond
             readings.AddRange(Deadline.Months($"{months.Spelled}, if notice was given when the bond was recorded", recorded.Earliest, months, calendar));
         var toSue = facts.Numbers.On(Number.SueOnClaim, suits.Counts!.On.Earliest ?? facts.AsOf);
         var standing = readings.Count == 0 ? Standing.InDoubt : StandingOf(facts, suits, readings, endFirm: bond.NoticeGiven is not null);
-        return Deadline.Finding("release-bond.action-last-day", "Action on the release bond", standing, readings, calendar,
+        return Deadline.Of(standing, readings, calendar, endKnown: bond.NoticeGiven is not null)
+            .Finding("release-bond.action-last-day", "Action on the release bond",
             () =>
             [
                 bond.NoticeGiven is { } given
@@ -147,7 +148,6 @@ public static class ReleaseBond
                 Reason.Of("Civ. Code § 8424(c)", $"A bond of the full amount frees the land from the claim and from the action: no notice of pendency is recorded after it, and its principal and surety are named in the action."),
                 Reason.Of("Civ. Code § 8424(d)", $"Whether the {toSue} of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
             ],
-            endKnown: bond.NoticeGiven is not null,
             bond.NoticeGiven is null ? () => [new Question($"On which day was notice of the release bond, with a copy, given to the claimant?{OwnerKinds.ReleaseBondRecorded.At("noticeGiven"):aside}") { Corrects = bond }] : null);
     }
 

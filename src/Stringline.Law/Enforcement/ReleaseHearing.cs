@@ -33,8 +33,8 @@ internal static class ReleaseHearing
         var ended = false;
         foreach (var end in facts.All<ActionEnded>())
             ended |= end.On.Latest >= on.Earliest;
-        return Deadline.Finding("release.hearing", "Answer the petition for release",
-            ended ? Standing.Done : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
+        return Deadline.Of(ended ? Standing.Done : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar, endKnown: petition.Hearing is not null)
+            .Finding("release.hearing", "Answer the petition for release",
             () =>
             [
                 Reason.Of("Civ. Code § 8488(a)", $"A petition for release was served {on}. Answer it before the hearing: the claimant has the burden of proving that the lien is valid, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). Ask the court by when papers are filed.", [petition]),
@@ -42,7 +42,6 @@ internal static class ReleaseHearing
                     ? Reason.Of("Civ. Code § 8486(b)", $"Service was complete on {served.Earliest}, less than {notice} before the hearing on {hearing}: object to it; the petitioner has the burden of proving service in time.", [petition])
                     : Reason.Of("Civ. Code § 8486(b)", $"The petition is served at least {notice} before the hearing; by mail service is complete on the {byMail.Ordinal} day (Civ. Code § 8486(c)).", [petition]),
             ],
-            endKnown: petition.Hearing is not null,
             () =>
             [
                 .. petition.Hearing is null ? [new Question($"On which day is the petition for release heard?{OwnerKinds.ReleasePetitionServed.At("hearing"):aside}") { Corrects = petition }] : Array.Empty<Question>(),

@@ -14,18 +14,18 @@ internal static class ReleasePetition
     /// </summary>
     [Rule("Civ. Code § 8482")]
     [Rule("Civ. Code § 8488(c)")]
-    public static Finding AnswerBy(FactsAsOf facts, ReleaseDemanded asked, Finding timeToSue, OpenDays calendar)
+    public static Finding AnswerBy(FactsAsOf facts, ReleaseDemanded asked, Deadline timeToSue, OpenDays calendar)
     {
         const string id = "release.answer-by", title = "Answer the owner's demand for release";
         if (timeToSue.Standing is Standing.Kept or Standing.Done)
         {
-            return Deadline.Finding(id, title, Standing.Kept, [], calendar,
+            return Deadline.WithoutDay(Standing.Kept).Finding(id, title,
                 [Reason.Of("Civ. Code § 8480(a)", $"Release demanded {DaySpan.Of(asked.On)}. No petition lies where the action was brought in time. Do not release the claim unless it is paid.", [asked])]);
         }
 
         if (timeToSue.Band is not { } band || timeToSue.Standing is Standing.Open or Standing.NotYet)
         {
-            return Deadline.Finding(id, title, Standing.NotYet, [], calendar,
+            return Deadline.WithoutDay(Standing.NotYet).Finding(id, title,
                 [timeToSue.Band is { } runs
                     ? Reason.Of("Civ. Code § 8480(a)", $"Release demanded {DaySpan.Of(asked.On)}. No petition lies before {First(facts, asked, runs.Earliest.Day)}, and none at all once the action is brought in time. Do not release the claim unless it is paid.", [asked])
                     : Reason.Of("Civ. Code § 8480(a)", $"Release demanded {DaySpan.Of(asked.On)}. No petition lies while the time to sue runs. Do not release the claim unless it is paid.", [asked])]);
@@ -33,14 +33,13 @@ internal static class ReleasePetition
 
         var first = First(facts, asked, band.Earliest.Day);
         Reading[] readings = [Deadline.Own($"the day before the owner may petition", first.PlusDays(-1), calendar)];
-        return Deadline.Finding(id, title, Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
+        return Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar).Finding(id, title,
             () =>
             [
                 timeToSue.Standing == Standing.Lost
                     ? Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}; from {first} the owner may petition for a release order, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). An expired claim is better released before.", [asked])
                     : Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}; if the time to sue is over the owner may petition for a release order from {first}, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). Whether it is over is in doubt: answer with why the claim stands.", [asked]),
-            ],
-            endKnown: true);
+            ]);
     }
 
     /// <summary>The first day of the petition: the later of the day after the time to sue and the tenth day after the demand.</summary>

@@ -13,7 +13,8 @@ internal static class StayNotice
     {
         if (suits.Released == Verdict.Yes || suits.Leading is not { Stay: { } stay, Standing: Standing.Open or Standing.InDoubt } leading || !stay.IsOn(facts.AsOf))
             return null;
-        return Deadline.Finding("enforcement.stay-notice-last-day", "Do not sue: notice under 11 U.S.C. § 546(b)", leading.Standing, leading.Readings, calendar,
-            () => [stay.InsteadOfSuit(leading.FirstEnd)], endKnown: true);
+        return Deadline.Of(leading.Standing, leading.Readings, calendar)
+            .Finding("enforcement.stay-notice-last-day", "Do not sue: notice under 11 U.S.C. § 546(b)",
+            () => [stay.InsteadOfSuit(leading.FirstEnd)]);
     }
 }

@@ -1,8 +1,6 @@
 using System.Runtime.CompilerServices;
-using Stringline.Law.Completion;
+using Stringline.Law.Counting;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
-using Stringline.Law.StopPaymentNotice;
 
 namespace Stringline.Law.Facts;
 
@@ -107,12 +105,24 @@ public sealed class FactsAsOf
     private readonly int count;
     private IReadOnlyList<Entry>? leftOut;
     private NoticeGiven[]? preliminary;
+    private object[] workedOut = [];
 
-    /// <summary>The stops of labor, kept once <see cref="LaborStop.Of"/> has looked for them: half a dozen rules ask for them.</summary>
-    internal IReadOnlyList<LaborStop>? Stops { get; set; }
+    /// <summary>What a rule has worked out from these facts alone, made when it is first asked for: half a dozen rules may ask for it.</summary>
+    /// <typeparam name="T">Its type, by which it is kept: one such thing for all facts.</typeparam>
+    /// <param name="make">Makes it.</param>
+    internal T Once<T>(Func<FactsAsOf, T> make) where T : class
+    {
+        foreach (var known in workedOut)
+        {
+            if (known is T found)
+                return found;
+        }
 
-    /// <summary>The releases of stop payment notices, kept once <see cref="StopPaymentReleases"/> has put them in order.</summary>
-    internal ReleasesByNotice? Releases { get; set; }
+        var made = make(this);
+        // Two threads may both make it, and it is the same; what one of them loses is made again.
+        workedOut = [.. workedOut, made];
+        return made;
+    }
 
     /// <summary>The numbers of the law under which the facts are judged.</summary>
     public NumberTable Numbers { get; }

@@ -9,7 +9,7 @@ namespace Stringline.Law.FederalWork;
 
 /// <summary>
 /// A pointer to the payment bond on federal work (40 U.S.C. §§ 3131-3134): the notice, and the first and last day to sue.
-/// Not modelled: thresholds, tiers beyond the second, and everything else.
+/// Not modeled: thresholds, tiers beyond the second, and everything else.
 /// </summary>
 public static class FederalBond
 {
@@ -38,7 +38,7 @@ public static class FederalBond
             Title = "Action on the federal payment bond: first day",
             Standing = facts.AsOf >= first ? Standing.Open : Standing.NotYet,
             Readings = from,
-            Band = Deadline.Band(from),
+            Band = Deadline.BandOver(from),
             Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within {wait} after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
         };
         var year = facts.Numbers.On(Number.SueOnFederalBond, last.Earliest);
@@ -46,14 +46,15 @@ public static class FederalBond
         var stay = ActionOnBond.StayOf(facts, until);
         var standing = ActionOnBond.StandingOf(facts, until, endFirm: true, new DaySpan(first, first), stay);
         stay?.AddTo(until, standing);
-        var action = Deadline.Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day", standing, until, calendar,
+        var action = Deadline.Of(standing, until, calendar, endKnown: stay is not { HasNoEnd: true })
+            .Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day",
             [
                 Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than {year.Spelled} after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
                 .. Actions(facts, first, standing == Standing.Kept),
                 .. ActionOnBond.WhyStayed(facts, stay, standing),
-            ], stay is not { HasNoEnd: true }, [.. ActionOnBond.Questions(facts), .. ActionOnBond.AskStay(stay, standing)]);
+            ], [.. ActionOnBond.Questions(facts), .. ActionOnBond.AskStay(stay, standing)]);
         yield return action;
-        if (stay?.Instead(facts, "federal-bond.stay-last-day", action) is { } instead)
+        if (stay?.Instead(facts, "federal-bond.stay-last-day", action.Deadline) is { } instead)
             yield return instead;
     }
 
@@ -119,7 +120,8 @@ public static class FederalBond
         ];
 
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    private static Finding NoNotice(OpenDays calendar) => Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", Standing.Kept, [], calendar,
+    private static Finding NoNotice(OpenDays calendar) => Deadline.WithoutDay(Standing.Kept)
+        .Finding("federal-bond.notice-last-day", "Notice to the prime contractor",
         [Reason.Of("40 U.S.C. § 3133(b)(2)", $"The claimant has a contract with the prime contractor, so no notice to it is needed.")]);
 
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
@@ -129,12 +131,12 @@ public static class FederalBond
     {
         var days = facts.Numbers.On(Number.FederalBondNotice, last.Earliest);
         var readings = Readings(facts, last, $"{days.Text} after last furnishing", days.Id, calendar);
-        return Deadline.Finding("federal-bond.notice-last-day", "Notice to the prime contractor", notice.StandingOn(facts.AsOf, readings), readings, calendar,
+        return Deadline.Of(notice.StandingOn(facts.AsOf, readings), readings, calendar)
+            .Finding("federal-bond.notice-last-day", "Notice to the prime contractor",
             [
                 Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within {days} after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
                 .. notice.Why,
             ],
-            questions:
             [
                 .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond.{HeadField.PartiesWorksUnder:aside}")] : [],
                 .. notice.Questions,

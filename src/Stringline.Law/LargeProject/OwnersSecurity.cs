@@ -1,8 +1,8 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.LargeProject;
 
@@ -101,7 +101,7 @@ public static class OwnersSecurity
                 : facts.AsOf < first ? Standing.NotYet
                 : isGood && held.Is == Verdict.No && IsOwed(facts) ? Standing.Open : Standing.InDoubt,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why =
             [
                 Reason.Of("Civ. Code § 8712", $"Security was demanded {on}. If it is not there within {wait}, work may be suspended from {first} until it is.", [demand]),

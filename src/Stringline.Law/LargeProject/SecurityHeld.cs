@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
@@ -37,5 +38,6 @@ internal readonly record struct SecurityHeld(Verdict Is, SecurityProvided? Entry
             given.Amount is null ? new Question($"How much is the security? At least {facts.Numbers.On(Number.OwnersSecurity, facts.Job.Contract.On ?? facts.AsOf)} of the price is owed.{DisputeKinds.SecurityProvided.At("amount"):aside}") { Corrects = given } : null);
     }
 
-    private static string GivenOn(SecurityProvided given) => DaySpan.Of(given.On) is { } on ? $"provided {on}" : "provided on a day that the file does not give";
+    private static Sentence GivenOn(SecurityProvided given) =>
+        DaySpan.Of(given.On) is { } on ? (Sentence)$"provided {on}" : $"provided on a day that the file does not give";
 }

@@ -15,14 +15,14 @@ internal static class Exemptions
         || claimant is { Role: ClaimantRole.Supplier or ClaimantRole.EquipmentLessor, Installs: true };
 
     /// <summary>The file says nothing about a license.</summary>
-    public static Finding WhereTheFileIsSilent(Claimant claimant) => ActsAsContractor(claimant)
+    public static Outcome WhereTheFileIsSilent(Claimant claimant) => ActsAsContractor(claimant)
         ? LicenseGate.Answer(Standing.InDoubt,
             [Reason.Of(LicenseGate.Bar, $"A contractor must be licensed on every day of its work; the file says nothing about a license.")],
             [new Question($"Was a contractor's license needed, and on which days was it active?{HeadField.ClaimantLicense:aside}")])
         : LicenseGate.Answer(Standing.Kept, [Assumed(claimant.Role)], Ask(claimant));
 
     /// <summary>The file says that no license is needed.</summary>
-    public static Finding NotRequired(FactsAsOf facts) => ActsAsContractor(facts.Job.Claimant)
+    public static Outcome NotRequired(FactsAsOf facts) => ActsAsContractor(facts.Job.Claimant)
         ? LicenseGate.Answer(Standing.InDoubt,
             [Reason.Of(LicenseGate.Bar, $"The file says that no license is needed, but the claimant is a contractor; the minor-work exemption ends at {facts.Numbers.On(Number.MinorWork, facts.Job.Contract.On ?? facts.AsOf)} for the whole undertaking, asks that no permit is needed and that nobody is employed, and is never open where the work is only a part of a larger one (Bus. & Prof. Code § 7048).")],
             [new Question($"On which exemption does the claimant, a contractor, rely?{HeadField.ClaimantLicense:aside}")])

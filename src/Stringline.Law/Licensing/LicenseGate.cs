@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -10,19 +11,19 @@ public static class LicenseGate
     internal const string Bar = "Bus. & Prof. Code § 7031(a)";
 
     /// <summary>
-    /// The license finding. One day without a license that the work needs bars all recovery, and the lien with it, unless a court finds that
+    /// The answer on the license. One day without a license that the work needs bars all recovery, and the lien with it, unless a court finds that
     /// the license law was substantially complied with.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7031(a)", Since = "2021-01-01")]
     [Rule("Bus. & Prof. Code § 7031(c)", Since = "2021-01-01")]
-    public static Finding Assess(FactsAsOf facts) => facts.Job.Claimant.License switch
+    public static Outcome Of(FactsAsOf facts) => facts.Job.Claimant.License switch
     {
         null => Exemptions.WhereTheFileIsSilent(facts.Job.Claimant),
         { Required: false } => Exemptions.NotRequired(facts),
         { } license => Required(facts, license),
     };
 
-    private static Finding Required(FactsAsOf facts, License license)
+    private static Outcome Required(FactsAsOf facts, License license)
     {
         if (license.Active.Count == 0)
         {
@@ -54,11 +55,11 @@ public static class LicenseGate
     // Performance ends when the claimant has ceased, which may be after the last furnishing that is entered.
     private static LocalDate? PerformedUntil(FactsAsOf facts) => facts.All<FurnishingEnded>() is [.., var ended] ? ended.On.Latest : null;
 
-    private static Finding AfterTheLastFurnishing(FactsAsOf facts, LocalDate after, LocalDate until) => Answer(Standing.InDoubt,
+    private static Outcome AfterTheLastFurnishing(FactsAsOf facts, LocalDate after, LocalDate until) => Answer(Standing.InDoubt,
         [Reason.Of(Bar, $"No license was active on {after}, and the work ended only by {until}: the license must be active at all times during the performance."), .. MoneyBack(facts)],
         [new Question($"What was done for the job after {after.PlusDays(-1):iso}? If anything was, there was no license for it.{WorkKinds.Furnished:aside}"), .. SubstantialCompliance(facts.Job.Claimant.License!)]);
 
-    private static Finding WithAGap(FactsAsOf facts, License license, ReinstatedSpans spans, DaySpan first, DaySpan last, LocalDate gap)
+    private static Outcome WithAGap(FactsAsOf facts, License license, ReinstatedSpans spans, DaySpan first, DaySpan last, LocalDate gap)
     {
         if (SurelyWithout(spans.AtMost, first, last) is not { } without)
         {
@@ -120,7 +121,7 @@ public static class LicenseGate
         new Question($"Did the claimant act promptly and in good faith to cure the lapse once it learned of it?{HeadField.ClaimantLicenseGoodFaith:aside}"),
     ];
 
-    private static Finding NeverLicensed(FactsAsOf facts, Sentence words, ReinstatedSpans? spans = null) => Answer(Standing.Lost,
+    private static Outcome NeverLicensed(FactsAsOf facts, Sentence words, ReinstatedSpans? spans = null) => Answer(Standing.Lost,
     [
         Reason.Of(Bar, words),
         .. spans?.Why ?? [],
@@ -143,15 +144,11 @@ public static class LicenseGate
     /// </summary>
     [Rule("Bus. & Prof. Code § 7031(d)", Since = "2021-01-01")]
     [Rule("Bus. & Prof. Code § 7125.2", Since = "2003-01-01")]
-    private static Finding Covered(License license, ReinstatedSpans spans, DaySpan first, DaySpan last)
+    private static Outcome Covered(License license, ReinstatedSpans spans, DaySpan first, DaySpan last)
     {
         var doubt = license is { SameEntity: false } or { FitsWork: false } or { InsuranceOnFile: false };
-        return new Finding
-        {
-            Id = Id,
-            Title = Title,
-            Standing = doubt ? Standing.InDoubt : Standing.Kept,
-            Explain = () =>
+        return new Outcome(doubt ? Standing.InDoubt : Standing.Kept, new Words(
+            () =>
             [
                 Reason.Of(Bar, $"The license was active on every day from {first.Earliest} to {last.Latest}."),
                 .. spans.Why,
@@ -160,13 +157,12 @@ public static class LicenseGate
                 .. license.FitsWork == false ? (Reason[])[Reason.Of("Bus. & Prof. Code § 7031(d)", $"The license is not in the proper class for the work: for work outside its class a contractor is not duly licensed.")] : [],
                 .. license.InsuranceOnFile == false ? (Reason[])[Reason.Of("Bus. & Prof. Code § 7125.2", $"Where required workers' compensation insurance lapses, or is not obtained, the license is suspended by operation of law on that day, whatever the record shows.")] : [],
             ],
-            Ask = () =>
+            () =>
             [
                 .. license.SameEntity is null ? (Question[])[new Question($"Is the license held by the very person or company that made the contract and sues?{HeadField.ClaimantLicenseSameEntity:aside}")] : [],
                 .. license.FitsWork is null ? (Question[])[new Question($"Is its class proper for all the work that was done?{HeadField.ClaimantLicenseFitsWork:aside}")] : [],
                 .. license.InsuranceOnFile is null ? (Question[])[new Question($"Was a certificate of workers' compensation insurance, or a true statement that there are no employees, on file with the board on every day of the work?{HeadField.ClaimantLicenseInsuranceOnFile:aside}")] : [],
-            ],
-        };
+            ]));
     }
 
     /// <summary>The first day of a span, ends included, on which no license span was active; null where all are covered.</summary>
@@ -190,15 +186,11 @@ public static class LicenseGate
         return null;
     }
 
-    private const string Id = "license";
-    private const string Title = "Contractor's license";
+    /// <summary>What the finding is called.</summary>
+    internal const string Title = "Contractor's license";
 
-    internal static Finding Answer(Standing standing, Reason[] why, IReadOnlyList<Question> questions) => new()
-    {
-        Id = Id,
-        Title = Title,
-        Standing = standing,
-        Why = why,
-        Questions = questions,
-    };
+    /// <summary>The finding <c>license</c>.</summary>
+    internal static Finding Finding(Outcome license) => license.Finding("license", Title);
+
+    internal static Outcome Answer(Standing standing, Reason[] why, IReadOnlyList<Question> questions) => new(standing, new Words(why, questions));
 }

@@ -1,7 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.PublicWork;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
 
 namespace Stringline.Law.LienableAmount;
@@ -34,8 +33,9 @@ public sealed record AppliedPayment(IReadOnlyList<AppliedPart> Parts, decimal Le
 
 /// <summary>Applies money that one debtor pays without saying for what, over all its obligations to the claimant.</summary>
 /// <remarks>
-/// Not modelled: the trustee rule (Civ. Code § 1479, Two) and a creditor's own choice; both are entries of the job file that name an
-/// invoice. Open: a supplier that knows from which job the money comes may lose part of that job's lien if it counts it elsewhere
+/// Not modeled: the trustee rule (Civ. Code § 1479, Two) and a creditor's own choice; both are entries of the job file that name an
+/// invoice.
+/// Open: a supplier that knows from which job the money comes may lose part of that job's lien if it counts it elsewhere
 /// (H &amp; L Supply, Inc. v. Ewing (1967) 253 Cal.App.2d 283, rule from memory); whoever shows the answer must say so.
 /// </remarks>
 public static class AcrossJobs

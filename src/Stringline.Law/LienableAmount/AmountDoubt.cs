@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.LienableAmount;

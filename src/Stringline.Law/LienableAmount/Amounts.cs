@@ -11,7 +11,7 @@ public sealed class Amounts
 
     private readonly FactsAsOf facts;
     private readonly Reach reach;
-    private readonly Finding license;
+    private readonly Outcome license;
 
     // Those of a job are asked for on any thread: two that get here make the same.
     private readonly Waterfall?[] made = new Waterfall?[Remedies];
@@ -19,8 +19,8 @@ public sealed class Amounts
     /// <summary>Makes ready.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="reach">What the preliminary notice leaves within reach.</param>
-    /// <param name="license">The finding on the license.</param>
-    internal Amounts(FactsAsOf facts, Reach reach, Finding license)
+    /// <param name="license">Whether the claimant was licensed.</param>
+    internal Amounts(FactsAsOf facts, Reach reach, Outcome license)
     {
         this.facts = facts;
         this.reach = reach;
@@ -38,7 +38,7 @@ public sealed class Amounts
             return before;
         if (RemedyLaw.Of(remedy, facts.Job) is null)
             return null;
-        return made[(int)remedy] = Barred(Demand.Of(facts, remedy == Remedy.PaymentBond ? Demand.NoLimit : reach, remedy));
+        return made[(int)remedy] = Barred(Demand.Of(facts, remedy == Remedy.PaymentBond ? Reach.Everything : reach, remedy));
     }
 
     /// <summary>The demand by a remedy, dollars and cents; nothing where there is no such remedy.</summary>

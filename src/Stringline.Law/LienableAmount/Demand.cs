@@ -7,9 +7,6 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>The claimant's demand after deducting all just credits and offsets (Civ. Code §§ 8416(a)(1), 8430), for each remedy by its own limits.</summary>
 public static class Demand
 {
-    /// <summary>Nothing limits it by the day of a preliminary notice.</summary>
-    public static Reach NoLimit { get; } = new(ReachKind.NoneDue, null, null, [], false);
-
     /// <summary>Works out the waterfall of the remedy that is asked about first on this work.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="reach">What the preliminary notice leaves within reach.</param>

@@ -502,4 +502,65 @@ public enum Number
 
     /// <summary>From notice of intent: work may stop after it.</summary>
     SuspendAfterClaim,
+
+    // Recording.
+    /// <summary>Recording the first page, at the most, without what a county adds.</summary>
+    FirstPage,
+
+    /// <summary>Recording each further page, at the most.</summary>
+    FurtherPage,
+
+    /// <summary>Of the first page's price, for archives or a trusted system, where the county took it.</summary>
+    ArchiveDollar,
+
+    /// <summary>More for every page of a paper in which one is not of the standard size.</summary>
+    PageOfAnotherSize,
+
+    /// <summary>More for each page whose print is too close.</summary>
+    PenaltyPrint,
+
+    /// <summary>Lines in an inch at the most that are no penalty print.</summary>
+    LinesInAnInch,
+
+    /// <summary>Characters and spaces in an inch at the most, over at least three inches, that are no penalty print.</summary>
+    CharactersInAnInch,
+
+    /// <summary>References to recorded papers that cost nothing.</summary>
+    FreeReferences,
+
+    /// <summary>Each further reference to a recorded paper.</summary>
+    FurtherReference,
+
+    /// <summary>Names in a group, of which the first costs nothing.</summary>
+    NamesInAGroup,
+
+    /// <summary>Each further group of names.</summary>
+    GroupOfNames,
+
+    /// <summary>Real estate fraud fee, at the most.</summary>
+    FraudFee,
+
+    /// <summary>Building Homes and Jobs Act fee, for each title and parcel.</summary>
+    HomesFee,
+
+    /// <summary>How often that fee is charged at the most for one transaction.</summary>
+    MostHomesFees,
+
+    /// <summary>Restrictive covenant fee, where the county took it up.</summary>
+    CovenantFee,
+
+    /// <summary>Width of a standard page.</summary>
+    PageWidth,
+
+    /// <summary>Height of a standard page.</summary>
+    PageHeight,
+
+    /// <summary>The least white left and right on every page.</summary>
+    SideMargin,
+
+    /// <summary>Height of the band at the top of the first page.</summary>
+    TopBand,
+
+    /// <summary>Width of the left part of that band, which says who asks for recording and where to return the paper; the rest is the recorder's.</summary>
+    ReturnPart,
 }

@@ -1,12 +1,11 @@
 using System.Globalization;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
 
 namespace Stringline.Law.Numbers;
 
 /// <summary>One version of a number of the law, with what it is known from.</summary>
 /// <param name="Id">Which number.</param>
-/// <param name="Value">How many; above 0, and whole except for a percentage.</param>
+/// <param name="Value">How many; above 0, and whole except for a percentage or inches.</param>
 /// <param name="Unit">Of what.</param>
 /// <param name="Section">The section that fixes it, such as <c>Civ. Code § 8460(a)</c>.</param>
 /// <param name="From">The first day that it governs.</param>
@@ -37,7 +36,8 @@ public sealed record NumberRow(
         NumberUnit.Days => TimeLimit.LastDay(from, Count),
         NumberUnit.Months => TimeLimit.AddMonths(from, Count),
         NumberUnit.Years => TimeLimit.AddYears(from, Count),
-        NumberUnit.BusinessDays or NumberUnit.Percent or NumberUnit.Dollars or NumberUnit.DayOfMonth or NumberUnit.Times =>
+        NumberUnit.BusinessDays or NumberUnit.Percent or NumberUnit.Dollars or NumberUnit.DayOfMonth or NumberUnit.Times
+            or NumberUnit.Inches =>
             throw new InvalidOperationException($"{Id} is {Text}, no period that a calendar alone counts."),
         _ => throw new InvalidOperationException($"No such unit: {Unit}."),
     };
@@ -94,6 +94,7 @@ public sealed record NumberRow(
         NumberUnit.Months => value == 1 ? " month" : " months",
         NumberUnit.Years => value == 1 ? " year" : " years",
         NumberUnit.Percent => " percent",
+        NumberUnit.Inches => value == 1 ? " inch" : " inches",
         NumberUnit.Dollars => value == 1 ? " dollar" : " dollars",
         NumberUnit.DayOfMonth or NumberUnit.Times => "",
         _ => throw new InvalidOperationException($"No such unit: {unit}."),

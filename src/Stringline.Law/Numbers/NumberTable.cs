@@ -1,5 +1,5 @@
 using System.Globalization;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Numbers;
 
@@ -114,9 +114,9 @@ public sealed class NumberTable
             throw Wrong("id", cells[0], $"one of {string.Join(", ", ids.Keys)}");
         var unit = (NumberUnit)Named("unit", cells[2], Units);
         if (!decimal.TryParse(cells[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) || value <= 0
-            || (unit != NumberUnit.Percent && !decimal.IsInteger(value)) || value > int.MaxValue)
+            || (unit is not (NumberUnit.Percent or NumberUnit.Inches) && !decimal.IsInteger(value)) || value > int.MaxValue)
         {
-            throw Wrong("value", cells[1], unit == NumberUnit.Percent ? "a number above 0, such as 5 or 7.5" : "a whole number above 0, such as 90");
+            throw Wrong("value", cells[1], unit is NumberUnit.Percent or NumberUnit.Inches ? "a number above 0, such as 5 or 7.5" : "a whole number above 0, such as 90");
         }
 
         if (!cells[3].Contains('§'))

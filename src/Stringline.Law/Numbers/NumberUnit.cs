@@ -26,4 +26,7 @@ public enum NumberUnit
 
     /// <summary>Things of a kind that the section names, such as attempts or dwelling units.</summary>
     Times,
+
+    /// <summary>Inches on paper.</summary>
+    Inches,
 }

@@ -1,6 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.Reasoning;
+using Stringline.Law.PreliminaryNotice;
 
 namespace Stringline.Law.PaymentBond;
 
@@ -15,7 +15,7 @@ public static class BondClaim
     [Rule("Civ. Code § 9560(b)", Sure = Sure.Opinion)]
     public static Waterfall Of(FactsAsOf facts) =>
         // One who has no bond to claim on is told so elsewhere; the figure is then what is owed.
-        Demand.Of(facts, Demand.NoLimit, RemedyLaw.Of(Remedy.PaymentBond, facts.Job) is null ? Remedy.Debt : Remedy.PaymentBond);
+        Demand.Of(facts, Reach.Everything, RemedyLaw.Of(Remedy.PaymentBond, facts.Job) is null ? Remedy.Debt : Remedy.PaymentBond);
 
     /// <summary>
     /// To whom notice goes as the principal of the bond: the one the file names. On private works an owner, a direct contractor or a subcontractor may

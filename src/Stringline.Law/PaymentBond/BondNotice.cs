@@ -52,14 +52,15 @@ internal static class BondNotice
         FactsAsOf facts, BondNoticeNeed need, BondServed served, BondRight right, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar)
     {
         if (need.NotNeeded is { } none)
-            return Deadline.Finding(Id, Title, right.Limit(Standing.Kept), [], calendar, () => [.. right.Why, none], endKnown: true, () => right.Questions);
+            return Deadline.WithoutDay(right.Limit(Standing.Kept)).Finding(Id, Title, () => [.. right.Why, none], () => right.Questions);
         var readings = new List<Reading>();
         Read(facts, completion, notices, law, calendar, readings, null);
         var unseen = UnseenNotice.OfCompletion(facts, completion, notices, calendar);
         var ceased = law.CessationCounts ? UnseenNotice.OfCessation(facts, notices) : [];
         AddUnseen(facts, law, unseen, readings, calendar);
         AddUnseen(facts, law, ceased, readings, calendar);
-        return Deadline.Finding(Id, Title, right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, Why, completion.EndKnown, Ask);
+        return Deadline.Of(right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, endKnown: completion.EndKnown)
+            .Finding(Id, Title, Why, Ask);
 
         List<Reason> Why()
         {

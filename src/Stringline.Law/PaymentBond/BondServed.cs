@@ -118,7 +118,7 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         var (sureties, principals) = (Sureties(facts), Principals(facts));
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on ? on.ToString() : "on a day unknown";
+            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on ? (Sentence)$"{on}" : $"on a day unknown";
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
             if (!HasGoodManner(paper))
                 yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);

@@ -23,7 +23,7 @@ public static class PrivatePaymentBond
         var notice = BondNotice.Finding(facts, need, BondServed.Of(facts), right, completion, notices, BondLaw.Private, calendar);
         var last = LastDayToSue(facts, notice, right, completion, calendar, out var stay);
         List<Finding> findings = [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
-        if (stay?.Instead(facts, "payment-bond.stay-last-day", last) is { } instead)
+        if (stay?.Instead(facts, "payment-bond.stay-last-day", last.Deadline) is { } instead)
             findings.Add(instead);
         return findings;
     }
@@ -113,7 +113,8 @@ public static class PrivatePaymentBond
             : ActionOnBond.StandingOf(facts, readings, completion.EndFirm && recorded is not null, null, stay);
         stay?.AddTo(readings, standing);
         why.AddRange(ActionOnBond.WhyStayed(facts, stay, standing));
-        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, () => why, completion.EndKnown && stay is not { HasNoEnd: true },
+        return Deadline.Of(right.Limit(standing), readings, calendar, endKnown: completion.EndKnown && stay is not { HasNoEnd: true })
+            .Finding("payment-bond.action-last-day", "Action on the payment bond", () => why,
             () =>
             [
                 .. right.Questions, .. ActionOnBond.Questions(facts), .. notice.Standing == Standing.Lost ? [] : ActionOnBond.AskStay(stayed, standing),

@@ -25,7 +25,7 @@ public static class PublicPaymentBond
         if (FirstDayToSue(facts, firstDay, right) is { } first)
             findings.Add(first);
         findings.Add(last);
-        if (stay?.Instead(facts, "payment-bond.stay-last-day", last) is { } instead)
+        if (stay?.Instead(facts, "payment-bond.stay-last-day", last.Deadline) is { } instead)
             findings.Add(instead);
         return findings;
     }
@@ -54,7 +54,7 @@ public static class PublicPaymentBond
             Title = "Action on the payment bond: first day",
             Standing = right.Limit(standing),
             Readings = readings,
-            Band = readings.Count == 0 ? null : Deadline.Band(readings),
+            Band = readings.Count == 0 ? null : Deadline.BandOver(readings),
             Explain = () => firstDay is { } from
                 ? [.. right.Why, Reason.Of("Civ. Code § 9558", $"The action may be brought at any time after the claimant ceases to provide work: from {from.Latest}.")]
                 : [.. right.Why, Reason.Of("Civ. Code § 9558", $"The action may be brought at any time after the claimant ceases to provide work; the file does not say that it has.")],
@@ -77,7 +77,8 @@ public static class PublicPaymentBond
             : readings.Count == 0 ? Standing.NotYet
             : ActionOnBond.StandingOf(facts, readings, stopPayment.EndFirm, from, stay);
         stay?.AddTo(readings, standing);
-        return Deadline.Finding("payment-bond.action-last-day", "Action on the payment bond", right.Limit(standing), readings, calendar, Why, stopPayment.EndKnown && stay is not { HasNoEnd: true }, Ask);
+        return Deadline.Of(right.Limit(standing), readings, calendar, endKnown: stopPayment.EndKnown && stay is not { HasNoEnd: true })
+            .Finding("payment-bond.action-last-day", "Action on the payment bond", Why, Ask);
 
         List<Reason> Why()
         {

@@ -18,48 +18,28 @@ public static class IndexWatch
     private const int OpenDaysToRecord = 5;
 
     /// <summary>
-    /// Adds the finding <c>index-watch.next-day</c> once every finding is no better than what it needs: for the claim of lien and the stop payment
+    /// The finding <c>index-watch.next-day</c>: for the claim of lien and the stop payment
     /// notice while one of them can still be recorded or given, and for the bond notice where only that is left. None where no act is left or
     /// nothing has been furnished. Two searches lie no further apart than the window that a recorded notice leaves, less the index's lag and the
     /// days it takes to act.
     /// </summary>
-    /// <param name="findings">The findings of the assessment.</param>
     /// <param name="facts">The facts.</param>
+    /// <param name="main">Whether the claim of lien or the stop payment notice is left.</param>
+    /// <param name="bond">Whether the bond notice is left.</param>
     /// <param name="settings">What to reckon with.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8414(b)(2)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 8612(b)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 9356(a)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 9560(b)", Sure = Sure.OurReading)]
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, PlanSettings settings, OpenDays calendar)
-    {
-        if (!facts.HasFurnished)
-            return;
-        var (main, bond, at) = (false, false, findings.Count);
-        for (var i = 0; i < findings.Count; i++)
-        {
-            var finding = findings[i];
-            switch (finding.Id)
-            {
-                case "claim-of-lien.last-day" or "stop-payment-notice.last-day":
-                    main |= IsLeft(finding);
-                    break;
-                case "payment-bond.notice-last-day":
-                    // In doubt without a day it is a notice that is not needed, on a bond that may not be.
-                    bond = IsLeft(finding) && (finding.ActBy is not null || finding.Standing != Standing.InDoubt);
-                    break;
-                case "lien-right.property":
-                    at = i;
-                    break;
-                case "payment-bond.action-last-day" when facts.Job.Work.Kind == WorkKind.Public:
-                    at = i + 1;
-                    break;
-            }
-        }
+    public static Finding? Finding(FactsAsOf facts, bool main, bool bond, PlanSettings settings, OpenDays calendar) =>
+        facts.HasFurnished && (main || bond) ? Watch(facts, main ? ToClaim(facts) : ToTellTheSurety(facts), settings, calendar) : null;
 
-        if (main || bond)
-            findings.Insert(at, Watch(facts, main ? ToClaim(facts) : ToTellTheSurety(facts), settings, calendar));
-    }
+    /// <summary>Whether an act that stands so is left to do.</summary>
+    internal static bool IsLeft(Standing act) => act is not (Standing.Kept or Standing.Done or Standing.Lost);
+
+    /// <summary>The same of the bond notice: in doubt without a day it is one that is not needed, on a bond that may not be.</summary>
+    internal static bool IsNoticeLeft(Standing notice, LocalDate? actBy) => IsLeft(notice) && (actBy is not null || notice != Standing.InDoubt);
 
     /// <summary>The days that a recorded notice of completion leaves.</summary>
     /// <param name="Section">The section that says so.</param>
@@ -75,8 +55,6 @@ public static class IndexWatch
         var law = facts.Job.Work.Kind == WorkKind.Public ? BondLaw.Public : BondLaw.Private;
         return new(law.Section, facts.Numbers.On(law.FromNotice, facts.AsOf));
     }
-
-    private static bool IsLeft(Finding act) => act.Standing is not (Standing.Kept or Standing.Done or Standing.Lost);
 
     private static Finding Watch(FactsAsOf facts, Window window, PlanSettings settings, OpenDays calendar)
     {

@@ -1,4 +1,5 @@
 using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Plan;
 

@@ -1,5 +1,5 @@
-using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Law.Facts;
 using Stringline.Law.Counting;
 
 namespace Stringline.Law.Plan;

@@ -1,6 +1,6 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
 

@@ -51,7 +51,8 @@ public static class LaterLender
             standing = MoreUrgent(standing, one);
         }
 
-        return Deadline.Finding("preliminary-notice.later-lender", "Preliminary notice to a lender that came later", standing, readings, calendar, () => Why(reach), endKnown: true);
+        return Deadline.Of(standing, readings, calendar)
+            .Finding("preliminary-notice.later-lender", "Preliminary notice to a lender that came later", () => Why(reach));
     }
 
     // What a later notice leaves out may be excused, since the lien is (Kodiak): never lost.

@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
 
 namespace Stringline.Law.PreliminaryNotice;

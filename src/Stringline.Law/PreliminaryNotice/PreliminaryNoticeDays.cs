@@ -19,7 +19,7 @@ public static class PreliminaryNoticeDays
         var time = NoticeTime.OnPrivateWork(facts, calendar);
         var later = LaterLender.Reaches(facts, time);
         if (recipients.Count == 0)
-            return new Reach(ReachKind.NoneDue, null, null, [], false) { Later = later };
+            return Reach.Everything with { Later = later };
         var each = new RecipientReach[recipients.Count];
         List<Recipient>? missing = null;
         for (var i = 0; i < each.Length; i++)
@@ -117,12 +117,22 @@ public static class PreliminaryNoticeDays
         ? reach.Each[0].Doubt == NoticeDoubt.None && !reach.MayHaveBeenGiven ? Standing.Open : Standing.InDoubt
         : facts.FirstFurnished is null ? Standing.InDoubt : InReach(facts, reach);
 
-    /// <summary>The finding <c>preliminary-notice.last-day</c>.</summary>
+    /// <summary>What the finding is called.</summary>
+    internal const string Title = "Preliminary notice";
+
+    /// <summary>The finding <c>preliminary-notice.last-day</c>; where notice is due, with how far one given late reaches back.</summary>
+    internal static Finding Finding(FactsAsOf facts, Reach reach, Outcome notice) => notice.Finding("preliminary-notice.last-day", Title) with
+    {
+        IfLate = reach.Kind == ReachKind.NoneDue ? null
+            : (facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
+    };
+
+    /// <summary>The last day to give it, and whether it was given.</summary>
     [Rule("Civ. Code § 8204(a)")]
-    public static Finding LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
+    public static Outcome LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
     {
         if (reach.Kind == ReachKind.NoneDue)
-            return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", Standing.Kept, [], calendar, () => NoticeReasons.NoneDue(facts), endKnown: true, () => NoticeReasons.AskForLender(facts));
+            return new Outcome(Deadline.WithoutDay(Standing.Kept), new Words(() => NoticeReasons.NoneDue(facts), () => NoticeReasons.AskForLender(facts)));
         var time = NoticeTime.OnPrivateWork(facts, calendar);
         var readings = new List<Reading>(1);
         if (time.Last is { } last)
@@ -138,11 +148,9 @@ public static class PreliminaryNoticeDays
                 readings.Add(Deadline.Own($"first furnishing on its latest day", atTheLatest, calendar));
         }
 
-        return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", StandingOf(facts, reach), readings, calendar,
-            () => NoticeReasons.OnPrivateWork(facts, reach), endKnown: !time.CommencementUnknown, () => NoticeReasons.Questions(facts, reach, time)) with
-        {
-            IfLate = (facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
-        };
+        return new Outcome(
+            Deadline.Of(StandingOf(facts, reach), readings, calendar, endKnown: !time.CommencementUnknown),
+            new Words(() => NoticeReasons.OnPrivateWork(facts, reach), () => NoticeReasons.Questions(facts, reach, time)));
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>
@@ -172,7 +180,7 @@ public static class PreliminaryNoticeDays
             Title = "The notice reaches back to",
             Standing = StandingOf(facts, reach),
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Explain = () =>
             [
                 reach.Kind == ReachKind.Whole

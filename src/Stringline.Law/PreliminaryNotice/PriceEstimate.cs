@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
 

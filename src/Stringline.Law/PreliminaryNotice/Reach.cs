@@ -1,6 +1,6 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
 
@@ -31,6 +31,9 @@ public enum ReachKind
 /// <param name="InTimeByRollOnly">Whether the notice is in time only because a last day that is a holiday is left out (Civ. Code § 10; Code Civ. Proc. § 12a).</param>
 public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadOnlyList<Recipient> Missing, bool InTimeByRollOnly)
 {
+    /// <summary>Nothing is left out: no notice is due, or what is asked for has no notice as a condition.</summary>
+    public static Reach Everything { get; } = new(ReachKind.NoneDue, null, null, [], false);
+
     /// <summary>What was given to each to whom notice is due; empty where none is.</summary>
     public IReadOnlyList<RecipientReach> Each { get; init; } = [];
 

@@ -1,5 +1,5 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
 

@@ -136,7 +136,8 @@ internal static class CarriersCharges
         List<Reading> readings = [Deadline.Own($"charges submitted by the {submitted.Text} of the next month", submitted.InNextMonth(month), calendar)];
         var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {readings[0].Day}, they are due by {paid.InNextMonth(month)}.{MoneyKinds.PaymentDemanded:aside}") };
         AskOfTheHirer(facts, questions);
-        return Deadline.Finding("prompt-payment.charges-last-day", "Charges of a dump-truck carrier: submit them", facts.AsOf <= readings[0].Day ? Standing.Open : Standing.InDoubt, readings, calendar,
-            [Reason.Of(Section, $"Submit the charges for what was hauled until {last}, with all their documents, by the {submitted} of the next month: then a licensed contractor owes them by the {paid}, with {late} a month after it.")], questions: questions);
+        return Deadline.Of(facts.AsOf <= readings[0].Day ? Standing.Open : Standing.InDoubt, readings, calendar)
+            .Finding("prompt-payment.charges-last-day", "Charges of a dump-truck carrier: submit them",
+            [Reason.Of(Section, $"Submit the charges for what was hauled until {last}, with all their documents, by the {submitted} of the next month: then a licensed contractor owes them by the {paid}, with {late} a month after it.")], questions);
     }
 }

@@ -7,7 +7,7 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>The steps of a direct contractor's claim against a public entity: its statement, the conference, payment, and the State's arbitration.</summary>
-/// <remarks>Not modelled: the choice of a mediator; no entry holds it.</remarks>
+/// <remarks>Not modeled: the choice of a mediator; no entry holds it.</remarks>
 internal static class ClaimSteps
 {
     /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
@@ -56,7 +56,7 @@ internal static class ClaimSteps
                 : law.IsNew == Verdict.Open || !isGood || (law.IsNew == Verdict.Yes && ClaimLaw.IsAfterItsEnd(facts, facts.AsOf)) || (past && claim.Received is null) ? Standing.InDoubt
                 : past ? Standing.Open : Standing.NotYet,
             Readings = readings,
-            Band = readings.Count == 0 ? null : Deadline.Band(readings, endKnown: !time.IsWaiting),
+            Band = readings.Count == 0 ? null : Deadline.BandOver(readings, endKnown: !time.IsWaiting),
             Why =
             [
                 Reason.Of(law.Section, $"The entity states in writing, within {Shorter(law)} of receipt, {received}, what is disputed and what is not, and pays the undisputed part within {toPay} after; silence rejects the whole. Where its governing body must approve and does not meet by then, it has until {afterMeeting} after the next meeting.", [claim]),
@@ -117,15 +117,14 @@ internal static class ClaimSteps
         }
 
         var demanded = FirstAfter<ConferenceDemanded>(facts, sent.Earliest);
-        return Deadline.Finding("dispute-claim.conference-last-day", "Conference on the claim: last day to demand it",
-            demanded is null && answer is null && facts.AsOf <= due ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, demanded is null ? null : DaySpan.Of(demanded.On), endFirm: false),
-            readings, calendar,
+        return Deadline.Of(demanded is null && answer is null && facts.AsOf <= due ? Standing.NotYet : Deadline.StandingOf(facts.AsOf, readings, demanded is null ? null : DaySpan.Of(demanded.On), endFirm: false), readings, calendar)
+            .Finding("dispute-claim.conference-last-day", "Conference on the claim: last day to demand it",
             [
                 Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demand in writing, by registered or certified mail with return receipt requested, a conference to settle what is disputed. This section sets no time for it.", [claim]),
                 Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets {days} from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
                 .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {DaySpan.Of(demanded.On)}.", [demanded])],
             ],
-            questions: claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less.{DisputeKinds.DisputeClaimSent.At("amount"):aside}") { Corrects = claim }] : []);
+            claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less.{DisputeKinds.DisputeClaimSent.At("amount"):aside}") { Corrects = claim }] : []);
     }
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
@@ -212,14 +211,13 @@ internal static class ClaimSteps
             { } day => [new Reading($"final payment on its earliest day", day.Earliest), new Reading($"final payment on its latest day", day.Latest)],
         };
         var filed = claim is null ? null : DaySpan.Of(claim.On);
-        return Deadline.Finding("dispute-claim.filing-last-day", "Claim against the public entity: last day to file it",
-            readings.Count == 0 ? filed is null ? Standing.Open : Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: law.IsNew == Verdict.No),
-            readings, calendar,
+        return Deadline.Of(readings.Count == 0 ? filed is null ? Standing.Open : Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: law.IsNew == Verdict.No), readings, calendar)
+            .Finding("dispute-claim.filing-last-day", "Claim against the public entity: last day to file it",
             [
                 Reason.Of(Section, $"A claim of {facts.Numbers.On(Number.GreatestClaim, filed?.Latest ?? facts.AsOf)} or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
                 .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {DaySpan.Of(claim.On)}.", [claim])],
             ],
-            questions: paid is null && filed is null ? [new Question($"On which day was final payment received, or when is it expected?{PublicKinds.FinalPayment:aside}")] : []);
+            paid is null && filed is null ? [new Question($"On which day was final payment received, or when is it expected?{PublicKinds.FinalPayment:aside}")] : []);
     }
 
     /// <summary>The State's arbitration: within 90 days after the department's final written decision; and without it once more than 240 days have passed since acceptance.</summary>
@@ -237,9 +235,10 @@ internal static class ClaimSteps
                     Deadline.Own($"final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
                     Deadline.Own($"final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
                 ];
-            findings.Add(Deadline.Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it", Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar,
+            findings.Add(Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar)
+                .Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it",
                 [Reason.Of("Pub. Contract Code § 10240.1", $"Arbitration is begun not later than {days} after the department's final written decision on the claim was served, {served}. The limit does not apply to a claim founded on a cost audit, a latent defect, a warranty or a guarantee.", [.. facts.All<FinalDecisionServed>()])],
-                questions: [new Question($"Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the {days.Text} do not bind.")]));
+                [new Question($"Was arbitration begun, and is the claim founded on a cost audit, a latent defect, a warranty or a guarantee? Then the {days.Text} do not bind.")]));
             return;
         }
 

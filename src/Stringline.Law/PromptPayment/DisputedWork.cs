@@ -43,7 +43,7 @@ internal static class DisputedWork
             Title = "Disputed work that is done: the payer's answer",
             Standing = accepted is not null || rejected is not null ? Standing.Done : facts.AsOf <= answer ? Standing.NotYet : Standing.Open,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why =
             [
                 Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was given {on}: within {days} the payer gives notice that it accepts or rejects it, by {answer}.", [paper]),
@@ -72,7 +72,7 @@ internal static class DisputedWork
             Title = "Disputed work that was accepted: payment of its retention",
             Standing = facts.AsOf <= last ? Standing.NotYet : Standing.Open,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why =
             [
                 Reason.Of("Civ. Code § 8816(b)", $"The disputed work was accepted {accepted}: within {days} after that, by {last}, the payer pays the portion of the retention that relates to it.", [paper]),

@@ -1,5 +1,4 @@
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
 

@@ -1,6 +1,5 @@
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
 

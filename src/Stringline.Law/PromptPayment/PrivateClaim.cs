@@ -114,7 +114,7 @@ internal static class PrivateClaim
             : facts.AsOf <= last ? Standing.NotYet : Standing.Open) with
         {
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Amount = claim.Amount,
             Why =
             [
@@ -196,7 +196,7 @@ internal static class PrivateClaim
             Title = "Claim through the contractor: its answer",
             Standing = none is not null ? Standing.Lost : answers.Count > 0 ? Standing.Done : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
             Readings = readings,
-            Band = readings.Count == 0 ? null : Deadline.Band(readings),
+            Band = readings.Count == 0 ? null : Deadline.BandOver(readings),
             Amount = requests[^1].Amount,
             Why = none is not null ? [none] :
             [
@@ -234,7 +234,7 @@ internal static class PrivateClaim
             Title = title,
             Standing = facts.AsOf > Until(facts) ? Standing.InDoubt : facts.AsOf <= day ? Standing.NotYet : Standing.Open,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why = why,
         };
     }

@@ -1,4 +1,5 @@
 using Stringline.Law.Completion;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;

@@ -116,7 +116,7 @@ public static class StopWork
             Title = "Notice to stop work: first day",
             Standing = written == false ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : !dueKnown || written is null || disputes.Count > 0 ? Standing.InDoubt : Standing.Open,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Amount = amount,
             Explain = () =>
             [
@@ -151,7 +151,7 @@ public static class StopWork
             Title = "Notice to stop work: post notice of intent",
             Standing = notice.Standing == Standing.Lost ? Standing.Lost : given is null ? Standing.Open : posted.InTime(last) == Verdict.Yes ? Standing.Done : Standing.InDoubt,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why =
             [
                 Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least {days} before giving the notice, by {last} for a notice on {notBefore}; posted today, the notice may be given from {FirstDayOncePosted(facts.Numbers, notice, facts.AsOf)}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
@@ -191,7 +191,7 @@ public static class StopWork
             Title = "Stop work: first day",
             Standing = notice.Standing == Standing.Lost ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : tooEarly || postedLate || unserved || untold.Length > 0 || notice.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Amount = notice.Amount,
             Why =
             [
@@ -217,8 +217,8 @@ public static class StopWork
 
         public Sentence Words => (First, Last) switch
         {
-            ({ } first, { } until) => $"{new DaySpan(first, until)}",
-            (_, { } until) => $"by {until}",
+            ({ } first, { } until) => (Sentence)$"{new DaySpan(first, until)}",
+            (_, { } until) => (Sentence)$"by {until}",
             _ => $"",
         };
     }

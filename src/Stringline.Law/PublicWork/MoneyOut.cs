@@ -46,7 +46,7 @@ internal static class MoneyOut
             IsDeadline = true,
             ActBy = calendar.LastOpenDayOnOrBefore(sorted[0].Day.PlusDays(-1)),
             Readings = sorted,
-            Band = Deadline.Band(sorted, completion.EndKnown),
+            Band = Deadline.BandOver(sorted, completion.EndKnown),
             Explain = () =>
             [
                 Reason.Of("Civ. Code § 9360(a)", $"Nothing holds money that the disbursing officer actually surrenders before the notice is received. Received counts here, and not mailed, though mail is given on deposit (Civ. Code § 8116): deliver it by hand."),

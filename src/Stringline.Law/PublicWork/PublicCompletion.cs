@@ -1,8 +1,8 @@
 using Stringline.Law.Completion;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.PublicWork;
 
@@ -126,7 +126,7 @@ public static class PublicCompletion
                 : readings.Count == 1 && completion.Open[0].Firmness == Firmness.Certain ? Standing.Done
                 : Standing.InDoubt,
             Readings = readings,
-            Band = readings.Count == 0 ? null : Deadline.Band(readings, completion.EndKnown),
+            Band = readings.Count == 0 ? null : Deadline.BandOver(readings, completion.EndKnown),
             Why = why,
             Questions =
             [

@@ -43,7 +43,7 @@ public static class PublicNotice
     {
         var recipients = RecipientsOf(facts);
         if (recipients.Count == 0)
-            return new Reach(ReachKind.NoneDue, null, null, [], false);
+            return Reach.Everything;
         var time = NoticeTime.OnPublicWork(facts);
         var each = new RecipientReach[recipients.Count];
         List<Recipient>? missing = null;
@@ -77,7 +77,7 @@ public static class PublicNotice
     public static Finding LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
     {
         if (NoneDue(facts) is { } none)
-            return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", Standing.Kept, [], calendar, [none]);
+            return Deadline.WithoutDay(Standing.Kept).Finding("preliminary-notice.last-day", "Preliminary notice", [none]);
         var readings = new List<Reading>();
         var why = new List<Reason>
         {
@@ -104,8 +104,8 @@ public static class PublicNotice
             ReachKind.NotGiven => PreliminaryNoticeDays.InReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
-        return Deadline.Finding("preliminary-notice.last-day", "Preliminary notice", standing, readings, calendar, why,
-            questions: NoticeReasons.AboutGiving(facts, reach)) with
+        return Deadline.Of(standing, readings, calendar).Finding("preliminary-notice.last-day", "Preliminary notice", why,
+            NoticeReasons.AboutGiving(facts, reach)) with
         {
             IfLate = (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
         };
@@ -129,7 +129,7 @@ public static class PublicNotice
             Title = "The notice reaches back to",
             Standing = notice.Standing,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Why = [Reason.Of("Civ. Code § 9304", $"It covers work within {back} before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
         };
     }

@@ -20,7 +20,7 @@ public static class PublicRemedies
         if (NotForDirectContractor(facts, amounts) is { } none)
         {
             yield return PublicCompletion.Finding(facts, completion);
-            yield return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", Standing.Lost, [], calendar, [none]);
+            yield return Deadline.WithoutDay(Standing.Lost).Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", [none]);
             foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
                 yield return finding;
             yield break;

@@ -1,6 +1,6 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PublicWork;
 

@@ -68,7 +68,7 @@ internal static class SummaryRelease
         var standing = Deadline.StandingOf(facts.AsOf, readings, answer.Given, endFirm);
         if (answer.IsAsked && standing is Standing.Kept or Standing.Lost && !IsPastAll(answer.AtBest, readings))
             standing = Standing.InDoubt;
-        return Deadline.Finding(Id(number), Title, standing, Deadline.Sorted(readings), calendar, () => Why(facts, affidavit, served, counter, asAsked, standing), endKnown: true, () => Questions(facts, affidavit, counter)) with
+        return Deadline.Of(standing, Deadline.Sorted(readings), calendar).Finding(Id(number), Title, () => Why(facts, affidavit, served, counter, asAsked, standing), () => Questions(facts, affidavit, counter)) with
         {
             Amount = affidavit.Amount,
         };
@@ -85,12 +85,12 @@ internal static class SummaryRelease
         Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading($"the day that the entity's notice states", stated) : new Reading($"at once: nobody knows when the days began", facts.AsOf)];
         var (least, most) = (facts.Numbers.On(Number.LeastToAnswer, facts.AsOf), facts.Numbers.On(Number.MostToAnswer, facts.AsOf));
         var counter = answer = CounterPapers.Of(facts, LocalDate.MinIsoValue, affidavit.AnswerBy ?? LocalDate.MaxIsoValue);
-        return Deadline.Finding(Id(number), Title, Standing.InDoubt, readings, calendar,
+        return Deadline.Of(Standing.InDoubt, readings, calendar).Finding(Id(number), Title,
             () =>
             [
                 Reason.Of(Notice, $"The public entity served the direct contractor's affidavit on a day that the file does not give. It releases the money unless a counteraffidavit is served on it on or before the day stated, {least.Count} to {most} after that service: serve it at once.", [affidavit]),
                 .. counter.Why,
-            ], endKnown: true,
+            ],
             () => [new Question($"On which day was the affidavit served on the claimant?{PublicKinds.ReleaseAffidavitServed.At("on"):aside}", Days: most.Count) { Corrects = affidavit }, .. Questions(facts, affidavit, counter)]) with
         {
             Amount = affidavit.Amount,

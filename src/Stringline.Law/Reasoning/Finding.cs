@@ -24,12 +24,15 @@ public sealed record Reading(Sentence Words, LocalDate Day, LocalDate? Rolled = 
 /// <param name="Latest">The reading with the latest day; null where no end is known yet.</param>
 public sealed record Band(Reading Earliest, Reading? Latest);
 
-/// <summary>One answer of the law to the facts, with its reasons.</summary>
+/// <summary>
+/// One answer of the law to the facts, with its reasons: what a rule found, under an id and a title. It is made last, and no rule takes one.
+/// Two findings are equal only if they are one: reasons that are put together when read cannot be compared.
+/// </summary>
 public sealed record Finding
 {
-    // A list, or what makes it when it is first read; and the dollars boxed, since few findings have any. A job has thirty findings, a portfolio millions.
-    private object? why;
-    private object? questions;
+    private Words words;
+
+    // The dollars boxed, since few findings have any. A job has thirty findings, a portfolio millions.
     private object? amount;
 
     /// <summary>Stable id, such as <c>claim-of-lien.last-day</c>.</summary>
@@ -56,6 +59,9 @@ public sealed record Finding
     /// <summary>The band over the readings; null where there is none.</summary>
     public Band? Band { get; init; }
 
+    /// <summary>What it says of days and standing, without the words.</summary>
+    internal Deadline Deadline => new(Standing, Readings, Band, ActBy);
+
     /// <summary>Dollars and cents where the finding is an amount.</summary>
     public decimal? Amount
     {
@@ -66,15 +72,15 @@ public sealed record Finding
     /// <summary>The reasons, outermost first. Where <see cref="Explain"/> is given they are put together when first read.</summary>
     public IReadOnlyList<Reason> Why
     {
-        get => Read<Reason>(ref why);
-        init => why = value;
+        get => words.Why;
+        init => words.Why = value;
     }
 
     /// <summary>Facts the file does not hold which, if known, would settle or narrow the finding. Where <see cref="Ask"/> is given they are worked out when first read.</summary>
     public IReadOnlyList<Question> Questions
     {
-        get => Read<Question>(ref questions);
-        init => questions = value;
+        get => words.Questions;
+        init => words.Questions = value;
     }
 
     /// <summary>Of a notice that may still be given late: the time that is over, and how far one given late reaches back; null elsewhere.</summary>
@@ -83,27 +89,32 @@ public sealed record Finding
     /// <summary>Makes the reasons, for a finding whose reasons are many and seldom read.</summary>
     internal Func<IReadOnlyList<Reason>>? Explain
     {
-        init => why = value ?? why;
+        init => words.Explain(value);
     }
 
     /// <summary>Makes the questions, for a finding whose questions are costly and seldom read.</summary>
     internal Func<IReadOnlyList<Question>>? Ask
     {
-        init => questions = value ?? questions;
+        init => words.Ask(value);
     }
 
-    // What is made twice, on two threads, is the same.
-    private static IReadOnlyList<T> Read<T>(ref object? kept)
+    /// <summary>Reasons and questions at once.</summary>
+    internal Words Words
     {
-        var list = kept switch
-        {
-            Func<IReadOnlyList<T>> make => make(),
-            IReadOnlyList<T> made => made,
-            _ => [],
-        };
-        kept = list;
-        return list;
+        init => words = value;
     }
+
+    /// <inheritdoc/>
+    public bool Equals(Finding? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+
+    /// <summary>The same under an id that begins with another word, as of a lien of another kind.</summary>
+    internal Finding Under(string prefix) => this with { Id = prefix + Id };
+
+    /// <summary>The same with another standing, and the reason for it before the others.</summary>
+    internal Finding Limited(Standing standing, Reason why) => this with { Standing = standing, Why = [why, .. Why] };
 
     /// <summary>The sections the reasons that applied rest on, each once, in the order met.</summary>
     public IReadOnlyList<string> Sections

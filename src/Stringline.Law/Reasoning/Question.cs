@@ -15,7 +15,7 @@ public sealed record Question(Sentence Sentence, int? Days = null, decimal? Doll
     public Entry? Corrects { get; init; }
 
     /// <summary>Where it is answered: the fields and the kinds of entry to which it points, in the order of the sentence.</summary>
-    public IEnumerable<IPointer> AnsweredBy => Sentence.Holes.SelectMany(hole => hole switch
+    public IEnumerable<IPointer> AnsweredBy => Sentence.Names.SelectMany(hole => hole switch
     {
         IPointer pointer => [pointer],
         IReadOnlyList<IPointer> pointers => pointers,

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Text;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Reasoning;
 
@@ -26,12 +27,12 @@ public sealed class Sentence
     /// <summary>Whether nothing is said.</summary>
     public bool IsEmpty => count == 0;
 
-    /// <summary>What stands in its holes but text, in the order of the sentence; of the sentences in them too.</summary>
-    public IEnumerable<object> Holes => pieces.Take(count).SelectMany(piece => piece switch
+    /// <summary>What it names: all that stands in its holes and is no text, and what the sentences in them name.</summary>
+    public IEnumerable<object> Names => pieces.Take(count).SelectMany(piece => piece switch
     {
         string => [],
-        Sentence inner => inner.Holes,
-        Formatted { Value: Sentence inner } => inner.Holes,
+        Sentence inner => inner.Names,
+        Formatted { Value: Sentence inner } => inner.Names,
         Formatted formatted => [formatted.Value],
         _ => (IEnumerable<object>)[piece],
     });
@@ -99,7 +100,7 @@ public sealed class Sentence
     public override string ToString() => Say(Plainly);
 
     /// <summary>What a door says for something for which it has no words of its own.</summary>
-    public static string Plain(object value, string? format) => LawText.Instance.Of(value, format);
+    public static string Plain(object value, string? format) => Door.OfFile.Of(value, format);
 
     private static readonly Func<object, string?, string> Plainly = Plain;
 

@@ -1,3 +1,5 @@
+using Stringline.Law.Counting;
+
 namespace Stringline.Law.Recording;
 
 /// <summary>One part of a recording fee.</summary>
@@ -59,7 +61,7 @@ public sealed record FeeEstimate(RecorderOffice Office, IReadOnlyList<FeePart> P
         : !Office.HasPrices
         ? $"No price list of {Office.County} County was found. Each price is the highest that any county prints. Call the office before "
         + "you go: ask every price."
-        : $"Prices as published on {Sites}{(Office.On < DateRead ? "" : $"; checked {Reasoning.LawText.LongDay(DateRead)}")}.";
+        : $"Prices as published on {Sites}{(Office.On < DateRead ? "" : $"; checked {LawText.LongDay(DateRead)}")}.";
 
     private string Sites
     {

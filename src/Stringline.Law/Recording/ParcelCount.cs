@@ -1,15 +1,14 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Recording;
 
 /// <summary>How many parcels a text of parcel numbers names: listed, told in a range, or with only their last figures repeated.</summary>
 /// <remarks>
-/// The homes fee is charged for each parcel, three times at most (Gov. Code § 27388.1(a)(1)). A text that cannot be counted is never taken
-/// for one parcel: it is reckoned at that most, and asked about.
+/// The homes fee is charged for each parcel, so many times at most (Gov. Code § 27388.1(a)(1)). A text that cannot be counted is never taken
+/// for one parcel: the fee is reckoned at that most, and asked about.
 /// </remarks>
-/// <param name="Count">The number reckoned, at least 1.</param>
+/// <param name="Count">The number counted, at least 1.</param>
 /// <param name="Unread">The part that could not be counted; null where all of it was.</param>
 /// <param name="Ranged">Whether a range was counted out: the counter may want each number.</param>
 public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
@@ -25,7 +24,7 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
 
     /// <summary>Counts.</summary>
     /// <param name="text">Parcel numbers as written; null or empty counts as one.</param>
-    [Rule("Gov. Code § 27388.1(a)(1)", Since = "2018-01-01", Sure = Sure.OurReading)]
+    [Rule("Gov. Code § 27388.1(a)(1)", Sure = Sure.OurReading)]
     public static ParcelCount Of(string? text)
     {
         var (count, ranged, unread) = (0, false, (string?)null);
@@ -40,7 +39,7 @@ public sealed partial record ParcelCount(int Count, string? Unread, bool Ranged)
                 unread ??= part;
         }
 
-        return new ParcelCount(Math.Max(unread is null ? 1 : RecordingNumbers.MostHomes, count), unread, ranged && unread is null);
+        return new ParcelCount(Math.Max(1, count), unread, ranged && unread is null);
     }
 
     // A long dash stands for "to" where the numbers themselves are written with hyphens, where it is the only one, and between spaces.

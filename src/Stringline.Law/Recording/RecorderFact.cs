@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using NodaTime.Text;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Recording;
 
@@ -36,7 +37,7 @@ public sealed partial record RecorderFact(
     /// The date the page bears, as a paper says it: <c>August 1, 2023 (effective)</c>, <c>2014</c>, <c>undated (current site)</c>.
     /// </summary>
     public string? DateInWords => DateOnPage is { } written && PageDay is { } day && Form().Match(written).Groups[1].Value is { } date
-        ? (date.Length == 10 ? Reasoning.LawText.LongDay(day) : date.Length == 7 ? Month.Format(day) : date) + written[date.Length..] : DateOnPage;
+        ? (date.Length == 10 ? LawText.LongDay(day) : date.Length == 7 ? Month.Format(day) : date) + written[date.Length..] : DateOnPage;
 
     /// <summary>Whether no page was read.</summary>
     public bool IsFromMemory => DateRead is null;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stringline.Law.Numbers;
 
 namespace Stringline.Law.Recording;
 
@@ -17,6 +18,12 @@ public sealed record RecorderOffice
     /// <summary>All that was read of it and holds on that day, in the order of the table.</summary>
     public IReadOnlyList<RecorderFact> Facts { get; init; } = [];
 
+    /// <summary>The numbers of the law that every office goes by.</summary>
+    internal NumberTable Numbers { get; init; } = NumberTable.Shipped;
+
+    /// <summary>The version of a number of the law on the office's day; the newest where no day was asked for.</summary>
+    internal NumberRow ByLaw(Number number) => Numbers.On(number, On ?? LocalDate.MaxIsoValue);
+
     private IReadOnlyList<RecorderFact>? EveryDay { get; init; }
 
     private IReadOnlyList<RecorderFact> OfStatutes { get; init; } = [];
@@ -30,6 +37,11 @@ public sealed record RecorderOffice
         string county, IReadOnlyList<RecorderFact> facts, IReadOnlyList<RecorderFact> statutes, LocalDate on) =>
         new RecorderOffice { County = county, EveryDay = facts, OfStatutes = statutes }.OnDay(on);
 
+    /// <summary>The office of a job whose county was not told.</summary>
+    /// <param name="statutes">What the statutes set for every county, for whatever day.</param>
+    public static RecorderOffice Unnamed(IReadOnlyList<RecorderFact> statutes) =>
+        new() { County = "(county not named)", OfStatutes = statutes };
+
     /// <summary>The same office on another day.</summary>
     public RecorderOffice OnDay(LocalDate day) =>
         this with { On = day, Facts = [.. (EveryDay ?? Facts).Where(f => f.HoldsOn(day))] };
@@ -39,6 +51,9 @@ public sealed record RecorderOffice
     [
         .. OfStatutes.Where(f => f.Field == field && (On is { } day ? f.HoldsOn(day) : f.From is null)).OrderBy(f => f.Dollars),
     ];
+
+    /// <summary>What a bill that was not read as passed would set for a field from some day on; null where none was read.</summary>
+    internal RecorderFact? ByBill(RecorderField field) => OfStatutes.FirstOrDefault(f => f.Field == field && f.From is not null);
 
     /// <summary>Where the counter is; the city alone, from memory, where no street was read.</summary>
     public string? Place => Words(RecorderField.Counter) ?? (Words(RecorderField.City) is { } city ? $"{city} (confirm the city)" : null);

@@ -1,8 +1,8 @@
 using Stringline.Law.Bankruptcy;
+using Stringline.Law.Counting;
 using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 

@@ -26,8 +26,8 @@ internal static class AfterSuing
         var days = facts.Numbers.On(law.ToTell, filed.Earliest);
         List<Reading> readings = [Deadline.Own($"{days.Spelled} after the action was filed", days.LastDay(filed.Earliest), calendar)];
         var told = ToldAll(facts, windows, filed);
-        return Deadline.Finding("stop-payment-notice.tell-of-action", "Notice of the action on the stop payment notice",
-            Deadline.StandingOf(facts.AsOf, readings, told, endFirm: false), readings, calendar, Why, endKnown: true, Ask);
+        return Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, told, endFirm: false), readings, calendar)
+            .Finding("stop-payment-notice.tell-of-action", "Notice of the action on the stop payment notice", Why, Ask);
 
         List<Reason> Why()
         {
@@ -110,8 +110,8 @@ internal static class AfterSuing
         var last = years.LastDay(filed.Earliest);
         List<Reading> readings = [Deadline.Own($"{years.Spelled} after the action was filed", last, calendar)];
         var trial = OwnAction.Trial(facts, action);
-        return Deadline.Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
-            trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar,
-            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], endKnown: true, () => [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
+        return Deadline.Of(trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar)
+            .Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
+            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], () => [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
     }
 }

@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
@@ -19,7 +20,7 @@ internal static class GivenReasons
     private static Reason Of(FactsAsOf facts, GivenPaper service, Holder holder, StopPaymentLaw law)
     {
         var paper = service.Paper;
-        var given = service.On is { } on ? on.ToString() : "on a day unknown";
+        var given = service.On is { } on ? (Sentence)$"{on}" : $"on a day unknown";
         return service.Flaw switch
         {
             Flaw.None => Reason.Of(law.Recipients, $"Stop payment notice given to the {holder.Words}: {given}.", [paper]),
@@ -50,7 +51,7 @@ internal static class GivenReasons
             if (rows.Any(r => r.Holds && r.Served.Holder.IsReachedBy(paper.To)))
                 continue;
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
-            var given = DaySpan.Of(paper.On) is { } on ? on.ToString() : "of an unknown day";
+            var given = DaySpan.Of(paper.On) is { } on ? (Sentence)$"{on}" : $"of an unknown day";
             yield return rows.Any(r => r.Served.Holder.IsReachedBy(paper.To))
                 ? Reason.NotApplied("Civ. Code § 8520(a)", $"The stop payment notice of {given} went to {names}. A direct contractor makes the owner hold nothing by it; it does not count here.", paper)
                 : Reason.NotApplied(law.Recipients, $"The stop payment notice of {given} went to {names}, who is none of those to whom it is given; it does not count.", paper);

@@ -1,7 +1,7 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 

@@ -44,11 +44,12 @@ internal static class HoldersAnswers
                 standing = standing != Standing.Kept && readings.Count > 0 && service.On is { } on ? Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) : standing;
         }
 
-        return Deadline.Finding("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", standing, readings, calendar, () =>
+        return Deadline.Of(standing, readings, calendar)
+            .Finding("stop-payment-notice.owner-demand", "Answer the owner's demand for a stop payment notice", () =>
         [
             Reason.Of("Civ. Code § 8520(b)", $"The owner demanded a stop payment notice. Who does not give one, bonded or not, forfeits the lien. The Code sets no number of days: give it at once; the day shown is our target.", demands),
             .. GivenReasons.Of(facts, owner, StopPaymentLaw.Private),
-        ], endKnown: true);
+        ]);
     }
 
     /// <summary>The owner's last day to say that it relies on a bond; after it silence means that it must withhold.</summary>
@@ -70,7 +71,7 @@ internal static class HoldersAnswers
             Title = "The owner says whether it relies on the payment bond",
             Standing = facts.AsOf <= last ? Standing.Open : Standing.Done,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Explain = () => [Reason.Of("Civ. Code § 8522(b)", $"An owner that does not withhold for the sake of a bond recorded before gives notice of it, with a copy of the bond, within {days} after receiving the notice: by {last}. If it says nothing by then it must withhold.", [first.Paper])],
         };
     }
@@ -119,7 +120,8 @@ internal static class HoldersAnswers
             return null;
         return readings.Count == 0
             ? PrivateStopPayment.Row("stop-payment-notice.new-bond", "Another bond for the stop payment notice", undated ? Standing.InDoubt : Standing.Kept, () => why)
-            : Deadline.Finding("stop-payment-notice.new-bond", "Another bond for the stop payment notice", Deadline.StandingOf(facts.AsOf, readings, brought), readings, calendar, why);
+            : Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, brought), readings, calendar)
+                .Finding("stop-payment-notice.new-bond", "Another bond for the stop payment notice", why);
     }
 
     private static GivenPaper? Bonded(HolderServed lender)

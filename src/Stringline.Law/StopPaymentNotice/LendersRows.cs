@@ -15,7 +15,7 @@ internal static class LendersRows
     public static string IdOf(int place) => place == 0 ? "stop-payment-notice.lender" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.lender.{place + 1}");
 
     /// <summary>A row for each lender: everyone may give it the notice, a direct contractor too, if preliminary notice reached that lender before.</summary>
-    public static IReadOnlyList<HolderRow> Of(FactsAsOf facts, Reach reach, Finding notice, TimeOfGiving time, OpenDays calendar)
+    public static IReadOnlyList<HolderRow> Of(FactsAsOf facts, Reach reach, Outcome notice, TimeOfGiving time, OpenDays calendar)
     {
         var lenders = facts.Job.In(PartyCapacity.ConstructionLender);
         var rows = new List<HolderRow>();
@@ -28,10 +28,10 @@ internal static class LendersRows
     [Rule("Civ. Code § 8532")]
     [Rule("Civ. Code § 8536")]
     [Rule("Civ. Code § 8508(a)")]
-    private static HolderRow Of(FactsAsOf facts, Reach reach, Party lender, string id, Finding notice, TimeOfGiving time, OpenDays calendar)
+    private static HolderRow Of(FactsAsOf facts, Reach reach, Party lender, string id, Outcome notice, TimeOfGiving time, OpenDays calendar)
     {
         var isDue = facts.Job.Claimant.Role != ClaimantRole.Laborer;
-        var toward = isDue ? reach.Toward(lender) : Demand.NoLimit;
+        var toward = isDue ? reach.Toward(lender) : Reach.Everything;
         var noticed = toward.Kind == ReachKind.NotGiven ? null : toward.Given;
         var holder = new Holder(id, $"construction lender {lender.Name}", [lender])
         {
@@ -48,7 +48,8 @@ internal static class LendersRows
         if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender) || (standing == Standing.Kept && isDue && IsOwnerOrContractorInDoubt(facts, reach))))
             standing = Standing.InDoubt;
         decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
-        var finding = Deadline.Finding(id, $"Stop payment notice to the construction lender {lender.Name}", standing, time.Readings, calendar, Why, time.EndKnown, Ask);
+        var finding = Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown)
+            .Finding(id, $"Stop payment notice to the construction lender {lender.Name}", Why, Ask);
         return new HolderRow(served, amount is null ? finding : finding with { Amount = amount }, standing, Holds: true);
 
         List<Reason> Why()
@@ -135,7 +136,7 @@ internal static class LendersRows
     }
 
     [Rule("Civ. Code § 8508(a)")]
-    private static Reason NoticeMissing(FactsAsOf facts, Party lender, Finding notice)
+    private static Reason NoticeMissing(FactsAsOf facts, Party lender, Outcome notice)
     {
         if (Recipients.IsNotYetKnown(facts, lender) && lender.KnownSince is { } since)
         {

@@ -29,7 +29,7 @@ internal static class OwnersRow
     [Rule("Civ. Code § 8520(a)")]
     [Rule("Civ. Code § 8522")]
     [Rule("Civ. Code § 8508(a)")]
-    public static HolderRow Of(FactsAsOf facts, Reach reach, Finding notice, TimeOfGiving time, OpenDays calendar)
+    public static HolderRow Of(FactsAsOf facts, Reach reach, Outcome notice, TimeOfGiving time, OpenDays calendar)
     {
         var owners = new List<Party>(1);
         for (var i = 0; i < facts.Job.Parties.Count; i++)
@@ -53,7 +53,7 @@ internal static class OwnersRow
             : Of(facts, reach, notice, holder, time, calendar);
     }
 
-    private static HolderRow Of(FactsAsOf facts, Reach reach, Finding notice, Holder holder, TimeOfGiving time, OpenDays calendar)
+    private static HolderRow Of(FactsAsOf facts, Reach reach, Outcome notice, Holder holder, TimeOfGiving time, OpenDays calendar)
     {
         var served = ServingHolders.Of(facts, holder, time, calendar);
         var (standing, toGive) = (served.Standing, reach.Kind) switch
@@ -70,7 +70,7 @@ internal static class OwnersRow
         };
         return new HolderRow(served, Row(standing), toGive, Holds: true);
 
-        Finding Row(Standing stands) => Deadline.Finding(Id, Title, stands, time.Readings, calendar, Why, time.EndKnown, Ask);
+        Finding Row(Standing stands) => Deadline.Of(stands, time.Readings, calendar, endKnown: time.EndKnown).Finding(Id, Title, Why, Ask);
 
         List<Reason> Why()
         {

@@ -13,7 +13,7 @@ public static class PrivateStopPayment
     private const string SameTime = "Civ. Code § 8508(b)";
 
     /// <summary>Adds all findings of the remedy.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, Reach reach, Finding notice, LastDay lastDay, Amounts amounts, OpenDays calendar)
+    public static void AddTo(List<Finding> findings, FactsAsOf facts, Reach reach, Outcome notice, LastDay lastDay, Amounts amounts, OpenDays calendar)
     {
         if (NothingCommenced(facts) is { } none)
         {
@@ -60,7 +60,8 @@ public static class PrivateStopPayment
         var best = owner.ToGive;
         foreach (var lender in lenders)
             best = Better(best, lender.ToGive);
-        return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", best, time.Readings, calendar, Why, time.EndKnown);
+        return Deadline.Of(best, time.Readings, calendar, endKnown: time.EndKnown)
+            .Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", Why);
 
         List<Reason> Why()
         {

@@ -55,7 +55,8 @@ public static class PublicStopPayment
         var standing = notice.Standing == Standing.Lost ? Standing.Lost : served.Standing;
         if (notice.Standing == Standing.InDoubt && standing is Standing.Kept or Standing.Open)
             standing = Standing.InDoubt;
-        return Deadline.Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", standing, time.Readings, calendar, Why, time.EndKnown, Ask);
+        return Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown)
+            .Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", Why, Ask);
 
         List<Reason> Why()
         {
@@ -141,7 +142,7 @@ public static class PublicStopPayment
             Title = "The public entity tells of the time to sue",
             Standing = facts.AsOf <= sorted[^1].Day ? Standing.Open : Standing.Done,
             Readings = sorted,
-            Band = Deadline.Band(sorted),
+            Band = Deadline.BandOver(sorted),
             Explain = () => [Reason.Of("Civ. Code § 9362", $"{LawText.Capital(dollars.Spelled)} were paid with the notice, so the entity tells the claimant of the time to sue not later than {toTell} after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
         };
 

@@ -41,7 +41,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         {
             var last = LastDayToSue(facts, toGive, time, windows, given, undated, actions, law, calendar, out var stay);
             findings.Add(last);
-            if (stay?.Instead(facts, "stop-payment-notice.stay-last-day", last) is { } instead && HoldersInStay.IsWhole(facts, windows))
+            if (stay?.Instead(facts, "stop-payment-notice.stay-last-day", last.Deadline) is { } instead && HoldersInStay.IsWhole(facts, windows))
                 findings.Add(instead);
             lastDay = last.Standing;
         }
@@ -101,7 +101,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
             Title = of == 1 ? "Action on the stop payment notice: first day" : $"Action on the stop payment notice to the {window.Words}: first day",
             Standing = facts.AsOf >= first.Latest ? Standing.Open : facts.AsOf >= first.Earliest ? Standing.InDoubt : Standing.NotYet,
             Readings = readings,
-            Band = Deadline.Band(readings),
+            Band = Deadline.BandOver(readings),
             Explain = () => [Reason.Of(law.First, $"No action before {window.Wait.Spelled} from giving the notice have passed; given to the {window.Words} {window.On}, so from {first.Latest}.", [window.Paper])],
         };
     }
@@ -124,9 +124,9 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         if (undated && standing == Standing.Kept)
             standing = Standing.InDoubt;
         stay?.AddTo(readings, standing);
-        return Deadline.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day", standing, readings, calendar,
-            () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)],
-            time.EndKnown && stayed is not { HasNoEnd: true }, () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []);
+        return Deadline.Of(standing, readings, calendar, endKnown: time.EndKnown && stayed is not { HasNoEnd: true })
+            .Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day",
+            () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)], () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []);
     }
 
     [Rule("Civ. Code § 8550(d)")]

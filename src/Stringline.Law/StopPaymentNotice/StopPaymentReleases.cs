@@ -25,5 +25,5 @@ public static class StopPaymentReleases
     /// <summary>What a notice stands for after its reductions, dollars and cents; null where its sum is not told.</summary>
     public static decimal? StandsFor(FactsAsOf facts, StopPaymentGiven paper) => paper?.Amount - ReducedBy(facts, paper!);
 
-    private static ReleasesByNotice Of(FactsAsOf facts) => facts.Releases ??= new ReleasesByNotice(facts);
+    private static ReleasesByNotice Of(FactsAsOf facts) => facts.Once(static known => new ReleasesByNotice(known));
 }

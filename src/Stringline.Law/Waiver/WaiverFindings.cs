@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -7,12 +8,15 @@ namespace Stringline.Law.Waiver;
 /// <summary>Each waiver and release the claimant signed: whether it binds, what it releases, and what is wrong with it.</summary>
 public static class WaiverFindings
 {
-    /// <summary>Adds one finding a waiver, <c>waiver.1</c>, <c>waiver.2</c> and so on by the day signed.</summary>
+    /// <summary>One finding a waiver, <c>waiver.1</c>, <c>waiver.2</c> and so on by the day signed.</summary>
     [Rule("Civ. Code § 8122")]
     [Rule("Civ. Code § 8126")]
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, Waterfall demand)
+    public static IReadOnlyList<Finding> Of(FactsAsOf facts, Waterfall demand)
     {
+        if (demand.Waivers.Count == 0)
+            return [];
         var number = 0;
+        var findings = new List<Finding>(demand.Waivers.Count);
         foreach (var effect in demand.Waivers)
         {
             number++;
@@ -28,6 +32,8 @@ public static class WaiverFindings
                 Ask = () => WaiverQuestions.Of(facts, effect),
             });
         }
+
+        return findings;
     }
 
     private static Standing StandingOf(WaiverEffect effect) => effect.Binding switch

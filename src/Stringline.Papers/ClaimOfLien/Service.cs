@@ -1,6 +1,6 @@
 using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using Stringline.Papers.Mailing;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;

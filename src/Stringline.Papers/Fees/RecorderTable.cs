@@ -24,6 +24,9 @@ public static class RecorderTable
         return RecorderOffice.Of(name, [.. ByCounty.Value[name]], [.. ByCounty.Value[RecorderFact.Statewide]], on);
     }
 
+    /// <summary>The office of a job whose county was not told.</summary>
+    public static RecorderOffice Unnamed => RecorderOffice.Unnamed([.. ByCounty.Value[RecorderFact.Statewide]]);
+
     /// <summary>Every office on a day, in the order of the counties.</summary>
     public static IReadOnlyList<RecorderOffice> All(LocalDate on) => [.. Counties.All.Select(c => For(c, on))];
 

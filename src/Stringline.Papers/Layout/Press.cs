@@ -101,6 +101,6 @@ internal static class Press
 
     /// <summary>The same plan gets the same id: a hash of title, foot and day, not a random number.</summary>
     private static string Id(PaperPlan plan) =>
-        Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{plan.Title}\n{plan.Foot}\n{Law.Reasoning.LawText.IsoDay(plan.Made)}"))
+        Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{plan.Title}\n{plan.Foot}\n{Law.Counting.LawText.IsoDay(plan.Made)}"))
             .AsSpan(0, 8));
 }

@@ -8,8 +8,8 @@ namespace Stringline.Papers.Layout;
 /// <param name="Address">Address, one line or several.</param>
 internal sealed record ReturnBlock(string Name, string Address)
 {
-    private const double Width = Sheet.ReturnBlockRight - Sheet.Left - 8;
-    private const double Room = Sheet.RecorderBand - Sheet.ReturnBlockTop - 2;
+    private static readonly double Width = Sheet.ReturnBlockRight - Sheet.Left - 8;
+    private static readonly double Room = Sheet.RecorderBand - Sheet.ReturnBlockTop - 2;
 
     /// <summary>The sizes tried, points. 7.5-point type is the smallest that stays clear of penalty print.</summary>
     private static readonly double[] Sizes = [10, 9.5, 9, 8.5, 8, 7.5];

@@ -12,22 +12,22 @@ internal static class Sheet
     public const double Inch = 72;
 
     /// <summary>8½ inches (Gov. Code § 27361.5(a), from memory).</summary>
-    public const double Width = (double)RecordingNumbers.PageWidth * Inch;
+    public static readonly double Width = (double)RecordedForm.PageWidth * Inch;
 
     /// <summary>11 inches.</summary>
-    public const double Height = (double)RecordingNumbers.PageHeight * Inch;
+    public static readonly double Height = (double)RecordedForm.PageHeight * Inch;
 
     /// <summary>The least white left and right: ½ inch on every page (Gov. Code § 27361.6).</summary>
-    public const double LeastSideMargin = (double)RecordingNumbers.SideMargin * Inch;
+    public static readonly double LeastSideMargin = (double)RecordedForm.SideMargin * Inch;
 
     /// <summary>Our own side margin: 7/8 inch.</summary>
     public const double Left = 63;
 
     /// <summary>Right edge of the text.</summary>
-    public const double Right = Width - Left;
+    public static readonly double Right = Width - Left;
 
     /// <summary>Width of the text.</summary>
-    public const double TextWidth = Right - Left;
+    public static readonly double TextWidth = Right - Left;
 
     /// <summary>Top of the text on a page that has no recorder's space.</summary>
     public const double Top = 58;
@@ -39,12 +39,12 @@ internal static class Sheet
     public const double FootBaseline = 756;
 
     /// <summary>The band kept for recording information on the first page: 2½ inches (Gov. Code § 27361.6).</summary>
-    public const double RecorderBand = (double)RecordingNumbers.TopBand * Inch;
+    public static readonly double RecorderBand = (double)RecordedForm.TopBand * Inch;
 
     /// <summary>
     /// The left part of that band, 3½ inches, says who asks for recording and where to return the paper. The rest is the recorder's.
     /// </summary>
-    public const double ReturnBlockRight = (double)RecordingNumbers.ReturnPart * Inch;
+    public static readonly double ReturnBlockRight = (double)RecordedForm.ReturnPart * Inch;
 
     /// <summary>Top of the return block.</summary>
     public const double ReturnBlockTop = 40;

@@ -187,8 +187,8 @@ public static class PaperPreflight
         var crowded = read.Pages.SelectMany(p => p.Lines).Where(l => l[^1].Right - l[0].Left >= DensityOver)
             .Select(l => (l.Sum(w => w.Letters.Count) + l.Count - 1) * Sheet.Inch / (l[^1].Right - l[0].Left)).DefaultIfEmpty(0).Max();
         return new PreflightCheck("print density", !RecordedForm.IsPenaltyPrint((decimal)(Sheet.Inch / pitch), (decimal)crowded),
-            $"lines stand {pitch:0.#} points apart at the closest, {Sheet.Inch / RecordingNumbers.LinesInAnInch:0.#} is the least; "
-            + $"{crowded:0.#} characters stand in an inch at the most, {RecordingNumbers.CharactersInAnInch} may",
+            $"lines stand {pitch:0.#} points apart at the closest, {Sheet.Inch / RecordedForm.LinesInAnInch:0.#} is the least; "
+            + $"{crowded:0.#} characters stand in an inch at the most, {RecordedForm.CharactersInAnInch} may",
             "Gov. Code § 27361(a)(1)");
     }
 

@@ -73,7 +73,7 @@ internal static class Binding
     private static FeeEstimate Fee(Matter matter, Recording recording, int pages, LocalDate? until) => RecordingFee.Of(
         matter.Options.Office
         ?? (matter.Facts.County is { } county ? RecorderTable.For(county, matter.AsOf)
-        : new RecorderOffice { County = "(county not named)" }),
+        : RecorderTable.Unnamed),
         new FeeRequest
         {
             Paper = recording.Kind,

@@ -1,4 +1,5 @@
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using static Stringline.Papers.PaperText;
@@ -9,7 +10,7 @@ namespace Stringline.Papers.Writing;
 /// What stands against a paper, for the sheet of a draft, which is read by someone who has neither the job file nor the command line
 /// before the eye: places, entries and options by what a person calls them.
 /// </summary>
-internal sealed class RefusalInWords : LawText
+internal sealed class RefusalInWords : Door
 {
     private static readonly RefusalInWords Sheet = new();
 
@@ -32,7 +33,7 @@ internal sealed class RefusalInWords : LawText
     {
         Papers.Place.OfInput or Papers.Place.OfAssessment => "",
         Papers.Place.OfEntry place => job.Entries.FirstOrDefault(e => e.Index == place.Index)?.On.Earliest is { } day
-            ? $"What was entered for {LongDay(day)}" : "What was entered",
+            ? $"What was entered for {LawText.LongDay(day)}" : "What was entered",
         Papers.Place.OfParty { Index: var index } => index < job.Parties.Count ? OneLine(job.Parties[index].Name) : "The parties",
         Papers.Place.OfFinding finding => assessment.Find(finding.Id)?.Title ?? "",
         Papers.Place.OfJournal => "What was entered",

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 
 namespace Stringline.Spreadsheets.Cells;
 

@@ -1,4 +1,5 @@
 using Stringline.Exchange;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -18,10 +19,10 @@ public sealed record RefusedRow(int Line, IReadOnlyList<Sentence> Reasons) : IPo
     public string Why => Signs.Spelled(Name);
 
     /// <summary>The reasons in the words of a door.</summary>
-    public string Say(LawText door) => string.Join(" ", Reasons.Select(reason => LawText.Capital(door.Of(reason)) + "."));
+    public string Say(Door door) => string.Join(" ", Reasons.Select(reason => LawText.Capital(door.Of(reason)) + "."));
 
     /// <summary>The reasons as the command line says them, as they stand.</summary>
-    public string Name => Say(LawText.Instance);
+    public string Name => Say(Door.OfFile);
 }
 
 /// <summary>A row that is no data and was left out, and as what.</summary>

@@ -63,7 +63,7 @@ internal sealed class TableRows
         var told = why.ToString();
         if (told.Length > TableLimits.LongestReason)
             told = told[..TableLimits.LongestReason] + " ...";
-        else if (why.Holes.OfType<ImportAsk>().Any())
+        else if (why.Names.OfType<ImportAsk>().Any())
             told = null;
         if (!reasons.Exists(reason => reason.ToString() == (told ?? why.ToString())))
             reasons.Add(told is null ? why : Sentence.Of(told));

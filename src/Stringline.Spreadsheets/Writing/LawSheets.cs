@@ -1,4 +1,5 @@
 using Stringline.Law;
+using Stringline.Law.Counting;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Plan;
 using Stringline.Law.Reasoning;

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Stringline.Desk.Entering;
 using Stringline.Exchange;
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Tests.Entering;
@@ -39,7 +40,7 @@ public sealed class QuestionLinkTests
     [MemberData(nameof(HeadFields))]
     public void A_field_of_the_file_is_asked_on_the_part_to_which_its_question_leads(string path)
     {
-        var link = QuestionLinks.Of(7, new Question($"Is it so? ({path})"));
+        var link = QuestionLinks.Of(7, new Question($"Is it so?{new HeadField(path):aside}"));
         Assert.StartsWith("/job/7/file?part=", link?.Address, StringComparison.Ordinal);
         var part = HeadForms.Find(link!.Value.Address["/job/7/file?part=".Length..].Split('#')[0])!;
         var field = link.Value.Address.Split('#')[1];
@@ -53,7 +54,7 @@ public sealed class QuestionLinkTests
     [MemberData(nameof(EntryFields))]
     public void A_field_of_an_entry_is_asked_on_the_form_to_which_its_question_leads(string what, string field)
     {
-        Assert.Equal($"/job/7/enter?what={what}", QuestionLinks.Of(7, new Question($"Is it so? ({what}.{field})"))?.Address);
+        Assert.Equal($"/job/7/enter?what={what}", QuestionLinks.Of(7, new Question($"Is it so?{EntryKinds.Find(what)!.At(field):aside}"))?.Address);
         Assert.Contains(EntryForms.Find(what)!.Fields, asked => asked.Name == field);
     }
 

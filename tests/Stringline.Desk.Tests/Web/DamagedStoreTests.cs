@@ -11,6 +11,7 @@ using Stringline.Testing;
 namespace Stringline.Desk.Tests.Web;
 
 /// <summary>A row that is derived from the journal, or the settings, is damaged under an open desk: no page and no download stops for it, and each says so.</summary>
+[Slow(Slow.Lasting)]
 public sealed class DamagedStoreTests : IAsyncLifetime
 {
     private static readonly string[] Pages = ["/", "/calendar", "/customers", "/searches?county=Yolo", "/settings", "/job/3", "/search?for=court", "/?only=now"];

@@ -15,6 +15,7 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public static TheoryData<string> Kinds => [.. EntryForms.All.Where(form => form != EntryForms.TakeBack).Select(form => form.What)];
 
     [Theory]
+    [Slow(Slow.Lasting)]
     [MemberData(nameof(Kinds))]
     public async Task Each_kind_is_entered_through_its_form_and_read_back_equal(string what)
     {

@@ -3,7 +3,7 @@ using System.Net;
 using System.Text.RegularExpressions;
 using Stringline.Desk.DemoOffice;
 using Stringline.Law;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Counting;
 using Stringline.Store;
 
 namespace Stringline.Desk.Tests.Web;

@@ -5,6 +5,7 @@ using System.Text.RegularExpressions;
 using Stringline.Desk.DemoOffice;
 using Stringline.Law;
 using Stringline.Papers.Catalogue;
+using Stringline.Testing;
 using UglyToad.PdfPig;
 
 namespace Stringline.Desk.Tests.Web;
@@ -29,6 +30,7 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     }
 
     [Fact]
+    [Slow(Slow.Lasting)]
     public async Task Every_paper_says_of_every_stage_of_a_job_what_is_missing_or_is_there()
     {
         // Two jobs in each of twenty stages; the first twenty show each stage once.

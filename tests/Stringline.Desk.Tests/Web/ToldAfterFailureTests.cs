@@ -12,6 +12,7 @@ namespace Stringline.Desk.Tests.Web;
 /// A store that fails at its n-th statement, for every n of every write of the desk: what the desk says then is what a fresh program reads.
 /// Who is told that nothing was written enters a payment a second time.
 /// </summary>
+[Slow(Slow.Lasting)]
 public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     private const int Most = 500;

@@ -1,3 +1,4 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Completion;

@@ -1,6 +1,6 @@
 using Stringline.Law.Completion;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Completion;
 

@@ -1,5 +1,5 @@
-using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
+using Stringline.Law.Sources;
 using static Stringline.Law.Tests.Counting.Days;
 
 namespace Stringline.Law.Tests.Counting;

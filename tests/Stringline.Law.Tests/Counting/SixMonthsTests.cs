@@ -23,7 +23,7 @@ public sealed class SixMonthsTests
     [Proves("Gov. Code § 6804")]
     public void Both_readings_of_six_months_are_given_each_once(string trigger, string first, string? second)
     {
-        var readings = Deadline.Sorted(Deadline.Months("six months", Day(trigger), SixMonths, OpenDays.Statutory));
+        var readings = Deadline.Sorted(Deadline.Months($"six months", Day(trigger), SixMonths, OpenDays.Statutory));
         Assert.Equal(second is null ? [first] : [first, second], readings.Select(r => LawText.IsoDay(r.Day)));
         Assert.Equal(Day(first), TimeLimit.SixMonthsAtTheEarliest(Day(trigger)));
     }
@@ -34,6 +34,6 @@ public sealed class SixMonthsTests
     {
         var readings = Deadline.Sorted(Deadline.Months("six months", Day("2026-07-01"), SixMonths, OpenDays.Statutory));
         Assert.Equal([new Reading("six months, counted as 182 days", Day("2026-12-30")), new Reading("six months", Day("2027-01-01"), Day("2027-01-04"))], readings);
-        Assert.Equal(Day("2026-12-30"), Deadline.ActBy(readings, OpenDays.Statutory));
+        Assert.Equal(Day("2026-12-30"), Deadline.ActByOf(readings, OpenDays.Statutory));
     }
 }

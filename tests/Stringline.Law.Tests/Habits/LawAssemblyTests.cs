@@ -1,4 +1,5 @@
 using System.Reflection;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Habits;
 
@@ -53,7 +54,8 @@ public sealed class LawAssemblyTests
         static bool IsClosed(Type type) => type.IsSealed || type.IsValueType || type.IsEnum
             || (type.IsAbstract && type.GetConstructors(All).Where(c => !c.IsStatic && !IsCopy(type, c)).All(c => c.IsPrivate || c.IsFamilyAndAssembly || c.IsAssembly));
         static bool IsCopy(Type type, ConstructorInfo made) => made.GetParameters() is [var only] && only.ParameterType == type;
-        Assert.Empty(Types.Where(t => t.IsVisible && !IsClosed(t)).Select(t => t.FullName));
+        // A door says in its own words what stands in a sentence, and so has an heir of this one.
+        Assert.Equal([typeof(Door)], Types.Where(t => t.IsVisible && !IsClosed(t)));
     }
 
     [Fact]

@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Sources;
 
 namespace Stringline.Law.Tests.Habits;
 

@@ -211,8 +211,8 @@ public sealed class AmountsByRemedyTests
     public void A_remedy_that_the_work_does_not_have_has_no_amount()
     {
         var facts = Private().Furnished("2025-08-05", 3_000m).FactsOn("2025-12-01");
-        Assert.Contains("FederalBond", Assert.Throws<ArgumentException>(() => Demand.Of(facts, Demand.NoLimit, Remedy.FederalBond)).Message, StringComparison.Ordinal);
-        Assert.Equal((ReachKind.NoneDue, false), (Demand.NoLimit.Kind, Demand.NoLimit.InTimeByRollOnly));
+        Assert.Contains("FederalBond", Assert.Throws<ArgumentException>(() => Demand.Of(facts, Reach.Everything, Remedy.FederalBond)).Message, StringComparison.Ordinal);
+        Assert.Equal((ReachKind.NoneDue, false), (Reach.Everything.Kind, Reach.Everything.InTimeByRollOnly));
     }
 
     [Fact]

@@ -1,5 +1,5 @@
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
+using Stringline.Law.Sources;
 using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Numbers;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 

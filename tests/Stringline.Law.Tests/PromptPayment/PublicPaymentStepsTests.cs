@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using static Stringline.Testing.JobBuilder;

@@ -1,5 +1,5 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Reasoning;

@@ -82,13 +82,17 @@ public sealed class RecordingFeeRuleTests
         Assert.Equal(dollars, Amount(RecordingFee.Of(Office, new FeeRequest { Pages = 1, Parcels = parcels }), "homes"));
 
     [Theory]
-    [InlineData("027-310-014-000", 1)]
-    [InlineData("012-340-05; 012-340-06", 2)]
-    [InlineData("012-340-05 through 012-340-07", 3)]
-    [InlineData("012-340-05 and others", 3)]
+    [InlineData("027-310-014-000", 75)]
+    [InlineData("012-340-05; 012-340-06", 150)]
+    [InlineData("012-340-05 through 012-340-07", 225)]
+    [InlineData("012-340-05 and others", 225)]
     [Proves("Gov. Code § 27388.1(a)(1)")]
-    public void Parcels_are_counted_and_what_cannot_be_counted_is_taken_for_the_most(string written, int parcels) =>
-        Assert.Equal(parcels, ParcelCount.Of(written).Count);
+    public void Parcels_are_counted_and_what_cannot_be_counted_is_taken_for_the_most(string written, int dollars)
+    {
+        var parcels = ParcelCount.Of(written);
+        var fee = RecordingFee.Of(Office, new FeeRequest { Pages = 1, Parcels = parcels.Count, ParcelsTold = parcels });
+        Assert.Equal(dollars, Amount(fee, "homes"));
+    }
 
     [Fact]
     [Proves("Gov. Code § 27388.1(a)(2)")]

@@ -1,7 +1,7 @@
 using System.Collections;
 using System.Text;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
-using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.SecondReading;
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.PreliminaryNotice;
 
 namespace Stringline.Law.Tests.Waiver;
 
@@ -14,7 +15,7 @@ public sealed class WaiverProperties
     private static readonly Gen<(JobFile Job, Waived Waiver, LocalDate AsOf)> Asked =
         Gen.Select(Draw.Private, Draw.Waived, Draw.AsOf).Select((job, waiver, asOf) => (job.Reordered(job.Entries.Where(e => e is not Waived)), waiver, asOf));
 
-    private static Waterfall Amount(JobFile job, LocalDate asOf) => Demand.Of(new FactsAsOf(job, asOf), Demand.NoLimit);
+    private static Waterfall Amount(JobFile job, LocalDate asOf) => Demand.Of(new FactsAsOf(job, asOf), Reach.Everything);
 
     private static decimal Released(JobFile job, Waived waiver, LocalDate asOf) => -Amount(job.With(waiver), asOf).Step("waived");
 

@@ -3,9 +3,9 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Entering;
 using Stringline.Desk.Papers;
 using Stringline.Desk.Web;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Plan;
-using Stringline.Law.Reasoning;
 using Stringline.Places;
 using Stringline.Store;
 

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Desk.Entering;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Store;

@@ -4,6 +4,7 @@ using Stringline.Desk.Line;
 using Stringline.Desk.Portfolio;
 using Stringline.Desk.Web;
 using Stringline.Exchange;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Pages.Job;

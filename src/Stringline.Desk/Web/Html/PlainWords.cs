@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Html;
 using Stringline.Desk.Entering;
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -10,7 +11,7 @@ namespace Stringline.Desk.Web.Html;
 /// What the law library says, as a page says it to a person: each day with its weekday, fields and entries as the forms call them, and no
 /// word of where the file or another finding holds a thing, since a link stands there.
 /// </summary>
-internal class PlainWords : LawText
+internal class PlainWords : Door
 {
     private static readonly PlainWords Page = new();
 
@@ -19,13 +20,13 @@ internal class PlainWords : LawText
     }
 
     /// <summary>The sentence in plain words.</summary>
-    public static new string Of(Sentence sentence) => ((LawText)Page).Of(sentence);
+    public static new string Of(Sentence sentence) => ((Door)Page).Of(sentence);
 
     /// <summary>The sentence in plain words as markup, in which no day is broken at the end of a line.</summary>
     public static IHtmlContent Html(Sentence sentence) => new Content(sentence);
 
     /// <inheritdoc/>
-    protected override string OfDay(LocalDate day, bool named) => Day(day);
+    protected override string OfDay(LocalDate day, bool named) => LawText.Day(day);
 
     /// <inheritdoc/>
     protected override string OfPointer(IPointer aim) => aim switch
@@ -40,12 +41,12 @@ internal class PlainWords : LawText
 
     private sealed class Content(Sentence sentence) : IHtmlContent
     {
-        public void WriteTo(TextWriter writer, HtmlEncoder encoder) => writer.Write(((LawText)new Markup(encoder)).Of(sentence));
+        public void WriteTo(TextWriter writer, HtmlEncoder encoder) => writer.Write(((Door)new Markup(encoder)).Of(sentence));
     }
 
     private sealed class Markup(HtmlEncoder encoder) : PlainWords
     {
-        protected override string OfDay(LocalDate day, bool named) => $"<time datetime=\"{IsoDay(day)}\">{Day(day)}</time>";
+        protected override string OfDay(LocalDate day, bool named) => $"<time datetime=\"{LawText.IsoDay(day)}\">{LawText.Day(day)}</time>";
 
         protected override string OfText(string text) => encoder.Encode(text);
 

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Razor.TagHelpers;
+using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Desk.Web.Html;

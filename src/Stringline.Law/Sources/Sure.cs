@@ -1,4 +1,4 @@
-namespace Stringline.Law.Reasoning;
+namespace Stringline.Law.Sources;
 
 /// <summary>How well a text of law, or a row made from one, is known.</summary>
 public enum Sure

@@ -1,4 +1,4 @@
-namespace Stringline.Law.Reasoning;
+namespace Stringline.Law.Sources;
 
 /// <summary>
 /// Marks a member as the home of a rule of law and names its section, so that a reader can go from a section to its rule

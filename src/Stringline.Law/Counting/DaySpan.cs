@@ -1,6 +1,4 @@
-using Stringline.Law.Numbers;
-
-namespace Stringline.Law.Reasoning;
+namespace Stringline.Law.Counting;
 
 /// <summary>A day known only to lie between two days, both included; equal ends where it is known exactly.</summary>
 /// <param name="Earliest">The first day it can be.</param>
@@ -12,21 +10,6 @@ public readonly record struct DaySpan(LocalDate Earliest, LocalDate Latest)
 
     /// <summary>The span moved by a number of days.</summary>
     public DaySpan Plus(int days) => new(Earliest.PlusDays(days), Latest.PlusDays(days));
-
-    /// <summary>The last day of a period that runs from a day of the span, by the version of the number that governs that day.</summary>
-    public DaySpan LastDay(NumberTable numbers, Number number)
-    {
-        var fromEarliest = numbers.LastDay(number, Earliest);
-        if (IsExact)
-            return new DaySpan(fromEarliest, fromEarliest);
-        var fromLatest = numbers.LastDay(number, Latest);
-        // A later version may be so much shorter that a later day gives an earlier end.
-        return new DaySpan(LocalDate.Min(fromEarliest, fromLatest), LocalDate.Max(fromEarliest, fromLatest));
-    }
-
-    /// <summary>The span of a day fact, or null where the day is unknown.</summary>
-    public static DaySpan? Of(Facts.DayFact fact) =>
-        fact is { Earliest: { } earliest, Latest: { } latest } ? new DaySpan(earliest, latest) : null;
 
     /// <summary>The later of two days in doubt: each end is the later of the two ends.</summary>
     public static DaySpan Later(DaySpan a, DaySpan b) =>

@@ -1,11 +1,59 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Numbers;
-using Stringline.Law.Reasoning;
 
-namespace Stringline.Law.Counting;
+namespace Stringline.Law.Reasoning;
 
-/// <summary>Puts readings of a last day into a band with its act-by day.</summary>
-public static class Deadline
+/// <summary>
+/// A deadline of the claimant's own, as a rule works it out: no words but the names of the readings. A finding is made of it last. Two are
+/// equal where their standings and days are and their readings are the same list.
+/// </summary>
+/// <param name="Standing">Where it stands.</param>
+/// <param name="Readings">Every open reading of the last day, earliest first; may be empty.</param>
+/// <param name="Band">The band over the readings; null where there is none.</param>
+/// <param name="ActBy">The day to plan on; null where there is no reading.</param>
+public readonly record struct Deadline(Standing Standing, IReadOnlyList<Reading> Readings, Band? Band, LocalDate? ActBy)
 {
+    /// <summary>A deadline with its band and its day to plan on.</summary>
+    /// <param name="standing">Where it stands.</param>
+    /// <param name="readings">Readings of the last day, in any order; may be empty.</param>
+    /// <param name="calendar">The calendar.</param>
+    /// <param name="endKnown">False where, on some reading, the time has not begun to run and no end is known.</param>
+    public static Deadline Of(Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar, bool endKnown = true)
+    {
+        var sorted = IsSorted(readings) ? readings : Sorted(readings);
+        return sorted.Count == 0
+            ? new Deadline(standing, sorted, null, null)
+            : new Deadline(standing, sorted, BandOver(sorted, endKnown), ActByOf(sorted, calendar));
+    }
+
+    /// <summary>A deadline without a day.</summary>
+    public static Deadline WithoutDay(Standing standing) => new(standing, [], null, null);
+
+    /// <summary>The finding of it.</summary>
+    /// <param name="id">Stable id.</param>
+    /// <param name="title">What it is, in words.</param>
+    /// <param name="why">The reasons.</param>
+    /// <param name="questions">What the file does not answer.</param>
+    public Finding Finding(string id, string title, IReadOnlyList<Reason> why, IReadOnlyList<Question>? questions = null) =>
+        Finding(id, title, new Words(why, questions ?? []));
+
+    /// <summary>The same, with reasons and questions that are put together when first read.</summary>
+    internal Finding Finding(string id, string title, Func<IReadOnlyList<Reason>> explain, Func<IReadOnlyList<Question>>? ask = null) =>
+        Finding(id, title, new Words(explain, ask));
+
+    /// <summary>The same, in words that stand ready.</summary>
+    internal Finding Finding(string id, string title, Words words) => new()
+    {
+        Id = id,
+        Title = title,
+        Standing = Standing,
+        IsDeadline = true,
+        Readings = Readings,
+        Band = Band,
+        ActBy = ActBy,
+        Words = words,
+    };
+
     /// <summary>
     /// A reading of a deadline of the claimant's own. The farthest roll that any list allows is shown beside it as an argument, never
     /// planned on: that of Code Civ. Proc. §§ 12a and 12b, and that of Civ. Code §§ 7 and 10 past a holiday on which only the courts sit.
@@ -40,7 +88,7 @@ public static class Deadline
     /// <param name="readings">At least one reading, in any order.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
-    public static LocalDate ActBy(IReadOnlyList<Reading> readings, OpenDays calendar)
+    public static LocalDate ActByOf(IReadOnlyList<Reading> readings, OpenDays calendar)
     {
         return calendar.LastOpenDayOnOrBefore(Earliest(readings));
     }
@@ -90,49 +138,8 @@ public static class Deadline
     /// <summary>The band over sorted readings.</summary>
     /// <param name="sorted">Readings, earliest first; not empty.</param>
     /// <param name="endKnown">False where, on some reading, the time has not begun to run and no end is known.</param>
-    public static Band Band(IReadOnlyList<Reading> sorted, bool endKnown = true) =>
+    public static Band BandOver(IReadOnlyList<Reading> sorted, bool endKnown = true) =>
         new(sorted[0], endKnown ? sorted[^1] : null);
-
-    /// <summary>A finding of the claimant's own deadline, with its band and act-by day.</summary>
-    /// <param name="id">Stable id.</param>
-    /// <param name="title">What it is, in words.</param>
-    /// <param name="standing">Where it stands.</param>
-    /// <param name="readings">Readings of the last day; may be empty.</param>
-    /// <param name="calendar">The calendar.</param>
-    /// <param name="why">The reasons.</param>
-    /// <param name="endKnown">False where, on some reading, no end is known.</param>
-    /// <param name="questions">What the file does not answer.</param>
-    public static Finding Finding(
-        string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar,
-        IReadOnlyList<Reason> why, bool endKnown = true, IReadOnlyList<Question>? questions = null) =>
-        Made(id, title, standing, readings, calendar, endKnown, why, questions, null, null);
-
-    /// <summary>The same, with reasons and questions that are put together when first read.</summary>
-    internal static Finding Finding(
-        string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar,
-        Func<IReadOnlyList<Reason>> explain, bool endKnown, Func<IReadOnlyList<Question>>? ask = null) =>
-        Made(id, title, standing, readings, calendar, endKnown, null, null, explain, ask);
-
-    private static Finding Made(
-        string id, string title, Standing standing, IReadOnlyList<Reading> readings, OpenDays calendar, bool endKnown,
-        IReadOnlyList<Reason>? why, IReadOnlyList<Question>? questions, Func<IReadOnlyList<Reason>>? explain, Func<IReadOnlyList<Question>>? ask)
-    {
-        var sorted = IsSorted(readings) ? readings : Sorted(readings);
-        return new Finding
-        {
-            Id = id,
-            Title = title,
-            Standing = standing,
-            IsDeadline = true,
-            Readings = sorted,
-            Band = sorted.Count == 0 ? null : Band(sorted, endKnown),
-            ActBy = sorted.Count == 0 ? null : ActBy(sorted, calendar),
-            Why = why!,
-            Questions = questions!,
-            Explain = explain,
-            Ask = ask,
-        };
-    }
 
     /// <summary>Where a deadline of the claimant's own stands.</summary>
     /// <param name="asOf">The day of asking.</param>

@@ -1,4 +1,4 @@
-namespace Stringline.Law.Reasoning;
+namespace Stringline.Law.Counting;
 
 /// <summary>Finds a place in what is put in order, without going through all of it.</summary>
 internal static class Bisection

@@ -18,7 +18,7 @@ public sealed class ImportTextTests
             New = 0,
             Changed = 0,
             Unchanged = 0,
-            Refused = [new RefusedRow(2, ["\"\u001B[2J\" is no day"])],
+            Refused = [new RefusedRow(2, [$"\"\u001B[2J\" is no day"])],
             Blank = 0,
             Ignored = [new IgnoredRow(3, "of the type \"\u202Ex\"")],
             ColumnsNotUsed = ["note\u001B[31m"],

@@ -6,8 +6,8 @@ namespace Stringline.Law.Reasoning;
 
 /// <summary>
 /// A sentence that keeps what stands in its holes, so that each door says a field, an entry or a day in its own words, and no text that
-/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it. Two are the same
-/// only where they are one object.
+/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it; a plain string is
+/// no sentence, so that none is made of one whose holes were filled on the way. Two are the same only where they are one object.
 /// </summary>
 [InterpolatedStringHandler]
 public sealed class Sentence
@@ -36,9 +36,6 @@ public sealed class Sentence
         Formatted formatted => [formatted.Value],
         _ => (IEnumerable<object>)[piece],
     });
-
-    /// <summary>A sentence without holes.</summary>
-    public static implicit operator Sentence(string text) => Of(text);
 
     /// <summary>A sentence without holes.</summary>
     public static Sentence Of(string text)

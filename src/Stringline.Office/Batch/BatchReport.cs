@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using Stringline.Tables;
 using Stringline.Law;
+using Stringline.Law.Reasoning;
 using Stringline.Papers;
 using Stringline.Tables.Sheets.Reading;
 
@@ -92,7 +93,7 @@ internal sealed class BatchReport
     public void AddFault(WaiverRow row, Exception fault, string? stale)
     {
         Interlocked.Increment(ref faults);
-        AddRefused(row, [new Refusal("own-fault", new Place.InWords("the program"), fault.ToString(), "Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
+        AddRefused(row, [new Refusal("own-fault", new Place.InWords("the program"), Sentence.Of(fault.ToString()), $"Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
     }
 
     /// <summary>Writes the report; with nothing refused it has its heads alone.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using Stringline.Tables;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Papers;
 using Stringline.Papers.Waiver;
 using Stringline.Tables.Sheets.Reading;
@@ -74,7 +75,7 @@ internal sealed class WaiverBatch
             if (row.Refusals.Count > 0)
                 yield return new Taken(row, name, null, row.Refusals);
             else if (Twice(row) is { } line)
-                yield return new Taken(row, name, null, [new Refusal("row", new Place.InWords("the row"), $"It says the same as line {line}.", "Keep one of them: a second paper would sign away the same again.", "")]);
+                yield return new Taken(row, name, null, [new Refusal("row", new Place.InWords("the row"), $"It says the same as line {line}.", $"Keep one of them: a second paper would sign away the same again.", "")]);
             else if (store is not null && !row.Job.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
                 yield return FromStore(row, name, store);
             else
@@ -96,11 +97,11 @@ internal sealed class WaiverBatch
         {
             return store.Find(row.Job) is { } stored
                 ? new Taken(row, name, stored.Job, [])
-                : new Taken(row, name, null, [new Refusal("job-unknown", new Place.InWords("job"), $"The store has no job '{row.Job}'.", "Write a job's number in the store, or the path of a job file that ends in .json.", "")]);
+                : new Taken(row, name, null, [new Refusal("job-unknown", new Place.InWords("job"), $"The store has no job '{row.Job}'.", $"Write a job's number in the store, or the path of a job file that ends in .json.", "")]);
         }
         catch (StoreException e)
         {
-            return new Taken(row, name, null, [new Refusal("job-unreadable", new Place.InWords("job"), e.Message, "See stringline store check.", "")]);
+            return new Taken(row, name, null, [new Refusal("job-unreadable", new Place.InWords("job"), Sentence.Of(e.Message), $"See stringline store check.", "")]);
         }
     }
 
@@ -116,7 +117,7 @@ internal sealed class WaiverBatch
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            report.AddRefused(row, [new Refusal("not-written", new Place.InWords(name), e.Message, "Make room, or let this user write there, and run again: only what is missing is made.", "")], Stale(name));
+            report.AddRefused(row, [new Refusal("not-written", new Place.InWords(name), Sentence.Of(e.Message), $"Make room, or let this user write there, and run again: only what is missing is made.", "")], Stale(name));
         }
         catch (Exception e)
         {
@@ -128,7 +129,7 @@ internal sealed class WaiverBatch
     private IReadOnlyList<Refusal> Write(WaiverRow row, string name) => JobFileReader.ReadFile(Path.Combine(sheet.Folder, row.Job)) switch
     {
         JobFileResult.Read read => Write(row, name, read.Job),
-        JobFileResult.Refused refused => [.. refused.Faults.Select(f => new Refusal("job-file", new Place.InWords(f.Path.Length == 0 ? f.File : $"{f.File}: {f.Path}"), f.Found, f.Expected, ""))],
+        JobFileResult.Refused refused => [.. refused.Faults.Select(f => new Refusal("job-file", new Place.InWords(f.Path.Length == 0 ? f.File : $"{f.File}: {f.Path}"), Sentence.Of(f.Found), Sentence.Of(f.Expected), ""))],
         _ => throw new InvalidOperationException("Neither read nor refused."),
     };
 
@@ -151,9 +152,9 @@ internal sealed class WaiverBatch
         presses.Add(press);
         var check = WaiverPress.Check(paper, order.Waiver);
         if (!check.Passed)
-            return [.. check.Checks.Where(c => !c.Passed).Select(c => new Refusal("preflight", new Place.InWords(c.Name), c.Words, "The paper does not meet what the statute wants; it is not handed over.", c.Section))];
+            return [.. check.Checks.Where(c => !c.Passed).Select(c => new Refusal("preflight", new Place.InWords(c.Name), Sentence.Of(c.Words), $"The paper does not meet what the statute wants; it is not handed over.", c.Section))];
         if (!replace && ledger.HasAnother(name, paper.Bytes.Span))
-            return [new Refusal("in-the-way", new Place.InWords(name), "A file of that name is there already with other content, and no run into this folder made it.", $"Move or rename that file, or name another folder with {new OptionName("out")}; or add {new OptionName("replace")} to replace it.", "")];
+            return [new Refusal("in-the-way", new Place.InWords(name), $"A file of that name is there already with other content, and no run into this folder made it.", $"Move or rename that file, or name another folder with {new OptionName("out")}; or add {new OptionName("replace")} to replace it.", "")];
         ledger.Put(name, paper, row, order);
         report.AddMade(order.Outlook);
         return [];

@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Tables;
 using Stringline.Law.Reasoning;
 using Stringline.Tables.Sheets;
@@ -5,7 +6,7 @@ using Stringline.Tables.Sheets;
 namespace Stringline.Office.Import;
 
 /// <summary>Says on a page what a reason of an import names: the page has fields where the command line has options.</summary>
-internal static class DeskWords
+internal sealed class DeskWords : Door
 {
     private static readonly Dictionary<ImportAsk, string> Fields = new()
     {
@@ -20,20 +21,27 @@ internal static class DeskWords
         [ImportAsk.Look] = "",
     };
 
+    private static readonly DeskWords Page = new();
+
+    private DeskWords()
+    {
+    }
+
     /// <summary>A sentence in the words of a page.</summary>
-    public static string Of(Sentence sentence) => Signs.Spelled(sentence.Say(Words));
+    public static new string Of(Sentence sentence) => Signs.Spelled(((Door)Page).Of(sentence));
 
     /// <summary>The reasons against a row in the words of a page.</summary>
-    public static string Of(RefusedRow row) => Signs.Spelled(row.Say(Words));
+    public static string Of(RefusedRow row) => Signs.Spelled(row.Say(Page));
 
     /// <summary>A fault of the table in the words of a page.</summary>
     public static string Of(SheetException refusal) => new Fault(refusal.Fault.File, refusal.Fault.Path, Of(refusal.Found), Of(refusal.Expected)).ToString();
 
-    private static string Words(object named, string? format) => named switch
+    /// <inheritdoc/>
+    protected override string OfPointer(IPointer aim) => aim switch
     {
         ImportAsk ask => Fields[ask],
         ImportConfirmed => "look again, and confirm what is right",
-        RefusedRow row => row.Say(Words),
-        _ => Sentence.Plain(named, format),
+        RefusedRow row => row.Say(this),
+        _ => aim.Name,
     };
 }

@@ -1,4 +1,5 @@
 using Stringline.Law.Counting;
+using Stringline.Law.Facts;
 using Stringline.Tables;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
@@ -9,20 +10,19 @@ namespace Stringline.Office.Import;
 /// <summary>A row that was not taken.</summary>
 /// <param name="Line">Its line in the file.</param>
 /// <param name="Reasons">What is wrong, and what would be right.</param>
-public sealed record RefusedRow(int Line, IReadOnlyList<Sentence> Reasons)
+public sealed record RefusedRow(int Line, IReadOnlyList<Sentence> Reasons) : IPointer
 {
     /// <summary>
     /// The reasons as the command line says them, with the row's cells as they stand, but that whatever a terminal would obey, or nobody
     /// could see, is spelled out.
     /// </summary>
-    public string Why => Signs.Spelled(ToString());
+    public string Why => Signs.Spelled(Name);
 
     /// <summary>The reasons in the words of a door.</summary>
-    public string Say(Func<object, string?, string> words) =>
-        string.Join(" ", Reasons.Select(reason => reason.Say(words)).Select(said => char.ToUpperInvariant(said[0]) + said[1..] + "."));
+    public string Say(Door door) => string.Join(" ", Reasons.Select(reason => LawText.Capital(door.Of(reason)) + "."));
 
     /// <summary>The reasons as the command line says them, as they stand.</summary>
-    public override string ToString() => Say(Sentence.Plain);
+    public string Name => Say(Door.OfFile);
 }
 
 /// <summary>A row that is no data and was left out, and as what.</summary>

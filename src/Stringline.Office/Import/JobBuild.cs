@@ -103,7 +103,7 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
             foreach (var (table, line) in draft.HeadRows.Where(row => !row.Table.IsRefused(row.Line)))
             {
                 if (fault is not null)
-                    table.Refuse(line, fault);
+                    table.RefuseAt(line, fault);
                 else
                     Taken.Count(Same(revised, stored) ? taken.Unchanged : taken.Changed, table);
             }
@@ -115,7 +115,7 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
         foreach (var (table, line) in draft.HeadRows.Where(row => !row.Table.IsRefused(row.Line)))
         {
             if (missing is not null)
-                table.Refuse(line, missing);
+                table.RefuseAt(line, missing);
             else
                 Taken.Count(taken.New, table);
         }
@@ -123,9 +123,9 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
         if (missing is not null)
         {
             foreach (var row in draft.Invoices)
-                row.Table.Refuse(row.Line, missing);
+                row.Table.RefuseAt(row.Line, missing);
             foreach (var row in draft.Payments)
-                row.Table.Refuse(row.Line, missing);
+                row.Table.RefuseAt(row.Line, missing);
         }
 
         return head;

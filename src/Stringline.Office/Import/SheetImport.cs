@@ -52,7 +52,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         }
 
         throw new SheetException(
-            string.Join(", ", request.Files), "", "thousands of jobs that the journal refuses", $"rows that make up job files in order{ImportAsk.Look}");
+            string.Join(", ", request.Files), "", $"thousands of jobs that the journal refuses", $"rows that make up job files in order{ImportAsk.Look}");
     }
 
     // What is asked is known once the last job was made, while the transaction is still open: thrown then, it takes everything back.
@@ -65,7 +65,7 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         {
             throw new SheetException(
                 string.Join(", ", request.Files.Select(Path.GetFileName)), "",
-                string.Join(" ", open.Select(question => question.Text)),
+                Sentence.Of(string.Join(" ", open.Select(question => question.Text))),
                 $"confirmed first: {new ImportConfirmed([.. open.Select(question => question.Id)])}");
         }
     }

@@ -43,7 +43,10 @@ internal sealed class TableRows
     public bool IsRefused(int line) => refused.ContainsKey(line);
 
     /// <summary>Refuses a row; where it is refused for several reasons all of them are told.</summary>
-    public void Refuse(int line, Sentence why)
+    public void Refuse(int line, string why) => RefuseAt(line, Sentence.Of(why));
+
+    /// <summary>The same for a reason that names what each door calls otherwise.</summary>
+    public void RefuseAt(int line, Sentence why)
     {
         if (!refused.TryGetValue(line, out var reasons))
         {
@@ -51,7 +54,7 @@ internal sealed class TableRows
             {
                 throw new SheetException(
                     File, "", $"more than {TableLimits.MostRefusedRows:N0} rows that would be refused, the first for this: {Refused(refused.Keys.First())}",
-                    "a table most of whose rows can be taken");
+                    $"a table most of whose rows can be taken");
             }
 
             refused[line] = reasons = new List<Sentence>(1);
@@ -64,7 +67,7 @@ internal sealed class TableRows
         else if (why.Names.OfType<ImportAsk>().Any())
             told = null;
         if (!reasons.Exists(reason => reason.ToString() == (told ?? why.ToString())))
-            reasons.Add(told ?? why);
+            reasons.Add(told is null ? why : Sentence.Of(told));
     }
 
     /// <summary>The file's name, without the folder in which it lies.</summary>
@@ -101,7 +104,7 @@ internal sealed class TableRows
         foreach (var days in seen.Values.Where(days => days.IsInDoubt))
         {
             foreach (var line in days.BothWays)
-                Refuse(line, $"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; "
+                RefuseAt(line, $"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; "
                     + $"it should be {ImportAsk.DayOrder}");
         }
     }
@@ -162,7 +165,7 @@ internal sealed class TableRows
 
     /// <summary>The refused rows as the file has them: a second reading, so that nothing is kept of the others.</summary>
     public IEnumerable<(SheetRow Row, string Why)> RefusedRows() =>
-        refused.Count == 0 ? [] : source.Rows().Where(row => refused.ContainsKey(row.Line)).Select(row => (row, Refused(row.Line).ToString()));
+        refused.Count == 0 ? [] : source.Rows().Where(row => refused.ContainsKey(row.Line)).Select(row => (row, Refused(row.Line).Name));
 
     private RefusedRow Refused(int line) => new(line, refused[line]);
 

@@ -23,7 +23,7 @@ internal static class DesignDemandPaper
         Sections = Section,
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "A design professional to the landowner, 10 days before its claim of lien.",
+        Words = $"A design professional to the landowner, 10 days before its claim of lien.",
         Asks = [new(PaperInput.Words, "What it says in words of your own")],
         Deadline = "design-lien.demand-last-day",
         ProvedAs = ProvedNotice.Default,
@@ -39,7 +39,7 @@ internal static class DesignDemandPaper
         if (matter.Facts.Owners.Count == 0)
         {
             matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
-                "Add the landowner with the name on the deed.", Section);
+                $"Add the landowner with the name on the deed.", Section);
         }
 
         var to = Addressees.WithAddress(matter, matter.Facts.Owners, Section);
@@ -55,12 +55,12 @@ internal static class DesignDemandPaper
         leaf.Field("Default", Clean(matter.Options.Words)
             ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
-            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant’s full name.", Section),
-                matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), "Add the claimant’s address.", Section)),
+            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant’s full name.", Section),
+                matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant’s address.", Section)),
             .. NoticeContents.Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what services were "
-            + "rendered.", "Civ. Code § 8300"));
+        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what services were "
+            + $"rendered.", "Civ. Code § 8300"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, Section);
         return new Bundle([leaf], new Guide

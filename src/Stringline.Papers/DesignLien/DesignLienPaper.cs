@@ -25,7 +25,7 @@ internal static class DesignLienPaper
         Sections = "Civ. Code §§ 8302, 8304, 8306",
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "A design professional hired by the landowner, before the work commences.",
+        Words = $"A design professional hired by the landowner, before the work commences.",
         Deadline = "design-lien.last-day",
         Effect = new("Recorded, it burdens the land until work commences, and no longer than 90 days without a suit.", "Civ. Code § 8306"),
         Entries =
@@ -50,8 +50,8 @@ internal static class DesignLienPaper
         leaf.Field(matter.Facts.SeveralOwners ? "Current owners of record" : "Current owner of record", OwnersOfRecord(matter));
         leaf.Field("Site", Site(matter));
         leaf.Field("Building permit or other approval", Permit(matter));
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what services were "
-            + "rendered.", "Civ. Code § 8300"));
+        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what services were "
+            + $"rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
         leaf.Field("Notice of demand and default", demand is null ? null
             : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least {matter.ByLaw(Number.DefaultNotice)} before this claim is recorded. "
@@ -69,13 +69,13 @@ internal static class DesignLienPaper
         {
             matter.Refuse("not-a-design-professional", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
-                "This lien is for a design professional under a written contract with the landowner.", "Civ. Code § 8300");
+                $"This lien is for a design professional under a written contract with the landowner.", "Civ. Code § 8300");
         }
 
         if (matter.Facts.HiredBy is null)
         {
-            matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), "Nothing is there.",
-                "Name the party id of the landowner: the lien needs a contract with the landowner itself.", "Civ. Code § 8300");
+            matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), $"Nothing is there.",
+                $"Name the party id of the landowner: the lien needs a contract with the landowner itself.", "Civ. Code § 8300");
         }
     }
 
@@ -89,7 +89,7 @@ internal static class DesignLienPaper
     {
         if (matter.Assessment.Find("design-lien.first-day") is not { } first)
         {
-            matter.NotEntered("payment-demanded", "no-demand", "No demand on the owner is entered.",
+            matter.NotEntered("payment-demanded", "no-demand", $"No demand on the owner is entered.",
                 $"Give notice of the demand, the default and the amount ({new PaperName(DesignDemandPaper.Paper)}), and enter it as {new KindName("payment-demanded")}. "
                 + $"The claim may be recorded {matter.ByLaw(Number.DefaultNotice).Text} later.", NoticeSection);
             return null;
@@ -103,15 +103,17 @@ internal static class DesignLienPaper
         else if (first.Standing is not Standing.Open)
         {
             matter.Refuse("no-notice-of-default", new Place.OfFinding(first.Id),
-                $"{new SaidByLaw(Sentence.Join(" ", first.Why.Select(w => w.Sentence)))}",
+                Sentence.Join(" ", first.Why.Select(w => w.Sentence)),
                 $"Give notice of the demand, the default and its amount now ({new PaperName(DesignDemandPaper.Paper)}), at least {matter.ByLaw(Number.DefaultNotice).Text} before recording. "
                 + $"If the demand was such a notice for the whole amount, say {new FieldSaid("ofDefault", "true")} on its "
-                + $"entry.{new SaidByLaw(Sentence.Join("", first.Questions.Select(q => (Sentence)$" {q.Sentence}")))}", NoticeSection);
+                + $"entry.{Sentence.Join("", first.Questions.Select(Then))}", NoticeSection);
         }
 
         return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>()
             .Select(d => (LocalDate?)d.Day).FirstOrDefault();
     }
+
+    private static Sentence Then(Question question) => $" {question.Sentence}";
 
     private static string? Name(Matter matter) =>
         matter.Facts.Claimant is { } name ? $"{name}{(matter.Facts.Address is { } address ? "\n" + address : "")}" : null;
@@ -122,7 +124,7 @@ internal static class DesignLienPaper
         {
             matter.Refuse("owner-not-of-record", Place.Of(matter.Job, reputed, "reputed"),
                 $"{OneLine(reputed.Name)} is only reputed to be the owner.",
-                "Take the name from the deed: the claim states the current owner of record.", Section);
+                $"Take the name from the deed: the claim states the current owner of record.", Section);
         }
 
         // A draft keeps the file's doubt, and so is sworn on belief (Code Civ. Proc. § 446(a)).
@@ -134,8 +136,8 @@ internal static class DesignLienPaper
     {
         if (matter.Facts.Legal is null)
         {
-            matter.Refuse("legal-missing", new Place.OfHead("work.site.legal"), "Nothing is there.",
-                "Add the legal description from the deed: the claim states it.", Section);
+            matter.Refuse("legal-missing", new Place.OfHead("work.site.legal"), $"Nothing is there.",
+                $"Add the legal description from the deed: the claim states it.", Section);
         }
 
         return NoticeContents.Site(matter);
@@ -145,8 +147,8 @@ internal static class DesignLienPaper
     {
         var permit = matter.Job.Work.Permit;
         var number = matter.Need(permit?.Number, "permit-missing", new Place.OfHead("work.permit.number"),
-            "Add the number of the building permit or other governmental approval that was obtained with the services; without one there "
-            + "is no such lien.", "Civ. Code § 8302");
+            $"Add the number of the building permit or other governmental approval that was obtained with the services; without one there "
+            + $"is no such lien.", "Civ. Code § 8302");
         return number is null ? null : $"No. {number}{(Clean(permit?.Authority) is { } by ? $", {OneLine(by)}" : "")}";
     }
 
@@ -192,7 +194,7 @@ internal static class DesignLienPaper
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
             $"There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under {matter.ByLaw(Number.LeastCostForDesignLien)} (§ "
                 + "8318).",
-            .. Unsure(matter).Select(q => "The file leaves open: " + q.Text),
+            .. Unsure(matter).Select(q => "The file leaves open: " + RefusalInWords.Said(q.Sentence)),
         ],
         Steps =
         [

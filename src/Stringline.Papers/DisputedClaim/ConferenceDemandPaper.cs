@@ -20,7 +20,7 @@ internal static class ConferenceDemandPaper
         Sections = "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "A contractor whose claim was disputed, or not answered in time, to the public entity or owner.",
+        Words = $"A contractor whose claim was disputed, or not answered in time, to the public entity or owner.",
         Asks = [new(PaperInput.Words, "The issues in dispute")],
         Deadline = LastDay,
         Fits = now => now.Assessment.Find("dispute-claim.conference") is { Standing: Standing.Open } && !now.Has<ConferenceDemanded>()
@@ -35,7 +35,7 @@ internal static class ConferenceDemandPaper
         var claim = matter.Last<DisputeClaimSent>();
         if (claim is null)
         {
-            matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
+            matter.NotEntered("dispute-claim-sent", "no-claim-sent", $"No claim under the claims procedure is entered.",
                 $"Enter it as {new KindName("dispute-claim-sent")} with its day, amount and manner; or make it first: the paper "
                 + $"{new PaperWord(DisputeClaimPaper.Paper)}.",
                 procedure.Section);
@@ -49,13 +49,13 @@ internal static class ConferenceDemandPaper
 
         else if (says is null && ClaimProcedure.HasContract(matter))
         {
-            matter.Refuse("claim-day-missing", Place.Of(claim, "on"), "Nobody knows on which day the claim was sent.",
-                "Enter the day: the payer’s time to answer runs from it.", procedure.Section);
+            matter.Refuse("claim-day-missing", Place.Of(claim, "on"), $"Nobody knows on which day the claim was sent.",
+                $"Enter the day: the payer’s time to answer runs from it.", procedure.Section);
         }
 
         var payers = procedure.Payers(matter);
         var issues = matter.Need(matter.Options.Words, "issues-missing", Place.Of(PaperInput.Words),
-            "Name the issues in dispute: what the answer disputes, and what you hold against it.", procedure.Section);
+            $"Name the issues in dispute: what the answer disputes, and what you hold against it.", procedure.Section);
         return new Bundle([Demand(matter, procedure, payers, claim, says, issues)], new Guide
         {
             To = payers,

@@ -23,7 +23,7 @@ internal static class DisputeClaimPaper
         Sections = "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.",
+        Words = $"A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.",
         Asks = [new(PaperInput.Amount, AmountClaimed), new(PaperInput.ExtensionDays), new(PaperInput.Words, ForWhat), new(PaperInput.Documents)],
         Deadline = "dispute-claim.filing-last-day",
         Fits = now => now.Has<Disputed>() && !now.Has<DisputeClaimSent>() && now.Job.Claimant.Role == ClaimantRole.DirectContractor
@@ -55,7 +55,7 @@ internal static class DisputeClaimPaper
     {
         NoticeContents.Giver(leaf, matter, "Claimant");
         leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
+            $"Say in a few words what work the contract is for.", procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
     }
 
@@ -85,8 +85,8 @@ internal static class DisputeClaimPaper
                 "The deadlines for lien, stop payment notice and bond keep running meanwhile.",
                 "The contract may set notices and times of its own for changes and claims: compare it before you send this.",
                 .. procedure.Payer == PartyCapacity.PublicEntity
-                    ? (string[])["Whoever presents a false claim to a public entity answers for it (Gov. Code §§ 12650 and following, from "
-                        + "memory). Have counsel read it."]
+                    ? (string[])["Whoever presents a false claim to a public entity answers for it (Gov. Code §§ 12650 and following, not "
+                        + "verified). Have counsel read it."]
                     : [],
             ],
             Steps =

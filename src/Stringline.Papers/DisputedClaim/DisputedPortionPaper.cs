@@ -18,7 +18,7 @@ internal static class DisputedPortionPaper
         Sections = "Pub. Contract Code § 9204(d)(2)(B); Civ. Code § 8850(f)",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "A contractor whose claim is still in dispute after the conference, to the public entity or owner.",
+        Words = $"A contractor whose claim is still in dispute after the conference, to the public entity or owner.",
         Asks =
         [
             new(PaperInput.Words, "What is left in dispute after the conference"),
@@ -34,21 +34,21 @@ internal static class DisputedPortionPaper
         procedure.OnlyWithContract(matter);
         if (procedure.Mediation is null)
         {
-            matter.Refuse("no-mediation", new Place.OfHead("contract.on"), "The older procedure knows no mediation of a claim before an action.",
-                "Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
+            matter.Refuse("no-mediation", new Place.OfHead("contract.on"), $"The older procedure knows no mediation of a claim before an action.",
+                $"Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
         }
 
         var claim = matter.Last<DisputeClaimSent>();
         if (claim is null)
         {
-            matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
+            matter.NotEntered("dispute-claim-sent", "no-claim-sent", $"No claim under the claims procedure is entered.",
                 $"Enter it as {new KindName("dispute-claim-sent")} with its day, amount and manner.", procedure.Section);
         }
 
         var held = matter.Last<ConferenceHeld>();
         if (held is null)
         {
-            matter.Refuse("no-conference-held", Place.Journal, "No conference is entered, and only what is left after it goes to mediation.",
+            matter.Refuse("no-conference-held", Place.Journal, $"No conference is entered, and only what is left after it goes to mediation.",
                 $"Enter it as {new KindName("conference-held")} with its day; or demand it first: the paper "
                 + $"{new PaperWord(ConferenceDemandPaper.Paper)}.", procedure.Section);
         }
@@ -56,12 +56,12 @@ internal static class DisputedPortionPaper
         if (matter.Options.Amount is { } more && claim?.Amount is { } whole && more > whole)
         {
             matter.Refuse("more-than-claimed", Place.Of(PaperInput.Amount), $"{Dollars(more)} is more than the claim of {Dollars(whole)}.",
-                "Name the part of that claim which is still in dispute.", procedure.Section);
+                $"Name the part of that claim which is still in dispute.", procedure.Section);
         }
 
         var payers = procedure.Payers(matter);
         var issues = matter.Need(matter.Options.Words, "issues-missing", Place.Of(PaperInput.Words),
-            "Name what is left in dispute: what was not settled, and what you hold about it.", procedure.Section);
+            $"Name what is left in dispute: what was not settled, and what you hold about it.", procedure.Section);
         return new Bundle([Portion(matter, procedure, payers, claim, held, issues)], new Guide
         {
             To = payers,

@@ -18,7 +18,7 @@ internal static class CreditPaper
         Sections = "Civ. Code § 8460(b)",
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "Claimant and owner, to extend the time to sue on a recorded claim.",
+        Words = $"Claimant and owner, to extend the time to sue on a recorded claim.",
         Asks = [new(PaperInput.Until), new(PaperInput.Words, "The terms of the credit"), new(PaperInput.Number)],
         Deadline = "credit.last-day",
         AlsoServes = ["enforcement.last-day"],
@@ -45,7 +45,7 @@ internal static class CreditPaper
             $"Say the terms of the credit: {new InputTold(PaperInput.Words, "Owner pays $5,000.00 on the first of each month.")}", section);
         if (until <= matter.AsOf)
         {
-            matter.Refuse("until-past", Place.Of(PaperInput.Until), $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", "Credit ends on a day to come.",
+            matter.Refuse("until-past", Place.Of(PaperInput.Until), $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", $"Credit ends on a day to come.",
                 section);
         }
 

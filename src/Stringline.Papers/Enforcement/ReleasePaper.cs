@@ -26,7 +26,7 @@ internal static class ReleasePaper
         Sections = Sections,
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "The claimant, once paid or when the claim has expired.",
+        Words = $"The claimant, once paid or when the claim has expired.",
         Asks = [new(PaperInput.Number)],
         AlsoServes = ["release.answer-by", "release.when-paid"],
         Effect = Effect,
@@ -120,7 +120,7 @@ internal static class ReleasePaper
     {
         if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
         {
-            matter.Refuse("design-lien", Place.Of(claim, "lien"), "The claim is of a design professional’s lien.",
+            matter.Refuse("design-lien", Place.Of(claim, "lien"), $"The claim is of a design professional’s lien.",
                 $"Make {new PaperName(DesignLien.DesignReleasePaper.Paper, The: true)}: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
         }
     }
@@ -129,7 +129,7 @@ internal static class ReleasePaper
     {
         if (matter.Options.Words is null && matter.Options.Amount is null)
         {
-            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount), "Neither a part of the property nor a sum is named.",
+            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount), $"Neither a part of the property nor a sum is named.",
                 $"Describe the part of the property that is freed{new ForTheAsker($" ({new InputTold(PaperInput.Words, "Lot 12 of ...")})")}, "
                 + $"or say by how much the claim is reduced{ForTheAsker.InBrackets(PaperInput.Amount)}.", Sections);
         }
@@ -137,12 +137,12 @@ internal static class ReleasePaper
         if (matter.Options.Amount is { } less && claim.Amount is { } whole && less >= whole)
         {
             matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
-                "Use the full release, or name less than the claim.", Sections);
+                $"Use the full release, or name less than the claim.", Sections);
         }
 
         if (matter.Options.Amount is not null && claim is { On: not null, Amount: null })
         {
-            matter.NotEntered("claim-recorded", "claim-amount-missing", "The recorded claim's amount is not entered.",
+            matter.NotEntered("claim-recorded", "claim-amount-missing", $"The recorded claim's amount is not entered.",
                 $"Add {new FileWord("amount")} to its claim-recorded entry.", Sections);
         }
     }

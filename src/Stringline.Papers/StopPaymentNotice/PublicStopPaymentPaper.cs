@@ -19,8 +19,8 @@ internal static class PublicStopPaymentPaper
         foreach (var party in to.Where(p => p.Capacity != PartyCapacity.PublicEntity))
         {
             matter.Refuse("wrong-holder", Place.Of(PaperInput.To), $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
-                "A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the "
-                + "contract.", "Civ. Code § 9354(b)");
+                $"A stop payment notice on public work goes to the public entity: its disbursing officer, or the body that awarded the "
+                + $"contract.", "Civ. Code § 9354(b)");
         }
 
         matter.NotIfLost("stop-payment-notice.last-day", "The right to give a stop payment notice is lost.");

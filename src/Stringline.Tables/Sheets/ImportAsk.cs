@@ -1,14 +1,17 @@
+using Stringline.Law.Facts;
+
 namespace Stringline.Tables.Sheets;
 
 /// <summary>
-/// What an import may be told beside the table, as a reason names it. Each door says it in its own words: the command line says what
-/// <see cref="ToString"/> does.
+/// What an import may be told beside the table, as a reason names it. Each door says it in its own words: the command line says its
+/// <see cref="Name"/>.
 /// </summary>
-public sealed class ImportAsk
+public sealed class ImportAsk : IPointer
 {
-    private readonly string plain;
+    private ImportAsk(string name) => Name = name;
 
-    private ImportAsk(string plain) => this.plain = plain;
+    /// <inheritdoc/>
+    public string Name { get; }
 
     /// <summary>Who claims, and as what.</summary>
     public static ImportAsk Claimant { get; } = new("--claimant and --role");
@@ -36,16 +39,13 @@ public sealed class ImportAsk
 
     /// <summary>Where a look shows more.</summary>
     public static ImportAsk Look { get; } = new("; see --dry-run");
-
-    /// <inheritdoc/>
-    public override string ToString() => plain;
 }
 
 /// <summary>That something is looked at and confirmed before it is written.</summary>
 /// <param name="Ids">The ids of the questions.</param>
-public sealed record ImportConfirmed(IReadOnlyList<string> Ids)
+public sealed record ImportConfirmed(IReadOnlyList<string> Ids) : IPointer
 {
     /// <inheritdoc/>
-    public override string ToString() =>
+    public string Name =>
         $"look with --dry-run, and confirm what is right with {string.Join(" ", Ids.Select(id => "--confirm " + id))}";
 }

@@ -10,12 +10,12 @@ public sealed class SheetException : Exception
         : base(fault?.ToString())
     {
         ArgumentNullException.ThrowIfNull(fault);
-        (Fault, Found, Expected) = (fault, fault.Found, fault.Expected);
+        (Fault, Found, Expected) = (fault, Sentence.Of(fault.Found), Sentence.Of(fault.Expected));
     }
 
     /// <summary>The same, in sentences that each door says in its own words.</summary>
     public SheetException(string file, string path, Sentence found, Sentence expected)
-        : this(new Fault(file, path, $"{found}", $"{expected}")) => (Found, Expected) = (found, expected);
+        : this(new Fault(file, path, found.ToString(), expected.ToString())) => (Found, Expected) = (found, expected);
 
     /// <summary>Where, what is there, what would be right.</summary>
     public Fault Fault { get; }

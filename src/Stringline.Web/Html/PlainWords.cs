@@ -16,7 +16,7 @@ internal class PlainWords : Door
     /// <summary>The door itself.</summary>
     public static Door Page { get; } = new PlainWords();
 
-    private PlainWords()
+    private protected PlainWords()
     {
     }
 

@@ -2,6 +2,7 @@ using Stringline.Office.Entering;
 using Stringline.Web.Html;
 using Stringline.Law;
 using Stringline.Law.Counting;
+using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
@@ -9,13 +10,19 @@ using Stringline.Papers.Catalogue;
 namespace Stringline.Web.Papers;
 
 /// <summary>What a page says for what a sentence of a paper names: the name of its field, the question of a form.</summary>
-internal static class PageWords
+internal sealed class PageWords : PlainWords
 {
+    private static readonly PageWords Page = new();
+
+    private PageWords()
+    {
+    }
+
     /// <summary>A sentence in the words of a page.</summary>
-    public static string Of(Sentence sentence) => sentence.Say(Words);
+    public static new string Of(Sentence sentence) => ((Door)Page).Of(sentence);
 
     /// <summary>A refusal in the words of a page.</summary>
-    public static string Of(Refusal refusal) => refusal.InWords(Of(refusal.Where), Words);
+    public static string Of(Refusal refusal) => refusal.InWords(Of(refusal.Where), Page);
 
     /// <summary>The place of which a refusal speaks, as the head of what it says.</summary>
     /// <param name="where">The place.</param>
@@ -34,11 +41,12 @@ internal static class PageWords
     private static string Of(Place where) => where switch
     {
         Place.OfInput input => string.Join(", ", input.All.Select(Field)),
-        Place.OfHead { Path: var path } => Head(path),
+        Place.OfHead { Path: var path } => Page.OfPointer(new HeadField(path)),
         _ => where.ToString(),
     };
 
-    private static string Words(object named, string? format) => named switch
+    /// <inheritdoc/>
+    protected override string OfPointer(IPointer aim) => aim switch
     {
         InputName { Input: var input, And: { } and } => $"{Field(input)} and {Field(and)}",
         InputName { Input: var input } => Field(input),
@@ -48,14 +56,11 @@ internal static class PageWords
         ForTheAsker { Words: var words } => Of(words),
         FileWord { Word: var word } when word.Any(char.IsUpper) => Asked(word),
         FieldSaid { Field: var field, Value: var value } when field.Any(char.IsUpper) => $"{Asked(field)}: {value}",
-        HeadField { Path: var path } => Head(path),
-        SaidByLaw law => law.In(PlainWords.Page),
-        _ => Sentence.Plain(named, format),
+        ForReaders law => law.Said(this),
+        _ => base.OfPointer(aim),
     };
 
     private static string Field(PaperInput input) => $"“{input.Word()}”";
-
-    private static string Head(string path) => HeadForms.LabelOf(path) is { } label ? $"“{label}” in the file" : path;
 
     private static string Asked(string field) =>
         $"“{EntryForms.All.SelectMany(form => form.Fields).FirstOrDefault(asked => asked.Name == field)?.Label ?? field}”";

@@ -91,7 +91,7 @@ public sealed class HeaderRow
             else if (fit.Count > 1 && fit.Exists(header => header.Kind == TableKind.Invoices && ShowsInvoices(header)))
                 fit.RemoveAll(header => header.Kind != TableKind.Invoices);
             if (fit.Count > 1)
-                throw Refuse(file, row, "headers that could be those of invoices or of payments", $"which of them, {ImportAsk.Kind}");
+                throw Refuse(file, row, $"headers that could be those of invoices or of payments", $"which of them, {ImportAsk.Kind}");
             if (fit.Count == 1)
                 return WithTypes(fit[0], first, mapping);
         }

@@ -9,7 +9,8 @@ public sealed class FindingsLastTests
     private const BindingFlags All =
         BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
-    // What puts an assessment together, and what reads a finished one: what is to be done, and what is left of a right. The list only shrinks.
+    // What puts an assessment together, and what reads a finished one: what is to be done, and what is left of a right. The list only
+    // shrinks.
     private static readonly string[] MayTakeThem = ["Assessment", "Composition", "Plan.NextSteps", "Plan.Outlook", "Reasoning.Finding"];
 
     // Those that still take one. The list only shrinks.

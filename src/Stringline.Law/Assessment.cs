@@ -216,14 +216,14 @@ public sealed record Assessment
         found.Add(Rank.Finding(facts, reach));
         found.Add(ActionDays.Finding(action));
         AddEnforced(found, facts, suits, credit, action, right.Standing, amount, calendar);
-        found.Add(findings => PrivateStopPayment.AddTo(findings, facts, reach, notice, lastDay, amounts, calendar));
+        found.Add(PrivateStopPayment.Findings(facts, reach, notice, lastDay, amounts, calendar));
         found.Add(PrivatePaymentBond.Findings(facts, reach, amounts, completion, ownersNotices, calendar));
         found.Add(design);
         found.Add(WaiverFindings.Of(facts, amount));
-        found.Add(MoneyDue.Findings(facts, completion, calendar));
+        found.Add(MoneyDue.Findings(facts, completion, calendar, out var undisputed));
         found.Add(RetentionCap.Finding(facts));
-        found.Add(findings => StopWork.AddTo(findings, facts, calendar));
-        found.Add(findings => OwnersSecurity.AddTo(findings, facts));
+        found.Add(StopWork.Findings(facts, undisputed, calendar));
+        found.Add(OwnersSecurity.Findings(facts));
         return Made(facts, found, plan, calendar, amounts, reach, LienRight.Obstacles(facts, bare, notice, firstDay, reach, amount));
     }
 

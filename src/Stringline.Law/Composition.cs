@@ -30,9 +30,6 @@ internal sealed class Composition
     /// <summary>Adds findings.</summary>
     public void Add(IEnumerable<Finding> more) => findings.AddRange(more);
 
-    /// <summary>Adds what a rule puts on the list itself.</summary>
-    public void Add(Action<List<Finding>> adds) => adds(findings);
-
     /// <summary>Makes every finding no better than what it needs, by <see cref="Conditions.Table"/>.</summary>
     public void ApplyConditions()
     {

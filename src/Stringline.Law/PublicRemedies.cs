@@ -20,30 +20,31 @@ public static class PublicRemedies
         if (NotForDirectContractor(facts, amounts) is { } none)
         {
             yield return PublicCompletion.Finding(facts, completion);
-            yield return Deadline.WithoutDay(Standing.Lost).Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", [none]);
+            yield return Deadline.WithoutDay(Standing.Lost).Finding(StopPaymentLaw.ToGiveId, StopPaymentLaw.ToGiveTitle, [none]);
             foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
                 yield return finding;
             yield break;
         }
 
         var notice = PublicNotice.LastDay(facts, reach, calendar);
-        yield return notice;
-        if (PublicNotice.ReachesBackTo(facts, reach, notice) is { } reaches)
+        yield return PublicNotice.Finding(facts, reach, notice);
+        if (PublicNotice.ReachesBackTo(facts, reach, notice.Standing) is { } reaches)
             yield return reaches;
         if (StateOfficer.Finding(facts) is { } officer)
             yield return officer;
         yield return PublicCompletion.Finding(facts, completion);
         var timeToGive = TimeToGive.Of(facts, completion, owners, calendar);
         var time = new TimeOfGiving(timeToGive.Readings, timeToGive.EndFirm, timeToGive.EndFirm);
-        var stopPayment = PublicStopPayment.Findings(facts, reach, notice, amounts, time, timeToGive.Why, timeToGive.Questions, completion, owners, calendar);
-        var release = SummaryRelease.Findings(facts, calendar);
-        foreach (var finding in stopPayment)
-            yield return MoneyReleased.Limit(facts, finding, release);
-        if (MoneyOut.Finding(facts, stopPayment[0], completion, owners, calendar) is { } moneyOut)
+        var stopPayment = PublicStopPayment.Of(facts, reach, notice, amounts, time, timeToGive.Why, timeToGive.Questions, calendar);
+        var answers = SummaryRelease.Of(facts, calendar);
+        var left = MoneyReleased.Limit(facts, stopPayment.Amount, answers);
+        foreach (var finding in stopPayment.Findings(facts, left, time, completion, owners, calendar))
+            yield return finding;
+        if (MoneyOut.Finding(facts, stopPayment.ToGive.Standing, completion, owners, calendar) is { } moneyOut)
             yield return moneyOut;
         foreach (var finding in PublicPaymentBond.Findings(facts, reach, amounts, time, completion, owners, calendar))
             yield return finding;
-        foreach (var finding in release)
+        foreach (var finding in SummaryRelease.Findings(facts, answers))
             yield return finding;
         foreach (var finding in PublicMoneyDue.Findings(facts, completion, calendar))
             yield return finding;

@@ -8,13 +8,16 @@ namespace Stringline.Papers;
 /// <summary>
 /// What a sentence of a paper names, so that each door says it in its own words: the command line says what <see cref="ToString"/> does.
 /// </summary>
-public abstract record Named
+public abstract record Named : IPointer
 {
     private protected Named()
     {
     }
 
     /// <summary>As the command line and the job file have it.</summary>
+    public string Name => Plain;
+
+    /// <inheritdoc cref="Name"/>
     protected abstract string Plain { get; }
 
     /// <inheritdoc/>
@@ -108,15 +111,7 @@ public sealed record FieldSaid(string Field, string Value) : Named
     protected override string Plain => $"\"{Field}\": {Value}";
 }
 
-/// <summary>A field of the head of the job file, by its path: <c>work.permit.ownerAddress</c>.</summary>
-/// <param name="Path">The path.</param>
-public sealed record HeadField(string Path) : Named
-{
-    /// <inheritdoc/>
-    protected override string Plain => Path;
-}
-
-/// <summary>A paper of the catalogue: <c>paper claim-request</c>, or <c>the paper claim-request</c>.</summary>
+/// <summary>A paper of the catalogue: its id after the word, with the article or without.</summary>
 /// <param name="Paper">The paper.</param>
 /// <param name="The">Whether the article stands before it.</param>
 public sealed record PaperName(Paper Paper, bool The = false) : Named
@@ -125,7 +120,7 @@ public sealed record PaperName(Paper Paper, bool The = false) : Named
     protected override string Plain => $"{(The ? "the " : "")}paper {Paper.Id}";
 }
 
-/// <summary>What a paper of the catalogue is called: <c>"claim-request"</c>.</summary>
+/// <summary>The id of a paper of the catalogue, in quotation marks.</summary>
 /// <param name="Paper">The paper.</param>
 public sealed record PaperWord(Paper Paper) : Named
 {
@@ -133,10 +128,13 @@ public sealed record PaperWord(Paper Paper) : Named
     protected override string Plain => $"\"{Paper.Id}\"";
 }
 
-/// <summary>What the law says of these facts, in its own words.</summary>
-/// <param name="Text">The words.</param>
-public sealed record SaidByLaw(string Text) : Named
+/// <summary>What the law says of these facts, for somebody who does not work with it.</summary>
+/// <param name="Says">The law's sentence.</param>
+public sealed record ForReaders(Sentence Says) : Named
 {
     /// <inheritdoc/>
-    protected override string Plain => Text;
+    protected override string Plain => Writing.LawForReaders.Of(Says.ToString());
+
+    /// <summary>The same where a door has its own words.</summary>
+    public string Said(Door door) => Writing.LawForReaders.Of(door.Of(Says));
 }

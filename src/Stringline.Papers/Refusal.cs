@@ -11,11 +11,11 @@ namespace Stringline.Papers;
 public sealed record Refusal(string Id, Place Where, Sentence There, Sentence Right, string Section)
 {
     /// <summary>The refusal in one sentence after another, as the command line says it.</summary>
-    public override string ToString() => InWords(Where.ToString(), Sentence.Plain);
+    public override string ToString() => InWords(Where.ToString(), Door.OfFile);
 
     /// <summary>The refusal in one sentence after another, in the words of a door.</summary>
     /// <param name="where">What it is about, in that door's words.</param>
-    /// <param name="words">That door's words for what a sentence names.</param>
-    public string InWords(string where, Func<object, string?, string> words) => Section.Length == 0
-        ? $"{where}: {There.Say(words)} {Right.Say(words)}" : $"{where}: {There.Say(words)} {Right.Say(words)} ({Section})";
+    /// <param name="door">That door.</param>
+    public string InWords(string where, Door door) => Section.Length == 0
+        ? $"{where}: {door.Of(There)} {door.Of(Right)}" : $"{where}: {door.Of(There)} {door.Of(Right)} ({Section})";
 }

@@ -8,8 +8,8 @@ namespace Stringline.Papers.Tests;
 
 public sealed class ClaimPacketTests
 {
-    private static readonly Reading Saturday = new("completion by occupation on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"));
-    private static readonly Reading July = new("completion by actual finish on May 1, 2026", Day("2026-07-30"));
+    private static readonly Reading Saturday = new($"completion by occupation on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"));
+    private static readonly Reading July = new($"completion by actual finish on May 1, 2026", Day("2026-07-30"));
 
     [Theory]
     [InlineData(true)]
@@ -321,7 +321,7 @@ public sealed class ClaimPacketTests
         var assessment = Demo()
             .Assessed() with { ClaimObstacles = [Reason.Of("Civ. Code § 8200(c)", $"No preliminary notice was given.")] };
         var refusal = Assert.Single(Kept.Refusals(Demo(), assessment));
-        Assert.Equal(("law", "No preliminary notice was given.", "Civ. Code § 8200(c)"), (refusal.Id, refusal.There, refusal.Section));
+        Assert.Equal(("law", "No preliminary notice was given.", "Civ. Code § 8200(c)"), (refusal.Id, refusal.There.ToString(), refusal.Section));
     }
 
     [Fact]
@@ -332,7 +332,7 @@ public sealed class ClaimPacketTests
     public void A_first_day_to_come_stands_on_the_counter_sheet()
     {
         var made = Kept.Packet("too-early", Demo(), Demo()
-            .Assessed(instead: FirstDay(Standing.NotYet, new Reading("the day after the last delivery", Day("2026-05-11")))));
+            .Assessed(instead: FirstDay(Standing.NotYet, new Reading($"the day after the last delivery", Day("2026-05-11")))));
         Assert.Contains("Do not record before Monday, May 11, 2026.", made.Sheet().Text, StringComparison.Ordinal);
     }
 

@@ -229,7 +229,7 @@ public sealed class CounterSheetTests
         EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal)
             ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20")) : null;
         IReadOnlyList<Refusal> refusals = draft
-            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", new Place.OfParty(12, "address"), LongText, "Add it.", ""))] : [];
+            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", new Place.OfParty(12, "address"), Sentence.Of(LongText), $"Add it.", ""))] : [];
         var printed = Press.Print(new CounterSheet(job, assessment, facts, service, fee, 9, refusals, earlier).Plan(draft, new Measure()));
         Kept.Keep($"counter-{facts.County}-{name}.pdf", new PaperFile("counter-sheet.pdf", "Counter sheet", printed.Pages, printed.Bytes));
         return ReadBack.Of(printed.Bytes);
@@ -275,7 +275,7 @@ public sealed class CounterSheetTests
     private static Assessment Doubtful(JobFile job) => job.Assessed(12_345.67m,
         LastDay(Standing.InDoubt, [.. Enumerable.Range(0, 9).Select(i =>
             new Reading($"{LongText[..150]} ({i})", Day("2026-06-27").PlusDays(i), Day("2026-06-29").PlusDays(i)))]),
-        FirstDay(Standing.NotYet, new Reading("the day after the last delivery", Day("2026-05-11"))),
+        FirstDay(Standing.NotYet, new Reading($"the day after the last delivery", Day("2026-05-11"))),
         Right(Standing.InDoubt) with { Why = [.. Enumerable.Repeat(Reason.Of("Civ. Code § 8400", $"{LongText}"), 4)] })
         is var made ? made with
         {

@@ -15,7 +15,7 @@ public sealed partial class DraftSheetTests
     public void The_sheet_of_a_draft_claim_tells_of_no_step_and_no_day_that_is_past(bool served)
     {
         var job = served ? Served() : Demo();
-        var first = FirstDay(Standing.InDoubt, new Reading("the claimant’s work ended", Day("2026-03-20")));
+        var first = FirstDay(Standing.InDoubt, new Reading($"the claimant’s work ended", Day("2026-03-20")));
         IsOfADraft(Kept.Packet("draft-sheet", job, job.Assessed(0m, first), draft: true).Sheet().Text);
         IsOfADraft(Kept.Packet("draft-sheet-early", job, job.Assessed(12_345.67m, LastDay(Standing.InDoubt)), draft: true).Sheet().Text);
         IsOfADraft(Kept.Packet("draft-sheet-good", job, job.Assessed(), draft: true).Sheet().Text);

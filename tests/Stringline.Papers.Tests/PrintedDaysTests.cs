@@ -70,7 +70,7 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
                 foreach (var notice in Supposed(drawn, assessment).Append(assessment).Select(a => a.Find("stop-work.notice-first-day")))
                 {
                     if (notice is not null)
-                        yield return StopWork.DueDay(NumberTable.Shipped, notice);
+                        yield return StopWork.DueDay(NumberTable.Shipped, notice.Band!.Earliest.Day);
                 }
 
                 break;

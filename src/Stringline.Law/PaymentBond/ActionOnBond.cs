@@ -9,6 +9,9 @@ namespace Stringline.Law.PaymentBond;
 /// <summary>The actions of a file, weighed as actions on the payment bond.</summary>
 internal static class ActionOnBond
 {
+    /// <summary>The finding <c>payment-bond.action-last-day</c>.</summary>
+    public static Finding Finding(Outcome lastDay) => lastDay.Finding("payment-bond.action-last-day", "Action on the payment bond");
+
     /// <summary>Where bringing it stands.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="readings">Readings of the last day; empty while it does not run, and then an action is early enough.</param>
@@ -54,7 +57,7 @@ internal static class ActionOnBond
         (facts.LastFurnished ?? facts.FirstFurnished) is { } worked ? StayedSuit.Of(facts, BondServed.Sureties(facts), worked.Earliest, readings) : null;
 
     /// <summary>What is said of a bankruptcy of the surety, and of the principal, whom no action need name.</summary>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
     public static IEnumerable<Reason> WhyStayed(FactsAsOf facts, StayedSuit? stay, Standing standing)
     {
         if (stay is not null && standing != Standing.Done)
@@ -92,7 +95,7 @@ internal static class ActionOnBond
     }
 
     /// <summary>An action on the federal bond lies in the federal district court, and a small claims court is none.</summary>
-    [Rule("40 U.S.C. § 3133(b)(3)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(3)", Sure = Sure.FromMemory)]
     public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) => action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
 
     /// <summary>What is said of the actions.</summary>
@@ -124,11 +127,11 @@ internal static class ActionOnBond
             if (!MayBeOnBond(action))
                 continue;
             if (action.Enforces.Count == 0)
-                yield return new Question("Is the action on the payment bond too? (action-filed.enforces)") { Corrects = action };
+                yield return new Question($"Is the action on the payment bond too?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action };
             if (OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end && !surely)
-                yield return new Question("Which action was it that ended? (action-ended.of)") { Corrects = end };
+                yield return new Question($"Which action was it that ended?{ClaimKinds.ActionEnded.At("of"):aside}") { Corrects = end };
             if (action.Against.Count == 0)
-                yield return new Question("Was the surety on the payment bond sued? (action-filed.against)") { Corrects = action };
+                yield return new Question($"Was the surety on the payment bond sued?{ClaimKinds.ActionFiled.At("against"):aside}") { Corrects = action };
         }
     }
 }

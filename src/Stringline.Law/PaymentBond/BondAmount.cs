@@ -11,7 +11,7 @@ internal static class BondAmount
     /// <summary>The finding <c>payment-bond.amount</c>.</summary>
     [Rule("Civ. Code § 8612(b)", Sure = Sure.Opinion)]
     [Rule("Civ. Code § 9560(b)", Sure = Sure.Opinion)]
-    public static Finding Finding(FactsAsOf facts, Reach reach, Amounts amounts, Finding notice, Finding action, BondRight right, BondLaw law)
+    public static Finding Finding(FactsAsOf facts, Reach reach, Amounts amounts, Outcome notice, Outcome action, BondRight right, BondLaw law)
     {
         var hasLookBack = reach.Kind is ReachKind.Late or ReachKind.NotGiven;
         // By the road of the preliminary notice the bond has the limits of the stop payment notice, and by its own notice none.
@@ -52,7 +52,7 @@ internal static class BondAmount
                         why.Add(Reason.Of(law.Preliminary, $"All unpaid work: {whole}."));
                     else if (notice.Standing == Standing.Kept)
                         why.Add(Reason.Of(law.Section, $"{whole} by the notice to surety and principal, which has no look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193); by preliminary notice{today} alone it would be {byPreliminary}."));
-                    else if (notice.ActBy is { } actBy)
+                    else if (notice.Deadline.ActBy is { } actBy)
                         why.Add(Reason.Of(law.Section, $"{byPreliminary} by preliminary notice{today}; {whole} if the notice is given to surety and principal by {actBy}: that notice has no look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193)."));
                     else
                         why.Add(Reason.Of(law.Section, $"{byPreliminary} by preliminary notice{today}; {whole} if the notice is given to surety and principal: that notice has no look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193)."));

@@ -35,32 +35,33 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
     }
 
     private static Reason Missed(Reach reach, BondLaw law) => reach.Missing.Count == 0
-        ? Reason.Of(law.Preliminary, $"The preliminary notice may not count toward everyone to whom it is due (see preliminary-notice.last-day). This notice makes that good.")
+        ? Reason.Of(law.Preliminary, $"The preliminary notice may not count toward everyone to whom it is due{new FindingId("preliminary-notice.last-day"):see}. This notice makes that good.")
         : Reason.Of(law.Preliminary, $"The preliminary notice missed the {string.Join(" and the ", reach.Missing.Select(m => m.Words))}. The section asks the one provided in its chapter, to all to whom it is due; this notice makes that good. Whether the gap is fatal to the claim on the bond is open.");
 }
 
 /// <summary>The notice to surety and bond principal that saves a bond claim without a preliminary notice (Civ. Code §§ 8612, 9560).</summary>
 internal static class BondNotice
 {
-    private const string Id = "payment-bond.notice-last-day";
-    private const string Title = "Notice of a claim on the payment bond";
-
     /// <summary>The finding <c>payment-bond.notice-last-day</c>.</summary>
+    public static Finding Finding(Outcome notice) => notice.Finding("payment-bond.notice-last-day", "Notice of a claim on the payment bond");
+
+    /// <summary>The last day to give it, and whether it was given or is needed.</summary>
     [Rule("Civ. Code § 8612(b)")]
     [Rule("Civ. Code § 9560(b)")]
-    public static Finding Finding(
+    public static Outcome Of(
         FactsAsOf facts, BondNoticeNeed need, BondServed served, BondRight right, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, BondLaw law, OpenDays calendar)
     {
         if (need.NotNeeded is { } none)
-            return Deadline.WithoutDay(right.Limit(Standing.Kept)).Finding(Id, Title, () => [.. right.Why, none], () => right.Questions);
+            return new Outcome(Deadline.WithoutDay(right.Limit(Standing.Kept)), new Words(() => [.. right.Why, none], () => right.Questions));
         var readings = new List<Reading>();
         Read(facts, completion, notices, law, calendar, readings, null);
         var unseen = UnseenNotice.OfCompletion(facts, completion, notices, calendar);
         var ceased = law.CessationCounts ? UnseenNotice.OfCessation(facts, notices) : [];
         AddUnseen(facts, law, unseen, readings, calendar);
         AddUnseen(facts, law, ceased, readings, calendar);
-        return Deadline.Of(right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, endKnown: completion.EndKnown)
-            .Finding(Id, Title, Why, Ask);
+        return new Outcome(
+            Deadline.Of(right.Limit(StandingOf(facts, need, served, readings, completion.EndFirm)), readings, calendar, endKnown: completion.EndKnown),
+            new Words(Why, Ask));
 
         List<Reason> Why()
         {
@@ -96,7 +97,7 @@ internal static class BondNotice
         {
             var last = facts.Numbers.LastDay(law.FromNotice, notice.Recorded);
             if (last < end)
-                readings.Add(Deadline.Own(notice.Name, last, calendar));
+                readings.Add(Deadline.Own(notice.Words, last, calendar));
         }
     }
 
@@ -169,7 +170,7 @@ internal static class BondNotice
 
         if (shortened)
             return;
-        var name = reading.NameOn(completed);
+        var name = reading.WordsOn(completed);
         var days = facts.Numbers.On(law.FromCompletion, completed);
         var plain = days.LastDay(completed);
         readings.Add(Deadline.Own($"{days.Text} after {name}", plain, calendar));
@@ -181,7 +182,7 @@ internal static class BondNotice
     {
         var days = facts.Numbers.On(law.FromNotice, recorded);
         var last = days.LastDay(recorded);
-        var reading = Deadline.Own($"{days.Text} after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar);
+        var reading = Deadline.Own($"{days.Text} after the {notice.Words} of {recorded:iso}", last, calendar);
         if (readings.Contains(reading))
             return;
         readings.Add(reading);
@@ -200,5 +201,5 @@ internal static class BondNotice
 
     private static IEnumerable<Question> LateRoadQuestion(FactsAsOf facts) => !MayHaveSuchACustomer(facts)
         ? []
-        : [new Question($"Has {facts.Hirer?.Name ?? "the claimant's customer"} a direct contract with the contractor, and was it paid its undisputed progress payments, or terminated pursuant to the contract and paid to that day? Then the late bond notice may be closed. (hirer-paid)")];
+        : [new Question($"Has {facts.Hirer?.Name ?? "the claimant's customer"} a direct contract with the contractor, and was it paid its undisputed progress payments, or terminated pursuant to the contract and paid to that day? Then the late bond notice may be closed.{MoneyKinds.HirerPaid:aside}")];
 }

@@ -20,9 +20,12 @@ public static class PrivatePaymentBond
             return [];
         var right = BondRight.OnPrivateWork(facts);
         var need = LaborerGivesNone(facts) ?? (reach.Kind == ReachKind.NoneDue ? new BondNoticeNeed(null, Standing.InDoubt) : BondNoticeNeed.Of(facts, reach, BondLaw.Private));
-        var notice = BondNotice.Finding(facts, need, BondServed.Of(facts), right, completion, notices, BondLaw.Private, calendar);
+        var notice = BondNotice.Of(facts, need, BondServed.Of(facts), right, completion, notices, BondLaw.Private, calendar);
         var last = LastDayToSue(facts, notice, right, completion, calendar, out var stay);
-        List<Finding> findings = [notice, BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), last];
+        List<Finding> findings =
+        [
+            BondNotice.Finding(notice), BondAmount.Finding(facts, reach, amounts, notice, last, right, BondLaw.Private), ActionOnBond.Finding(last),
+        ];
         if (stay?.Instead(facts, "payment-bond.stay-last-day", last.Deadline) is { } instead)
             findings.Add(instead);
         return findings;
@@ -58,7 +61,7 @@ public static class PrivatePaymentBond
     [Rule("Civ. Code § 8610")]
     [Rule("Civ. Code § 8610", Sure = Sure.OurReading)]
     [Rule("Code Civ. Proc. § 337(a)", Sure = Sure.OurReading)]
-    private static Finding LastDayToSue(FactsAsOf facts, Finding notice, BondRight right, CompletionReadings completion, OpenDays calendar, out StayedSuit? stay)
+    private static Outcome LastDayToSue(FactsAsOf facts, Outcome notice, BondRight right, CompletionReadings completion, OpenDays calendar, out StayedSuit? stay)
     {
         var recorded = facts.Job.Work.PaymentBond?.Recorded;
         var readings = new List<Reading>();
@@ -70,7 +73,7 @@ public static class PrivatePaymentBond
             // A completion in doubt on both sides of the recording gives the four years on one side and the six months on the other.
             foreach (var completed in CandidateDays.AroundDay(reading.On, recorded))
             {
-                var name = reading.NameOn(completed);
+                var name = reading.WordsOn(completed);
                 if (recorded is not { } day || day <= completed)
                 {
                     var months = facts.Numbers.On(Number.SueOnBond, completed);
@@ -113,12 +116,12 @@ public static class PrivatePaymentBond
             : ActionOnBond.StandingOf(facts, readings, completion.EndFirm && recorded is not null, null, stay);
         stay?.AddTo(readings, standing);
         why.AddRange(ActionOnBond.WhyStayed(facts, stay, standing));
-        return Deadline.Of(right.Limit(standing), readings, calendar, endKnown: completion.EndKnown && stay is not { HasNoEnd: true })
-            .Finding("payment-bond.action-last-day", "Action on the payment bond", () => why,
-            () =>
+        return new Outcome(
+            Deadline.Of(right.Limit(standing), readings, calendar, endKnown: completion.EndKnown && stay is not { HasNoEnd: true }),
+            new Words(() => why, () =>
             [
                 .. right.Questions, .. ActionOnBond.Questions(facts), .. notice.Standing == Standing.Lost ? [] : ActionOnBond.AskStay(stayed, standing),
-                .. recorded is null ? (Question[])[new Question("On which day was the payment bond recorded? (paymentBond.recorded)")] : [],
-            ]);
+                .. recorded is null ? (Question[])[new Question($"On which day was the payment bond recorded?{HeadField.WorkPaymentBondRecorded:aside}")] : [],
+            ]));
     }
 }

@@ -71,12 +71,20 @@ public static class PublicNotice
         return new Reach(ReachKind.NotGiven, new DaySpan(today, today), null, missing, false) { Each = each };
     }
 
-    /// <summary>The finding <c>preliminary-notice.last-day</c>: the last day on which a notice still covers everything furnished.</summary>
+    /// <summary>The finding <c>preliminary-notice.last-day</c>; where notice is due, with how far one given late reaches back.</summary>
+    internal static Finding Finding(FactsAsOf facts, Reach reach, Outcome notice) =>
+        notice.Finding("preliminary-notice.last-day", PreliminaryNoticeDays.Title) with
+        {
+            IfLate = reach.Kind == ReachKind.NoneDue ? null
+                : (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
+        };
+
+    /// <summary>The last day on which a notice still covers everything furnished.</summary>
     [Rule("Civ. Code § 9304")]
-    public static Finding LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
+    public static Outcome LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
     {
         if (NoneDue(facts) is { } none)
-            return Deadline.WithoutDay(Standing.Kept).Finding("preliminary-notice.last-day", "Preliminary notice", [none]);
+            return new Outcome(Deadline.WithoutDay(Standing.Kept), new Words([none], []));
         var readings = new List<Reading>();
         var why = new List<Reason>
         {
@@ -103,22 +111,18 @@ public static class PublicNotice
             ReachKind.NotGiven => PreliminaryNoticeDays.InReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
-        return Deadline.Of(standing, readings, calendar).Finding("preliminary-notice.last-day", "Preliminary notice", why,
-            NoticeReasons.AboutGiving(facts, reach)) with
-        {
-            IfLate = (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
-        };
+        return new Outcome(Deadline.Of(standing, readings, calendar), new Words(why, NoticeReasons.AboutGiving(facts, reach)));
     }
 
     /// <summary>The finding <c>preliminary-notice.reaches-back-to</c>; null where no notice is due.</summary>
     [Rule("Civ. Code § 9304")]
-    public static Finding? ReachesBackTo(FactsAsOf facts, Reach reach, Finding notice)
+    public static Finding? ReachesBackTo(FactsAsOf facts, Reach reach, Standing notice)
     {
         if (reach.From is not { } from)
             return null;
         var back = Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf);
         List<Reading> readings = reach.Kind == ReachKind.NotGiven
-            ? [new Reading("if notice is given on the day of asking", from.Earliest)]
+            ? [new Reading($"if notice is given on the day of asking", from.Earliest)]
             : from.IsExact
                 ? [new Reading($"{back.Text} before the notice was given", from.Earliest)]
                 : [new Reading($"{back.Text} before the earliest day of notice", from.Earliest), new Reading($"{back.Text} before the latest day of notice", from.Latest)];
@@ -126,7 +130,7 @@ public static class PublicNotice
         {
             Id = "preliminary-notice.reaches-back-to",
             Title = "The notice reaches back to",
-            Standing = notice.Standing,
+            Standing = notice,
             Readings = readings,
             Band = Deadline.BandOver(readings),
             Why = [Reason.Of("Civ. Code § 9304", $"It covers work within {back} before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],

@@ -8,19 +8,19 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>Notice that work in dispute is done, and what the payer must then do about the retention held for it (Civ. Code § 8816).</summary>
 internal static class DisputedWork
 {
-    /// <summary>Adds the finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    /// <summary>The finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
-            return;
+            yield break;
         var papers = facts.All<DisputedWorkDone>();
         if (papers.Count == 0)
-            return;
+            yield break;
         var paper = papers[^1];
         if (DaySpan.Of(paper.On) is { } on)
-            findings.Add(Answer(facts, paper, on, calendar));
+            yield return Answer(facts, paper, on, calendar);
         if (AcceptedBy(facts, paper) is { } accepted)
-            findings.Add(Payment(facts, paper, accepted, calendar));
+            yield return Payment(facts, paper, accepted, calendar);
     }
 
     private static LocalDate? AcceptedBy(FactsAsOf facts, DisputedWorkDone paper) => paper.Accepted <= facts.AsOf ? paper.Accepted : null;
@@ -36,7 +36,7 @@ internal static class DisputedWork
         var toPay = facts.Numbers.On(Number.PayDisputedWork, answer);
         var penalty = facts.Numbers.On(Number.RetentionPenalty, answer);
         var (accepted, rejected) = (AcceptedBy(facts, paper), RejectedBy(facts, paper));
-        List<Reading> readings = [new Reading("last day for the payer's answer", answer)];
+        List<Reading> readings = [new Reading($"last day for the payer's answer", answer)];
         return new Finding
         {
             Id = "retention.disputed-work",
@@ -52,7 +52,7 @@ internal static class DisputedWork
                 Reason.Of("Civ. Code § 8816(b)", $"Within {toPay} after it accepts, it pays the retention for that work; after that the penalty of {penalty} a month runs (Civ. Code § 8818)."),
             ],
             Questions = accepted is null && rejected is null
-                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts its {toPay.Spelled} to pay. (disputed-work-done.accepted)") { Corrects = paper }]
+                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts its {toPay.Spelled} to pay.{DisputeKinds.DisputedWorkDone.At("accepted"):aside}") { Corrects = paper }]
                 : [],
         };
     }
@@ -65,7 +65,7 @@ internal static class DisputedWork
         var days = facts.Numbers.On(Number.PayDisputedWork, accepted);
         var last = calendar.RollForwardOnAnyList(days.LastDay(accepted));
         var penalty = facts.Numbers.On(Number.RetentionPenalty, last);
-        List<Reading> readings = [new Reading("last day for the payer", last)];
+        List<Reading> readings = [new Reading($"last day for the payer", last)];
         return new Finding
         {
             Id = "retention.disputed-work-payment",

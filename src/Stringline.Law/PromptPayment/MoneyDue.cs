@@ -13,50 +13,56 @@ namespace Stringline.Law.PromptPayment;
 public static class MoneyDue
 {
     /// <summary>The findings <c>prompt-payment.*</c>, <c>retention.due</c> and <c>dispute-claim.undisputed-part</c>, where the file has their facts; a second one of a kind is numbered.</summary>
-    public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    /// <param name="facts">The facts.</param>
+    /// <param name="completion">The readings of completion.</param>
+    /// <param name="calendar">The calendar.</param>
+    /// <param name="undisputed">What the owner does not dispute of a claim, with what was received for it; null where there is no such sum.</param>
+    internal static IReadOnlyList<Finding> Findings(
+        FactsAsOf facts, CompletionReadings completion, OpenDays calendar, out SumDue? undisputed)
     {
+        undisputed = UndisputedPart.Of(facts, calendar);
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
-            return FromOwner(facts, completion, calendar);
-        List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? FromHirer(facts, calendar, ToPassOn, HirersProgress, HirersRetention)
+            return FromOwner(facts, completion, undisputed, calendar);
+        List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? Findings(FromHirer(facts, calendar, ToPassOn, HirersProgress, HirersRetention))
             : WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
-        if (UndisputedPart.Of(facts, calendar) is { } undisputed)
+        if (undisputed is not null)
         {
             SumDue.Receive([undisputed], facts.All<Paid>());
             findings.Add(UndisputedPart.Finding(facts, undisputed));
         }
 
-        CarriersCharges.AddTo(findings, facts, calendar);
+        findings.AddRange(CarriersCharges.Findings(facts, calendar));
         return findings;
     }
 
-    private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
+    private static List<Finding> FromOwner(FactsAsOf facts, CompletionReadings completion, SumDue? undisputed, OpenDays calendar)
     {
         var inside = RetentionInside.Of(facts);
         var sums = inside.TakeOut(OwnersProgress.Demanded(facts, calendar));
         var retention = OwnersRetention(facts, completion, calendar);
         List<SumDue> all = retention is null ? sums : [.. sums, retention];
-        var undisputed = UndisputedPart.Of(facts, calendar);
         SumDue.Receive(undisputed is null ? all : [.. all, undisputed], facts.All<Paid>());
         Disputes.Assign(facts, all, s => s == retention);
         var findings = new List<Finding>();
         foreach (var sum in sums)
-            findings.Add(inside.Tell(OwnersProgress.Finding(facts, sum, Numbered("prompt-payment.progress", findings.Count + 1)), sum));
-        OwnersProgress.AddNotGiven(findings, facts);
+            findings.Add(OwnersProgress.Finding(inside.Tell(OwnersProgress.Owed(facts, sum), sum), findings.Count + 1));
+        findings.AddRange(OwnersProgress.NotGiven(facts, findings.Count + 1));
         if (retention is not null)
-            findings.Add(OwnersRetention(facts, retention, completion));
+            findings.Add(OwnersRetention(facts, retention, completion).Finding("retention.due", "Retention from the owner"));
         if (undisputed is not null)
             findings.Add(UndisputedPart.Finding(facts, undisputed));
         return findings;
     }
 
-    /// <summary>What the one who hired the claimant received for its work and must pass on, a finding for each sum.</summary>
+    /// <summary>What the one who hired the claimant received for its work and must pass on, sum by sum.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="calendar">The calendar.</param>
     /// <param name="toPassOn">How soon after the receipt, and what it costs to be late.</param>
-    /// <param name="progress">The finding about a progress payment, from its sum and id.</param>
-    /// <param name="retention">The finding about retention, from its sum and id.</param>
-    internal static List<Finding> FromHirer(
-        FactsAsOf facts, OpenDays calendar, Func<PaymentOf, (Number Days, LateLaw Late)> toPassOn, Func<FactsAsOf, SumDue, string, Finding> progress, Func<FactsAsOf, SumDue, string, Finding> retention)
+    /// <param name="progress">Where the sum of a progress payment stands.</param>
+    /// <param name="retention">Where that of retention stands.</param>
+    internal static List<(PaymentOf Of, SumOwed Owed)> FromHirer(
+        FactsAsOf facts, OpenDays calendar, Func<PaymentOf, (Number Days, LateLaw Late)> toPassOn,
+        Func<FactsAsOf, SumDue, SumOwed> progress, Func<FactsAsOf, SumDue, SumOwed> retention)
     {
         var sums = new List<SumDue>();
         var share = RetentionShare.Of(facts);
@@ -71,13 +77,20 @@ public static class MoneyDue
 
         SumDue.Receive(sums, facts.All<Paid>());
         Disputes.Assign(facts, sums, static s => ((HirerPaid)s.Fact).Of == PaymentOf.Retention);
+        return sums.ConvertAll(sum => ((HirerPaid)sum.Fact).Of is PaymentOf.Progress and var of
+            ? (of, progress(facts, sum)) : (PaymentOf.Retention, retention(facts, sum)));
+    }
+
+    /// <summary>The findings about them, numbered by their kind.</summary>
+    internal static List<Finding> Findings(List<(PaymentOf Of, SumOwed Owed)> sums)
+    {
         var findings = new List<Finding>();
         var (progresses, retentions) = (0, 0);
-        foreach (var sum in sums)
+        foreach (var (of, owed) in sums)
         {
-            findings.Add(((HirerPaid)sum.Fact).Of == PaymentOf.Progress
-                ? progress(facts, sum, Numbered("prompt-payment.progress", ++progresses))
-                : retention(facts, sum, Numbered("retention.due", ++retentions)));
+            findings.Add(of == PaymentOf.Progress
+                ? owed.Finding(Numbered("prompt-payment.progress", ++progresses), "Progress payment from the one who hired us")
+                : owed.Finding(Numbered("retention.due", ++retentions), "Retention from the one who hired us"));
         }
 
         return findings;
@@ -117,21 +130,17 @@ public static class MoneyDue
     };
 
     /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
-    [Rule("Bus. & Prof. Code § 7108.5", Since = "2010-01-01")]
-    private static Finding HirersProgress(FactsAsOf facts, SumDue sum, string id)
+    [Rule("Bus. & Prof. Code § 7108.5")]
+    private static SumOwed HirersProgress(FactsAsOf facts, SumDue sum)
     {
-        var finding = Owed(facts, id, "Progress payment from the one who hired us", sum, "Bus. & Prof. Code § 7108.5",
+        var owed = Owed(facts, sum, "Bus. & Prof. Code § 7108.5",
             Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact], [.. OfAUtility(facts, sum.From)]));
-        return ForSubcontractors(facts, finding);
+        return ForSubcontractors(facts, owed);
     }
 
-    /// <summary>The finding under a section that speaks of subcontractors: in doubt for a claimant in another role, unless it was paid in time.</summary>
-    internal static Finding ForSubcontractors(FactsAsOf facts, Finding finding) =>
-        facts.Job.Claimant.Role == ClaimantRole.Subcontractor || finding.Standing == Standing.Done ? finding : finding with
-        {
-            Standing = Standing.InDoubt,
-            Questions = [.. finding.Questions, new Question("The section speaks of subcontractors; whether a claimant in this role may use it is open.")],
-        };
+    /// <summary>Owed under a section that speaks of subcontractors: in doubt for a claimant in another role, unless it was paid in time.</summary>
+    internal static SumOwed ForSubcontractors(FactsAsOf facts, SumOwed owed) => facts.Job.Claimant.Role == ClaimantRole.Subcontractor
+        ? owed : owed.Doubted(new Question($"The section speaks of subcontractors; whether a claimant in this role may use it is open."));
 
     /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
     [Rule("Civ. Code § 8802")]
@@ -142,33 +151,33 @@ public static class MoneyDue
     /// <summary>Contractor to subcontractor: its share of retention within ten days after receipt (United Riggers &amp; Erectors v. Coast Iron &amp; Steel (2018) 4 Cal.5th 1082).</summary>
     [Rule("Civ. Code § 8814")]
     [Rule("Civ. Code § 8818")]
-    private static Finding HirersRetention(FactsAsOf facts, SumDue sum, string id)
+    private static SumOwed HirersRetention(FactsAsOf facts, SumDue sum)
     {
-        var finding = WithinTheArticle(facts, RetentionShare.Warn(Owed(facts, id, "Retention from the one who hired us", sum, "Civ. Code § 8818",
+        var owed = WithinTheArticle(facts, RetentionShare.Warn(Owed(facts, sum, "Civ. Code § 8818",
             Reason.Of("Civ. Code § 8814", $"The share of retention is due within {facts.Numbers.On(Number.HirersRetention, sum.From)} after the hirer received it {DaySpan.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
         Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
-        if (finding.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
-            return finding;
+        if (owed.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
+            return owed;
         var whole = sum.Penalty(disputed: 0m, facts.AsOf);
-        return finding with
+        return owed with
         {
             Standing = Standing.InDoubt,
-            Why = [.. finding.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
-            Questions = [.. finding.Questions, new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it. (disputed.about)", Dollars: whole.ForMonths - finding.Amount) { Corrects = unsaid[0] }],
+            Why = [.. owed.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
+            Questions = [.. owed.Questions, new Question($"Is the dispute about that very retention? A dispute about other money does not excuse holding it.{MoneyKinds.Disputed.At("about"):aside}", Dollars: whole.ForMonths - owed.Late) { Corrects = unsaid[0] }],
         };
     }
 
     /// <summary>The article speaks of what an owner holds from a direct contractor, and a direct contractor from a subcontractor; of nobody else.</summary>
     [Rule("Civ. Code § 8810")]
-    private static Finding WithinTheArticle(FactsAsOf facts, Finding finding)
+    private static SumOwed WithinTheArticle(FactsAsOf facts, SumOwed owed)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && facts.Hirer is { Capacity: PartyCapacity.DirectContractor })
-            return finding;
-        return finding with
+            return owed;
+        return owed with
         {
-            Standing = finding.Standing == Standing.Open ? Standing.InDoubt : finding.Standing,
-            Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & Prof. Code § 7108.5, may set a day."), .. finding.Why],
-            Questions = facts.Hirer is null ? [.. finding.Questions, new Question("Who hired the claimant? (claimant.hiredBy)")] : finding.Questions,
+            Standing = owed.Standing == Standing.Open ? Standing.InDoubt : owed.Standing,
+            Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & Prof. Code § 7108.5, may set a day."), .. owed.Why],
+            Questions = facts.Hirer is null ? [.. owed.Questions, new Question($"Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")] : owed.Questions,
         };
     }
 
@@ -178,7 +187,7 @@ public static class MoneyDue
     {
         if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor } || OwnersRetention(facts, completion, calendar) is not { } sum)
             return null;
-        var reading = new Reading("last day for the owner to pay the contractor", sum.Due);
+        var reading = new Reading($"last day for the owner to pay the contractor", sum.Due);
         var days = facts.Numbers.On(Number.OwnersRetention, sum.From);
         var toPassOn = facts.Numbers.On(Number.HirersRetention, sum.Due);
         return new Finding
@@ -189,7 +198,7 @@ public static class MoneyDue
             Readings = [reading],
             Band = new Band(reading, reading),
             Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
-            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {LawText.IsoDay(sum.Due)}. (hirer-paid)", Dollars: sum.Unpaid)],
+            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {sum.Due:iso}.{MoneyKinds.HirerPaid:aside}", Dollars: sum.Unpaid)],
         };
     }
 
@@ -217,50 +226,42 @@ public static class MoneyDue
 
     /// <summary>Money that came after completion and answers no demand is taken to be retention, which leaves the lower penalty.</summary>
     [Rule("Civ. Code § 8812", Sure = Sure.OurReading)]
-    private static Finding OwnersRetention(FactsAsOf facts, SumDue sum, CompletionReadings completion)
+    private static SumOwed OwnersRetention(FactsAsOf facts, SumDue sum, CompletionReadings completion)
     {
         var held = facts.All<Retained>();
-        var finding = Owed(facts, "retention.due", "Retention from the owner", sum, "Civ. Code § 8818",
+        var owed = Owed(facts, sum, "Civ. Code § 8818",
             Reason.Of("Civ. Code § 8812", $"Due within {facts.Numbers.On(Number.OwnersRetention, sum.From)} after completion of the work, taken at its latest day: by {sum.Due}.", [.. held]));
-        if (finding.Standing == Standing.Open && !completion.EndFirm)
+        if (owed.Standing == Standing.Open && !completion.EndFirm)
         {
-            finding = finding with
+            owed = owed with
             {
                 Standing = Standing.InDoubt,
-                Why = [.. finding.Why, Reason.Of("Civ. Code § 8812", $"Nothing in the file makes the work surely complete: if it is not, this retention is not due yet.")],
+                Why = [.. owed.Why, Reason.Of("Civ. Code § 8812", $"Nothing in the file makes the work surely complete: if it is not, this retention is not due yet.")],
             };
         }
 
         var whole = Total.Of(held, r => r.Amount);
-        return sum.Unpaid == whole ? finding : finding with
+        return sum.Unpaid == whole ? owed : owed with
         {
-            Questions = [.. finding.Questions, new Question("Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
+            Questions = [.. owed.Questions, new Question($"Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
         };
     }
 
-    /// <summary>The finding about a sum that is due by a day. Until that day is past only the day is told: nothing is wrongly withheld before.</summary>
+    /// <summary>Where a sum stands that is due by a day. Until that day is past only the day is told: nothing is wrongly withheld before.</summary>
     /// <param name="facts">The facts.</param>
-    /// <param name="id">Stable id.</param>
-    /// <param name="title">What it is, in words.</param>
     /// <param name="sum">The sum.</param>
     /// <param name="penaltySection">The section of the penalty.</param>
     /// <param name="why">Why it falls due by then.</param>
     /// <param name="until">The day on which the penalty ended, such as that of the judgment; null while it runs.</param>
-    internal static Finding Owed(FactsAsOf facts, string id, string title, SumDue sum, string penaltySection, Reason why, LocalDate? until = null)
+    internal static SumOwed Owed(FactsAsOf facts, SumDue sum, string penaltySection, Reason why, LocalDate? until = null)
     {
         var disputed = sum.Disputed ?? Total.Of(facts.All<Disputed>(), d => d.Amount);
         var penalty = sum.Penalty(disputed, LocalDate.Min(facts.AsOf, until ?? facts.AsOf));
-        var reading = new Reading("last day for the payer", sum.Due);
-        return new Finding
-        {
-            Id = id,
-            Title = title,
-            Standing = sum.Unpaid == 0 && penalty.ForMonths == 0 ? Standing.Done : facts.AsOf <= sum.Due ? Standing.NotYet : Standing.Open,
-            Readings = [reading],
-            Band = new Band(reading, reading),
-            Amount = penalty.ForMonths,
-            Questions = sum.Questions,
-            Why = facts.AsOf <= sum.Due
+        return new SumOwed(
+            sum.Unpaid == 0 && penalty.ForMonths == 0 ? Standing.Done : facts.AsOf <= sum.Due ? Standing.NotYet : Standing.Open,
+            [new Reading($"last day for the payer", sum.Due)],
+            penalty.ForMonths,
+            facts.AsOf <= sum.Due
                 ? [why, Reason.Of(penaltySection, $"{sum.Unpaid} falls due by {sum.Due}.", [sum.Fact])]
                 :
                 [
@@ -270,7 +271,7 @@ public static class MoneyDue
                         ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at {sum.Terms.ByTheYear}. It is no part of a claim of lien.", [sum.Fact])
                         : Reason.Of(penaltySection, $"Penalty for {WholeMonths(penalty.WholeMonths)} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at {sum.Terms.ByTheYear} it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
                 ],
-        };
+            sum.Questions);
     }
 
     private static string WholeMonths(int months) => months == 1 ? "1 whole month" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{months} whole months");

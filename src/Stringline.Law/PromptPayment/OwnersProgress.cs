@@ -52,27 +52,30 @@ internal static class OwnersProgress
     }
 
     /// <summary>The finding about one sum.</summary>
+    public static Finding Finding(SumOwed owed, int number) => owed.Finding(MoneyDue.Numbered(Id, number), Title);
+
+    /// <summary>Where one sum stands.</summary>
     [Rule(Section)]
     [Rule("Civ. Code § 8800(c)")]
-    public static Finding Finding(FactsAsOf facts, SumDue sum, string id)
+    public static SumOwed Owed(FactsAsOf facts, SumDue sum)
     {
         var demanded = (PaymentDemanded)sum.Fact;
         var given = Giving.CompleteOn(facts.Numbers, demanded.On, demanded.Manner, demanded.Mailed)!.Value;
         var due = Due(facts, demanded);
         var days = facts.Numbers.On(Number.OwnersProgress, given.Latest);
-        var finding = MoneyDue.Owed(facts, id, Title, sum, "Civ. Code § 8800",
+        var owed = MoneyDue.Owed(facts, sum, "Civ. Code § 8800",
             due > days.LastDay(given.Latest)
                 ? Reason.Of(Section, $"Demanded by a notice given {given}. The owner and the direct contractor agreed on a later day than the {NumberWords.Place(days.Count)} after it: {due}. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded])
                 : Reason.Of(Section, $"Due within {days} after a notice demanding payment was given {given}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded]));
-        return demanded.Manner is not null || finding.Standing == Standing.Done ? finding : finding with
+        return demanded.Manner is not null || owed.Standing == Standing.Done ? owed : owed with
         {
-            Questions = [.. finding.Questions, new Question("How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (payment-demanded.manner)") { Corrects = demanded }],
+            Questions = [.. owed.Questions, new Question($"How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{MoneyKinds.PaymentDemanded.At("manner"):aside}") { Corrects = demanded }],
         };
     }
 
-    /// <summary>Adds a finding for each demand that starts no time, unless one that does was given since for as much.</summary>
+    /// <summary>A finding for each demand that starts no time, unless one that does was given since for as much; numbered from a number on.</summary>
     [Rule(Section)]
-    public static void AddNotGiven(List<Finding> findings, FactsAsOf facts)
+    public static IEnumerable<Finding> NotGiven(FactsAsOf facts, int number)
     {
         var since = MostGivenSince(facts);
         foreach (var demanded in facts.All<PaymentDemanded>())
@@ -80,9 +83,9 @@ internal static class OwnersProgress
             if (IsNotice(facts, demanded) || IsGivenAgain(since, demanded))
                 continue;
             var days = facts.Numbers.On(Number.OwnersProgress, demanded.On.Latest ?? facts.AsOf);
-            findings.Add(new Finding
+            yield return new Finding
             {
-                Id = MoneyDue.Numbered(Id, findings.Count + 1),
+                Id = MoneyDue.Numbered(Id, number++),
                 Title = Title,
                 Standing = Standing.NotYet,
                 Why =
@@ -91,7 +94,7 @@ internal static class OwnersProgress
                         ? Reason.NotApplied(Section, $"The demand was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110): it starts no {days}. Give it again by hand, by registered, certified or express mail, or by an overnight carrier.", demanded)
                         : Reason.NotApplied(Section, $"The demand did not go to the owner: it starts no {days}. Give it to the owner.", demanded),
                 ],
-            });
+            };
         }
     }
 

@@ -16,36 +16,47 @@ internal static class PrivateClaim
 
     private static bool IsOutside(FactsAsOf facts, LocalDate made) => made < Since(facts) || made > Until(facts);
 
-    /// <summary>Adds the findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    /// <summary>The findings <c>dispute-claim.*</c>, where the file has their facts.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="undisputed">What the owner does not dispute, with what was received for it; null where there is no such sum.</param>
+    /// <param name="calendar">The calendar.</param>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, SumDue? undisputed, OpenDays calendar)
     {
-        AddContractorsAnswer(findings, facts, calendar);
+        if (ContractorsAnswer(facts, calendar) is { } answer)
+            yield return answer;
         var claims = facts.All<DisputeClaimSent>();
         if (claims.Count == 0)
-            return;
+            yield break;
         var claim = claims[^1];
         if (NotGoverned(facts, claim) is { } none)
         {
-            findings.Add(none);
-            return;
+            yield return none;
+            yield break;
         }
 
         if (DaySpan.Of(claim.On) is null && claim.Received is null)
-            return;
+            yield break;
         if (facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !facts.HiredByOwner)
         {
-            findings.Add(ThroughTheContractor(facts, claim));
+            yield return ThroughTheContractor(facts, claim);
             if (ClaimSuspension.OfSubcontractor(facts, claim, calendar) is { } stop)
-                findings.Add(stop);
-            return;
+                yield return stop;
+            yield break;
         }
 
-        var statement = OwnersStatement(facts, claim, calendar);
-        findings.Add(statement);
+        var statement = StatementOn(facts, claim, calendar);
+        yield return Statement(statement.Standing, [.. statement.Why]) with
+        {
+            Readings = [statement.Last],
+            Band = new Band(statement.Last, statement.Last),
+            Amount = claim.Amount,
+            Questions = statement.Questions,
+        };
         if (NextStep(facts, claim, statement, calendar) is { } next)
-            findings.Add(next);
-        if (!IsPaid(findings) && ClaimSuspension.Of(facts, claim, statement, calendar) is { } suspension)
-            findings.Add(suspension);
+            yield return next;
+        // Work may be suspended only "until payment is received".
+        if ((undisputed is null || !UndisputedPart.IsPaid(facts, undisputed)) && ClaimSuspension.Of(facts, claim, statement, calendar) is { } suspension)
+            yield return suspension;
     }
 
     /// <summary>Whether the procedure governs a claim, as far as the file says.</summary>
@@ -57,9 +68,9 @@ internal static class PrivateClaim
     private static bool WentByItsMail(DisputeClaimSent claim) => claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
 
     /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
-    [Rule("Civ. Code § 8850(n)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(o)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(b)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(n)")]
+    [Rule("Civ. Code § 8850(o)")]
+    [Rule("Civ. Code § 8850(b)")]
     private static Finding? NotGoverned(FactsAsOf facts, DisputeClaimSent claim)
     {
         if (facts.Job.Contract.On is { } made && IsOutside(facts, made))
@@ -68,18 +79,6 @@ internal static class PrivateClaim
             return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [claim]));
         return facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor ? null
             : Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(b)", $"The procedure is for a claim of a contractor, and through it of a subcontractor; a claimant in this role is not named.", [claim]));
-    }
-
-    // What is not disputed was paid in time: work may be suspended only "until payment is received".
-    private static bool IsPaid(List<Finding> findings)
-    {
-        foreach (var finding in findings)
-        {
-            if (finding is { Id: "dispute-claim.undisputed-part", Standing: Standing.Done })
-                return true;
-        }
-
-        return false;
     }
 
     private static Finding Statement(Standing standing, params Reason[] why) => new()
@@ -91,10 +90,10 @@ internal static class PrivateClaim
     };
 
     /// <summary>The owner answers a claim in writing within 30 days of receipt; silence denies the whole.</summary>
-    [Rule("Civ. Code § 8850(d)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(g)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8851", Since = "2026-01-01")]
-    public static Finding OwnersStatement(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
+    [Rule("Civ. Code § 8850(d)")]
+    [Rule("Civ. Code § 8850(g)")]
+    [Rule("Civ. Code § 8851")]
+    public static OwnersStatement StatementOn(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var day = claim.Received ?? claim.On.Latest!.Value;
         var days = facts.Numbers.On(Number.OwnersStatement, day);
@@ -106,17 +105,13 @@ internal static class PrivateClaim
         var answers = facts.All<DisputeClaimAnswered>();
         var name = extended is not null ? "owner's statement, by the day agreed in writing"
             : claim.Received is null ? $"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
-        List<Reading> readings = [new Reading(name, last)];
         var isGood = WentByItsMail(claim);
         var ended = last > Until(facts) || facts.AsOf > Until(facts);
-        return Statement(answers.Count > 0 ? Standing.Done
+        return new OwnersStatement(
+            answers.Count > 0 ? Standing.Done
             : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && extended is null && facts.AsOf > last) ? Standing.InDoubt
-            : facts.AsOf <= last ? Standing.NotYet : Standing.Open) with
-        {
-            Readings = readings,
-            Band = Deadline.BandOver(readings),
-            Amount = claim.Amount,
-            Why =
+            : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            new Reading(name, last),
             [
                 Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within {days} of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
                 .. extended is { } agreed ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.", [claim])] : [],
@@ -126,22 +121,20 @@ internal static class PrivateClaim
                 .. ended ? (Reason[])[Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until(facts).PlusDays(1)}, and nothing saves a claim that was begun under it.")] : [],
                 Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
             ],
-            Questions =
             [
-                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {LawText.IsoDay(Since(facts))} on. (contract.on)")] : [],
-                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply. (work.lowRiseResidential)")] : [],
-                .. claim.Received is null ? (Question[])[new Question("On which day did the owner receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
-                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
-            ],
-        };
+                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {Since(facts):iso} on.{HeadField.ContractOn:aside}")] : [],
+                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question($"Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply.{HeadField.WorkLowRiseResidential:aside}")] : [],
+                .. claim.Received is null ? (Question[])[new Question($"On which day did the owner receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question($"Was the claim sent by registered or certified mail with return receipt requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
+            ]);
     }
 
     /// <summary>After the owner's answer, or its silence: a conference, a second statement, and mediation of what is left.</summary>
-    [Rule("Civ. Code § 8850(e)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(f)", Since = "2026-01-01", Until = "2029-12-31")]
-    private static Finding? NextStep(FactsAsOf facts, DisputeClaimSent claim, Finding statement, OpenDays calendar)
+    [Rule("Civ. Code § 8850(e)")]
+    [Rule("Civ. Code § 8850(f)")]
+    private static Finding? NextStep(FactsAsOf facts, DisputeClaimSent claim, OwnersStatement statement, OpenDays calendar)
     {
-        var denied = statement.Readings[0].Day.PlusDays(1);
+        var denied = statement.Last.Day.PlusDays(1);
         if (Latest<ConferenceHeld>(facts) is { On.Latest: { } held } conference)
         {
             var businessDays = facts.Numbers.On(Number.OwnersSecondStatement, held);
@@ -171,7 +164,7 @@ internal static class PrivateClaim
         if (answered is null && facts.AsOf < denied)
             return null;
         var from = answered?.On.Latest ?? denied;
-        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? "the day after the owner's time to answer" : "the day of the answer", from,
+        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? (Sentence)$"the day after the owner's time to answer" : $"the day of the answer", from,
             Reason.Of("Civ. Code § 8850(e)", $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
         {
             Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
@@ -179,18 +172,18 @@ internal static class PrivateClaim
     }
 
     /// <summary>A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.</summary>
-    [Rule("Civ. Code § 8850(j)", Since = "2026-01-01", Until = "2029-12-31")]
-    private static void AddContractorsAnswer(List<Finding> findings, FactsAsOf facts, OpenDays calendar)
+    [Rule("Civ. Code § 8850(j)")]
+    private static Finding? ContractorsAnswer(FactsAsOf facts, OpenDays calendar)
     {
         var requests = facts.All<ClaimRequestMade>();
         if (requests.Count == 0 || DaySpan.Of(requests[^1].On) is not { } on)
-            return;
+            return null;
         var days = facts.Numbers.On(Number.PrivateContractorsAnswer, on.Latest);
         var last = calendar.RollForwardOnAnyList(days.LastDay(on.Latest));
         var answers = facts.All<ClaimRequestAnswered>();
         var none = NoSuchRequest(facts, requests[^1]);
         List<Reading> readings = none is not null ? [] : [new Reading($"contractor's answer, not before {days.Text} after the request", last)];
-        findings.Add(new Finding
+        return new Finding
         {
             Id = "dispute-claim.contractors-answer",
             Title = "Claim through the contractor: its answer",
@@ -203,7 +196,7 @@ internal static class PrivateClaim
                 Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within {days} of receipt whether it did, and if not, why not.", [requests[^1]]),
                 .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {DaySpan.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
-        });
+        };
     }
 
     // The procedure is one of the direct contract, through which a subcontractor's claim goes.
@@ -218,14 +211,14 @@ internal static class PrivateClaim
     {
         var days = facts.Numbers.On(Number.PrivateContractorsAnswer, claim.On.Latest ?? facts.AsOf);
         var owners = facts.Numbers.On(Number.OwnersStatement, claim.On.Latest ?? facts.AsOf);
-        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(days.LastDay(sent))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
+        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso}," : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
         {
             Questions = facts.All<ClaimRequestMade>().Count > 0 ? []
-                : [new Question("Was the claim sent to the contractor, with the request to present it, and on which day? (claim-request-made)")],
+                : [new Question($"Was the claim sent to the contractor, with the request to present it, and on which day?{DisputeKinds.ClaimRequestMade:aside}")],
         };
     }
 
-    private static Finding Step(FactsAsOf facts, string id, string title, string reading, LocalDate day, params Reason[] why)
+    private static Finding Step(FactsAsOf facts, string id, string title, Sentence reading, LocalDate day, params Reason[] why)
     {
         List<Reading> readings = [new Reading(reading, day)];
         return new Finding
@@ -241,3 +234,11 @@ internal static class PrivateClaim
 
     private static T? Latest<T>(FactsAsOf facts) where T : Entry => facts.All<T>() is { Count: > 0 } all ? all[^1] : null;
 }
+
+/// <summary>The owner's written statement on a claim.</summary>
+/// <param name="Standing">Done once it was made; open once it is late.</param>
+/// <param name="Last">The owner's last day to make it.</param>
+/// <param name="Why">The reasons.</param>
+/// <param name="Questions">What the file does not answer.</param>
+internal sealed record OwnersStatement(
+    Standing Standing, Reading Last, IReadOnlyList<Reason> Why, IReadOnlyList<Question> Questions);

@@ -20,7 +20,7 @@ public static class PublicMoneyDue
         if (PublicRetentionCap.Finding(facts) is { } cap)
             findings.Add(cap);
         if (isDirect)
-            ClaimSteps.AddTo(findings, facts, completion, calendar);
+            findings.AddRange(ClaimSteps.Findings(facts, completion, calendar));
         else if (ContractorsAnswer.Finding(facts, calendar) is { } answer)
             findings.Add(answer);
         return findings;
@@ -28,12 +28,13 @@ public static class PublicMoneyDue
 
     private static List<Finding> FromHirer(FactsAsOf facts, OpenDays calendar)
     {
-        var findings = MoneyDue.FromHirer(facts, calendar, of => ToPassOn(facts, of),
-            static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicProgress.FromHirer(facts, sum, id)),
-            static (facts, sum, id) => MoneyDue.ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum, id)));
-        if (PublicProgress.Report(facts, findings) is { } report)
+        var sums = MoneyDue.FromHirer(facts, calendar, of => ToPassOn(facts, of),
+            static (facts, sum) => MoneyDue.ForSubcontractors(facts, PublicProgress.FromHirer(facts, sum)),
+            static (facts, sum) => MoneyDue.ForSubcontractors(facts, PublicRetention.FromHirer(facts, sum)));
+        var findings = MoneyDue.Findings(sums);
+        if (PublicProgress.Report(facts, sums) is { } report)
             findings.Add(report);
-        CarriersCharges.AddTo(findings, facts, calendar);
+        findings.AddRange(CarriersCharges.Findings(facts, calendar));
         return findings;
     }
 
@@ -55,7 +56,7 @@ public static class PublicMoneyDue
         foreach (var sum in sums)
             findings.Add(PublicProgress.FromEntity(facts, sum, MoneyDue.Numbered("prompt-payment.progress", findings.Count + 1)));
         if (retention is not null)
-            findings.Add(PublicRetention.FromEntity(facts, retention, completed!, calendar));
+            findings.Add(PublicRetention.FromEntity(facts, retention, completed!, calendar).Finding("retention.due", "Retention from the public entity"));
         if (undisputed is not null)
             findings.Add(ClaimSteps.UndisputedPart(facts, undisputed));
         return findings;

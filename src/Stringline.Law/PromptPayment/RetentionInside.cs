@@ -52,9 +52,9 @@ internal sealed class RetentionInside
         });
     }
 
-    /// <summary>The finding, with a word on what was taken out of the sum.</summary>
-    public Finding Tell(Finding finding, SumDue sum) => !taken.TryGetValue(sum, out var part) ? finding : finding with
+    /// <summary>What is owed, with a word on what was taken out of the sum.</summary>
+    public SumOwed Tell(SumOwed owed, SumDue sum) => !taken.TryGetValue(sum, out var part) ? owed : owed with
     {
-        Why = [.. finding.Why, Reason.Of("Civ. Code § 8800(d)", $"{part} of what was demanded is retention; it falls due by Civ. Code § 8812 and is counted there alone.", [sum.Fact])],
+        Why = [.. owed.Why, Reason.Of("Civ. Code § 8800(d)", $"{part} of what was demanded is retention; it falls due by Civ. Code § 8812 and is counted there alone.", [sum.Fact])],
     };
 }

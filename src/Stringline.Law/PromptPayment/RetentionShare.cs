@@ -25,18 +25,18 @@ internal sealed class RetentionShare
         return part;
     }
 
-    /// <summary>The finding, with a warning where the entry says more than the share can be.</summary>
-    /// <param name="finding">The finding about the sum.</param>
+    /// <summary>What is owed, with a warning where the entry says more than the share can be.</summary>
+    /// <param name="owed">Where the sum stands.</param>
     /// <param name="sum">The sum, made from a receipt.</param>
     /// <param name="section">The section that speaks of the share.</param>
-    public static Finding Warn(Finding finding, SumDue sum, string section)
+    public static SumOwed Warn(SumOwed owed, SumDue sum, string section)
     {
         if (sum.Fact is not HirerPaid received || received.Amount <= sum.Whole)
-            return finding;
-        return finding with
+            return owed;
+        return owed with
         {
-            Why = [.. finding.Why, Reason.Of(section, $"The hirer is entered to have received {received.Amount}, but only each subcontractor's share of what was retained from it is passed on: {sum.Whole} here, by what the file shows as retained.", [received])],
-            Questions = [.. finding.Questions, new Question("How much of the retention received is the claimant's share? It can be no more than was retained from it. (hirer-paid.amount)", Dollars: received.Amount - sum.Whole) { Corrects = received }],
+            Why = [.. owed.Why, Reason.Of(section, $"The hirer is entered to have received {received.Amount}, but only each subcontractor's share of what was retained from it is passed on: {sum.Whole} here, by what the file shows as retained.", [received])],
+            Questions = [.. owed.Questions, new Question($"How much of the retention received is the claimant's share? It can be no more than was retained from it.{MoneyKinds.HirerPaid.At("amount"):aside}", Dollars: received.Amount - sum.Whole) { Corrects = received }],
         };
     }
 }

@@ -42,7 +42,17 @@ public sealed class Outcome
     /// <summary>The finding of it.</summary>
     /// <param name="id">Stable id.</param>
     /// <param name="title">What it is, in words.</param>
-    internal Finding Finding(string id, string title) => isDeadline
-        ? Deadline.Finding(id, title, words)
-        : new Finding { Id = id, Title = title, Standing = Standing, Words = words };
+    /// <param name="amount">Dollars and cents, where it has an amount.</param>
+    internal Finding Finding(string id, string title, decimal? amount = null) => new()
+    {
+        Id = id,
+        Title = title,
+        Standing = Standing,
+        IsDeadline = isDeadline,
+        Readings = Deadline.Readings,
+        Band = Deadline.Band,
+        ActBy = Deadline.ActBy,
+        Amount = amount,
+        Words = words,
+    };
 }

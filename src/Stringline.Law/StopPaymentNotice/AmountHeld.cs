@@ -10,13 +10,20 @@ namespace Stringline.Law.StopPaymentNotice;
 /// The amount of the remedy: what a notice can claim, and, once one that counts was given, what it holds. Each notice is measured by the demand
 /// of its own day: it may claim only what is due for work provided through it (Civ. Code §§ 8502(c), 9352(c)).
 /// </summary>
-internal static class AmountHeld
+/// <param name="Outcome">Where it stands and why.</param>
+/// <param name="Dollars">What it holds, or can hold: dollars and cents.</param>
+/// <param name="IsHeld">Whether a notice that counts was given, so that the money is held.</param>
+internal sealed record AmountHeld(Outcome Outcome, decimal Dollars, bool IsHeld)
 {
     /// <summary>The finding <c>stop-payment-notice.amount</c>.</summary>
+    public Finding Finding => Outcome.Finding(
+        "stop-payment-notice.amount", IsHeld ? "Stop payment notice: amount it holds" : "Stop payment notice: amount it can hold", Dollars);
+
+    /// <summary>What the notices hold; where none that counts was given what one could.</summary>
     [Rule("Civ. Code § 8502(c)")]
     [Rule("Civ. Code § 9352(c)")]
-    public static Finding Finding(
-        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Finding last, StopPaymentAction action, TimeOfGiving time, StopPaymentLaw law)
+    public static AmountHeld Of(
+        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Outcome last, Standing? action, TimeOfGiving time, StopPaymentLaw law)
     {
         var demand = amounts.DemandOf(Remedy.StopPaymentNotice);
         decimal? held = null;
@@ -30,18 +37,13 @@ internal static class AmountHeld
         var standing = held is null
             ? last.Standing == Standing.Lost ? Standing.Lost : claimable > 0 ? Standing.Open : Standing.NotYet
             : held <= 0 && SetFree.OfNoticesSince(facts, null) > 0 ? Standing.Lost
-            : action.LastDay is Standing.Lost or Standing.Done ? action.LastDay.Value
+            : action is Standing.Lost or Standing.Done ? action.Value
             : demand <= 0 ? Standing.NotYet
             : last.Standing == Standing.Kept ? Standing.Kept : Standing.InDoubt;
-        return new Finding
-        {
-            Id = "stop-payment-notice.amount",
-            Title = held is null ? "Stop payment notice: amount it can hold" : "Stop payment notice: amount it holds",
-            Standing = standing,
-            Amount = held ?? (standing == Standing.Lost ? 0m : claimable),
-            Explain = () => Why(facts, reach, amounts, served, last, held, claimable, time, law),
-            Ask = () => Ask(facts, reach, served, time),
-        };
+        return new AmountHeld(
+            new Outcome(standing, new Words(
+                () => Why(facts, reach, amounts, served, last, held, claimable, time, law), () => Ask(facts, reach, served, time))),
+            held ?? (standing == Standing.Lost ? 0m : claimable), held is not null);
     }
 
     // What a notice given today may claim.
@@ -118,7 +120,7 @@ internal static class AmountHeld
     }
 
     private static List<Reason> Why(
-        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Finding last, decimal? held, decimal claimable, TimeOfGiving time, StopPaymentLaw law)
+        FactsAsOf facts, Reach reach, Amounts amounts, IReadOnlyList<HolderServed> served, Outcome last, decimal? held, decimal claimable, TimeOfGiving time, StopPaymentLaw law)
     {
         var given = facts.All<StopPaymentGiven>();
         var waterfall = amounts.Of(Remedy.StopPaymentNotice)!;
@@ -158,16 +160,16 @@ internal static class AmountHeld
         return why;
     }
 
-    private static void AddHeld(FactsAsOf facts, decimal demand, HolderServed holder, Sum sum, Finding last, StopPaymentLaw law, List<Reason> why)
+    private static void AddHeld(FactsAsOf facts, decimal demand, HolderServed holder, Sum sum, Outcome last, StopPaymentLaw law, List<Reason> why)
     {
         why.Add(Reason.Of(law.DueOnly, sum.Stated is { } stated
-            ? (FormattableString)$"Held by the {holder.Holder.Words}: {sum.Held}. The notice states {stated}, and {sum.Due} of what was due through its day is still due."
+            ? (Sentence)$"Held by the {holder.Holder.Words}: {sum.Held}. The notice states {stated}, and {sum.Due} of what was due through its day is still due."
             : $"Held by the {holder.Holder.Words}: {sum.Held} at most; the file does not say what the notice states."));
         var within = Toward(facts, demand, holder.Holder);
         var missing = (holder.Holder.IsLender ? Net(facts, within) : within) - sum.Held;
         if (missing <= 0)
             return;
-        why.Add(last.ActBy is { } actBy && facts.AsOf <= last.Band!.Earliest.Day
+        why.Add(last.Deadline.ActBy is { } actBy && facts.AsOf <= last.Deadline.Band!.Earliest.Day
             ? Reason.Of(law.DueOnly, $"{missing} is not held by it: it was furnished after the notice, or the notice states less. Give a further notice by {actBy}.")
             : Reason.Of(law.DueOnly, $"{missing} is not held by it: it was furnished after the notice, or the notice states less. Give a further notice at once, if the time still runs."));
     }
@@ -213,15 +215,15 @@ internal static class AmountHeld
         foreach (var paper in facts.All<StopPaymentGiven>())
         {
             if (paper.Amount is null)
-                questions.Add(new Question("Which amount does the stop payment notice state? (stop-payment-given.amount)") { Corrects = paper });
+                questions.Add(new Question($"Which amount does the stop payment notice state?{NoticeKinds.StopPaymentGiven.At("amount"):aside}") { Corrects = paper });
             if (paper.On.Latest is not { } day)
                 continue;
             if (Demand.Of(facts.Through(day), reach, Remedy.StopPaymentNotice).IsUnknown)
-                questions.Add(new Question("What was due on the day of the stop payment notice? Price what was furnished by then. (furnished.amount)", Dollars: paper.Amount));
+                questions.Add(new Question($"What was due on the day of the stop payment notice? Price what was furnished by then.{WorkKinds.Furnished.At("amount"):aside}", Dollars: paper.Amount));
             foreach (var furnished in facts.Furnished)
             {
                 if (furnished.On.Earliest <= day && furnished.Until.Latest > day)
-                    questions.Add(new Question("How much of the work that was going on when the stop payment notice was given had been provided by then? Split the entry at that day. (furnished.amount)", Dollars: furnished.Amount) { Corrects = furnished });
+                    questions.Add(new Question($"How much of the work that was going on when the stop payment notice was given had been provided by then? Split the entry at that day.{WorkKinds.Furnished.At("amount"):aside}", Dollars: furnished.Amount) { Corrects = furnished });
             }
         }
 
@@ -230,12 +232,12 @@ internal static class AmountHeld
             foreach (var lower in facts.All<LowerTierClaim>())
             {
                 if (!lower.StopPaymentNotice)
-                    questions.Add(new Question("Did the one under the claimant's contract give the lender a stop payment notice too? It comes off what the lender owes the claimant. (lower-tier-claim.stopPaymentNotice)", Dollars: lower.Amount) { Corrects = lower });
+                    questions.Add(new Question($"Did the one under the claimant's contract give the lender a stop payment notice too? It comes off what the lender owes the claimant.{ClaimKinds.LowerTierClaim.At("stopPaymentNotice"):aside}", Dollars: lower.Amount) { Corrects = lower });
             }
         }
 
         if (facts.All<StopPaymentBondGiven>() is [.., { Amount: null } bond] && served.Any(h => h.Counting(time).Count > 0))
-            questions.Add(new Question("What is the amount of the bond that frees the money? (stop-payment-bond-given.amount)") { Corrects = bond });
+            questions.Add(new Question($"What is the amount of the bond that frees the money?{OwnerKinds.StopPaymentBondGiven.At("amount"):aside}") { Corrects = bond });
         return questions;
     }
 }

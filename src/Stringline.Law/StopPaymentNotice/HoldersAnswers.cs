@@ -11,15 +11,16 @@ internal static class HoldersAnswers
     /// <summary>Days by which to answer the owner's demand. The Code sets none: our target, no source.</summary>
     public const int TargetForDemand = 10;
 
-    /// <summary>Adds the findings <c>stop-payment-notice.owner-demand</c>, <c>stop-payment-notice.owner-answer</c> and <c>stop-payment-notice.new-bond</c>.</summary>
-    public static void AddTo(List<Finding> findings, FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
+    /// <summary>The findings <c>stop-payment-notice.owner-demand</c>, <c>stop-payment-notice.owner-answer</c> and <c>stop-payment-notice.new-bond</c>.</summary>
+    public static IEnumerable<Finding> Findings(
+        FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
     {
         if (facts.All<StopPaymentDemanded>() is { Count: > 0 } demands)
-            findings.Add(Demand(facts, demands, owner.Served, calendar));
+            yield return Demand(facts, demands, owner.Served, calendar);
         if (Answer(facts, owner, time, calendar) is { } answer)
-            findings.Add(answer);
+            yield return answer;
         if (NewBond(facts, lenders, calendar) is { } bond)
-            findings.Add(bond);
+            yield return bond;
     }
 
     /// <summary>
@@ -110,7 +111,7 @@ internal static class HoldersAnswers
                 }
 
                 var toReplace = facts.Numbers.On(Number.ReplaceBond, objected.On.Earliest!.Value);
-                readings.Add(Deadline.Own($"{toReplace.Spelled} after the lender's objection of {LawText.IsoDay(objected.On.Earliest!.Value)}", last, calendar));
+                readings.Add(Deadline.Own($"{toReplace.Spelled} after the lender's objection of {objected.On.Earliest!.Value:iso}", last, calendar));
                 brought = objected.NewBond is { } on ? new DaySpan(on, on) : null;
                 why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond. Bring a bond of an admitted surety insurer within {toReplace.Spelled}, by {last}; else it may disregard the bonded notice and release what it held.", [objected, paper.Paper]));
             }

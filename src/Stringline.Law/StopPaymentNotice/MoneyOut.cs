@@ -14,15 +14,15 @@ internal static class MoneyOut
     /// RECEIVED, and the retention is due out 60 days after completion. Null where the notice needs no more giving, or nothing is known of completion.
     /// </summary>
     /// <param name="facts">The facts.</param>
-    /// <param name="stopPayment">The finding <c>stop-payment-notice.last-day</c>.</param>
+    /// <param name="giving">Where giving a stop payment notice stands.</param>
     /// <param name="completion">The readings of completion.</param>
     /// <param name="owners">The entity's recorded notices.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 9360(a)")]
-    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01", Sure = Sure.OurReading)]
-    public static Finding? Finding(FactsAsOf facts, Finding stopPayment, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    [Rule("Pub. Contract Code § 7107(c)", Sure = Sure.OurReading)]
+    public static Finding? Finding(FactsAsOf facts, Standing giving, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
     {
-        if (!facts.HasFurnished || stopPayment.Standing is not (Standing.Open or Standing.InDoubt) || completion.Open.Count == 0)
+        if (!facts.HasFurnished || giving is not (Standing.Open or Standing.InDoubt) || completion.Open.Count == 0)
             return null;
         var earliest = completion.Open[0].On.Earliest;
         var days = facts.Numbers.On(Number.PublicRetention, earliest);

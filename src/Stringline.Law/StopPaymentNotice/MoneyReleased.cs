@@ -7,47 +7,43 @@ namespace Stringline.Law.StopPaymentNotice;
 internal static class MoneyReleased
 {
     /// <summary>
-    /// The finding <c>stop-payment-notice.amount</c> less what the entity releases at once, without further notice, because no counteraffidavit with
-    /// its proof was served in time; every other finding as it is. What was claimed too much goes first. The bond and the debt are not touched
-    /// (Civ. Code § 9414).
+    /// The amount less what the entity releases at once, without further notice, because no counteraffidavit with its proof was served in time.
+    /// What was claimed too much goes first. The bond and the debt are not touched (Civ. Code § 9414).
     /// </summary>
     /// <param name="facts">The facts.</param>
-    /// <param name="finding">A finding about the stop payment notice.</param>
-    /// <param name="release">The findings of <see cref="SummaryRelease"/>.</param>
+    /// <param name="amount">What the notices hold.</param>
+    /// <param name="answers">The affidavits that were served, and what was answered.</param>
     [Rule("Civ. Code § 9406(b)")]
-    public static Finding Limit(FactsAsOf facts, Finding finding, List<Finding> release)
+    public static AmountHeld Limit(FactsAsOf facts, AmountHeld amount, IReadOnlyList<ReleaseAnswer> answers)
     {
         // Only what is held goes out; what a notice still to come could hold is another matter.
-        if (release.Count == 0 || finding is not { Id: "stop-payment-notice.amount", Standing: Standing.Kept or Standing.InDoubt, Amount: { } held })
-            return finding;
+        if (answers.Count == 0 || amount is not { Outcome: { Standing: Standing.Kept or Standing.InDoubt } outcome, Dollars: var held })
+            return amount;
         var isOrdered = facts.All<ReleaseOrdered>().Count > 0;
         var (free, all, inDoubt) = (0m, false, false);
-        foreach (var answer in release)
+        foreach (var (affidavit, lastDay, _) in answers)
         {
-            if (!answer.Id.StartsWith("summary-release.answer-last-day", StringComparison.Ordinal))
-                continue;
-            if (answer.Standing == Standing.Lost)
+            if (lastDay.Standing == Standing.Lost)
             {
-                free += answer.Amount ?? 0m;
-                all |= answer.Amount is null;
+                free += affidavit.Amount ?? 0m;
+                all |= affidavit.Amount is null;
             }
 
-            inDoubt |= answer.Standing == Standing.InDoubt && !isOrdered;
+            inDoubt |= lastDay.Standing == Standing.InDoubt && !isOrdered;
         }
 
         var left = all ? 0m : held - Math.Clamp(free - Excess(facts, held), 0m, held);
         if (left == held && !inDoubt)
-            return finding;
-        var why = new List<Reason>(finding.Why);
+            return amount;
+        var why = new List<Reason>(outcome.Why);
         if (left < held)
             why.Add(Reason.Of("Civ. Code § 9406(b)", $"No counteraffidavit with its proof was served in time: {held - left} of it goes out, and {left} is left. The claim on the payment bond and the debt live on (Civ. Code § 9414)."));
         if (inDoubt)
             why.Add(Reason.Of("Civ. Code § 9406(b)", $"Whether a counteraffidavit with its proof was served in time is open; without it the money demanded goes out at once."));
-        return finding with
+        return amount with
         {
-            Amount = left,
-            Standing = left == 0 ? Standing.Lost : inDoubt ? Standing.InDoubt : finding.Standing,
-            Why = why,
+            Outcome = outcome.Limited(left == 0 ? Standing.Lost : inDoubt ? Standing.InDoubt : outcome.Standing, why),
+            Dollars = left,
         };
     }
 

@@ -13,8 +13,6 @@ internal static class OwnersRow
     /// <summary>The finding.</summary>
     public const string Id = "stop-payment-notice.owner";
 
-    private const string Title = "Stop payment notice to the owner";
-
     /// <summary>
     /// Whether one in that capacity is given it in the owner's place: the owner's architect; an agent, in what is within its authority; and the
     /// association, for the common area.
@@ -68,9 +66,8 @@ internal static class OwnersRow
             (var own, ReachKind.Late or ReachKind.NotGiven) => (notice.Standing, WithNotice(own, notice.Standing)),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
-        return new HolderRow(served, Row(standing), toGive, Holds: true);
-
-        Finding Row(Standing stands) => Deadline.Of(stands, time.Readings, calendar, endKnown: time.EndKnown).Finding(Id, Title, Why, Ask);
+        var row = new Outcome(Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown), new Words(Why, Ask));
+        return new HolderRow(served, row, toGive, Holds: true);
 
         List<Reason> Why()
         {
@@ -107,15 +104,15 @@ internal static class OwnersRow
         var served = new HolderServed(holder, [], Standing.Lost);
         if (demanded.Count == 0)
         {
-            return new HolderRow(served, PrivateStopPayment.Row(Id, Title, Standing.Lost,
-                static () => [Reason.Of("Civ. Code § 8520(a)", $"A direct contractor gives no stop payment notice to the owner.")]), Standing.Lost, Holds: false);
+            return new HolderRow(served, new Outcome(Standing.Lost, new Words(
+                static () => [Reason.Of("Civ. Code § 8520(a)", $"A direct contractor gives no stop payment notice to the owner.")])), Standing.Lost, Holds: false);
         }
 
-        return new HolderRow(ServingHolders.Of(facts, holder, time, calendar), PrivateStopPayment.Row(Id, Title, Standing.InDoubt, () =>
+        return new HolderRow(ServingHolders.Of(facts, holder, time, calendar), new Outcome(Standing.InDoubt, new Words(() =>
         [
             Reason.Of("Civ. Code § 8520(a)", $"A direct contractor gives the owner no stop payment notice, and makes the owner hold nothing by one."),
             Reason.Of("Civ. Code § 8520(b)", $"But the owner demanded one, and the demand reaches every person that has a lien right: the words \"other than a direct contractor\" are not repeated. Give one in answer, for the lien's sake; that it had no such notice to give is the argument on the other side.", demanded),
-        ]), Standing.Lost, Holds: false);
+        ])), Standing.Lost, Holds: false);
     }
 
     /// <summary>The owner may decline only for a bond recorded before the notice, and of the kind that is recorded before work commences.</summary>

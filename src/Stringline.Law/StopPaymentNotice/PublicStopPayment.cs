@@ -9,9 +9,13 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>The stop payment notice on public work (Civ. Code §§ 9350-9510).</summary>
-public static class PublicStopPayment
+/// <param name="Served">What was given to the entity.</param>
+/// <param name="ToGive">The last day to give it, and whether it was given.</param>
+/// <param name="Amount">What it can hold or holds.</param>
+/// <param name="Action">The action on it.</param>
+internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, AmountHeld Amount, StopPaymentAction Action)
 {
-    /// <summary>All findings of the remedy.</summary>
+    /// <summary>The remedy as the facts have it.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="reach">What the preliminary notice leaves within reach.</param>
     /// <param name="notice">The finding on it.</param>
@@ -19,23 +23,36 @@ public static class PublicStopPayment
     /// <param name="time">The time in which it may be given.</param>
     /// <param name="whyTime">Why that is the time.</param>
     /// <param name="askTime">What would settle that time.</param>
-    /// <param name="completion">The readings of completion.</param>
-    /// <param name="owners">What the entity recorded.</param>
     /// <param name="calendar">The calendar.</param>
-    public static IReadOnlyList<Finding> Findings(
-        FactsAsOf facts, Reach reach, Finding notice, Amounts amounts, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime,
-        CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    public static PublicStopPayment Of(
+        FactsAsOf facts, Reach reach, Outcome notice, Amounts amounts, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime,
+        OpenDays calendar)
     {
         var entity = Entity(facts, reach);
         var served = ServingHolders.Of(facts, entity, time, calendar);
         var last = LastDayToGive(facts, reach, notice, served, time, whyTime, askTime, calendar);
         List<HolderServed> all = [served];
         var action = StopPaymentAction.Of(facts, all, last, time, StopPaymentLaw.Public, calendar);
-        var findings = new List<Finding> { last, AmountHeld.Finding(facts, reach, amounts, all, last, action, time, StopPaymentLaw.Public) };
-        findings.AddRange(action.Findings);
-        if (EntityTells(facts, served, time, completion, owners, calendar) is { } tells)
-            findings.Add(tells);
-        return findings;
+        var held = AmountHeld.Of(facts, reach, amounts, all, last, action.LastDay?.Standing, time, StopPaymentLaw.Public);
+        return new PublicStopPayment(served, last, held, action);
+    }
+
+    /// <summary>The findings of the remedy.</summary>
+    /// <param name="facts">The facts.</param>
+    /// <param name="left">What is left of the amount after a summary release.</param>
+    /// <param name="time">The time in which it may be given.</param>
+    /// <param name="completion">The readings of completion.</param>
+    /// <param name="owners">What the entity recorded.</param>
+    /// <param name="calendar">The calendar.</param>
+    public IEnumerable<Finding> Findings(
+        FactsAsOf facts, AmountHeld left, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+    {
+        yield return ToGive.Finding(StopPaymentLaw.ToGiveId, StopPaymentLaw.ToGiveTitle);
+        yield return left.Finding;
+        foreach (var finding in Action.Findings(facts, StopPaymentLaw.Public, calendar))
+            yield return finding;
+        if (EntityTells(facts, Served, time, completion, owners, calendar) is { } tells)
+            yield return tells;
     }
 
     /// <summary>It is given to the public entity: to its disbursing officer or the body that awarded the contract, or to the director of a State department.</summary>
@@ -49,14 +66,13 @@ public static class PublicStopPayment
     };
 
     [Rule("Civ. Code § 9300(c)")]
-    private static Finding LastDayToGive(
-        FactsAsOf facts, Reach reach, Finding notice, HolderServed served, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime, OpenDays calendar)
+    private static Outcome LastDayToGive(
+        FactsAsOf facts, Reach reach, Outcome notice, HolderServed served, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime, OpenDays calendar)
     {
         var standing = notice.Standing == Standing.Lost ? Standing.Lost : served.Standing;
         if (notice.Standing == Standing.InDoubt && standing is Standing.Kept or Standing.Open)
             standing = Standing.InDoubt;
-        return Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown)
-            .Finding("stop-payment-notice.last-day", "Stop payment notice: last day to give", Why, Ask);
+        return new Outcome(Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown), new Words(Why, Ask));
 
         List<Reason> Why()
         {
@@ -82,10 +98,10 @@ public static class PublicStopPayment
                 if (service.Counts == Verdict.No)
                     continue;
                 questions.Add(IsState(facts)
-                    ? new Question("Was the stop payment notice given to the director of the department that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper }
-                    : new Question("Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper });
+                    ? new Question($"Was the stop payment notice given to the director of the department that awarded the contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper }
+                    : new Question($"Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper });
                 if (service.Paper.TenDollars is null)
-                    questions.Add(new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? Then the entity must tell of the time to sue. (stop-payment-given.tenDollars)") { Corrects = service.Paper });
+                    questions.Add(new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? Then the entity must tell of the time to sue.{NoticeKinds.StopPaymentGiven.At("tenDollars"):aside}") { Corrects = service.Paper });
             }
 
             return questions;
@@ -126,7 +142,7 @@ public static class PublicStopPayment
         foreach (var reading in completion.Open)
         {
             if (reading.Firmness is not (Firmness.Floor or Firmness.Projected))
-                readings.Add(After(reading.On.Latest, reading.Name));
+                readings.Add(After(reading.On.Latest, reading.Words));
         }
 
         foreach (var notice in owners)
@@ -146,7 +162,7 @@ public static class PublicStopPayment
             Explain = () => [Reason.Of("Civ. Code § 9362", $"{LawText.Capital(dollars.Spelled)} were paid with the notice, so the entity tells the claimant of the time to sue not later than {toTell} after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
         };
 
-        Reading After(LocalDate day, string what)
+        Reading After(LocalDate day, Sentence what)
         {
             var days = facts.Numbers.On(Number.EntityTells, day);
             return new Reading($"{days.Spelled} after {what}", calendar.RollForwardOnAnyList(days.LastDay(day)));

@@ -8,9 +8,12 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>The action on the stop payment notices of a file: its first and its last day, telling of it, and its end.</summary>
-/// <param name="Findings">The findings.</param>
-/// <param name="LastDay">Where bringing it stands; null where no time to bring it is known.</param>
-internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standing? LastDay)
+/// <param name="Windows">The days on which notices that count were given, each with its own first day.</param>
+/// <param name="LastDay">The last day to bring it; null where no time to bring it is known.</param>
+/// <param name="Stay">The bankruptcy in which it cannot be brought; null where there is none.</param>
+/// <param name="Brought">The first that was brought on them; null where none was.</param>
+internal sealed record StopPaymentAction(
+    IReadOnlyList<StopPaymentAction.Window> Windows, Outcome? LastDay, StayedSuit? Stay, ActionFiled? Brought)
 {
     /// <summary>The notices given on one day, to one or several holders: each has a first day of its own.</summary>
     /// <param name="On">The day.</param>
@@ -27,28 +30,32 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         public string Words => string.Join(", ", To.Select(h => h.Words));
     }
 
-    /// <summary>The findings <c>stop-payment-notice.action-first-day</c>, <c>.action-last-day</c>, <c>.tell-of-action</c> and <c>.prosecution-last-day</c>.</summary>
+    /// <summary>The action as the facts have it.</summary>
     public static StopPaymentAction Of(
-        FactsAsOf facts, IReadOnlyList<HolderServed> served, Finding toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
+        FactsAsOf facts, IReadOnlyList<HolderServed> served, Outcome toGive, TimeOfGiving time, StopPaymentLaw law, OpenDays calendar)
     {
         var windows = WindowsOf(facts, law, served, time, out var given, out var undated);
-        var findings = new List<Finding>(windows.Count + 1);
-        for (var i = 0; i < windows.Count; i++)
-            findings.Add(FirstDayToSue(facts, windows[i], i, windows.Count, law));
-        Standing? lastDay = null;
         var actions = ActionsOnNotice.Of(facts, given, law);
-        if (time.Readings.Count > 0)
-        {
-            var last = LastDayToSue(facts, toGive, time, windows, given, undated, actions, law, calendar, out var stay);
-            findings.Add(last);
-            if (stay?.Instead(facts, "stop-payment-notice.stay-last-day", last.Deadline) is { } instead && HoldersInStay.IsWhole(facts, windows))
-                findings.Add(instead);
-            lastDay = last.Standing;
-        }
+        StayedSuit? stay = null;
+        var last = time.Readings.Count == 0 ? null
+            : LastDayToSue(facts, toGive, time, windows, given, undated, actions, law, calendar, out stay);
+        return new StopPaymentAction(windows, last, stay, actions.First(windows));
+    }
 
-        if (actions.First(windows) is { } action)
-            findings.AddRange(AfterSuing.Findings(facts, action, windows, law, calendar));
-        return new StopPaymentAction(findings, lastDay);
+    /// <summary>The findings <c>stop-payment-notice.action-first-day</c>, <c>.action-last-day</c>, <c>.tell-of-action</c> and <c>.prosecution-last-day</c>.</summary>
+    public IEnumerable<Finding> Findings(FactsAsOf facts, StopPaymentLaw law, OpenDays calendar)
+    {
+        for (var i = 0; i < Windows.Count; i++)
+            yield return FirstDayToSue(facts, Windows[i], i, Windows.Count, law);
+        if (LastDay is not null)
+            yield return LastDay.Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day");
+        if (LastDay is not null && Stay?.Instead(facts, "stop-payment-notice.stay-last-day", LastDay.Deadline) is { } instead
+            && HoldersInStay.IsWhole(facts, Windows))
+            yield return instead;
+        if (Brought is null)
+            yield break;
+        foreach (var finding in AfterSuing.Findings(facts, Brought, Windows, law, calendar))
+            yield return finding;
     }
 
     private static List<Window> WindowsOf(
@@ -94,7 +101,7 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         var first = window.First;
         List<Reading> readings = first.IsExact
             ? [new Reading($"after {window.Wait.Spelled} from giving the notice", first.Earliest)]
-            : [new Reading("notice given on its earliest day", first.Earliest), new Reading("notice given on its latest day", first.Latest)];
+            : [new Reading($"notice given on its earliest day", first.Earliest), new Reading($"notice given on its latest day", first.Latest)];
         return new Finding
         {
             Id = place == 0 ? "stop-payment-notice.action-first-day" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.action-first-day.{place + 1}"),
@@ -108,13 +115,13 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
 
     [Rule("Civ. Code § 8550(b)")]
     [Rule("Civ. Code § 9502(b)")]
-    private static Finding LastDayToSue(
-        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, bool undated, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
+    private static Outcome LastDayToSue(
+        FactsAsOf facts, Outcome toGive, TimeOfGiving time, List<Window> windows, bool given, bool undated, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
         out StayedSuit? stay)
     {
         var readings = new List<Reading>(time.Readings.Count);
         foreach (var reading in time.Readings)
-            readings.Add(Deadline.Own(reading.Name, facts.Numbers.LastDay(law.ToSue, reading.Day), calendar));
+            readings.Add(Deadline.Own(reading.Words, facts.Numbers.LastDay(law.ToSue, reading.Day), calendar));
         var stayed = stay = HoldersInStay.Of(facts, windows, readings);
         var without = Deadline.StandingOf(facts.AsOf, readings, null, time.EndFirm);
         var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without, stay)
@@ -124,21 +131,23 @@ internal sealed record StopPaymentAction(IReadOnlyList<Finding> Findings, Standi
         if (undated && standing == Standing.Kept)
             standing = Standing.InDoubt;
         stay?.AddTo(readings, standing);
-        return Deadline.Of(standing, readings, calendar, endKnown: time.EndKnown && stayed is not { HasNoEnd: true })
-            .Finding("stop-payment-notice.action-last-day", "Action on the stop payment notice: last day",
-            () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)], () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []);
+        return new Outcome(
+            Deadline.Of(standing, readings, calendar, endKnown: time.EndKnown && stayed is not { HasNoEnd: true }),
+            new Words(
+                () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)],
+                () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []));
     }
 
     [Rule("Civ. Code § 8550(d)")]
     [Rule("Civ. Code § 9502(d)")]
     private static List<Reason> WhyLastDayToSue(
-        FactsAsOf facts, Finding toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law)
+        FactsAsOf facts, Outcome toGive, TimeOfGiving time, List<Window> windows, bool given, ActionsOnNotice actions, StopPaymentLaw law)
     {
         var why = new List<Reason>();
         if (!given && toGive.Standing == Standing.Lost)
             why.Add(Reason.Of(law.Last, $"No stop payment notice that counts was given in its time, so there is none to sue on.", [.. toGive.Why]));
         foreach (var reading in time.Readings)
-            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
+            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Words}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
         why.Add(ReferenceEquals(law, StopPaymentLaw.Public) ? EntityAndContractor : EffectEnds);
         why.AddRange(actions.Why(windows));
         return why;

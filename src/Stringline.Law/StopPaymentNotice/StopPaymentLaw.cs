@@ -20,6 +20,12 @@ internal sealed record StopPaymentLaw(
     string Before, string Recipients, string Manner, string DueOnly, string Falsehood, string Forfeit, string ReleaseBond,
     string First, string Last, string Tell, string Trial, string Ends)
 {
+    /// <summary>The finding about the time to give it.</summary>
+    public const string ToGiveId = "stop-payment-notice.last-day";
+
+    /// <summary>What that finding is called.</summary>
+    public const string ToGiveTitle = "Stop payment notice: last day to give";
+
     /// <summary>How much of the claim the bond that frees the money is for.</summary>
     public required Number BondPercent { get; init; }
 

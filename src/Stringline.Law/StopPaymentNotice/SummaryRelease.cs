@@ -13,24 +13,33 @@ internal static class SummaryRelease
 {
     private const string Notice = "Civ. Code § 9404";
 
-    /// <summary>The findings <c>summary-release.*</c>; none where no affidavit was served.</summary>
-    public static List<Finding> Findings(FactsAsOf facts, OpenDays calendar)
+    /// <summary>Each affidavit that was served, with the last day to answer it and the answer.</summary>
+    public static IReadOnlyList<ReleaseAnswer> Of(FactsAsOf facts, OpenDays calendar)
     {
-        var findings = new List<Finding>();
-        var number = 0;
+        var affidavits = facts.All<ReleaseAffidavitServed>();
+        if (affidavits.Count == 0)
+            return [];
+        var answers = new List<ReleaseAnswer>(affidavits.Count);
+        foreach (var affidavit in affidavits)
+            answers.Add(DaySpan.Of(affidavit.On) is { } on ? AnswerLastDay(facts, affidavit, on, calendar) : OnADayUnknown(facts, affidavit, calendar));
+        return answers;
+    }
+
+    /// <summary>The findings <c>summary-release.*</c>; none where no affidavit was served.</summary>
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, IReadOnlyList<ReleaseAnswer> answers)
+    {
         var kept = false;
-        foreach (var affidavit in facts.All<ReleaseAffidavitServed>())
+        for (var i = 0; i < answers.Count; i++)
         {
-            number++;
-            CounterPapers answer;
-            var last = DaySpan.Of(affidavit.On) is { } on ? AnswerLastDay(facts, affidavit, on, number, calendar, out answer) : OnADayUnknown(facts, affidavit, number, calendar, out answer);
-            kept |= answer.Given is not null && last.Standing != Standing.Lost;
-            findings.Add(last);
+            kept |= answers[i].MayHold;
+            yield return answers[i].LastDay.Finding(
+                Id(i + 1), "Counteraffidavit against the release of withheld money: last day to serve it", answers[i].Affidavit.Amount);
         }
 
-        if (number > 0)
-            SummaryReleaseInCourt.AddTo(findings, facts, kept);
-        return findings;
+        if (answers.Count == 0)
+            yield break;
+        foreach (var finding in SummaryReleaseInCourt.Findings(facts, kept))
+            yield return finding;
     }
 
     /// <summary>
@@ -39,7 +48,7 @@ internal static class SummaryRelease
     /// </summary>
     [Rule("Civ. Code § 9404")]
     [Rule("Civ. Code § 9406(b)")]
-    private static Finding AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, DaySpan on, int number, OpenDays calendar, out CounterPapers answer)
+    private static ReleaseAnswer AnswerLastDay(FactsAsOf facts, ReleaseAffidavitServed affidavit, DaySpan on, OpenDays calendar)
     {
         var served = ServedPapers.CompleteOn(facts, on, affidavit.Manner);
         var readings = new List<Reading>();
@@ -49,7 +58,7 @@ internal static class SummaryRelease
         var asAsked = false;
         if (affidavit.AnswerBy is { } stated)
         {
-            readings.Add(new Reading("the day that the entity's notice states", stated));
+            readings.Add(new Reading($"the day that the entity's notice states", stated));
             if (stated < surelyAllowed)
                 readings.Add(new Reading($"{least.Spelled} after service, the least the section allows", LocalDate.Max(first, stated)));
             else if (stated > last)
@@ -64,37 +73,34 @@ internal static class SummaryRelease
 
         // A day too late is settled by the day stated; one too early, or none at all, by no day: the notice is not what the section asks.
         var endFirm = affidavit.AnswerBy is { } by && by >= surelyAllowed;
-        var counter = answer = CounterPapers.Of(facts, on.Earliest, Latest(readings));
+        var answer = CounterPapers.Of(facts, on.Earliest, Latest(readings));
         var standing = Deadline.StandingOf(facts.AsOf, readings, answer.Given, endFirm);
         if (answer.IsAsked && standing is Standing.Kept or Standing.Lost && !IsPastAll(answer.AtBest, readings))
             standing = Standing.InDoubt;
-        return Deadline.Of(standing, Deadline.Sorted(readings), calendar).Finding(Id(number), Title, () => Why(facts, affidavit, served, counter, asAsked, standing), () => Questions(facts, affidavit, counter)) with
-        {
-            Amount = affidavit.Amount,
-        };
+        return new ReleaseAnswer(
+            affidavit,
+            new Outcome(
+                Deadline.Of(standing, Deadline.Sorted(readings), calendar),
+                new Words(() => Why(facts, affidavit, served, answer, asAsked, standing), () => Questions(facts, affidavit, answer))),
+            answer);
     }
-
-    private const string Title = "Counteraffidavit against the release of withheld money: last day to serve it";
 
     private static string Id(int number) => number == 1 ? "summary-release.answer-last-day" : $"summary-release.answer-last-day.{number}";
 
     /// <summary>Served on a day that nobody knows: the day stated is planned on, and where none is the days may be over at any time. Nothing of it is sure.</summary>
     [Rule("Civ. Code § 9404", Sure = Sure.OurReading)]
-    private static Finding OnADayUnknown(FactsAsOf facts, ReleaseAffidavitServed affidavit, int number, OpenDays calendar, out CounterPapers answer)
+    private static ReleaseAnswer OnADayUnknown(FactsAsOf facts, ReleaseAffidavitServed affidavit, OpenDays calendar)
     {
-        Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading("the day that the entity's notice states", stated) : new Reading("at once: nobody knows when the days began", facts.AsOf)];
+        Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading($"the day that the entity's notice states", stated) : new Reading($"at once: nobody knows when the days began", facts.AsOf)];
         var (least, most) = (facts.Numbers.On(Number.LeastToAnswer, facts.AsOf), facts.Numbers.On(Number.MostToAnswer, facts.AsOf));
-        var counter = answer = CounterPapers.Of(facts, LocalDate.MinIsoValue, affidavit.AnswerBy ?? LocalDate.MaxIsoValue);
-        return Deadline.Of(Standing.InDoubt, readings, calendar).Finding(Id(number), Title,
+        var answer = CounterPapers.Of(facts, LocalDate.MinIsoValue, affidavit.AnswerBy ?? LocalDate.MaxIsoValue);
+        return new ReleaseAnswer(affidavit, new Outcome(Deadline.Of(Standing.InDoubt, readings, calendar), new Words(
             () =>
             [
                 Reason.Of(Notice, $"The public entity served the direct contractor's affidavit on a day that the file does not give. It releases the money unless a counteraffidavit is served on it on or before the day stated, {least.Count} to {most} after that service: serve it at once.", [affidavit]),
-                .. counter.Why,
+                .. answer.Why,
             ],
-            () => [new Question("On which day was the affidavit served on the claimant? (release-affidavit-served.on)", Days: most.Count) { Corrects = affidavit }, .. Questions(facts, affidavit, counter)]) with
-        {
-            Amount = affidavit.Amount,
-        };
+            () => [new Question($"On which day was the affidavit served on the claimant?{PublicKinds.ReleaseAffidavitServed.At("on"):aside}", Days: most.Count) { Corrects = affidavit }, .. Questions(facts, affidavit, answer)])), answer);
     }
 
     private static bool IsPastAll(DaySpan? day, List<Reading> readings) => day is not { } known || known.Earliest > Latest(readings);
@@ -132,9 +138,19 @@ internal static class SummaryRelease
     {
         List<Question> questions = [.. answer.Questions];
         if (affidavit.AnswerBy is null)
-            questions.Add(new Question("Which day does the entity's notice state for the counteraffidavit? (release-affidavit-served.answerBy)", Days: facts.Numbers.On(Number.MostToAnswer, facts.AsOf).Count - facts.Numbers.On(Number.LeastToAnswer, facts.AsOf).Count) { Corrects = affidavit });
+            questions.Add(new Question($"Which day does the entity's notice state for the counteraffidavit?{PublicKinds.ReleaseAffidavitServed.At("answerBy"):aside}", Days: facts.Numbers.On(Number.MostToAnswer, facts.AsOf).Count - facts.Numbers.On(Number.LeastToAnswer, facts.AsOf).Count) { Corrects = affidavit });
         if (affidavit.Manner is null)
-            questions.Add(new Question("How was the affidavit served on the claimant? The days run from when that was complete. (release-affidavit-served.manner)") { Corrects = affidavit });
+            questions.Add(new Question($"How was the affidavit served on the claimant? The days run from when that was complete.{PublicKinds.ReleaseAffidavitServed.At("manner"):aside}") { Corrects = affidavit });
         return questions;
     }
+}
+
+/// <summary>A direct contractor's affidavit for the release of withheld money, and the claimant's answer to it.</summary>
+/// <param name="Affidavit">The affidavit.</param>
+/// <param name="LastDay">The last day to answer it, and whether it was answered in time.</param>
+/// <param name="Papers">What was served in answer.</param>
+internal sealed record ReleaseAnswer(ReleaseAffidavitServed Affidavit, Outcome LastDay, CounterPapers Papers)
+{
+    /// <summary>Whether a counteraffidavit may hold the money.</summary>
+    public bool MayHold => Papers.Given is not null && LastDay.Standing != Standing.Lost;
 }

@@ -31,15 +31,15 @@ internal static class ClaimRefusals
         if (earlier is null && assessment.Find(Law.DesignLien.Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } conversion)
         {
             yield return new Refusal("may-convert", new Place.OfFinding(conversion.Id),
-                "The design professional’s lien that ended when work commenced may be converted.",
+                $"The design professional’s lien that ended when work commenced may be converted.",
                 $"Make that claim with {new PaperName(ClaimPapers.Converted, The: true)}; none of the reasons here stands against it.", "Civ. Code § 8319");
         }
     }
 
     /// <summary>What the law says must be mended first.</summary>
     private static IEnumerable<Refusal> Obstacles(IReadOnlyList<Law.Reasoning.Reason> obstacles) => obstacles.Select(o => new Refusal(
-        "law", Place.Assessment, $"{new SaidByLaw(o.Text)}",
-        $"{new SaidByLaw(string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the assessment says and asks for.")))}",
+        "law", Place.Assessment, o.Sentence,
+        Sentence.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Sentence).DefaultIfEmpty(Sentence.Of("See what the assessment says and asks for."))),
         o.Section));
 
     /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
@@ -51,14 +51,14 @@ internal static class ClaimRefusals
             var finding = assessment.Find(id);
             if (finding is null)
             {
-                yield return new Refusal("not-assessed", new Place.OfFinding(id), "The assessment has no such finding.",
-                    "A claim of lien is for private work whose facts can be assessed: see what the assessment says and asks for.",
+                yield return new Refusal("not-assessed", new Place.OfFinding(id), $"The assessment has no such finding.",
+                    $"A claim of lien is for private work whose facts can be assessed: see what the assessment says and asks for.",
                     "Civ. Code § 8400");
             }
             else if (finding.Standing == Standing.Lost)
             {
                 yield return new Refusal("right-lost", new Place.OfFinding(id), $"{lost} {Why(finding)}",
-                    "See the reasons; a packet is made only while the right stands.", string.Join("; ", finding.Sections));
+                    $"See the reasons; a packet is made only while the right stands.", string.Join("; ", finding.Sections));
             }
         }
 
@@ -79,7 +79,7 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("demand-not-positive", Place.Demand,
                 $"The demand after all just credits and offsets is {Dollars(facts.Demand)}.",
-                "Nothing is left to claim; see the steps of the amount.", "Civ. Code § 8416(a)(1)");
+                $"Nothing is left to claim; see the steps of the amount.", "Civ. Code § 8416(a)(1)");
         }
     }
 
@@ -89,18 +89,18 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("shares-not-demand", new Place.OfHead("work.structures"),
                 $"The shares of the structures come to {Dollars(facts.Works.Sum(w => w.Share ?? 0m))}, and the demand is "
-                + $"{Dollars(facts.Demand)}.", "Give each structure the amount that is due for it now, so that they come to the demand.",
+                + $"{Dollars(facts.Demand)}.", $"Give each structure the amount that is due for it now, so that they come to the demand.",
                 "Civ. Code § 8446(b)");
         }
 
         if (facts.Claimant is null)
-            yield return Missing("claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant's full name.", "Civ. Code § 8416(a)");
+            yield return Missing("claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.", "Civ. Code § 8416(a)");
         if (facts.Address is null)
-            yield return Missing("claimant-address-missing", new Place.OfHead("claimant.address"), "Add the claimant's address.", "Civ. Code § 8416(a)(6)");
+            yield return Missing("claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant's address.", "Civ. Code § 8416(a)(6)");
         if (facts.Signer is null)
         {
             yield return Missing("signer-missing", new Place.OfHead("claimant.signer.name"),
-                "Add the name of the person who signs and verifies; it is typed under the signatures.", "Civ. Code § 8416(a)");
+                $"Add the name of the person who signs and verifies; it is typed under the signatures.", "Civ. Code § 8416(a)");
         }
 
         if (facts.Owners.Count == 0)
@@ -113,34 +113,34 @@ internal static class ClaimRefusals
 
         if (facts.Work is null)
         {
-            yield return Missing("work-missing", new Place.OfHead("contract.work"), "Say in a few words what kind of work was furnished.",
+            yield return Missing("work-missing", new Place.OfHead("contract.work"), $"Say in a few words what kind of work was furnished.",
                 "Civ. Code § 8416(a)(3)");
         }
 
         if (facts.HiredBy is null)
         {
-            yield return new Refusal("hirer-missing", new Place.OfHead("claimant.hiredBy"), job.Claimant.HiredBy is { Length: > 0 } id
-                ? $"'{id}' is no party." : "Nothing is there.",
-                "Name the party id of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+            yield return new Refusal("hirer-missing", new Place.OfHead("claimant.hiredBy"), Sentence.Of(job.Claimant.HiredBy is { Length: > 0 } id
+                ? $"'{id}' is no party." : "Nothing is there."),
+                $"Name the party id of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
         }
         else if (Clean(facts.HiredBy.Name) is null)
         {
-            yield return new Refusal("hirer-missing", new Place.OfHead("claimant.hiredBy"), "That party has no name.",
-                "Add the name of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
+            yield return new Refusal("hirer-missing", new Place.OfHead("claimant.hiredBy"), $"That party has no name.",
+                $"Add the name of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
         }
 
         if (facts.Street is null && facts.Legal is null)
-            yield return Missing("site-missing", new Place.OfHead("work.site"), "Add the street address or the legal description.", "Civ. Code § 8416(a)(5)");
+            yield return Missing("site-missing", new Place.OfHead("work.site"), $"Add the street address or the legal description.", "Civ. Code § 8416(a)(5)");
         if (facts.County is null)
         {
-            yield return new Refusal("county-missing", new Place.OfHead("work.site.county"), string.IsNullOrWhiteSpace(job.Work.Site.County)
-                ? "Nothing is there." : $"'{job.Work.Site.County}' is no county of California.",
-                "Name one of the 58 counties: the claim is recorded where the land lies.", "Civ. Code § 8060");
+            yield return new Refusal("county-missing", new Place.OfHead("work.site.county"), Sentence.Of(string.IsNullOrWhiteSpace(job.Work.Site.County)
+                ? "Nothing is there." : $"'{job.Work.Site.County}' is no county of California."),
+                $"Name one of the 58 counties: the claim is recorded where the land lies.", "Civ. Code § 8060");
         }
     }
 
-    private static Refusal Missing(string id, Place where, string right, string section) =>
-        new(id, where, "Nothing is there.", right, section);
+    private static Refusal Missing(string id, Place where, Sentence right, string section) =>
+        new(id, where, $"Nothing is there.", right, section);
 
     private static IEnumerable<Refusal> Office(PrintedFacts facts, RecorderOffice? office)
     {
@@ -148,12 +148,12 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("wrong-county", new Place.OfHead("work.site.county"),
                 $"The site is in {facts.County} County, the recorder is that of {office.County} County.",
-                "Record in the county of the site.", "Civ. Code § 8060");
+                $"Record in the county of the site.", "Civ. Code § 8060");
         }
     }
 
     private static Sentence Then(Finding? finding) =>
-        finding is not null && Why(finding) is { Text.Length: > 0 } why ? (Sentence)$" {why}" : Sentence.Empty;
+        finding is not null && Why(finding) is { IsEmpty: false } why ? (Sentence)$" {why}" : Sentence.Empty;
 
-    private static SaidByLaw Why(Finding finding) => new(string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Text)));
+    private static Sentence Why(Finding finding) => Sentence.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Sentence));
 }

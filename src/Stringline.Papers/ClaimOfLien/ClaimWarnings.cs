@@ -42,25 +42,25 @@ internal static class ClaimWarnings
         if (assessment.Find("lien-right") is { Standing: Standing.InDoubt or Standing.Narrowed } right)
         {
             yield return $"The right to a lien is {right.Standing.Word()}. "
-                + $"{string.Join(" ", right.Why.Where(w => w.Applied).Select(w => Because(assessment, w.Text)))}";
+                + RefusalInWords.Said(Sentence.Join(" ", right.Why.Where(w => w.Applied).Select(w => Because(assessment, w))));
         }
     }
 
     // Of another finding the right only says how it stands; why, and what would settle it, that finding says.
-    private static string Because(Assessment assessment, string text) =>
-        assessment.Findings.FirstOrDefault(f => f.Id != "lien-right" && text == $"{f.Title}: {f.Standing.Word()}.") is not { } leg ? text
-            : string.Join(" ", [text, .. NoneGivenOnce(assessment, [.. leg.Why.Where(w => w.Applied).Select(w => w.Text),
-                .. leg.Questions.Select(q => q.Text)])]);
+    private static Sentence Because(Assessment assessment, Reason why) =>
+        assessment.Findings.FirstOrDefault(f => f.Id != "lien-right" && why.Text == $"{f.Title}: {f.Standing.Word()}.") is not { } leg ? why.Sentence
+            : Sentence.Join(" ", [why.Sentence, .. NoneGivenOnce(assessment, [.. leg.Why.Where(w => w.Applied).Select(w => w.Sentence),
+                .. leg.Questions.Select(q => q.Sentence)])]);
 
     // Several who had no notice are a list: one sentence and one question about each would say every name twice.
-    private static IEnumerable<string> NoneGivenOnce(Assessment assessment, IReadOnlyList<string> texts)
+    private static IEnumerable<Sentence> NoneGivenOnce(Assessment assessment, IReadOnlyList<Sentence> told)
     {
-        var missing = assessment.NoticeDueTo.Where(r => texts.Contains(r.NoneGiven)).ToList();
+        var missing = assessment.NoticeDueTo.Where(r => told.Any(t => t.ToString() == r.NoneGiven)).ToList();
         if (missing.Count < 2)
-            return texts;
-        var once = $"Due, and by the file given to none of these: the {string.Join("; the ", missing.Select(r => r.Words))}. "
-            + "Enter what was given.";
-        return texts.Where(t => !missing.Exists(r => t == r.WasGiven || (t == r.NoneGiven && r != missing[0])))
-            .Select(t => t == missing[0].NoneGiven ? once : t);
+            return told;
+        Sentence once = $"Due, and by the file given to none of these: the {string.Join("; the ", missing.Select(r => r.Words))}. "
+            + $"Enter what was given.";
+        return told.Where(t => !missing.Exists(r => t.ToString() == r.WasGiven.Text || (t.ToString() == r.NoneGiven && r != missing[0])))
+            .Select(t => t.ToString() == missing[0].NoneGiven ? once : t);
     }
 }

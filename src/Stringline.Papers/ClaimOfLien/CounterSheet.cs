@@ -155,7 +155,7 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, PrintedFa
             yield break;
         yield return set.IsFull ? set.Section("Also read this") : new OnNewPage(set.Section("Also read this"));
         foreach (var words in warned.Take(set.Warnings))
-            yield return set.Point(Sentences(RefusalInWords.Said(words), set.WarningLength));
+            yield return set.Point(Sentences(words, set.WarningLength));
         if (warned.Count > set.Warnings)
             yield return set.Point($"and {warned.Count - set.Warnings} more: see the job’s assessment.", "");
     }

@@ -26,31 +26,31 @@ internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> R
         {
             var ids = string.Join(", ", job.Work.Structures.Select(s => s.Id));
             refusals.Add(new Refusal("structure-unknown", Where, $"'{id}' is none of several structures of the job file.",
-                job.Work.Structures.Count < 2 ? "Leave it out: the file names no several structures." : $"Name one of them: {ids}.",
+                Sentence.Of(job.Work.Structures.Count < 2 ? "Leave it out: the file names no several structures." : $"Name one of them: {ids}."),
                 "Civ. Code § 8448"));
             return new OneStructure(whole, refusals);
         }
 
         if (Clean(structure.Text) is null)
         {
-            refusals.Add(new Refusal("structure-not-described", new Place.OfHead("work.structures"), "The structure has no description.",
-                "Say which it is, such as its street number: the claim describes the site so that it can be identified.",
+            refusals.Add(new Refusal("structure-not-described", new Place.OfHead("work.structures"), $"The structure has no description.",
+                $"Say which it is, such as its street number: the claim describes the site so that it can be identified.",
                 "Civ. Code § 8416(a)(5)"));
         }
 
         if (!whole.IsDesignated)
         {
-            refusals.Add(new Refusal("share-missing", new Place.OfHead("work.structures"), "The file does not divide the demand among the structures.",
-                "Give each structure the amount that is due for it, so that together they come to the demand; a lump sum is divided by the "
-                + "work in each.",
+            refusals.Add(new Refusal("share-missing", new Place.OfHead("work.structures"), $"The file does not divide the demand among the structures.",
+                $"Give each structure the amount that is due for it, so that together they come to the demand; a lump sum is divided by the "
+                + $"work in each.",
                 "Civ. Code § 8446(b)"));
         }
 
         if (Recorded(assessment, structure) is { Standing: Standing.Lost } over)
         {
             refusals.Add(new Refusal("structure-late", new Place.OfFinding(over.Id),
-                $"{new SaidByLaw(string.Join(" ", over.Why.Where(w => w.Applied).Select(w => w.Text)))}",
-                "The time of this structure is over; make a claim on one whose time runs.", "Civ. Code §§ 8412, 8414, 8448(b)(1)"));
+                Sentence.Join(" ", over.Why.Where(w => w.Applied).Select(w => w.Sentence)),
+                $"The time of this structure is over; make a claim on one whose time runs.", "Civ. Code §§ 8412, 8414, 8448(b)(1)"));
         }
 
         return new OneStructure(

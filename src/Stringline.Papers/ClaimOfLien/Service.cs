@@ -72,7 +72,7 @@ internal sealed class Service
             Mailings = [.. Mailings, new Mailing(null, null, [.. Left.Select(p => To(p, null))], null)];
         if (!Done && owners.Count > 0 && owners.TrueForAll(o => AddressOf(o) is null))
         {
-            refusals.Add(new Refusal("owner-address-missing", Place.Parties, "No owner has an address to mail the copy to.",
+            refusals.Add(new Refusal("owner-address-missing", Place.Parties, $"No owner has an address to mail the copy to.",
                 $"Add the residence or place of business as the owner's {new FileWord("address")}, or the owner's address on the building permit as "
                 + $"{new HeadField("work.permit.ownerAddress")}. If no owner can be reached by mail, mail to the construction lender or direct contractor and "
                 + $"enter that mailing as {new KindName("claim-served")}.",
@@ -90,8 +90,8 @@ internal sealed class Service
         var faults = CopiesServed.FaultsOf(facts, entry);
         if (faults.Any(f => f.Fault == CopyFault.DayNotExact))
         {
-            refusals.Add(new Refusal("served-day-missing", Place.Of(entry, "on"), "The day of mailing is not exact.",
-                "The affidavit states the day: enter the one on the postal receipt.", affidavit));
+            refusals.Add(new Refusal("served-day-missing", Place.Of(entry, "on"), $"The day of mailing is not exact.",
+                $"The affidavit states the day: enter the one on the postal receipt.", affidavit));
         }
 
         if (ArticleNumber.Refused(entry.Article, Place.Of(entry, "article"), affidavit) is { } wrong)
@@ -117,19 +117,19 @@ internal sealed class Service
         return faulty.Fault switch
         {
             CopyFault.DayNotExact => [],
-            CopyFault.ToNobody => [new Refusal("served-nobody", Place.Of(entry, "to"), "Nobody is named.",
-                "Name the party ids to whom the copy was mailed.", affidavit)],
+            CopyFault.ToNobody => [new Refusal("served-nobody", Place.Of(entry, "to"), $"Nobody is named.",
+                $"Name the party ids to whom the copy was mailed.", affidavit)],
             CopyFault.PartyUnknown => [new Refusal("served-unknown-party", Place.Of(entry, "to"), $"'{faulty.Party}' is no party.",
                 $"Name ids that stand in {new FileWord("parties")}.", affidavit)],
             CopyFault.NoAddress => [new Refusal("served-address-missing", Place.Of(job, party!, "address"),
-                $"{party!.Name} was served, but no address is there.", "Add the address to which the copy was mailed.", affidavit)],
-            CopyFault.ToNobodyNamed => [new Refusal("served-wrong-person", Place.Of(entry, "to"), "The copy went to nobody whom the section names.",
-                "Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
+                $"{party!.Name} was served, but no address is there.", $"Add the address to which the copy was mailed.", affidavit)],
+            CopyFault.ToNobodyNamed => [new Refusal("served-wrong-person", Place.Of(entry, "to"), $"The copy went to nobody whom the section names.",
+                $"Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
                 "Civ. Code § 8416(c)")],
             CopyFault.PostOfficeBox => [new Refusal("served-post-office-box", Place.Of(job, party!, "addressKind"),
                 $"The copy to {OneLine(party!.Name)} went to a post-office box or private mailbox.",
-                "Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the "
-                + "construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)")],
+                $"Mail a copy to the owner's residence or place of business, to the address on the building permit, or to the one in the "
+                + $"construction trust deed, and enter that address.", "Civ. Code § 8416(c)(1)")],
             _ => throw new ArgumentOutOfRangeException(nameof(faulty), faulty.Fault, "No such fault."),
         };
     }
@@ -145,9 +145,9 @@ internal sealed class Service
         }
 
         refusals.Add(new Refusal("served-wrong-manner", Place.Of(entry, "manner"), $"The copy went by {how}.",
-            "A copy of a claim of lien goes only by registered mail, certified mail, or first-class mail with a certificate of mailing, "
-            + "postage prepaid. Hand and courier do not count here, though they do for other notices, and a claim not served as the "
-            + "section says is unenforceable. Mail a copy by one of the three and enter that mailing.",
+            $"A copy of a claim of lien goes only by registered mail, certified mail, or first-class mail with a certificate of mailing, "
+            + $"postage prepaid. Hand and courier do not count here, though they do for other notices, and a claim not served as the "
+            + $"section says is unenforceable. Mail a copy by one of the three and enter that mailing.",
             "Civ. Code § 8416(c), (e)"));
     }
 

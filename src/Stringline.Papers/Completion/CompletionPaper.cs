@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
@@ -19,7 +20,7 @@ internal static class CompletionPaper
         Sections = "Civ. Code §§ 8102, 8182",
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "The owner, within 15 days after the whole work is complete.",
+        Words = $"The owner, within 15 days after the whole work is complete.",
         Asks =
         [
             new(PaperInput.Day, "The day of completion; nothing: the file's"),
@@ -37,19 +38,19 @@ internal static class CompletionPaper
         var owner = matter.Owner;
         if (owner is null)
         {
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", "Add the owner who records the notice.",
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", $"Add the owner who records the notice.",
                 section);
         }
 
         var address = owner is null ? null
-            : matter.Need(matter.AddressOf(owner), "owner-address-missing", Place.Of(matter.Job, owner, "address"), "Add the owner's address.",
+            : matter.Need(matter.AddressOf(owner), "owner-address-missing", Place.Of(matter.Job, owner, "address"), $"Add the owner's address.",
             section);
         var completed = matter.Need(matter.Options.Day ?? OfFile(matter), "completion-missing", Place.Of(PaperInput.Day),
             $"Say the day of completion{ForTheAsker.SuchAs(PaperInput.Day, new LocalDate(2026, 5, 18))}, or enter it as {new KindName("completed")}.", section);
         if (matter.In(PartyCapacity.DirectContractor).Count == 0 && matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
         {
             matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
-                "Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
+                $"Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
         }
 
         var time = completed is { } day ? matter.Assessment.TimeToRecordCompletion(day) : null;
@@ -58,9 +59,9 @@ internal static class CompletionPaper
         var contract = OneContract.Of(matter);
         if (contract is null && matter.Options is { To.Count: 0, WholeWork: false } && matter.Job.Work.SeveralDirectContracts == true)
         {
-            matter.Refuse("which-contract", Place.Of(PaperInput.To, PaperInput.WholeWork), "The work has several direct contracts.",
-                "Name the one contractor whose contract is complete, or say that the notice is for the whole work, with every contract "
-                + "complete.", "Civ. Code §§ 8182(c)(1), 8186");
+            matter.Refuse("which-contract", Place.Of(PaperInput.To, PaperInput.WholeWork), $"The work has several direct contracts.",
+                $"Name the one contractor whose contract is complete, or say that the notice is for the whole work, with every contract "
+                + $"complete.", "Civ. Code §§ 8182(c)(1), 8186");
         }
 
         var leaf = new PaperBuilder("notice-of-completion.pdf", "Notice of Completion")
@@ -107,7 +108,7 @@ internal static class CompletionPaper
                     : Array.Empty<string>(),
                 contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "
                     + "who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong "
-                    + "day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
+                    + $"day does no harm if the true one is {matter.ByLaw(Number.RecordCompletion)} or less before recording (§ 8182(c)).",
             ],
             Steps =
             [
@@ -165,12 +166,12 @@ internal static class CompletionPaper
         if (completed > matter.AsOf)
         {
             matter.Refuse("not-complete", Place.Of(PaperInput.Day), $"{Day(completed)} is after {Day(matter.AsOf)}.",
-                "A notice recorded before completion has no effect: wait.", "Civ. Code § 8182(a)");
+                $"A notice recorded before completion has no effect: wait.", "Civ. Code § 8182(a)");
         }
         else if (matter.AsOf > time.Latest)
         {
             matter.Refuse("too-late", Place.Of(PaperInput.Day), $"More than {time.Within} have passed since {Day(completed)}.",
-                "A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
+                $"A notice recorded later has no effect; the time of claimants runs from completion.", "Civ. Code § 8182(a), (d)");
         }
     }
 
@@ -188,7 +189,7 @@ internal static class CompletionPaper
                 return new OneContract(Claimant(matter)[0], matter.Facts.Work);
             if (matter.Named(matter.Options.To) is [{ Capacity: PartyCapacity.DirectContractor } contractor])
                 return new OneContract(Person(matter, contractor), null);
-            matter.Refuse("not-one-contractor", Place.Of(PaperInput.To), "One direct contractor is to be named.",
+            matter.Refuse("not-one-contractor", Place.Of(PaperInput.To), $"One direct contractor is to be named.",
                 $"Name the party id of the direct contractor whose contract is complete, or {new FileWord("claimant")} where it is the claimant's own.",
                 "Civ. Code § 8186");
             return null;

@@ -45,14 +45,14 @@ internal static class DesignReleasePaper
         if (RecordedClaims.Chosen(matter) is { } chosen && WhichLien.Of(matter.Known, chosen) is not LienKind.Design)
         {
             matter.Refuse("no-design-lien", Place.Of(chosen, "lien"),
-                "The claim is not of a design professional’s lien, or the file does not say.",
+                $"The claim is not of a design professional’s lien, or the file does not say.",
                 $"Say {new FieldSaid("lien", "\"design\"")} on its entry; for a mechanics lien make the paper release.", Section);
         }
 
         var amount = claim.On is null ? null : claim.Amount;
         if (claim is { On: not null, Amount: null })
         {
-            matter.NotEntered("claim-recorded", "claim-amount-missing", "Nothing is there.",
+            matter.NotEntered("claim-recorded", "claim-amount-missing", $"Nothing is there.",
                 $"Add {new FileWord("amount")} to its claim-recorded entry.", Section);
         }
 
@@ -66,7 +66,7 @@ internal static class DesignReleasePaper
         else if (amount is { } stated && satisfied > stated)
         {
             matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"{Dollars(satisfied.Value)} is more than the {Dollars(stated)} of the claim.",
-                "Name what was paid of it.", Section);
+                $"Name what was paid of it.", Section);
         }
 
         var full = satisfied is not null && left is null;

@@ -38,9 +38,9 @@ internal sealed record ClaimBody
         List<string> documents = [.. matter.Options.Documents.Select(Clean).OfType<string>()];
         if (documents.Count == 0)
         {
-            matter.Refuse("documents-missing", Place.Of(PaperInput.Documents), "No document is named.",
-                "Name each document that supports the claim and goes with it, such as change orders, invoices, daily logs, payrolls or "
-                + "photographs.", documentsAt);
+            matter.Refuse("documents-missing", Place.Of(PaperInput.Documents), $"No document is named.",
+                $"Name each document that supports the claim and goes with it, such as change orders, invoices, daily logs, payrolls or "
+                + $"photographs.", documentsAt);
         }
 
         return new ClaimBody
@@ -88,7 +88,7 @@ internal sealed record ClaimBody
         if (amount > 0)
             return [Dollars(amount), $"({InWords(amount)})"];
         matter.Refuse("nothing-to-claim", Place.Demand, $"The job file comes to {Dollars(amount)} without the retention withheld.",
-            "Say the sum that is disputed, or the days of a time extension, that you claim.", section);
+            $"Say the sum that is disputed, or the days of a time extension, that you claim.", section);
         return [Dollars(amount)];
     }
 }

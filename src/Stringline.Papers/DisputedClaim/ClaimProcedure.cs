@@ -112,7 +112,7 @@ internal sealed record ClaimProcedure
         if (says is { Standing: Standing.Lost })
         {
             matter.Refuse("not-governed", new Place.OfFinding(says.Id), Matter.LawSays(says),
-                "Follow the claims procedure of the contract, and have counsel read it.",
+                $"Follow the claims procedure of the contract, and have counsel read it.",
                 procedure.Section);
         }
 
@@ -162,7 +162,7 @@ internal sealed record ClaimProcedure
     /// <param name="supposed">What was only supposed: it can settle nothing.</param>
     public static IEnumerable<string> Doubts(Finding? says, Entry? supposed = null) => says is not { Standing: Standing.InDoubt }
         // How long the section is in force concerns every claim under it.
-        ? says?.Why.Where(w => w.Section == "Pub. Contract Code § 9204(i)").Select(w => w.Text) ?? []
-        : [$"In doubt: {LawForReaders.BehindColon(Matter.Reasons(says))}", .. says.Questions.Where(q => q.Corrects is null || q.Corrects != supposed)
-            .Select(q => q.Text)];
+        ? says?.Why.Where(w => w.Section == "Pub. Contract Code § 9204(i)").Select(w => RefusalInWords.Said(w.Sentence)) ?? []
+        : [$"In doubt: {LawForReaders.BehindColon(Matter.Said(says))}", .. says.Questions.Where(q => q.Corrects is null || q.Corrects != supposed)
+            .Select(q => RefusalInWords.Said(q.Sentence))];
 }

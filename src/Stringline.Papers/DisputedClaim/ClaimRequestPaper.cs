@@ -17,7 +17,7 @@ internal static class ClaimRequestPaper
         Sections = "Pub. Contract Code § 9204(d)(5); Civ. Code § 8850(j)",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "A subcontractor of any tier, to the direct contractor, to have its claim presented to the public entity or owner.",
+        Words = $"A subcontractor of any tier, to the direct contractor, to have its claim presented to the public entity or owner.",
         Asks =
         [
             new(PaperInput.To, "The direct contractor under whose contract the work was done; leave unchecked for the one in the file"),
@@ -47,12 +47,12 @@ internal static class ClaimRequestPaper
         if (contractors.Count == 0)
         {
             matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
-                "Add the direct contractor, who is to present the claim.", section);
+                $"Add the direct contractor, who is to present the claim.", section);
         }
         else if (contractors.Count > 1)
         {
             matter.Refuse("several-contractors", Place.Of(PaperInput.To), $"{contractors.Count} direct contractors are named.",
-                "Name the one under whose contract the work was done, by its party id.", section);
+                $"Name the one under whose contract the work was done, by its party id.", section);
         }
 
         var body = ClaimBody.Of(matter, section);
@@ -98,7 +98,7 @@ internal static class ClaimRequestPaper
         if (says is { Standing: Law.Reasoning.Standing.Lost })
         {
             matter.Refuse("not-governed", new Place.OfFinding(Answer), Matter.LawSays(says),
-                "Follow the claims procedure of the subcontract, and have counsel read it.", string.Join("; ", says.Sections));
+                $"Follow the claims procedure of the subcontract, and have counsel read it.", string.Join("; ", says.Sections));
         }
 
         return says;
@@ -118,7 +118,7 @@ internal static class ClaimRequestPaper
         leaf.Field(procedure.Payer == PartyCapacity.Owner ? "Owner" : "Public entity",
             [.. payers.Select(p => (string?)NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
         NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what work is provided.",
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what work is provided.",
             procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Say($"This request is made under {procedure.Statute}, {procedure.Request}.");

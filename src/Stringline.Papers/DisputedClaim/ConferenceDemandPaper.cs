@@ -20,7 +20,7 @@ internal static class ConferenceDemandPaper
         Sections = "Pub. Contract Code §§ 9204, 20104.2; Civ. Code § 8850",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "A contractor whose claim was disputed, or not answered in time, to the public entity or owner.",
+        Words = $"A contractor whose claim was disputed, or not answered in time, to the public entity or owner.",
         Asks = [new(PaperInput.Words, "The issues in dispute")],
         Deadline = LastDay,
         Fits = now => now.Assessment.Find("dispute-claim.conference") is { Standing: Standing.Open } && !now.Has<ConferenceDemanded>()
@@ -35,7 +35,7 @@ internal static class ConferenceDemandPaper
         var claim = matter.Last<DisputeClaimSent>();
         if (claim is null)
         {
-            matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
+            matter.NotEntered("dispute-claim-sent", "no-claim-sent", $"No claim under the claims procedure is entered.",
                 $"Enter it as {new KindName("dispute-claim-sent")} with its day, amount and manner; or make it first: the paper "
                 + $"{new PaperWord(DisputeClaimPaper.Paper)}.",
                 procedure.Section);
@@ -49,13 +49,13 @@ internal static class ConferenceDemandPaper
 
         else if (says is null && ClaimProcedure.HasContract(matter))
         {
-            matter.Refuse("claim-day-missing", Place.Of(claim, "on"), "Nobody knows on which day the claim was sent.",
-                "Enter the day: the payer’s time to answer runs from it.", procedure.Section);
+            matter.Refuse("claim-day-missing", Place.Of(claim, "on"), $"Nobody knows on which day the claim was sent.",
+                $"Enter the day: the payer’s time to answer runs from it.", procedure.Section);
         }
 
         var payers = procedure.Payers(matter);
         var issues = matter.Need(matter.Options.Words, "issues-missing", Place.Of(PaperInput.Words),
-            "Name the issues in dispute: what the answer disputes, and what you hold against it.", procedure.Section);
+            $"Name the issues in dispute: what the answer disputes, and what you hold against it.", procedure.Section);
         return new Bundle([Demand(matter, procedure, payers, claim, says, issues)], new Guide
         {
             To = payers,
@@ -68,8 +68,7 @@ internal static class ConferenceDemandPaper
                 "What is still in dispute after the conference goes to nonbinding mediation; after the claim is received "
                     + "both sides may agree in writing to go to court at once instead.",
             ],
-            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
-                + "your copy."],
+            Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
                 $"{EntryName.Enter("conference-demanded")}its day and how it was sent; "
@@ -85,18 +84,13 @@ internal static class ConferenceDemandPaper
     {
         var leaf = new PaperBuilder("demand-for-conference.pdf", "Demand for Conference on Claim");
         leaf.Head($"{procedure.Statute}, {procedure.Conference}");
-        leaf.Line("Date", Day(matter.AsOf));
-        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
-        Addressees.Put(leaf, matter, payers);
+        DisputeClaimPaper.Head(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands an informal conference to meet and confer for settlement of the issues in "
             + $"dispute. Please schedule it within {procedure.ToSchedule} of receipt of this demand.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field($"Answer of the {procedure.PayerWord}", Answer(matter, says));
         leaf.Field("Issues in dispute", issues);
-        NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
-        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        DisputeClaimPaper.Giver(leaf, matter, procedure);
         Signing.Claimant(leaf, matter, procedure.Section);
         return leaf;
     }

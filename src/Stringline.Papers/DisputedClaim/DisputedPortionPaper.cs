@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -17,7 +18,7 @@ internal static class DisputedPortionPaper
         Sections = "Pub. Contract Code § 9204(d)(2)(B); Civ. Code § 8850(f)",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "A contractor whose claim is still in dispute after the conference, to the public entity or owner.",
+        Words = $"A contractor whose claim is still in dispute after the conference, to the public entity or owner.",
         Asks =
         [
             new(PaperInput.Words, "What is left in dispute after the conference"),
@@ -33,21 +34,21 @@ internal static class DisputedPortionPaper
         procedure.OnlyWithContract(matter);
         if (procedure.Mediation is null)
         {
-            matter.Refuse("no-mediation", new Place.OfHead("contract.on"), "The older procedure knows no mediation of a claim before an action.",
-                "Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
+            matter.Refuse("no-mediation", new Place.OfHead("contract.on"), $"The older procedure knows no mediation of a claim before an action.",
+                $"Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
         }
 
         var claim = matter.Last<DisputeClaimSent>();
         if (claim is null)
         {
-            matter.NotEntered("dispute-claim-sent", "no-claim-sent", "No claim under the claims procedure is entered.",
+            matter.NotEntered("dispute-claim-sent", "no-claim-sent", $"No claim under the claims procedure is entered.",
                 $"Enter it as {new KindName("dispute-claim-sent")} with its day, amount and manner.", procedure.Section);
         }
 
         var held = matter.Last<ConferenceHeld>();
         if (held is null)
         {
-            matter.Refuse("no-conference-held", Place.Journal, "No conference is entered, and only what is left after it goes to mediation.",
+            matter.Refuse("no-conference-held", Place.Journal, $"No conference is entered, and only what is left after it goes to mediation.",
                 $"Enter it as {new KindName("conference-held")} with its day; or demand it first: the paper "
                 + $"{new PaperWord(ConferenceDemandPaper.Paper)}.", procedure.Section);
         }
@@ -55,12 +56,12 @@ internal static class DisputedPortionPaper
         if (matter.Options.Amount is { } more && claim?.Amount is { } whole && more > whole)
         {
             matter.Refuse("more-than-claimed", Place.Of(PaperInput.Amount), $"{Dollars(more)} is more than the claim of {Dollars(whole)}.",
-                "Name the part of that claim which is still in dispute.", procedure.Section);
+                $"Name the part of that claim which is still in dispute.", procedure.Section);
         }
 
         var payers = procedure.Payers(matter);
         var issues = matter.Need(matter.Options.Words, "issues-missing", Place.Of(PaperInput.Words),
-            "Name what is left in dispute: what was not settled, and what you hold about it.", procedure.Section);
+            $"Name what is left in dispute: what was not settled, and what you hold about it.", procedure.Section);
         return new Bundle([Portion(matter, procedure, payers, claim, held, issues)], new Guide
         {
             To = payers,
@@ -71,11 +72,10 @@ internal static class DisputedPortionPaper
                 $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
                     + "still due, and name nothing that it grants.",
             ],
-            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
-                + "your copy."],
+            Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
-                "Agree on a mediator in the ten business days after this paper; have counsel take part in the mediation.",
+                $"Agree on a mediator in the {ToAgree(matter, procedure).Spelled} after this paper; have counsel take part in the mediation.",
                 procedure.Payer == PartyCapacity.PublicEntity
                     ? "If you cannot agree, each side selects a mediator, and those two select the one who mediates."
                     : "If you cannot agree, the contractor may select the mediator; if the owner refuses mediation, notice to suspend work may "
@@ -84,27 +84,25 @@ internal static class DisputedPortionPaper
         });
     }
 
+    private static NumberRow ToAgree(Matter matter, ClaimProcedure procedure) =>
+        matter.ByLaw(procedure.Payer == PartyCapacity.PublicEntity ? Number.EntitysMediator : Number.OwnersMediator);
+
     private static PaperBuilder Portion(
         Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, ConferenceHeld? held, string? issues)
     {
         var leaf = new PaperBuilder("disputed-portion.pdf", "Disputed Portion of Claim for Mediation");
         leaf.Head($"{procedure.Statute}, {procedure.Mediation}");
-        leaf.Line("Date", Day(matter.AsOf));
-        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
-        Addressees.Put(leaf, matter, payers);
+        DisputeClaimPaper.Head(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of claimant’s claim that remains in dispute "
             + "after the "
             + "conference. It is submitted to nonbinding mediation, the associated costs to be shared equally. Please agree with claimant "
-            + "on a mediator within 10 business days after this identification.");
+            + $"on a mediator within {ToAgree(matter, procedure)} after this identification.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field("Conference", held is { On: DayFact.Exact on } ? $"Held on {Day(on.Day)}" : held is null ? null : "Held");
         if (matter.Options.Amount is { } amount)
             leaf.Field("Amount in dispute", Dollars(amount));
         leaf.Field("Portion in dispute", issues);
-        NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
-        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        DisputeClaimPaper.Giver(leaf, matter, procedure);
         Signing.Claimant(leaf, matter, procedure.Section);
         return leaf;
     }

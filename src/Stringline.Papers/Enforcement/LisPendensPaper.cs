@@ -20,7 +20,7 @@ internal static class LisPendensPaper
         Sections = "Civ. Code § 8461; Code Civ. Proc. § 405.20",
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "A draft for the claimant’s attorney, within 20 days after the action is filed.",
+        Words = $"A draft for the claimant’s attorney, within 20 days after the action is filed.",
         Asks = [new(PaperInput.Number)],
         Deadline = "lis-pendens.last-day",
         Entries = [new("lis-pendens-recorded", "It was recorded: day and instrument number")],
@@ -80,8 +80,8 @@ internal static class LisPendensPaper
             {
                 ProofPages = 1,
             },
-        }, new Refusal("for-the-attorney", new Place.InWords("the paper"), "A notice of pendency of action is signed by the attorney of record.",
-            "The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
+        }, new Refusal("for-the-attorney", new Place.InWords("the paper"), $"A notice of pendency of action is signed by the attorney of record.",
+            $"The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
     }
 
     private static void Lacks(Matter matter, ActionFiled? action, PendencyLack lack)
@@ -90,18 +90,18 @@ internal static class LisPendensPaper
         switch (lack)
         {
             case PendencyLack.Action:
-                matter.NotEntered("action-filed", "no-action-filed", "No action to enforce the claim is entered.",
+                matter.NotEntered("action-filed", "no-action-filed", $"No action to enforce the claim is entered.",
                     $"Enter it as {new KindName("action-filed")} with its day, court and case number.", "Civ. Code § 8461");
                 break;
             case PendencyLack.Court:
-                matter.Refuse("court-missing", Place.Of(action!, "court"), "Nothing is there.", "Add the court.", section);
+                matter.Refuse("court-missing", Place.Of(action!, "court"), $"Nothing is there.", $"Add the court.", section);
                 break;
             case PendencyLack.CaseNumber:
-                matter.Refuse("case-missing", Place.Of(action!, "case"), "Nothing is there.", "Add the case number.", section);
+                matter.Refuse("case-missing", Place.Of(action!, "case"), $"Nothing is there.", $"Add the case number.", section);
                 break;
             case PendencyLack.Description:
-                matter.Refuse("legal-missing", new Place.OfHead("work.site.legal"), "Nothing is there.",
-                    "Add the legal description of the property: the notice describes what the action affects.", section);
+                matter.Refuse("legal-missing", new Place.OfHead("work.site.legal"), $"Nothing is there.",
+                    $"Add the legal description of the property: the notice describes what the action affects.", section);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(lack), lack, "No such lack.");

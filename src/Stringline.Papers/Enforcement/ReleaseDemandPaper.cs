@@ -19,7 +19,7 @@ internal static class ReleaseDemandPaper
         Sections = "Civ. Code §§ 8480, 8482",
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "The owner, to a claimant who has not sued in time.",
+        Words = $"The owner, to a claimant who has not sued in time.",
         Asks = [new(PaperInput.Words, "The grounds of the demand; nothing: what the file shows"), new(PaperInput.Number)],
         ProvedAs = ProvedNotice.ReleaseDemand,
         Entries = [new("release-demanded", "It was given")],
@@ -34,7 +34,7 @@ internal static class ReleaseDemandPaper
         if (owner is null)
         {
             matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
-                "Add the owner who demands the release.", "Civ. Code § 8480");
+                $"Add the owner who demands the release.", "Civ. Code § 8480");
         }
 
         var leaf = new PaperBuilder("demand-for-release.pdf", "Demand for Release of Claim of Lien")
@@ -42,9 +42,9 @@ internal static class ReleaseDemandPaper
             SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner"),
         };
         leaf.Head("California Civil Code sections 8480 to 8482");
-        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant's full name.", section);
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.", section);
         var address = matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
-            "Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section);
+            $"Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section);
         leaf.Line("Date", Day(matter.AsOf));
         leaf.Line("To", $"{name}, claimant\n{address}");
         leaf.Field(matter.Facts.SeveralOwners ? "One of the owners, who gives this notice" : "Owner, who gives this notice", 
@@ -57,7 +57,7 @@ internal static class ReleaseDemandPaper
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));
         leaf.Say($"{(matter.Facts.SeveralOwners ? "The owner who gives this notice" : "The owner")} demands that you execute and record a "
             + "release of the claim of lien. If you do not, the owner may petition the "
-            + "court, ten days or more after this notice is given, for an order releasing the property from the claim. The prevailing "
+            + $"court, {matter.ByLaw(Number.PetitionAfterDemand).Spelled} or more after this notice is given, for an order releasing the property from the claim. The prevailing "
             + "party in that proceeding recovers reasonable attorney’s fees (Civil Code section 8488).");
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
@@ -69,7 +69,7 @@ internal static class ReleaseDemandPaper
                 "The owner gives it to the claimant, by hand or by mail, at the claimant’s address on the claim of lien, on its notices or "
                 + "in the license board’s records (§ 8108(e)).",
                 ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
-                "Count ten days from the day it is given: no petition may be filed until they have passed (§ 8482)."],
+                $"Count {matter.ByLaw(Number.PetitionAfterDemand).Spelled} from the day it is given: no petition may be filed until they have passed (§ 8482)."],
             After = [$"{EntryName.Enter("release-demanded")}its day."],
         });
     }
@@ -78,14 +78,14 @@ internal static class ReleaseDemandPaper
     {
         if (matter.Known.All<ActionFiled>().Count > 0)
         {
-            matter.Refuse("action-filed", Place.Journal, "An action to enforce the claim is entered as filed.",
-                "A petition for release is only for a claim on which no action was commenced in time.", "Civ. Code § 8480");
+            matter.Refuse("action-filed", Place.Journal, $"An action to enforce the claim is entered as filed.",
+                $"A petition for release is only for a claim on which no action was commenced in time.", "Civ. Code § 8480");
         }
         else if (matter.Known.All<ClaimRecorded>().Count > 0 && matter.Assessment.Find("release.petition-first-day") is var petition
             && petition is not { Standing: Standing.Open })
-            matter.Refuse("time-to-sue-runs", new Place.OfFinding("release.petition-first-day"), petition?.Band is { } band
+            matter.Refuse("time-to-sue-runs", new Place.OfFinding("release.petition-first-day"), Sentence.Of(petition?.Band is { } band
                 ? $"The owner may petition from {Day(band.Earliest.Day)}."
-                : "The assessment shows no day from which the owner may petition.", "Wait until the claimant's time to sue is over.",
+                : "The assessment shows no day from which the owner may petition."), $"Wait until the claimant's time to sue is over.",
                 "Civ. Code §§ 8460, 8480");
     }
 

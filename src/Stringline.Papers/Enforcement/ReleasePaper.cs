@@ -1,6 +1,7 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
@@ -25,7 +26,7 @@ internal static class ReleasePaper
         Sections = Sections,
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = "The claimant, once paid or when the claim has expired.",
+        Words = $"The claimant, once paid or when the claim has expired.",
         Asks = [new(PaperInput.Number)],
         AlsoServes = ["release.answer-by", "release.when-paid"],
         Effect = Effect,
@@ -100,7 +101,7 @@ internal static class ReleasePaper
                 .. Owing(matter, partial),
                 .. Pending(matter, partial),
                 .. matter.Known.All<ReleaseDemanded>().Count > 0
-                    ? ["The owner has demanded a release: answer within ten days. Whoever loses the petition pays the other’s attorney "
+                    ? [$"The owner has demanded a release: answer within {matter.ByLaw(Number.PetitionAfterDemand).Spelled}. Whoever loses the petition pays the other’s attorney "
                     + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary, who asks every signer for identification."],
@@ -119,7 +120,7 @@ internal static class ReleasePaper
     {
         if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
         {
-            matter.Refuse("design-lien", Place.Of(claim, "lien"), "The claim is of a design professional’s lien.",
+            matter.Refuse("design-lien", Place.Of(claim, "lien"), $"The claim is of a design professional’s lien.",
                 $"Make {new PaperName(DesignLien.DesignReleasePaper.Paper, The: true)}: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
         }
     }
@@ -128,7 +129,7 @@ internal static class ReleasePaper
     {
         if (matter.Options.Words is null && matter.Options.Amount is null)
         {
-            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount), "Neither a part of the property nor a sum is named.",
+            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount), $"Neither a part of the property nor a sum is named.",
                 $"Describe the part of the property that is freed{new ForTheAsker($" ({new InputTold(PaperInput.Words, "Lot 12 of ...")})")}, "
                 + $"or say by how much the claim is reduced{ForTheAsker.InBrackets(PaperInput.Amount)}.", Sections);
         }
@@ -136,12 +137,12 @@ internal static class ReleasePaper
         if (matter.Options.Amount is { } less && claim.Amount is { } whole && less >= whole)
         {
             matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
-                "Use the full release, or name less than the claim.", Sections);
+                $"Use the full release, or name less than the claim.", Sections);
         }
 
         if (matter.Options.Amount is not null && claim is { On: not null, Amount: null })
         {
-            matter.NotEntered("claim-recorded", "claim-amount-missing", "The recorded claim's amount is not entered.",
+            matter.NotEntered("claim-recorded", "claim-amount-missing", $"The recorded claim's amount is not entered.",
                 $"Add {new FileWord("amount")} to its claim-recorded entry.", Sections);
         }
     }

@@ -37,7 +37,7 @@ public static class ArticleNumber
     internal static Refusal? Refused(string? written, Place where, string section) =>
         Clean(written) is { } article && Fault(article) is { } fault
             ? new Refusal("article-number", where, $"{Article(article)} is no article number: {fault}",
-                "Correct the number in the job file; it must be the one on the label and on the receipt.", section)
+                $"Correct the number in the job file; it must be the one on the label and on the receipt.", section)
             : null;
 
     /// <summary>The number without spaces, hyphens and a routing prefix of 420 with a ZIP code of five or nine digits.</summary>

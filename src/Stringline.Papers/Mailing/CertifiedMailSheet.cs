@@ -18,7 +18,7 @@ internal static class CertifiedMailSheet
         Sections = "Civ. Code §§ 8110, 8118(b), 8416(c)",
         Use = PaperUse.Kept,
         Works = [WorkKind.Private, WorkKind.Public, WorkKind.Federal],
-        Words = "Whoever mails, to take to the post office and keep with the receipts.",
+        Words = $"Whoever mails, to take to the post office and keep with the receipts.",
         Asks = [new(PaperInput.To), new(PaperInput.Number, "The article number that the file does not hold")],
         Fits = now => now.Job.All<NoticeGiven>().Any(notice => notice.Manner == Manner.CertifiedMail)
             || now.Job.All<ClaimServed>().Any(served => served.Manner == Manner.CertifiedMail) ? "Certified mail is in the file." : null,
@@ -37,8 +37,8 @@ internal static class CertifiedMailSheet
 
         if (items.Count == 0)
         {
-            matter.Refuse("nobody", Place.Parties, "No party has an address.",
-                "Add the parties to whom something is mailed, with their addresses.", "Civ. Code § 8110");
+            matter.Refuse("nobody", Place.Parties, $"No party has an address.",
+                $"Add the parties to whom something is mailed, with their addresses.", "Civ. Code § 8110");
         }
 
         foreach (var item in items)
@@ -112,7 +112,7 @@ internal static class CertifiedMailSheet
         var to = matter.Named(matter.Options.To);
         if (matter.Options.Number is not null && to.Count != 1)
         {
-            matter.Refuse("article-number", Place.Of(PaperInput.Number), "An article number is given for more than one addressee.",
+            matter.Refuse("article-number", Place.Of(PaperInput.Number), $"An article number is given for more than one addressee.",
                 $"Name one addressee with {new InputName(PaperInput.To)} for a number, or enter the numbers in the job file.", "");
         }
 

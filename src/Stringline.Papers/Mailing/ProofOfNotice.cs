@@ -1,5 +1,6 @@
 using Stringline.Law.Counting;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Writing;
@@ -31,7 +32,7 @@ internal static class ProofOfNotice
         Sections = "Civ. Code § 8118",
         Use = PaperUse.Kept,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "Whoever gave a notice, of whatever kind, to prove it; attach the postal receipts to it.",
+        Words = $"Whoever gave a notice, of whatever kind, to prove it; attach the postal receipts to it.",
         Asks = [new(PaperInput.Notice), new(PaperInput.To)],
         Fits = now => now.Job.Entries.Any(entry => ProvedNotices.Of(entry) is not null) ? "A notice is in the file; this proves it." : null,
     };
@@ -93,8 +94,8 @@ internal static class ProofOfNotice
         var kinds = GivenNotice.In(matter.Known).Select(n => n.Kind).Distinct().ToList();
         if (kinds.Count == 1)
             return kinds[0];
-        matter.Refuse("notice-kind-missing", Place.Of(PaperInput.Notice), kinds.Count == 0 ? "The file tells of no notice given."
-            : $"The file tells of several kinds: {string.Join("; ", kinds.Select(k => k.Words()))}.",
+        matter.Refuse("notice-kind-missing", Place.Of(PaperInput.Notice), Sentence.Of(kinds.Count == 0 ? "The file tells of no notice given."
+            : $"The file tells of several kinds: {string.Join("; ", kinds.Select(k => k.Words()))}."),
             $"Say which notice is to be proved with {new InputName(PaperInput.Notice)}: {string.Join("; ", ProvedNotices.All.Select(k => k.Words()))}.",
             "Civ. Code § 8118(a)");
         return null;

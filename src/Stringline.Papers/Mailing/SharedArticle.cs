@@ -27,8 +27,8 @@ internal static class SharedArticle
                 : $", on {PaperText.Day(own.Day.Value)} and {PaperText.Day(other.Day.Value)}";
             return new Refusal("article-number-shared", Place.Of(entry, "article"),
                 $"{Article(own.Number)} stands for two envelopes: to {OneLine(own.To.Name)} and to {OneLine(other.To.Name)}{days}.",
-                "One number is one envelope, to one address on one day. Enter each addressee by itself, with the number on its own "
-                + "label and receipt.", section);
+                $"One number is one envelope, to one address on one day. Enter each addressee by itself, with the number on its own "
+                + $"label and receipt.", section);
         }
 
         return null;

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
@@ -24,7 +25,7 @@ internal static class BondNoticePaper
         Sections = "Civ. Code §§ 8102, 8612, 8614",
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "The claimant, to surety and principal of the payment bond.",
+        Words = $"The claimant, to surety and principal of the payment bond.",
         Asks = [new(PaperInput.To), new(PaperInput.Number, "The number of the bond")],
         Deadline = "payment-bond.notice-last-day",
         ProvedAs = ProvedNotice.Bond,
@@ -37,7 +38,7 @@ internal static class BondNoticePaper
         Sections = "Civ. Code §§ 8102, 9560, 9562",
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
-        Words = "The claimant, to surety and principal of the public payment bond.",
+        Words = $"The claimant, to surety and principal of the public payment bond.",
         Asks = [new(PaperInput.To), new(PaperInput.Number, "The number of the bond")],
         Deadline = "payment-bond.notice-last-day",
         ProvedAs = ProvedNotice.Bond,
@@ -88,13 +89,13 @@ internal static class BondNoticePaper
                 .. isKnown ? Array.Empty<string>() : ["The bond says who the principal is: an owner, a direct contractor or a "
                     + "subcontractor may be the principal (§ 8606(b)). Until the file says who it is, give the notice to each of "
                     + "them."],
-                "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
+                $"It reaches all unpaid work, not only that of the last {matter.ByLaw(Number.NoticeLookBack)} (American Buildings v. Bay Commercial Construction (2002) "
                     + "99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
                 "If you have no contract with the contractor, this later notice may not be open to you once the subcontractor you "
                     + "supplied was paid in full or terminated: ask counsel.",
                 .. matter.Assessment.Find("payment-bond.notice-last-day") is { ActBy: null, Band: null } free
-                ? [$"No act-by day is shown. {Matter.Reasons(free)}"] : Array.Empty<string>(),
+                ? [$"No act-by day is shown. {Matter.Said(free)}"] : Array.Empty<string>(),
                 .. matter.Assessment.Find("preliminary-notice.last-day") is { Standing: Law.Reasoning.Standing.Kept }
                 ? ["The file shows a preliminary notice in order; then the bond claim does not depend on this notice, which does no harm."]
                 : Array.Empty<string>(),
@@ -115,14 +116,14 @@ internal static class BondNoticePaper
         IReadOnlyList<Party> principals = named.Count > 0 ? [.. named.Where(p => p.Capacity != PartyCapacity.Surety)] : told;
         if (sureties.Count == 0)
         {
-            matter.Refuse("surety-missing", Place.Parties, "No surety is there.",
+            matter.Refuse("surety-missing", Place.Parties, $"No surety is there.",
                 $"Add a party with capacity {new FileWord(PartyCapacity.Surety)} and name it as {new HeadField("work.paymentBond.surety")}. The owner or public entity gives a copy of "
                 + $"the bond on request.", section);
         }
 
         if (principals.Count == 0)
         {
-            matter.Refuse("principal-missing", Place.Parties, "No bond principal is there.",
+            matter.Refuse("principal-missing", Place.Parties, $"No bond principal is there.",
                 $"Add the one whose bond it is and name it as {new HeadField("work.paymentBond.principal")}, or name the principal with {new InputName(PaperInput.To)}.", section);
         }
 

@@ -1,8 +1,9 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Recording;
-using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
 using Stringline.Papers.Layout;
@@ -26,7 +27,7 @@ internal static class PreliminaryNoticePaper
         Sections = "Civ. Code §§ 8102, 8202",
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.",
+        Words = $"The claimant, to owner, direct contractor and construction lender, within 20 days after first furnishing.",
         Asks = [new(PaperInput.To), new(PaperInput.Amount, Estimate)],
         Deadline = "preliminary-notice.last-day",
         AlsoServes = ["preliminary-notice.later-lender"],
@@ -50,7 +51,7 @@ internal static class PreliminaryNoticePaper
         Sections = "Civ. Code §§ 8102, 9303",
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
-        Words = "The claimant, to public entity and direct contractor, within 20 days after first furnishing.",
+        Words = $"The claimant, to public entity and direct contractor, within 20 days after first furnishing.",
         Asks = [new(PaperInput.To), new(PaperInput.Amount, Estimate)],
         Deadline = "preliminary-notice.last-day",
         ProvedAs = ProvedNotice.Preliminary,
@@ -76,10 +77,10 @@ internal static class PreliminaryNoticePaper
         var to = Addressees.Of(matter, Recipients(matter, isPublic));
         if (to.Count == 0 && matter.Refusals.All(r => r.Id is not ("recipient-missing" or "party-unknown" or "other-work")))
         {
-            matter.Refuse("no-notice-due", new Place.OfHead("claimant"), "No preliminary notice is due from this claimant.",
-                isPublic ? "A laborer, and one who has a contract with the direct contractor itself, gives none."
+            matter.Refuse("no-notice-due", new Place.OfHead("claimant"), $"No preliminary notice is due from this claimant.",
+                Sentence.Of(isPublic ? "A laborer, and one who has a contract with the direct contractor itself, gives none."
                 : "A laborer gives none; one hired by the owner gives it to a construction lender only, and the file names none. If a "
-                + "lender comes in, add it to the parties.",
+                + "lender comes in, add it to the parties."),
                 isPublic ? "Civ. Code § 9300(b)" : "Civ. Code § 8200(e)");
         }
 
@@ -127,7 +128,7 @@ internal static class PreliminaryNoticePaper
                 : ["You may file a copy with the county recorder, who then notifies you by mail when a notice of completion or "
                     + "cessation is "
                 + $"recorded on the property (Civ. Code § 8214); {Price(matter)}. It gives notice to nobody, changes no deadline, and "
-                + "may be destroyed after two years: keep searching the index. "
+                + $"may be destroyed after {matter.ByLaw(Number.FiledNoticeKept).Spelled}: keep searching the index. "
                 + $"{EntryName.Enter("notice-filed")}its day and instrument number."],
             ],
         });

@@ -23,7 +23,7 @@ internal static class PaymentDemandPaper
         Sections = "Civ. Code §§ 8102, 8800; Pub. Contract Code §§ 10261.5, 20104.50",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "The claimant, to the one who hired it, with the steps from the price to the sum demanded.",
+        Words = $"The claimant, to the one who hired it, with the steps from the price to the sum demanded.",
         Asks =
         [
             new(PaperInput.To),
@@ -48,7 +48,7 @@ internal static class PaymentDemandPaper
         var hirer = matter.Facts.HiredBy;
         if (hirer is null && matter.Options.To.Count == 0)
         {
-            matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), "Nothing is there.",
+            matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), $"Nothing is there.",
                 $"Name the party id of the one who owes the payment, here or with {new InputName(PaperInput.To)}.", "");
         }
 
@@ -58,7 +58,7 @@ internal static class PaymentDemandPaper
         {
             matter.Refuse("not-the-debtor", Place.Of(PaperInput.To), $"{OneLine(stranger.Name)} did not hire the claimant and owes it nothing under a contract.",
                 $"Demand payment of {OneLine(hirer!.Name)}. Owner, lender and surety answer by their own remedies: claim of lien, stop "
-                + "payment notice, payment bond.", "");
+                + $"payment notice, payment bond.", "");
         }
 
         // What is owed, and not what a lien may claim: a late notice, a waiver of lien rights or the cap of § 8430 ends remedies, not the
@@ -80,9 +80,9 @@ internal static class PaymentDemandPaper
         if (amount > reckoned)
             matter.Refuse("more-than-reckoned", Place.Of(PaperInput.Amount),
                 $"{Dollars(amount)} is more than the {Dollars(reckoned)} that the job file supports.",
-                reckoned == owed ? "Demand no more than the calculation shows, or enter what is missing."
+                Sentence.Of(reckoned == owed ? "Demand no more than the calculation shows, or enter what is missing."
                 : "Demand no more than the calculation shows without the retention withheld, which falls due by another section, or enter "
-                + "what is missing.", reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
+                + "what is missing."), reckoned == owed ? "" : "Civ. Code §§ 8800, 8812");
         var leaf = new PaperBuilder("demand-for-payment.pdf", "Demand for Payment");
         leaf.Head(ToOwner(matter, to) ? "Notice under California Civil Code sections 8102 and 8800" : "With a calculation of what is due");
         leaf.Line("Date", Day(matter.AsOf));
@@ -182,7 +182,7 @@ internal static class PaymentDemandPaper
     private static string[] FromWhen(Matter matter) => (matter.Job.Work.Kind, matter.Job.Claimant.Role) switch
     {
         (WorkKind.Public, ClaimantRole.DirectContractor) =>
-            ["A local agency has 30 days from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a "
+            [$"A local agency has {matter.ByLaw(Number.LocalProgress)} from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a "
                 + "State agency as well (§ 10261.5). Keep what shows the day of receipt."],
         _ => [],
     };

@@ -21,7 +21,7 @@ internal static class SecurityDemandPaper
         Sections = "Civ. Code §§ 8102, 8710-8712",
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "A direct contractor on a large project, to the owner who has given no security for payment.",
+        Words = $"A direct contractor on a large project, to the owner who has given no security for payment.",
         Asks = [new(PaperInput.Amount, "Dollars and cents of the security; nothing: 15 percent of the price")],
         Deadline = Due,
         ProvedAs = ProvedNotice.Security,
@@ -39,20 +39,20 @@ internal static class SecurityDemandPaper
         {
             matter.Refuse("not-direct-contractor", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
-                "Only a direct contractor may demand this security.", Section);
+                $"Only a direct contractor may demand this security.", Section);
         }
 
         var due = matter.Assessment.Find(Due);
         if (due is null)
         {
-            matter.Refuse("no-security-due", new Place.OfHead("contract.price"), "The file does not show that the owner owes security.",
+            matter.Refuse("no-security-due", new Place.OfHead("contract.price"), $"The file does not show that the owner owes security.",
                 $"It is owed where the price is above {Dollars(Above(matter, Number.FeePriceWithSecurity))}, or above {Dollars(Above(matter, Number.LesserPriceWithSecurity))} "
-                + "for one who holds less than the fee.", "Civ. Code § 8700");
+                + $"for one who holds less than the fee.", "Civ. Code § 8700");
         }
 
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", "Add the owner.", Section);
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", $"Add the owner.", Section);
         var leaf = new PaperBuilder("notice-demanding-security.pdf", "Notice Demanding Security");
         leaf.Head("California Civil Code sections 8102 and 8710 to 8712");
         leaf.Line("Date", Day(matter.AsOf));
@@ -77,8 +77,8 @@ internal static class SecurityDemandPaper
             Manner = Addressees.Manner,
             First =
             [
-                .. due is null ? Array.Empty<string>() : due.Why.Select(w => w.Text),
-                .. due is null ? Array.Empty<string>() : due.Questions.Select(q => "The file leaves open: " + q.Text),
+                .. due is null ? Array.Empty<string>() : due.Why.Select(w => RefusalInWords.Said(w.Sentence)),
+                .. due is null ? Array.Empty<string>() : due.Questions.Select(q => "The file leaves open: " + RefusalInWords.Said(q.Sentence)),
                 "A contractor that suspends work without this right is in breach of contract: have counsel read the file before work "
                     + "stops.",
             ],

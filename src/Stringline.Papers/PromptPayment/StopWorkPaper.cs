@@ -24,7 +24,7 @@ internal static class StopWorkPaper
         Sections = "Civ. Code §§ 8102, 8830-8834",
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "A direct contractor unpaid for 35 days after the due day, to the owner; with the notice to be posted.",
+        Words = $"A direct contractor unpaid for 35 days after the due day, to the owner; with the notice to be posted.",
         Asks =
         [
             new(PaperInput.Amount, "Dollars and cents that are overdue; nothing: what the file comes to"),
@@ -42,44 +42,46 @@ internal static class StopWorkPaper
         {
             matter.Refuse("not-direct-contractor", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
-                "Only a direct contractor may stop work under these sections.", "Civ. Code § 8832");
+                $"Only a direct contractor may stop work under these sections.", "Civ. Code § 8832");
         }
 
         if (matter.Job.Contract.Written != true)
         {
-            matter.Refuse("not-written", new Place.OfHead("contract.written"), matter.Job.Contract.Written is null ? "The file does not say."
-                : "The contract is not in writing.", $"Only a written contract gives the right; if it is in writing, say {new FieldSaid("written", "true")}.",
+            matter.Refuse("not-written", new Place.OfHead("contract.written"), Sentence.Of(matter.Job.Contract.Written is null ? "The file does not say."
+                : "The contract is not in writing."), $"Only a written contract gives the right; if it is in writing, say {new FieldSaid("written", "true")}.",
                 "Civ. Code § 8830");
         }
 
         if (matter.Known.All<Disputed>().Count > 0)
         {
-            matter.Refuse("disputed", Place.Journal, "A dispute is entered.",
-                "Where the contractor's performance is in dispute, work may not be stopped this way. Have counsel read the file.",
+            matter.Refuse("disputed", Place.Journal, $"A dispute is entered.",
+                $"Where the contractor's performance is in dispute, work may not be stopped this way. Have counsel read the file.",
                 "Civ. Code § 8832");
         }
 
         var overdue = Overdue.Of(matter);
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", "Add the owner.", "Civ. Code § 8832");
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", $"Add the owner.", "Civ. Code § 8832");
         return new Bundle([Notice(matter, owners, overdue), Posting(matter, overdue)], new Guide
         {
             To = owners,
             Manner = Addressees.Manner,
-            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, found, matter.AsOf),
+            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, First(found), matter.AsOf),
                 $"If the notice of intent is posted today, {Day(matter.AsOf)}: {Posting(matter)} of posting come first (§ 8834(a)). "
-                + "If you post the notice of intent on another day, give the stop work notice no sooner than five days after that day"
-                + $"{(StopWork.FirstDay(found) > matter.AsOf ? $", but not before {Day(StopWork.FirstDay(found))}" : "")}.") : null,
+                + "If you post the notice of intent on another day, give the stop work notice no sooner than "
+                + $"{matter.ByLaw(Number.StopWorkPosting).Spelled} after that day"
+                + $"{(First(found) > matter.AsOf ? $", but not before {Day(First(found))}" : "")}.") : null,
             First =
             [
                 .. overdue.Finding is { Standing: Standing.InDoubt }
-                ? [$"In doubt: {LawForReaders.BehindColon(Matter.Reasons(overdue.Finding))}", .. overdue.Finding.Questions.Select(q => q.Text)]
+                ? [$"In doubt: {LawForReaders.BehindColon(Matter.Said(overdue.Finding))}",
+                    .. overdue.Finding.Questions.Select(q => RefusalInWords.Said(q.Sentence))]
                 : Array.Empty<string>(),
                 .. overdue is { Due: null, Finding: { } counted }
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
-                    + $"as 30 days after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the notice again with the day that "
-                    + "the contract gives, or write it in before signing: the 35 days run from it."] : Array.Empty<string>(),
+                    + $"as {matter.ByLaw(Number.OwnersProgress)} after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the notice again with the day that "
+                    + $"the contract gives, or write it in before signing: the {matter.ByLaw(Number.StopWorkUnpaid)} run from it."] : Array.Empty<string>(),
                 "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only "
                     + "after ten full days "
                     + "without payment, on the eleventh day after the notice.",
@@ -95,7 +97,7 @@ internal static class StopWorkPaper
                 $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, "
                     + "and on that same day a copy of it to each subcontractor with whom you have a "
                     + $"contract (§ 8834(b)). The {matter.OwnerWord} must tell the construction "
-                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within five days (§ 8836).",
+                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within {matter.ByLaw(Number.OwnerTellsLender).Spelled} (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),
                 "Work may stop on the eleventh day after the notice is given.",
             ],
@@ -107,7 +109,10 @@ internal static class StopWorkPaper
         });
     }
 
-    private static LocalDate DueDay(Matter matter, Finding notice) => StopWork.DueDay(matter.Assessment.Numbers, notice);
+    private static LocalDate DueDay(Matter matter, Finding notice) => StopWork.DueDay(matter.Assessment.Numbers, First(notice));
+
+    // The first day on which the notice may be given, by the finding on it.
+    private static LocalDate First(Finding notice) => notice.Band!.Earliest.Day;
 
     private static NumberRow Unpaid(Matter matter) => matter.Assessment.Numbers.On(Number.StopWorkUnpaid, matter.AsOf);
 
@@ -182,8 +187,8 @@ internal static class StopWorkPaper
             {
                 if (demands.Count > 0)
                 {
-                    matter.Refuse("nothing-overdue", Place.Journal, "Every sum that was demanded has been paid.",
-                        "Work is stopped only for what is due and unpaid.", "Civ. Code § 8832");
+                    matter.Refuse("nothing-overdue", Place.Journal, $"Every sum that was demanded has been paid.",
+                        $"Work is stopped only for what is due and unpaid.", "Civ. Code § 8832");
                 }
 
                 return new Overdue();
@@ -191,15 +196,15 @@ internal static class StopWorkPaper
 
             if (finding.Standing is Standing.NotYet or Standing.Lost)
             {
-                matter.Refuse("too-early", new Place.OfFinding(Id), Matter.LawSays(finding), finding.Standing == Standing.Lost ? "See the reasons."
-                    : "Wait for that day.", "Civ. Code § 8832");
+                matter.Refuse("too-early", new Place.OfFinding(Id), Matter.LawSays(finding), Sentence.Of(finding.Standing == Standing.Lost ? "See the reasons."
+                    : "Wait for that day."), "Civ. Code § 8832");
             }
 
             if (matter.Options.Amount > finding.Amount)
             {
                 matter.Refuse("more-than-overdue", Place.Of(PaperInput.Amount),
                     $"{Dollars(matter.Options.Amount.Value)} is more than the {Dollars(finding.Amount.Value)} that is overdue.",
-                    "State what is overdue and no more.", "Civ. Code § 8830");
+                    $"State what is overdue and no more.", "Civ. Code § 8830");
             }
 
             return new Overdue
@@ -217,7 +222,7 @@ internal static class StopWorkPaper
         {
             if (matter.Options is not { Day: { } due, Amount: { } amount })
             {
-                matter.NotEntered("payment-demanded", "no-demand", "No notice demanding payment is entered.",
+                matter.NotEntered("payment-demanded", "no-demand", $"No notice demanding payment is entered.",
                     $"Enter it as {new KindName("payment-demanded")} with its day and amount; or, where the contract itself sets the day of payment, say "
                     + $"the sum and that day with {new InputName(PaperInput.Amount, PaperInput.Day)}.", "Civ. Code §§ 8800, 8832");
                 return null;
@@ -227,7 +232,7 @@ internal static class StopWorkPaper
             {
                 matter.Refuse("more-than-owed", Place.Of(PaperInput.Amount),
                     $"{Dollars(amount)} is more than the {Dollars(matter.Assessment.Owed.Demand)} that is owed by the job file.",
-                    "State what is due and unpaid, or enter what is missing.", "Civ. Code § 8830");
+                    $"State what is due and unpaid, or enter what is missing.", "Civ. Code § 8830");
             }
 
             return matter.Assessment.Supposing(new PaymentDemanded { Index = matter.Job.Entries.Count, On = DayFact.On(matter.AsOf),

@@ -22,7 +22,7 @@ internal static class ActionNoticePaper
         Sections = "Civ. Code §§ 8102, 8550(e), 9504",
         Use = PaperUse.Given,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "The claimant, within five days after suit, to everyone to whom the stop payment notice was given.",
+        Words = $"The claimant, within five days after suit, to everyone to whom the stop payment notice was given.",
         Asks = [new(PaperInput.To)],
         Deadline = Deadline,
         ProvedAs = ProvedNotice.Action,
@@ -36,20 +36,20 @@ internal static class ActionNoticePaper
         var given = matter.Known.All<StopPaymentGiven>();
         if (given.Count == 0)
         {
-            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", "No stop payment notice is entered.",
+            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", $"No stop payment notice is entered.",
                 $"Enter the one given as {new KindName("stop-payment-given")} with its day, to and amount.", section);
         }
 
         var action = Action(matter);
         if (action is null)
         {
-            matter.NotEntered("action-filed", "no-action-filed", "No action on the stop payment notice is entered.",
+            matter.NotEntered("action-filed", "no-action-filed", $"No action on the stop payment notice is entered.",
                 $"Enter it as {new KindName("action-filed")} with its day, court and case number, and {new FieldSaid("enforces", "[\"stop-payment-notice\"]")}.", section);
         }
 
-        var court = action is null ? null : matter.Need(action.Court, "court-missing", Place.Of(action, "court"), "Add the court.", section);
+        var court = action is null ? null : matter.Need(action.Court, "court-missing", Place.Of(action, "court"), $"Add the court.", section);
         var number = action is null ? null
-            : matter.Need(action.Case, "case-missing", Place.Of(action, "case"), "Add the case number.", section);
+            : matter.Need(action.Case, "case-missing", Place.Of(action, "case"), $"Add the case number.", section);
         var to = Addressees.WithAddress(matter,
             matter.Named(matter.Options.To.Count > 0 ? matter.Options.To : [.. given.SelectMany(g => g.To).Distinct()]),
             "Civ. Code § 8108");

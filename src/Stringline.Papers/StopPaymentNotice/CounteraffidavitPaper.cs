@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -22,8 +23,8 @@ internal static class CounteraffidavitPaper
         Sections = "Civ. Code §§ 9404, 9406",
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
-        Words = "The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
-            + "contractor.",
+        Words = $"The claimant, to the public entity within the time its notice states, with proof that a copy was served on the direct "
+            + $"contractor.",
         Asks = [new(PaperInput.Words, "On what specific basis each allegation of the affidavit is contested")],
         Deadline = Deadline,
         ProvedAs = ProvedNotice.Counteraffidavit,
@@ -39,7 +40,7 @@ internal static class CounteraffidavitPaper
         var affidavit = matter.Last<ReleaseAffidavitServed>();
         if (affidavit is null)
         {
-            matter.Refuse("no-affidavit", Place.Journal, "No affidavit of the direct contractor is entered.",
+            matter.Refuse("no-affidavit", Place.Journal, $"No affidavit of the direct contractor is entered.",
                 $"Enter it as {new KindName("release-affidavit-served")} with its day and the day by which the public entity asks for the "
                 + $"counteraffidavit.", "Civ. Code § 9404");
         }
@@ -59,13 +60,13 @@ internal static class CounteraffidavitPaper
         if (entity.Count == 0)
         {
             matter.Refuse("entity-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.PublicEntity)} is there.",
-                "Add the public entity that withholds the money.", Section);
+                $"Add the public entity that withholds the money.", Section);
         }
 
         if (contractor.Count == 0)
         {
             matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
-                "Add the direct contractor, on whom a copy is served.", Section);
+                $"Add the direct contractor, on whom a copy is served.", Section);
         }
 
         var notice = matter.Last<StopPaymentGiven>();
@@ -97,7 +98,7 @@ internal static class CounteraffidavitPaper
                 affidavit?.AnswerBy is { } last
                     ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: "
                     + "otherwise the money is released at once (§ 9406(b))."
-                    : "The notice of the public entity states the time, 10 to 20 days after it was served (§ 9404). Without a "
+                    : $"The notice of the public entity states the time, {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} after it was served (§ 9404). Without a "
                     + "counteraffidavit in that time, with the proof of service, the money is released at once (§ 9406(b)).",
                 "It answers the affidavit point by point: details of the claim, and the specific basis on which each allegation is "
                     + "contested. With the affidavit it is the pleading in court (§ 9410). Have counsel read it.",

@@ -1,4 +1,6 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -22,7 +24,7 @@ internal static class ReleaseAffidavitPaper
         Sections = "Civ. Code §§ 8102, 9400-9404",
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
-        Words = "A direct contractor, to the public entity that withholds money on another’s stop payment notice; served with a copy.",
+        Words = $"A direct contractor, to the public entity that withholds money on another’s stop payment notice; served with a copy.",
         Asks =
         [
             new(PaperInput.To, "Who gave the stop payment notice"),
@@ -44,14 +46,14 @@ internal static class ReleaseAffidavitPaper
         {
             matter.Refuse("not-direct-contractor", new Place.OfHead("claimant.role"),
                 $"The claimant is {NoticeContents.ARole(matter.Job.Claimant.Role)}.",
-                "Only a direct contractor may ask for this release.", "Civ. Code § 9400");
+                $"Only a direct contractor may ask for this release.", "Civ. Code § 9400");
         }
 
         var entity = Addressees.WithAddress(matter, matter.In(PartyCapacity.PublicEntity), "Civ. Code § 8108");
         if (entity.Count == 0)
         {
             matter.Refuse("entity-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.PublicEntity)} is there.",
-                "Add the public entity that withholds the money.", Section);
+                $"Add the public entity that withholds the money.", Section);
         }
 
         var giver = Giver(matter);
@@ -61,7 +63,7 @@ internal static class ReleaseAffidavitPaper
         var demand = Demand(matter, grounds);
         var affidavit = Affidavit(matter, entity, giver, grounds, allegation, demand);
         return new Bundle([affidavit, ProofOfNotice.Build(matter, ProvedNotice.ReleaseAffidavit, entity)],
-            Guide(entity));
+            Guide(matter, entity));
     }
 
     private static PaperBuilder Affidavit(
@@ -85,12 +87,12 @@ internal static class ReleaseAffidavitPaper
         leaf.Field("Public entity", [.. entity.Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
         leaf.Field("Direct contractor, who makes this affidavit", [
             matter.Need(
-                matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the direct contractor's full name.",
+                matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the direct contractor's full name.",
                 "Civ. Code § 8102(a)(5)"),
             .. NoticeContents.Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Work under the direct contract", matter.Need(
-            matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), "Say in a few words what work the direct contract is for.",
+            matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what work the direct contract is for.",
             "Civ. Code § 8102(a)"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, Section, Called);
@@ -104,7 +106,7 @@ internal static class ReleaseAffidavitPaper
         List<Party> named = [.. matter.Named(matter.Options.To)];
         if (named is not [var giver])
         {
-            matter.Refuse("notice-giver-missing", Place.Of(PaperInput.To), named.Count == 0 ? "Nobody is named." : $"{named.Count} are named.",
+            matter.Refuse("notice-giver-missing", Place.Of(PaperInput.To), Sentence.Of(named.Count == 0 ? "Nobody is named." : $"{named.Count} are named."),
                 $"Name the one who gave the stop payment notice, by its party id{new ForTheAsker($": {new InputTold(PaperInput.To, "p2")}")}. Each notice takes an affidavit of its own.",
                 "Civ. Code § 9404");
             return null;
@@ -114,7 +116,7 @@ internal static class ReleaseAffidavitPaper
         {
             matter.Refuse("notice-giver-is-entity", Place.Of(PaperInput.To),
                 $"{OneLine(giver.Name)} is the public entity, to which the affidavit goes by itself.",
-                "Name the one who gave the stop payment notice.", "Civ. Code § 9404");
+                $"Name the one who gave the stop payment notice.", "Civ. Code § 9404");
         }
 
         Addressees.WithAddress(matter, named, "Civ. Code § 9404");
@@ -126,9 +128,9 @@ internal static class ReleaseAffidavitPaper
         List<ReleaseGround> grounds = [.. matter.Options.Grounds.Distinct().Order()];
         if (grounds.Count == 0)
         {
-            matter.Refuse("grounds-missing", Place.Of(PaperInput.Grounds), "No ground is named.",
-                "Name each that you allege: the claim is not of a type, or the claimant not a person, for which there is such a notice; "
-                + "the amount is excessive; there is no basis for the claim.", "Civ. Code § 9400");
+            matter.Refuse("grounds-missing", Place.Of(PaperInput.Grounds), $"No ground is named.",
+                $"Name each that you allege: the claim is not of a type, or the claimant not a person, for which there is such a notice; "
+                + $"the amount is excessive; there is no basis for the claim.", "Civ. Code § 9400");
         }
 
         return grounds;
@@ -142,8 +144,8 @@ internal static class ReleaseAffidavitPaper
             return [Dollars(part), $"({InWords(part)}), a portion of the funds withheld under the stop payment notice."];
         if (grounds is [ReleaseGround.Excessive])
         {
-            matter.Refuse("portion-missing", Place.Of(PaperInput.Amount), "Nothing is there.",
-                "The ground is that the amount is excessive: say how much of what is withheld is too much.", "Civ. Code § 9402(b)");
+            matter.Refuse("portion-missing", Place.Of(PaperInput.Amount), $"Nothing is there.",
+                $"The ground is that the amount is excessive: say how much of what is withheld is too much.", "Civ. Code § 9402(b)");
         }
 
         return ["All of the funds", "withheld under the stop payment notice."];
@@ -154,7 +156,7 @@ internal static class ReleaseAffidavitPaper
         if (matter.Options.Day > matter.AsOf)
         {
             matter.Refuse("notice-in-the-future", Place.Of(PaperInput.Day), $"{Day(matter.Options.Day.Value)} is after {Day(matter.AsOf)}.",
-                "Give the day on which the stop payment notice was given, or leave it out: it is then a blank.", Section);
+                $"Give the day on which the stop payment notice was given, or leave it out: it is then a blank.", Section);
         }
 
         return matter.Options.Day is { } day ? Day(day) : null;
@@ -163,12 +165,12 @@ internal static class ReleaseAffidavitPaper
     private static string? Address(Matter matter)
     {
         var address = matter.Need(
-            matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), "Add the direct contractor's address in California.",
+            matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the direct contractor's address in California.",
             "Civ. Code § 9402(c)");
         if (address is not null && !NamesTheState(address))
         {
             matter.Refuse("address-not-in-state", new Place.OfHead("claimant.address"), $"{OneLine(address)} does not say that it is in California.",
-                "State an address within California, with its state, at which the direct contractor can be served by mail.",
+                $"State an address within California, with its state, at which the direct contractor can be served by mail.",
                 "Civ. Code § 9402(c)");
         }
 
@@ -178,7 +180,7 @@ internal static class ReleaseAffidavitPaper
     private static bool NamesTheState(string address) =>
         address.Split([' ', ',', '.', '\n'], StringSplitOptions.RemoveEmptyEntries).Any(w => w is "CA" or "California" or "CALIFORNIA");
 
-    private static Guide Guide(IReadOnlyList<Party> entity) => new()
+    private static Guide Guide(Matter matter, IReadOnlyList<Party> entity) => new()
     {
         To = entity,
         Manner = Addressees.Manner,
@@ -188,13 +190,13 @@ internal static class ReleaseAffidavitPaper
                 + "hearing the direct contractor has the burden of proof (§ 9410(b)). Have counsel read it.",
             "The address in paragraph 6 must lie within California (§ 9402(c)): the copy of the counteraffidavit and every later paper go "
                 + "there.",
-            "The public entity may in its discretion take a release bond of 125 percent of the claim instead (§ 9364).",
+            $"The public entity may in its discretion take a release bond of {matter.ByLaw(Number.BondAgainstPublicNotice)} of the claim instead (§ 9364).",
         ],
         Steps =
         [
             "Compare every fact with the stop payment notice and the papers that show it, then sign and verify in ink.",
             "Serve on the public entity the affidavit together with a copy of it (§ 9402). The entity serves the copy on the claimant, "
-                + "with a notice of 10 to 20 days to answer (§ 9404).",
+                + $"with a notice of {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} to answer (§ 9404).",
             "Whoever serves it fills in and signs the proof of notice declaration that comes with it; attach the postal receipts to "
                 + "it (§ 8118).",
         ],

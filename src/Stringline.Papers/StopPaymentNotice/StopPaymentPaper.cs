@@ -27,7 +27,7 @@ internal static class StopPaymentPaper
         Sections = "Civ. Code §§ 8102, 8502",
         Use = PaperUse.Given,
         Works = [WorkKind.Private],
-        Words = "The claimant, to the owner or the construction lender, to have money withheld.",
+        Words = $"The claimant, to the owner or the construction lender, to have money withheld.",
         Asks = [new(PaperInput.To), new(PaperInput.Bonded)],
         Deadline = "stop-payment-notice.last-day",
         AlsoServes = ["stop-payment-notice.owner", "stop-payment-notice.lender", "stop-payment-notice.owner-demand"],
@@ -40,7 +40,7 @@ internal static class StopPaymentPaper
         Sections = "Civ. Code §§ 8102, 9352",
         Use = PaperUse.Given,
         Works = [WorkKind.Public],
-        Words = "The claimant, to the public entity, to have money withheld.",
+        Words = $"The claimant, to the public entity, to have money withheld.",
         Asks = [new(PaperInput.To)],
         Deadline = "stop-payment-notice.last-day",
         AlsoServes = ["stop-payment-notice.money-out"],
@@ -70,7 +70,7 @@ internal static class StopPaymentPaper
             NotTo(matter, party);
         if (matter.Options.Bonded && to.Any(p => p.Capacity != PartyCapacity.ConstructionLender))
         {
-            matter.Refuse("bond-to-owner", Place.Of(PaperInput.Bonded), "A bond goes only with a notice to a construction lender.",
+            matter.Refuse("bond-to-owner", Place.Of(PaperInput.Bonded), $"A bond goes only with a notice to a construction lender.",
                 $"Make the notice to the lender by itself with {new InputName(PaperInput.To, PaperInput.Bonded)}; the owner's without.", "Civ. Code § 8532");
         }
 
@@ -137,8 +137,8 @@ internal static class StopPaymentPaper
             Steps =
             [
                 $"Sign and verify in ink, with date and place, and keep a signed copy{Requests(to)}.",
-                .. matter.Options.Bonded ? ["Attach the surety’s bond to the notice. The lender may object within 20 days; then bring an "
-                    + "admitted surety’s bond within 10 (§ 8534)."] : Array.Empty<string>(),
+                .. matter.Options.Bonded ? [$"Attach the surety’s bond to the notice. The lender may object within {matter.ByLaw(Number.ObjectToSureties)}; then bring an "
+                    + $"admitted surety’s bond within {matter.ByLaw(Number.ReplaceBond).Count} (§ 8534)."] : Array.Empty<string>(),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender)
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
                 + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ "
@@ -147,8 +147,8 @@ internal static class StopPaymentPaper
                 ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],
             After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether a bond came with it.",
-                "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550(a), "
-                    + "(b)). Within five days after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
+                $"The action on it may begin after {matter.ByLaw(Number.NoActionOnNotice).Spelled} and must begin within {matter.ByLaw(Number.SueOnNotice)} after the time to give the notice ends (§ 8550(a), "
+                    + $"(b)). Within {matter.ByLaw(Number.TellOfAction).Spelled} after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
         });
     }
 
@@ -175,8 +175,8 @@ internal static class StopPaymentPaper
         IReadOnlyList<Party> to = [.. owners, .. matter.In(PartyCapacity.ConstructionLender)];
         if (to.Count == 0)
         {
-            matter.Refuse("recipient-missing", Place.Parties, "Nobody is there to whom this claimant may give it.",
-                "Add the owner or the construction lender. A direct contractor gives it to a construction lender only.",
+            matter.Refuse("recipient-missing", Place.Parties, $"Nobody is there to whom this claimant may give it.",
+                $"Add the owner or the construction lender. A direct contractor gives it to a construction lender only.",
                 "Civ. Code §§ 8520(a), 8530");
         }
 
@@ -200,7 +200,7 @@ internal static class StopPaymentPaper
             case PartyCapacity.DirectContractor or PartyCapacity.Subcontractor or PartyCapacity.Surety or PartyCapacity.PublicEntity
                 or PartyCapacity.Supplier:
                 matter.Refuse("wrong-holder", Place.Of(PaperInput.To), $"{OneLine(party.Name)} is a {CapacityWords.Of(party)}.",
-                    "A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
+                    $"A stop payment notice on private work goes to the owner or to a construction lender.", "Civ. Code §§ 8520, 8530");
                 break;
             default:
                 throw new InvalidOperationException($"No such capacity: {party.Capacity}.");
@@ -216,7 +216,7 @@ internal static class StopPaymentPaper
         {
             matter.Refuse("notice-first", Place.Journal,
                 $"The file shows no preliminary notice given to the {string.Join(", nor to the ", missing.Select(r => r.Words))}.",
-                "Give the preliminary notice first, and enter it. Both may go the same day, the preliminary notice first.", section);
+                $"Give the preliminary notice first, and enter it. Both may go the same day, the preliminary notice first.", section);
         }
     }
 
@@ -242,7 +242,7 @@ internal static class StopPaymentPaper
             NoticeContents.Demand(matter, demand, $"{section}(c)", " due for work provided through the date of this notice,"));
         NoticeContents.Put(leaf, matter, "General description of work");
         var total = matter.Need(PriceEstimate.Of(matter.Known) ?? Furnished(matter), "estimate-missing", new Place.OfHead("contract.price"),
-            "Add the agreed price, or the amounts of what was furnished.", $"{section}(b)");
+            $"Add the agreed price, or the amounts of what was furnished.", $"{section}(b)");
         leaf.Field("Estimated total value", TypeStyle.BodyBold, total is { } value
             ? [Dollars(value), "This is an estimate of the total amount in value of the work provided and to be provided."] : [null]);
     }
@@ -279,13 +279,13 @@ internal static class StopPaymentPaper
         {
             yield return $"The file shows no preliminary notice given to {(missed.Count == 1 ? missed[0] : $"any of these lenders: "
                 + string.Join("; ", missed))}. Without it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), "
-                + "8508(a)). One given now reaches only what was provided in the 20 days before it and after (§ 8204): give it first.";
+                + $"8508(a)). One given now reaches only what was provided in the {matter.ByLaw(Number.NoticeLookBack)} before it and after (§ 8204): give it first.";
         }
     }
 
     private static IEnumerable<string> InDoubt(Matter matter, string finding)
     {
         if (matter.Assessment.Find(finding) is { Standing: Standing.InDoubt or Standing.Narrowed } doubt)
-            yield return $"{doubt.Title}: {doubt.Standing.Word()}. {Matter.Reasons(doubt)}";
+            yield return $"{doubt.Title}: {doubt.Standing.Word()}. {Matter.Said(doubt)}";
     }
 }

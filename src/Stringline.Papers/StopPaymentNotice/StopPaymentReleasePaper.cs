@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Mailing;
@@ -36,19 +37,19 @@ internal static class StopPaymentReleasePaper
             .LastOrDefault(n => matter.Options.To.Count == 0 || n.To.Any(matter.Options.To.Contains));
         if (given is null)
         {
-            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", matter.Options.To.Count == 0 ? "No stop payment notice is entered."
-                : "No stop payment notice to that party is entered.",
+            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", Sentence.Of(matter.Options.To.Count == 0 ? "No stop payment notice is entered."
+                : "No stop payment notice to that party is entered."),
                 $"Enter the one given as {new KindName("stop-payment-given")} with its day, to and amount.", "Civ. Code § 8128");
         }
 
-        var amount = given is null ? null : matter.Need(given.Amount, "amount-missing", Place.Of(given, "amount"), "Add the amount that the "
-            + "stop payment notice claims.", "Civ. Code § 8128");
+        var amount = given is null ? null : matter.Need(given.Amount, "amount-missing", Place.Of(given, "amount"), $"Add the amount that the "
+            + $"stop payment notice claims.", "Civ. Code § 8128");
         // What earlier reductions left is all that this one can lower.
         var stands = given is null ? null : StopPaymentReleases.StandsFor(matter.Known, given);
         var day = given?.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (given is not null && day is null)
         {
-            matter.Refuse("day-missing", Place.Of(given, "on"), "The day of the notice is not exact.", "Enter the day on which it was given.",
+            matter.Refuse("day-missing", Place.Of(given, "on"), $"The day of the notice is not exact.", $"Enter the day on which it was given.",
                 "Civ. Code § 8128");
         }
 

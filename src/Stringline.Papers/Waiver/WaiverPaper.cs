@@ -19,7 +19,7 @@ internal static class WaiverPaper
         Sections = "Civ. Code § 8132",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "The claimant, when a progress payment is asked for or a check is handed over.",
+        Words = $"The claimant, when a progress payment is asked for or a check is handed over.",
         Asks =
         [
             new(PaperInput.Through), new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Releases), new(PaperInput.ThroughAgain),
@@ -40,7 +40,7 @@ internal static class WaiverPaper
         Sections = "Civ. Code § 8134",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "The claimant, once a progress payment is in the bank.",
+        Words = $"The claimant, once a progress payment is in the bank.",
         Asks =
         [
             new(PaperInput.Through), new(PaperInput.Amount, "Dollars and cents of the payment received"), new(PaperInput.PaymentCleared), new(PaperInput.Releases),
@@ -60,7 +60,7 @@ internal static class WaiverPaper
         Sections = "Civ. Code § 8136",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "The claimant, when the final payment is asked for or a check is handed over.",
+        Words = $"The claimant, when the final payment is asked for or a check is handed over.",
         Asks = [new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Disputed), new(PaperInput.Releases)],
         Waiver = WaiverForm.ConditionalFinal,
         Effect = new(
@@ -78,7 +78,7 @@ internal static class WaiverPaper
         Sections = "Civ. Code § 8138",
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = "The claimant, once paid in full.",
+        Words = $"The claimant, once paid in full.",
         Asks = [new(PaperInput.Disputed), new(PaperInput.PaymentCleared), new(PaperInput.Releases)],
         Waiver = WaiverForm.UnconditionalFinal,
         GivesUpAtOnce = new(
@@ -143,7 +143,7 @@ internal static class WaiverPaper
         if (waiver.PaymentCleared > matter.AsOf)
         {
             matter.Refuse("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.",
-                "A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
+                $"A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
         }
 
         AskAgain(waiver, matter);
@@ -158,7 +158,7 @@ internal static class WaiverPaper
         {
             matter.Refuse("through-ahead", Place.Of(PaperInput.ThroughAgain),
                 $"Made on {DayOfWeek(matter.AsOf)}, it releases all work through {DayOfWeek(through)}, which is still to come."
-                + (matter.Options.ThroughAgain is { } other ? $" The day given the second time is {DayOfWeek(other)}." : ""),
+                + $"{(matter.Options.ThroughAgain is { } other ? $" The day given the second time is {DayOfWeek(other)}." : "")}",
                 $"Give a through date no later than the last day that this payment pays for. If the day to come is meant, give it a second "
                 + $"time with {new InputName(PaperInput.ThroughAgain)}.", section);
         }
@@ -171,7 +171,7 @@ internal static class WaiverPaper
         if (matter.Options.Releases == outlook.Released || (matter.Options.Releases is null && !unseen && !outlook.MayGoBeyond))
             return;
         matter.Refuse(WaiverOrder.NotTyped, Place.Of(PaperInput.Releases),
-            $"{new SaidByLaw(WaiverOutlookText.Of(outlook))}"
+            $"{WaiverOutlookText.Of(outlook)}"
             + $"{(unseen ? $" No cleared payment{(outlook.Payment is null ? "" : " of that sum")} is in the journal." : "")}"
             + $"{(matter.Options.Releases is { } typed ? $" Typed was {Dollars(typed)}: that is not what is released." : "")}",
             $"If that is meant, type what is released, to the cent: {new InputTold(PaperInput.Releases, outlook.Released)}. "

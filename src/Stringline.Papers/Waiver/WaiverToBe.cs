@@ -122,13 +122,13 @@ public sealed record WaiverToBe
         void Need(bool there, string id, Place where, Sentence right)
         {
             if (!there)
-                refusals.Add(new Refusal(id, where, "Nothing is there.", right, section));
+                refusals.Add(new Refusal(id, where, $"Nothing is there.", right, section));
         }
 
-        Need(Line(Claimant) is not null, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant's full name.");
+        Need(Line(Claimant) is not null, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.");
         Need(Line(Customer) is not null, "hirer-missing", new Place.OfHead("claimant.hiredBy"),
-            "Name the party id of the one who contracted with the claimant: the form's customer.");
-        Need(Line(JobLocation) is not null, "site-missing", new Place.OfHead("work.site"), "Add the street address or the legal description.");
+            $"Name the party id of the one who contracted with the claimant: the form's customer.");
+        Need(Line(JobLocation) is not null, "site-missing", new Place.OfHead("work.site"), $"Add the street address or the legal description.");
         Need(Line(Owner) is not null, "owner-missing", Place.Parties, $"Add a party with capacity {new FileWord(PartyCapacity.Owner)} (public work: {new FileWord(PartyCapacity.PublicEntity)}).");
         if (IsProgress)
         {
@@ -145,12 +145,12 @@ public sealed record WaiverToBe
         if (IsConditional)
         {
             Need(Line(Maker) is not null, "maker-missing", Place.Of(PaperInput.Maker),
-                "Say whose account the check is drawn on: the paper takes effect only when that check is paid.");
-            Need(Line(Payee) is not null, "payee-missing", Place.Of(PaperInput.Payee), "Say to whom the check is payable.");
+                $"Say whose account the check is drawn on: the paper takes effect only when that check is paid.");
+            Need(Line(Payee) is not null, "payee-missing", Place.Of(PaperInput.Payee), $"Say to whom the check is payable.");
         }
         else if (PaymentCleared is null)
         {
-            refusals.Add(new Refusal("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), "Nothing shows that the payment has cleared the bank.",
+            refusals.Add(new Refusal("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), $"Nothing shows that the payment has cleared the bank.",
                 $"An unconditional form binds on signing, paid or not. Until the money is in the bank use the conditional form "
                 + $"({(IsProgress ? "8132" : "8136")}). Once it has cleared, say the day: "
                 + $"{new InputTold(PaperInput.PaymentCleared, new LocalDate(2026, 5, 31))}, or enter it as "
@@ -163,7 +163,7 @@ public sealed record WaiverToBe
         {
             refusals.Add(new Refusal("letters-missing", Place.PaperTexts,
                 $"The typeface has no letter for {string.Join(" ", letters.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
-                "Write it in Latin letters, with any accents.", section));
+                $"Write it in Latin letters, with any accents.", section));
         }
 
         return refusals;

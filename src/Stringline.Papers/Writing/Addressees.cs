@@ -42,7 +42,7 @@ internal static class Addressees
         foreach (var party in parties.Where(p => matter.AddressOf(p) is null))
         {
             matter.Refuse("recipient-address-missing", Place.Of(matter.Job, party, "address"), $"{OneLine(party.Name)} has no address.",
-                "Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the bond.",
+                $"Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the bond.",
                 section);
         }
 

@@ -1,3 +1,4 @@
+using Stringline.Law.Reasoning;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Fees;
@@ -63,8 +64,8 @@ internal static class Binding
 
     /// <summary>A paper that fails its check is not handed over.</summary>
     private static Refusal Failed(PreflightReport report, PreflightCheck check) =>
-        new("preflight", new Place.InWords($"{report.Paper}: {check.Name}"), check.Words,
-            "The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
+        new("preflight", new Place.InWords($"{report.Paper}: {check.Name}"), Sentence.Of(check.Words),
+            $"The paper does not meet what the recorder or the statute wants; it is not handed over.", check.Section);
 
     private static LocalDate? Until(Paper paper, Matter matter, Bundle bundle) =>
         bundle.Guide.ActBy ?? (paper.Deadline is { } id ? matter.Assessment.Find(id)?.ActBy : null);
@@ -97,7 +98,7 @@ internal static class Binding
         {
             matter.Refuse(paper.Use != PaperUse.Recorded ? unset : unset with
             {
-                Right = "Write it in Latin letters, with any accents, as the deed does.",
+                Right = $"Write it in Latin letters, with any accents, as the deed does.",
                 Section = "Gov. Code § 27201(a)",
             });
         }
@@ -113,7 +114,7 @@ internal static class Binding
         var missing = texts.SelectMany(t => Fonts.Missing(face, t)).Distinct().ToList();
         return missing.Count == 0 ? null : new Refusal("letters-missing", where,
             $"The typeface has no letter for {string.Join(" ", missing.Select(m => $"'{m}' (U+{char.ConvertToUtf32(m, 0):X4})"))}.",
-            "Write it in Latin letters, with any accents.", "");
+            $"Write it in Latin letters, with any accents.", "");
     }
 
     private static void CheckRoom(Matter matter, Bundle bundle, Measure measure)
@@ -121,8 +122,8 @@ internal static class Binding
         if (bundle.Papers.Any(l => l.Return is { } block && !block.Fits(measure)))
         {
             matter.Refuse("return-block-full", new Place.OfHead("claimant.address"),
-                "Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",
-                "Shorten the mailing address.", "Gov. Code § 27361.6");
+                $"Name and address do not fit in the 3½ by 2½ inches that the first page has for them, even in the smallest type.",
+                $"Shorten the mailing address.", "Gov. Code § 27361.6");
         }
     }
 }

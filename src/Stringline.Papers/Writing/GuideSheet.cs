@@ -107,7 +107,7 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     }
 
     private IEnumerable<Block> Said(IReadOnlyList<string> words) =>
-        words.Select(w => new Paragraph(RefusalInWords.Said(w), TextType) { Before = 4, Indent = 12, Mark = "•" });
+        words.Select(w => new Paragraph(w, TextType) { Before = 4, Indent = 12, Mark = "•" });
 
     private const string CleanPaper = "The attorney makes a clean paper without the word DRAFT; this one cannot be recorded.";
 

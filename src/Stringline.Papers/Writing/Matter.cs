@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using static Stringline.Papers.PaperText;
@@ -22,6 +23,9 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
 
     /// <summary>The day of asking.</summary>
     public LocalDate AsOf => assessment.AsOf;
+
+    /// <summary>A number of the law as it governs on that day.</summary>
+    public NumberRow ByLaw(Number number) => assessment.Numbers.On(number, AsOf);
 
     /// <summary>The entries as known on that day.</summary>
     public FactsAsOf Known { get; } = new(job, assessment.AsOf);
@@ -66,7 +70,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     {
         if (Clean(value) is { } clean)
             return clean;
-        Refuse(id, where, "Nothing is there.", right, section);
+        Refuse(id, where, $"Nothing is there.", right, section);
         return null;
     }
 
@@ -75,7 +79,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
         where T : struct
     {
         if (value is null)
-            Refuse(id, where, "Nothing is there.", right, section);
+            Refuse(id, where, $"Nothing is there.", right, section);
         return value;
     }
 
@@ -84,7 +88,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     {
         if (assessment.Find(finding) is { Standing: Standing.Lost } lost)
         {
-            Refuse("right-lost", new Place.OfFinding(finding), $"{words} {LawSays(lost)}", "See the reasons; the paper is made only while the right may stand.",
+            Refuse("right-lost", new Place.OfFinding(finding), $"{words} {LawSays(lost)}", $"See the reasons; the paper is made only while the right may stand.",
                 string.Join("; ", lost.Sections));
         }
     }
@@ -132,10 +136,15 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     }
 
     /// <summary>The texts of the reasons that applied.</summary>
-    public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => LawForReaders.Of(w.Text)));
+    public static string Reasons(Finding finding) => LawSays(finding).ToString();
 
     /// <summary>The same as a sentence of a refusal.</summary>
-    public static Sentence LawSays(Finding finding) => $"{new SaidByLaw(Reasons(finding))}";
+    public static Sentence LawSays(Finding finding) => $"{new ForReaders(Sentence.Join(" ", Applied(finding)))}";
+
+    /// <summary>The same as a sheet says it.</summary>
+    public static string Said(Finding finding) => RefusalInWords.Said(LawSays(finding));
+
+    private static IEnumerable<Sentence> Applied(Finding finding) => finding.Why.Where(w => w.Applied).Select(w => w.Sentence);
 
     private static string KindWord(WorkKind kind) => kind switch
     {

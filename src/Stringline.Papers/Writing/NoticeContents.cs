@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using static Stringline.Papers.PaperText;
 
 namespace Stringline.Papers.Writing;
@@ -22,7 +23,7 @@ internal static class NoticeContents
         People(leaf, matter);
         Giver(leaf, matter, giver);
         leaf.Field(work, matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work is provided or to be provided.", $"{Section}(6)(A)"));
+            $"Say in a few words what work is provided or to be provided.", $"{Section}(6)(A)"));
         leaf.Field("Provided to or for", Hirer(matter));
     }
 
@@ -34,7 +35,7 @@ internal static class NoticeContents
         if (owners.Count == 0)
         {
             matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner)} is there.",
-                isPublic ? "Add the public entity that contracted for the work."
+                isPublic ? Sentence.Of("Add the public entity that contracted for the work.")
                 : $"Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with {new FieldSaid("reputed", "true")}.",
                 $"{Section}(1)");
         }
@@ -66,9 +67,9 @@ internal static class NoticeContents
     /// <param name="label">The label of name and address.</param>
     public static void Giver(PaperBuilder leaf, Matter matter, string label = GivesThis)
     {
-        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant's full name.",
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.",
             $"{Section}(5)");
-        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), "Add the claimant's address.",
+        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant's address.",
             $"{Section}(5)");
         leaf.Field(label, [
             name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
@@ -97,14 +98,14 @@ internal static class NoticeContents
     {
         if (matter.Facts.Street is null && matter.Facts.Legal is null)
         {
-            matter.Refuse("site-missing", new Place.OfHead("work.site"), "Nothing is there.", "Add the street address or the legal description.",
+            matter.Refuse("site-missing", new Place.OfHead("work.site"), $"Nothing is there.", $"Add the street address or the legal description.",
                 $"{Section}(4)");
         }
 
         if (matter.Facts.County is null)
         {
-            matter.Refuse("county-missing", new Place.OfHead("work.site.county"), string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there."
-                : $"'{matter.Job.Work.Site.County}' is no county of California.", "Name one of the 58 counties.", "Civ. Code § 8060");
+            matter.Refuse("county-missing", new Place.OfHead("work.site.county"), Sentence.Of(string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there."
+                : $"'{matter.Job.Work.Site.County}' is no county of California."), $"Name one of the 58 counties.", "Civ. Code § 8060");
         }
 
         return [.. SiteWords.Of(matter.Facts)];
@@ -115,8 +116,8 @@ internal static class NoticeContents
     {
         if (matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null)
             return SiteWords.Hirer(hirer);
-        matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), "Nothing is there.",
-            "Name the party id of the one who contracted with the claimant.", $"{Section}(6)(B)");
+        matter.Refuse("hirer-missing", new Place.OfHead("claimant.hiredBy"), $"Nothing is there.",
+            $"Name the party id of the one who contracted with the claimant.", $"{Section}(6)(B)");
         return null;
     }
 
@@ -145,7 +146,7 @@ internal static class NoticeContents
         if (demand > 0)
             return [Dollars(demand), $"({InWords(demand)}),{due} after deducting all just credits and offsets."];
         matter.Refuse("demand-not-positive", Place.Demand, $"The demand after all just credits and offsets is {Dollars(demand)}.",
-            "Nothing is left to claim; see the steps of the amount.", section);
+            $"Nothing is left to claim; see the steps of the amount.", section);
         return [null];
     }
 

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Papers.Indexing;
 using static Stringline.Papers.PaperText;
 
@@ -22,8 +23,8 @@ internal static class RecordedClaims
     {
         if (Chosen(matter) is not { } claim)
         {
-            matter.NotEntered("claim-recorded", "no-claim-recorded", matter.Options.Number is null ? "No recorded claim of lien is entered."
-                : "No recorded claim with that instrument number is entered.",
+            matter.NotEntered("claim-recorded", "no-claim-recorded", Sentence.Of(matter.Options.Number is null ? "No recorded claim of lien is entered."
+                : "No recorded claim with that instrument number is entered."),
                 $"Enter it as {new KindName("claim-recorded")} with its day, amount and instrument number.", section);
             return new NamedClaim(null, null, null);
         }
@@ -42,12 +43,12 @@ internal static class RecordedClaims
         var day = claim.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (day is null)
         {
-            matter.Refuse("recorded-day-missing", Place.Of(claim, "on"), "The day of recording is not exact.",
-                "Enter the day on the recorder's stamp.", section);
+            matter.Refuse("recorded-day-missing", Place.Of(claim, "on"), $"The day of recording is not exact.",
+                $"Enter the day on the recorder's stamp.", section);
         }
 
         var instrument = matter.Need(claim.Instrument, "instrument-missing", Place.Of(claim, "instrument"),
-            "Add the recorder's instrument number from the stamped copy: a paper that changes or releases a recorded one must state it.",
+            $"Add the recorder's instrument number from the stamped copy: a paper that changes or releases a recorded one must state it.",
             "Gov. Code § 27361.6");
         return new NamedClaim(day, instrument, claim.Amount);
     }
@@ -74,7 +75,7 @@ internal static class RecordedClaims
         if (matter.Facts.Owners.Count > 0)
             return [.. matter.Facts.Owners.Select(OwnerLines)];
         matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
-            "Add the owner with the name on the deed, or as the recorded claim has it: the recorder indexes it.", "Gov. Code § 27288.1");
+            $"Add the owner with the name on the deed, or as the recorded claim has it: the recorder indexes it.", "Gov. Code § 27288.1");
         return [null];
     }
 
@@ -84,8 +85,8 @@ internal static class RecordedClaims
 
     /// <summary>The return block of the claimant; a missing name or address is a reason against the paper.</summary>
     public static Layout.ReturnBlock Return(Matter matter) => new(
-        matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), "Add the claimant's full name.", "Gov. Code § 27361.6")
+        matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.", "Gov. Code § 27361.6")
         ?? "",
         matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
-            "Add the claimant's address: the recorder sends the paper back there.", "Gov. Code § 27361.6") ?? "");
+            $"Add the claimant's address: the recorder sends the paper back there.", "Gov. Code § 27361.6") ?? "");
 }

@@ -72,7 +72,7 @@ internal static class Signing
 
     private static string? Signer(Matter matter, string section) =>
         matter.Need(matter.Facts.Signer, "signer-missing", new Place.OfHead("claimant.signer.name"),
-            "Add the name of the person who signs; it is typed under the signature.", section);
+            $"Add the name of the person who signs; it is typed under the signature.", section);
 
     private static IReadOnlyList<string> Under(Matter matter, string called) => matter.Facts switch
     {

@@ -14,8 +14,8 @@ public sealed class PapersQuestionsTests
     {
         var notice = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { Written = true, PaymentDueDays = 10 }).Price(20_000m)
             .Furnished("2025-08-05", 20_000m).PaymentDemanded("2025-10-06", 20_000m).On("2025-12-01").Find("stop-work.notice-first-day")!;
-        Assert.Equal(JobBuilder.Day("2025-11-21"), notice.Readings[0].Day);
-        Assert.Equal(JobBuilder.Day("2025-10-16"), StopWork.DueDay(NumberTable.Shipped, notice));
+        Assert.Equal(JobBuilder.Day("2025-11-21"), notice.Band!.Earliest.Day);
+        Assert.Equal(JobBuilder.Day("2025-10-16"), StopWork.DueDay(NumberTable.Shipped, notice.Band!.Earliest.Day));
     }
 
     /// <summary>Civ. Code § 8800(d): retention has an article of its own; what is owed beyond it can be a progress payment, and never less than nothing.</summary>
@@ -31,7 +31,7 @@ public sealed class PapersQuestionsTests
     public void A_question_about_no_file_is_refused()
     {
         Assert.Throws<ArgumentNullException>(() => MoneyDue.WithoutRetention(null!, 1m));
-        Assert.Throws<ArgumentNullException>(() => StopWork.DueDay(NumberTable.Shipped, null!));
+        Assert.Throws<ArgumentNullException>(() => StopWork.DueDay(null!, JobBuilder.Day("2025-11-21")));
     }
 
     /// <summary>Civ. Code § 8182(a): 15 days after May 2, 2026 are Sunday, May 17. The recorder is open on Friday the 15th; the roll goes to Monday the 18th.</summary>

@@ -6,6 +6,7 @@ using Stringline.Law.Facts;
 using Stringline.Law.LargeProject;
 using Stringline.Law.Licensing;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.MechanicsLien;
 using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Law.Plan;
@@ -50,6 +51,18 @@ public sealed record Assessment
 
     /// <summary>What must be mended before a claim of lien may be recorded; empty where nothing stands in the way.</summary>
     public IReadOnlyList<Reason> ClaimObstacles { get; init; } = [];
+
+    /// <summary>What stands in the way of recording a converted claim (Civ. Code § 8319); empty where nothing does.</summary>
+    public IReadOnlyList<Reason> ConvertedClaimObstacles => Conversion.Obstacles(
+        Numbers, Facts?.Job.Work.Commenced ?? AsOf, Find(Conversion.Id) is { } found ? new(found.Standing, found.Amount, found.Why) : null);
+
+    /// <summary>The owner's time to record a notice of completion (Civ. Code § 8182), by the calendar of the assessment: what its paper says.</summary>
+    /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
+    public TimeToRecord TimeToRecordCompletion(LocalDate completed) => OwnersNotice.TimeFor(
+        Facts ?? throw new InvalidOperationException("This assessment was not made from a job file."), completed, Calendar);
+
+    /// <summary>The finding on the right that is asked about first: the lien.</summary>
+    public Finding Right => Find("lien-right")!;
 
     /// <summary>What is to be done, nearest day first; worked out when first read.</summary>
     public IReadOnlyList<NextStep> Next => next ??= NextSteps.Of(Findings, amounts, noticeIsDue, AsOf);
@@ -119,9 +132,10 @@ public sealed record Assessment
         var found = new Composition();
         found.Add(LienRight.Finding(right));
         found.Add(LicenseGate.Finding(license));
-        found.Add(AuthorizedWork.Finding(AuthorizedWork.Of(facts, amount.Demand)));
+        found.Add(AuthorizedWork.Finding(
+            facts.Job.Work.Kind == WorkKind.Federal ? FederalTier.Of(facts, amount.Demand) : AuthorizedWork.Of(facts, amount.Demand)));
         if (isPublic)
-            found.Add(EstimateDoubt.Finding(EstimateDoubt.Of(facts, amount)));
+            found.Add(EstimateDoubt.Finding(EstimateDoubt.Of(facts, amount.Demand)));
         found.Add(AmountDoubt.Finding(amounts));
         found.Add(completion is not null
             ? PublicRemedies.Findings(facts, reach, completion, owners, amounts, calendar)
@@ -168,12 +182,12 @@ public sealed record Assessment
         var credit = ActionDays.NoBetterThanItsClaim(facts, suits, Credit.ToSue(facts, suits, completion, calendar));
         var action = ActionDays.Of(facts, suits, credit, calendar);
         var last = RecordedClaim.Of(
-            facts, firstDay, lastDay, suits, action.Standing,
+            facts, firstDay, lastDay, suits.OnRecord, action.Standing,
             () => WhatWouldNarrow.Questions(facts, completion, ownersNotices, lastDay, calendar), calendar);
         var amounts = new Amounts(facts, reach, license);
         var amount = amounts.Of(Remedy.Lien)!;
         var authorized = AuthorizedWork.Of(facts, amount.Demand);
-        var estimate = EstimateDoubt.Of(facts, amount);
+        var estimate = EstimateDoubt.Of(facts, amount.Demand);
         var design = DesignLienDays.Findings(facts, amounts, calendar, out var converted);
         var bare = LienRight.Of(facts, new(license, notice, last, action, authorized, estimate));
         var right = Conversion.WithConverted(bare, converted);

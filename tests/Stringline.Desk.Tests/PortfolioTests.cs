@@ -52,7 +52,7 @@ public sealed class PortfolioTests : IDisposable
             var alone = UseCases.Assess(stored.Job, Day);
             var kept = journal.ReadAssessed(stored.Tip.Id)!;
             Assert.Equal(alone.Next.FirstOrDefault(step => !step.Watch)?.ActBy, kept.ActBy);
-            Assert.Equal(alone.Next.FirstOrDefault(step => !step.Watch)?.Finding ?? alone.Findings[0].Id, kept.What);
+            Assert.Equal(alone.Next.FirstOrDefault(step => !step.Watch)?.Finding ?? alone.Right.Id, kept.What);
             Assert.Equal(alone.Next.FirstOrDefault(step => !step.Watch)?.AtStake, kept.AtStake);
         }
     }

@@ -53,7 +53,7 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
                 foreach (var completed in job.Entries.OfType<Completed>().Select(c => c.On).OfType<DayFact.Exact>().Select(e => e.Day)
                     .Concat(options.Day is { } told ? [told] : Array.Empty<LocalDate>()))
                 {
-                    var time = OwnersNotice.TimeFor(assessment, completed);
+                    var time = assessment.TimeToRecordCompletion(completed);
                     yield return time.PlanOn;
                     yield return time.Last;
                     yield return time.Latest;

@@ -69,7 +69,7 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
     private static SecuredRight? Lien(Assessment assessment) =>
         MechanicsLien(assessment) ?? RecordedDesignLien(assessment) ?? MechanicsLienToCome(assessment) ?? DesignLienToCome(assessment);
 
-    private static bool IsOver(Assessment assessment) => assessment.Findings[0].Standing is Standing.Lost or Standing.Done;
+    private static bool IsOver(Assessment assessment) => assessment.Right.Standing is Standing.Lost or Standing.Done;
 
     private static SecuredRight? MechanicsLien(Assessment assessment)
     {

@@ -98,7 +98,7 @@ internal sealed class Portfolio(IJournal journal)
         var hold = Security.Of(assessment);
         AssessedStep[] steps = [.. assessment.Next.Select(step => Step(assessment, step))];
         var lead = Array.Find(steps, step => !step.Watch);
-        var right = assessment.Findings[0];
+        var right = assessment.Right;
         return new AssessedJob
         {
             Job = tip.Id,

@@ -9,7 +9,7 @@ public static class AuthorizedWork
     private const string Theisen = "Theisen v. County of Los Angeles (1960) 54 Cal.2d 170";
 
     /// <summary>
-    /// Whether one in charge ordered it; null where no supplier ordered the claimant's work. One who agrees to make a definite, substantial
+    /// Whether one in charge ordered it, on other work than federal; null where no supplier ordered the claimant's work. One who agrees to make a definite, substantial
     /// part of the work to the plans is a subcontractor, though it never comes to the site; one who only sells is not in charge of
     /// anything, and nobody who furnishes to it has a right.
     /// </summary>
@@ -19,12 +19,8 @@ public static class AuthorizedWork
     [Rule("Civ. Code § 9100", Sure = Sure.FromMemory)]
     public static Outcome? Of(FactsAsOf facts, decimal owed)
     {
-        if (facts.Job.Work.Kind == WorkKind.Federal && FederalTier.OutsideTheContract(facts, owed) is { } outside)
-            return outside;
         if (facts.Hirer is not { Capacity: PartyCapacity.Supplier } supplier)
             return null;
-        if (facts.Job.Work.Kind == WorkKind.Federal)
-            return FederalTier.Of(facts, supplier, owed);
         var section = facts.Job.Work.Kind switch
         {
             WorkKind.Private => "Civ. Code § 8404(b)",

@@ -12,12 +12,16 @@ internal static class FederalTier
     private const string Section = "40 U.S.C. § 3133(b)(2)";
     private const string MacEvoy = "Clifford F. MacEvoy Co. v. United States (1944) 322 U.S. 102";
 
+    /// <summary>Whether one within the reach of the bond ordered the work; null where nobody doubts it.</summary>
+    public static Outcome? Of(FactsAsOf facts, decimal owed) => OutsideTheContract(facts, owed)
+        ?? (facts.Hirer is { Capacity: PartyCapacity.Supplier } supplier ? OfSupplier(facts, supplier, owed) : null);
+
     /// <summary>Whether the work was ordered by one in charge, where a supplier ordered the claimant's work.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="supplier">The supplier.</param>
     /// <param name="owed">What hangs on it, dollars and cents.</param>
     [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.Opinion)]
-    public static Outcome Of(FactsAsOf facts, Party supplier, decimal owed)
+    private static Outcome OfSupplier(FactsAsOf facts, Party supplier, decimal owed)
     {
         var dealsWithPrime = facts.Job.Party(supplier.WorksUnder) is { Capacity: PartyCapacity.DirectContractor };
         return (supplier.MadeToPlans, dealsWithPrime) switch
@@ -37,7 +41,7 @@ internal static class FederalTier
     /// </summary>
     [Rule("40 U.S.C. § 3131(b)", Since = "2002-08-21")]
     [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
-    public static Outcome? OutsideTheContract(FactsAsOf facts, decimal owed)
+    private static Outcome? OutsideTheContract(FactsAsOf facts, decimal owed)
     {
         if (facts.Hirer is not { Capacity: PartyCapacity.PublicEntity or PartyCapacity.Owner or PartyCapacity.ConstructionLender or PartyCapacity.Surety } hirer
             || facts.Job.Claimant.Role == ClaimantRole.DirectContractor)

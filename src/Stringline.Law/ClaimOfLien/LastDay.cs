@@ -57,7 +57,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
 
     private static LastDay Of(FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar, List<Reason>? why)
     {
-        var after = AfterNotice(facts.Job.Claimant);
+        var after = TimeToClaim.AfterNotice(facts.Job.Claimant);
         var section = SectionOf(facts.Job.Claimant);
         var stops = LaborStop.Of(facts);
         var readings = new List<Reading>(2 * completion.Open.Count);
@@ -130,21 +130,6 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         return new LastDay(Deadline.Sorted(all.Where(p => over.Length == 0 || running.Contains(p.Structure)).Select(p => p.Reading)), completion.EndKnown, completion.EndFirm) { Over = over, ByStructure = all };
     }
 
-    /// <summary>
-    /// The time after the recording of the owner's notice. The longer one belongs to a direct contractor alone; a supplier or lessor hired by the
-    /// owner has the shorter: Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908.
-    /// </summary>
-    [Rule("Civ. Code § 8412(b)")]
-    [Rule("Civ. Code § 8414(b)(2)")]
-    public static Number AfterNotice(Claimant claimant) =>
-        claimant.Role == ClaimantRole.DirectContractor ? Number.RecordAfterNoticeDirect : Number.RecordAfterNotice;
-
-    /// <summary>The time after completion of the work.</summary>
-    [Rule("Civ. Code § 8412(a)")]
-    [Rule("Civ. Code § 8414(b)(1)")]
-    public static Number AfterCompletion(Claimant claimant) =>
-        claimant.Role == ClaimantRole.DirectContractor ? Number.RecordAfterCompletionDirect : Number.RecordAfterCompletion;
-
     private static string SectionOf(Claimant claimant) =>
         claimant.Role == ClaimantRole.DirectContractor ? "Civ. Code § 8412" : "Civ. Code § 8414(b)";
 
@@ -153,7 +138,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         Number after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
         var name = reading.NameOn(completed);
-        var days = facts.Numbers.On(AfterCompletion(facts.Job.Claimant), completed);
+        var days = facts.Numbers.On(TimeToClaim.AfterCompletion(facts.Job.Claimant), completed);
         var unshortened = days.LastDay(completed);
         List<Reason>? children = why is null ? null :
         [

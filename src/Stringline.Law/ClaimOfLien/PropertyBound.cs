@@ -1,3 +1,4 @@
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Numbers;
@@ -46,7 +47,7 @@ public static class PropertyBound
         if (work.SiteImprovement == true)
             why.Add(Reason.Of("Civ. Code § 8454", $"Site improvement under a direct contract of its own is a separate work of improvement; completion in this file is taken to be that of the site improvement."));
         if (work.SeveralDirectContracts == true)
-            why.Add(Reason.Of("Civ. Code § 8186", $"With several direct contracts the owner may record a notice of completion for one of them; it shortens the time of those under that contract only. The {facts.Numbers.On(LastDay.AfterCompletion(facts.Job.Claimant), facts.AsOf)} still run from completion of the whole work (our reading)."));
+            why.Add(Reason.Of("Civ. Code § 8186", $"With several direct contracts the owner may record a notice of completion for one of them; it shortens the time of those under that contract only. The {facts.Numbers.On(TimeToClaim.AfterCompletion(facts.Job.Claimant), facts.AsOf)} still run from completion of the whole work (our reading)."));
         return why;
     }
 

@@ -1,4 +1,3 @@
-using Stringline.Law.Enforcement;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Counting;
@@ -8,6 +7,12 @@ namespace Stringline.Law.ClaimOfLien;
 /// <summary>Whether the claim was recorded, and when against its first and last day.</summary>
 public static class RecordedClaim
 {
+    /// <summary>What became of the recorded claims.</summary>
+    /// <param name="Counts">The claim that counts; null where there is none.</param>
+    /// <param name="Keeping">The claim that an action keeps, which may be another.</param>
+    /// <param name="Released">Whether it has been released.</param>
+    public readonly record struct ClaimsOnRecord(ClaimRecorded? Counts, ClaimRecorded? Keeping, Verdict Released);
+
     /// <summary>
     /// The recorded claim that counts, of those not recorded too early: the last one recorded in time; else the last that may be in
     /// time; else the last. Null where there is none.
@@ -168,18 +173,18 @@ public static class RecordedClaim
     /// <param name="facts">The facts.</param>
     /// <param name="firstDay">The first day to record.</param>
     /// <param name="lastDay">The last day to record.</param>
-    /// <param name="suits">The claims in force with their actions.</param>
+    /// <param name="claims">The recorded claims.</param>
     /// <param name="action">Where the action on the claim that counts stands: lost, the claim has expired (Civ. Code § 8460(a)).</param>
     /// <param name="whatWouldNarrow">Asks what would narrow the band; called when somebody reads the questions.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
     public static Outcome Of(
-        FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimSuits suits, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow,
+        FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimsOnRecord claims, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow,
         OpenDays calendar) => new(
-        Deadline.Of(StandingOf(facts, suits, action, firstDay, lastDay), lastDay.Readings, calendar, endKnown: lastDay.EndKnown),
+        Deadline.Of(StandingOf(facts, claims, action, firstDay, lastDay), lastDay.Readings, calendar, endKnown: lastDay.EndKnown),
         new Words(
             () => Why(facts, firstDay, lastDay),
-            () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, suits.Counts, calendar)]));
+            () => [.. whatWouldNarrow(), .. AboutReleases(facts), .. AboutClaims(facts, claims.Counts, calendar)]));
 
     private static List<Reason> Why(FactsAsOf facts, FirstDay firstDay, LastDay lastDay)
     {
@@ -218,11 +223,11 @@ public static class RecordedClaim
     /// does, the time to record.
     /// </summary>
     [Rule("Civ. Code § 8460(a)")]
-    private static Standing StandingOf(FactsAsOf facts, ClaimSuits suits, Standing action, FirstDay firstDay, LastDay lastDay)
+    private static Standing StandingOf(FactsAsOf facts, ClaimsOnRecord claims, Standing action, FirstDay firstDay, LastDay lastDay)
     {
-        if (suits.Released is not Verdict.No and var released)
+        if (claims.Released is not Verdict.No and var released)
             return released == Verdict.Yes ? Standing.Done : Standing.InDoubt;
-        if ((action == Standing.Kept ? suits.Keeping : suits.Counts) is { } counts && DaySpan.Of(counts.On) is { } recorded)
+        if ((action == Standing.Kept ? claims.Keeping : claims.Counts) is { } counts && DaySpan.Of(counts.On) is { } recorded)
         {
             var another = action is Standing.Lost or Standing.InDoubt && TimeToRecord(facts, lastDay) != Standing.Lost;
             if (!another || action == Standing.InDoubt)

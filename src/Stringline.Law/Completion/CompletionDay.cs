@@ -414,7 +414,7 @@ public static class CompletionDay
         var ceased = facts.All<LaborCeased>()[^1];
         var day = ceased.On.Earliest ?? facts.AsOf;
         var idle = facts.Numbers.On(Number.IdleDays, day);
-        var toRecord = facts.Numbers.On(ClaimOfLien.LastDay.AfterCompletion(facts.Job.Claimant), day);
+        var toRecord = facts.Numbers.On(TimeToClaim.AfterCompletion(facts.Job.Claimant), day);
         return new($"Was the work finished when labor ceased? If so, the {toRecord} run from that day, and not from the {idle.Ordinal} day "
             + "after it (add completed, by actual). If it was left unfinished, say so. (labor-ceased.unfinished)", Days: idle.Count)
         {

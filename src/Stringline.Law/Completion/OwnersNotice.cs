@@ -125,15 +125,13 @@ public sealed class OwnersNotice
     public static LocalDate LatestToRecord(FactsAsOf facts, LocalDate completed, OpenDays calendar) =>
         calendar.RollForwardOnAnyList(LastDayToRecord(facts, completed));
 
-    /// <summary>The owner's time to record a notice of completion, by the calendar of an assessment: what its paper says.</summary>
+    /// <summary>The owner's time to record a notice of completion: what its paper says.</summary>
     [Rule("Civ. Code § 8182(a)")]
-    public static TimeToRecord TimeFor(Assessment assessment, LocalDate completed)
+    internal static TimeToRecord TimeFor(FactsAsOf facts, LocalDate completed, OpenDays calendar)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        var facts = assessment.Facts ?? throw new InvalidOperationException("This assessment was not made from a job file.");
         var last = LastDayToRecord(facts, completed);
-        return new TimeToRecord(TimeToRecord(facts, completed), assessment.Calendar.LastOpenDayOnOrBefore(last), last,
-            assessment.Calendar.RollForwardOnAnyList(last));
+        return new TimeToRecord(TimeToRecord(facts, completed), calendar.LastOpenDayOnOrBefore(last), last,
+            calendar.RollForwardOnAnyList(last));
     }
 
     /// <summary>The first day of completion for which a notice of completion recorded on a day takes effect.</summary>

@@ -146,18 +146,23 @@ public static class Conversion
             () => WhyAction.Ask(facts, suits, standing, calendar)));
     }
 
+    /// <summary>How the time to convert was found to stand.</summary>
+    /// <param name="Standing">Where it stands.</param>
+    /// <param name="Unpaid">Dollars and cents that are unpaid of the lien; null where the file does not say.</param>
+    /// <param name="Why">The reasons.</param>
+    internal readonly record struct Converting(Standing Standing, decimal? Unpaid, IReadOnlyList<Reason> Why);
+
     /// <summary>What stands in the way of recording a converted claim; empty where nothing does. No preliminary notice is asked, nor any other condition of the mechanics lien.</summary>
     [Rule("Civ. Code § 8319(a)(4)")]
-    public static IReadOnlyList<Reason> Obstacles(Assessment assessment)
+    internal static IReadOnlyList<Reason> Obstacles(NumberTable numbers, LocalDate commenced, Converting? found)
     {
-        ArgumentNullException.ThrowIfNull(assessment);
-        if (assessment.Find(Id) is not { } conversion)
+        if (found is not { } conversion)
             return [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no unpaid design lien that the commencement of the work has ended.")];
         return conversion.Standing switch
         {
-            Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The {assessment.Numbers.On(Number.ConvertDesignLien, assessment.Facts?.Job.Work.Commenced ?? assessment.AsOf)} after commencement are over.", [.. conversion.Why])],
+            Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The {numbers.On(Number.ConvertDesignLien, commenced)} after commencement are over.", [.. conversion.Why])],
             Standing.Kept => [Reason.Of("Civ. Code § 8319", $"The converted claim is recorded.", [.. conversion.Why])],
-            _ => conversion.Amount is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it (furnished.amount).")] : [],
+            _ => conversion.Unpaid is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it (furnished.amount).")] : [],
         };
     }
 

@@ -40,6 +40,9 @@ public sealed class ClaimSuits
     /// <summary>The claim that keeps the right by its recording: the one that is sued on where that one may not count, for its action keeps no other; else the one that counts.</summary>
     internal ClaimRecorded? Keeping => Leading is { Action: not null } leading && IsAmong(Unsure, leading) ? leading.Claim : Counts;
 
+    /// <summary>The recorded claims without their actions.</summary>
+    internal RecordedClaim.ClaimsOnRecord OnRecord => new(Counts, Keeping, Released);
+
     /// <summary>Whether the claim is one of several and may not count.</summary>
     internal bool IsUnsure(ClaimSuit suit) => IsAmong(Unsure, suit);
 

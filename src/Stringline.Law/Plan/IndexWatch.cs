@@ -1,4 +1,3 @@
-using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
@@ -48,7 +47,7 @@ public static class IndexWatch
 
     private static Window ToClaim(FactsAsOf facts) => facts.Job.Work.Kind == WorkKind.Public
         ? new("Civ. Code § 9356(a)", facts.Numbers.On(Number.GiveNoticeAfterRecording, facts.AsOf))
-        : new("Civ. Code § 8414(b)(2)", facts.Numbers.On(LastDay.AfterNotice(facts.Job.Claimant), facts.AsOf));
+        : new("Civ. Code § 8414(b)(2)", facts.Numbers.On(TimeToClaim.AfterNotice(facts.Job.Claimant), facts.AsOf));
 
     private static Window ToTellTheSurety(FactsAsOf facts)
     {

@@ -137,7 +137,7 @@ public static class NextSteps
     {
         "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
         "release.when-paid" or "release.answer-by" or "release.hearing" => IsAlive(finding),
-        "claim-of-lien.last-day" => owed != 0 && IsAlive(finding) && all[0].Standing is not (Standing.Lost or Standing.Done),
+        "claim-of-lien.last-day" => owed != 0 && IsAlive(finding) && IsRightAlive(all),
         "enforcement.last-day" => owed != 0 && IsAlive(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
         "credit.enforcement-last-day" => owed != 0 && IsAlive(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
         "stop-payment-notice.action-last-day" or "payment-bond.action-last-day" or "federal-bond.action-last-day" =>
@@ -162,6 +162,17 @@ public static class NextSteps
         }
 
         return false;
+    }
+
+    private static bool IsRightAlive(IReadOnlyList<Finding> all)
+    {
+        foreach (var finding in all)
+        {
+            if (finding.Id == "lien-right")
+                return finding.Standing is not (Standing.Lost or Standing.Done);
+        }
+
+        return true;
     }
 
     private static bool IsAlive(Finding finding) => finding.Standing is Standing.Open or Standing.InDoubt;

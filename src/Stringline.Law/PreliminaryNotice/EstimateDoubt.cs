@@ -1,5 +1,4 @@
 using Stringline.Law.Facts;
-using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -11,14 +10,14 @@ public static class EstimateDoubt
     public const decimal SuspiciousRatio = 2m;
 
     /// <summary>
-    /// The finding <c>preliminary-notice.estimate</c>; null where there is nothing to ask. An estimate must be reached by reasoning from what is
+    /// The doubt; null where there is nothing to ask. An estimate must be reached by reasoning from what is
     /// known of the work: Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445.
     /// </summary>
     /// <param name="facts">The facts.</param>
-    /// <param name="demand">The demand, set beside the estimate where no total price is agreed.</param>
+    /// <param name="demand">The demand, dollars and cents, set beside the estimate where no total price is agreed.</param>
     [Rule("Civ. Code § 8202(a)(2)", Sure = Sure.Opinion)]
     [Rule("Civ. Code § 9303(b)", Sure = Sure.Opinion)]
-    public static Outcome? Of(FactsAsOf facts, Waterfall demand)
+    public static Outcome? Of(FactsAsOf facts, decimal demand)
     {
         List<NoticeGiven>? unexplained = null;
         foreach (var notice in facts.PreliminaryNotices)
@@ -29,7 +28,7 @@ public static class EstimateDoubt
 
         if (unexplained is null)
             return null;
-        var price = Math.Max(PriceEstimate.Of(facts) ?? 0, demand.Demand);
+        var price = Math.Max(PriceEstimate.Of(facts) ?? 0, demand);
         var doubted = unexplained.FindAll(n => price > n.Estimate * SuspiciousRatio);
         return doubted.Count == 0 ? null : new Outcome(Standing.InDoubt, new Words(
             [
@@ -38,7 +37,7 @@ public static class EstimateDoubt
                     $"The notice states an estimate of {n.Estimate!.Value}, and the price or the claim is {price}. An estimate is good if it was worked out from what was known of the work, however wrong it proved; a stock figure makes the notice bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445).",
                     [n])),
             ],
-            [new Question("How was the estimate in the preliminary notice reached? Keep the paper that shows it. (notice-given.estimateBasis)", Dollars: demand.Demand) { Corrects = doubted[0] }]));
+            [new Question("How was the estimate in the preliminary notice reached? Keep the paper that shows it. (notice-given.estimateBasis)", Dollars: demand) { Corrects = doubted[0] }]));
     }
 
     /// <summary>What the finding is called.</summary>

@@ -20,7 +20,7 @@ internal static class ClaimRefusals
     // A converted claim has conditions of its own: it needs no preliminary notice (Civ. Code § 8319(a)(4)).
     private static IEnumerable<Refusal> InTheWay(Assessment assessment, EarlierClaim? earlier, PrintedFacts facts)
     {
-        var obstacles = earlier is Conversion ? Law.DesignLien.Conversion.Obstacles(assessment) : assessment.ClaimObstacles;
+        var obstacles = earlier is Conversion ? assessment.ConvertedClaimObstacles : assessment.ClaimObstacles;
         if (obstacles.Count > 0)
             return [.. Obstacles(obstacles), .. MayConvert(assessment, earlier)];
         return earlier is Conversion ? Demand(facts) : [.. Right(assessment), .. Demand(facts)];

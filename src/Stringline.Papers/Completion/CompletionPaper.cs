@@ -52,7 +52,7 @@ internal static class CompletionPaper
                 "Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
         }
 
-        var time = completed is { } day ? OwnersNotice.TimeFor(matter.Assessment, day) : null;
+        var time = completed is { } day ? matter.Assessment.TimeToRecordCompletion(day) : null;
         if (completed is { } done && time is not null)
             InTime(matter, done, time);
         var contract = OneContract.Of(matter);

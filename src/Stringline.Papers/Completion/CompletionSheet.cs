@@ -30,7 +30,7 @@ internal static partial class CompletionSheet
 
     private static string Worth(Matter matter, LocalDate day)
     {
-        var time = OwnersNotice.TimeFor(matter.Assessment, day);
+        var time = matter.Assessment.TimeToRecordCompletion(day);
         return day > matter.AsOf ? "recorded before that day, the notice would be void"
             : matter.AsOf > time.Latest ? $"the time to record ended on {Day(time.Last)}, and the notice would be void"
             : matter.AsOf <= time.PlanOn ? $"record by {Day(time.PlanOn)}, or the notice would be void"

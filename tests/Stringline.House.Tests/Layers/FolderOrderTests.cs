@@ -10,15 +10,9 @@ public sealed class FolderOrderTests
     /// <summary>The folders of the law library, the lowest first. A new one is put where everything that it knows stands before it.</summary>
     private static readonly string[] Order =
     [
-        "Sources", "Counting", "Numbers", "Facts", "Recording", "Reasoning", "Bankruptcy", "Licensing", "PreliminaryNotice", "Completion",
-        "LienableAmount", "ClaimOfLien", "Enforcement", "DesignLien", "StopPaymentNotice", "PaymentBond", "PromptPayment", "LargeProject",
-        "Waiver", "Plan",
-    ];
-
-    /// <summary>What still goes against the order. Nothing is added here.</summary>
-    private static readonly string[] NotYet =
-    [
-        "ClaimOfLien -> Enforcement", "Completion -> ClaimOfLien", "PreliminaryNotice -> LienableAmount",
+        "Sources", "Counting", "Numbers", "Facts", "Reasoning", "Recording", "Bankruptcy", "Licensing", "PreliminaryNotice", "Completion",
+        "LienableAmount", "ClaimOfLien", "Enforcement", "MechanicsLien", "DesignLien", "StopPaymentNotice", "PaymentBond", "PromptPayment",
+        "LargeProject", "Waiver", "Plan",
     ];
 
     private static IEnumerable<Arrow> Upward => LawFolders.Arrows.Keys.Where(static arrow => Place(arrow.From) <= Place(arrow.To));
@@ -30,18 +24,14 @@ public sealed class FolderOrderTests
     [Fact]
     public void No_folder_of_the_law_knows_one_above_it()
     {
-        var unknown = Upward.Where(static arrow => !NotYet.Contains(arrow.ToString())).OrderBy(static arrow => arrow.ToString());
-        Assert.True(!unknown.Any(), string.Join('\n', unknown.Select(static arrow => $"{arrow}: {string.Join("; ", LawFolders.Arrows[arrow])}")));
+        var upward = Upward.Select(static arrow => $"{arrow}: {string.Join("; ", LawFolders.Arrows[arrow])}");
+        Assert.True(!upward.Any(), string.Join('\n', upward.Order(StringComparer.Ordinal)));
     }
-
-    [Fact]
-    public void What_goes_against_the_order_only_grows_less() =>
-        Assert.Empty(NotYet.Except(Upward.Select(static arrow => arrow.ToString())));
 
     [Fact]
     public void The_picture_of_the_folders_is_fresh()
     {
-        var drawn = FolderPicture.Of(LawFolders.Arrows.Keys.Except(Upward), Order);
+        var drawn = FolderPicture.Of(LawFolders.Arrows.Keys, Order);
         var path = Repository.Path("docs/pictures/law-folders.svg");
         if (Environment.GetEnvironmentVariable("STRINGLINE_ACCEPT") == "1")
             File.WriteAllText(path, drawn);

@@ -1,4 +1,4 @@
-using Stringline.Law.ClaimOfLien;
+using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
@@ -290,8 +290,8 @@ public sealed class LastDayTests
     [Fact]
     public void Days_after_notice_are_sixty_and_thirty()
     {
-        Assert.Equal(Number.RecordAfterNoticeDirect, LastDay.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
-        Assert.Equal(Number.RecordAfterNotice, LastDay.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
+        Assert.Equal(Number.RecordAfterNoticeDirect, TimeToClaim.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
+        Assert.Equal(Number.RecordAfterNotice, TimeToClaim.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
     }
 
     // Day 15 after Saturday 18 October 2025 is Sunday 2 November.

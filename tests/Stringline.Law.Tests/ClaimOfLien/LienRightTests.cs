@@ -42,7 +42,7 @@ public sealed class LienRightTests
     [Proves("Civ. Code § 8160")]
     public void Private_work_does()
     {
-        Assert.Null(Law.ClaimOfLien.LienRight.NotOnThisWork(Supplier().FactsOn("2026-06-01")));
+        Assert.Null(Law.MechanicsLien.LienRight.NotOnThisWork(Supplier().FactsOn("2026-06-01")));
         Assert.Empty(Supplier().On("2026-06-01").ClaimObstacles);
     }
 

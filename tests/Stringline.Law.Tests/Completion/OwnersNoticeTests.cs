@@ -426,5 +426,11 @@ public sealed class OwnersNoticeTests
     }
 
     [Fact]
-    public void The_time_to_record_is_that_of_an_assessment() => Assert.Throws<ArgumentNullException>("assessment", () => OwnersNotice.TimeFor(null!, Day("2026-05-04")));
+    public void The_time_to_record_is_that_of_an_assessment_made_from_a_job_file()
+    {
+        var of = new JobBuilder().On("2026-05-06");
+        var without = new Assessment { AsOf = of.AsOf, Name = of.Name, Findings = of.Findings, Amount = of.Amount };
+
+        Assert.Throws<InvalidOperationException>(() => without.TimeToRecordCompletion(Day("2026-05-04")));
+    }
 }

@@ -1,4 +1,3 @@
-using Stringline.Law.DesignLien;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
 
@@ -22,7 +21,7 @@ public sealed class ConversionTests
         Assert.Equal(Standing.Open, converting.Standing);
         Assert.Equal("2026-01-16", converting.Plan());
         Assert.Equal(24_000m, converting.Amount);
-        Assert.Empty(Conversion.Obstacles(on));
+        Assert.Empty(on.ConvertedClaimObstacles);
         Assert.Equal(4_000m, Converting(Job().Paid("2025-12-01", 20_000m), "2025-12-22")!.Amount);
         Assert.Null(Converting(Job().Paid("2025-12-01", 24_000m), "2025-12-22"));
     }
@@ -84,7 +83,7 @@ public sealed class ConversionTests
         Assert.Equal(expected, action.Standing);
         Assert.Equal(expected, on.Get("lien-right").Standing);
         Assert.Equal(expected == Standing.Kept, on.Find("design-lien.lis-pendens.last-day") is not null);
-        Assert.NotEmpty(Conversion.Obstacles(on));
+        Assert.NotEmpty(on.ConvertedClaimObstacles);
     }
 
     [Fact]
@@ -93,7 +92,7 @@ public sealed class ConversionTests
     {
         var on = Architect.Job("2025-12-17").ClaimRecorded("2026-01-12", 24_000m, lien: LienKind.Converted).On("2026-02-02");
         Assert.Equal(Standing.InDoubt, on.Get("design-lien.converted-action-last-day").Standing);
-        Assert.Equal("Civ. Code § 8319(a)(1)", Assert.Single(Conversion.Obstacles(on)).Section);
-        Assert.Equal("Civ. Code § 8319(a)(3)", Assert.Single(Conversion.Obstacles(Job().On("2026-01-17"))).Section);
+        Assert.Equal("Civ. Code § 8319(a)(1)", Assert.Single(on.ConvertedClaimObstacles).Section);
+        Assert.Equal("Civ. Code § 8319(a)(3)", Assert.Single(Job().On("2026-01-17").ConvertedClaimObstacles).Section);
     }
 }

@@ -39,7 +39,7 @@ public sealed class PapersQuestionsTests
     public void Section_8182_a_the_owner_plans_on_an_open_day_and_may_argue_the_roll() =>
         Assert.Equal(
             new TimeToRecord(NumberTable.Shipped.On(Number.RecordCompletion, JobBuilder.Day("2026-05-02")), JobBuilder.Day("2026-05-15"), JobBuilder.Day("2026-05-17"), JobBuilder.Day("2026-05-18")),
-            OwnersNotice.TimeFor(new JobBuilder().On("2026-05-06"), JobBuilder.Day("2026-05-02")));
+            new JobBuilder().On("2026-05-06").TimeToRecordCompletion(JobBuilder.Day("2026-05-02")));
 
     /// <summary>Another file is supposed without changing the one that was asked about.</summary>
     [Fact]

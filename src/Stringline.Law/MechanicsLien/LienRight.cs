@@ -1,11 +1,12 @@
 using Stringline.Law.Facts;
+using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Enforcement;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Licensing;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Reasoning;
 
-namespace Stringline.Law.ClaimOfLien;
+namespace Stringline.Law.MechanicsLien;
 
 /// <summary>Whether the claimant has, on this work, a right to a mechanics lien at all, and what has become of it.</summary>
 public static class LienRight

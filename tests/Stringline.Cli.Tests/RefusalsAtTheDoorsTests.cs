@@ -1,16 +1,17 @@
-using Stringline.Desk.Batch;
-using Stringline.Desk.Importing;
-using Stringline.Desk.Papers;
+using Stringline.Cli;
 using Stringline.Law;
 using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.Reasoning;
+using Stringline.Office.Batch;
+using Stringline.Office.Import;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
-using Stringline.Spreadsheets.Import;
+using Stringline.Tables.Sheets;
 using Stringline.Testing;
+using Stringline.Web.Papers;
 
-namespace Stringline.Desk.Tests;
+namespace Stringline.Cli.Tests;
 
 /// <summary>Each door says in its own words what a refusal names, and says whole what somebody typed.</summary>
 public sealed class RefusalsAtTheDoorsTests
@@ -92,7 +93,7 @@ public sealed class RefusalsAtTheDoorsTests
 
     private static JobFile Named(string owner)
     {
-        var job = Assert.IsType<Exchange.JobFileResult.Read>(Exchange.JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;
+        var job = Assert.IsType<Tables.JobFileResult.Read>(Tables.JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;
         return job with
         {
             Parties = [.. job.Parties.Select(party => party.Capacity == PartyCapacity.Owner ? party with { Name = owner, Address = null } : party)],

@@ -1,4 +1,3 @@
-using Stringline.Law.Counting;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;

@@ -1,5 +1,4 @@
 using Stringline.Law.Reasoning;
-using Stringline.Law.Counting;
 
 namespace Stringline.Law.Plan;
 

@@ -1,4 +1,3 @@
-using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 
 namespace Stringline.Law.Reasoning;

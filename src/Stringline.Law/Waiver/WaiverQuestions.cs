@@ -1,4 +1,3 @@
-using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
 using Stringline.Law.Reasoning;

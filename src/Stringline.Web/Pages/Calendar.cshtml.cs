@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
 using Stringline.Tables;
-using Stringline.Web;
 using Stringline.Law.Counting;
 using Stringline.Law.Sources;
 using Stringline.Places;

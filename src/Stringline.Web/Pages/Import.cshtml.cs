@@ -7,7 +7,6 @@ using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Net.Http.Headers;
 using NodaTime.Text;
 using Stringline.Office.Import;
-using Stringline.Web;
 using Stringline.Law.Counting;
 
 namespace Stringline.Web.Pages;

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Stringline.Office.Entering;
 using Stringline.Web.Entering;
 using Stringline.Web.Html;

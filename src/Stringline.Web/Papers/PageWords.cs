@@ -12,7 +12,7 @@ namespace Stringline.Web.Papers;
 /// <summary>What a page says for what a sentence of a paper names: the name of its field, the question of a form.</summary>
 internal sealed class PageWords : PlainWords
 {
-    private static readonly PageWords Page = new();
+    private static readonly new PageWords Page = new();
 
     private PageWords()
     {

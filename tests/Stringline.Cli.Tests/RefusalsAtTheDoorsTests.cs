@@ -1,4 +1,3 @@
-using Stringline.Cli;
 using Stringline.Law;
 using Stringline.Law.Counting;
 using Stringline.Law.Facts;

@@ -19,7 +19,9 @@ using Stringline.Law.Waiver;
 
 namespace Stringline.Law;
 
-/// <summary>What the law makes of a job file on a day. Two are equal only if they are one: steps and reasons are worked out when first read.</summary>
+/// <summary>
+/// What the law makes of a job file on a day. Two are equal only if they are one: steps and reasons are worked out when first read.
+/// </summary>
 public sealed record Assessment
 {
     /// <summary>The day on which the question is asked.</summary>
@@ -56,7 +58,9 @@ public sealed record Assessment
     public IReadOnlyList<Reason> ConvertedClaimObstacles => Conversion.Obstacles(
         Numbers, Facts?.Job.Work.Commenced ?? AsOf, Find(Conversion.Id) is { } found ? new(found.Standing, found.Amount, found.Why) : null);
 
-    /// <summary>The owner's time to record a notice of completion (Civ. Code § 8182), by the calendar of the assessment: what its paper says.</summary>
+    /// <summary>
+    /// The owner's time to record a notice of completion (Civ. Code § 8182), by the calendar of the assessment: what its paper says.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
     public TimeToRecord TimeToRecordCompletion(LocalDate completed) => OwnersNotice.TimeFor(
         Facts ?? throw new InvalidOperationException("This assessment was not made from a job file."), completed, Calendar);
@@ -146,7 +150,8 @@ public sealed record Assessment
 
     // What is the same of every kind of work: what limits what, the watch of the index, and what is taken for granted.
     private static Assessment Made(
-        FactsAsOf facts, Composition found, PlanSettings plan, OpenDays calendar, Amounts amounts, Reach reach, IReadOnlyList<Reason> obstacles)
+        FactsAsOf facts, Composition found, PlanSettings plan, OpenDays calendar, Amounts amounts, Reach reach,
+        IReadOnlyList<Reason> obstacles)
     {
         found.ApplyConditions();
         if (facts.Job.Work.Kind != WorkKind.Federal)
@@ -224,7 +229,8 @@ public sealed record Assessment
 
     // What follows the recording and the time to sue, each where its facts are there.
     private static void AddEnforced(
-        Composition found, FactsAsOf facts, ClaimSuits suits, Outcome? credit, Outcome action, Standing right, Waterfall amount, OpenDays calendar)
+        Composition found, FactsAsOf facts, ClaimSuits suits, Outcome? credit, Outcome action, Standing right, Waterfall amount,
+        OpenDays calendar)
     {
         found.Add(LaterClaim.Finding(facts, suits, calendar));
         found.Add(StayNotice.Finding(facts, suits, calendar));

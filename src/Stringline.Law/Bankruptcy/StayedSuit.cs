@@ -60,7 +60,8 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
         : Reason.Of("11 U.S.C. § 362(a)", $"Do not sue {Stay.Debtor.Name}: it is in bankruptcy since {Stay.Since}, and a suit against it is void and breaks the stay (from memory). Within the time to sue file the claim in its bankruptcy and ask there for relief from the stay; the time may stand still (Code Civ. Proc. § 356), and does not end sooner than {Stay.AfterTheStay} after notice that the stay has ended (11 U.S.C. § 108(c), from memory). Whoever else is to be sued is sued in time all the same.");
 
     /// <summary>
-    /// The finding that the only one to be sued is in bankruptcy now, so that no action is brought at all; null where the stay is over or the action
+    /// The finding that the only one to be sued is in bankruptcy now, so that no action is brought at all; null where the stay is over or
+    /// the action
     /// settled.
     /// </summary>
     /// <param name="facts">The facts.</param>

@@ -9,7 +9,8 @@ public static class AuthorizedWork
     private const string Theisen = "Theisen v. County of Los Angeles (1960) 54 Cal.2d 170";
 
     /// <summary>
-    /// Whether one in charge ordered it, on other work than federal; null where no supplier ordered the claimant's work. One who agrees to make a definite, substantial
+    /// Whether one in charge ordered it, on other work than federal; null where no supplier ordered the claimant's work. One who agrees to
+    /// make a definite, substantial
     /// part of the work to the plans is a subcontractor, though it never comes to the site; one who only sells is not in charge of
     /// anything, and nobody who furnishes to it has a right.
     /// </summary>

@@ -159,7 +159,8 @@ public static class PropertyBound
     }
 
     /// <summary>
-    /// The finding <c>claim-of-lien.enforceable</c>; null for others than contractors. A contractor enforces only what is due less the lien claims of those under its own contract; the recorded figure may
+    /// The finding <c>claim-of-lien.enforceable</c>; null for others than contractors. A contractor enforces only what is due less the lien
+    /// claims of those under its own contract; the recorded figure may
     /// be higher.
     /// </summary>
     [Rule("Civ. Code § 8434")]

@@ -179,8 +179,8 @@ public static class RecordedClaim
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 8410")]
     public static Outcome Of(
-        FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimsOnRecord claims, Standing action, Func<IReadOnlyList<Question>> whatWouldNarrow,
-        OpenDays calendar) => new(
+        FactsAsOf facts, FirstDay firstDay, LastDay lastDay, ClaimsOnRecord claims, Standing action,
+        Func<IReadOnlyList<Question>> whatWouldNarrow, OpenDays calendar) => new(
         Deadline.Of(StandingOf(facts, claims, action, firstDay, lastDay), lastDay.Readings, calendar, endKnown: lastDay.EndKnown),
         new Words(
             () => Why(facts, firstDay, lastDay),

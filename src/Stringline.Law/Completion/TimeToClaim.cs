@@ -3,11 +3,14 @@ using Stringline.Law.Numbers;
 
 namespace Stringline.Law.Completion;
 
-/// <summary>How long a claim of lien may be recorded once the work is complete: a number that completion, or the owner's notice of it, starts.</summary>
+/// <summary>
+/// How long a claim of lien may be recorded once the work is complete: a number that completion, or the owner's notice of it, starts.
+/// </summary>
 public static class TimeToClaim
 {
     /// <summary>
-    /// The time after the recording of the owner's notice. The longer one belongs to a direct contractor alone; a supplier or lessor hired by the
+    /// The time after the recording of the owner's notice. The longer one belongs to a direct contractor alone; a supplier or lessor hired
+    /// by the
     /// owner has the shorter: Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908.
     /// </summary>
     [Rule("Civ. Code § 8412(b)")]

@@ -16,8 +16,12 @@ public static class Conversion
     /// <summary>The id of the finding on the time to convert.</summary>
     public const string Id = "design-lien.conversion-last-day";
 
-    /// <summary>The findings <c>design-lien.conversion-last-day</c> and, once converted, <c>design-lien.converted-action-last-day</c> with what follows it.</summary>
-    internal static IReadOnlyList<Finding> Findings(FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar, out Standing? converted)
+    /// <summary>
+    /// The findings <c>design-lien.conversion-last-day</c> and, once converted, <c>design-lien.converted-action-last-day</c> with what
+    /// follows it.
+    /// </summary>
+    internal static IReadOnlyList<Finding> Findings(
+        FactsAsOf facts, Waterfall fee, LocalDate commenced, OpenDays calendar, out Standing? converted)
     {
         var findings = new List<Finding>();
         converted = null;
@@ -56,7 +60,8 @@ public static class Conversion
             standing = Standing.InDoubt;
         leftUnpaid = fee.IsUnknown ? null : unpaid;
         return new Outcome(Deadline.Of(standing, readings, calendar), new Words(
-            () => Why(ended.Suit, days, commenced, unpaid, converted, says), () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []));
+            () => Why(ended.Suit, days, commenced, unpaid, converted, says),
+            () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []));
     }
 
     private static List<Reason> Why(ClaimSuit ended, NumberRow days, LocalDate commenced, decimal unpaid, ClaimRecorded? converted, Verdict says)
@@ -136,7 +141,8 @@ public static class Conversion
         else if (conversion != Standing.Kept && standing != Standing.Lost)
             standing = Standing.InDoubt;
         return new Outcome(
-            Deadline.Of(standing, ActionDays.Readings(suits, standing), calendar, endKnown: suits.Leading!.Stay is not { Until: null }), new Words(
+            Deadline.Of(standing, ActionDays.Readings(suits, standing), calendar, endKnown: suits.Leading!.Stay is not { Until: null }),
+            new Words(
             () =>
             [
                 Reason.Of("Civ. Code § 8319(a)(4)", $"A converted lien is enforced as a mechanics lien, but for the preliminary notice.", [suits.Leading!.Claim]),

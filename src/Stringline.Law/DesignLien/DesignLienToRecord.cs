@@ -12,7 +12,8 @@ namespace Stringline.Law.DesignLien;
 internal static class DesignLienToRecord
 {
     /// <summary>The finding <c>design-lien.last-day</c>.</summary>
-    public static Finding Finding(Outcome lastDay) => lastDay.Finding("design-lien.last-day", "Design professional's lien: last day to record");
+    public static Finding Finding(Outcome lastDay) =>
+        lastDay.Finding("design-lien.last-day", "Design professional's lien: last day to record");
 
     /// <summary>The readings of the last day; empty where the file does not say since when the claimant knows that the work will not be commenced.</summary>
     public static IReadOnlyList<Reading> Readings(FactsAsOf facts, OpenDays calendar)
@@ -33,7 +34,8 @@ internal static class DesignLienToRecord
     }
 
     /// <summary>
-    /// The last day, and whether a claim keeps it. A claim keeps it only while it is alive, only if it is surely one of this lien and lacks nothing, and only if
+    /// The last day, and whether a claim keeps it. A claim keeps it only while it is alive, only if it is surely one of this lien and lacks
+    /// nothing, and only if
     /// the notice of default came ten days before; one that expired leaves the time that is left to record again, and one that may have expired is in
     /// doubt so long.
     /// </summary>
@@ -50,7 +52,8 @@ internal static class DesignLienToRecord
                 () => [new Question($"Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale?{WorkKinds.WorkWillNotCommence:aside}", days.Count)]));
         }
 
-        return new Outcome(Deadline.Of(recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar), new Words(
+        standing = recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing;
+        return new Outcome(Deadline.Of(standing, readings, calendar), new Words(
             () =>
             [
                 Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know {DaySpan.Of(facts.All<WorkWillNotCommence>()[^1].On)} that the work will not be commenced.", [.. facts.All<WorkWillNotCommence>()]),

@@ -59,7 +59,8 @@ public static class ActionDays
 
     /// <summary>The same of a credit, which gives time to sue on the claim (Civ. Code § 8460(b)).</summary>
     internal static Outcome? NoBetterThanItsClaim(FactsAsOf facts, ClaimSuits suits, Outcome? credit) =>
-        credit is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading && WhyDoubtful(facts, suits, leading.Claim) is { } why
+        credit is { Standing: Standing.Open or Standing.Kept } && suits.Leading is { } leading
+        && WhyDoubtful(facts, suits, leading.Claim) is { } why
             ? credit.Limited(Standing.InDoubt, [why, .. credit.Why]) : credit;
 
     private static Reason? WhyDoubtful(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim) =>

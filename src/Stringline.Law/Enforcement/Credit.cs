@@ -45,7 +45,8 @@ public static class Credit
             $"{days} after the claim of {earlier.Recorded} was recorded, if the later one is the same claim", days.LastDay(earlier.Recorded.Earliest), calendar);
     }
 
-    private static Outcome ToRecord(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings, Standing? recorded, OpenDays calendar)
+    private static Outcome ToRecord(
+        FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings, Standing? recorded, OpenDays calendar)
     {
         var lastDay = readings[0].Day;
         // Past that day a credit may still be good, but only the owner's consent makes it: until then the claim has expired.

@@ -17,7 +17,8 @@ internal static class CreditToSue
     /// beside.
     /// </summary>
     [Rule("Civ. Code § 8460(b)")]
-    public static Outcome Of(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
+    public static Outcome Of(
+        FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<CreditRecorded> credits, CompletionReadings completion, OpenDays calendar)
     {
         var toRecord = facts.Numbers.On(Number.RecordCredit, leading.Recorded.Earliest);
         var toSue = facts.Numbers.On(Number.SueOnClaim, leading.Recorded.Earliest);

@@ -58,7 +58,8 @@ internal static class OwnAction
         public Standing Standing(LocalDate asOf, IReadOnlyList<Reading> readings, bool endFirm)
         {
             var sure = Deadline.StandingOf(asOf, readings, Surely, endFirm);
-            return Perhaps is null || Perhaps == Surely || Deadline.StandingOf(asOf, readings, Perhaps, endFirm) == sure ? sure : Reasoning.Standing.InDoubt;
+            return Perhaps is null || Perhaps == Surely
+                || Deadline.StandingOf(asOf, readings, Perhaps, endFirm) == sure ? sure : Reasoning.Standing.InDoubt;
         }
     }
 

@@ -33,7 +33,8 @@ internal static class ReleaseHearing
         var ended = false;
         foreach (var end in facts.All<ActionEnded>())
             ended |= end.On.Latest >= on.Earliest;
-        return Deadline.Of(ended ? Standing.Done : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar, endKnown: petition.Hearing is not null)
+        var standing = ended ? Standing.Done : Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false);
+        return Deadline.Of(standing, readings, calendar, endKnown: petition.Hearing is not null)
             .Finding("release.hearing", "Answer the petition for release",
             () =>
             [

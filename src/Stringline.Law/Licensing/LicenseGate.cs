@@ -10,7 +10,8 @@ public static class LicenseGate
     internal const string Bar = "Bus. & Prof. Code § 7031(a)";
 
     /// <summary>
-    /// The answer on the license. One day without a license that the work needs bars all recovery, and the lien with it, unless a court finds that
+    /// The answer on the license. One day without a license that the work needs bars all recovery, and the lien with it, unless a court
+    /// finds that
     /// the license law was substantially complied with.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7031(a)")]
@@ -191,5 +192,6 @@ public static class LicenseGate
     /// <summary>The finding <c>license</c>.</summary>
     internal static Finding Finding(Outcome license) => license.Finding("license", Title);
 
-    internal static Outcome Answer(Standing standing, Reason[] why, IReadOnlyList<Question> questions) => new(standing, new Words(why, questions));
+    internal static Outcome Answer(Standing standing, Reason[] why, IReadOnlyList<Question> questions) =>
+        new(standing, new Words(why, questions));
 }

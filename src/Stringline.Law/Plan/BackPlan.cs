@@ -24,6 +24,7 @@ public static class BackPlan
         var sign = OpenDaysBefore(mail, 1, calendar);
         var amount = OpenDaysBefore(sign, 1, calendar);
         var index = OpenDaysBefore(amount, 1, calendar);
+        var mailed = calendar.LastOpenDayOnOrBefore(actBy.PlusDays(-settings.MailBacklogDays));
         return
         [
             Step("back-plan.index-check", "Search the county index once more", index, asOf,
@@ -36,7 +37,7 @@ public static class BackPlan
                 () => [Reason.Of("Civ. Code § 8416(c)", $"The copy goes first, since the completed affidavit of service is part of the claim (Civ. Code § 8416(a)(7)); mail is complete on deposit (Civ. Code § 8416(d)).")]),
             Step("back-plan.counter", "Hand the papers in at the recorder's counter", counter, asOf,
                 () => [Reason.Of("Gov. Code § 27201", $"During office hours, {settings.ReserveDays} open {(settings.ReserveDays == 1 ? "day" : "days")} before the act-by day {actBy}, so that a refusal can be mended.")]),
-            Step("back-plan.mail-to-recorder", "Or mail the papers to the recorder", calendar.LastOpenDayOnOrBefore(actBy.PlusDays(-settings.MailBacklogDays)), asOf,
+            Step("back-plan.mail-to-recorder", "Or mail the papers to the recorder", mailed, asOf,
                 () => [Reason.Of("Gov. Code § 27201", $"What counts is the recording, not the postmark; {settings.MailBacklogDays} days are reckoned for the mail and the office's backlog (common practice, no source).")]),
         ];
     }

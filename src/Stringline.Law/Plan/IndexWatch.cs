@@ -38,7 +38,8 @@ public static class IndexWatch
     internal static bool IsLeft(Standing act) => act is not (Standing.Kept or Standing.Done or Standing.Lost);
 
     /// <summary>The same of the bond notice: in doubt without a day it is one that is not needed, on a bond that may not be.</summary>
-    internal static bool IsNoticeLeft(Standing notice, LocalDate? actBy) => IsLeft(notice) && (actBy is not null || notice != Standing.InDoubt);
+    internal static bool IsNoticeLeft(Standing notice, LocalDate? actBy) =>
+        IsLeft(notice) && (actBy is not null || notice != Standing.InDoubt);
 
     /// <summary>The days that a recorded notice of completion leaves.</summary>
     /// <param name="Section">The section that says so.</param>

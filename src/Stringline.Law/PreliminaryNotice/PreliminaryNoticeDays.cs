@@ -124,7 +124,8 @@ public static class PreliminaryNoticeDays
     internal static Finding Finding(FactsAsOf facts, Reach reach, Outcome notice) => notice.Finding("preliminary-notice.last-day", Title) with
     {
         IfLate = reach.Kind == ReachKind.NoneDue ? null
-            : (facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
+            : (facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf),
+                Reach.LookBack(facts, facts.AsOf)),
     };
 
     /// <summary>The last day to give it, and whether it was given.</summary>
@@ -132,7 +133,11 @@ public static class PreliminaryNoticeDays
     public static Outcome LastDay(FactsAsOf facts, Reach reach, OpenDays calendar)
     {
         if (reach.Kind == ReachKind.NoneDue)
-            return new Outcome(Deadline.WithoutDay(Standing.Kept), new Words(() => NoticeReasons.NoneDue(facts), () => NoticeReasons.AskForLender(facts)));
+        {
+            return new Outcome(
+                Deadline.WithoutDay(Standing.Kept), new Words(() => NoticeReasons.NoneDue(facts), () => NoticeReasons.AskForLender(facts)));
+        }
+
         var time = NoticeTime.OnPrivateWork(facts, calendar);
         var readings = new List<Reading>(1);
         if (time.Last is { } last)

@@ -103,8 +103,8 @@ internal static class PrivateClaim
         var toPay = facts.Numbers.On(Number.OwnerPays, last);
         var late = facts.Numbers.On(Number.OwnersInterest, last);
         var answers = facts.All<DisputeClaimAnswered>();
-        Sentence name = extended is not null ? $"owner's statement, by the day agreed in writing"
-            : claim.Received is null ? $"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
+        var name = extended is not null ? Sentence.Of("owner's statement, by the day agreed in writing")
+            : claim.Received is null ? (Sentence)$"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
         var isGood = WentByItsMail(claim);
         var ended = last > Until(facts) || facts.AsOf > Until(facts);
         return new OwnersStatement(

@@ -1,7 +1,8 @@
 namespace Stringline.Law.Reasoning;
 
 /// <summary>
-/// What a rule tells other rules: where something stands, by which days if it has any, and in its own words why. It has neither id nor title:
+/// What a rule tells other rules: where something stands, by which days if it has any, and in its own words why. It has neither id nor
+/// title:
 /// those it gets when its finding is made, last. Two outcomes are equal only if they are one.
 /// </summary>
 public sealed class Outcome
@@ -9,7 +10,8 @@ public sealed class Outcome
     private readonly bool isDeadline;
     private Words words;
 
-    private Outcome(Deadline deadline, Words words, bool isDeadline) => (Deadline, this.words, this.isDeadline) = (deadline, words, isDeadline);
+    private Outcome(Deadline deadline, Words words, bool isDeadline) =>
+        (Deadline, this.words, this.isDeadline) = (deadline, words, isDeadline);
 
     /// <summary>The outcome of a rule that sets no day.</summary>
     internal Outcome(Standing standing, Words words) : this(Deadline.WithoutDay(standing), words, isDeadline: false)

@@ -47,7 +47,8 @@ internal static class FolderPicture
             boxes[name] = new Box(name, known[name].Count == 0 ? 0 : known[name].Max(below => boxes[below].Layer) + 1);
         }
 
-        var layers = boxes.Values.GroupBy(static box => box.Layer).OrderBy(static group => group.Key).Select(static group => group.ToList()).ToList();
+        var layers = boxes.Values.GroupBy(static box => box.Layer)
+            .OrderBy(static group => group.Key).Select(static group => group.ToList()).ToList();
         foreach (var name in order)
         {
             foreach (var below in known[name].Where(below => !known[name].Any(other => reached[other].Contains(below))))
@@ -104,7 +105,8 @@ internal static class FolderPicture
         foreach (var box in layers.SelectMany(static layer => layer))
             box.Left += Margin - left;
 
-        static int Wish(List<Box> joined, Box box) => joined.Count == 0 ? box.Middle : joined.Sum(static other => other.Middle) / joined.Count;
+        static int Wish(List<Box> joined, Box box) =>
+            joined.Count == 0 ? box.Middle : joined.Sum(static other => other.Middle) / joined.Count;
 
         static void Close(List<Box> layer)
         {
@@ -134,7 +136,8 @@ internal static class FolderPicture
 
         foreach (var box in layers.SelectMany(static layer => layer).Where(static box => box.Name.Length > 0))
         {
-            svg.Append(Invariant($"<rect x=\"{box.Left}\" y=\"{Top(box)}\" width=\"{box.Wide}\" height=\"{High}\" rx=\"4\" fill=\"#eef3f8\" stroke=\"#456\"/>"))
+            svg.Append(Invariant($"<rect x=\"{box.Left}\" y=\"{Top(box)}\" width=\"{box.Wide}\" height=\"{High}\" rx=\"4\""))
+                .Append(" fill=\"#eef3f8\" stroke=\"#456\"/>")
                 .Append(Invariant($"<text x=\"{box.Middle}\" y=\"{Top(box) + 21}\">{box.Name}</text>\n"));
         }
 
